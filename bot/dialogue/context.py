@@ -1,0 +1,39 @@
+"""What is known of a message beside its words: whose it is, where, and when."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import UTC, datetime, timedelta
+from typing import Literal
+
+from bot.unit import Person, Unit
+
+SKEW = timedelta(minutes=5)
+"""A phone's clock may be this far ahead of ours."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Context:
+    """One message's surroundings; `now` is its arrival, in UTC."""
+
+    unit: Unit
+    person: Person
+    now: datetime
+    sent_at: datetime | None = None
+    message_id: str
+    channel: Literal["text", "voice"] = "text"
+
+    @property
+    def said_at(self) -> datetime:
+        """The moment that holds where no time was said, to the minute: when sent, else when arrived."""
+        moment = self.now
+        if self.sent_at is not None and self.sent_at <= self.now + SKEW:
+            moment = min(self.sent_at.astimezone(UTC), self.now)
+        return moment.replace(second=0, microsecond=0)
+
+    @property
+    def late_by(self) -> timedelta:
+        """How long the message was on its way."""
+        if self.sent_at is None:
+            return timedelta()
+        return max(timedelta(), self.now - self.sent_at)

@@ -1,0 +1,115 @@
+"""What a message says in ledger words: the only module of the bot that knows the reader.
+
+Moments leave here in UTC. What could not be read one way only becomes a `NotSure`, which the dialogue asks.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import fields
+from datetime import UTC, datetime
+from typing import Final, Literal
+
+import nlu
+from bot.dialogue.said import Answered, Message, NotSure, Query, Report, Said, Slots, Value
+from bot.dialogue.slots import Lacking, built, filled
+from bot.engine.entries import Left
+from bot.unit import Unit
+from nlu.statements import Parsed, Statement, Unclear
+
+_OWN: Final = frozenset({"bed", "tube", "at", "spans"})
+_AMENDED: Final = re.compile(r"\bamend", re.IGNORECASE)
+_NOT_READ: Final = "kind"
+"""The slot of a stretch that means nothing to us."""
+
+
+def read(
+    text: str,
+    unit: Unit,
+    arrived: datetime,
+    channel: Literal["text", "voice"] = "text",
+    alternatives: Sequence[tuple[str, float]] = (),
+) -> Message:
+    """All that the message says, for this unit; `alternatives` are a recogniser's other hypotheses."""
+    local = arrived.astimezone(unit.zone)
+    parsed = nlu.parse(
+        text,
+        arrived=local,
+        beds=unit.beds,
+        shifts=unit.policy.schedule.starts,
+        capacity_ml=unit.policy.capacity_ml,
+        alternatives=tuple(alternatives),
+        channel=channel,
+    )
+    return in_ledger_words(parsed)
+
+
+def in_ledger_words(parsed: Parsed) -> Message:
+    """What was read, in the words of the ledger; the order is the order of the message."""
+    said: list[Said] = []
+    unclear = [_not_sure(item) for item in parsed.unclear]
+    for statement in parsed.statements:
+        match _built(statement, parsed.text):
+            case Lacking(slot):
+                unclear.append(NotSure(slot=slot, text=parsed.text, partial=slots_of(statement)))
+            case whole:
+                said.append(whole)
+    return Message(said=tuple(said), unclear=tuple(unclear), reply=_as_reply(parsed.text, said))
+
+
+def slots_of(statement: Statement) -> Slots:
+    """The statement by the names of its slots; what was not said is left out."""
+    values = tuple(
+        (field.name, _plain(value))
+        for field in fields(statement)
+        if field.name not in _OWN and (value := getattr(statement, field.name)) is not None
+    )
+    return Slots(
+        kind=statement.kind,
+        bed=statement.bed,
+        tube=statement.tube,
+        at=statement.at.astimezone(UTC) if statement.at else None,
+        values=values,
+    )
+
+
+def _built(statement: Statement, text: str) -> Said | Lacking:
+    slots = slots_of(statement)
+    if slots.kind == "acknowledged" and _AMENDED.search(text):
+        slots = filled(slots, "amended", True)
+    return built(slots)
+
+
+def _not_sure(unclear: Unclear) -> NotSure:
+    wholes = [built(slots_of(reading)) for reading in unclear.readings]
+    readings = tuple(whole for whole in wholes if not isinstance(whole, Lacking))
+    complete = len(readings) == len(unclear.choices) or not unclear.choices
+    return NotSure(
+        slot=unclear.slot,
+        text=unclear.text,
+        choices=tuple(_plain(choice) for choice in unclear.choices),
+        readings=readings if complete else (),
+        partial=slots_of(unclear.statement) if unclear.statement else None,
+    )
+
+
+def _plain(value: Value) -> Value:
+    return value.astimezone(UTC) if isinstance(value, datetime) else value
+
+
+def _as_reply(text: str, said: Sequence[Said]) -> Answered | None:
+    """What the message answers if something was asked: "bed 9" may name the bed, "12 left" the tube."""
+    match said:
+        case [Query(topic="last", bed=str(bed), at=None) as query] if _is_bare(text, bed):
+            return Answered(bed=bed, tube=query.tube)
+        case [Report(fact=Left(), at=None) as report]:
+            return Answered(bed=report.bed, tube="left")
+        case _:
+            return None
+
+
+def _is_bare(text: str, bed: str) -> bool:
+    """Whether nothing but a bed was said, and not as a question."""
+    left = re.sub(rf"\b(bed|room|rm|b)\b|\b{re.escape(bed)}\b|[.,!#\s]", "", text, flags=re.IGNORECASE)
+    return left.casefold() in ("", "its", "itis", "imeant", "sorry")
