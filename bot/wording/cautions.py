@@ -1,0 +1,89 @@
+"""A caution as one line that a nurse reads: how serious, what was measured, which rule and whose.
+
+Severity is a word, never a colour alone. Called by dialogue for replies, by notices for what is sent to
+others, and by the command line.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from datetime import datetime, tzinfo
+
+from bot.engine.values import Caution, Severity
+from bot.wording import formats
+from bot.wording.caution_bodies import BODIES, Told
+from bot.wording.gsm import gsm_only
+
+PREFIX = {Severity.HIGH: "URGENT", Severity.MODERATE: "CAUTION", Severity.LOW: "NOTE"}
+ASSESS = "Assess the patient; tell the provider per unit policy."
+ASSESS_IF_RIGHT = "Assess the patient now."
+_ORDER = {Severity.HIGH: 0, Severity.MODERATE: 1, Severity.LOW: 2}
+_SOURCELESS = frozenset(
+    {"line_fell", "no_boundary_line", "average_only", "at_least", "duplicate", "time_conflict", "amended"}
+    | {"unconfirmed", "jump", "over_capacity", "overdue", "dial_suction"}
+)
+"""What the ledger says of itself: no published rule stands behind it, so none is named."""
+
+
+def caution_text(
+    caution: Caution, zone: tzinfo, now: datetime, *, bed: str | None = None, still: bool = False
+) -> str:
+    """The caution in one line: "URGENT: 620 mL in 60 min, over 500 mL (ATLS). Assess the patient; ..."
+
+    `bed` names the bed where a reply is about several; `still` is a caution that stood before.
+    """
+    body = BODIES[caution.code](Told(caution, zone, now))
+    average = ", an average: single hours are not known" if _needs_average(caution) else ""
+    return gsm_only(f"{_head(caution, bed, still)}: {body}{average}{_source(caution)}.{_assess(caution)}")
+
+
+def cleared_text(caution: Caution, *, bed: str | None = None) -> str:
+    """What is said once when a caution no longer stands: "Cleared: rate over 100 mL/h."."""
+    limit = formats.quantity(caution.limit, caution.unit) if caution.limit is not None else ""
+    about = _subject(caution, bed)
+    name = caution.code.replace("_", " ")
+    return gsm_only(f"Cleared{about}: {name}{f' ({limit})' if limit else ''}.")
+
+
+def by_severity(cautions: Iterable[Caution]) -> tuple[Caution, ...]:
+    """The cautions, most serious first; within one severity as they came."""
+    return tuple(sorted(cautions, key=lambda caution: _ORDER[caution.severity]))
+
+
+def short_source(source: str) -> str:
+    """Whose rule it is, short enough for a text: the name before the first comma, and a year.
+
+    "Christensen et al., J Cardiothorac Vasc Anesth 2012;26:46-51" is "Christensen et al. 2012".
+    """
+    name, _, rest = source.partition(",")
+    years = [
+        word[:4] for word in rest.replace(";", " ").split() if word[:4].isdigit() and word[:2] in {"19", "20"}
+    ]
+    return f"{name} {years[0]}" if years and "et al" in name else name
+
+
+def _head(caution: Caution, bed: str | None, still: bool) -> str:
+    right = " if right" if caution.if_right else ""
+    return f"{PREFIX[caution.severity]}{right}{' still' if still else ''}{_subject(caution, bed)}"
+
+
+def _subject(caution: Caution, bed: str | None) -> str:
+    words = (f"bed {bed}" if bed else "", caution.tube or "")
+    named = " ".join(word for word in words if word)
+    return f" {named}" if named else ""
+
+
+def _needs_average(caution: Caution) -> bool:
+    return caution.average and caution.code != "average_only"
+
+
+def _source(caution: Caution) -> str:
+    if caution.code in _SOURCELESS or not caution.source:
+        return ""
+    return f" ({short_source(caution.source)})"
+
+
+def _assess(caution: Caution) -> str:
+    if caution.severity is not Severity.HIGH:
+        return ""
+    return f" {ASSESS_IF_RIGHT if caution.if_right else ASSESS}"

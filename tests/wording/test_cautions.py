@@ -1,0 +1,149 @@
+"""Every caution as the line that a nurse reads."""
+
+from dataclasses import replace
+from datetime import UTC, datetime, timedelta
+from zoneinfo import ZoneInfo
+
+import pytest
+
+from bot.engine.values import Caution, Severity
+from bot.wording.caution_bodies import BODIES
+from bot.wording.cautions import by_severity, caution_text, cleared_text, short_source
+from bot.wording.gsm import segments
+from tests.wording.language import faults
+
+NEW_YORK = ZoneInfo("America/New_York")
+NOW = datetime(2026, 3, 4, 19, 5, tzinfo=NEW_YORK).astimezone(UTC)
+HOUR_AGO = NOW - timedelta(hours=1)
+# fmt: off
+MEASURED = (
+    "rate_high", "rate_sustained", "ladder", "amount_at_once", "amount_24h", "per_kg", "effusion_limit",
+    "sudden_rise", "sudden_stop", "line_fell", "over_capacity", "three_quarters_full", "full", "seal",
+    "wall_suction", "dial_suction", "jump", "average_only",
+)
+TOLD = (
+    "tipped", "damaged", "disconnected", "dislodged", "raised", "kinked", "clamped", "suction_off",
+    "suction_indicator", "leak", "tidaling_lost", "fluid_changed", "overdue", "no_boundary_line", "at_least",
+    "duplicate", "time_conflict", "amended", "unconfirmed", "two_identifiers",
+)
+# fmt: on
+CODES = MEASURED + TOLD
+
+URGENT = Caution(
+    code="amount_at_once",
+    severity=Severity.HIGH,
+    rule="amount_at_once.60min",
+    source="Melanson, McGill 2001, quoted in an open ICU handbook",
+    drain="d" * 16,
+    value=620,
+    limit=500,
+    unit="mL",
+    comparison="over",
+    begin=HOUR_AGO,
+    end=NOW,
+)
+
+
+def text(caution: Caution, *, still: bool = False) -> str:
+    return caution_text(caution, NEW_YORK, NOW, still=still)
+
+
+def test_every_code_of_the_contract_has_a_sentence_and_no_other() -> None:
+    assert set(BODIES) == set(CODES)
+
+
+def test_an_urgent_caution_says_what_was_measured_the_rule_and_whose_it_is() -> None:
+    assert text(URGENT) == (
+        "URGENT: 620 mL in 60 min, over 500 mL (Melanson). "
+        "Assess the patient; tell the provider per unit policy."
+    )
+
+
+def test_a_caution_about_a_reading_still_asked_says_if_right() -> None:
+    assert text(replace(URGENT, if_right=True)) == (
+        "URGENT if right: 620 mL in 60 min, over 500 mL (Melanson). Assess the patient now."
+    )
+
+
+def test_a_caution_that_stood_before_says_still() -> None:
+    assert text(URGENT, still=True).startswith("URGENT still: 620 mL")
+
+
+def test_a_reply_about_several_beds_names_bed_and_tube() -> None:
+    told = caution_text(replace(URGENT, tube="left"), NEW_YORK, NOW, bed="12")
+    assert told.startswith("URGENT bed 12 left: ")
+
+
+def test_a_proof_from_a_long_interval_says_that_it_is_an_average() -> None:
+    told = text(replace(URGENT, average=True, begin=NOW - timedelta(hours=4)))
+    assert "620 mL in 4 h" in told
+    assert "average: single hours are not known" in told
+
+
+@pytest.mark.parametrize(
+    ("severity", "prefix", "assess"),
+    [
+        (Severity.HIGH, "URGENT: ", True),
+        (Severity.MODERATE, "CAUTION: ", False),
+        (Severity.LOW, "NOTE: ", False),
+    ],
+)
+def test_severity_is_a_word_and_only_the_high_one_asks_to_assess_the_patient(
+    severity: Severity, prefix: str, assess: bool
+) -> None:
+    told = text(replace(URGENT, severity=severity))
+    assert told.startswith(prefix)
+    assert ("Assess the patient" in told) is assess
+
+
+FULL = replace(URGENT, hours=3, detail="bright_red", average=True, tube="left")
+
+
+@pytest.mark.parametrize("code", CODES)
+@pytest.mark.parametrize("if_right", [True, False])
+def test_every_sentence_is_one_clean_line(code: str, if_right: bool) -> None:
+    told = text(replace(FULL, code=code, if_right=if_right))
+    assert not faults(told), told
+    assert "\n" not in told
+    assert segments(told) <= 2, told
+
+
+@pytest.mark.parametrize("code", TOLD)
+@pytest.mark.parametrize("severity", Severity)
+def test_a_caution_without_numbers_is_a_clean_line_too(code: str, severity: Severity) -> None:
+    told = text(Caution(code=code, severity=severity, rule=code, source=""))
+    assert not faults(told), told
+
+
+@pytest.mark.parametrize("code", CODES)
+def test_a_cleared_caution_is_told_in_words(code: str) -> None:
+    assert not faults(cleared_text(replace(URGENT, code=code), bed="12"))
+
+
+def test_a_time_of_yesterday_says_its_day() -> None:
+    told = text(
+        Caution(
+            code="tipped", severity=Severity.MODERATE, rule="tipped", source="", begin=NOW - timedelta(days=1)
+        )
+    )
+    assert "Tue 3 Mar 19:05" in told
+
+
+def test_the_most_serious_comes_first_and_equals_keep_their_order() -> None:
+    low, moderate = (replace(URGENT, severity=severity) for severity in (Severity.LOW, Severity.MODERATE))
+    other = replace(moderate, code="full")
+    assert by_severity([low, moderate, URGENT, other]) == (URGENT, moderate, other, low)
+
+
+@pytest.mark.parametrize(
+    ("source", "short"),
+    [
+        ("NSW ACI, Pleural Drains in Adults s.3", "NSW ACI"),
+        ("ATLS, as quoted by RCEM Learning (chest trauma)", "ATLS"),
+        ("Christensen et al., J Cardiothorac Vasc Anesth 2012;26:46-51", "Christensen et al. 2012"),
+        ("common practice, no source", "common practice"),
+        ("Ward 4 policy", "Ward 4 policy"),
+    ],
+)
+def test_a_source_is_named_briefly(source: str, short: str) -> None:
+    assert short_source(source) == short
