@@ -1,0 +1,115 @@
+"""Messages: each is claimed once, by its id, before anything else is done about it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+
+from sqlalchemy import Dialect, Insert, Table, insert, select
+from sqlalchemy.dialects import postgresql, sqlite
+
+from bot.store.desk import Desk
+from bot.store.tables import messages, replies
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Claim:
+    """A message as it came in: `digest` is the SHA-256 of its raw body; `text` None: it may not be kept."""
+
+    id: str
+    digest: str
+    arrived: datetime
+    sender: str
+    unit: str
+    text: str | None
+    channel: str = "text"
+
+
+@dataclass(frozen=True, slots=True)
+class Stored:
+    """What an earlier message of this id was: its body's digest, and the reply (JSON) that it was given."""
+
+    digest: str
+    reply: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MessageRow:
+    """A message on the record, with the reply (JSON) that it was given."""
+
+    id: str
+    arrived: datetime
+    sender: str
+    unit: str
+    text: str | None
+    channel: str
+    reply: str | None
+
+
+class Claims(Desk):
+    """The part of a `Book` that is about messages."""
+
+    def claim(self, claim: Claim) -> Stored | None:
+        """None when the message is ours to answer; what was stored when its id was seen before.
+
+        The first statement of the transaction: of several that carry one id, the database lets one through.
+        """
+        row = {
+            "id": claim.id,
+            "digest": claim.digest,
+            "arrived": claim.arrived,
+            "sender": claim.sender,
+            "unit": claim.unit,
+            "text": claim.text,
+            "channel": claim.channel,
+        }
+        ours = insert_once(self._connection.dialect, messages).values(row).returning(messages.c.seq)
+        if self._connection.scalar(ours) is None:
+            return self._stored(claim.id)
+        self.unit = claim.unit
+        self.take_up(claim.id, claim.sender, claim.arrived)
+        return None
+
+    def keep_reply(self, message: str, reply: str) -> None:
+        """Keep the reply of the message, to be given again to whoever resends it."""
+        self._connection.execute(insert(replies).values(message=message, reply=reply))
+
+    def last_message(self, sender: str) -> MessageRow | None:
+        """The sender's message before this one, in this unit."""
+        return self._message(messages.c.sender == sender, messages.c.id != self.hand.message)
+
+    def message(self, message: str) -> MessageRow | None:
+        """The message of that id, if it is of this unit."""
+        return self._message(messages.c.id == message)
+
+    def first_message(self, sender: str) -> bool:
+        """Whether this unit has no earlier message from the sender."""
+        return self.last_message(sender) is None
+
+    def _stored(self, message: str) -> Stored:
+        found = self._connection.execute(
+            select(messages.c.digest, replies.c.reply)
+            .join(replies, replies.c.message == messages.c.id)
+            .where(messages.c.id == message)
+        ).one()
+        return Stored(found.digest, found.reply)
+
+    def _message(self, *where: object) -> MessageRow | None:
+        query = (
+            select(messages, replies.c.reply)
+            .outerjoin(replies, replies.c.message == messages.c.id)
+            .where(messages.c.unit == self.unit, *where)  # type: ignore[arg-type]
+            .order_by(messages.c.seq.desc())
+            .limit(1)
+        )
+        row = self._connection.execute(query).mappings().one_or_none()
+        if row is None:
+            return None
+        return MessageRow(**{name: row[name] for name in MessageRow.__slots__})
+
+
+def insert_once(dialect: Dialect, table: Table) -> Insert:
+    """An insert that does nothing where the row is there already."""
+    if dialect.name == "postgresql":
+        return postgresql.insert(table).on_conflict_do_nothing()
+    return sqlite.insert(table).on_conflict_do_nothing()

@@ -1,0 +1,86 @@
+"""How the database is reached: SQLite by one connection that is never shared, PostgreSQL by a pool.
+
+Several SQLite writers at once cost more than anything else here (the busy handler sleeps), and a read
+before the write lock gives wrong sums without an error: so one connection, and BEGIN IMMEDIATE.
+"""
+
+from __future__ import annotations
+
+import importlib
+import os
+import sqlite3
+from pathlib import Path
+from types import ModuleType
+from typing import Any
+
+from sqlalchemy import URL, Connection, Engine, StaticPool, create_engine, event, make_url
+
+_PRAGMAS = (
+    "PRAGMA journal_mode = WAL",
+    "PRAGMA synchronous = FULL",
+    "PRAGMA foreign_keys = ON",
+    "PRAGMA recursive_triggers = ON",  # else INSERT OR REPLACE deletes past the triggers
+    "PRAGMA trusted_schema = OFF",
+    "PRAGMA busy_timeout = 5000",
+)
+
+
+def connect(url: str) -> Engine:
+    """The engine for a database URL. SQL parameters never show in its errors: they hold levels."""
+    parsed = make_url(url)
+    if parsed.get_backend_name() == "sqlite":
+        return _sqlite(parsed)
+    return create_engine(
+        parsed.set(drivername="postgresql+psycopg"),
+        hide_parameters=True,
+        pool_size=16,
+        max_overflow=0,
+        pool_timeout=5,
+        pool_pre_ping=True,
+        connect_args={"connect_timeout": 5},
+    )
+
+
+def in_memory(url: str) -> bool:
+    """Whether the database is gone when the program ends."""
+    parsed = make_url(url)
+    return parsed.get_backend_name() == "sqlite" and parsed.database in (None, "", ":memory:")
+
+
+def _sqlite(url: URL) -> Engine:
+    if url.database and url.database != ":memory:":
+        _private_file(Path(url.database))
+    engine = create_engine(
+        url.set(drivername="sqlite+pysqlite"),
+        module=sqlite_module(),
+        poolclass=StaticPool,
+        connect_args={"check_same_thread": False},
+        hide_parameters=True,
+    )
+    event.listen(engine, "connect", _prepare)
+    event.listen(engine, "begin", _begin)
+    return engine
+
+
+def sqlite_module() -> ModuleType:
+    """The newest SQLite at hand: before 3.51.3, two connections that checkpoint at once can lose pages."""
+    try:
+        return importlib.import_module("pysqlite3.dbapi2")
+    except ImportError:
+        return sqlite3
+
+
+def _private_file(path: Path) -> None:
+    """Make the file, or tighten it, so that only its owner can read it; SQLite's side files follow it."""
+    os.close(os.open(path, os.O_CREAT | os.O_RDWR, 0o600))
+    path.chmod(0o600)
+
+
+def _prepare(connection: Any, _record: object) -> None:
+    connection.isolation_level = None  # the driver would begin too late, at the first write
+    for pragma in _PRAGMAS:
+        connection.execute(pragma)
+
+
+def _begin(connection: Connection) -> None:
+    connection.exec_driver_sql("BEGIN IMMEDIATE")

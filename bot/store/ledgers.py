@@ -1,0 +1,155 @@
+"""Entries and the drains that they belong to: appended, never changed."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import ColumnElement, Row, Select, and_, exists, func, insert, select
+
+from bot.engine.entries import Correction, Entry, Payload, Withdrawal
+from bot.store.chain import START, link
+from bot.store.codec import decode, encode
+from bot.store.desk import Desk
+from bot.store.errors import LedgerError
+from bot.store.tables import berths, drains, entries
+
+MOST_DRAINS_OF_A_BED = 40
+"""How many of a bed's drains are looked at, latest first: far more than any late entry reaches back to."""
+
+
+class Ledgers(Desk):
+    """The part of a `Book` that is about drains."""
+
+    def open_drain(self, bed: str, tube: str | None, since: datetime | None = None) -> str:
+        """The id of a new drain, to be found at this bed (from now, or from `since`)."""
+        drain = self.new_id("drain")
+        self._connection.execute(insert(drains).values(id=drain, unit=self.unit, message=self.hand.message))
+        self.berth(drain, bed, tube, since or self.hand.arrived)
+        return drain
+
+    def berth(self, drain: str, bed: str, tube: str | None, since: datetime) -> None:
+        """Note that the drain may be found at this bed too."""
+        self._own(drain)
+        row = {"drain": drain, "unit": self.unit, "bed": bed, "tube": tube, "since": since}
+        self._connection.execute(insert(berths).values(row))
+
+    def append(self, drain: str, at: datetime, payload: Payload) -> Entry:
+        """The entry as recorded: next position of its drain, entered when the message at hand arrived."""
+        self._own(drain)
+        last = self._last(drain)
+        entry = Entry(
+            drain=drain,
+            position=1 if last is None else last.position + 1,
+            at=at,
+            entered=self.hand.arrived,
+            who=self.hand.sender,
+            message=self.hand.message,
+            payload=payload,
+        )
+        before = START if last is None else last.chain
+        self._connection.execute(insert(entries).values(entry_row(entry, before)))
+        return entry
+
+    def entries(self, drain: str) -> tuple[Entry, ...]:
+        """The drain's entries in the order of recording; none for a drain that is not of this unit."""
+        query = self._visible().where(entries.c.drain == drain).order_by(entries.c.position)
+        return tuple(map(entry_of, self._connection.execute(query)))
+
+    def entry(self, entry_id: str) -> Entry | None:
+        """The entry of that id, if it is of this unit."""
+        drain, _, position = entry_id.rpartition("-")
+        if not (position.isascii() and position.isdigit()):
+            return None
+        query = self._visible().where(entries.c.drain == drain, entries.c.position == int(position))
+        row = self._connection.execute(query).one_or_none()
+        return None if row is None else entry_of(row)
+
+    def entries_of_message(self, message: str) -> tuple[Entry, ...]:
+        """What a message recorded, by drain and position."""
+        query = self._visible().where(entries.c.message == message)
+        query = query.order_by(drains.c.seq, entries.c.position)
+        return tuple(map(entry_of, self._connection.execute(query)))
+
+    def drains_of(self, bed: str) -> tuple[str, ...]:
+        """The drains ever seen at this bed, the latest first."""
+        latest = func.max(berths.c.seq)
+        query = (
+            select(berths.c.drain)
+            .where(berths.c.unit == self.unit, berths.c.bed == bed)
+            .group_by(berths.c.drain)
+            .order_by(latest.desc())
+            .limit(MOST_DRAINS_OF_A_BED)
+        )
+        return tuple(self._connection.scalars(query))
+
+    def unit_drains(self) -> tuple[str, ...]:
+        """The unit's drains that are not known to be closed, in the order in which they were opened."""
+        query = select(drains.c.id).where(drains.c.unit == self.unit, ~_closed()).order_by(drains.c.seq)
+        return tuple(self._connection.scalars(query))
+
+    def _visible(self) -> Select[Any]:
+        return select(entries).join(drains, drains.c.id == entries.c.drain).where(drains.c.unit == self.unit)
+
+    def _own(self, drain: str) -> None:
+        query = select(drains.c.unit).where(drains.c.id == drain)
+        if self._connection.scalar(query) != self.unit:
+            raise LedgerError("the unit has no such drain")
+
+    def _last(self, drain: str) -> Row[*tuple[Any, ...]] | None:
+        query = select(entries.c.position, entries.c.chain).where(entries.c.drain == drain)
+        return self._connection.execute(query.order_by(entries.c.position.desc()).limit(1)).one_or_none()
+
+
+def entry_row(entry: Entry, before: str) -> dict[str, object]:
+    """The columns of an entry that follows the one whose hash is `before`."""
+    return {
+        "drain": entry.drain,
+        "position": entry.position,
+        "at": entry.at,
+        "entered": entry.entered,
+        "who": entry.who,
+        "message": entry.message,
+        "kind": entry.payload.kind,
+        "payload": encode(entry.payload),
+        "target": _target(entry),
+        "chain": link(before, entry),
+    }
+
+
+def entry_of(row: Row[Any]) -> Entry:
+    """The entry that a row of the table holds."""
+    return Entry(
+        drain=row.drain,
+        position=row.position,
+        at=row.at,
+        entered=row.entered,
+        who=row.who,
+        message=row.message,
+        payload=decode(row.kind, row.payload),
+    )
+
+
+def _target(entry: Entry) -> int | None:
+    match entry.payload:
+        case Correction(target=target) | Withdrawal(target=target):
+            drain, _, position = target.rpartition("-")
+            if drain != entry.drain:
+                raise LedgerError("a correction is about an entry of its own drain")
+            return int(position)
+        case _:
+            return None
+
+
+def _closed() -> ColumnElement[bool]:
+    """Whether a removal or a leaving stands: recorded, and no withdrawal names it."""
+    closing, taken_back = entries.alias("closing"), entries.alias("taken_back")
+    withdrawn = exists().where(
+        and_(
+            taken_back.c.drain == closing.c.drain,
+            taken_back.c.kind == Withdrawal.kind,
+            taken_back.c.target == closing.c.position,
+        )
+    )
+    standing = and_(closing.c.drain == drains.c.id, closing.c.kind.in_(("removed", "left")), ~withdrawn)
+    return exists().where(standing)

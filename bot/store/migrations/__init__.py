@@ -1,0 +1,1 @@
+"""The steps of the schema, run by alembic; `bot.store.schema` calls it."""

@@ -1,0 +1,39 @@
+"""Moments as text of one width, in UTC: sorts on both engines, reads in any SQL client, exact for hashes."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+from typing import Any
+
+from sqlalchemy import Dialect, String, TypeDecorator
+
+_FORMAT = "%Y-%m-%dT%H:%M:%S.%fZ"
+_WIDTH = 27
+
+
+def moment_text(moment: datetime) -> str:
+    """The moment as `2026-03-05T00:05:00.000000Z`; a naive one is refused."""
+    if moment.tzinfo is None:
+        raise ValueError("a stored moment has an offset")
+    utc = moment.astimezone(UTC)
+    return f"{utc.year:04}-{utc.strftime('%m-%dT%H:%M:%S.%f')}Z"
+
+
+def moment_of(text: str) -> datetime:
+    """The UTC moment that `moment_text` wrote."""
+    return datetime.strptime(text, _FORMAT).replace(tzinfo=UTC)
+
+
+class Moment(TypeDecorator[datetime]):
+    """A column of UTC moments."""
+
+    impl = String(_WIDTH)
+    cache_ok = True
+
+    def process_bind_param(self, value: datetime | None, dialect: Dialect) -> str | None:  # noqa: ARG002
+        """The text that is kept for a moment."""
+        return None if value is None else moment_text(value)
+
+    def process_result_value(self, value: Any, dialect: Dialect) -> datetime | None:  # noqa: ARG002
+        """The moment that was kept."""
+        return None if value is None else moment_of(value)

@@ -1,0 +1,46 @@
+"""Who was enrolled or removed after the unit file was written: every change is kept, with its author."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any, Literal
+
+from sqlalchemy import Row, insert, select
+
+from bot.store.desk import Desk
+from bot.store.tables import people_events
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PeopleEvent:
+    """A change of a unit's list: who may write (`until` a moment, or for good), or may not any more."""
+
+    unit: str
+    person: str
+    event: Literal["enrolled", "removed"]
+    name: str
+    role: str
+    until: datetime | None
+    at: datetime
+    by: str
+
+
+class People(Desk):
+    """The part of a `Book` that is about people."""
+
+    def people_events(self, person: str | None = None) -> tuple[PeopleEvent, ...]:
+        """Every change (of one person), the oldest first, of all units: the caller tells them apart."""
+        query = select(people_events).order_by(people_events.c.seq)
+        if person is not None:
+            query = query.where(people_events.c.person == person)
+        return tuple(map(_event, self._connection.execute(query)))
+
+    def note_person(self, event: PeopleEvent) -> None:
+        """Keep a change of a unit's list."""
+        row = {name: getattr(event, name) for name in PeopleEvent.__slots__}
+        self._connection.execute(insert(people_events).values(row))
+
+
+def _event(row: Row[Any]) -> PeopleEvent:
+    return PeopleEvent(**{name: getattr(row, name) for name in PeopleEvent.__slots__})

@@ -1,0 +1,49 @@
+"""The schema's steps: which one a database is at, and how it is brought to the last one.
+
+Alembic is imported only when there is a step to take, so that a start on a database at head is quick.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from sqlalchemy import Connection, Engine, inspect, text
+from sqlalchemy.exc import InterfaceError, OperationalError
+
+from bot.store.errors import StoreAwayError
+from bot.store.triggers import unguarded
+
+HEAD = "0001"
+MIGRATIONS = Path(__file__).parent / "migrations"
+
+
+def step(connection: Connection) -> str | None:
+    """The step that the database is at; None when it is empty."""
+    if not inspect(connection).has_table("alembic_version"):
+        return None
+    found: str | None = connection.scalar(text("SELECT version_num FROM alembic_version"))
+    return found
+
+
+def bring_to_head(engine: Engine) -> None:
+    """Take the steps that are missing, then refuse a database without its append-only triggers."""
+    try:
+        with engine.begin() as connection:
+            if step(connection) != HEAD:
+                upgrade(connection)
+            missing = unguarded(connection)
+    except (OperationalError, InterfaceError) as away:
+        raise StoreAwayError(str(away.orig)) from away
+    if missing:
+        raise StoreAwayError(f"append-only triggers are missing: {', '.join(missing)}")
+
+
+def upgrade(connection: Connection, to: str = "head") -> None:
+    """Take the steps up to `to`, in the connection's transaction."""
+    from alembic import command
+    from alembic.config import Config
+
+    config = Config()
+    config.set_main_option("script_location", str(MIGRATIONS).replace("%", "%%"))
+    config.attributes["connection"] = connection
+    command.upgrade(config, to)

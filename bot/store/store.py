@@ -1,0 +1,118 @@
+"""The store: one transaction a message, and a book in it.
+
+On SQLite a lock lets one transaction in at a time. On PostgreSQL several run at once, and the loser of a
+race for a position in a ledger runs again on what the winner left.
+"""
+
+from __future__ import annotations
+
+import threading
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager, nullcontext
+from typing import TypeVar
+
+from sqlalchemy import Connection, Engine
+from sqlalchemy.exc import DBAPIError, IntegrityError, InterfaceError, OperationalError
+from sqlalchemy.exc import TimeoutError as PoolTimeout
+
+from bot.store.book import Book
+from bot.store.connect import connect, in_memory
+from bot.store.errors import StoreAwayError
+from bot.store.tables import metadata
+from bot.store.triggers import append_only_tables, guard
+
+T = TypeVar("T")
+
+RUNS = 3
+"""How often a transaction is run before the message is given back as unanswered."""
+
+LOCK_WAIT_S = 5.0
+"""How long a message waits for the one connection: after that the sender is told to come again."""
+
+_AGAIN = ("40001", "40P01")
+_READ_ONLY = "25006"
+
+
+class Store:
+    """A database of ledgers."""
+
+    def __init__(self, engine: Engine) -> None:
+        self.engine = engine
+        self._many_writers = engine.dialect.name == "postgresql"
+        self._lock = nullcontext() if self._many_writers else _Turnstile(LOCK_WAIT_S)
+
+    @contextmanager
+    def turn(self, unit: str = "") -> Iterator[Book]:
+        """One transaction on the unit's book: committed when it is left normally, else undone."""
+        with self.connection() as connection:
+            yield Book(connection, unit)
+
+    def transact(self, work: Callable[[Book], T], unit: str = "") -> T:
+        """What `work` returns, once it is committed. StoreAwayError when the database could not."""
+        for _ in range(RUNS - 1):
+            try:
+                return self._once(work, unit)
+            except DBAPIError as lost:
+                if not (self._many_writers and _lost_a_race(lost)):
+                    raise
+        return self._once(work, unit)
+
+    @contextmanager
+    def connection(self) -> Iterator[Connection]:
+        """A connection in a transaction, for those who read or copy tables as a whole."""
+        try:
+            with self._lock, self.engine.begin() as connection:
+                yield connection
+        except (OperationalError, InterfaceError, PoolTimeout) as away:
+            if _lost_a_race(away):
+                raise
+            raise StoreAwayError(type(away).__name__) from away
+        except DBAPIError as error:
+            if _state(error) == _READ_ONLY:
+                raise StoreAwayError("read-only") from error
+            raise
+
+    def close(self) -> None:
+        """Let go of the database."""
+        self.engine.dispose()
+
+    def _once(self, work: Callable[[Book], T], unit: str) -> T:
+        with self.turn(unit) as book:
+            return work(book)
+
+
+class _Turnstile:
+    """A lock that is waited for only so long."""
+
+    def __init__(self, wait_s: float) -> None:
+        self._lock = threading.Lock()
+        self._wait_s = wait_s
+
+    def __enter__(self) -> None:
+        if not self._lock.acquire(timeout=self._wait_s):
+            raise StoreAwayError("busy")
+
+    def __exit__(self, *_: object) -> None:
+        self._lock.release()
+
+
+def open_store(url: str = "sqlite://") -> Store:
+    """The store at this URL with its schema at head; in memory unless told."""
+    engine = connect(url)
+    if in_memory(url):
+        with engine.begin() as connection:
+            metadata.create_all(connection)
+            guard(connection, append_only_tables())
+        return Store(engine)
+    from bot.store.schema import bring_to_head
+
+    bring_to_head(engine)
+    return Store(engine)
+
+
+def _lost_a_race(error: Exception) -> bool:
+    return isinstance(error, IntegrityError) or _state(error) in _AGAIN
+
+
+def _state(error: Exception) -> str | None:
+    return getattr(getattr(error, "orig", None), "sqlstate", None)
