@@ -1,24 +1,54 @@
-"""What several commands take: the unit file."""
+"""What several commands ask for: the settings, from the environment, a file, and their options."""
 
 from __future__ import annotations
 
+import os
+from collections.abc import Callable
 from pathlib import Path
+from typing import Any, TypeVar
 
 import click
 
-from bot.config import ConfigError
-from bot.unit import Unit, demo_unit, load_unit
+from bot.settings import Settings, settings_from
 
-unit_option = click.option(
+F = TypeVar("F", bound=Callable[..., Any])
+
+_CONFIG = click.option(
+    "--config",
+    type=click.Path(path_type=Path, dir_okay=False),
+    help="Settings file (TOML); PENLINE_... wins.",
+)
+_DATABASE = click.option("--database", metavar="URL", help="Instead of PENLINE_DATABASE_URL.")
+_UNITS = click.option(
     "--unit",
-    type=click.Path(exists=True, dir_okay=False, path_type=Path),
-    help="A unit file; the invented demo ward unless given.",
+    "units",
+    multiple=True,
+    type=click.Path(path_type=Path, dir_okay=False),
+    help="Unit file, instead of PENLINE_UNITS; may be given again.",
 )
 
 
-def unit_or_demo(path: Path | None) -> Unit:
-    """The unit of the file, or the demo ward. A file that is wrong ends the command with code 2."""
-    try:
-        return demo_unit() if path is None else load_unit(path)
-    except ConfigError as error:
-        raise click.UsageError(str(error)) from error
+def config_option(function: F) -> F:
+    """The command takes `--config`."""
+    return _CONFIG(function)
+
+
+def database_option(function: F) -> F:
+    """The command takes `--database`."""
+    return _DATABASE(function)
+
+
+def units_option(function: F) -> F:
+    """The command takes `--unit`."""
+    return _UNITS(function)
+
+
+def settings_of(config: Path | None, **given: object) -> Settings:
+    """The settings of the environment and the file, with what the options gave (by setting name) on top."""
+    environ = dict(os.environ)
+    for key, value in given.items():
+        if isinstance(value, tuple):
+            value = ",".join(map(str, value))
+        if value not in (None, ""):
+            environ[f"PENLINE_{key.upper()}"] = str(value)
+    return settings_from(environ, config)

@@ -56,7 +56,8 @@ class Asking(Desk):
         """The questions of the unit (a bed, a sender) that nothing has settled, the oldest first."""
         settled = exists().where(settlements.c.question == questions.c.id)
         query = select(questions).where(questions.c.unit == self.unit, ~settled)
-        query = query.where(questions.c.asked_at >= self.hand.arrived - REACH)
+        if self._hand is not None:
+            query = query.where(questions.c.asked_at >= self._hand.arrived - REACH)
         if bed is not None:
             query = query.where(questions.c.bed == bed)
         if sender is not None:

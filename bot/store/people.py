@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Any, Literal
 
-from sqlalchemy import Row, insert, select
+from sqlalchemy import Row, func, insert, select
 
 from bot.store.desk import Desk
 from bot.store.tables import people_events
@@ -35,6 +35,10 @@ class People(Desk):
         if person is not None:
             query = query.where(people_events.c.person == person)
         return tuple(map(_event, self._connection.execute(query)))
+
+    def newest_people_event(self) -> int:
+        """The number of the latest change; 0 before the first. The same number means the same lists."""
+        return self._connection.scalar(select(func.max(people_events.c.seq))) or 0
 
     def note_person(self, event: PeopleEvent) -> None:
         """Keep a change of a unit's list."""

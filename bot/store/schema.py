@@ -47,3 +47,9 @@ def upgrade(connection: Connection, to: str = "head") -> None:
     config.set_main_option("script_location", str(MIGRATIONS).replace("%", "%%"))
     config.attributes["connection"] = connection
     command.upgrade(config, to)
+
+
+def is_ready(connection: Connection) -> bool:
+    """Whether this database takes entries: schema at head (or made in memory), every trigger there."""
+    in_memory = connection.dialect.name == "sqlite" and not connection.engine.url.database
+    return (in_memory or step(connection) == HEAD) and not unguarded(connection)

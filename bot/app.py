@@ -1,0 +1,26 @@
+"""The one place that knows all the parts, and puts them together."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+
+from flask import Flask
+
+from bot.intake.respond import deployment
+from bot.settings import Settings, check_ready_to_serve
+from bot.store import open_store
+from bot.unit import load_units
+from bot.web import web_app
+from bot.web.messages import Clock
+
+
+def now() -> datetime:
+    """The moment, in UTC: the only clock that a message meets."""
+    return datetime.now(UTC)
+
+
+def create_app(settings: Settings, clock: Clock = now) -> Flask:
+    """The app of this deployment. ConfigError: it cannot start so; StoreAwayError: its database is away."""
+    check_ready_to_serve(settings)
+    units = load_units(settings.units)
+    return web_app(deployment(units, open_store(settings.database_url)), settings, clock)

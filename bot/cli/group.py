@@ -1,0 +1,65 @@
+"""The group of commands. Each lives in a module of its own, so that asking for help loads no reader."""
+
+from __future__ import annotations
+
+import importlib
+from collections.abc import Mapping
+from typing import Any
+
+import click
+
+from bot.config import ConfigError
+
+COMMANDS: Mapping[str, str] = {
+    "serve": "Answer signed messages over HTTP.",
+    "secret": "Print a new signing secret.",
+    "people": "List, enrol and remove people.",
+    "verify": "Check a database: chains, triggers, schema.",
+    "backup": "Copy the database while it is in use.",
+    "export": "Write every row as JSON lines.",
+    "import": "Read an export into an empty database.",
+    "chat": "Talk to the bot here.",
+    "demo": "Play the transcripts as chats.",
+    "replay": "Run a file of messages.",
+    "policy": "Show the rules that a unit's cautions rest on.",
+}
+"""Command -> its line in the help. Its module is `bot.cli.<name>`, its function `command`."""
+
+
+class LazyGroup(click.Group):
+    """A group that imports a command when it is called."""
+
+    def list_commands(self, ctx: click.Context) -> list[str]:  # noqa: ARG002
+        """The commands in the order of the table."""
+        return list(COMMANDS)
+
+    def get_command(self, ctx: click.Context, cmd_name: str) -> click.Command | None:  # noqa: ARG002
+        """The command of that name."""
+        if cmd_name not in COMMANDS:
+            return None
+        command: click.Command = importlib.import_module(f"bot.cli.{_module(cmd_name)}").command
+        return command
+
+    def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:  # noqa: ARG002
+        """The help of the group, which needs no command's module."""
+        with formatter.section("Commands"):
+            formatter.write_dl(list(COMMANDS.items()))
+
+    def invoke(self, ctx: click.Context) -> Any:
+        """Run the command; a setting that it cannot start with ends with exit code 2 and one plain line."""
+        try:
+            return super().invoke(ctx)
+        except ConfigError as error:
+            click.echo(f"penline: {error}", err=True)
+            ctx.exit(2)
+
+
+def _module(command: str) -> str:
+    """`import` is a word of the language, so its module has another name."""
+    return "import_" if command == "import" else command
+
+
+@click.group(cls=LazyGroup, context_settings={"help_option_names": ["-h", "--help"]})
+@click.version_option(package_name="penline")
+def penline() -> None:
+    """Text or dictate the line on a chest-drain canister; get the volume to chart and what to look at."""

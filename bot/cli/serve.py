@@ -1,0 +1,79 @@
+"""`penline serve`: the signed webhook on waitress, which buffers slow clients so that they hold no worker."""
+
+from __future__ import annotations
+
+import logging
+import signal
+import sys
+from pathlib import Path
+from types import FrameType
+from typing import Any, NoReturn
+
+import click
+import waitress
+
+from bot.cli.options import config_option, database_option, settings_of, units_option
+from bot.settings import Settings
+from bot.store import StoreAwayError
+from bot.web.app import LARGEST_BODY
+from bot.web.logs import log, log_to
+
+LARGEST_HEADERS = 16 * 1024
+SLOW_CLIENT_S = 30
+"""A connection on which nothing moves for this long is closed."""
+
+
+@click.command("serve")
+@config_option
+@database_option
+@units_option
+@click.option("--host", help="Address to listen on; 127.0.0.1 unless told.")
+@click.option("--port", type=click.IntRange(0, 65535), help="Port to listen on; 8080 unless told.")
+def command(
+    config: Path | None, database: str | None, units: tuple[Path, ...], host: str | None, port: int | None
+) -> None:
+    """Answer signed messages over HTTP until told to stop."""
+    settings = settings_of(config, database_url=database, units=units, host=host, port=port)
+    log_to(sys.stderr)
+    serve(settings)
+
+
+def serve(settings: Settings) -> None:
+    """Serve this deployment until SIGTERM or SIGINT."""
+    from bot.app import create_app
+
+    try:
+        app = create_app(settings)
+    except StoreAwayError as away:
+        log(logging.ERROR, "store_away", error=type(away).__name__)
+        click.echo(f"penline: the database cannot be used: {away}", err=True)
+        sys.exit(1)
+    server = waitress.create_server(app, **_waitress(settings))
+    signal.signal(signal.SIGTERM, _stop)
+    host, port = settings.host, server.effective_port
+    log(logging.INFO, "serving", address=f"http://{host}:{port}")
+    server.run()
+
+
+def _waitress(settings: Settings) -> dict[str, Any]:
+    """The server's limits; the one for bodies is a backstop, as the app answers 413 at 16 KiB itself."""
+    proxy: dict[str, Any] = {}
+    if settings.trusted_proxy is not None:
+        headers = {"x-forwarded-for", "x-forwarded-proto"}
+        proxy = {"trusted_proxy": settings.trusted_proxy, "trusted_proxy_headers": headers}
+    return {
+        "host": settings.host,
+        "port": settings.port,
+        "threads": settings.threads,
+        "max_request_body_size": 4 * LARGEST_BODY,
+        "max_request_header_size": LARGEST_HEADERS,
+        "channel_timeout": SLOW_CLIENT_S,
+        "connection_limit": 500,
+        "clear_untrusted_proxy_headers": True,
+        "ident": None,
+        **proxy,
+    }
+
+
+def _stop(_signal: int, _frame: FrameType | None) -> NoReturn:
+    raise SystemExit(0)
