@@ -34,7 +34,7 @@ class Clock:
         return self._used
 
     def set(self, told: str) -> None:
-        """Set to "18:55" (today, or the next such moment once messages were sent), "+45" minutes, or "real"."""
+        """Set to "18:55" (today; once used, the next such moment), "+45" minutes, or "real"."""
         if told == "real":
             self._jump(self._real())
         elif minutes := _MINUTES.fullmatch(told):

@@ -8,7 +8,7 @@ import click
 from rich.console import Console
 from rich.table import Table
 
-from bot.cli.options import unit_option, unit_or_demo
+from bot.cli.unit_file import unit_option, unit_or_demo
 from bot.engine.policy import Rule
 from bot.wording.policy import HEADINGS, policy_row
 
