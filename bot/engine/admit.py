@@ -1,0 +1,122 @@
+"""Why a reading is asked about before it is recorded. Values only: the dialogue asks, and may be told that
+it is right.
+
+A doubt is found by looking at the ledger as it would be with the reading in it, so late lines, exchanges
+and tip-overs need no rules of their own.
+"""
+
+from __future__ import annotations
+
+from datetime import datetime, timedelta
+
+from bot.engine.entries import Correction, FinalLevel, Line
+from bot.engine.ledger import Ledger
+from bot.engine.order import SAME_LINE
+from bot.engine.policy import Policy
+from bot.engine.values import Doubt, Level
+
+LONG_SILENCE = timedelta(hours=14)
+_HOUR = timedelta(hours=1)
+
+
+def doubts(
+    ledger: Ledger, line: Line | FinalLevel, at: datetime, now: datetime, policy: Policy
+) -> tuple[Doubt, ...]:
+    """The reasons to ask about this reading, most telling first; none when it can be recorded.
+
+    A reading that only repeats a line is never in doubt (see `duplicate_of`).
+    """
+    if isinstance(line, Line) and duplicate_of(ledger, line.level_ml, at):
+        return ()
+    entry = ledger.next_entry(line, at, now)
+    found = _doubts_of(ledger.with_entry(entry), entry.id, policy)
+    return (*_silence(ledger, entry.at), *found)
+
+
+def correction_doubts(
+    ledger: Ledger, correction: Correction, now: datetime, policy: Policy
+) -> tuple[Doubt, ...]:
+    """The reasons to ask about what a correction makes of its line; none when it can be recorded."""
+    entry = ledger.next_entry(correction, now, now)
+    return _doubts_of(ledger.with_entry(entry), correction.target, policy)
+
+
+def duplicate_of(ledger: Ledger, level_ml: int, at: datetime) -> Level | None:
+    """The line of that level at most 5 min away with nothing else read between, on the canister that was
+    there then: the reading is already marked."""
+    probe = ledger.next_entry(Line(level_ml=level_ml), at, at)
+    near = [ledger.level_before(at), *ledger.levels_at(at), ledger.level_after(at)]
+    if not any(level and level.level_ml == level_ml and abs(level.at - at) <= SAME_LINE for level in near):
+        return None
+    repeated = dict(ledger.with_entry(probe).duplicates).get(probe.id)
+    return ledger.level_of(repeated) if repeated else None
+
+
+def _doubts_of(ledger: Ledger, entry_id: str, policy: Policy) -> tuple[Doubt, ...]:
+    """`ledger` already holds the reading."""
+    place = ledger.place_of(entry_id)
+    if place is None:
+        return ()
+    level = ledger.levels[place]
+    before = ledger.levels[place - 1] if place else None
+    after = ledger.levels[place + 1] if place + 1 < len(ledger.levels) else None
+    conflict = _conflict(ledger, level)
+    return (
+        *_capacity(level, policy),
+        *(conflict or (*_fall(before, level, after), *_jump(before, level, after, policy))),
+        *_closed(ledger, level),
+    )
+
+
+def _capacity(level: Level, policy: Policy) -> tuple[Doubt, ...]:
+    over = level.level_ml > policy.capacity_ml
+    return (Doubt(code="over_capacity", limit=policy.capacity_ml),) if over else ()
+
+
+def _conflict(ledger: Ledger, level: Level) -> tuple[Doubt, ...]:
+    """Another level read in the same minute: one of the two is wrong."""
+    others = [
+        one
+        for one in ledger.levels_at(level.at)
+        if one.canister == level.canister and one.kind == level.kind and one.level_ml != level.level_ml
+    ]
+    return (Doubt(code="time_conflict", before=others[0]),) if others else ()
+
+
+def _fall(before: Level | None, level: Level, after: Level | None) -> tuple[Doubt, ...]:
+    if "line_fell" in level.codes:
+        return (Doubt(code="line_fell", before=before),)
+    if after and after.canister == level.canister and "line_fell" in after.codes:
+        return (Doubt(code="line_fell", after=after),)
+    return ()
+
+
+def _jump(before: Level | None, level: Level, after: Level | None, policy: Policy) -> tuple[Doubt, ...]:
+    """More than the unit believes for the time that passed, at least one hour: to it, or from it on."""
+    to_it = _limit_jumped(before, level, policy)
+    from_it = _limit_jumped(level, after, policy)
+    if to_it is not None:
+        return (Doubt(code="jump", before=before, limit=to_it),)
+    return (Doubt(code="jump", after=after, limit=from_it),) if from_it is not None else ()
+
+
+def _limit_jumped(begin: Level | None, end: Level | None, policy: Policy) -> float | None:
+    if begin is None or end is None:
+        return None
+    limit = policy.jump_ml * max(1.0, (end.at - begin.at) / _HOUR)
+    return limit if end.total_ml - begin.total_ml > limit else None
+
+
+def _silence(ledger: Ledger, at: datetime) -> tuple[Doubt, ...]:
+    last = ledger.last
+    if last is None or at - last.at <= LONG_SILENCE:
+        return ()
+    return (Doubt(code="long_silence", before=last, limit=LONG_SILENCE / _HOUR),)
+
+
+def _closed(ledger: Ledger, level: Level) -> tuple[Doubt, ...]:
+    """A line later than the end of the drain; the final level of the end itself is no doubt."""
+    closed = ledger.closed_at
+    return (
+        (Doubt(code="removed", before=ledger.level_before(closed)),) if closed and level.at > closed else ()
+    )

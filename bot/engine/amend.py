@@ -1,0 +1,143 @@
+"""What an earlier chart must be changed to: the difference that an entry makes to volumes already charted."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from datetime import datetime
+
+from bot.engine.entries import (
+    Correction,
+    Entry,
+    Exchanged,
+    FinalLevel,
+    Incident,
+    Line,
+    Seen,
+    What,
+    Withdrawal,
+)
+from bot.engine.ledger import Ledger, fold
+from bot.engine.policy import Schedule
+from bot.engine.values import Amendment, Charted, Interval
+from bot.engine.volumes import intervals
+
+_Key = tuple[datetime, datetime, int, bool, datetime]
+_Held = dict[_Key, Interval]
+
+
+def amendments(before: Ledger, after: Ledger, schedule: Schedule) -> tuple[Amendment, ...]:
+    """What now holds where something else was charted, in order; none when nothing charted has changed.
+
+    Both ledgers are of one drain. A volume that only came to be chartable is not an amendment.
+    """
+    held, holds = _held(intervals(before, schedule)), _held(intervals(after, schedule))
+    stale = [interval for key, interval in held.items() if key not in holds]
+    return _amended(stale, [interval for key, interval in holds.items() if key not in held])
+
+
+def outstanding(ledger: Ledger, schedule: Schedule) -> tuple[Amendment, ...]:
+    """What the chart still has to be changed to, until someone says that it was amended.
+
+    The chart is taken to hold what was given out, as it was given out: several corrections of one volume
+    come out as one amendment, and a correction taken back as none. Cost: two folds per entry that reaches
+    back (late, a correction, a withdrawal) since the last "amended".
+    """
+    turns = [index for index in _reaching_back(ledger.entries) if index >= _seen(ledger.entries)]
+    if not turns:
+        return ()
+    chart: _Held = {}
+    known: _Held = {}
+    for turn in turns:
+        was = _held(intervals(fold(ledger.entries[:turn], ledger.capacity_ml), schedule))
+        chart |= {key: interval for key, interval in was.items() if key not in known}
+        known = _held(intervals(fold(ledger.entries[: turn + 1], ledger.capacity_ml), schedule))
+        chart |= _charted_afresh(was, known)
+    holds = _held(intervals(ledger, schedule))
+    chart |= {key: interval for key, interval in holds.items() if key not in known}
+    stale = [interval for key, interval in chart.items() if key not in holds]
+    return _amended(stale, [interval for key, interval in holds.items() if key not in chart])
+
+
+def _held(charted: Iterable[Interval]) -> _Held:
+    return {(i.begin.at, i.end.at, i.volume_ml, i.at_least, i.shift.start): i for i in charted}
+
+
+def _charted_afresh(was: _Held, now: _Held) -> _Held:
+    """New volumes of this entry that no charted one stood in the way of."""
+    stale = [interval for key, interval in was.items() if key not in now]
+    fresh = {key: interval for key, interval in now.items() if key not in was}
+    return {key: interval for key, interval in fresh.items() if not _overlapping(interval, stale)}
+
+
+def _amended(stale: Sequence[Interval], fresh: Sequence[Interval]) -> tuple[Amendment, ...]:
+    found = [_amendment(interval, _overlapping(interval, stale)) for interval in fresh]
+    struck = [_struck(interval) for interval in stale if not _overlapping(interval, fresh)]
+    changed = [amendment for amendment in found if amendment.replaces]
+    return tuple(sorted((*changed, *struck), key=lambda one: (one.begin, one.end)))
+
+
+def _amendment(interval: Interval, replaced: Sequence[Interval]) -> Amendment:
+    return Amendment(
+        begin=interval.begin.at,
+        end=interval.end.at,
+        volume_ml=interval.volume_ml,
+        at_least=interval.at_least,
+        shift=interval.shift,
+        replaces=tuple(_charted(one) for one in replaced),
+    )
+
+
+def _struck(interval: Interval) -> Amendment:
+    return Amendment(
+        begin=interval.begin.at,
+        end=interval.end.at,
+        volume_ml=0,
+        at_least=False,
+        shift=interval.shift,
+        replaces=(_charted(interval),),
+        withdrawn=True,
+    )
+
+
+def _charted(interval: Interval) -> Charted:
+    return Charted(begin=interval.begin.at, end=interval.end.at, volume_ml=interval.volume_ml)
+
+
+def _overlapping(interval: Interval, others: Sequence[Interval]) -> list[Interval]:
+    """Those that share a stretch with it; two volumes of no length at one moment share it."""
+    begin, end = interval.begin.at, interval.end.at
+    return [
+        one
+        for one in others
+        if (one.begin.at < end and begin < one.end.at) or (one.begin.at, one.end.at) == (begin, end)
+    ]
+
+
+def _seen(entries: Sequence[Entry]) -> int:
+    """How many entries there were when someone last said that the chart was amended."""
+    seen = [
+        index
+        for index, entry in enumerate(entries, start=1)
+        if isinstance(entry.payload, Seen) and entry.payload.amended
+    ]
+    return seen[-1] if seen else 0
+
+
+def _reaching_back(entries: Sequence[Entry]) -> list[int]:
+    """The indexes of the entries that could change what was charted before them."""
+    latest = None
+    found = []
+    for index, entry in enumerate(entries):
+        late = latest is not None and entry.at <= latest
+        if isinstance(entry.payload, Correction | Withdrawal) or (late and _counts(entry)):
+            found.append(index)
+        latest = entry.at if latest is None else max(latest, entry.at)
+    return found
+
+
+def _counts(entry: Entry) -> bool:
+    match entry.payload:
+        case Line() | FinalLevel() | Exchanged() | Incident(what=What.TIPPED):
+            return True
+        case _:
+            return False

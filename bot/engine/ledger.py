@@ -1,0 +1,240 @@
+"""The ledger of one drain: its entries in order, corrections applied, and the levels with their totals.
+
+`fold` makes it from the entries; nothing derived is stored anywhere. It never raises on odd entries: a
+ledger that looks wrong is kept and told about. Cost: a sort (nearly in order already) and one walk.
+"""
+
+from __future__ import annotations
+
+from bisect import bisect_left, bisect_right
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
+from datetime import datetime
+from typing import TypeVar
+
+from bot.engine.corrections import effective_entries
+from bot.engine.entries import (
+    Away,
+    Back,
+    Described,
+    Entry,
+    Left,
+    Moved,
+    Opened,
+    Payload,
+    Placed,
+    Reason,
+    Removed,
+)
+from bot.engine.levels import walked
+from bot.engine.order import ordered, repeated_lines
+from bot.engine.values import Canister, Level
+
+P = TypeVar("P", bound=Payload)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Ledger:
+    """All that is known of one drain. `entries` by position, `live` in the order of what happened.
+
+    `levels` are the lines, the final levels, and the opening of the first canister where no line came
+    before it; each with the total there. `final_missing` names the exchanges whose old canister has no
+    final level; `end_unknown` is true when the drain was removed without one. `duplicates` pairs a line
+    that only repeats another with the one that counts.
+    """
+
+    drain: str = ""
+    tube: str | None = None
+    joined: tuple[str, ...] = ()
+    capacity_ml: int = 2000
+    entries: tuple[Entry, ...] = ()
+    live: tuple[Entry, ...] = ()
+    levels: tuple[Level, ...] = ()
+    canisters: tuple[Canister, ...] = ()
+    final_missing: tuple[str, ...] = ()
+    duplicates: tuple[tuple[str, str], ...] = ()
+    beds: tuple[tuple[datetime, str], ...] = ()
+    """Where the drain was, from when on; the first one also holds before its moment."""
+    placed_at: datetime | None = None
+    first_at: datetime | None = None
+    """The first line here (or opening level)."""
+    reason: Reason = Reason.GENERAL
+    weight_kg: float | None = None
+    closed_at: datetime | None = None
+    """Removed, or the patient left."""
+    end_unknown: bool = False
+    away: bool = False
+    back_at: datetime | None = None
+    _held: Mapping[str, Entry] = field(default_factory=dict, repr=False, compare=False)
+
+    @property
+    def bed(self) -> str | None:
+        """The bed that it is in now."""
+        return self.beds[-1][1] if self.beds else None
+
+    @property
+    def last(self) -> Level | None:
+        """The last level that happened."""
+        return self.levels[-1] if self.levels else None
+
+    def bed_at(self, moment: datetime) -> str | None:
+        """The bed that it was in then; before the first word of it, the bed that it was first in."""
+        place = bisect_right(self.beds, moment, key=lambda berth: berth[0])
+        return self.beds[max(place - 1, 0)][1] if self.beds else None
+
+    def level_before(self, moment: datetime) -> Level | None:
+        """The last level before that moment, none at it."""
+        place = bisect_left(self.levels, moment, key=lambda level: level.at)
+        return self.levels[place - 1] if place else None
+
+    def level_after(self, moment: datetime) -> Level | None:
+        """The first level after that moment, none at it."""
+        place = bisect_right(self.levels, moment, key=lambda level: level.at)
+        return self.levels[place] if place < len(self.levels) else None
+
+    def levels_at(self, moment: datetime) -> tuple[Level, ...]:
+        """The levels read in the minute of that moment."""
+        minute = moment.replace(second=0, microsecond=0)
+        place = bisect_left(self.levels, minute, key=lambda level: level.at)
+        found: list[Level] = []
+        while place < len(self.levels) and self.levels[place].at.replace(second=0, microsecond=0) == minute:
+            found.append(self.levels[place])
+            place += 1
+        return tuple(found)
+
+    def level_of(self, entry_id: str) -> Level | None:
+        """The level that an entry reported; none for a repeat, or where none counts."""
+        place = self.place_of(entry_id)
+        return None if place is None else self.levels[place]
+
+    def place_of(self, entry_id: str) -> int | None:
+        """Where among `levels` the level that an entry reported is; none where there is none."""
+        entry = self._held.get(entry_id)
+        if entry is None:
+            return None
+        place = bisect_left(self.levels, entry.at, key=lambda level: level.at)
+        while place < len(self.levels) and self.levels[place].at == entry.at:
+            if self.levels[place].entry == entry_id:
+                return place
+            place += 1
+        return None
+
+    def find(self, entry_id: str) -> Entry | None:
+        """The entry of that id as it was recorded; none when it is not on this ledger."""
+        number = entry_id.rpartition("-")[2]
+        if not number.isdecimal():
+            return None
+        place = bisect_left(self.entries, int(number), key=lambda entry: entry.position)
+        found = self.entries[place : place + 1]
+        return found[0] if found and found[0].id == entry_id else None
+
+    def effective(self, entry_id: str) -> Entry | None:
+        """The entry as it holds now, corrections applied; none when withdrawn, or not on this ledger."""
+        return self._held.get(entry_id)
+
+    def corrections_of(self, entry_id: str) -> tuple[Entry, ...]:
+        """The corrections and withdrawals that name that entry, in the order of recording."""
+        return tuple(entry for entry in self.entries if getattr(entry.payload, "target", None) == entry_id)
+
+    def is_open(self, moment: datetime | None = None) -> bool:
+        """True while the drain is in (at that moment)."""
+        return self.closed_at is None or (moment is not None and moment < self.closed_at)
+
+    def with_entry(self, entry: Entry) -> Ledger:
+        """The ledger as it would be with one more entry."""
+        return fold((*self.entries, entry), self.capacity_ml)
+
+    def next_entry(self, payload: Payload, at: datetime, now: datetime, who: str = "") -> Entry:
+        """An entry as it would be recorded next, to ask "what if" with; its message is empty."""
+        position = self.entries[-1].position + 1 if self.entries else 1
+        drain = self.drain or "0" * 16
+        return Entry(drain=drain, position=position, at=at, entered=now, who=who, message="", payload=payload)
+
+    def of_kind(self, kind: type[P]) -> tuple[tuple[Entry, P], ...]:
+        """The live entries of one kind with their payloads, in the order of what happened."""
+        return tuple((entry, entry.payload) for entry in self.live if isinstance(entry.payload, kind))
+
+
+def fold(entries: Iterable[Entry], capacity_ml: int = 2000) -> Ledger:
+    """The ledger of these entries, given in any order; they are of one drain (others are left out)."""
+    rows = sorted(entries, key=lambda entry: entry.position)
+    rows = [row for row in rows if row.drain == rows[0].drain]
+    held, corrected = effective_entries(rows)
+    live = ordered(held)
+    repeats = repeated_lines(live)
+    walk = walked(live, repeats, corrected)
+    story = _Story()
+    for entry in live:
+        story.take(entry)
+    return Ledger(
+        drain=rows[0].drain if rows else "",
+        tube=story.tube,
+        joined=story.joined,
+        capacity_ml=capacity_ml,
+        entries=tuple(rows),
+        live=live,
+        levels=tuple(walk.levels),
+        canisters=tuple(walk.canisters),
+        final_missing=tuple(walk.final_missing),
+        duplicates=tuple(repeats.items()),
+        beds=tuple(story.beds),
+        placed_at=story.placed_at,
+        first_at=walk.levels[0].at if walk.levels else None,
+        reason=story.reason,
+        weight_kg=story.weight_kg,
+        closed_at=story.closed_at,
+        end_unknown=story.removed and (walk.canisters[-1].final is None),
+        away=story.away,
+        back_at=story.back_at,
+        _held=held,
+    )
+
+
+@dataclass(slots=True)
+class _Story:
+    """What the entries other than levels say: whose drain, where, since when, until when."""
+
+    tube: str | None = None
+    joined: tuple[str, ...] = ()
+    beds: list[tuple[datetime, str]] = field(default_factory=list)
+    placed_at: datetime | None = None
+    reason: Reason = Reason.GENERAL
+    weight_kg: float | None = None
+    closed_at: datetime | None = None
+    removed: bool = False
+    away: bool = False
+    back_at: datetime | None = None
+
+    def take(self, entry: Entry) -> None:
+        match entry.payload:
+            case Placed() | Opened():
+                self._found(entry, entry.payload)
+            case Described(reason=reason, weight_kg=weight_kg):
+                self._described(reason, weight_kg)
+            case Moved(from_bed=origin, to_bed=bed):
+                self._moved(entry.at, origin, bed)
+            case Removed() | Left():
+                self.closed_at, self.removed = entry.at, isinstance(entry.payload, Removed)
+            case Away():
+                self.away = True
+            case Back():
+                self.away, self.back_at = False, entry.at
+            case _:
+                pass
+
+    def _found(self, entry: Entry, payload: Placed | Opened) -> None:
+        self.tube = payload.tube if self.tube is None else self.tube
+        self.beds.append((entry.at, payload.bed))
+        if isinstance(payload, Placed):
+            self.placed_at = self.placed_at or entry.at
+            self.joined = payload.joined or self.joined
+            self._described(payload.reason, payload.weight_kg)
+
+    def _described(self, reason: Reason | None, weight_kg: float | None) -> None:
+        self.reason = reason or self.reason
+        self.weight_kg = weight_kg or self.weight_kg
+
+    def _moved(self, at: datetime, origin: str, bed: str) -> None:
+        if not self.beds:
+            self.beds.append((at, origin))
+        self.beds.append((at, bed))

@@ -1,0 +1,81 @@
+"""Volumes to chart: what drained between neighbouring levels, and the shift that charts each.
+
+Each mL is charted once: over any cut at lines the volumes add up to the total.
+"""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from bot.engine.ledger import Ledger
+from bot.engine.policy import Schedule
+from bot.engine.shifts import boundary, shift_after, shift_at, shift_before, sum_between
+from bot.engine.values import Boundary, Interval, Level, Shift, Sum
+
+
+def total(ledger: Ledger) -> Sum:
+    """What this drain has drained since its first line or placement, in mL; none with one level."""
+    first = ledger.levels[0] if ledger.levels else None
+    return sum_between(ledger, first, ledger.last, running=ledger.closed_at is None)
+
+
+def intervals(ledger: Ledger, schedule: Schedule) -> tuple[Interval, ...]:
+    """All volumes to chart, in order, each with its shift.
+
+    None ends in a baseline: up to a first line, a fall or a line after a tip-over nothing is charted.
+    """
+    cuts = _Cuts(ledger, schedule)
+    pairs = enumerate(pairwise(ledger.levels), start=1)
+    return tuple(cuts.interval(index, begin, end) for index, (begin, end) in pairs if not end.baseline)
+
+
+def charted_by(charted: tuple[Interval, ...], shift: Shift) -> tuple[Interval, ...]:
+    """Those of the volumes that this shift charts."""
+    return tuple(interval for interval in charted if interval.shift.start == shift.start)
+
+
+class _Cuts:
+    """Where each shift start cuts the levels, found once per shift."""
+
+    def __init__(self, ledger: Ledger, schedule: Schedule) -> None:
+        self._ledger = ledger
+        self._schedule = schedule
+        self._places = {level.entry: index for index, level in enumerate(ledger.levels)}
+        self._found: dict[Shift, Boundary | None] = {}
+
+    def interval(self, index: int, begin: Level, end: Level) -> Interval:
+        """The volume between two neighbours; `index` is the place of `end` among the levels."""
+        shift = self._shift_of(index, end)
+        crosses = begin.at < shift.start and not self._lined(shift)
+        return Interval(
+            begin=begin,
+            end=end,
+            volume_ml=end.total_ml - begin.total_ml,
+            at_least=end.gaps > begin.gaps,
+            shift=shift,
+            includes_before=shift.start if crosses else None,
+        )
+
+    def _shift_of(self, index: int, end: Level) -> Shift:
+        """The shift whose boundaries enclose it: not always the one on the clock, as a closing line may be
+        up to 2 h early or late."""
+        shift = shift_at(self._schedule, end.at)
+        if self._lined(shift) and index <= self._place(shift):
+            return shift_before(self._schedule, shift)
+        following = shift_after(self._schedule, shift)
+        if self._lined(following) and index > self._place(following):
+            return following
+        return shift
+
+    def _lined(self, shift: Shift) -> bool:
+        found = self._boundary(shift)
+        return found is not None and found.lined
+
+    def _place(self, shift: Shift) -> int:
+        found = self._boundary(shift)
+        return self._places[found.level.entry] if found else -1
+
+    def _boundary(self, shift: Shift) -> Boundary | None:
+        if shift not in self._found:
+            self._found[shift] = boundary(self._ledger, self._schedule, shift.start)
+        return self._found[shift]
