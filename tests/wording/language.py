@@ -8,7 +8,8 @@ from bot.wording.gsm import BASIC, EXTENSION
 
 # Words that tell someone what to do to a patient. Equipment may be looked at; a rule may be quoted.
 PRESCRIBES = re.compile(
-    r"\b(give|administer|transfuse|infuse|bolus|start (?:a|an|the|on|him|her)|stop the|hold the|increase|decrease|titrate|"
+    r"\b(give|administer|transfuse|infuse|bolus|start (?:a|an|the|on|him|her)|stop the|hold the|"
+    r"increase|decrease|titrate|"
     r"remove the tube|pull the tube|clamp the tube|clamp it|unclamp it|strip|milk|flush|irrigate|"
     r"you should|you must|must be|needs to be|recommend\w*|treat\w*|prescribe\w*|order (?:a|an|the)|"
     r"reposition|turn the patient|take the patient|call a code|ok to|safe to)\b",

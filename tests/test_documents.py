@@ -1,0 +1,149 @@
+"""The README and DEVELOPERS.md tell the truth: what they quote is compared with what it quotes."""
+
+from __future__ import annotations
+
+import re
+import subprocess
+import sys
+import tomllib
+from dataclasses import fields
+from pathlib import Path
+
+import pytest
+
+from bot.cli.group import COMMANDS
+from bot.engine.policy import Rule
+from bot.settings import Settings
+from bot.unit import demo_unit, load_unit
+from bot.wording.policy import HEADINGS, policy_row
+
+ROOT = Path(__file__).parents[1]
+README = ROOT / "README.md"
+DEVELOPERS = ROOT / "DEVELOPERS.md"
+_QUOTED = re.compile(r"(?P<start><!-- (?P<what>[\w./-]+) -->\n)(?P<body>.*?)(?P<end><!-- end -->)", re.DOTALL)
+
+
+def table(rules: tuple[Rule, ...]) -> str:
+    """The policy as the README prints it."""
+    rows = [HEADINGS, ("---",) * len(HEADINGS), *map(policy_row, rules)]
+    return (
+        "".join(f"| {' | '.join(row)} |\n" for row in rows).replace("| --- ", "|---").replace("--- |", "---|")
+    )
+
+
+def quotation(what: str) -> str:
+    """What belongs between the README's marks of that name."""
+    if what == "policy":
+        return table(demo_unit().policy.rules)
+    return f"```text\n{(ROOT / what).read_text('utf-8')}```\n"
+
+
+def test_what_the_readme_quotes_is_what_it_says(request: pytest.FixtureRequest) -> None:
+    told = README.read_text("utf-8")
+    quoted = _QUOTED.sub(lambda mark: mark["start"] + quotation(mark["what"]) + mark["end"], told)
+    if request.config.getoption("--write"):
+        README.write_text(quoted, "utf-8")
+        return
+    assert {mark["what"] for mark in _QUOTED.finditer(told)} == {
+        "transcripts_demo/hourly-marks.txt",
+        "policy",
+    }
+    assert told == quoted
+
+
+def shell_blocks() -> list[str]:
+    return re.findall(r"```sh\n(.*?)```", README.read_text("utf-8"), re.DOTALL)
+
+
+def test_the_test_command_of_the_readme_ends_the_ci_script() -> None:
+    command = shell_blocks()[1].strip()
+    assert command.startswith("python3 -m venv .venv && ")
+    assert (ROOT / ".ci" / "run").read_text("utf-8").rstrip().endswith(command.split(" && ", 1)[1])
+
+
+def test_the_first_command_of_the_readme_plays_the_demo() -> None:
+    played = shell_blocks()[0].strip().rpartition(" && ")[2]
+    assert played == ".venv/bin/penline demo"
+    shown = subprocess.run(
+        [sys.executable, "-m", "bot", *played.split()[1:]],
+        cwd=ROOT,
+        capture_output=True,
+        text=True,
+        timeout=120,
+    )
+    assert shown.returncode == 0, shown.stderr
+    assert "== hourly-marks ==" in shown.stdout
+    assert "Bot: " in shown.stdout
+
+
+def toml_blocks() -> list[str]:
+    return re.findall(r"```toml\n(.*?)```", README.read_text("utf-8"), re.DOTALL)
+
+
+def test_the_unit_file_of_the_readme_loads_with_the_policy_row_it_shows(tmp_path: Path) -> None:
+    row, unit_file = toml_blocks()
+    (tmp_path / "ward4.toml").write_text(f"{unit_file}\n{row}", "utf-8")
+    unit = load_unit(tmp_path / "ward4.toml")
+    rule = next(rule for rule in unit.policy.rules if rule.id == "rate_high.general")
+    assert (unit.name, unit.people[0].id, rule.value, rule.source) == ("Ward 4", "rn-1", 80, "Ward 4 policy")
+
+
+def test_the_readme_names_every_setting_and_no_other() -> None:
+    named = set(re.findall(r"PENLINE_([A-Z_]+)", README.read_text("utf-8")))
+    known = {field.name.upper() for field in fields(Settings)} | {"SECRET_FILES"}
+    assert named == known
+
+
+def test_every_command_in_the_documents_exists() -> None:
+    said = README.read_text("utf-8") + DEVELOPERS.read_text("utf-8")
+    named = set(re.findall(r"penline ([a-z]+)\b", said)) - {"is"}
+    assert named <= set(COMMANDS)
+    assert {"chat", "demo", "replay", "policy", "serve"} <= named
+
+
+def map_lines() -> list[str]:
+    block = re.search(r"```text\n(bot/.*?)```", DEVELOPERS.read_text("utf-8"), re.DOTALL)
+    assert block
+    return block[1].splitlines()
+
+
+def mapped() -> set[str]:
+    """The paths that the map of DEVELOPERS.md names: a name with two more spaces is inside the one above."""
+    paths: set[str] = set()
+    folders: list[str] = []
+    for line in map_lines():
+        entry = line.split()[0]
+        depth = (len(line) - len(line.lstrip())) // 2
+        folders = [*folders[:depth], entry]
+        paths.add("".join(folders).rstrip("/"))
+    return paths
+
+
+def listed(folder: Path) -> set[str]:
+    """What belongs to the project in a folder: neither dot-files nor what tools leave behind."""
+    left = ("__pycache__", "build", "dist")
+    return {
+        path.name
+        for path in folder.iterdir()
+        if not path.name.startswith(".")
+        and path.name not in left
+        and path.suffix not in (".egg-info", ".sqlite")
+    }
+
+
+def test_the_map_names_what_is_in_the_tree_and_nothing_else() -> None:
+    named = mapped()
+    assert [path for path in named if not (ROOT / path).exists()] == []
+    parts = {f"{folder}/{name}" for folder in ("bot", "nlu") for name in listed(ROOT / folder)}
+    assert {part for part in parts if not part.endswith("__init__.py")} <= named
+
+
+def test_the_top_level_holds_what_the_design_fixed() -> None:
+    documents = {"README.md", "DEVELOPERS.md", "pyproject.toml"}
+    assert listed(ROOT) == documents | {"bot", "nlu", "tests", "transcripts_demo"}
+
+
+def test_the_licence_is_told_where_packagers_and_readers_look() -> None:
+    project = tomllib.loads((ROOT / "pyproject.toml").read_text("utf-8"))["project"]
+    assert project["license"] == "MIT"
+    assert "Licence: MIT" in README.read_text("utf-8")
