@@ -1,4 +1,4 @@
-"""What was given out to chart in the past and is no longer so: for the handoff, the summary and the exports.
+"""What was told and given out in the past, and what became of it: for the history and the exports.
 
 Most entries only add a volume at the end. Those that can change an earlier one (corrections, withdrawals,
 late entries, late final levels, a line told to be closing) are replayed one by one; the cost is one fold
@@ -8,14 +8,13 @@ each, so it is linear where entries come in order.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import datetime
 
-from bot.engine.amend import amendments
-from bot.engine.entries import Correction, Entry, FinalLevel, Line, Seen, Withdrawal
+from bot.engine.entries import Correction, Entry, FinalLevel, Line, Withdrawal
 from bot.engine.ledger import fold
 from bot.engine.policy import Policy
-from bot.engine.values import Amendment, Charted, Interval
+from bot.engine.values import Interval
 from bot.engine.volumes import intervals
 
 
@@ -54,20 +53,6 @@ def disturbing(entries: Sequence[Entry]) -> Iterator[int]:
             latest = entry.at if latest is None else max(latest, entry.at)
 
 
-def standing_amendments(entries: Sequence[Entry], policy: Policy) -> tuple[Amendment, ...]:
-    """What charts must be changed to, since someone last said that they were amended.
-
-    Each holds now, and names what it replaces as it was first given out; a volume that was changed and
-    then changed back needs nothing.
-    """
-    begin = max((place for place, entry in enumerate(entries) if _says_amended(entry)), default=-1)
-    open_: tuple[Amendment, ...] = ()
-    for place in disturbing(entries):
-        if place > begin:
-            open_ = _merged(open_, _changes(entries, place, policy))
-    return open_
-
-
 def outdated(entries: Sequence[Entry], policy: Policy) -> tuple[Outdated, ...]:
     """Every volume that was given out and is not so any more (between two levels that no longer are
     neighbours, or with another volume), each once, as it was last."""
@@ -86,42 +71,6 @@ def _reaches_back(entry: Entry) -> bool:
             return True
         case _:
             return False
-
-
-def _says_amended(entry: Entry) -> bool:
-    return isinstance(entry.payload, Seen) and entry.payload.amended
-
-
-def _changes(entries: Sequence[Entry], place: int, policy: Policy) -> tuple[Amendment, ...]:
-    before = fold(entries[:place], policy.capacity_ml)
-    after = fold(entries[: place + 1], policy.capacity_ml)
-    return tuple(each for each in amendments(before, after, policy.schedule) if each.replaces)
-
-
-def _merged(open_: tuple[Amendment, ...], new: tuple[Amendment, ...]) -> tuple[Amendment, ...]:
-    """The amendments after a further change: what it replaces of them falls away, with its own past kept."""
-    earlier = {(each.begin, each.end): each for each in open_}
-    gone = {(old.begin, old.end) for each in new for old in each.replaces}
-    added = tuple(replace(each, replaces=_first_given(each, earlier)) for each in new)
-    kept = tuple(each for each in open_ if (each.begin, each.end) not in gone)
-    return (*kept, *(each for each in added if not _restored(each)))
-
-
-def _first_given(
-    amendment: Amendment, earlier: dict[tuple[datetime, datetime], Amendment]
-) -> tuple[Charted, ...]:
-    """The volumes that this one replaces as they stood on the chart before any change."""
-    found: dict[tuple[datetime, datetime], Charted] = {}
-    for old in amendment.replaces:
-        before = earlier.get((old.begin, old.end))
-        for charted in before.replaces if before else (old,):
-            found[(charted.begin, charted.end)] = charted
-    return tuple(found[key] for key in sorted(found))
-
-
-def _restored(amendment: Amendment) -> bool:
-    now = Charted(begin=amendment.begin, end=amendment.end, volume_ml=amendment.volume_ml)
-    return amendment.replaces == (now,)
 
 
 def _volumes(entries: Sequence[Entry], policy: Policy) -> dict[tuple[str, str], Interval]:
