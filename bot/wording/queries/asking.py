@@ -1,0 +1,42 @@
+"""A query in the words that a nurse would ask it with, to be shown where a reply offers more."""
+
+from __future__ import annotations
+
+from datetime import datetime, timedelta, tzinfo
+
+from bot.wording.gsm import gsm_only
+
+_TOPICS = {"open": "open questions", "due": "what's due", "last": "last line"}
+
+_WINDOWS = {
+    "shift": "this shift",
+    "last_shift": "last shift",
+    "day": "today",
+    "last_day": "yesterday",
+    "24h": "last 24 h",
+    "placement": "since placement",
+}
+
+
+def asking_words(
+    topic: str,
+    bed: str | None,
+    tube: str | None,
+    window: str | timedelta | datetime | None,
+    zone: tzinfo,
+) -> str:
+    """The query in words: "history bed 7 left", "chart bed 12 last shift", "beds"."""
+    parts = (_TOPICS.get(topic, topic), f"bed {bed}" if bed else "", tube or "", _window(window, zone))
+    return gsm_only(" ".join(part for part in parts if part))
+
+
+def _window(window: str | timedelta | datetime | None, zone: tzinfo) -> str:
+    match window:
+        case None:
+            return ""
+        case timedelta():
+            return f"last {round(window.total_seconds() / 3600)} h"
+        case datetime():
+            return f"since {window.astimezone(zone):%H%M}"
+        case named:
+            return _WINDOWS[named]

@@ -1,0 +1,92 @@
+"""The last line of a drain and the volumes to chart between lines."""
+
+from __future__ import annotations
+
+from bot.engine.values import Amendment, Charted, Interval, Level
+from bot.wording import formats
+from bot.wording.queries.sums import amount
+from bot.wording.queries.view import View
+
+NO_LINE = "no line yet"
+NOTHING_YET = "First line: nothing charted yet."
+BY_SHIFT = "charted only at the closing line"
+TO_CHART = " To chart:"
+ONE_TO_CHART = " Charted once, at the closing line; from line to line, not to chart:"
+
+_KINDS = {"mark": "line", "final": "final level", "opening": "opening level"}
+
+_KNOWN = {
+    "line_fell": "told lower than the line before and kept",
+    "over_capacity": "told over the capacity and kept",
+    "jump": "told as a large step and kept",
+    "duplicate": "told twice, counted once",
+    "time_conflict": "told against another level of that minute",
+}
+
+
+def level_text(level: Level, view: View) -> str:
+    """The level as it was read: "19:00 line 1,050 mL (Amy, 35 min ago)"."""
+    about = "about " if level.about else ""
+    told = f"{view.clock(level.at)} {_KINDS[level.kind]} {about}{formats.ml(level.level_ml)}"
+    return f"{told} ({', '.join((view.who(level.who), view.ago(level.at), *_remarks(level)))})"
+
+
+def chart_text(interval: Interval, view: View) -> str:
+    """What the step to this line charted: "Charted 130 mL (1,180 - 1,050 at 19:00)"."""
+    told = f"Charted {amount(interval.volume_ml, interval.at_least)}"
+    return f"{told} ({_subtraction(interval)} at {view.clock(interval.begin.at)}){_crossing(interval, view)}"
+
+
+def step_text(interval: Interval, view: View) -> str:
+    """One step to copy: "19:00-20:00 45 mL"; more than the shift's own part is named."""
+    ends = view.stretch(interval.begin.at, interval.end.at)
+    return f"{ends} {amount(interval.volume_ml, interval.at_least)}{_crossing(interval, view)}"
+
+
+def trend_text(interval: Interval, view: View) -> str:
+    """One step of the trend; an hour's amount is a rate, a longer stretch's only an average."""
+    minutes = formats.minutes_between(interval.begin.at, interval.end.at)
+    told = step_text(interval, view)
+    if minutes <= 0 or 45 <= minutes <= 75:
+        return told
+    rate = formats.ml_h(interval.volume_ml * 60 / minutes)
+    return f"{told} (average {rate})" if minutes > 75 else told
+
+
+def amend_text(amendment: Amendment, view: View) -> str:
+    """What to change on the chart: "Amend: 15:00-19:00 210 to 165 mL"."""
+    ends = view.stretch(amendment.begin, amendment.end)
+    new = amount(amendment.volume_ml, amendment.at_least)
+    if amendment.withdrawn:
+        return f"Amend: strike out {_charted(amendment.replaces, view)}"
+    if not amendment.replaces:
+        return f"Amend: add {ends} {new}"
+    if [(old.begin, old.end) for old in amendment.replaces] == [(amendment.begin, amendment.end)]:
+        return f"Amend: {ends} {formats.number(amendment.replaces[0].volume_ml, 0)} to {new}"
+    return f"Amend: {ends} {new} instead of {_charted(amendment.replaces, view)}"
+
+
+def _charted(replaced: tuple[Charted, ...], view: View) -> str:
+    told = tuple(f"{view.stretch(old.begin, old.end)} {formats.ml(old.volume_ml)}" for old in replaced)
+    return formats.listed(told)
+
+
+def _subtraction(interval: Interval) -> str:
+    """The two levels where one canister holds both; else the two totals would not be what was read."""
+    if interval.begin.canister == interval.end.canister:
+        return formats.difference(interval.end.level_ml, interval.begin.level_ml)
+    return f"across canisters, {formats.number(interval.begin.level_ml, 0)}"
+
+
+def _crossing(interval: Interval, view: View) -> str:
+    if interval.includes_before is None:
+        return ""
+    return f" (includes before {view.clock(interval.includes_before)})"
+
+
+def _remarks(level: Level) -> tuple[str, ...]:
+    return (
+        *(("corrected",) if level.corrected else ()),
+        *(("baseline",) if level.baseline and "line_fell" not in level.codes else ()),
+        *(_KNOWN[code] for code in level.codes if code in _KNOWN),
+    )
