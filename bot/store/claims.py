@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime
 
-from sqlalchemy import Dialect, Insert, Table, insert, select
+from sqlalchemy import Dialect, Insert, Table, func, insert, select
 from sqlalchemy.dialects import postgresql, sqlite
 
 from bot.store.desk import Desk
@@ -52,7 +52,7 @@ class Claims(Desk):
     def claim(self, claim: Claim) -> Stored | None:
         """None when the message is ours to answer; what was stored when its id was seen before.
 
-        The first statement of the transaction: of several that carry one id, the database lets one through.
+        Comes before anything is read that a turn decides on: of several with one id, one is let through.
         """
         row = {
             "id": claim.id,
@@ -63,6 +63,7 @@ class Claims(Desk):
             "text": claim.text,
             "channel": claim.channel,
         }
+        self._one_at_a_time(claim.unit)
         ours = insert_once(self._connection.dialect, messages).values(row).returning(messages.c.seq)
         if self._connection.scalar(ours) is None:
             return self._stored(claim.id)
@@ -85,6 +86,15 @@ class Claims(Desk):
     def first_message(self, sender: str) -> bool:
         """Whether this unit has no earlier message from the sender."""
         return self.last_message(sender) is None
+
+    def _one_at_a_time(self, unit: str) -> None:
+        """Let one message of a unit be answered at a time, as SQLite's one writer does for all.
+
+        Without it two marks that arrive together could each be judged, and each open a drain, on a ledger
+        that does not know the other. The unique position would catch only some of that.
+        """
+        if self._connection.dialect.name == "postgresql":
+            self._connection.execute(select(func.pg_advisory_xact_lock(func.hashtext(unit))))
 
     def _stored(self, message: str) -> Stored:
         found = self._connection.execute(

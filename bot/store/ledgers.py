@@ -88,6 +88,11 @@ class Ledgers(Desk):
         query = select(drains.c.id).where(drains.c.unit == self.unit, ~_closed()).order_by(drains.c.seq)
         return tuple(self._connection.scalars(query))
 
+    def every_drain(self) -> tuple[str, ...]:
+        """All of the unit's drains, closed ones too, in the order in which they were opened."""
+        query = select(drains.c.id).where(drains.c.unit == self.unit).order_by(drains.c.seq)
+        return tuple(self._connection.scalars(query))
+
     def _visible(self) -> Select[Any]:
         return select(entries).join(drains, drains.c.id == entries.c.drain).where(drains.c.unit == self.unit)
 

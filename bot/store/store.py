@@ -1,7 +1,7 @@
 """The store: one transaction a message, and a book in it.
 
-On SQLite a lock lets one transaction in at a time. On PostgreSQL several run at once, and the loser of a
-race for a position in a ledger runs again on what the winner left.
+On SQLite a lock lets one transaction in at a time. On PostgreSQL the messages of one unit wait for each
+other (see `claims`), and the loser of a race for a position in a ledger runs again on what the winner left.
 """
 
 from __future__ import annotations

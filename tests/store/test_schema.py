@@ -1,0 +1,113 @@
+"""The schema equals the sum of its migrations, is guarded after them, and is brought to head at start."""
+
+from __future__ import annotations
+
+import stat
+from pathlib import Path
+
+import pytest
+from alembic.autogenerate import compare_metadata
+from alembic.migration import MigrationContext
+from alembic.script import ScriptDirectory
+from sqlalchemy import inspect, text
+
+from bot.store import Store, StoreAwayError, open_store
+from bot.store.connect import connect
+from bot.store.schema import HEAD, MIGRATIONS, is_ready, step
+from bot.store.tables import metadata
+from bot.store.triggers import append_only_tables
+from tests.databases import new_database
+
+
+@pytest.fixture(params=["file", "postgres"])
+def migrated(request: pytest.FixtureRequest, tmp_path: Path) -> Store:
+    """A database that was made by the migrations."""
+    if request.param == "file":
+        return open_store(f"sqlite:///{tmp_path}/ward.sqlite")
+    server: str = request.getfixturevalue("postgres")
+    return open_store(new_database(server))
+
+
+def test_the_schema_is_the_sum_of_its_migrations(migrated: Store) -> None:
+    with migrated.connection() as connection:
+        context = MigrationContext.configure(connection, opts={"compare_type": True})
+        assert compare_metadata(context, metadata) == []
+        assert set(inspect(connection).get_table_names()) == {*append_only_tables(), "alembic_version"}
+        assert is_ready(connection)
+    migrated.close()
+
+
+def test_the_names_of_keys_and_indexes_are_those_of_the_tables(migrated: Store) -> None:
+    with migrated.connection() as connection:
+        seen = inspect(connection)
+        for table in metadata.sorted_tables:
+            assert {key["name"] for key in seen.get_foreign_keys(table.name)} == {
+                key.name for key in table.foreign_key_constraints
+            }
+            assert seen.get_pk_constraint(table.name)["name"] == table.primary_key.name
+    migrated.close()
+
+
+def test_head_is_the_last_step_of_the_folder() -> None:
+    assert ScriptDirectory(str(MIGRATIONS)).get_current_head() == HEAD
+
+
+def test_a_start_on_a_database_at_head_changes_nothing(tmp_path: Path) -> None:
+    url = f"sqlite:///{tmp_path}/ward.sqlite"
+    open_store(url).close()
+    before = schema(url)
+    open_store(url).close()
+    assert schema(url) == before
+
+
+def schema(url: str) -> list[str]:
+    """Every statement that makes the schema."""
+    engine = connect(url)
+    with engine.begin() as connection:
+        found = [
+            str(row.sql) for row in connection.execute(text("SELECT sql FROM sqlite_master ORDER BY name"))
+        ]
+    engine.dispose()
+    return found
+
+
+def test_a_start_without_the_triggers_is_refused(tmp_path: Path) -> None:
+    url = f"sqlite:///{tmp_path}/ward.sqlite"
+    store = open_store(url)
+    with store.connection() as connection:
+        connection.execute(text("DROP TRIGGER replies_no_delete"))
+        assert not is_ready(connection)
+    store.close()
+    with pytest.raises(StoreAwayError, match="replies_no_delete"):
+        open_store(url)
+
+
+def test_a_database_of_a_later_version_is_not_ready(tmp_path: Path) -> None:
+    store = open_store(f"sqlite:///{tmp_path}/ward.sqlite")
+    with store.connection() as connection:
+        connection.execute(text("UPDATE alembic_version SET version_num = '9999'"))
+        assert step(connection) == "9999"
+        assert not is_ready(connection)
+    store.close()
+
+
+def test_security_19_only_the_owner_can_read_the_database(tmp_path: Path) -> None:
+    path = tmp_path / "ward.sqlite"
+    path.touch(0o644)
+    store = open_store(f"sqlite:///{path}")
+    with store.connection() as connection:
+        connection.execute(text("SELECT 1"))
+    modes = {file.name: stat.S_IMODE(file.stat().st_mode) for file in tmp_path.iterdir()}
+    store.close()
+    assert modes["ward.sqlite"] == modes["ward.sqlite-wal"] == modes["ward.sqlite-shm"] == 0o600
+
+
+def test_sqlite_is_set_up_to_lose_nothing(tmp_path: Path) -> None:
+    store = open_store(f"sqlite:///{tmp_path}/ward.sqlite")
+    with store.connection() as connection:
+        pragmas = {
+            name: connection.scalar(text(f"PRAGMA {name}"))
+            for name in ("journal_mode", "synchronous", "foreign_keys", "recursive_triggers")
+        }
+    store.close()
+    assert pragmas == {"journal_mode": "wal", "synchronous": 2, "foreign_keys": 1, "recursive_triggers": 1}

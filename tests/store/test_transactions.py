@@ -1,0 +1,135 @@
+"""Many at once, and a database that fails: nothing is lost, doubled, or half there."""
+
+from __future__ import annotations
+
+import random
+from concurrent.futures import ThreadPoolExecutor
+from pathlib import Path
+
+import pytest
+from sqlalchemy import event, text
+from sqlalchemy.exc import IntegrityError, OperationalError
+
+import bot.store.store as store_module
+from bot.engine.entries import Line
+from bot.store import Book, Store, StoreAwayError, open_store
+from bot.store.connect import in_memory, sqlite_module
+from bot.store.verify import entry_flaws
+from tests.store.hands import NOON, at, claim, claimed
+
+
+def test_160_messages_of_16_threads_get_160_places_in_one_ledger(store: Store) -> None:
+    with store.turn() as book:
+        drain = claimed(book, "first").open_drain("12", None)
+
+    def send(number: int) -> str:
+        def work(book: Book) -> str:
+            claimed(book, f"m{number}")
+            before = len(book.entries(drain))
+            entry = book.append(drain, at(number), Line(level_ml=number))
+            assert entry.position == before + 1
+            return entry.id
+
+        return store.transact(work)
+
+    numbers = list(range(160))
+    random.Random(5).shuffle(numbers)
+    with ThreadPoolExecutor(16) as pool:
+        ids = set(pool.map(send, numbers))
+    assert ids == {f"{drain}-{position}" for position in range(1, 161)}
+    with store.connection() as connection:
+        assert list(entry_flaws(connection)) == []
+
+
+def test_a_failed_commit_is_told_and_leaves_nothing(store: Store) -> None:
+    def fail(_: object) -> None:
+        raise OperationalError("COMMIT", None, Exception("database or disk is full"))
+
+    event.listen(store.engine, "commit", fail)
+    with pytest.raises(StoreAwayError):
+        store.transact(lambda book: claimed(book).open_drain("12", None))
+    event.remove(store.engine, "commit", fail)
+    with store.turn() as book:
+        assert book.claim(claim()) is None
+
+
+def test_a_program_error_is_not_called_an_outage(store: Store) -> None:
+    def twice(book: Book) -> None:
+        claimed(book)
+        book.keep_reply("m1", "{}")
+
+    with pytest.raises(IntegrityError):
+        store.transact(twice)
+
+
+def test_a_full_disk_is_an_outage_and_passes(tmp_path: Path) -> None:
+    store = open_store(f"sqlite:///{tmp_path}/ward.sqlite")
+    with store.connection() as connection:
+        pages = connection.scalar(text("PRAGMA page_count"))
+        connection.execute(text(f"PRAGMA max_page_count = {pages}"))
+
+    def fill(book: Book) -> str:
+        drain = claimed(book).open_drain("12", None)
+        for number in range(1000):
+            book.append(drain, at(number), Line(level_ml=number))
+        return drain
+
+    with pytest.raises(StoreAwayError):
+        store.transact(fill)
+    with store.connection() as connection:
+        assert connection.scalar(text("SELECT count(*) FROM messages")) == 0
+        connection.execute(text("PRAGMA max_page_count = 1000000"))
+    drain = store.transact(fill)
+    with store.turn("ward") as book:
+        assert len(book.entries(drain)) == 1000
+    store.close()
+
+
+def test_a_read_only_database_is_an_outage(tmp_path: Path) -> None:
+    store = open_store(f"sqlite:///{tmp_path}/ward.sqlite")
+    with store.engine.connect() as connection:
+        connection.connection.driver_connection.execute("PRAGMA query_only = ON")  # type: ignore[union-attr]
+    with pytest.raises(StoreAwayError):
+        store.transact(claimed)
+    store.close()
+
+
+def test_a_message_does_not_wait_for_ever(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(store_module, "LOCK_WAIT_S", 0.05)
+    store = open_store()
+    with store.turn("ward"), pytest.raises(StoreAwayError, match="busy"), store.turn("ward"):
+        pass
+    with store.turn("ward") as book:
+        assert book.unit_drains() == ()
+    store.close()
+
+
+@pytest.mark.parametrize(
+    ("url", "memory"),
+    [
+        ("sqlite://", True),
+        ("sqlite:///:memory:", True),
+        ("sqlite:///ward.sqlite", False),
+        ("postgresql:///x", False),
+    ],
+)
+def test_a_url_says_whether_the_ledger_outlives_the_program(url: str, memory: bool) -> None:
+    assert in_memory(url) is memory
+
+
+def test_sqlite_is_one_without_the_checkpoint_fault() -> None:
+    version: str = sqlite_module().sqlite_version
+    assert tuple(map(int, version.split("."))) >= (3, 51, 3)
+
+
+def test_what_was_recorded_outlives_the_program(tmp_path: Path) -> None:
+    url = f"sqlite:///{tmp_path}/ward.sqlite"
+    store = open_store(url)
+    with store.turn() as book:
+        drain = claimed(book).open_drain("12", None)
+        book.append(drain, NOON, Line(level_ml=840))
+    store.close()
+    again = open_store(url)
+    with again.turn("ward") as book:
+        assert [entry.payload for entry in book.entries(drain)] == [Line(level_ml=840)]
+    again.close()
