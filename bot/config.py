@@ -42,7 +42,7 @@ class Table:
                 raise self.error(key, "is missing")
             return default
         value = self._left.pop(key)
-        if type(value) is not kind and not isinstance(value, _subclasses(kind)):
+        if type(value) not in _taken_for(kind):
             raise self.error(key, f"must be {_NAMES.get(kind, kind.__name__)}, not {value!r}")
         return value  # type: ignore[return-value]
 
@@ -78,6 +78,14 @@ class Table:
             raise self.error(key, f"must be written as [[{key}]] tables")
         return tuple(Table(row, self.file, f"{key}[{number}]") for number, row in enumerate(rows, start=1))
 
+    def table(self, key: str) -> Table:
+        """The table of that name; an empty one where the file has none."""
+        return Table(self.taken(key, dict, {}), self.file, key)
+
+    def has(self, key: str) -> bool:
+        """Whether the file says something about the key that was not read yet."""
+        return key in self._left
+
     def rest(self) -> dict[str, object]:
         """What has not been read yet, taken as a whole."""
         left, self._left = self._left, {}
@@ -98,13 +106,14 @@ _NAMES: Mapping[type, str] = {
     int: "a whole number",
     bool: "true or false",
     list: "a list",
+    dict: "a table",
     float: "a number",
 }
 
 
-def _subclasses(kind: type) -> tuple[type, ...]:
-    """What is taken for a type beside itself: a whole number for a number, never a truth value."""
-    return (int,) if kind is float else ()
+def _taken_for(kind: type) -> tuple[type, ...]:
+    """The types that are taken for one: a whole number for a number, too, but never a truth value."""
+    return (float, int) if kind is float else (kind,)
 
 
 def read_toml(path: Path) -> Table:

@@ -17,7 +17,16 @@ from typing import Literal, cast
 from zoneinfo import ZoneInfo
 
 from bot.config import ConfigError, Table, read_toml
-from bot.engine.policy import Policy, Schedule
+from bot.engine.entries import Reason
+from bot.engine.policy import (
+    Policy,
+    PolicyError,
+    Rule,
+    RuleOverride,
+    Schedule,
+    amended_rules,
+    default_rules,
+)
 
 _BED = re.compile(r"[A-Z0-9]{1,8}(-[A-Z0-9]{1,4})?")
 _RANGE = re.compile(r"(\d{1,3})-(\d{1,3})")
@@ -206,7 +215,28 @@ def _policy(table: Table, schedule: Schedule) -> Policy:
         jump_ml=table.whole("jump_ml", 500, 10, 5_000),
         line_every_h=_hours(table, "line_every_h", 1.0),
         check_every_h=_hours(table, "check_every_h", 4.0),
+        line_every_by=_hours_by_reason(table),
+        rules=_rules(table),
     )
+
+
+def _rules(table: Table) -> tuple[Rule, ...]:
+    """The default rows with what the unit's `[[policy]]` tables change."""
+    try:
+        overrides = [RuleOverride.from_table(row.rest()) for row in table.tables("policy")]
+        return amended_rules(default_rules(), overrides)
+    except PolicyError as wrong:
+        raise table.error(f"policy.{wrong.row_id}", wrong.why) from wrong
+
+
+def _hours_by_reason(table: Table) -> tuple[tuple[str, float], ...]:
+    """Hours between lines, for the reasons that the unit's `[line_every_by]` table names."""
+    row = table.table("line_every_by")
+    hours = tuple(
+        (reason.value, _hours(row, reason.value, 0.0)) for reason in Reason if row.has(reason.value)
+    )
+    row.done()
+    return hours
 
 
 def _hours(table: Table, key: str, default: float) -> float:
