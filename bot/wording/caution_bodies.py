@@ -82,17 +82,19 @@ class Told:
 
 
 def _rate(told: Told) -> str:
-    return f"{told.value}{told.when}{told.against}"
+    if (told.caution.hours or 1) > 1:
+        return _each_hour(told)
+    return _amount(told) if told.caution.unit in {"mL", "mL/kg"} else f"{told.value}{told.when}{told.against}"
+
+
+def _per_kg(told: Told) -> str:
+    return _rate(told) if told.value else "no weight is known, so no rate rule can be checked"
 
 
 def _each_hour(told: Told) -> str:
     hours = told.caution.hours
     lowest = f", the lowest {told.value}" if told.value else ""
     return f"{_COMPARED[told.caution.comparison]} {told.limit} in each of {hours} hours{told.when}{lowest}"
-
-
-def _ladder(told: Told) -> str:
-    return _each_hour(told) if (told.caution.hours or 1) > 1 else _amount(told)
 
 
 def _amount(told: Told) -> str:
@@ -233,10 +235,10 @@ def _identifiers(_: Told) -> str:
 BODIES: dict[str, Callable[[Told], str]] = {
     "rate_high": _rate,
     "rate_sustained": _each_hour,
-    "ladder": _ladder,
+    "ladder": _rate,
     "amount_at_once": _amount,
     "amount_24h": _amount,
-    "per_kg": _ladder,
+    "per_kg": _per_kg,
     "effusion_limit": _effusion_limit,
     "sudden_rise": _sudden_rise,
     "sudden_stop": _sudden_stop,

@@ -6,6 +6,7 @@ others, and by the command line.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from datetime import datetime, tzinfo
 
@@ -55,11 +56,11 @@ def short_source(source: str) -> str:
 
     "Christensen et al., J Cardiothorac Vasc Anesth 2012;26:46-51" is "Christensen et al. 2012".
     """
-    name, _, rest = source.partition(",")
-    years = [
-        word[:4] for word in rest.replace(";", " ").split() if word[:4].isdigit() and word[:2] in {"19", "20"}
-    ]
-    return f"{name} {years[0]}" if years and "et al" in name else name
+    if source.casefold().startswith("common practice"):
+        return "common practice"
+    name, _, rest = source.replace(";", ",").partition(",")
+    year = re.search(r"\b(?:19|20)\d\d\b", rest)
+    return f"{name} {year[0]}" if year and "et al" in name else name
 
 
 def _head(caution: Caution, bed: str | None, still: bool) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bot.engine.entries import Reason
 from bot.engine.policy import Rule
 from bot.wording import formats
 from bot.wording.cautions import PREFIX
@@ -16,10 +17,11 @@ _UNITS = {
     "times_mean": "times the mean",
     "stop": "mL",
     "level": "mL",
-    "fraction": "of the canister",
     "check": "",
     "minutes": "min",
 }
+_CHECK_UNITS = {"seal": "cm", "wall_suction": "mmHg", "dial_suction": "cmH2O"}
+_FLOORS = {"stop": ("mean at least", "mL/h before"), "times_mean": ("and at least", "mL")}
 
 
 def policy_row(rule: Rule) -> tuple[str, ...]:
@@ -29,12 +31,18 @@ def policy_row(rule: Rule) -> tuple[str, ...]:
 
 
 def rule_words(rule: Rule) -> str:
-    """The rule in words: "over 200 mL/h in each of 2 h"."""
-    return f"{_COMPARED[rule.comparison]} {_value(rule)}{_window(rule)}"
+    """The rule in words: "over 200 mL/h in each of 2 h", "at least 200 mL within 1 h, in the first 6 h"."""
+    if rule.measure == "told":
+        return "when told or found"
+    return f"{_COMPARED[rule.comparison]} {_value(rule)}{_window(rule)}{_conditions(rule)}"
 
 
 def _value(rule: Rule) -> str:
+    if rule.measure == "fraction":
+        return f"{_plain(rule.value * 100)}% of the canister"
     unit = _UNITS[rule.measure]
+    if rule.measure == "check":
+        unit = _CHECK_UNITS.get(rule.code, "")
     if rule.per_kg:
         unit = unit.replace("mL", "mL/kg", 1)
     return (
@@ -49,12 +57,41 @@ def _plain(value: float) -> str:
 
 
 def _window(rule: Rule) -> str:
-    if rule.window_h is None:
+    hours = "" if rule.window_h is None else f"{_plain(rule.window_h)} h"
+    match rule.measure:
+        case "times_mean" | "stop":
+            return f" in the last hour, against {hours} before"
+        case "since_placement":
+            return f" within {hours} of placement" if hours else " since placement or the last pause"
+        case "each_hour":
+            each = f" in each hour for over {hours}" if rule.longer else f" in each of {hours}"
+            return " in any hour" if rule.window_h == 1 else each
+        case "rate":
+            return " in any hour"
+    return f" within {hours}" if hours else ""
+
+
+def _conditions(rule: Rule) -> str:
+    told = (
+        _floor(rule),
+        f"from {_plain(rule.after_h)} h on" if rule.after_h is not None else "",
+        f"in the first {_plain(rule.within_h)} h" if rule.within_h is not None else "",
+        "bloody" if rule.bloody else "",
+        "mediastinal or unnamed tube" if rule.mediastinal else "",
+    )
+    return "".join(f", {words}" for words in told if words)
+
+
+def _floor(rule: Rule) -> str:
+    if rule.floor is None:
         return ""
-    hours = f"{_plain(rule.window_h)} h"
-    return f" in each of {hours}" if rule.measure == "each_hour" else f" within {hours}"
+    before, after = _FLOORS.get(rule.measure, ("and at least", ""))
+    return f"{before} {_plain(rule.floor)} {after}".strip()
 
 
 def _whom(rule: Rule) -> str:
-    profiles = ", ".join(rule.profiles)
+    missing = [reason for reason in Reason if reason not in rule.profiles]
+    profiles = "all" if "all" in rule.profiles else ", ".join(rule.profiles)
+    if len(missing) <= 2 and "all" not in rule.profiles:
+        profiles = f"all but {formats.listed(tuple(missing))}"
     return profiles if rule.population == "all" else f"{profiles} ({rule.population})"

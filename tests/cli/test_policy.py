@@ -59,11 +59,26 @@ def test_a_row_that_is_off_says_so() -> None:
     ("rule", "words"),
     [
         (replace(RULE, measure="amount", value=1500, window_h=24), "over 1,500 mL within 24 h"),
+        (replace(RULE, window_h=1, value=500), "over 500 mL/h in any hour"),
+        (replace(RULE, measure="told"), "when told or found"),
+        (
+            replace(RULE, measure="rate", window_h=None, after_h=1, within_h=2),
+            "over 400 mL/h in any hour, from 1 h on, in the first 2 h",
+        ),
+        (
+            replace(RULE, measure="stop", comparison="at_most", value=10, floor=50, mediastinal=True),
+            "at most 10 mL in the last hour, against 2 h before, mean at least 50 mL/h before, "
+            "mediastinal or unnamed tube",
+        ),
+        (
+            replace(RULE, measure="check", code="seal", comparison="under", value=2, window_h=None),
+            "under 2 cm",
+        ),
         (replace(RULE, per_kg=True, value=3, window_h=3), "over 3 mL/kg/h in each of 3 h"),
         (replace(RULE, measure="amount", per_kg=True, value=7.5, window_h=1), "over 7.5 mL/kg within 1 h"),
         (
             replace(RULE, measure="fraction", comparison="at_least", value=0.75, window_h=None),
-            "at least 0.75 of the canister",
+            "at least 75% of the canister",
         ),
     ],
 )
