@@ -68,7 +68,7 @@ class Statement:
     bed: str | None = None
     tube: str | None = None
     at: datetime | None = None
-    spans: Mapping[str, Span] = field(default=NO_SPANS, compare=False, repr=False)
+    spans: Mapping[str, Span] = field(default_factory=lambda: NO_SPANS, compare=False, repr=False)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -102,6 +102,8 @@ class Query:
     tube: str | None = None
     at: datetime | None = None
     window: Window | timedelta | datetime | None = None
+    page: int = 1
+    """Which page of a long reply: its last line says how to ask for the next one."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

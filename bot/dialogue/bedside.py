@@ -1,0 +1,232 @@
+"""One turn's view of the ward: the message's surroundings, the ledgers as they are and as they were.
+
+The only place of the dialogue that appends entries and asks questions. A ledger is folded again after each
+entry, so that a message of several statements sees its own.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+from datetime import datetime
+from typing import TypeVar
+
+from bot.dialogue.brief import brief
+from bot.dialogue.context import Context
+from bot.dialogue.part import BedCaution, Part
+from bot.dialogue.pending import NO_READING, Pending
+from bot.dialogue.said import Amount, NotSure, Report, Said, Slots
+from bot.dialogue.said_json import dumped
+from bot.engine.cautions import entry_cautions
+from bot.engine.entries import Entry, Opened, Payload
+from bot.engine.ledger import Ledger, fold
+from bot.engine.patient import Patient
+from bot.engine.policy import Policy
+from bot.engine.values import Severity
+from bot.store.book import Book
+from bot.store.notices import Notice
+from bot.store.questions import Choice, Question
+from bot.wording.cautions import caution_text
+from bot.wording.gsm import gsm_only
+from bot.wording.queries.view import View
+from bot.wording.questions import Wording
+
+T = TypeVar("T")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class About:
+    """What a question is about: bed, tube and drain where known, the slot asked, the statement's kind."""
+
+    bed: str | None
+    tube: str | None = None
+    drain: str | None = None
+    slot: str
+    kind: str
+
+
+@dataclass(slots=True, kw_only=True)
+class Bedside:
+    """The unit's book in the hands of one message."""
+
+    context: Context
+    book: Book
+    told_apart: frozenset[tuple[str, str]] = frozenset()
+    """Beds and tubes that this message itself tells apart: "bed 12 left 340 right 120"."""
+    leaving: frozenset[str] = frozenset()
+    """Beds whose patients this message moves away."""
+    waiting: tuple[Said | NotSure, ...] = ()
+    """What the message says further on and waits for the answer, should this statement be asked about."""
+    before: dict[str, Ledger] = field(default_factory=dict)
+    """The ledgers as they were before this message, of the drains that it wrote to."""
+    patients_before: dict[str, Patient] = field(default_factory=dict)
+
+    @property
+    def now(self) -> datetime:
+        """The arrival of the message, in UTC."""
+        return self.context.now
+
+    @property
+    def policy(self) -> Policy:
+        """The unit's policy."""
+        return self.context.unit.policy
+
+    @property
+    def view(self) -> View:
+        """From when and where the reply is written."""
+        names = {person.id: person.name for person in self.context.unit.people}
+        names.setdefault(self.context.person.id, self.context.person.name)
+        return View(zone=self.context.unit.zone, now=self.now, people=names)
+
+    def moment(self, at: datetime | None) -> datetime:
+        """When it happened: the time said, else when the message was sent."""
+        return at if at is not None else self.context.said_at
+
+    def ledger(self, drain: str) -> Ledger:
+        """The drain's ledger as it stands."""
+        return fold(self.book.entries(drain), self.policy.capacity_ml)
+
+    def ledgers_of(self, bed: str) -> tuple[Ledger, ...]:
+        """The ledgers of every drain that was ever seen at this bed, the latest first."""
+        return tuple(self.ledger(drain) for drain in self.book.drains_of(bed))
+
+    def patient(self, bed: str) -> Patient:
+        """The bed's open drains."""
+        here = (each for each in self.ledgers_of(bed) if each.bed == bed and each.is_open())
+        return Patient(bed=bed, drains=tuple(sorted(here, key=lambda each: (each.tube or "", each.drain))))
+
+    def open_drain(self, bed: str, tube: str | None, at: datetime, payload: Payload | None = None) -> str:
+        """A new drain's id; its first entry is the placement, or that it was found in this bed."""
+        self.note(bed)
+        drain = self.book.open_drain(bed, tube, at)
+        self.before[drain] = fold((), self.policy.capacity_ml)
+        self.book.append(drain, at, payload or Opened(bed=bed, tube=tube))
+        return drain
+
+    def record(self, drain: str, at: datetime, payload: Payload) -> Entry:
+        """The entry as recorded."""
+        ledger = self.ledger(drain)
+        self.before.setdefault(drain, ledger)
+        for bed in {ledger.bed, ledger.bed_at(at)} - {None}:
+            self.note(str(bed))
+        return self.book.append(drain, at, payload)
+
+    def note(self, bed: str) -> None:
+        if bed not in self.patients_before:
+            self.patients_before[bed] = self.patient(bed)
+
+    def supposed(self, ledger: Ledger, at: datetime, *payloads: Payload) -> Ledger:
+        """The ledger as it would be with these entries; nothing is recorded."""
+        for payload in payloads:
+            ledger = ledger.with_entry(
+                Entry(
+                    drain=ledger.drain,
+                    position=max((entry.position for entry in ledger.entries), default=0) + 1,
+                    at=at,
+                    entered=self.now,
+                    who=self.context.person.id,
+                    message=self.context.message_id,
+                    payload=payload,
+                )
+            )
+        return ledger
+
+    def dangers(self, bed: str, supposed: Ledger, at: datetime) -> tuple[BedCaution, ...]:
+        """The cautions of high severity that the supposed ledger would raise at its bed."""
+        before = self.patient(bed)
+        others = tuple(each for each in before.drains if each.drain != supposed.drain)
+        after = replace(before, drains=(*others, supposed))
+        news = entry_cautions(before, after, self.now, self.policy)
+        found = (*news.new, *(each for each in news.still if each.end == at))
+        return tuple(
+            BedCaution(bed=bed, caution=replace(each, if_right=True))
+            for each in found
+            if each.severity is Severity.HIGH
+        )
+
+    def ask(
+        self,
+        pending: Pending,
+        wording: Wording,
+        about: About,
+        *,
+        dangers: tuple[BedCaution, ...] = (),
+    ) -> Part:
+        """The question as stored, with the danger that it must not hide, of which others are told too."""
+        pending = self.pinned(pending)
+        urgent = tuple(self.caution_line(each) for each in dangers)
+        text = gsm_only("\n".join((*urgent, wording.text)))
+        question = self.book.ask(
+            Question(
+                unit=self.context.unit.id,
+                sender=self.context.person.id,
+                bed=about.bed,
+                drain=about.drain,
+                slot=about.slot,
+                asked_at=self.now,
+                message=self.context.message_id,
+                text=text,
+                said_json=dumped(pending),
+                choices=tuple(Choice(say, label) for say, label in wording.choices),
+                danger=bool(dangers),
+            )
+        )
+        for each in dangers:
+            self.notify(each, unconfirmed=True)
+        return Part(
+            status="question",
+            kind=about.kind,
+            bed=about.bed,
+            tube=about.tube,
+            text=text,
+            cautions=dangers,
+            question=question,
+        )
+
+    def pinned(self, pending: Pending) -> Pending:
+        """The statement with its time made certain: the answer comes later, the line was read now."""
+        said = self._timed(pending.said, pending.slot)
+        return replace(
+            pending,
+            said=said,
+            readings=tuple(self._timed(each, pending.slot) for each in pending.readings),
+            rest=tuple(self._timed(each, "") for each in (*pending.rest, *self._held(pending))),
+            brief=pending.brief or brief(said, self.view),
+        )
+
+    def _held(self, pending: Pending) -> tuple[Said | NotSure, ...]:
+        return () if pending.ask in NO_READING else self.waiting
+
+    def open_questions(self) -> tuple[Question, ...]:
+        """The sender's questions that can still be answered with a bare answer, the oldest first."""
+        mine = self.book.unsettled(sender=self.context.person.id)
+        return tuple(each for each in mine if not each.lapsed(self.now))
+
+    def _timed(self, said: T, slot: str) -> T:
+        if isinstance(said, Report | Amount | Slots) and said.at is None and slot != "at":
+            return replace(said, at=self.context.said_at)
+        return said
+
+    def caution_line(self, told: BedCaution, *, still: bool = False) -> str:
+        """The caution's sentence."""
+        return caution_text(told.caution, self.context.unit.zone, self.now, still=still)
+
+    def notify(self, told: BedCaution, *, unconfirmed: bool = False) -> None:
+        """Queue what must reach someone who did not ask."""
+        self.tell(told.bed, told.caution.code, self.caution_line(told), told.caution.drain, unconfirmed)
+
+    def tell(
+        self, bed: str | None, code: str, text: str, drain: str | None = None, unconfirmed: bool = False
+    ) -> None:
+        """Queue a notice about a bed."""
+        self.book.queue(
+            Notice(
+                unit=self.context.unit.id,
+                bed=bed,
+                drain=drain,
+                code=code,
+                text=text,
+                queued_at=self.now,
+                message=self.context.message_id,
+                unconfirmed=unconfirmed,
+            )
+        )

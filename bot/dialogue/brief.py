@@ -1,0 +1,80 @@
+"""A statement in a few words, as reminders, questions and unconfirmed readings name it: "bed 12 1,050 mL"."""
+
+from __future__ import annotations
+
+from bot.dialogue.said import Amount, Fix, Query, Report, Said, Slots, TakeBack
+from bot.engine.entries import Exchanged, Line, Moved, Placed, Removed
+from bot.wording import formats
+from bot.wording.queries.rows import row_text
+from bot.wording.queries.view import View, place
+
+
+def brief(said: Said | Slots | None, view: View) -> str:
+    """Bed, tube, what was said, and its time when one was said."""
+    if said is None:
+        return ""
+    bed = getattr(said, "bed", None)
+    where = _lower(place(bed, getattr(said, "tube", None))) if bed else ""
+    at = getattr(said, "at", None)
+    time = f" at {view.clock(at)}" if at is not None else ""
+    return f"{where} {what(said)}{time}".strip()
+
+
+def what(said: Said | Slots) -> str:
+    """What was said, without its bed and time."""
+    match said:
+        case Report():
+            return _report(said)
+        case Amount(volume_ml=volume):
+            return f"{formats.ml(volume)} drained"
+        case Fix():
+            return _fix(said)
+        case TakeBack():
+            return "taking back"
+        case Query(topic=topic):
+            return f"asking {topic}"
+        case Slots():
+            return _slots(said)
+        case _:
+            return "answer"
+
+
+def _report(said: Report) -> str:
+    final = f", final level {formats.ml(said.final_ml)}" if said.final_ml is not None else ""
+    match said.fact:
+        case Line(level_ml=level, told_ml=None):
+            return formats.ml(level)
+        case Line(level_ml=level, told_ml=int(told)):
+            return f"{formats.ml(told)} drained, line {formats.ml(level)}"
+        case Moved(to_bed=bed):
+            return f"moved to bed {bed}"
+        case Exchanged(opening_ml=0):
+            return f"canister changed{final}"
+        case Removed():
+            return f"tube removed{final}"
+        case Placed(opening_ml=None):
+            return "tube placed"
+        case fact:
+            return f"{row_text(fact)}{final}"
+
+
+def _fix(said: Fix) -> str:
+    told = (
+        formats.ml(said.level_ml) if said.level_ml is not None else "",
+        f"bed {said.to_bed}" if said.to_bed else "",
+        said.to_tube or "",
+    )
+    words = ", ".join(word for word in told if word)
+    return f"correction to {words}" if words else "correction"
+
+
+def _slots(said: Slots) -> str:
+    held = dict(said.values)
+    for slot in ("level_ml", "volume_ml", "final_ml"):
+        if isinstance(value := held.get(slot), int):
+            return formats.ml(value)
+    return {"mark": "a line", "drained": "an amount"}.get(said.kind, said.kind)
+
+
+def _lower(text: str) -> str:
+    return f"{text[:1].lower()}{text[1:]}"

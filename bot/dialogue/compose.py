@@ -1,0 +1,113 @@
+"""The whole answer to a message: what is read back, charted, cautioned, asked and reminded of, in that order.
+
+Worded once everything is recorded, so that a list of lines in any order is read back with its final volumes.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from datetime import timedelta
+
+from bot.dialogue.answer import Answer, Asked, Option, Result, Status, Told
+from bot.dialogue.bedside import Bedside
+from bot.dialogue.charting import amend_lines, chart_rows
+from bot.dialogue.news import caution_news
+from bot.dialogue.part import BedCaution, Part
+from bot.dialogue.reading_back import read_back, shift_lines
+from bot.dialogue.reminders import reminder_lines, unconfirmed_told
+from bot.store.questions import Question
+from bot.wording import help as help_words
+from bot.wording.gsm import gsm_only, segments
+from bot.wording.readback import sent_text
+from bot.wording.speech import spoken
+
+LONG_ON_ITS_WAY = timedelta(minutes=10)
+
+
+def composed(bedside: Bedside, parts: list[Part]) -> Answer:
+    """The answer object."""
+    news = caution_news(bedside)
+    waiting = unconfirmed_told(bedside, parts)
+    lines = [*_statements(bedside, parts), *amend_lines(bedside), *news.lines, *waiting.lines]
+    lines += [*reminder_lines(bedside, parts), *_late(bedside, parts), *_first(bedside)]
+    reply = gsm_only("\n".join(line for line in lines if line))
+    told = (*(caution for part in parts for caution in part.cautions), *news.cautions, *waiting.cautions)
+    return Answer(
+        id=bedside.context.message_id,
+        status=_status(parts),
+        reply=reply,
+        speech=spoken(reply),
+        segments=segments(reply),
+        results=tuple(_result(part) for part in parts if part.kind not in ("replaced", "note")),
+        chart=chart_rows(bedside),
+        cautions=tuple(_told(bedside, each) for each in told),
+        questions=tuple(_asked(question) for question in _questions(parts)),
+    )
+
+
+def _statements(bedside: Bedside, parts: list[Part]) -> list[str]:
+    """Each statement's sentences; a final level that is asked for comes first, the shift's sum after."""
+    first = [part.text for part in parts if part.first]
+    lines: list[str] = []
+    for part in parts:
+        lines += read_back(bedside, part)
+        lines += [] if part.first else [part.text]
+    lines += shift_lines(bedside, parts)
+    return [*first, *lines, *(part.last for part in parts)]
+
+
+def _status(parts: list[Part]) -> Status:
+    if any(part.question is not None for part in parts):
+        return "question"
+    if any(part.entries or part.status == "recorded" for part in parts):
+        return "recorded"
+    return "refused" if any(part.status == "refused" for part in parts) else "told"
+
+
+def _result(part: Part) -> Result:
+    return Result(status=part.status, bed=part.bed, tube=part.tube, kind=part.kind, entries=part.entries)
+
+
+def _questions(parts: Iterable[Part]) -> tuple[Question, ...]:
+    held = {part.question.id: part.question for part in parts if part.question is not None}
+    return tuple(held.values())
+
+
+def _asked(question: Question) -> Asked:
+    return Asked(
+        id=question.id,
+        bed=question.bed,
+        tube=None,
+        slot=question.slot,
+        text=question.text,
+        choices=tuple(Option(say=choice.say, label=choice.label) for choice in question.choices),
+    )
+
+
+def _told(bedside: Bedside, told: BedCaution) -> Told:
+    caution = told.caution
+    return Told(
+        code=caution.code,
+        severity=caution.severity.value,
+        bed=told.bed,
+        tube=caution.tube,
+        text=bedside.caution_line(told),
+        rule=caution.rule,
+        source=caution.source,
+        if_right=caution.if_right,
+    )
+
+
+def _late(bedside: Bedside, parts: list[Part]) -> list[str]:
+    context = bedside.context
+    if (
+        context.sent_at is None
+        or context.late_by <= LONG_ON_ITS_WAY
+        or not any(part.entries for part in parts)
+    ):
+        return []
+    return [sent_text(context.sent_at, context.now, bedside.view)]
+
+
+def _first(bedside: Bedside) -> list[str]:
+    return [help_words.FIRST] if bedside.book.first_message(bedside.context.person.id) else []

@@ -1,0 +1,70 @@
+"""What a statement would mean for its patient if it were right: the cautions that no question may hide."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from bot.dialogue.bedside import Bedside
+from bot.dialogue.part import BedCaution, Part
+from bot.dialogue.said import Amount, Fix, NotSure, Report, Said
+from bot.engine.entries import Correction, Exchanged, FinalLevel, Line, Payload, Placed, Removed
+from bot.engine.ledger import Ledger
+
+
+def dangers_of(
+    bedside: Bedside, said: Said, ledger: Ledger, target: str | None = None
+) -> tuple[BedCaution, ...]:
+    """The cautions of high severity that the statement would raise on this drain, as "if right"."""
+    at = bedside.moment(getattr(said, "at", None))
+    entry = ledger.find(target) if target else None
+    if isinstance(said, Fix) and entry is not None:
+        at = said.to_at or entry.at
+    payloads = supposed_of(said, ledger, at, target)
+    if not payloads or ledger.bed is None or not ledger.is_open():
+        return ()
+    return bedside.dangers(ledger.bed, bedside.supposed(ledger, at, *payloads), at)
+
+
+def supposed_of(said: Said, ledger: Ledger, at: datetime, target: str | None = None) -> tuple[Payload, ...]:
+    """The entries that the statement would make on this drain, were it right."""
+    match said:
+        case Report(fact=Exchanged() | Removed() as fact, final_ml=int(final)):
+            return (FinalLevel(level_ml=final), fact)
+        case Report(fact=Placed()):
+            return ()
+        case Report(fact=fact):
+            return (fact,)
+        case Amount(volume_ml=volume):
+            base = base_level(ledger, at)
+            return () if base is None else (Line(level_ml=base + volume, told_ml=volume),)
+        case Fix(level_ml=int(level), to_bed=None, to_tube=None) if target:
+            return (Correction(target=target, level_ml=level),)
+        case _:
+            return ()
+
+
+def base_level(ledger: Ledger, at: datetime) -> int | None:
+    """The level, in mL, that an amount told at this moment adds to; None without one."""
+    before = ledger.level_before(at)
+    opened = [entry for entry in ledger.live if isinstance(entry.payload, Exchanged) and entry.at <= at]
+    if opened and (before is None or before.kind == "final" or before.at < opened[-1].at):
+        payload = opened[-1].payload
+        return payload.opening_ml if isinstance(payload, Exchanged) else None
+    return None if before is None else before.level_ml
+
+
+def held_dangers(bedside: Bedside, waiting: tuple[Said | NotSure, ...]) -> list[Part]:
+    """The dangers in what waits behind a question, told with it; their notices are queued as unconfirmed."""
+    found: dict[str, BedCaution] = {}
+    for each in waiting:
+        if isinstance(each, Report | Amount):
+            for ledger in bedside.patient(each.bed).drains:
+                if each.tube in (None, ledger.tube):
+                    found.update((danger.caution.key, danger) for danger in dangers_of(bedside, each, ledger))
+    if not found:
+        return []
+    for danger in found.values():
+        bedside.notify(danger, unconfirmed=True)
+    text = "\n".join(bedside.caution_line(danger) for danger in found.values())
+    cautions = tuple(found.values())
+    return [Part(status="told", kind="mark", bed=cautions[0].bed, text=text, cautions=cautions)]

@@ -1,0 +1,112 @@
+"""What is asked before a level is recorded: the engine's doubts that the nurse has not settled yet.
+
+A yes settles the doubts that were asked, against the lines that they were asked against: when another
+nurse's line has come in between, the doubt is a new one and is asked again.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import datetime
+
+from bot.dialogue.bedside import About, Bedside
+from bot.dialogue.dangers import dangers_of
+from bot.dialogue.locate import Spot
+from bot.dialogue.part import Part
+from bot.dialogue.pending import Ask, Grant, Pending
+from bot.dialogue.said import Fix, Report
+from bot.engine.admit import correction_doubts, doubts
+from bot.engine.entries import Correction, FinalLevel, Line
+from bot.engine.ledger import Ledger
+from bot.engine.values import Doubt
+from bot.wording import questions
+from bot.wording.questions import Doubted, Wording
+
+_ORDER = ("time_conflict", "line_fell", "long_silence", "over_capacity", "jump")
+_ONE_QUESTION = frozenset({"over_capacity", "jump"})
+
+
+def mark_of(doubt: Doubt, level_ml: int) -> str:
+    """The doubt's name: what it is about, against which lines."""
+    before = doubt.before.entry if doubt.before else ""
+    after = doubt.after.entry if doubt.after else ""
+    return f"{doubt.code}:{before}:{after}:{level_ml}"
+
+
+def admitted(
+    bedside: Bedside, ledger: Ledger, line: Line | FinalLevel, at: datetime, grant: Grant
+) -> tuple[Line | FinalLevel, tuple[Doubt, ...]]:
+    """The level with the codes that the nurse was asked about and kept, and the doubts still to ask."""
+    every = doubts(ledger, line, at, bedside.now, bedside.policy)
+    kept, open_doubts = _settled(every, line.level_ml, grant)
+    return replace(line, accepted=tuple(dict.fromkeys((*line.accepted, *kept)))), open_doubts
+
+
+def admitted_correction(
+    bedside: Bedside, ledger: Ledger, correction: Correction, level_ml: int, grant: Grant
+) -> tuple[Correction, tuple[Doubt, ...]]:
+    """The same for a correction, judged on the ledger without the level that was wrong."""
+    every = correction_doubts(ledger, correction, bedside.now, bedside.policy)
+    kept, open_doubts = _settled(every, level_ml, grant)
+    return replace(correction, accepted=kept), open_doubts
+
+
+def _settled(
+    every: tuple[Doubt, ...], level_ml: int, grant: Grant
+) -> tuple[tuple[str, ...], tuple[Doubt, ...]]:
+    """The codes that the nurse kept, and the doubts still to ask, the gravest first."""
+    known = tuple(each for each in every if each.code in _ORDER)
+    kept = tuple(each.code for each in known if mark_of(each, level_ml) in grant.accepted)
+    left = (each for each in known if mark_of(each, level_ml) not in grant.accepted)
+    return tuple(dict.fromkeys(kept)), tuple(sorted(left, key=lambda each: _ORDER.index(each.code)))
+
+
+def ask_doubt(
+    bedside: Bedside,
+    spot: Spot,
+    said: Report | Fix,
+    line: Line | FinalLevel,
+    open_doubts: tuple[Doubt, ...],
+    grant: Grant,
+) -> Part:
+    """The question about a level, with the danger that it would mean."""
+    first = open_doubts[0]
+    together = open_doubts if first.code in _ONE_QUESTION else (first,)
+    read = Doubted(where=spot.where(), at=spot.at, level_ml=line.level_ml, final=isinstance(line, FinalLevel))
+    neighbours = tuple(level.entry for level in (first.before, first.after) if level is not None)
+    pending = Pending(
+        ask=_ASKS.get(first.code, Ask.DOUBT),
+        said=said,
+        grant=grant,
+        asked=tuple(mark_of(each, line.level_ml) for each in together),
+        targets=neighbours,
+        drains=(spot.ledger.drain,) if spot.ledger else (),
+    )
+    return bedside.ask(
+        pending,
+        _wording(bedside, read, together),
+        About(
+            bed=spot.bed,
+            tube=spot.tube,
+            drain=spot.ledger.drain if spot.ledger else None,
+            slot="at" if first.code == "time_conflict" else "level_ml",
+            kind="corrected" if isinstance(said, Fix) else said.fact.kind,
+        ),
+        dangers=dangers_of(bedside, said, spot.ledger, grant.target) if spot.ledger else (),
+    )
+
+
+_ASKS = {"time_conflict": Ask.CONFLICT, "long_silence": Ask.SILENCE}
+
+
+def _wording(bedside: Bedside, read: Doubted, together: tuple[Doubt, ...]) -> Wording:
+    first = together[0]
+    match first.code:
+        case "line_fell":
+            return questions.fell(read, first, bedside.view)
+        case "time_conflict" if first.before is not None:
+            return questions.conflict(read, first.before, bedside.view)
+        case "long_silence" if first.before is not None:
+            return questions.silence(read, first.before, bedside.view)
+        case _:
+            return questions.over(read, together, bedside.view)

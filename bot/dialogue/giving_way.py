@@ -1,0 +1,84 @@
+"""What becomes of the sender's own open question when they say something new about its drain."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from bot.dialogue.bedside import Bedside
+from bot.dialogue.brief import brief
+from bot.dialogue.part import Part
+from bot.dialogue.pending import Ask, Grant, Pending
+from bot.dialogue.said import Amount, Fix, NotSure, Report, Said
+from bot.dialogue.said_json import loaded
+from bot.dialogue.take import take
+from bot.engine.entries import Exchanged, Line, Removed
+from bot.store.questions import Question
+from bot.wording.gsm import gsm_only
+
+_STAY = frozenset({Ask.FINAL})
+"""A new line does not answer what the old canister read last."""
+
+
+def at_the_pending_line(bedside: Bedside, said: Said) -> Said:
+    """An exchange told as the answer to a fall, with no time said, was before the line that fell."""
+    if not (isinstance(said, Report) and isinstance(said.fact, Exchanged) and said.at is None):
+        return said
+    for question in bedside.open_questions():
+        pending = loaded(question.said_json, Pending)
+        if pending.ask is Ask.DOUBT and question.bed == said.bed and isinstance(pending.said, Report):
+            return replace(said, at=pending.said.at)
+    return said
+
+
+def give_way(bedside: Bedside, said: Said, part: Part) -> list[Part]:
+    """The older questions about the drain of a new statement, settled; what is not recorded is named."""
+    if not isinstance(said, Report | Amount | Fix):
+        return []
+    is_reading = isinstance(said, Amount | Fix) or isinstance(said.fact, Line | Removed)
+    parts: list[Part] = []
+    for question in _older(bedside, part):
+        pending = loaded(question.said_json, Pending)
+        if is_reading and pending.ask not in _STAY:
+            parts.append(_replaced(bedside, question, pending))
+        elif isinstance(said, Report) and isinstance(said.fact, Exchanged) and part.entries:
+            parts += _taken_again(bedside, question, pending)
+    return parts
+
+
+def _older(bedside: Bedside, part: Part) -> tuple[Question, ...]:
+    """The sender's open questions of earlier messages about the drains that a statement was about."""
+    drains = {each.rpartition("-")[0] for each in part.entries}
+    if part.question is not None and part.question.drain is not None:
+        drains.add(part.question.drain)
+    return tuple(
+        each
+        for each in bedside.open_questions()
+        if each.message != bedside.context.message_id and _about(each, drains, part)
+    )
+
+
+def _about(question: Question, drains: set[str], part: Part) -> bool:
+    if question.drain is not None:
+        return question.drain in drains
+    return question.bed is not None and question.bed == part.bed and question.slot in ("bed", "tube")
+
+
+def _replaced(bedside: Bedside, question: Question, pending: Pending) -> Part:
+    bedside.book.settle(question.id, "replaced")
+    held = [pending.brief, *(_named(bedside, each) for each in pending.rest)]
+    text = gsm_only(f"Replaced, not recorded: {'; '.join(word for word in held if word)}.")
+    quiet = pending.ask is Ask.OPENING
+    return Part(status="told", kind="replaced", bed=question.bed, text="" if quiet else text)
+
+
+def _named(bedside: Bedside, item: Said | NotSure) -> str:
+    return f'"{item.text}"' if isinstance(item, NotSure) else brief(item, bedside.view)
+
+
+def _taken_again(bedside: Bedside, question: Question, pending: Pending) -> list[Part]:
+    """The reading that fell is on the new canister: it is judged again there."""
+    if pending.ask is not Ask.DOUBT or not isinstance(pending.said, Report):
+        return []
+    bedside.book.settle(question.id, "answered")
+    bedside.waiting = pending.rest
+    return [take(bedside, pending.said, Grant(drain=question.drain, heard=True))]

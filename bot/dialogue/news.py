@@ -1,0 +1,96 @@
+"""The cautions that a message raised, that still stand, or that it cleared, at the beds that it wrote to."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import timedelta
+
+from bot.dialogue.bedside import Bedside
+from bot.dialogue.part import BedCaution
+from bot.engine.cautions import entry_cautions
+from bot.engine.values import Caution, Severity
+from bot.wording.cautions import by_severity, caution_text, cleared_text
+
+MOST_OTHERS = 3
+"""Every URGENT is told; of the others at most so many, and the rest is counted."""
+
+TOLD_AGAIN = timedelta(hours=4)
+"""A lesser caution that still stands is told to the same person again only after this long."""
+
+_READ_BACK = frozenset(
+    {
+        "no_boundary_line",
+        "duplicate",
+        "at_least",
+        "amended",
+        "time_conflict",
+        "jump",
+        "line_fell",
+        "two_identifiers",
+    }
+)
+"""What the read-back itself says already."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class News:
+    """The lines of a reply, and the cautions that the answer object lists."""
+
+    lines: tuple[str, ...] = ()
+    cautions: tuple[BedCaution, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class _Line:
+    bed: str
+    caution: Caution
+    still: bool
+
+
+def caution_news(bedside: Bedside) -> News:
+    """All news of the beds that the message wrote to; what is urgent and new is queued for others."""
+    lines: list[_Line] = []
+    cleared: list[str] = []
+    several = len(bedside.patients_before) > 1
+    for bed, before in bedside.patients_before.items():
+        after = bedside.patient(bed)
+        news = entry_cautions(before, after, bedside.now, bedside.policy)
+        lines += [_Line(bed, each, False) for each in news.new]
+        lines += [_Line(bed, each, True) for each in news.still if _is_due(bedside, each)]
+        if after.drains:
+            shown = (each for each in news.cleared if each.code not in _READ_BACK)
+            cleared += [cleared_text(each, bed=bed if several else None) for each in shown]
+    for line in lines:
+        _note(bedside, line)
+    told = tuple(BedCaution(bed=line.bed, caution=line.caution) for line in lines)
+    return News(lines=(*_texts(bedside, lines, several), *cleared), cautions=told)
+
+
+def _is_due(bedside: Bedside, caution: Caution) -> bool:
+    """A standing URGENT is told every time, another when this person has not been told of late."""
+    if caution.severity is Severity.HIGH:
+        return True
+    shown = bedside.book.shown_at(caution.key, bedside.context.person.id)
+    return shown is None or bedside.now - shown > TOLD_AGAIN
+
+
+def _note(bedside: Bedside, line: _Line) -> None:
+    bedside.book.show(line.caution.key, bedside.context.person.id, bedside.now)
+    if line.caution.severity is Severity.HIGH and not line.still:
+        bedside.notify(BedCaution(bed=line.bed, caution=line.caution))
+
+
+def _texts(bedside: Bedside, lines: list[_Line], several: bool) -> list[str]:
+    zone = bedside.context.unit.zone
+    worded: list[str] = []
+    others = 0
+    order = by_severity(line.caution for line in lines if line.caution.code not in _READ_BACK)
+    for caution in order:
+        line = next(each for each in lines if each.caution is caution)
+        urgent = caution.severity is Severity.HIGH
+        others += not urgent
+        if urgent or others <= MOST_OTHERS:
+            bed = line.bed if several else None
+            worded.append(caution_text(caution, zone, bedside.now, bed=bed, still=line.still))
+    more = others - MOST_OTHERS
+    return [*worded, f"{more} more: ask handoff."] if more > 0 else worded

@@ -1,0 +1,85 @@
+"""What a question holds back: the statement, what is granted already, and what its answers lead to.
+
+Stored as JSON with the question, so that it survives a restart and is decided on the ledger as it is then.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from bot.dialogue.said import NotSure, Said, Slots, Value
+from bot.dialogue.said_json import known
+
+
+class Ask(StrEnum):
+    """Why a question was asked; chooses how its answers are taken."""
+
+    DOUBT = "doubt"
+    """The level fell, is over the capacity, or far above the line before."""
+    CONFLICT = "conflict"
+    SILENCE = "silence"
+    GONE = "gone"
+    NOT_YET = "not_yet"
+    AMOUNT = "amount"
+    LEVEL = "level"
+    BED = "bed"
+    TUBE = "tube"
+    OTHER_TUBE = "other_tube"
+    SLOT = "slot"
+    READING = "reading"
+    HEARD = "heard"
+    FINAL = "final"
+    OPENING = "opening"
+    ON_OPEN = "on_open"
+    OTHER_LEVEL = "other_level"
+    WHICH = "which"
+    SURE = "sure"
+    CHANGED_AGAIN = "changed_again"
+    OCCUPIED = "occupied"
+
+
+NO_READING = frozenset({Ask.FINAL, Ask.OPENING})
+"""Questions that hold back nothing: what was told is recorded, only more was asked for."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Grant:
+    """What was asked about a statement and settled, so that it is not asked again.
+
+    accepted: marks of the doubts that the nurse was asked about and kept. heard: read back and right.
+    drain: the drain that it is about. fresh: a new drain is wanted. closes: the drain in whose place that
+    comes. target: the entry that it puts right.
+    """
+
+    accepted: tuple[str, ...] = ()
+    heard: bool = False
+    drain: str | None = None
+    fresh: bool = False
+    closes: str | None = None
+    target: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Pending:
+    """One question's statement.
+
+    asked: marks of the doubts that a yes accepts. drains, targets: the candidates, in the order in which
+    they were named. choices, readings: the values and whole statements that stand. rest: what was said
+    after it and waits for it. brief: what reminders call it.
+    """
+
+    ask: Ask
+    said: Said | Slots | None = None
+    grant: Grant = Grant()
+    asked: tuple[str, ...] = ()
+    drains: tuple[str, ...] = ()
+    targets: tuple[str, ...] = ()
+    slot: str = ""
+    choices: tuple[Value, ...] = ()
+    readings: tuple[Said, ...] = ()
+    rest: tuple[Said | NotSure, ...] = ()
+    brief: str = ""
+
+
+known((Ask, Grant, Pending))

@@ -1,0 +1,71 @@
+"""What no reply keeps quiet about: questions that wait for its sender, unconfirmed readings of its beds."""
+
+from __future__ import annotations
+
+from bot.dialogue.bedside import Bedside
+from bot.dialogue.news import News
+from bot.dialogue.part import BedCaution, Part
+from bot.dialogue.pending import NO_READING, Pending
+from bot.dialogue.said_json import loaded
+from bot.engine.values import Caution, Severity
+from bot.store.questions import Question
+from bot.wording.readback import not_recorded_text, unconfirmed_text
+
+
+def reminder_lines(bedside: Bedside, parts: list[Part]) -> list[str]:
+    """The sender's open questions that this reply does not ask: "Not recorded yet: bed 12 1,050 mL." """
+    told = {part.question.id for part in parts if part.question is not None and not _elsewhere(part)}
+    briefs = []
+    for question in bedside.open_questions():
+        pending = loaded(question.said_json, Pending)
+        if question.id not in told:
+            briefs.append(question.text if pending.ask in NO_READING else not_recorded_text(pending.brief))
+    return briefs
+
+
+def _elsewhere(part: Part) -> bool:
+    return part.answered and part.question is not None and part.question.text not in part.text
+
+
+def unconfirmed_told(bedside: Bedside, parts: list[Part]) -> News:
+    """The unconfirmed readings of every bed that the reply is about, to whoever it is."""
+    lines: list[str] = []
+    cautions: list[BedCaution] = []
+    for bed in _beds(bedside, parts):
+        for question in unconfirmed_of(bedside, bed):
+            brief = loaded(question.said_json, Pending).brief
+            lines.append(unconfirmed_text(bed, brief, question.asked_at, question.sender, bedside.view))
+            cautions.append(_caution(bed, question))
+    return News(lines=tuple(lines), cautions=tuple(cautions))
+
+
+def unconfirmed_of(bedside: Bedside, bed: str) -> tuple[Question, ...]:
+    """The bed's readings whose question nobody answered in time."""
+    return tuple(
+        each
+        for each in bedside.book.unsettled(bed=bed)
+        if each.lapsed(bedside.now) and loaded(each.said_json, Pending).ask not in NO_READING
+    )
+
+
+def _beds(bedside: Bedside, parts: list[Part]) -> tuple[str, ...]:
+    """The beds of the reply, each once; a query that names its unconfirmed readings itself is left out."""
+    named = dict.fromkeys(bedside.patients_before)
+    for part in parts:
+        if not part.tells_unconfirmed:
+            own = (part.bed,) if part.bed in bedside.context.unit.beds else ()
+            named |= dict.fromkeys(bed for bed in (*own, *part.beds) if bed is not None)
+    return tuple(named)
+
+
+def _caution(bed: str, question: Question) -> BedCaution:
+    caution = Caution(
+        code="unconfirmed",
+        severity=Severity.MODERATE,
+        rule="unconfirmed",
+        source="",
+        drain=question.drain,
+        begin=question.asked_at,
+        detail=question.id,
+    )
+    return BedCaution(bed=bed, caution=caution)

@@ -1,0 +1,118 @@
+"""Which question an answer is for.
+
+A bare answer counts only while exactly one of the sender's questions is open; with a bed it is for that
+bed's, and settles an unconfirmed reading of the bed too, whoever gave it. An answer sent before the question
+is none.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from bot.dialogue.bedside import Bedside
+from bot.dialogue.part import Part
+from bot.dialogue.pending import Ask, Pending
+from bot.dialogue.said import Answered, Message, NotSure, Said
+from bot.dialogue.said_json import loaded
+from bot.store.questions import Question
+from bot.wording import help as help_words
+from bot.wording.gsm import gsm_only
+
+_ASKS_BED: Final = frozenset({Ask.BED, Ask.SLOT, Ask.READING, Ask.OCCUPIED})
+_ASKS_TUBE: Final = frozenset({Ask.TUBE, Ask.OTHER_TUBE, Ask.SLOT, Ask.READING})
+_ASKS_LEVEL: Final = frozenset({Ask.LEVEL, Ask.FINAL, Ask.OPENING, Ask.OTHER_LEVEL, Ask.AMOUNT})
+_LEVELS: Final = ("level_ml", "final_ml", "opening_ml")
+
+
+def as_reply(bedside: Bedside, message: Message) -> tuple[Said | NotSure, ...]:
+    """The statements of a message; one that also answers what was asked is taken as the answer."""
+    items = (*message.said, *message.unclear)
+    asked = [(each, loaded(each.said_json, Pending)) for each in bedside.open_questions()]
+    if message.reply is not None and any(_wants(message.reply, *pair) for pair in asked):
+        return (message.reply,)
+    if len(asked) == 1 and len(items) == 1 and isinstance(items[0], NotSure):
+        told = _level_told(items[0])
+        if told is not None and asked[0][1].ask in _ASKS_LEVEL:
+            return (Answered(level_ml=told),)
+    return items
+
+
+def _wants(reply: Answered, question: Question, pending: Pending) -> bool:
+    if reply.tube is not None:
+        return pending.ask in _ASKS_TUBE and question.slot == "tube" and reply.bed == question.bed
+    return pending.ask in _ASKS_BED and question.slot in ("bed", "to_bed")
+
+
+def _level_told(item: NotSure) -> int | None:
+    """The level of a line told without its bed or time, as one answers "what does it read?"."""
+    if item.slot != "bed" or item.choices or item.partial is None or item.partial.at is not None:
+        return None
+    values = dict(item.partial.values)
+    found = [value for slot in _LEVELS if isinstance(value := values.get(slot), int)]
+    return found[0] if len(found) == 1 else None
+
+
+def find_question(bedside: Bedside, answer: Answered) -> Question | Part:
+    """The question that is answered, or why there is none."""
+    mine = bedside.open_questions()
+    chosen = tuple(each for each in mine if _fits(each, answer))
+    if not chosen and answer.bed is not None:
+        unconfirmed = _unconfirmed(bedside, answer)
+        if unconfirmed is not None:
+            return unconfirmed
+    if not chosen and (answer.bed is None or _may_turn(mine, answer)):
+        chosen = mine
+    if not chosen:
+        return _none_open(answer)
+    return _in_time(bedside, chosen[0]) if len(chosen) == 1 else _which(chosen)
+
+
+def _may_turn(mine: tuple[Question, ...], answer: Answered) -> bool:
+    """Whether a bed that no question is about can be an answer: "no, I meant bed 9", but never "9 yes"."""
+    if len(mine) == 1 and mine[0].slot in ("bed", "to_bed"):
+        return True
+    return answer.yes is not True and answer.choice is None
+
+
+def _fits(question: Question, answer: Answered) -> bool:
+    """Whether the bed (and tube) that the answer names is the question's."""
+    if answer.bed is None or question.bed != answer.bed:
+        return False
+    held = getattr(loaded(question.said_json, Pending).said, "tube", None)
+    return answer.tube is None or question.slot == "tube" or held in (None, answer.tube)
+
+
+def _unconfirmed(bedside: Bedside, answer: Answered) -> Question | None:
+    """The bed's only reading whose question nobody answered in time."""
+    left = [
+        each
+        for each in bedside.book.unsettled(bed=answer.bed)
+        if each.lapsed(bedside.now) and _fits(each, answer)
+    ]
+    mine = [each for each in left if each.sender == bedside.context.person.id]
+    only = mine if len(mine) == 1 else left
+    return only[0] if len(only) == 1 else None
+
+
+def _none_open(answer: Answered) -> Part:
+    return Part(status="told", kind="answered", bed=answer.bed, text=help_words.NOTHING_OPEN)
+
+
+def _which(open_questions: tuple[Question, ...]) -> Part:
+    briefs = tuple(loaded(each.said_json, Pending).brief or each.text for each in open_questions)
+    text = gsm_only(help_words.several_open(briefs))
+    return Part(status="question", kind="answered", text=text, question=open_questions[0], answered=True)
+
+
+def _in_time(bedside: Bedside, question: Question) -> Question | Part:
+    sent = bedside.context.sent_at
+    if sent is not None and sent < question.asked_at:
+        return Part(
+            status="question",
+            kind="answered",
+            bed=question.bed,
+            text=f"{help_words.SENT_BEFORE}\n{question.text}",
+            question=question,
+            answered=True,
+        )
+    return question

@@ -1,0 +1,202 @@
+"""Acting on an answer: the question is settled, its statement taken again on the ledger as it is now."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from bot.dialogue import answers
+from bot.dialogue.answers import Retake, Verdict
+from bot.dialogue.bedside import About, Bedside
+from bot.dialogue.canisters import ask_final, moment_of_exchange, recorded_part, take_final
+from bot.dialogue.corrections import ask_right_level, record_fix
+from bot.dialogue.doubts import admitted, admitted_correction, ask_doubt
+from bot.dialogue.locate import Spot
+from bot.dialogue.moves import clear, move_of, swap
+from bot.dialogue.part import Part
+from bot.dialogue.pending import Ask, Grant, Pending
+from bot.dialogue.said import Amount, Answered, Fix, NotSure, Report, Said
+from bot.dialogue.said_json import loaded
+from bot.dialogue.take import take
+from bot.dialogue.targets import Target, may_change, too_old
+from bot.dialogue.undo import withdraw_line
+from bot.dialogue.unsure import ask_slot
+from bot.engine.entries import Correction, Entry, Exchanged, FinalLevel, Line
+from bot.store.questions import Outcome, Question
+from bot.wording import questions
+
+
+def settle(
+    bedside: Bedside, question: Question, answer: Answered
+) -> tuple[list[Part], tuple[Said | NotSure, ...]]:
+    """What the answer came to, and what waited behind the question and can be taken now."""
+    pending = loaded(question.said_json, Pending)
+    found = answers.verdict(bedside, pending, answer)
+    if isinstance(found, answers.NoAnswer):
+        again = Part(
+            status="question", kind="answered", bed=question.bed, text=question.text, question=question
+        )
+        return [again], ()
+    parts = _act(bedside, pending, found)
+    bedside.book.settle(question.id, _outcome(found, parts))
+    return parts, _rest(pending, found)
+
+
+def _outcome(found: Verdict, parts: list[Part]) -> Outcome:
+    if isinstance(found, answers.Dropped):
+        return "dropped"
+    return "recorded" if any(part.entries for part in parts) else "answered"
+
+
+def _rest(pending: Pending, found: Verdict) -> tuple[Said | NotSure, ...]:
+    """What waited is taken once its turn comes; a dictated message that was not right is dropped whole."""
+    if pending.ask is Ask.HEARD and isinstance(found, answers.Dropped):
+        return ()
+    return pending.rest
+
+
+def _act(bedside: Bedside, pending: Pending, found: Verdict) -> list[Part]:
+    match found:
+        case Retake(said, grant):
+            return _retake(bedside, pending, said, grant)
+        case answers.AskLevel():
+            return [_ask_level(bedside, pending)]
+        case answers.NewCanister(final_ml):
+            return _new_canister(bedside, pending, final_ml)
+        case answers.OtherWrong():
+            return _other_wrong(bedside, pending, found)
+        case answers.FinalTold(level_ml):
+            return [_final(bedside, pending, level_ml)]
+        case answers.Swap():
+            assert isinstance(pending.said, Report)
+            return list(swap(bedside, move_of(bedside, pending.said)))
+        case answers.StillLacks(slots, slot):
+            return [ask_slot(bedside, slots, slot)]
+        case answers.Dropped(text):
+            return [Part(status="told", kind="answered", bed=getattr(pending.said, "bed", None), text=text)]
+        case answers.NoAnswer():
+            raise AssertionError("handled before")
+
+
+def _retake(bedside: Bedside, pending: Pending, said: Said, grant: Grant) -> list[Part]:
+    if pending.ask is Ask.OCCUPIED:
+        assert isinstance(said, Report)
+        clear(bedside, move_of(bedside, said))
+    return [take(bedside, said, grant)]
+
+
+def _ask_level(bedside: Bedside, pending: Pending) -> Part:
+    """Misread, and the right level was not said."""
+    said = pending.said
+    assert isinstance(said, Report | Fix)
+    bed, drain = said.bed or "", pending.drains[0] if pending.drains else None
+    tube = bedside.ledger(drain).tube if drain else said.tube
+    at = bedside.view.clock(bedside.moment(said.at))
+    where = Spot(bed=bed, tube=tube, at=bedside.moment(said.at), ledger=None).where()
+    held = Pending(
+        ask=Ask.LEVEL,
+        said=said,
+        grant=replace(pending.grant, accepted=()),
+        drains=pending.drains,
+        brief=f"{where.text[:1].lower()}{where.text[1:]} line at {at}",
+    )
+    return bedside.ask(
+        held,
+        questions.level(where, at),
+        About(
+            bed=said.bed,
+            tube=tube,
+            drain=drain,
+            slot="level_ml",
+            kind="corrected" if isinstance(said, Fix) else said.fact.kind,
+        ),
+    )
+
+
+def _new_canister(bedside: Bedside, pending: Pending, final_ml: int | None) -> list[Part]:
+    """The exchange between the two lines, at the later one's time; then the line, then its final level."""
+    said, drain = pending.said, pending.drains[0] if pending.drains else None
+    assert isinstance(said, Report | Fix)
+    if drain is None or not isinstance(said, Report) or not isinstance(said.fact, Line):
+        return [_ask_level(bedside, pending)]
+    ledger = bedside.ledger(drain)
+    other = ledger.level_of(pending.targets[0]) if pending.targets else None
+    at = bedside.moment(said.at)
+    changed = moment_of_exchange(at, other.at if other else at)
+    spot = Spot(bed=said.bed, tube=ledger.tube, at=changed, ledger=ledger)
+    changes: list[Entry] = []
+    if final_ml is not None:
+        final, open_doubts = admitted(bedside, ledger, FinalLevel(level_ml=final_ml), changed, Grant())
+        if open_doubts:
+            held = Report(bed=said.bed, tube=said.tube, at=changed, fact=Exchanged(), final_ml=final_ml)
+            return [ask_doubt(bedside, spot, held, final, open_doubts, Grant(drain=drain))]
+        changes = [bedside.record(drain, changed, final)]
+    exchange = bedside.record(drain, changed, Exchanged())
+    told = recorded_part(spot, drain, Exchanged.kind, (*changes, exchange))
+    line = take(bedside, said, replace(pending.grant, drain=drain, heard=True))
+    if exchange.id not in bedside.ledger(drain).final_missing:
+        return [told, line]
+    asked = ask_final(bedside, spot, drain, exchange)
+    return [replace(told, status="question", question=asked.question, text=asked.text, first=True), line]
+
+
+def _other_wrong(bedside: Bedside, pending: Pending, found: answers.OtherWrong) -> list[Part]:
+    """The other line put right (or withdrawn), then the reading that was waiting."""
+    drain = found.entry.rpartition("-")[0]
+    ledger = bedside.ledger(drain)
+    level = ledger.level_of(found.entry)
+    if level is None:
+        return [_again(bedside, pending, drain)] if pending.said else []
+    target = Target(ledger=ledger, level=level)
+    if not may_change(bedside, level.at):
+        return [too_old(bedside, target, "corrected"), *_ask_same(bedside, pending)]
+    if found.unknown:
+        return [withdraw_line(bedside, target), *_waiting(bedside, pending, drain)]
+    if found.level_ml is None:
+        return [_ask_other(bedside, pending, target)]
+    return _put_right(bedside, pending, target, found.level_ml)
+
+
+def _put_right(bedside: Bedside, pending: Pending, target: Target, level_ml: int) -> list[Part]:
+    """The other line's new level is judged as any other correction is."""
+    level, drain = target.level, target.ledger.drain
+    correction = Correction(target=level.entry, level_ml=level_ml)
+    correction, open_doubts = admitted_correction(bedside, target.ledger, correction, level_ml, pending.grant)
+    if open_doubts:
+        fix = Fix(bed=target.spot().bed, tube=target.ledger.tube, at=level.at, level_ml=level_ml)
+        grant = Grant(drain=drain, target=level.entry, heard=True)
+        told = Line(level_ml=level_ml)
+        asked = ask_doubt(bedside, target.spot(), fix, told, open_doubts, grant)
+        return [asked, *_ask_same(bedside, pending)]
+    return [record_fix(bedside, target, correction), *_waiting(bedside, pending, drain)]
+
+
+def _waiting(bedside: Bedside, pending: Pending, drain: str) -> list[Part]:
+    """The reading that waited for the other line; none when the question was about that line alone."""
+    if pending.ask is Ask.CONFLICT or not isinstance(pending.said, Report):
+        return []
+    return [_again(bedside, pending, drain)]
+
+
+def _again(bedside: Bedside, pending: Pending, drain: str) -> Part:
+    assert isinstance(pending.said, Report | Fix | Amount)
+    return take(bedside, pending.said, replace(pending.grant, drain=drain, heard=True))
+
+
+def _ask_same(bedside: Bedside, pending: Pending) -> list[Part]:
+    """The reading is asked about again: the other line could not be put right yet."""
+    if not isinstance(pending.said, Report):
+        return []
+    return [take(bedside, pending.said, replace(pending.grant, heard=True))]
+
+
+def _ask_other(bedside: Bedside, pending: Pending, target: Target) -> Part:
+    """What the other line was; the reading that waits for it is held back with the question."""
+    grant = replace(pending.grant, drain=target.ledger.drain)
+    said = pending.said if isinstance(pending.said, Report) else None
+    return ask_right_level(bedside, said, target, grant)
+
+
+def _final(bedside: Bedside, pending: Pending, level_ml: int) -> Part:
+    event = bedside.book.entry(pending.targets[0])
+    assert event is not None
+    return take_final(bedside, pending.drains[0], event, level_ml, Grant(drain=pending.drains[0]))

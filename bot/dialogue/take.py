@@ -1,0 +1,85 @@
+"""One statement to the module that records its kind."""
+
+from __future__ import annotations
+
+from bot.dialogue.bedside import Bedside
+from bot.dialogue.canisters import is_late_final, take_exchange, take_final, take_removal
+from bot.dialogue.corrections import take_fix, take_moved_line
+from bot.dialogue.events import take_event, take_for_bed, take_placement
+from bot.dialogue.lines import take_amount
+from bot.dialogue.moves import move_of, take_move
+from bot.dialogue.part import Part
+from bot.dialogue.pending import Grant
+from bot.dialogue.said import Amount, Fix, Report, Said, SeenIt, TakeBack
+from bot.dialogue.undo import take_back
+from bot.engine.entries import (
+    Away,
+    Back,
+    Described,
+    Exchanged,
+    Left,
+    Line,
+    Moved,
+    Placed,
+    Removed,
+    Seen,
+)
+from bot.wording.gsm import gsm_only
+
+
+def take(bedside: Bedside, said: Said, grant: Grant) -> Part:
+    """What one statement, which is not a query or an answer, came to."""
+    match said:
+        case Report():
+            return _take_report(bedside, said, grant)
+        case Amount():
+            return take_amount(bedside, said, grant)
+        case Fix():
+            return take_fix(bedside, said, grant)
+        case TakeBack():
+            return take_back(bedside, said, grant)
+        case SeenIt():
+            return _take_seen(bedside, said)
+        case _:
+            raise TypeError(f"{type(said).__name__} is not recorded")
+
+
+def _take_report(bedside: Bedside, said: Report, grant: Grant) -> Part:
+    match said.fact:
+        case Line():
+            return take_moved_line(bedside, said, grant)
+        case Exchanged() | Removed() if is_late_final(said, grant):
+            return _late_final(bedside, said, grant)
+        case Exchanged():
+            return take_exchange(bedside, said, grant)
+        case Removed():
+            return take_removal(bedside, said, grant)
+        case Placed():
+            return take_placement(bedside, said, grant)
+        case Moved():
+            return take_move(bedside, move_of(bedside, said), grant)
+        case Described() | Away() | Back() | Left():
+            return take_for_bed(bedside, said, grant)
+        case _:
+            return take_event(bedside, said, grant)
+
+
+def _late_final(bedside: Bedside, said: Report, grant: Grant) -> Part:
+    event = bedside.book.entry(str(grant.target))
+    assert event is not None
+    assert grant.drain is not None
+    assert said.final_ml is not None
+    return take_final(bedside, grant.drain, event, said.final_ml, grant)
+
+
+def _take_seen(bedside: Bedside, said: SeenIt) -> Part:
+    """The bed's cautions were seen, or its chart amended, on every open drain of the bed."""
+    drains = bedside.patient(said.bed).drains
+    if said.bed not in bedside.context.unit.beds or not drains:
+        text = gsm_only(f"Bed {said.bed} has no open drain here.")
+        return Part(status="told", kind=Seen.kind, bed=said.bed, text=text)
+    seen = Seen(amended=said.amended)
+    entries = tuple(bedside.record(each.drain, bedside.now, seen).id for each in drains)
+    done = "chart amended" if said.amended else "seen"
+    text = gsm_only(f"Bed {said.bed}, {bedside.view.clock(bedside.now)}, {done}. Noted.")
+    return Part(status="recorded", kind=Seen.kind, bed=said.bed, text=text, entries=entries)

@@ -1,0 +1,188 @@
+"""Which recorded line a correction or a withdrawal is about, and whether its sender may change it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from datetime import datetime, timedelta
+
+from bot.dialogue.bedside import About, Bedside
+from bot.dialogue.brief import brief
+from bot.dialogue.locate import Spot, is_tube
+from bot.dialogue.part import Part
+from bot.dialogue.pending import Ask, Grant, Pending
+from bot.dialogue.said import Fix, TakeBack
+from bot.engine.ledger import Ledger
+from bot.engine.shifts import shift_at, shift_before
+from bot.engine.values import Level
+from bot.unit import Role
+from bot.wording import formats, questions
+from bot.wording.gsm import gsm_only
+from bot.wording.readback import Where
+
+_NEAR = timedelta(seconds=60)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Target:
+    """A level on its ledger."""
+
+    ledger: Ledger
+    level: Level
+
+    def spot(self) -> Spot:
+        """Where it is: the bed that it was in then."""
+        bed = self.ledger.bed_at(self.level.at) or self.ledger.bed or ""
+        return Spot(bed=bed, tube=self.ledger.tube, at=self.level.at, ledger=self.ledger)
+
+
+def target_of(bedside: Bedside, said: Fix | TakeBack, grant: Grant) -> Target | Part:
+    """The line that is meant, or the question which, or why there is none."""
+    if grant.target is not None and grant.drain is not None:
+        return _granted(bedside, grant)
+    if said.bed is None:
+        return _of_last_message(bedside, said)
+    if said.bed not in bedside.context.unit.beds:
+        return _no_bed(bedside, said, grant)
+    found = _candidates(bedside, said)
+    exact = _matching(said, found)
+    match exact:
+        case (one,):
+            return one
+        case ():
+            return _none(bedside, said, found)
+        case _:
+            return _choose(bedside, said, exact, grant)
+
+
+def may_change(bedside: Bedside, at: datetime) -> bool:
+    """Whether the sender's role reaches back to a line of that moment."""
+    if bedside.context.person.role is Role.CHARGE:
+        return True
+    schedule = bedside.policy.schedule
+    previous = shift_before(schedule, shift_at(schedule, bedside.now))
+    return at >= previous.start
+
+
+def too_old(bedside: Bedside, target: Target, kind: str) -> Part:
+    """What a nurse is told of a line before the previous shift."""
+    spot = target.spot()
+    clock = bedside.view.clock(target.level.at)
+    old = f"{spot.where().text}: the line at {clock} is older than the previous shift."
+    text = f"{old} A charge nurse can change it."
+    return Part(status="refused", kind=kind, bed=spot.bed, tube=spot.tube, text=gsm_only(text))
+
+
+def tell_author(bedside: Bedside, target: Target, done: str) -> str:
+    """Tell whoever entered the line; the words that say so, empty for one's own."""
+    level = target.level
+    if level.who == bedside.context.person.id:
+        return ""
+    spot = target.spot()
+    name, author = bedside.context.person.name, bedside.view.who(level.who)
+    line = f"{spot.where().text} line {formats.ml(level.level_ml)} at {bedside.view.clock(level.at)}"
+    bedside.tell(
+        spot.bed, "corrected", gsm_only(f"For {author}: {line} was {done} by {name}."), target.ledger.drain
+    )
+    return gsm_only(f"{author} is told.")
+
+
+def _granted(bedside: Bedside, grant: Grant) -> Target | Part:
+    ledger = bedside.ledger(str(grant.drain))
+    level = ledger.level_of(str(grant.target)) or repeat_of(ledger, str(grant.target))
+    if level is None:
+        return Part(status="told", kind="corrected", bed=ledger.bed, text="That line was taken back already.")
+    return Target(ledger=ledger, level=level)
+
+
+def repeat_of(ledger: Ledger, entry_id: str) -> Level | None:
+    """The level that a repeated line repeats, under its own entry: it can be put right too."""
+    entry, counts = ledger.effective(entry_id), dict(ledger.duplicates).get(entry_id)
+    level = ledger.level_of(counts) if counts else None
+    if entry is None or level is None:
+        return None
+    return replace(level, entry=entry_id, at=entry.at, entered=entry.entered, who=entry.who)
+
+
+def _of_last_message(bedside: Bedside, said: Fix | TakeBack) -> Target | Part:
+    """The only line of the sender's last message, while it can be undone."""
+    last = bedside.book.last_message(bedside.context.person.id)
+    found: list[Target] = []
+    undo = timedelta(minutes=bedside.context.unit.undo_min)
+    if last is not None and bedside.now - last.arrived <= undo:
+        for entry in bedside.book.entries_of_message(last.id):
+            ledger = bedside.ledger(entry.drain)
+            level = ledger.level_of(entry.id) or repeat_of(ledger, entry.id)
+            if level is not None:
+                found.append(Target(ledger=ledger, level=level))
+    exact = _matching(said, tuple(found))
+    if len(exact) == 1:
+        return exact[0]
+    return _no_bed(bedside, said, Grant())
+
+
+def _no_bed(bedside: Bedside, said: Fix | TakeBack, grant: Grant) -> Part:
+    pending = Pending(ask=Ask.BED, said=said, grant=grant, slot="bed")
+    if said.bed is None:
+        wording = questions.missing("bed", "Correction")
+    else:
+        wording = questions.unknown_bed(said.bed, brief(said, bedside.view), bedside.context.unit.name)
+    return bedside.ask(pending, wording, About(bed=None, slot="bed", kind="corrected"))
+
+
+def _candidates(bedside: Bedside, said: Fix | TakeBack) -> tuple[Target, ...]:
+    found = []
+    for ledger in bedside.ledgers_of(str(said.bed)):
+        if said.tube is not None and not is_tube(ledger, said.tube):
+            continue
+        repeats = (repeat_of(ledger, entry_id) for entry_id, _ in ledger.duplicates)
+        levels = (*ledger.levels, *(each for each in repeats if each is not None))
+        found += [Target(ledger=ledger, level=each) for each in levels if ledger.bed_at(each.at) == said.bed]
+    return tuple(sorted(found, key=lambda target: target.level.at))
+
+
+def _matching(said: Fix | TakeBack, found: tuple[Target, ...]) -> tuple[Target, ...]:
+    """The lines of the time and level that were said; with neither, the last one."""
+    was_ml = said.was_ml if isinstance(said, Fix) else None
+    exact = tuple(
+        target
+        for target in found
+        if (said.at is None or abs(target.level.at - said.at) < _NEAR)
+        and (was_ml is None or target.level.level_ml == was_ml)
+    )
+    if said.at is None and was_ml is None:
+        return exact[-1:]
+    if said.at is None and len(exact) > 1:
+        return exact
+    return exact
+
+
+def _none(bedside: Bedside, said: Fix | TakeBack, found: tuple[Target, ...]) -> Part:
+    time = f" at {bedside.view.clock(said.at)}" if said.at else ""
+    lines = tuple(
+        f"{bedside.view.clock(each.level.at)} {formats.ml(each.level.level_ml)}" for each in found[-3:]
+    )
+    known = f" The last ones: {formats.listed(lines)}." if lines else ""
+    where = Where(bed=str(said.bed), tube=said.tube).text
+    return Part(
+        status="told",
+        kind="corrected" if isinstance(said, Fix) else "withdrawn",
+        bed=said.bed,
+        text=gsm_only(f"{where}: there is no such line{time}. Nothing was changed.{known}"),
+    )
+
+
+def _choose(bedside: Bedside, said: Fix | TakeBack, exact: tuple[Target, ...], grant: Grant) -> Part:
+    lines = tuple(
+        f"{bedside.view.clock(each.level.at)} {formats.ml(each.level.level_ml)}"
+        + (f" {each.ledger.tube}" if each.ledger.tube else "")
+        for each in exact[-4:]
+    )
+    pending = Pending(
+        ask=Ask.WHICH,
+        said=said,
+        grant=grant,
+        targets=tuple(each.level.entry for each in exact[-4:]),
+    )
+    wording = questions.which_line(Where(bed=str(said.bed), tube=said.tube), lines)
+    kind = "corrected" if isinstance(said, Fix) else "withdrawn"
+    return bedside.ask(pending, wording, About(bed=said.bed, tube=said.tube, slot="at", kind=kind))

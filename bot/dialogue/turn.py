@@ -1,0 +1,169 @@
+"""One turn of the conversation: what a message does to the ledger, and the whole answer to it.
+
+`take` is what the intake calls, once a message, inside its transaction.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import TypeAlias
+
+from bot.dialogue.answer import Answer
+from bot.dialogue.bedside import Bedside
+from bot.dialogue.compose import composed
+from bot.dialogue.context import Context
+from bot.dialogue.dangers import held_dangers
+from bot.dialogue.giving_way import at_the_pending_line, give_way
+from bot.dialogue.hearing import ask_heard_whole, carries_a_number
+from bot.dialogue.moves import Move, move_of, take_move
+from bot.dialogue.part import Part
+from bot.dialogue.pending import NO_READING, Grant, Pending
+from bot.dialogue.queries import answer_query
+from bot.dialogue.replies import as_reply, find_question
+from bot.dialogue.said import Amount, Answered, HelpMe, Message, NotSure, Query, Report, Said, TakeBack
+from bot.dialogue.said_json import loaded
+from bot.dialogue.settling import settle
+from bot.dialogue.take import take as take_one
+from bot.dialogue.unsure import ask_not_sure
+from bot.engine.entries import Moved
+from bot.store.book import Book
+from bot.unit import Role
+from bot.wording import help as help_words
+
+Item: TypeAlias = Said | NotSure
+
+
+def take(message: Message, context: Context, book: Book) -> Answer:
+    """The whole answer to a message, with everything that it recorded and asked."""
+    bedside = Bedside(
+        context=context,
+        book=book,
+        told_apart=_told_apart(message.said),
+        leaving=frozenset(
+            each.bed for each in message.said if isinstance(each, Report) and isinstance(each.fact, Moved)
+        ),
+    )
+    return composed(bedside, _Turn(bedside).parts(message))
+
+
+def _told_apart(said: Iterable[Said]) -> frozenset[tuple[str, str]]:
+    return frozenset(
+        (each.bed, each.tube) for each in said if isinstance(each, Report | Amount) and each.tube is not None
+    )
+
+
+class _Turn:
+    """Takes the statements of one message in their order, and what waited behind a question they settle."""
+
+    def __init__(self, bedside: Bedside) -> None:
+        self._bedside = bedside
+        self._heard = False
+        self._moves: dict[int, Move] = {}
+
+    def parts(self, message: Message) -> list[Part]:
+        """What each statement came to, in the order of the message."""
+        items = as_reply(self._bedside, message)
+        if self._bedside.context.person.role is Role.READER and any(map(_writes, items)):
+            return [Part(status="refused", kind="refused", text=help_words.READS_ONLY)]
+        moves = (each for each in items if isinstance(each, Report) and isinstance(each.fact, Moved))
+        self._moves = {id(each): move_of(self._bedside, each) for each in moves}
+        return self._all(items) or [Part(status="told", kind="help", text=help_words.HELP)]
+
+    def _all(self, items: tuple[Item, ...]) -> list[Part]:
+        if self._is_dictated_list(items):
+            return [ask_heard_whole(self._bedside, items)]
+        parts: list[Part] = []
+        left = list(items)
+        while left:
+            item = left.pop(0)
+            waiting = self._waits_for(item, left)
+            self._bedside.waiting = waiting
+            new = self._one(item)
+            self._bedside.waiting = ()
+            parts += new
+            if waiting and _holds(new, self._bedside):
+                parts += held_dangers(self._bedside, waiting)
+                left = [each for each in left if not any(each is held for held in waiting)]
+        return parts
+
+    def _waits_for(self, item: Item, rest: list[Item]) -> tuple[Item, ...]:
+        """What must not be recorded before this: by voice everything, else what is said of the same drain."""
+        if isinstance(item, Answered | Query | HelpMe):
+            return ()
+        if self._bedside.context.channel == "voice":
+            return tuple(rest)
+        place = _place(item)
+        return tuple(each for each in rest if place is not None and _place(each) == place)
+
+    def _is_dictated_list(self, items: tuple[Item, ...]) -> bool:
+        """A dictated message of several readings is read back whole, in one question."""
+        context = self._bedside.context
+        if context.channel != "voice" or self._heard or context.unit.voice_confirm != "always":
+            return False
+        readings = [each for each in items if not isinstance(each, NotSure) and carries_a_number(each)]
+        return len(readings) > 1 and len(readings) == len(items)
+
+    def _one(self, item: Item) -> list[Part]:
+        match item:
+            case NotSure():
+                return [ask_not_sure(self._bedside, item)]
+            case Answered():
+                return self._answered(item)
+            case Query():
+                return [_query(self._bedside, item)]
+            case HelpMe():
+                return [Part(status="told", kind="help", text=help_words.HELP)]
+            case _:
+                return self._statement(item)
+
+    def _statement(self, said: Said) -> list[Part]:
+        bedside = self._bedside
+        if id(said) in self._moves:
+            return [take_move(bedside, self._moves[id(said)], Grant())]
+        said = at_the_pending_line(bedside, said)
+        part = take_one(bedside, said, Grant(heard=self._heard))
+        return [part, *give_way(bedside, said, part)]
+
+    def _answered(self, answer: Answered) -> list[Part]:
+        if self._takes_back(answer):
+            return [take_one(self._bedside, TakeBack(), Grant())]
+        found = find_question(self._bedside, answer)
+        if isinstance(found, Part):
+            return [found]
+        parts, rest = settle(self._bedside, found, answer)
+        self._heard = True
+        return [*parts, *self._all(rest)] if rest else parts
+
+    def _takes_back(self, answer: Answered) -> bool:
+        """By voice, a bare "no" right after a read-back undoes it."""
+        bare = answer == Answered(yes=False)
+        return bare and self._bedside.context.channel == "voice" and not self._bedside.open_questions()
+
+
+def _place(item: Item) -> tuple[str, str | None] | None:
+    return (item.bed, item.tube) if isinstance(item, Report | Amount) else None
+
+
+def _holds(new: list[Part], bedside: Bedside) -> bool:
+    """Whether a statement was asked about, so that what waits for it is kept with its question."""
+    questions = (part.question for part in new if part.question is not None and not part.answered)
+    mine = (each for each in questions if each.message == bedside.context.message_id)
+    return any(loaded(each.said_json, Pending).ask not in NO_READING for each in mine)
+
+
+def _writes(item: Item) -> bool:
+    return not isinstance(item, Query | HelpMe | NotSure)
+
+
+def _query(bedside: Bedside, query: Query) -> Part:
+    reply = answer_query(query, bedside.context, bedside.book)
+    return Part(
+        status="told",
+        kind="asked",
+        bed=query.bed,
+        tube=query.tube,
+        text=reply.text,
+        cautions=reply.cautions,
+        beds=reply.beds,
+        tells_unconfirmed=reply.tells_unconfirmed,
+    )

@@ -1,0 +1,143 @@
+"""Asking about what could not be read one way only."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from bot.dialogue.bedside import About, Bedside
+from bot.dialogue.brief import brief, what
+from bot.dialogue.dangers import dangers_of
+from bot.dialogue.part import BedCaution, Part
+from bot.dialogue.pending import Ask, Pending
+from bot.dialogue.said import Amount, NotSure, Report, Said, Slots, Value
+from bot.dialogue.slots import Lacking, built, filled
+from bot.engine.entries import Line
+from bot.wording import formats, questions
+from bot.wording.gsm import gsm_only
+from bot.wording.queries.view import place
+
+_ASKABLE = 6
+"""More choices than this are not offered: the slot is asked for."""
+
+
+def ask_not_sure(bedside: Bedside, item: NotSure) -> Part:
+    """The question about it; a stretch that means nothing to us is told so."""
+    if item.partial is None and not item.readings:
+        return Part(status="told", kind="unclear", text=questions.not_understood(item.text))
+    readings = item.readings or _readings(item)
+    choices = item.choices or ()
+    if 1 < len(readings) <= _ASKABLE or 1 < len(choices) <= _ASKABLE:
+        return _ask_which(bedside, item, readings)
+    if item.partial is None or item.slot == "kind":
+        return Part(status="told", kind="unclear", text=questions.not_understood(item.text))
+    return ask_slot(bedside, item.partial, item.slot)
+
+
+def _readings(item: NotSure) -> tuple[Said, ...]:
+    """The whole statements that the choices make of what is sure; none unless every one is whole."""
+    if item.partial is None:
+        return ()
+    wholes = [built(filled(item.partial, item.slot, choice)) for choice in item.choices]
+    return () if any(isinstance(whole, Lacking) for whole in wholes) else tuple(wholes)  # type: ignore[arg-type]
+
+
+def ask_slot(bedside: Bedside, slots: Slots, slot: str) -> Part:
+    """The question for a slot that was not said."""
+    pending = Pending(ask=Ask.SLOT, said=slots, slot=slot, brief=_known(bedside, slots))
+    wording = questions.missing(slot, _capital(_known(bedside, slots)))
+    return bedside.ask(
+        pending, wording, About(bed=_own(bedside, slots.bed), tube=slots.tube, slot=slot, kind=slots.kind)
+    )
+
+
+def _ask_which(bedside: Bedside, item: NotSure, readings: tuple[Said, ...]) -> Part:
+    """Which of several: by whole readings where there are such, else by the values of the slot."""
+    labels = _labels(bedside, item, readings)
+    bed = _own(bedside, _bed(item, readings))
+    pending = Pending(
+        ask=Ask.READING if readings else Ask.SLOT,
+        said=item.partial,
+        slot=item.slot,
+        choices=item.choices,
+        readings=readings,
+        brief=_reminder(bedside, item, readings),
+    )
+    where = f"{place(bed, None)}: " if bed else ""
+    return bedside.ask(
+        pending,
+        questions.one_of(where, labels),
+        About(bed=bed, slot=item.slot, kind=item.partial.kind if item.partial else "unclear"),
+        dangers=_dangers(bedside, readings),
+    )
+
+
+def _reminder(bedside: Bedside, item: NotSure, readings: tuple[Said, ...]) -> str:
+    if item.partial is not None:
+        return _known(bedside, item.partial)
+    return brief(readings[0], bedside.view) if readings else f'"{item.text}"'
+
+
+def _labels(bedside: Bedside, item: NotSure, readings: tuple[Said, ...]) -> tuple[str, ...]:
+    whole = tuple(brief(each, bedside.view) for each in readings)
+    if whole and len(set(whole)) == len(whole):
+        return tuple(_plainly(each, text) for each, text in zip(readings, whole, strict=True))
+    return tuple(_value_text(bedside, item.slot, choice) for choice in item.choices)
+
+
+def _plainly(reading: Said, text: str) -> str:
+    """A level and an amount of the same number must not look alike."""
+    level = isinstance(reading, Report) and isinstance(reading.fact, Line)
+    return f"{text} (the line)" if level else f"{text} (an amount)" if isinstance(reading, Amount) else text
+
+
+def _value_text(bedside: Bedside, slot: str, value: Value) -> str:
+    match value:
+        case datetime():
+            return bedside.view.clock(value)
+        case str() if slot in ("bed", "to_bed"):
+            return f"bed {value}"
+        case bool() | str():
+            return str(value).replace("_", " ")
+        case int() if slot.endswith("_ml"):
+            return formats.ml(value)
+        case int() | float():
+            return formats.number(value)
+        case _:
+            return str(value)
+
+
+def _dangers(bedside: Bedside, readings: tuple[Said, ...]) -> tuple[BedCaution, ...]:
+    """What any of the readings would mean, were it right; each rule once."""
+    found: dict[str, BedCaution] = {}
+    for reading in readings:
+        if not isinstance(reading, Report | Amount):
+            continue
+        for ledger in bedside.patient(reading.bed).drains:
+            if reading.tube in (None, ledger.tube):
+                for danger in dangers_of(bedside, reading, ledger):
+                    found.setdefault(danger.caution.key, danger)
+    return tuple(found.values())
+
+
+def _bed(item: NotSure, readings: tuple[Said, ...]) -> str | None:
+    beds = {getattr(each, "bed", None) for each in readings}
+    if len(beds) == 1:
+        return next(iter(beds))
+    return item.partial.bed if item.partial and item.slot != "bed" else None
+
+
+def _own(bedside: Bedside, bed: str | None) -> str | None:
+    """The bed, where the unit has it."""
+    return bed if bed in bedside.context.unit.beds else None
+
+
+def _known(bedside: Bedside, slots: Slots) -> str:
+    told = what(slots)
+    where = f"bed {slots.bed} " if slots.bed else ""
+    tube = f"{slots.tube} " if slots.tube else ""
+    time = f" at {bedside.view.clock(slots.at)}" if slots.at else ""
+    return gsm_only(f"{where}{tube}{told}{time}")
+
+
+def _capital(text: str) -> str:
+    return f"{text[:1].upper()}{text[1:]}"

@@ -1,0 +1,24 @@
+"""How to talk to the bot, and what is said to someone who writes for the first time."""
+
+from __future__ import annotations
+
+FIRST = 'First time here? Say "help" for how to write a line.'
+
+HELP = (
+    "Lines: bed 12 mark 1050 at 1900. Also: drained 60, new canister old one 1980, tube out final 340, "
+    "seal 2 suction 20 no leak.\n"
+    "Ask: last 12, chart 12, total 12, due 12, handoff 12, beds.\n"
+    "Put right: correct bed 12 1900 to 1005, or: scratch that."
+)
+
+READS_ONLY = "You can read here, not write: nothing was recorded."
+
+NOTHING_OPEN = "No question is open, so nothing was recorded. Say the bed with it."
+
+SENT_BEFORE = "That was sent before the question was asked, so it was not taken as its answer."
+
+
+def several_open(briefs: tuple[str, ...]) -> str:
+    """Which of several open questions an answer is for."""
+    example = briefs[0].split(",")[0] if briefs else "bed 12"
+    return f"Several questions are open: {'; '.join(briefs)}. Say the bed with the answer ({example} ...)."

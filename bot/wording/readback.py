@@ -1,0 +1,156 @@
+"""What is read back of a recorded entry: bed, tube, level and time; the subtraction; the shift sum.
+
+A result sent by text is confirmed back by the receiver (Joint Commission FAQ 2008, NPSG.02.01.01); a late
+entry shows both times. Pure: what is known is an argument.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+from bot.engine.entries import Payload
+from bot.engine.values import Interval, Level, Shift, Sum
+from bot.wording import formats
+from bot.wording.gsm import gsm_only
+from bot.wording.queries.rows import row_text
+from bot.wording.queries.view import View, place
+
+LATE = timedelta(minutes=60)
+"""A time that is further back than this is read back with the time of entering."""
+
+TWO_IDENTIFIERS = "At the bedside check two identifiers; a bed is not one."
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Where:
+    """The bed and tube as the nurse said them, and the bed where that drain is now."""
+
+    bed: str
+    tube: str | None = None
+    now_bed: str | None = None
+
+    @property
+    def text(self) -> str:
+        """Bed 12 left (now bed 14)."""
+        moved = f" (now bed {self.now_bed})" if self.now_bed not in (None, self.bed) else ""
+        return gsm_only(f"{place(self.bed, self.tube)}{moved}")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LineRead:
+    """A recorded level with what it charts. `step` None: nothing is charted up to it.
+
+    `same_as`: the line that it repeats. `told_ml`: the amount that it was reckoned from. `to_chart` False:
+    between closing lines of a unit that charts by shift. `asks_start`: the shift start to invite a line for.
+    """
+
+    level: Level
+    step: Interval | None = None
+    same_as: Level | None = None
+    to_chart: bool = True
+    asks_start: datetime | None = None
+
+
+def line_text(where: Where, read: LineRead, view: View) -> str:
+    """ "Bed 7, 19:00, line 690 mL. Chart 60 mL (690 - 630 at 18:00)." """
+    level = read.level
+    name = {"mark": "line", "final": "final level", "opening": "opening level"}[level.kind]
+    about = "about " if level.about else ""
+    closing = ", closing" if level.closing else ""
+    time = f"{view.clock(level.at)}{_entered(level, view)}"
+    head = f"{where.text}, {time}, {name} {about}{formats.ml(level.level_ml)}{closing}"
+    return f"{head}. {_charted(read, view)}"
+
+
+def _entered(level: Level, view: View) -> str:
+    return f" (entered {view.clock(level.entered)})" if level.entered - level.at > LATE else ""
+
+
+def _charted(read: LineRead, view: View) -> str:
+    if read.same_as is not None:
+        return f"Already marked at {view.clock(read.same_as.at)}; counted once."
+    if read.step is not None:
+        return _step(read, read.step, view)
+    if "line_fell" in read.level.codes:
+        return "Kept as a new baseline: no volume to chart up to it."
+    if read.level.baseline:
+        return _first(read, view)
+    return "Nothing to chart up to it."
+
+
+def _first(read: LineRead, view: View) -> str:
+    start = f" Was there a line at {view.clock(read.asks_start)}?" if read.asks_start else ""
+    return f"First line: nothing to chart yet.{start}"
+
+
+def _step(read: LineRead, step: Interval, view: View) -> str:
+    volume = _volume(step.volume_ml, step.at_least)
+    crossing = f", includes before {view.clock(step.includes_before)}" if step.includes_before else ""
+    shown = f"({_subtraction(step, view)}{crossing})"
+    if read.to_chart:
+        return f"Chart {volume} {shown}."
+    return f"{volume[0].upper()}{volume[1:]} {shown}, not to be charted."
+
+
+def _volume(volume_ml: int, at_least: bool) -> str:
+    return f"at least {formats.ml(volume_ml)}" if at_least else formats.ml(volume_ml)
+
+
+def _subtraction(step: Interval, view: View) -> str:
+    """The two levels of one canister; after an exchange, what the new one drained since it was connected."""
+    begin, end = step.begin, step.end
+    if begin.canister == end.canister:
+        return f"{formats.difference(end.level_ml, begin.level_ml)} at {view.clock(begin.at)}"
+    opened = end.level_ml - (end.total_ml - begin.total_ml)
+    difference = formats.difference(end.level_ml, max(opened, 0))
+    return f"{difference}, new canister since the line at {view.clock(begin.at)}"
+
+
+def shift_text(shift: Shift, total: Sum, view: View, *, to_chart: bool = True) -> str:
+    """ "Day shift 60 mL since 18:00 (no line at 07:00)."; empty where the shift has no sum yet."""
+    if total.volume_ml is None or total.begin is None:
+        return ""
+    missing = "no_boundary_line" in total.flags or "since_first_line" in total.flags
+    note = f" (no line at {view.clock(shift.start)})" if missing else ""
+    running = "" if to_chart else ", not to be charted"
+    name = f"{shift.name[:1].upper()}{shift.name[1:]} shift"
+    told = f"{name} {_volume(total.volume_ml, total.at_least)} since {view.clock(total.begin.at)}"
+    return f"{told}{note}{running}."
+
+
+def fact_text(where: Where, payload: Payload, at: datetime, view: View) -> str:
+    """Anything that is not a level, read back: "Bed 12, 10:15, tube removed." """
+    return gsm_only(f"{where.text}, {view.clock(at)}, {row_text(payload)}.")
+
+
+def fixed_text(where: Where, read: LineRead, was: Level, view: View) -> str:
+    """A corrected line: what it was and whose, then what it charts now."""
+    old = f"was {formats.ml(was.level_ml)}"
+    if was.at != read.level.at:
+        old += f" at {view.clock(was.at)}"
+    now = f"{where.text}, {view.clock(read.level.at)}, line {formats.ml(read.level.level_ml)}"
+    return gsm_only(f"{now} ({old}, {view.who(was.who)}). {_charted(read, view)}")
+
+
+def withdrawn_text(where: Where, what: str, at: datetime, view: View, *, who: str | None = None) -> str:
+    """What was taken back: "Withdrawn: bed 12, 19:00, line 1,050 mL (Amy)." """
+    place_word = f"{where.text[:1].lower()}{where.text[1:]}"
+    author = f" ({view.who(who)})" if who else ""
+    return gsm_only(f"Withdrawn: {place_word}, {view.clock(at)}, {what}{author}.")
+
+
+def sent_text(sent_at: datetime, now: datetime, view: View) -> str:
+    """Said when a message was long on its way."""
+    return f"Sent {view.clock(sent_at)}, arrived {view.clock(now)}."
+
+
+def not_recorded_text(what: str) -> str:
+    """The end of every reply while a question is open: "Not recorded yet: bed 12 1,050 mL." """
+    return gsm_only(f"Not recorded yet: {what}.")
+
+
+def unconfirmed_text(bed: str, what: str, asked_at: datetime, who: str, view: View) -> str:
+    """A reading whose question was never answered, shown in every reply about its bed."""
+    head = f"Unconfirmed on bed {bed}: {what} (asked {view.clock(asked_at)}, {view.who(who)})"
+    return gsm_only(f'{head}, not counted. Say "{bed} yes", "{bed} no" or the right line.')

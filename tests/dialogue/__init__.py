@@ -1,0 +1,1 @@
+"""Tests of the conversation, on real messages through the real intake."""
