@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import datetime
+
 from bot.dialogue.said import Amount, Fix, Query, Report, Said, Slots, TakeBack
 from bot.engine.entries import Exchanged, Line, Moved, Placed, Removed
 from bot.wording import formats
@@ -37,6 +39,15 @@ def what(said: Said | Slots) -> str:
             return _slots(said)
         case _:
             return "answer"
+
+
+def told_back(said: Said, at: datetime, view: View) -> str:
+    """A statement in the words of a read-back, before it is recorded: "Bed 15, 09:30, line 720 mL"."""
+    where = place(str(getattr(said, "bed", None) or "?"), getattr(said, "tube", None))
+    told = what(said)
+    if isinstance(said, Report) and isinstance(said.fact, Line) and said.fact.told_ml is None:
+        told = row_text(said.fact)
+    return f"{where}, {view.clock(at)}, {told}"
 
 
 def _report(said: Report) -> str:

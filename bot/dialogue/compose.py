@@ -53,7 +53,7 @@ def _statements(bedside: Bedside, parts: list[Part]) -> list[str]:
         lines += read_back(bedside, part)
         lines += [] if part.first else [part.text]
     lines += shift_lines(bedside, parts)
-    return [*first, *lines, *(part.last for part in parts)]
+    return [*first, *lines, *dict.fromkeys(part.last for part in parts)]
 
 
 def _status(parts: list[Part]) -> Status:

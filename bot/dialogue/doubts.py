@@ -22,8 +22,9 @@ from bot.engine.values import Doubt
 from bot.wording import questions
 from bot.wording.questions import Doubted, Wording
 
-_ORDER = ("time_conflict", "line_fell", "long_silence", "over_capacity", "jump")
-_ONE_QUESTION = frozenset({"over_capacity", "jump"})
+_ORDER = ("time_conflict", "long_silence", "line_fell", "over_capacity", "jump")
+_OF_THE_LEVEL = frozenset({"line_fell", "over_capacity", "jump"})
+"""Whoever says that the level is right has said it of all of these."""
 
 
 def mark_of(doubt: Doubt, level_ml: int) -> str:
@@ -71,7 +72,8 @@ def ask_doubt(
 ) -> Part:
     """The question about a level, with the danger that it would mean."""
     first = open_doubts[0]
-    together = open_doubts if first.code in _ONE_QUESTION else (first,)
+    together = tuple(each for each in open_doubts if each.code in _OF_THE_LEVEL)
+    together = together if first.code in _OF_THE_LEVEL else (first,)
     read = Doubted(where=spot.where(), at=spot.at, level_ml=line.level_ml, final=isinstance(line, FinalLevel))
     neighbours = tuple(level.entry for level in (first.before, first.after) if level is not None)
     pending = Pending(

@@ -8,15 +8,12 @@ from bot.dialogue.bedside import Bedside
 from bot.dialogue.brief import brief
 from bot.dialogue.part import Part
 from bot.dialogue.pending import Ask, Grant, Pending
-from bot.dialogue.said import Amount, Fix, NotSure, Report, Said
+from bot.dialogue.said import Amount, Fix, NotSure, Report, Said, Slots
 from bot.dialogue.said_json import loaded
 from bot.dialogue.take import take
-from bot.engine.entries import Exchanged, Line, Removed
+from bot.engine.entries import Exchanged, Line
 from bot.store.questions import Question
 from bot.wording.gsm import gsm_only
-
-_STAY = frozenset({Ask.FINAL})
-"""A new line does not answer what the old canister read last."""
 
 
 def at_the_pending_line(bedside: Bedside, said: Said) -> Said:
@@ -34,15 +31,28 @@ def give_way(bedside: Bedside, said: Said, part: Part) -> list[Part]:
     """The older questions about the drain of a new statement, settled; what is not recorded is named."""
     if not isinstance(said, Report | Amount | Fix):
         return []
-    is_reading = isinstance(said, Amount | Fix) or isinstance(said.fact, Line | Removed)
+    is_reading = isinstance(said, Amount | Fix) or isinstance(said.fact, Line)
     parts: list[Part] = []
     for question in _older(bedside, part):
         pending = loaded(question.said_json, Pending)
-        if is_reading and pending.ask not in _STAY:
+        if is_reading and _is_reading(pending):
             parts.append(_replaced(bedside, question, pending))
         elif isinstance(said, Report) and isinstance(said.fact, Exchanged) and part.entries:
             parts += _taken_again(bedside, question, pending)
     return parts
+
+
+def _is_reading(pending: Pending) -> bool:
+    """Whether the question holds back a level (or asks for one to begin with), which a new level replaces."""
+    match pending.said:
+        case Report(fact=fact):
+            return isinstance(fact, Line)
+        case Slots(kind=kind):
+            return kind in ("mark", "drained")
+        case None:
+            return pending.ask is Ask.OPENING
+        case said:
+            return isinstance(said, Amount | Fix)
 
 
 def _older(bedside: Bedside, part: Part) -> tuple[Question, ...]:

@@ -8,7 +8,7 @@ What carries no number is recorded at once: a disconnected tube does not wait fo
 from __future__ import annotations
 
 from bot.dialogue.bedside import About, Bedside
-from bot.dialogue.brief import brief
+from bot.dialogue.brief import told_back
 from bot.dialogue.dangers import dangers_of
 from bot.dialogue.locate import Spot
 from bot.dialogue.part import Part
@@ -50,11 +50,9 @@ def ask_heard(bedside: Bedside, said: Report | Fix, spot: Spot, grant: Grant) ->
     """The read-back of one dictated statement, with the danger that it would mean."""
     drain = spot.ledger.drain if spot.ledger else None
     pending = Pending(ask=Ask.HEARD, said=said, grant=grant, drains=(drain,) if drain else ())
-    told = brief(said, bedside.view)
-    time = "" if said.at is not None else f" at {bedside.view.clock(spot.at)}"
     return bedside.ask(
         pending,
-        questions.heard(f"{told[:1].upper()}{told[1:]}{time}"),
+        questions.heard(told_back(said, spot.at, bedside.view)),
         About(
             bed=spot.bed,
             tube=spot.tube,
@@ -71,13 +69,15 @@ def ask_heard_whole(bedside: Bedside, items: tuple[Said | NotSure, ...]) -> Part
     readings = tuple(item for item in items if not isinstance(item, NotSure))
     first = readings[0]
     pending = Pending(ask=Ask.HEARD, said=first, rest=tuple(each for each in items if each is not first))
-    told = "; ".join(brief(each, bedside.view) for each in readings)
+    told = "; ".join(
+        told_back(each, bedside.moment(getattr(each, "at", None)), bedside.view) for each in readings
+    )
     dangers = tuple(
         danger for each in readings if isinstance(each, Report) for danger in _dangers(bedside, each)
     )
     return bedside.ask(
         pending,
-        questions.heard(f"{told[:1].upper()}{told[1:]}"),
+        questions.heard(told),
         About(bed=getattr(first, "bed", None), slot="level_ml", kind="mark"),
         dangers=dangers,
     )

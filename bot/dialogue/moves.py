@@ -63,11 +63,9 @@ def record_move(bedside: Bedside, move: Move) -> Part:
     tubes = ", ".join(each.tube for each in move.drains if each.tube)
     named = f" ({tubes})" if len(move.drains) > 1 else ""
     clock = bedside.view.clock(at)
-    text = gsm_only(
-        f"Bed {said.bed}, {clock}: the drain{named} moved to bed {move.to_bed}. {TWO_IDENTIFIERS}"
-    )
+    text = gsm_only(f"Bed {said.bed}, {clock}: the drain{named} moved to bed {move.to_bed}.")
     part = recorded_part(spot, move.drains[0].drain, Moved.kind, tuple(entries))
-    return replace(part, recorded=(), text=text)
+    return replace(part, recorded=(), text=text, last=TWO_IDENTIFIERS)
 
 
 def swap(bedside: Bedside, move: Move) -> tuple[Part, Part]:

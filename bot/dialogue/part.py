@@ -49,6 +49,8 @@ class Part:
     tells_unconfirmed: bool = False
     """Whether the text names the unconfirmed readings of those beds itself."""
     question: Question | None = None
+    tells_open: bool = False
+    """Whether the text names the sender's open questions itself."""
     answered: bool = False
     """An older question, asked again: it stays open as it is."""
     first: bool = False

@@ -99,8 +99,10 @@ def shift_lines(bedside: Bedside, parts: list[Part]) -> list[str]:
                 continue
             shift = _shift_of(bedside, ledger, level)
             text = _shift_line(bedside, ledger, shift)
-            named = f"{ledger.tube or recorded.said_bed}: " if len(drains) > 1 and text else ""
-            found[recorded.drain, shift.start] = gsm_only(f"{_capital(named)}{text}")
+            if len(drains) > 1 and text:
+                where = Where(bed=recorded.said_bed, tube=ledger.tube).text
+                text = gsm_only(f"{where}: {text[:1].lower()}{text[1:]}")
+            found[recorded.drain, shift.start] = text
     return [text for text in found.values() if text]
 
 

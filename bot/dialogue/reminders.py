@@ -14,17 +14,15 @@ from bot.wording.readback import not_recorded_text, unconfirmed_text
 
 def reminder_lines(bedside: Bedside, parts: list[Part]) -> list[str]:
     """The sender's open questions that this reply does not ask: "Not recorded yet: bed 12 1,050 mL." """
-    told = {part.question.id for part in parts if part.question is not None and not _elsewhere(part)}
+    told = {part.question.id for part in parts if part.question is not None}
+    if any(part.tells_open for part in parts):
+        return []
     briefs = []
     for question in bedside.open_questions():
         pending = loaded(question.said_json, Pending)
         if question.id not in told:
             briefs.append(question.text if pending.ask in NO_READING else not_recorded_text(pending.brief))
     return briefs
-
-
-def _elsewhere(part: Part) -> bool:
-    return part.answered and part.question is not None and part.question.text not in part.text
 
 
 def unconfirmed_told(bedside: Bedside, parts: list[Part]) -> News:

@@ -9,11 +9,13 @@ from __future__ import annotations
 
 from typing import Final
 
+from bot.dialogue.answers import verdict
 from bot.dialogue.bedside import Bedside
 from bot.dialogue.part import Part
 from bot.dialogue.pending import Ask, Pending
 from bot.dialogue.said import Answered, Message, NotSure, Said
 from bot.dialogue.said_json import loaded
+from bot.dialogue.verdicts import NoAnswer, level_of
 from bot.store.questions import Question
 from bot.wording import help as help_words
 from bot.wording.gsm import gsm_only
@@ -55,7 +57,7 @@ def _level_told(item: NotSure) -> int | None:
 def find_question(bedside: Bedside, answer: Answered) -> Question | Part:
     """The question that is answered, or why there is none."""
     mine = bedside.open_questions()
-    chosen = tuple(each for each in mine if _fits(each, answer))
+    chosen = _of_one_bed(bedside, tuple(each for each in mine if _fits(each, answer)), answer)
     if not chosen and answer.bed is not None:
         unconfirmed = _unconfirmed(bedside, answer)
         if unconfirmed is not None:
@@ -63,8 +65,18 @@ def find_question(bedside: Bedside, answer: Answered) -> Question | Part:
     if not chosen and (answer.bed is None or _may_turn(mine, answer)):
         chosen = mine
     if not chosen:
-        return _none_open(answer)
+        return _none_open(bedside, answer)
     return _in_time(bedside, chosen[0]) if len(chosen) == 1 else _which(chosen)
+
+
+def _of_one_bed(bedside: Bedside, fits: tuple[Question, ...], answer: Answered) -> tuple[Question, ...]:
+    """Of several questions about the bed that was named, those that this can be an answer to."""
+    if len(fits) < 2:
+        return fits
+    held = [(each, loaded(each.said_json, Pending)) for each in fits]
+    named = [each for each, pending in held if answer.level_ml == level_of(pending.said) is not None]
+    answered = [each for each, p in held if not isinstance(verdict(bedside, p, answer), NoAnswer)]
+    return tuple(named if len(named) == 1 else answered if answered else fits)
 
 
 def _may_turn(mine: tuple[Question, ...], answer: Answered) -> bool:
@@ -94,14 +106,21 @@ def _unconfirmed(bedside: Bedside, answer: Answered) -> Question | None:
     return only[0] if len(only) == 1 else None
 
 
-def _none_open(answer: Answered) -> Part:
-    return Part(status="told", kind="answered", bed=answer.bed, text=help_words.NOTHING_OPEN)
+def _none_open(bedside: Bedside, answer: Answered) -> Part:
+    """Nothing to answer; the beds of the sender's unconfirmed readings are shown with it."""
+    mine = bedside.book.unsettled(sender=bedside.context.person.id)
+    beds = tuple(each.bed for each in mine if each.bed is not None)
+    return Part(status="told", kind="answered", bed=answer.bed, text=help_words.NOTHING_OPEN, beds=beds)
 
 
 def _which(open_questions: tuple[Question, ...]) -> Part:
     briefs = tuple(loaded(each.said_json, Pending).brief or each.text for each in open_questions)
-    text = gsm_only(help_words.several_open(briefs))
-    return Part(status="question", kind="answered", text=text, question=open_questions[0], answered=True)
+    beds = tuple(each.bed for each in open_questions if each.bed is not None)
+    text = gsm_only(help_words.several_open(briefs, beds))
+    question = open_questions[0]
+    return Part(
+        status="question", kind="answered", text=text, question=question, answered=True, tells_open=True
+    )
 
 
 def _in_time(bedside: Bedside, question: Question) -> Question | Part:

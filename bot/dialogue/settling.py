@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from bot.dialogue import answers
-from bot.dialogue.answers import Retake, Verdict
+from bot.dialogue import verdicts
+from bot.dialogue.answers import verdict
 from bot.dialogue.bedside import About, Bedside
 from bot.dialogue.canisters import ask_final, moment_of_exchange, recorded_part, take_final
 from bot.dialogue.corrections import ask_right_level, record_fix
@@ -20,6 +20,7 @@ from bot.dialogue.take import take
 from bot.dialogue.targets import Target, may_change, too_old
 from bot.dialogue.undo import withdraw_line
 from bot.dialogue.unsure import ask_slot
+from bot.dialogue.verdicts import Retake, Verdict
 from bot.engine.entries import Correction, Entry, Exchanged, FinalLevel, Line
 from bot.store.questions import Outcome, Question
 from bot.wording import questions
@@ -30,8 +31,8 @@ def settle(
 ) -> tuple[list[Part], tuple[Said | NotSure, ...]]:
     """What the answer came to, and what waited behind the question and can be taken now."""
     pending = loaded(question.said_json, Pending)
-    found = answers.verdict(bedside, pending, answer)
-    if isinstance(found, answers.NoAnswer):
+    found = verdict(bedside, pending, answer)
+    if isinstance(found, verdicts.NoAnswer):
         again = Part(
             status="question", kind="answered", bed=question.bed, text=question.text, question=question
         )
@@ -42,14 +43,14 @@ def settle(
 
 
 def _outcome(found: Verdict, parts: list[Part]) -> Outcome:
-    if isinstance(found, answers.Dropped):
+    if isinstance(found, verdicts.Dropped):
         return "dropped"
     return "recorded" if any(part.entries for part in parts) else "answered"
 
 
 def _rest(pending: Pending, found: Verdict) -> tuple[Said | NotSure, ...]:
     """What waited is taken once its turn comes; a dictated message that was not right is dropped whole."""
-    if pending.ask is Ask.HEARD and isinstance(found, answers.Dropped):
+    if pending.ask is Ask.HEARD and isinstance(found, verdicts.Dropped):
         return ()
     return pending.rest
 
@@ -58,22 +59,22 @@ def _act(bedside: Bedside, pending: Pending, found: Verdict) -> list[Part]:
     match found:
         case Retake(said, grant):
             return _retake(bedside, pending, said, grant)
-        case answers.AskLevel():
+        case verdicts.AskLevel():
             return [_ask_level(bedside, pending)]
-        case answers.NewCanister(final_ml):
+        case verdicts.NewCanister(final_ml):
             return _new_canister(bedside, pending, final_ml)
-        case answers.OtherWrong():
+        case verdicts.OtherWrong():
             return _other_wrong(bedside, pending, found)
-        case answers.FinalTold(level_ml):
+        case verdicts.FinalTold(level_ml):
             return [_final(bedside, pending, level_ml)]
-        case answers.Swap():
+        case verdicts.Swap():
             assert isinstance(pending.said, Report)
             return list(swap(bedside, move_of(bedside, pending.said)))
-        case answers.StillLacks(slots, slot):
+        case verdicts.StillLacks(slots, slot):
             return [ask_slot(bedside, slots, slot)]
-        case answers.Dropped(text):
+        case verdicts.Dropped(text):
             return [Part(status="told", kind="answered", bed=getattr(pending.said, "bed", None), text=text)]
-        case answers.NoAnswer():
+        case verdicts.NoAnswer():
             raise AssertionError("handled before")
 
 
@@ -139,7 +140,7 @@ def _new_canister(bedside: Bedside, pending: Pending, final_ml: int | None) -> l
     return [replace(told, status="question", question=asked.question, text=asked.text, first=True), line]
 
 
-def _other_wrong(bedside: Bedside, pending: Pending, found: answers.OtherWrong) -> list[Part]:
+def _other_wrong(bedside: Bedside, pending: Pending, found: verdicts.OtherWrong) -> list[Part]:
     """The other line put right (or withdrawn), then the reading that was waiting."""
     drain = found.entry.rpartition("-")[0]
     ledger = bedside.ledger(drain)

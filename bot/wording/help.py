@@ -18,7 +18,7 @@ NOTHING_OPEN = "No question is open, so nothing was recorded. Say the bed with i
 SENT_BEFORE = "That was sent before the question was asked, so it was not taken as its answer."
 
 
-def several_open(briefs: tuple[str, ...]) -> str:
+def several_open(briefs: tuple[str, ...], beds: tuple[str, ...]) -> str:
     """Which of several open questions an answer is for."""
-    example = briefs[0].split(",")[0] if briefs else "bed 12"
-    return f"Several questions are open: {'; '.join(briefs)}. Say the bed with the answer ({example} ...)."
+    example = f', as in "{beds[0]} yes"' if beds else ""
+    return f"Several questions are open: {'; '.join(briefs)}. Say the bed with the answer{example}."

@@ -1,0 +1,194 @@
+"""Answers to questions about what is meant: which bed, tube, line or reading; again or not."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import datetime, timedelta
+
+from bot.dialogue.bedside import Bedside
+from bot.dialogue.pending import Ask, Pending
+from bot.dialogue.said import Amount, Answered, Fix, Report, Slots, TakeBack, Value
+from bot.dialogue.slots import Lacking, built, filled
+from bot.dialogue.verdicts import (
+    Dropped,
+    NoAnswer,
+    Retake,
+    StillLacks,
+    Swap,
+    Verdict,
+    granted,
+    heard,
+    hhmm,
+)
+from bot.engine.entries import Moved
+
+
+def bed(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
+    bed = answer.bed or (str(answer.level_ml) if answer.level_ml is not None else None)
+    said = pending.said
+    if bed is None:
+        return Dropped("Not recorded.") if answer.yes is False else NoAnswer()
+    match said:
+        case Report(fact=Moved() as fact) if pending.slot == "to_bed":
+            return Retake(replace(said, fact=replace(fact, to_bed=bed)), pending.grant)
+        case Report(fact=Moved() as fact):
+            return Retake(replace(said, bed=bed, fact=replace(fact, from_bed=bed)), pending.grant)
+        case Report() | Amount() | Fix() | TakeBack():
+            return Retake(replace(said, bed=bed), heard(bedside, pending.grant))
+        case _:
+            return NoAnswer()
+
+
+def tube(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
+    assert isinstance(pending.said, Report | Amount)
+    drain = _named(bedside, pending, answer)
+    if drain is not None:
+        return Retake(pending.said, replace(pending.grant, drain=drain))
+    if answer.tube is not None:
+        return Retake(replace(pending.said, tube=answer.tube), pending.grant)
+    return Dropped("Not recorded.") if answer.yes is False else NoAnswer()
+
+
+def _named(bedside: Bedside, pending: Pending, answer: Answered) -> str | None:
+    """The candidate drain that the answer names: by its tube, its number, or its place."""
+    said = answer.tube or (str(answer.level_ml) if answer.level_ml is not None else None)
+    for drain in pending.drains:
+        ledger = bedside.ledger(drain)
+        if said is not None and (ledger.tube == said or said in ledger.joined):
+            return drain
+    place = {"first": 0, "second": 1}.get(answer.choice or "")
+    return pending.drains[place] if place is not None and place < len(pending.drains) else None
+
+
+def other_tube(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
+    assert isinstance(pending.said, Report | Amount)
+    existing = bedside.ledger(pending.drains[0]).tube
+    match answer:
+        case Answered(choice="first") | Answered(yes=True):
+            return Retake(pending.said, replace(pending.grant, drain=pending.drains[0]))
+        case Answered(choice="second") | Answered(yes=False):
+            return Retake(pending.said, replace(pending.grant, fresh=True))
+        case Answered(tube=str(tube)) if tube == existing:
+            return Retake(replace(pending.said, tube=tube), replace(pending.grant, drain=pending.drains[0]))
+        case _:
+            return NoAnswer()
+
+
+def slot(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
+    value = slot_value(bedside, pending, answer)
+    if value is None:
+        return Dropped("Not recorded.") if answer.yes is False else NoAnswer()
+    assert isinstance(pending.said, Slots)
+    slots = filled(pending.said, pending.slot, value)
+    whole = built(slots)
+    if isinstance(whole, Lacking):
+        return StillLacks(slots, whole.slot)
+    return Retake(whole, heard(bedside, pending.grant))
+
+
+def slot_value(bedside: Bedside, pending: Pending, answer: Answered) -> Value | None:
+    """The value that the answer gives to the slot that was asked about."""
+    if pending.choices and (chosen := _chosen(bedside, pending, answer)) is not None:
+        return pending.choices[chosen]
+    match pending.slot:
+        case "bed" | "to_bed":
+            return answer.bed or (str(answer.level_ml) if answer.level_ml is not None else None)
+        case "tube" | "to_tube":
+            return answer.tube
+        case "at" | "to_at":
+            return answer.at or (hhmm(bedside, answer.level_ml) if answer.level_ml is not None else None)
+        case "kind" | "what" | "reason" | "topic" | "window":
+            return None
+        case _:
+            return answer.level_ml
+
+
+def reading(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
+    chosen = _chosen(bedside, pending, answer)
+    if chosen is not None and chosen < len(pending.readings):
+        return Retake(pending.readings[chosen], heard(bedside, pending.grant))
+    if answer.yes is False:
+        return Dropped("Not recorded. Say it again.")
+    if isinstance(pending.said, Slots) and pending.slot not in ("kind", "at") and answer.level_ml is not None:
+        return slot(bedside, replace(pending, choices=()), answer)
+    return NoAnswer()
+
+
+def _chosen(bedside: Bedside, pending: Pending, answer: Answered) -> int | None:
+    """The place of the one choice that the answer names; None when it names none, or several."""
+    place = {"first": 0, "second": 1}.get(answer.choice or "")
+    if place is not None:
+        return place if place < max(len(pending.choices), len(pending.readings)) else None
+    fits = [at for at, choice in enumerate(pending.choices) if _names(bedside, choice, answer)]
+    return fits[0] if len(fits) == 1 else None
+
+
+def _names(bedside: Bedside, choice: Value, answer: Answered) -> bool:
+    told = (answer.bed, answer.tube, answer.level_ml, answer.at)
+    match choice:
+        case datetime():
+            local = choice.astimezone(bedside.context.unit.zone)
+            number = answer.level_ml
+            return answer.at == choice or number in (local.hour * 100 + local.minute, local.hour)
+        case str():
+            return choice in told or (answer.level_ml is not None and choice == str(answer.level_ml))
+        case _:
+            return choice == answer.level_ml
+
+
+def yes_no(_: Bedside, pending: Pending, answer: Answered) -> Verdict:
+    """A placement on an open drain, or an exchange told twice: again, or not."""
+    assert isinstance(pending.said, Report | Fix)
+    match answer.yes:
+        case True:
+            fresh = pending.ask is Ask.ON_OPEN
+            return Retake(pending.said, replace(granted(pending), fresh=fresh))
+        case False:
+            return Dropped("Nothing was changed.")
+        case None:
+            return NoAnswer()
+
+
+def which(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
+    assert isinstance(pending.said, Fix | TakeBack)
+    target = _target_named(bedside, pending, answer)
+    if target is None:
+        return Dropped("Nothing was changed.") if answer.yes is False else NoAnswer()
+    grant = replace(pending.grant, target=target, drain=target.rpartition("-")[0])
+    return Retake(pending.said, grant)
+
+
+def _target_named(bedside: Bedside, pending: Pending, answer: Answered) -> str | None:
+    place = {"first": 0, "second": 1}.get(answer.choice or "")
+    if place is not None:
+        return pending.targets[place] if place < len(pending.targets) else None
+    fits = []
+    for entry_id in pending.targets:
+        ledger = bedside.ledger(entry_id.rpartition("-")[0])
+        level = ledger.level_of(entry_id)
+        if level is not None and _fits(bedside, level.at, level.level_ml, ledger.tube, answer):
+            fits.append(entry_id)
+    return fits[0] if len(fits) == 1 else None
+
+
+def _fits(bedside: Bedside, at: datetime, level_ml: int, tube: str | None, answer: Answered) -> bool:
+    if answer.at is not None:
+        return abs(at - answer.at) < timedelta(minutes=1)
+    if answer.tube is not None:
+        return answer.tube == tube
+    return answer.level_ml is not None and (
+        answer.level_ml == level_ml or hhmm(bedside, answer.level_ml) == at
+    )
+
+
+def occupied(_: Bedside, pending: Pending, answer: Answered) -> Verdict:
+    match answer:
+        case Answered(choice="first"):
+            return Swap()
+        case Answered(choice="second"):
+            assert isinstance(pending.said, Report)
+            return Retake(pending.said, granted(pending))
+        case Answered(yes=False):
+            return Dropped("Nothing was changed.")
+        case _:
+            return NoAnswer()
