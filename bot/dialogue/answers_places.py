@@ -19,6 +19,7 @@ from bot.dialogue.verdicts import (
     granted,
     heard,
     hhmm,
+    level_of,
 )
 from bot.engine.entries import Moved
 
@@ -139,14 +140,22 @@ def _names(bedside: Bedside, choice: Value, answer: Answered) -> bool:
 def yes_no(_: Bedside, pending: Pending, answer: Answered) -> Verdict:
     """A placement on an open drain, or an exchange told twice: again, or not."""
     assert isinstance(pending.said, Report | Fix)
-    match answer.yes:
-        case True:
+    match answer:
+        case Answered(choice="first") if (
+            pending.ask is Ask.CHANGED_AGAIN and level_of(pending.said) is not None
+        ):
+            return Retake(pending.said, replace(granted(pending), target=pending.targets[0]))
+        case Answered(yes=True) | Answered(choice="second"):
             fresh = pending.ask is Ask.ON_OPEN
             return Retake(pending.said, replace(granted(pending), fresh=fresh))
-        case False:
+        case Answered(yes=False):
             return Dropped("Nothing was changed.")
-        case None:
+        case _:
             return NoAnswer()
+
+
+def _told_a_final(pending: Pending) -> bool:
+    return pending.ask is Ask.CHANGED_AGAIN and level_of(pending.said) is not None
 
 
 def which(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:

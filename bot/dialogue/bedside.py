@@ -16,7 +16,7 @@ from bot.dialogue.part import BedCaution, Part
 from bot.dialogue.pending import NO_READING, Pending
 from bot.dialogue.said import Amount, NotSure, Report, Said, Slots
 from bot.dialogue.said_json import dumped
-from bot.engine.cautions import entry_cautions
+from bot.engine.cautions import cautions
 from bot.engine.entries import Entry, Opened, Payload
 from bot.engine.ledger import Ledger, fold
 from bot.engine.patient import Patient
@@ -130,17 +130,16 @@ class Bedside:
             )
         return ledger
 
-    def dangers(self, bed: str, supposed: Ledger, at: datetime) -> tuple[BedCaution, ...]:
-        """The cautions of high severity that the supposed ledger would raise at its bed."""
+    def dangers(self, bed: str, supposed: Ledger) -> tuple[BedCaution, ...]:
+        """The cautions of high severity that the supposed ledger would raise at its bed, or raise further."""
         before = self.patient(bed)
         others = tuple(each for each in before.drains if each.drain != supposed.drain)
         after = replace(before, drains=(*others, supposed))
-        news = entry_cautions(before, after, self.now, self.policy)
-        found = (*news.new, *(each for each in news.still if each.end == at))
+        known = {each.key: (each.value, each.end) for each in cautions(before, self.now, self.policy)}
         return tuple(
             BedCaution(bed=bed, caution=replace(each, if_right=True))
-            for each in found
-            if each.severity is Severity.HIGH
+            for each in cautions(after, self.now, self.policy)
+            if each.severity is Severity.HIGH and known.get(each.key) != (each.value, each.end)
         )
 
     def ask(

@@ -24,7 +24,7 @@ def take_exchange(bedside: Bedside, said: Report, grant: Grant) -> Part:
     spot = locate(bedside, said, grant)
     if isinstance(spot, Part):
         return spot
-    earlier = _earlier_exchange(spot)
+    earlier = _earlier_exchange(spot, said)
     if earlier is not None and f"again:{earlier.id}" not in grant.accepted:
         return _ask_again(bedside, said, spot, grant, earlier)
     return _with_final(bedside, said, spot, grant)
@@ -97,10 +97,12 @@ def ask_final(bedside: Bedside, spot: Spot, drain: str, event: Entry) -> Part:
     )
 
 
-def _earlier_exchange(spot: Spot) -> Entry | None:
-    """An exchange shortly before or after this one."""
+def _earlier_exchange(spot: Spot, said: Report) -> Entry | None:
+    """An exchange shortly before or after this one, or one that waits for the final level that is told."""
     if spot.ledger is None:
         return None
+    if said.final_ml is not None and said.at is None and spot.ledger.final_missing:
+        return spot.ledger.effective(spot.ledger.final_missing[-1])
     near = [
         entry
         for entry in spot.ledger.live
@@ -120,9 +122,10 @@ def _ask_again(bedside: Bedside, said: Report, spot: Spot, grant: Grant, earlier
         drains=(spot.ledger.drain,),
     )
     at, who = bedside.view.clock(earlier.at), bedside.view.who(earlier.who)
+    waits = said.final_ml is not None and earlier.id in spot.ledger.final_missing
     return bedside.ask(
         pending,
-        questions.changed_again(spot.where(), at, who),
+        questions.changed_again(spot.where(), at, who, said.final_ml if waits else None),
         About(bed=spot.bed, tube=spot.tube, drain=spot.ledger.drain, slot="kind", kind=said.fact.kind),
     )
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import datetime
+
 from bot.dialogue.answer import ChartRow, Stretch
 from bot.dialogue.bedside import Bedside
 from bot.engine.amend import amendments
@@ -21,8 +23,14 @@ def fresh_intervals(bedside: Bedside, drain: str) -> tuple[Interval, ...]:
     return tuple(
         each
         for each in intervals(ledger, schedule)
-        if _ends(each) not in known and (each.begin.at, each.end.at) not in amended
+        if _ends(each) not in known and not _is_amended(each, amended)
     )
+
+
+def _is_amended(interval: Interval, amended: set[tuple[datetime, datetime]]) -> bool:
+    """Whether an amendment tells it, alone or with the stretch that ends at its one moment."""
+    begin, end = interval.begin.at, interval.end.at
+    return (begin, end) in amended or (begin == end and any(end == each[1] for each in amended))
 
 
 def _ends(interval: Interval) -> tuple[str, str]:

@@ -22,7 +22,7 @@ def dangers_of(
     payloads = supposed_of(said, ledger, at, target)
     if not payloads or ledger.bed is None or not ledger.is_open():
         return ()
-    return bedside.dangers(ledger.bed, bedside.supposed(ledger, at, *payloads), at)
+    return bedside.dangers(ledger.bed, bedside.supposed(ledger, at, *payloads))
 
 
 def supposed_of(said: Said, ledger: Ledger, at: datetime, target: str | None = None) -> tuple[Payload, ...]:

@@ -13,9 +13,10 @@ from bot.dialogue.answers import verdict
 from bot.dialogue.bedside import Bedside
 from bot.dialogue.part import Part
 from bot.dialogue.pending import Ask, Pending
-from bot.dialogue.said import Answered, Message, NotSure, Said
+from bot.dialogue.said import Answered, Message, NotSure, Report, Said
 from bot.dialogue.said_json import loaded
 from bot.dialogue.verdicts import NoAnswer, level_of
+from bot.engine.entries import Exchanged
 from bot.store.questions import Question
 from bot.wording import help as help_words
 from bot.wording.gsm import gsm_only
@@ -32,11 +33,24 @@ def as_reply(bedside: Bedside, message: Message) -> tuple[Said | NotSure, ...]:
     asked = [(each, loaded(each.said_json, Pending)) for each in bedside.open_questions()]
     if message.reply is not None and any(_wants(message.reply, *pair) for pair in asked):
         return (message.reply,)
+    final = _final_told(items, asked)
+    if final is not None:
+        return (final,)
     if len(asked) == 1 and len(items) == 1 and isinstance(items[0], NotSure):
         told = _level_told(items[0])
         if told is not None and asked[0][1].ask in _ASKS_LEVEL:
             return (Answered(level_ml=told),)
     return items
+
+
+def _final_told(items: tuple[Said | NotSure, ...], asked: list[tuple[Question, Pending]]) -> Answered | None:
+    """ "Bed 12 old one was 1860", said while the final level of that bed is asked for."""
+    match items:
+        case (Report(fact=Exchanged(opening_ml=0), final_ml=int(level), at=None) as said,):
+            finals = [each for each, pending in asked if pending.ask is Ask.FINAL and each.bed == said.bed]
+            return Answered(bed=said.bed, level_ml=level) if len(finals) == 1 else None
+        case _:
+            return None
 
 
 def _wants(reply: Answered, question: Question, pending: Pending) -> bool:

@@ -10,7 +10,8 @@ from bot.dialogue.lines import take_amount
 from bot.dialogue.moves import move_of, take_move
 from bot.dialogue.part import Part
 from bot.dialogue.pending import Grant
-from bot.dialogue.said import Amount, Fix, Report, Said, SeenIt, TakeBack
+from bot.dialogue.queries import answer_query
+from bot.dialogue.said import Amount, Answered, Fix, HelpMe, Query, Report, Said, SeenIt, TakeBack
 from bot.dialogue.undo import take_back
 from bot.engine.entries import (
     Away,
@@ -24,11 +25,12 @@ from bot.engine.entries import (
     Removed,
     Seen,
 )
+from bot.wording import help as help_words
 from bot.wording.gsm import gsm_only
 
 
 def take(bedside: Bedside, said: Said, grant: Grant) -> Part:
-    """What one statement, which is not a query or an answer, came to."""
+    """What one statement came to; an answer is none here, its question is looked for before."""
     match said:
         case Report():
             return _take_report(bedside, said, grant)
@@ -40,8 +42,12 @@ def take(bedside: Bedside, said: Said, grant: Grant) -> Part:
             return take_back(bedside, said, grant)
         case SeenIt():
             return _take_seen(bedside, said)
-        case _:
-            raise TypeError(f"{type(said).__name__} is not recorded")
+        case Query():
+            return take_query(bedside, said)
+        case HelpMe():
+            return Part(status="told", kind="help", text=help_words.HELP)
+        case Answered():
+            return Part(status="told", kind="answered", bed=said.bed, text=help_words.NOTHING_OPEN)
 
 
 def _take_report(bedside: Bedside, said: Report, grant: Grant) -> Part:
@@ -62,6 +68,21 @@ def _take_report(bedside: Bedside, said: Report, grant: Grant) -> Part:
             return take_for_bed(bedside, said, grant)
         case _:
             return take_event(bedside, said, grant)
+
+
+def take_query(bedside: Bedside, query: Query) -> Part:
+    """What was asked of the bot, told."""
+    reply = answer_query(query, bedside.context, bedside.book)
+    return Part(
+        status="told",
+        kind="asked",
+        bed=query.bed,
+        tube=query.tube,
+        text=reply.text,
+        cautions=reply.cautions,
+        beds=reply.beds,
+        tells_unconfirmed=reply.tells_unconfirmed,
+    )
 
 
 def _late_final(bedside: Bedside, said: Report, grant: Grant) -> Part:

@@ -18,7 +18,6 @@ from bot.dialogue.hearing import ask_heard_whole, carries_a_number
 from bot.dialogue.moves import Move, move_of, take_move
 from bot.dialogue.part import Part
 from bot.dialogue.pending import NO_READING, Grant, Pending
-from bot.dialogue.queries import answer_query
 from bot.dialogue.replies import as_reply, find_question
 from bot.dialogue.said import Amount, Answered, HelpMe, Message, NotSure, Query, Report, Said, TakeBack
 from bot.dialogue.said_json import loaded
@@ -63,7 +62,7 @@ class _Turn:
     def parts(self, message: Message) -> list[Part]:
         """What each statement came to, in the order of the message."""
         items = as_reply(self._bedside, message)
-        if self._bedside.context.person.role is Role.READER and any(map(_writes, items)):
+        if self._bedside.context.person.role is Role.READER and any(map(self._writes, items)):
             return [Part(status="refused", kind="refused", text=help_words.READS_ONLY)]
         moves = (each for each in items if isinstance(each, Report) and isinstance(each.fact, Moved))
         self._moves = {id(each): move_of(self._bedside, each) for each in moves}
@@ -109,10 +108,8 @@ class _Turn:
                 return [ask_not_sure(self._bedside, item)]
             case Answered():
                 return self._answered(item)
-            case Query():
-                return [_query(self._bedside, item)]
-            case HelpMe():
-                return [Part(status="told", kind="help", text=help_words.HELP)]
+            case Query() | HelpMe():
+                return [take_one(self._bedside, item, Grant())]
             case _:
                 return self._statement(item)
 
@@ -134,6 +131,18 @@ class _Turn:
         self._heard = True
         return [*parts, *self._all(rest)] if rest else parts
 
+    def _writes(self, item: Item) -> bool:
+        """Whether it would write to a ledger; what is not clear of a query, and its answer, would not."""
+        match item:
+            case Query() | HelpMe():
+                return False
+            case NotSure(partial=partial):
+                return partial is not None and partial.kind != "asked"
+            case Answered():
+                return not self._bedside.open_questions()
+            case _:
+                return True
+
     def _takes_back(self, answer: Answered) -> bool:
         """By voice, a bare "no" right after a read-back undoes it."""
         bare = answer == Answered(yes=False)
@@ -149,21 +158,3 @@ def _holds(new: list[Part], bedside: Bedside) -> bool:
     questions = (part.question for part in new if part.question is not None and not part.answered)
     mine = (each for each in questions if each.message == bedside.context.message_id)
     return any(loaded(each.said_json, Pending).ask not in NO_READING for each in mine)
-
-
-def _writes(item: Item) -> bool:
-    return not isinstance(item, Query | HelpMe | NotSure)
-
-
-def _query(bedside: Bedside, query: Query) -> Part:
-    reply = answer_query(query, bedside.context, bedside.book)
-    return Part(
-        status="told",
-        kind="asked",
-        bed=query.bed,
-        tube=query.tube,
-        text=reply.text,
-        cautions=reply.cautions,
-        beds=reply.beds,
-        tells_unconfirmed=reply.tells_unconfirmed,
-    )

@@ -43,6 +43,11 @@ def _readings(item: NotSure) -> tuple[Said, ...]:
 
 def ask_slot(bedside: Bedside, slots: Slots, slot: str) -> Part:
     """The question for a slot that was not said."""
+    if dict(slots.values).get("what") in ("disconnected", "dislodged"):
+        told = str(dict(slots.values)["what"])
+        bedside.tell(
+            _own(bedside, slots.bed), told, gsm_only(f"If right: {_known(bedside, slots)}."), None, True
+        )
     pending = Pending(ask=Ask.SLOT, said=slots, slot=slot, brief=_known(bedside, slots))
     wording = questions.missing(slot, _capital(_known(bedside, slots)))
     return bedside.ask(

@@ -190,8 +190,15 @@ def on_open(where: Where, have: str) -> Wording:
     return Wording(gsm_only(text), (("yes", "a new drain, the old one is closed"), ("no", "the same drain")))
 
 
-def changed_again(where: Where, at: str, who: str) -> Wording:
-    """An exchange told soon after another one."""
+def changed_again(where: Where, at: str, who: str, final_ml: int | None) -> Wording:
+    """An exchange told soon after another one; `final_ml`: a final level which that one still waits for."""
+    if final_ml is not None:
+        told = formats.ml(final_ml)
+        text = f"{where.text}: a canister change at {at} is recorded already ({who}). "
+        text += f"First: {told} is its old canister's final level. Second: changed again."
+        return Wording(
+            gsm_only(text), (("first", f"{told} was its final level"), ("second", "a second change"))
+        )
     text = f"{where.text}: a canister change at {at} is recorded already ({who}). Changed again?"
     return Wording(gsm_only(text), (("yes", "a second change"), ("no", "the same change")))
 
