@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from datetime import datetime
 
 from bot.engine.entries import Correction, Entry, Withdrawal
@@ -19,7 +20,8 @@ def history_row(entry: Entry, changes: tuple[Entry, ...], view: View) -> str:
     """
     told = f"{view.clock(entry.at)} {row_text(entry.payload)} ({view.who(entry.who)}, "
     told += f"entered {_entered(entry, view)})"
-    return "; ".join((told, *(_change(change, view) for change in changes)))
+    by_id = {change.id: change for change in changes}
+    return "; ".join((told, *(_change(change, by_id, view) for change in changes)))
 
 
 def _entered(entry: Entry, view: View) -> str:
@@ -27,11 +29,14 @@ def _entered(entry: Entry, view: View) -> str:
     return formats.clock(entry.entered, view.zone, entry.at)
 
 
-def _change(change: Entry, view: View) -> str:
+def _change(change: Entry, earlier: Mapping[str, Entry], view: View) -> str:
     by = f"by {view.who(change.who)} {view.clock(change.entered)}"
     match change.payload:
         case Correction(level_ml=level, at=at):
             return f"corrected to {_corrected(level, at, view)} {by}"
+        case Withdrawal(target=target) if target in earlier:
+            what = "correction" if isinstance(earlier[target].payload, Correction) else "withdrawal"
+            return f"that {what} taken back {by}"
         case Withdrawal(moved_to=moved):
             return f"moved to another drain {by}" if moved else f"withdrawn {by}"
         case other:

@@ -9,7 +9,6 @@ from bot.wording.queries.view import View
 
 NO_LINE = "no line yet"
 NOTHING_YET = "First line: nothing charted yet."
-BY_SHIFT = "charted only at the closing line"
 TO_CHART = " To chart:"
 ONE_TO_CHART = " Charted once, at the closing line; from line to line, not to chart:"
 
@@ -35,6 +34,14 @@ def chart_text(interval: Interval, view: View) -> str:
     """What the step to this line charted: "Charted 130 mL (1,180 - 1,050 at 19:00)"."""
     told = f"Charted {amount(interval.volume_ml, interval.at_least)}"
     return f"{told} ({_subtraction(interval)} at {view.clock(interval.begin.at)}){_crossing(interval, view)}"
+
+
+def uncharted_text(interval: Interval, view: View) -> str:
+    """The same where only the closing line is charted: "130 mL since 19:00 (1,180 - 1,050), ..."."""
+    since = f"since {view.clock(interval.begin.at)} ({_subtraction(interval)})"
+    volume = amount(interval.volume_ml, interval.at_least)
+    told = f"{volume[:1].upper()}{volume[1:]} {since}{_crossing(interval, view)}"
+    return f"{told}, charted only at the closing line"
 
 
 def step_text(interval: Interval, view: View) -> str:

@@ -20,25 +20,38 @@ _DO = {
 }
 
 
-def room_text(where: str, last: Level, capacity_ml: int, view: View) -> str:
-    """The room left: "Bed 12: room for 950 mL (line 1,050 of 2,000 at 19:00)"."""
-    room = max(capacity_ml - last.level_ml, 0)
-    level, full = formats.number(last.level_ml, 0), formats.number(capacity_ml, 0)
-    return f"{where}: room for {formats.ml(room)} (line {level} of {full} at {view.clock(last.at)})."
+def room_text(where: str, last: Level, in_use: tuple[int, bool], capacity_ml: int, view: View) -> str:
+    """The room left: "Bed 12: room for 950 mL (line 1,050 of 2,000 at 19:00)".
+
+    `in_use`: the level of the canister in use, and whether it is new, with no line read on it yet.
+    """
+    level_ml, new = in_use
+    room, full = max(capacity_ml - level_ml, 0), formats.number(capacity_ml, 0)
+    level = formats.number(level_ml, 0)
+    since = "new canister, no line on it yet" if new else f"line {level} of {full} at {view.clock(last.at)}"
+    return f"{where}: room for {formats.ml(room)} ({since})."
 
 
-def forecast_text(forecasts: tuple[Forecast, ...], last: Level, capacity_ml: int, view: View) -> str:
+def forecast_text(
+    forecasts: tuple[Forecast, ...], level_ml: int, capacity_ml: int, average: bool, view: View
+) -> str:
     """When the canister is three quarters full and full at the recent rate, or why that is not known."""
-    ahead = tuple(each for each in forecasts if each.level_ml > last.level_ml)
+    ahead = tuple(each for each in forecasts if each.level_ml > level_ml)
     if not ahead:
-        return "It is full." if last.level_ml >= capacity_ml else "It is over three quarters full."
-    rate = ahead[0].rate_ml_h
+        return "It is full."
+    rate, past = ahead[0].rate_ml_h, "Three quarters or more full. " if len(ahead) < len(forecasts) else ""
     if rate is None:
-        return "No recent rate, so no forecast."
+        return f"{past}No recent rate, so no forecast."
+    at_rate = f"At the recent {'average ' if average else ''}{formats.ml_h(rate)}"
     if all(each.at is None for each in ahead):
-        return f"At the recent {formats.ml_h(rate)} it does not fill."
+        return f"{past}{at_rate} it does not fill soon."
     told = tuple(f"{_mark(each.level_ml, capacity_ml)} {_at(each.at, view)}" for each in ahead)
-    return f"At the recent {formats.ml_h(rate)}: {', '.join(told)}."
+    return f"{past}{at_rate}: {', '.join(told)}."
+
+
+def tipped_text(where: str) -> str:
+    """A canister that was tipped over: its level says nothing of the room left."""
+    return f"{where}: the canister was tipped over, so the room left and the forecast are not known."
 
 
 def due_text(due: Due, view: View) -> str:

@@ -9,7 +9,7 @@ from bot.wording import formats
 from bot.wording.queries.view import View
 
 _NAMED = {
-    "day": "Today's 24 h so far",
+    "day": "This 24 h day so far",
     "last_day": "Last 24 h day",
     "24h": "Last 24 h",
     "placement": "In all",
@@ -80,7 +80,7 @@ def sum_of_tubes(label: str, sums: tuple[Sum, ...]) -> str:
     missing = len(sums) - len(known)
     if not missing:
         return told
-    return f"{told} ({missing} of {len(sums)} tubes without a line)"
+    return f"{told} ({missing} of {len(sums)} tubes without a sum)"
 
 
 def _end_note(total: Sum) -> str:

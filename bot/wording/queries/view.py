@@ -19,7 +19,7 @@ class View:
 
     zone: tzinfo
     now: datetime
-    people: Mapping[str, str] = field(default=_NOBODY)
+    people: Mapping[str, str] = field(default_factory=lambda: _NOBODY)
 
     def clock(self, moment: datetime) -> str:
         """The time in the unit's zone, with the day when it is not today."""

@@ -1,0 +1,96 @@
+"""The queries: what each topic returns for a bed, a tube or the whole unit. Reads only; records nothing."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+
+from bot.dialogue.context import Context
+from bot.dialogue.queries import beds, handoff, history, people, rates, status, volumes, waiting
+from bot.dialogue.queries.desk import Desk
+from bot.dialogue.queries.reply import QueryReply
+from bot.dialogue.queries.telling import caution_lines, of_bed, standing, urgent_only
+from bot.dialogue.queries.where import Found, found, patients
+from bot.dialogue.said import Query, Topic
+from bot.engine.patient import Patient
+from bot.store.book import Book
+from bot.wording.queries import nothing
+
+__all__ = ["QueryReply", "answer_query"]
+
+_BED: Mapping[Topic, Callable[[Desk, Found], tuple[str, ...]]] = {
+    "last": volumes.last,
+    "chart": volumes.chart,
+    "total": volumes.total,
+    "trend": volumes.trend,
+    "rate": rates.rate,
+    "due": status.due,
+    "capacity": status.capacity,
+    "checks": status.checks,
+    "history": history.history,
+    "handoff": handoff.handoff,
+}
+_UNIT: Mapping[Topic, Callable[[Desk, tuple[Patient, ...]], tuple[str, ...]]] = {
+    "last": volumes.last_of_unit,
+    "total": volumes.total_of_unit,
+    "rate": rates.rate_of_unit,
+    "due": status.due_of_unit,
+    "capacity": status.capacity_of_unit,
+    "checks": status.checks_of_unit,
+}
+
+
+def answer_query(query: Query, context: Context, book: Book) -> QueryReply:
+    """The reply to a query. A bed that is not there, or has no drain, is a plain sentence, never an error.
+
+    Any role may ask anything of its own unit. The book shows no other unit.
+    """
+    desk = Desk(query=query, context=context, book=book)
+    match query.topic:
+        case "me":
+            return QueryReply(lines=people.me(desk))
+        case "repeat":
+            return QueryReply(lines=people.repeat(desk))
+        case "beds":
+            lines, held, named = beds.beds(desk)
+            return QueryReply(lines=lines, cautions=held, beds=named)
+        case "handoff" if query.bed is None:
+            lines, held, named = beds.beds(desk)
+            return QueryReply(lines=lines, cautions=held, beds=named)
+        case "open":
+            return _open(desk)
+    return _of_unit(desk) if query.bed is None else _of_bed(desk, query.bed)
+
+
+def _open(desk: Desk) -> QueryReply:
+    bed = desk.query.bed
+    if bed is None:
+        return QueryReply(lines=waiting.open_of_unit(desk), tells_unconfirmed=True)
+    if bed not in desk.context.unit.beds:
+        return QueryReply(lines=(nothing.unknown_bed(bed, desk.context.unit.name),))
+    return QueryReply(lines=waiting.open_of_bed(desk, bed), beds=(bed,), tells_unconfirmed=True)
+
+
+def _of_bed(desk: Desk, bed: str) -> QueryReply:
+    """The reply about one bed; every URGENT that stands there is told, whatever was asked."""
+    where = found(desk, bed)
+    if isinstance(where, str):
+        return QueryReply(lines=(where,), beds=(bed,) if bed in desk.context.unit.beds else ())
+    lines = (*where.preface, *_BED[desk.query.topic](desk, where))
+    held = standing(desk, where.patient)
+    if desk.query.topic == "handoff":
+        return QueryReply(lines=lines, cautions=of_bed(bed, held), beds=(bed,), tells_unconfirmed=True)
+    if desk.query.topic != "last":
+        held = urgent_only(held)
+    return QueryReply(lines=(*lines, *caution_lines(desk, held)), cautions=of_bed(bed, held), beds=(bed,))
+
+
+def _of_unit(desk: Desk) -> QueryReply:
+    if desk.query.topic not in _UNIT:
+        return QueryReply(lines=(nothing.which_bed(desk.query.topic),))
+    there = patients(desk)
+    if not there:
+        return QueryReply(lines=(nothing.empty_unit(desk.context.unit.name),))
+    rows = _UNIT[desk.query.topic](desk, there)
+    head = nothing.unit_topic(desk.context.unit.name, desk.query.topic, len(there))
+    lines = desk.page(head, rows)
+    return QueryReply(lines=lines, beds=tuple(patient.bed for patient in there))

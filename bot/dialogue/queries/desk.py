@@ -1,0 +1,61 @@
+"""What every query is answered from: who asks, the moment, and the unit's ledgers in this transaction."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+
+from bot.dialogue.context import Context
+from bot.dialogue.said import Query
+from bot.engine.ledger import Ledger, fold
+from bot.engine.policy import Policy, Schedule
+from bot.store.book import Book
+from bot.wording.pages import page_of
+from bot.wording.queries.asking import asking_words
+from bot.wording.queries.view import View
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Desk:
+    """One query with all that it may look at."""
+
+    query: Query
+    context: Context
+    book: Book
+
+    @property
+    def now(self) -> datetime:
+        """The moment of the query, in UTC."""
+        return self.context.now
+
+    @property
+    def policy(self) -> Policy:
+        """The unit's policy."""
+        return self.context.unit.policy
+
+    @property
+    def schedule(self) -> Schedule:
+        """The unit's shifts."""
+        return self.policy.schedule
+
+    @property
+    def view(self) -> View:
+        """From when and where the reply is written."""
+        unit = self.context.unit
+        return View(zone=unit.zone, now=self.now, people=self._names())
+
+    def page(self, head: str, rows: tuple[str, ...]) -> tuple[str, ...]:
+        """The page that was asked for, with the words for the next one."""
+        query = self.query
+        ask = asking_words(query.topic, query.bed, query.tube, query.window, self.context.unit.zone)
+        return page_of(head, rows, query.page, ask)
+
+    def ledger(self, drain: str) -> Ledger:
+        """The drain's ledger as it stands."""
+        return fold(self.book.entries(drain), self.policy.capacity_ml)
+
+    def _names(self) -> dict[str, str]:
+        """Everyone who is or was on the unit's list, by id."""
+        unit = self.context.unit
+        events = {event.person: event.name for event in self.book.people_events() if event.unit == unit.id}
+        return {**events, **{person.id: person.name for person in unit.people}}

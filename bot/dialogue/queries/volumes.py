@@ -1,0 +1,103 @@
+"""The queries about volumes: last line, to chart, totals, trend."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+from bot.dialogue.queries.desk import Desk
+from bot.dialogue.queries.spans import Span, span
+from bot.dialogue.queries.where import Found
+from bot.engine.ledger import Ledger
+from bot.engine.patient import Patient
+from bot.engine.values import Interval
+from bot.engine.volumes import intervals
+from bot.wording.queries import lines
+from bot.wording.queries.sums import sum_of_tubes
+from bot.wording.queries.view import place
+
+TREND = timedelta(hours=8)
+"""How far back the trend goes unless asked otherwise. Common practice, no source."""
+
+
+def last(desk: Desk, found: Found) -> tuple[str, ...]:
+    """The last line of each tube, what it charted, and the running shift sum."""
+    return tuple(line for ledger in found.drains for line in _last_of(desk, found.bed, ledger))
+
+
+def chart(desk: Desk, found: Found) -> tuple[str, ...]:
+    """The volumes of a shift (or a window) step by step, to copy."""
+    asked = span(desk, desk.query.window or "shift")
+    return tuple(line for ledger in found.drains for line in _chart_of(desk, found.bed, ledger, asked))
+
+
+def total(desk: Desk, found: Found) -> tuple[str, ...]:
+    """The sum of a window of each tube and of the bed; with no window this shift, 24 h and all."""
+    windows = (desk.query.window,) if desk.query.window is not None else ("shift", "24h", "placement")
+    spans = tuple(span(desk, window) for window in windows)
+    told = [_totals_of(desk, found.bed, ledger, spans) for ledger in found.drains]
+    if len(found.drains) < 2:
+        return tuple(told)
+    sums = (sum_of_tubes(each.label, tuple(each.sum_of(one, desk) for one in found.drains)) for each in spans)
+    return (f"{place(found.bed, None)}: {'; '.join(sums)}.", *told)
+
+
+def trend(desk: Desk, found: Found) -> tuple[str, ...]:
+    """The amounts from line to line, the latest last; over 75 min only an average is known."""
+    asked = span(desk, desk.query.window or TREND)
+    told: list[str] = []
+    for ledger in found.drains:
+        head = f"{place(found.bed, ledger.tube)}: {asked.told(ledger, desk)}."
+        steps = tuple(lines.trend_text(step, desk.view) for step in asked.steps(ledger, desk))
+        told.extend(desk.page(head, steps))
+    return tuple(told)
+
+
+def last_of_unit(desk: Desk, patients: tuple[Patient, ...]) -> tuple[str, ...]:
+    """The last line of each bed."""
+    return tuple(
+        f"{place(patient.bed, ledger.tube)}: {_level(desk, ledger)}."
+        for patient in patients
+        for ledger in patient.drains
+    )
+
+
+def total_of_unit(desk: Desk, patients: tuple[Patient, ...]) -> tuple[str, ...]:
+    """The sum of one window (this shift, unless said) of each tube of each bed."""
+    asked = span(desk, desk.query.window or "shift")
+    return tuple(
+        f"{place(patient.bed, ledger.tube)}: {asked.told(ledger, desk)}."
+        for patient in patients
+        for ledger in patient.drains
+    )
+
+
+def _last_of(desk: Desk, bed: str, ledger: Ledger) -> tuple[str, ...]:
+    head = f"{place(bed, ledger.tube)}: {_level(desk, ledger)}."
+    if ledger.last is None:
+        return (head,)
+    steps = intervals(ledger, desk.schedule)
+    charted = f"{_charted(desk, steps[-1])}." if steps else lines.NOTHING_YET
+    return (head, charted, f"{span(desk, 'shift').told(ledger, desk)}.")
+
+
+def _charted(desk: Desk, step: Interval) -> str:
+    if desk.policy.chart_by == "mark":
+        return lines.chart_text(step, desk.view)
+    return lines.uncharted_text(step, desk.view)
+
+
+def _level(desk: Desk, ledger: Ledger) -> str:
+    return lines.level_text(ledger.last, desk.view) if ledger.last else lines.NO_LINE
+
+
+def _chart_of(desk: Desk, bed: str, ledger: Ledger, asked: Span) -> tuple[str, ...]:
+    steps = tuple(lines.step_text(step, desk.view) for step in asked.steps(ledger, desk))
+    by_mark = desk.policy.chart_by == "mark"
+    head = f"{place(bed, ledger.tube)}: {asked.told(ledger, desk)}."
+    if steps:
+        head += lines.TO_CHART if by_mark else lines.ONE_TO_CHART
+    return desk.page(head, steps)
+
+
+def _totals_of(desk: Desk, bed: str, ledger: Ledger, spans: tuple[Span, ...]) -> str:
+    return f"{place(bed, ledger.tube)}: {'; '.join(each.told(ledger, desk) for each in spans)}."

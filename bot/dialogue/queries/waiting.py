@@ -1,0 +1,48 @@
+"""The query for open questions, and the unconfirmed readings that other replies must show."""
+
+from __future__ import annotations
+
+from bot.dialogue.pending import NO_READING, Pending
+from bot.dialogue.queries.desk import Desk
+from bot.dialogue.said_json import loaded
+from bot.store.questions import Question
+from bot.wording.gsm import gsm_only
+from bot.wording.queries import waiting as words
+from bot.wording.queries.view import place
+from bot.wording.readback import unconfirmed_text
+
+
+def open_of_bed(desk: Desk, bed: str) -> tuple[str, ...]:
+    """What waits for an answer about the bed."""
+    return _told(desk, place(bed, None), desk.book.unsettled(bed=bed))
+
+
+def open_of_unit(desk: Desk) -> tuple[str, ...]:
+    """What waits for an answer in the unit."""
+    return _told(desk, gsm_only(desk.context.unit.name), desk.book.unsettled())
+
+
+def waiting_lines(desk: Desk, bed: str) -> tuple[str, ...]:
+    """Each question about the bed that is open or was never answered, in words."""
+    return tuple(_line(desk, each) for each in desk.book.unsettled(bed=bed))
+
+
+def is_unconfirmed(desk: Desk, question: Question) -> bool:
+    """Whether a reading hangs on the question, and nobody answered in time."""
+    return question.lapsed(desk.now) and loaded(question.said_json, Pending).ask not in NO_READING
+
+
+def _told(desk: Desk, where: str, questions: tuple[Question, ...]) -> tuple[str, ...]:
+    if not questions:
+        return (f"{where}: {words.NONE_OPEN}",)
+    lapsed = sum(is_unconfirmed(desk, each) for each in questions)
+    head = words.waiting_head(where, len(questions) - lapsed, lapsed)
+    ordered = sorted(questions, key=lambda each: (not each.danger, each.asked_at))
+    return desk.page(head, tuple(_line(desk, each) for each in ordered))
+
+
+def _line(desk: Desk, question: Question) -> str:
+    if not is_unconfirmed(desk, question):
+        return words.question_text(question.text, question.asked_at, question.sender, desk.view)
+    brief = loaded(question.said_json, Pending).brief
+    return unconfirmed_text(question.bed or "?", brief, question.asked_at, question.sender, desk.view)
