@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from dataclasses import replace
 
 from bot.dialogue.context import Context
 from bot.dialogue.queries import beds, handoff, history, people, rates, status, volumes, waiting
@@ -51,11 +52,9 @@ def answer_query(query: Query, context: Context, book: Book) -> QueryReply:
         case "repeat":
             return QueryReply(lines=people.repeat(desk))
         case "beds":
-            lines, held, named = beds.beds(desk)
-            return QueryReply(lines=lines, cautions=held, beds=named)
+            return beds.beds(desk)
         case "handoff" if query.bed is None:
-            lines, held, named = beds.beds(desk)
-            return QueryReply(lines=lines, cautions=held, beds=named)
+            return answer_query(replace(query, topic="beds"), context, book)
         case "open":
             return _open(desk)
     return _of_unit(desk) if query.bed is None else _of_bed(desk, query.bed)
@@ -79,6 +78,7 @@ def _of_bed(desk: Desk, bed: str) -> QueryReply:
     held = standing(desk, where.patient)
     if desk.query.topic == "handoff":
         return QueryReply(lines=lines, cautions=of_bed(bed, held), beds=(bed,), tells_unconfirmed=True)
+    held = tuple(each for each in held if each.code not in handoff.TOLD_ELSEWHERE)
     if desk.query.topic != "last":
         held = urgent_only(held)
     return QueryReply(lines=(*lines, *caution_lines(desk, held)), cautions=of_bed(bed, held), beds=(bed,))

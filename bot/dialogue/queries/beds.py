@@ -7,18 +7,20 @@ from dataclasses import dataclass
 from bot.dialogue.part import BedCaution
 from bot.dialogue.queries.desk import Desk
 from bot.dialogue.queries.rates import short_rate
-from bot.dialogue.queries.spans import span
+from bot.dialogue.queries.reply import QueryReply
 from bot.dialogue.queries.telling import caution_lines, of_bed, standing, urgent_only
-from bot.dialogue.queries.waiting import is_unconfirmed
+from bot.dialogue.queries.waiting import is_unconfirmed, unconfirmed_lines
 from bot.dialogue.queries.where import patients
 from bot.engine.amend import outstanding
 from bot.engine.due import due
 from bot.engine.ledger import Ledger
 from bot.engine.patient import Patient
+from bot.engine.shifts import shift_at, shift_sum
 from bot.engine.values import Caution, Severity
 from bot.store.questions import Question
 from bot.wording.queries.nothing import empty_unit
 from bot.wording.queries.summary import Needs, bed_head, tube_text, unit_head
+from bot.wording.queries.sums import short_sum
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -43,16 +45,28 @@ def in_order_of_need(desk: Desk) -> tuple[BedNeeds, ...]:
     return tuple(sorted(beds, key=lambda each: each.rank))
 
 
-def beds(desk: Desk) -> tuple[tuple[str, ...], tuple[BedCaution, ...], tuple[str, ...]]:
-    """The summary's page, the cautions of those beds, and the beds."""
+def beds(desk: Desk) -> QueryReply:
+    """The unit's summary, a page at a time; the unconfirmed readings of beds with no drain come last."""
     unit = desk.context.unit
     ordered = in_order_of_need(desk)
-    if not ordered:
-        return (empty_unit(unit.name),), (), ()
-    rows = tuple(row for each in ordered for row in _rows(desk, each))
-    held = tuple(item for each in ordered for item in of_bed(each.patient.bed, urgent_only(each.cautions)))
+    with_drain = frozenset(each.patient.bed for each in ordered)
+    rows = [row for each in ordered for row in _rows(desk, each)]
+    rows += unconfirmed_lines(desk, lambda bed: bed not in with_drain)
+    if not rows:
+        return QueryReply(lines=(empty_unit(unit.name),))
     head = unit_head(unit.name, tuple(each.needs for each in ordered))
-    return desk.page(head, rows), held, tuple(each.patient.bed for each in ordered)
+    return QueryReply(
+        lines=desk.page(head, tuple(rows)),
+        cautions=tuple(
+            item for each in ordered for item in of_bed(each.patient.bed, urgent_only(each.cautions))
+        ),
+        beds=tuple(each.patient.bed for each in ordered),
+        tells_unconfirmed=True,
+    )
+
+
+def _urgent(each: BedNeeds) -> tuple[BedCaution, ...]:
+    return of_bed(each.patient.bed, urgent_only(each.cautions))
 
 
 def _bed_needs(desk: Desk, patient: Patient, waiting: tuple[Question, ...]) -> BedNeeds:
@@ -71,12 +85,16 @@ def _bed_needs(desk: Desk, patient: Patient, waiting: tuple[Question, ...]) -> B
 
 
 def _rows(desk: Desk, each: BedNeeds) -> tuple[str, ...]:
-    """The bed's own row, and every URGENT spelled out under it."""
+    """The bed's own row; under it every URGENT and every unconfirmed reading spelled out."""
+    bed = each.patient.bed
     tubes = "; ".join(_tube(desk, ledger) for ledger in each.patient.drains)
-    row = f"{bed_head(each.patient.bed, each.needs)}; {tubes}."
-    return (row, *caution_lines(desk, urgent_only(each.cautions), bed=each.patient.bed))
+    urgent = caution_lines(desk, urgent_only(each.cautions), bed=bed)
+    unconfirmed = unconfirmed_lines(desk, lambda other: other == bed)
+    return (f"{bed_head(bed, each.needs)}; {tubes}.", *urgent, *unconfirmed)
 
 
 def _tube(desk: Desk, ledger: Ledger) -> str:
-    shift = span(desk, "shift").told(ledger, desk)
-    return tube_text(ledger.tube, ledger.last, shift, short_rate(desk, ledger), desk.view)
+    shift = shift_at(desk.schedule, desk.now)
+    held = shift_sum(ledger, desk.schedule, shift, desk.now)
+    told = short_sum(held, desk.view, shift.start)
+    return tube_text(ledger.tube, ledger.last, told, short_rate(desk, ledger), desk.view)

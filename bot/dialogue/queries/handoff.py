@@ -9,13 +9,12 @@ from bot.dialogue.queries.rates import hours_text, rate_text
 from bot.dialogue.queries.spans import shift_span, span
 from bot.dialogue.queries.status import check_lines, due_items, forecast_line
 from bot.dialogue.queries.telling import caution_lines, standing, urgent_only
+from bot.dialogue.queries.volumes import amend_lines
 from bot.dialogue.queries.waiting import waiting_lines
 from bot.dialogue.queries.where import Found
-from bot.engine.amend import outstanding
 from bot.engine.entries import Exchanged, Incident, Moved
 from bot.engine.ledger import Ledger
 from bot.engine.shifts import shift_at, shift_before
-from bot.engine.values import Caution
 from bot.wording.queries import handoff as words
 from bot.wording.queries import lines
 from bot.wording.queries.rows import HAPPENED, row_text
@@ -25,32 +24,41 @@ SHIFTS_BACK = 3
 """This shift and the two before it: a day with shifts of eight hours."""
 
 
+TOLD_ELSEWHERE = frozenset({"amended", "overdue", "unconfirmed"})
+"""Cautions whose substance the last part lists itself."""
+
+
 def handoff(desk: Desk, found: Found) -> tuple[str, ...]:
-    """Situation, background, assessment of each drain, then what is due and open at the bed."""
+    """Situation with every URGENT, background and assessment of each drain, then what is due and open."""
     held = standing(desk, found.patient)
-    urgent = caution_lines(desk, urgent_only(held))
-    drains = (line for ledger in found.drains for line in _of_drain(desk, found.bed, ledger))
-    others = tuple(each for each in held if each not in urgent_only(held))
-    return (*drains, *urgent, *caution_lines(desk, others), *_open(desk, found))
+    others = tuple(each for each in held if each not in urgent_only(held) and each.code not in TOLD_ELSEWHERE)
+    return (
+        *(_situation(desk, found.bed, ledger) for ledger in found.drains),
+        *caution_lines(desk, urgent_only(held)),
+        *(line for ledger in found.drains for line in _of_drain(desk, found, ledger)),
+        *caution_lines(desk, others),
+        *_open(desk, found),
+    )
 
 
-def handoff_cautions(desk: Desk, found: Found) -> tuple[Caution, ...]:
-    """The cautions that the handoff tells."""
-    return standing(desk, found.patient)
-
-
-def _of_drain(desk: Desk, bed: str, ledger: Ledger) -> tuple[str, ...]:
+def _situation(desk: Desk, bed: str, ledger: Ledger) -> str:
     last = lines.level_text(ledger.last, desk.view) if ledger.last else lines.NO_LINE
     away = "; patient away" if ledger.away else ""
     begun = ledger.placed_at or ledger.first_at
     day = words.day_text(begun, ledger.placed_at is not None, desk.view) if begun else ""
     why = words.reason_text(ledger.reason, ledger.weight_kg)
     told = ", ".join(part for part in (place(bed, ledger.tube), day, why) if part)
+    return f"{words.SITUATION}: {told}. Last {last}{away}."
+
+
+def _of_drain(desk: Desk, found: Found, ledger: Ledger) -> tuple[str, ...]:
+    tube = f" {ledger.tube}" if ledger.tube and len(found.drains) > 1 else ""
+    told = (rate_text(desk, ledger), hours_text(desk, ledger), forecast_line(desk, ledger))
+    measured = " ".join((f"{'. '.join(_volumes(desk, ledger))}.", *(part for part in told if part)))
     return (
-        f"{words.SITUATION}{told}. Last {last}{away}.",
-        f"{words.BACKGROUND}{'; '.join(_background(desk, ledger))}.",
-        f"{words.ASSESSMENT}{'. '.join(_volumes(desk, ledger))}.",
-        *_now(desk, bed, ledger),
+        f"{words.BACKGROUND}{tube}: {'; '.join(_background(desk, ledger))}.",
+        f"{words.ASSESSMENT}{tube}: {measured}",
+        *check_lines(desk, found.bed, ledger),
     )
 
 
@@ -93,18 +101,9 @@ def _volumes(desk: Desk, ledger: Ledger) -> tuple[str, ...]:
     )
 
 
-def _now(desk: Desk, bed: str, ledger: Ledger) -> tuple[str, ...]:
-    told = (rate_text(desk, ledger), hours_text(desk, ledger), forecast_line(desk, ledger))
-    return (*(part for part in told if part), *check_lines(desk, bed, ledger))
-
-
 def _open(desk: Desk, found: Found) -> tuple[str, ...]:
     drains = frozenset(each.drain for each in found.drains)
     due = due_items(desk, found.patient, drains)
-    amend = tuple(
-        lines.amend_text(each, desk.view)
-        for ledger in found.drains
-        for each in outstanding(ledger, desk.schedule)
-    )
-    first = f"{words.TO_DO}{', '.join(due) or words.NOTHING_DUE}."
-    return (first, *(f"{told}." for told in amend), *waiting_lines(desk, found.bed))
+    amend = tuple(line for ledger in found.drains for line in amend_lines(desk, ledger))
+    first = f"{words.TO_DO}: {', '.join(due) or words.NOTHING_DUE}."
+    return (first, *amend, *waiting_lines(desk, found.bed))

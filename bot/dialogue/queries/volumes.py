@@ -7,6 +7,7 @@ from datetime import timedelta
 from bot.dialogue.queries.desk import Desk
 from bot.dialogue.queries.spans import Span, span
 from bot.dialogue.queries.where import Found
+from bot.engine.amend import outstanding
 from bot.engine.ledger import Ledger
 from bot.engine.patient import Patient
 from bot.engine.values import Interval
@@ -52,6 +53,12 @@ def trend(desk: Desk, found: Found) -> tuple[str, ...]:
     return tuple(told)
 
 
+def amend_lines(desk: Desk, ledger: Ledger) -> tuple[str, ...]:
+    """What the drain's chart still has to be changed to, until someone says that it was."""
+    changes = outstanding(ledger, desk.schedule)
+    return tuple(f"{lines.amend_text(each, desk.view)}." for each in changes)
+
+
 def last_of_unit(desk: Desk, patients: tuple[Patient, ...]) -> tuple[str, ...]:
     """The last line of each bed."""
     return tuple(
@@ -77,7 +84,7 @@ def _last_of(desk: Desk, bed: str, ledger: Ledger) -> tuple[str, ...]:
         return (head,)
     steps = intervals(ledger, desk.schedule)
     charted = f"{_charted(desk, steps[-1])}." if steps else lines.NOTHING_YET
-    return (head, charted, f"{span(desk, 'shift').told(ledger, desk)}.")
+    return (head, charted, f"{span(desk, 'shift').told(ledger, desk)}.", *amend_lines(desk, ledger))
 
 
 def _charted(desk: Desk, step: Interval) -> str:

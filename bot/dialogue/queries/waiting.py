@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from bot.dialogue.pending import NO_READING, Pending
 from bot.dialogue.queries.desk import Desk
 from bot.dialogue.said_json import loaded
@@ -25,6 +27,12 @@ def open_of_unit(desk: Desk) -> tuple[str, ...]:
 def waiting_lines(desk: Desk, bed: str) -> tuple[str, ...]:
     """Each question about the bed that is open or was never answered, in words."""
     return tuple(_line(desk, each) for each in desk.book.unsettled(bed=bed))
+
+
+def unconfirmed_lines(desk: Desk, here: Callable[[str | None], bool]) -> tuple[str, ...]:
+    """Each unconfirmed reading of the beds for which `here` holds."""
+    lapsed = (each for each in desk.book.unsettled() if is_unconfirmed(desk, each))
+    return tuple(_line(desk, each) for each in lapsed if here(each.bed))
 
 
 def is_unconfirmed(desk: Desk, question: Question) -> bool:

@@ -12,7 +12,7 @@ from bot.wording import formats
 from bot.wording.queries.rows import REASONS
 from bot.wording.queries.view import View
 
-SITUATION, BACKGROUND, ASSESSMENT, TO_DO = "S: ", "B: ", "A: ", "R: "
+SITUATION, BACKGROUND, ASSESSMENT, TO_DO = "S", "B", "A", "R"
 NOTHING_DUE = "nothing due"
 
 

@@ -49,6 +49,14 @@ def sum_text(label: str, total: Sum, view: View, begin: datetime | None) -> str:
     return told + boundary_note(total, view, begin)
 
 
+def short_sum(total: Sum, view: View, begin: datetime) -> str:
+    """A shift's sum in a few words, for a list: "shift 380 mL since 07:00", "shift: no line"."""
+    if total.volume_ml is None or total.begin is None:
+        return "shift: no line"
+    since = f"since {view.clock(total.begin.at)}{boundary_note(total, view, begin)}"
+    return f"shift {amount(total.volume_ml, total.at_least)} {since}"
+
+
 def boundary_note(total: Sum, view: View, begin: datetime | None) -> str:
     """What the nurse must know about where a sum begins and ends; empty when lines stand there."""
     notes = (_begin_note(total, view, begin) if begin else "", _end_note(total))

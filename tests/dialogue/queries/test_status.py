@@ -1,4 +1,4 @@
-"""What is due, room and forecast, the last check, the rate: what was measured, when, and what is not known."""
+"""What is due, room and forecast, the last check, the rate: measured when, and what is not known."""
 
 from __future__ import annotations
 
