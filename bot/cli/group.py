@@ -16,7 +16,7 @@ COMMANDS: Mapping[str, str] = {
     "people": "List, enrol and remove people.",
     "verify": "Check a database: chains, triggers, schema.",
     "backup": "Copy the database while it is in use.",
-    "export": "Write every row as JSON lines.",
+    "export": "Write the ledgers as FHIR, CSV or JSON lines.",
     "import": "Read an export into an empty database.",
     "chat": "Talk to the bot here.",
     "demo": "Play the transcripts as chats.",

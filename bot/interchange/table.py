@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import csv
 import io
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, fields
 from datetime import datetime, tzinfo
 
@@ -55,22 +55,26 @@ class Row:
 COLUMNS = tuple(field.name for field in fields(Row))
 
 
-def csv_text(unit: Unit, ledgers: Iterable[Ledger]) -> str:
-    """The whole table with its heads, lines ended by CR LF (RFC 4180)."""
+def csv_text(
+    unit: Unit, ledgers: Iterable[Ledger], holds: Callable[[datetime], bool] = lambda _: True
+) -> str:
+    """The whole table with its heads, lines ended by CR LF (RFC 4180); only entries whose moment `holds`."""
     out = io.StringIO()
     writer = csv.writer(out)
     writer.writerow(COLUMNS)
     for ledger in ledgers:
-        writer.writerows(_cells(row) for row in rows(unit, ledger))
+        writer.writerows(_cells(row) for row in rows(unit, ledger, holds))
     return out.getvalue()
 
 
-def rows(unit: Unit, ledger: Ledger) -> Iterator[Row]:
+def rows(unit: Unit, ledger: Ledger, holds: Callable[[datetime], bool] = lambda _: True) -> Iterator[Row]:
     """The drain's entries in the order of recording, corrections applied to the rows that they are about."""
     steps = {step.end.entry: step for step in intervals(ledger, unit.policy.schedule)}
     repeats = dict(ledger.duplicates)
     for entry in ledger.entries:
-        yield _row(unit, ledger, entry, steps.get(entry.id), repeats)
+        held = ledger.effective(entry.id) or entry
+        if holds(held.at):
+            yield _row(unit, ledger, entry, steps.get(entry.id), repeats)
 
 
 def guarded(cell: Cell) -> Cell:

@@ -293,8 +293,9 @@ def test_a_time_span_takes_the_volumes_that_end_in_it_with_the_lines_that_they_c
     assert [each["valueQuantity"]["value"] for each in levels(bundle)] == [1050, 1100]
 
 
-def test_a_drain_with_nothing_in_the_span_is_left_out() -> None:
-    assert exported(two_lines(), reach=Reach(begin=moment("5 00:00")))["entry"] == []
+def test_a_drain_with_nothing_in_the_span_is_left_out_and_so_are_its_cautions() -> None:
+    bundle = exported(two_lines(), a_caution(), reach=Reach(begin=moment("5 00:00")))
+    assert "entry" not in bundle
 
 
 def test_a_removed_drain_is_an_inactive_device() -> None:

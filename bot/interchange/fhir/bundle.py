@@ -49,16 +49,21 @@ def fhir_bundle(
     reach: Reach = ALL,
 ) -> dict[str, Any]:
     """The Bundle (collection): each drain as a Device, its levels and volumes as Observations, then the
-    cautions as DetectedIssues. The levels that a volume within the span is derived from come with it.
+    cautions of these drains as DetectedIssues. The levels that a volume within the span is derived from
+    come with it. With nothing to tell there is no `entry`: FHIR knows no empty lists.
     """
     resources = [resource for ledger in ledgers for resource in _of_drain(unit, ledger, reach)]
-    issues = [_issue(each, unit, now) for each in cautions]
-    return {
+    there = {each["id"] for each in resources}
+    for standing in cautions:
+        drains = tuple(each for each in standing.drains if names.device_id(each) in there)
+        if drains:
+            resources.append(_issue(standing, drains, unit, now))
+    bundle = {
         "resourceType": "Bundle",
         "type": "collection",
         "timestamp": names.moment(now, unit.zone),
-        "entry": [names.entry_of(resource) for resource in (*resources, *issues)],
     }
+    return {**bundle, "entry": list(map(names.entry_of, resources))} if resources else bundle
 
 
 def _of_drain(unit: Unit, ledger: Ledger, reach: Reach) -> Iterator[dict[str, Any]]:
@@ -89,7 +94,7 @@ def _device(unit: Unit, ledger: Ledger) -> dict[str, Any]:
     }
 
 
-def _issue(standing: Standing, unit: Unit, now: datetime) -> dict[str, Any]:
+def _issue(standing: Standing, drains: tuple[str, ...], unit: Unit, now: datetime) -> dict[str, Any]:
     caution = standing.caution
     return {
         "resourceType": "DetectedIssue",
@@ -98,7 +103,7 @@ def _issue(standing: Standing, unit: Unit, now: datetime) -> dict[str, Any]:
         "code": {"text": caution.code},
         "severity": caution.severity.value,
         **_identified(caution, unit, now),
-        "implicated": [names.reference(names.device_id(drain), "Device") for drain in standing.drains],
+        "implicated": [names.reference(names.device_id(drain), "Device") for drain in drains],
         "detail": standing.sentence,
     }
 
