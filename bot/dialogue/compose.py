@@ -30,8 +30,9 @@ def composed(bedside: Bedside, parts: list[Part]) -> Answer:
     waiting = unconfirmed_told(bedside, parts)
     lines = [*_statements(bedside, parts), *amend_lines(bedside), *news.lines, *waiting.lines]
     lines += [*reminder_lines(bedside, parts), *_late(bedside, parts), *_first(bedside)]
-    reply = gsm_only("\n".join(line for line in lines if line))
-    told = (*(caution for part in parts for caution in part.cautions), *news.cautions, *waiting.cautions)
+    told = dict.fromkeys(line for line in "\n".join(lines).split("\n") if line)
+    reply = gsm_only("\n".join(told))
+    cautions = (*(caution for part in parts for caution in part.cautions), *news.cautions, *waiting.cautions)
     return Answer(
         id=bedside.context.message_id,
         status=_status(parts),
@@ -40,7 +41,7 @@ def composed(bedside: Bedside, parts: list[Part]) -> Answer:
         segments=segments(reply),
         results=tuple(_result(part) for part in parts if part.kind not in ("replaced", "note")),
         chart=chart_rows(bedside),
-        cautions=tuple(_told(bedside, each) for each in told),
+        cautions=tuple(_told(bedside, each) for each in cautions),
         questions=tuple(_asked(question) for question in _questions(parts)),
     )
 

@@ -53,18 +53,26 @@ def base_level(ledger: Ledger, at: datetime) -> int | None:
     return None if before is None else before.level_ml
 
 
-def held_dangers(bedside: Bedside, waiting: tuple[Said | NotSure, ...]) -> list[Part]:
-    """The dangers in what waits behind a question, told with it; their notices are queued as unconfirmed."""
+def held_dangers(bedside: Bedside, asked: Said | NotSure, waiting: tuple[Said | NotSure, ...]) -> list[Part]:
+    """The dangers in what waits behind a question, were all of it right; told with the question."""
+    readings = tuple(each for each in (asked, *waiting) if isinstance(each, Report | Amount))
     found: dict[str, BedCaution] = {}
-    for each in waiting:
-        if isinstance(each, Report | Amount):
-            for ledger in bedside.patient(each.bed).drains:
-                if each.tube in (None, ledger.tube):
-                    found.update((danger.caution.key, danger) for danger in dangers_of(bedside, each, ledger))
+    for bed in dict.fromkeys(each.bed for each in readings):
+        for ledger in bedside.patient(bed).drains:
+            said = tuple(each for each in readings if each.bed == bed and each.tube in (None, ledger.tube))
+            supposed = _all_supposed(bedside, ledger, said)
+            found |= {danger.caution.key: danger for danger in bedside.dangers(bed, supposed)}
     if not found:
         return []
     for danger in found.values():
         bedside.notify(danger, unconfirmed=True)
     text = "\n".join(bedside.caution_line(danger) for danger in found.values())
     cautions = tuple(found.values())
-    return [Part(status="told", kind="mark", bed=cautions[0].bed, text=text, cautions=cautions)]
+    return [Part(status="told", kind="note", bed=cautions[0].bed, text=text, cautions=cautions)]
+
+
+def _all_supposed(bedside: Bedside, ledger: Ledger, said: tuple[Report | Amount, ...]) -> Ledger:
+    for each in said:
+        at = bedside.moment(each.at)
+        ledger = bedside.supposed(ledger, at, *supposed_of(each, ledger, at))
+    return ledger

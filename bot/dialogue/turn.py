@@ -79,10 +79,10 @@ class _Turn:
             self._bedside.waiting = waiting
             new = self._one(item)
             self._bedside.waiting = ()
-            parts += new
             if waiting and _holds(new, self._bedside):
-                parts += held_dangers(self._bedside, waiting)
+                parts += held_dangers(self._bedside, item, waiting)
                 left = [each for each in left if not any(each is held for held in waiting)]
+            parts += new
         return parts
 
     def _waits_for(self, item: Item, rest: list[Item]) -> tuple[Item, ...]:

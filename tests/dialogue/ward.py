@@ -97,6 +97,10 @@ class Ward:
         )
         return Heard(json.loads(handle(incoming, self._deployment).answer))
 
+    def forget(self) -> None:
+        """Only the database stays: what a restart leaves."""
+        self._deployment = deployment(self.units, self.store)
+
     def next_day(self) -> None:
         """Times said from here on are of the next day."""
         self._day += timedelta(days=1)

@@ -1,0 +1,163 @@
+"""Putting lines right and taking them back: whose they were, what follows, what stays readable."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+import pytest
+
+from bot.engine.entries import Correction, Withdrawal
+from tests.dialogue.ward import Ward
+
+
+def marked(ward: Ward, who: str = "Amy") -> Ward:
+    """Lines of 840 at 15:00, 1,050 at 19:00 and 1,130 at 20:00."""
+    ward.says(who, "bed 12 mark 840 at 1500", at="15:01")
+    ward.says(who, "bed 12 mark 1050 at 1900", at="19:01")
+    ward.says(who, "bed 12 mark 1130 at 2000", at="20:01")
+    return ward
+
+
+def test_a_correction_names_the_old_level_and_lists_both_intervals_to_amend() -> None:
+    answer = marked(Ward()).says("Amy", "correct bed 12 1900 to 1005", at="20:05")
+    assert "Bed 12, 19:00, line 1,005 mL (was 1,050 mL, Amy). Chart 165 mL" in answer.reply
+    assert "Amend: 15:00-19:00 210 to 165 mL." in answer.reply
+    assert "Amend: 19:00-20:00 80 to 125 mL." in answer.reply
+    replaced = [(row["volume_ml"], row["replaces"][0]["volume_ml"]) for row in answer.json["chart"]]
+    assert replaced == [(165, 210), (125, 80)]
+
+
+def test_the_author_of_a_line_is_told_of_anothers_correction() -> None:
+    ward = marked(Ward())
+    answer = ward.says("Ben", "correct bed 12 1900 to 1005", at="20:05")
+    assert "Amy is told." in answer.reply
+    assert ("corrected", False) in ward.notices()
+
+
+def test_ones_own_correction_tells_nobody() -> None:
+    ward = marked(Ward())
+    ward.says("Amy", "correct bed 12 1900 to 1005", at="20:05")
+    assert ("corrected", False) not in ward.notices()
+
+
+def test_a_correction_can_be_corrected() -> None:
+    ward = marked(Ward())
+    ward.says("Amy", "correct bed 12 1900 to 1005", at="20:05")
+    answer = ward.says("Amy", "correct bed 12 1900 to 1015", at="20:06")
+    assert "was 1,005 mL" in answer.reply
+    assert ward.levels("12") == [840, 1015, 1130]
+    assert sum(isinstance(entry.payload, Correction) for entry in ward.entries()) == 2
+
+
+def test_a_correction_below_the_line_before_is_asked() -> None:
+    ward = marked(Ward())
+    assert ward.says("Amy", "correct bed 12 1900 to 805", at="20:05").status == "question"
+    assert ward.levels("12") == [840, 1050, 1130]
+    ward.says("Amy", "misread, 1005", at="20:06")
+    assert ward.levels("12") == [840, 1005, 1130]
+
+
+def test_a_correction_of_a_line_that_is_not_there_changes_nothing_and_names_the_last_ones() -> None:
+    answer = marked(Ward()).says("Amy", "correct bed 12 1800 to 1005", at="20:05")
+    assert answer.status == "told"
+    assert "19:00 1,050 mL" in answer.reply
+
+
+def test_a_line_on_the_wrong_bed_is_written_to_the_right_one_and_withdrawn_here() -> None:
+    ward = marked(Ward())
+    answer = ward.says("Amy", "correct bed 12 2000 to bed 9", at="20:05")
+    assert "Bed 9, 20:00, line 1,130 mL." in answer.reply
+    assert "Withdrawn: bed 12, 20:00, line 1,130 mL" in answer.reply
+    assert ward.levels("12") == [840, 1050]
+    assert ward.levels("9") == [1130]
+    assert "Amend: strike out 19:00-20:00 80 mL" in answer.reply.replace("Bed 12: ", "")
+
+
+def test_a_line_that_does_not_fit_the_other_bed_stays_until_that_is_answered() -> None:
+    ward = marked(Ward())
+    ward.says("Ben", "bed 9 mark 1500 at 1900", at="20:04")
+    assert ward.says("Amy", "correct bed 12 2000 to bed 9", at="20:05").status == "question"
+    assert ward.levels("12") == [840, 1050, 1130]
+    ward.says("Amy", "yes", at="20:06")
+    assert ward.levels("12") == [840, 1050]
+    assert ward.levels("9") == [1500, 1130]
+
+
+def test_a_nurse_cannot_change_a_line_before_the_previous_shift_but_a_charge_nurse_can() -> None:
+    ward = marked(Ward())
+    ward.next_day()
+    refused = ward.says("Amy", "correct bed 12 yesterday 1500 to 800", at="19:30")
+    assert refused.status == "refused"
+    assert "charge nurse" in refused.reply
+    assert ward.levels("12")[0] == 840
+    ward.says("Carla", "correct bed 12 yesterday 1500 to 800", at="19:31")
+    assert ward.levels("12")[0] == 800
+
+
+def test_scratch_that_undoes_the_last_message_whole() -> None:
+    ward = marked(Ward())
+    ward.says("Amy", "bed 12 mark 1200 at 2100; bed 9 mark 40 at 2100", at="21:01")
+    answer = ward.says("Amy", "scratch that", at="21:02")
+    assert "Withdrawn: bed 12, 21:00, line 1,200 mL" in answer.reply
+    assert "bed 9, 21:00, line 40 mL" in answer.reply
+    assert "strike out 20:00-21:00 70 mL" in answer.reply
+    assert ward.levels("12") == [840, 1050, 1130]
+    assert ward.levels("9") == []
+
+
+def test_scratch_that_takes_back_an_open_question() -> None:
+    ward = marked(Ward())
+    ward.says("Amy", "bed 12 mark 900 at 2100", at="21:01")
+    ward.says("Amy", "scratch that", at="21:02")
+    assert ward.unsettled() == ()
+    assert ward.says("Amy", "yes", at="21:03").status == "told"
+
+
+def test_scratch_that_of_an_answer_takes_back_what_the_answer_recorded() -> None:
+    ward = marked(Ward())
+    ward.says("Amy", "bed 12 mark 900 at 2100", at="21:01")
+    ward.says("Amy", "misread, 1190", at="21:02")
+    ward.says("Amy", "scratch that", at="21:03")
+    assert ward.levels("12") == [840, 1050, 1130]
+
+
+def test_scratch_that_undoes_a_correction() -> None:
+    ward = marked(Ward())
+    ward.says("Amy", "correct bed 12 1900 to 1005", at="20:05")
+    answer = ward.says("Amy", "scratch that", at="20:06")
+    assert ward.levels("12") == [840, 1050, 1130]
+    assert "Amend: 15:00-19:00 165 to 210 mL." in answer.reply
+
+
+@pytest.mark.parametrize(("minutes", "done"), [(30, True), (31, False)])
+def test_scratch_that_reaches_back_for_so_long_only(minutes: int, done: bool) -> None:
+    ward = marked(Ward())
+    ward.now += timedelta(minutes=minutes - 1)
+    ward.says("Amy", "scratch that")
+    assert (ward.levels("12") == [840, 1050]) is done
+
+
+def test_scratch_that_never_undoes_somebody_elses_message() -> None:
+    ward = marked(Ward())
+    answer = ward.says("Ben", "scratch that", at="20:02")
+    assert answer.entries == []
+    assert ward.levels("12") == [840, 1050, 1130]
+
+
+def test_taking_back_the_first_line_leaves_the_drain_to_those_who_wrote_to_it_since() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 840 at 1500", at="15:01")
+    ward.says("Ben", "bed 12 mark 860 at 1510", at="15:11")
+    ward.says("Amy", "scratch that", at="15:12")
+    assert ward.levels("12") == [860]
+    assert ward.ledger("12").bed == "12"
+
+
+def test_nothing_is_erased() -> None:
+    ward = marked(Ward())
+    before = [entry.id for entry in ward.entries()]
+    ward.says("Amy", "correct bed 12 1900 to 1005", at="20:05")
+    ward.says("Amy", "scratch that", at="20:06")
+    after = ward.entries()
+    assert [entry.id for entry in after][: len(before)] == before
+    assert any(isinstance(entry.payload, Withdrawal) for entry in after)

@@ -1,0 +1,176 @@
+"""Questions over time: which answer counts for which, reminders, lapse, replacing, asking again."""
+
+from __future__ import annotations
+
+from bot.engine.entries import Line
+from tests.dialogue.ward import Ward
+
+
+def asked_about(ward: Ward, bed: str, who: str = "Amy") -> None:
+    """A line of 100 at 08:00 and one of 90 at 08:30 that is asked about."""
+    ward.says(who, f"bed {bed} mark 100 at 0800")
+    ward.says(who, f"bed {bed} mark 90 at 0830")
+
+
+def opened() -> Ward:
+    """A ward at 08:31."""
+    ward = Ward()
+    ward.says("Amy", "help", at="08:31")
+    return ward
+
+
+def test_a_reply_about_something_else_ends_with_what_is_not_recorded_yet() -> None:
+    ward = opened()
+    asked_about(ward, "7")
+    answer = ward.says("Amy", "bed 9 mark 10 at 0835", at="08:36")
+    assert answer.reply.endswith("Not recorded yet: bed 7 90 mL at 08:30.")
+
+
+def test_a_bare_answer_with_two_questions_open_asks_which() -> None:
+    ward = opened()
+    asked_about(ward, "7")
+    asked_about(ward, "9")
+    answer = ward.says("Amy", "yes")
+    assert "Several questions are open" in answer.reply
+    assert ward.levels("7") == [100]
+    assert ward.levels("9") == [100]
+    assert ward.says("Amy", "9 yes").status == "recorded"
+    assert ward.levels("9") == [100, 90]
+    assert ward.levels("7") == [100]
+
+
+def test_an_answer_sent_before_the_question_is_none() -> None:
+    ward = opened()
+    ward.says("Amy", "bed 7 mark 100 at 0800", at="08:32")
+    ward.says("Amy", "bed 7 mark 90 at 0830", at="08:34")
+    answer = ward.says("Amy", "yes", at="08:35", sent="08:33")
+    assert "sent before the question" in answer.reply
+    assert ward.levels("7") == [100]
+
+
+def test_a_question_lapses_into_unconfirmed_which_everyone_is_shown() -> None:
+    ward = opened()
+    asked_about(ward, "7")
+    answer = ward.says("Ben", "bed 7 mark 120 at 0900", at="09:01")
+    assert "Unconfirmed: bed 7 90 mL at 08:30" in answer.reply
+    assert "not counted" in answer.reply
+    assert "unconfirmed" in answer.codes
+    assert answer.chart == [(20, "08:00", "09:00")]
+
+
+def test_a_bare_yes_after_the_lapse_records_nothing() -> None:
+    ward = opened()
+    asked_about(ward, "7")
+    answer = ward.says("Amy", "yes", at="08:59")
+    assert answer.status == "told"
+    assert "Unconfirmed: bed 7 90 mL" in answer.reply
+    assert ward.levels("7") == [100]
+
+
+def test_an_unconfirmed_reading_is_settled_by_an_answer_that_names_its_bed() -> None:
+    ward = opened()
+    asked_about(ward, "7")
+    ward.says("Ben", "7 misread, 130", at="09:10")
+    assert ward.levels("7") == [100, 130]
+    assert ward.unsettled() == ()
+    assert "Unconfirmed" not in ward.says("Ben", "bed 7 mark 140 at 0915", at="09:16").reply
+
+
+def test_an_unconfirmed_reading_is_withdrawn_with_its_bed() -> None:
+    ward = opened()
+    asked_about(ward, "7")
+    ward.says("Amy", "7 no", at="09:10")
+    ward.says("Amy", "no", at="09:11")
+    assert ward.levels("7") == [100]
+    assert ward.unsettled() == ()
+
+
+def test_a_new_line_of_the_drain_replaces_the_question_and_says_so() -> None:
+    ward = opened()
+    asked_about(ward, "7")
+    answer = ward.says("Amy", "bed 7 mark 110 at 0835", at="08:36")
+    assert "Replaced, not recorded: bed 7 90 mL at 08:30." in answer.reply
+    assert ward.levels("7") == [100, 110]
+    assert ward.unsettled() == ()
+
+
+def test_another_nurses_line_does_not_replace_the_question() -> None:
+    ward = opened()
+    asked_about(ward, "7")
+    ward.says("Ben", "bed 7 mark 110 at 0835", at="08:36")
+    assert len(ward.unsettled()) == 1
+
+
+def test_a_question_overtaken_by_another_nurses_line_is_asked_again() -> None:
+    ward = opened()
+    ward.says("Amy", "bed 7 mark 100 at 0800", at="08:32")
+    ward.says("Amy", "bed 7 mark 90 at 0830", at="08:33")
+    ward.says("Ben", "bed 7 mark 85 at 0820", at="08:34")
+    ward.says("Ben", "yes", at="08:35")
+    answer = ward.says("Amy", "yes", at="08:36")
+    assert answer.status == "recorded"
+    assert ward.levels("7") == [100, 85, 90]
+
+
+def test_a_yes_is_not_taken_for_a_doubt_that_was_not_asked() -> None:
+    ward = opened()
+    ward.says("Amy", "bed 7 mark 100 at 0800", at="08:32")
+    ward.says("Amy", "bed 7 mark 900 at 0830", at="08:33")
+    ward.says("Ben", "bed 7 mark 120 at 0835", at="08:36")
+    again = ward.says("Amy", "yes", at="08:37")
+    assert again.status == "question"
+    assert "900 mL is above 120 mL at 08:35" in again.reply
+    assert ward.levels("7") == [100, 120]
+
+
+def test_two_nurses_have_their_own_questions_about_one_bed() -> None:
+    ward = opened()
+    ward.says("Amy", "bed 7 mark 100 at 0800", at="08:32")
+    ward.says("Amy", "bed 7 mark 90 at 0830", at="08:33")
+    ward.says("Ben", "bed 7 mark 80 at 0831", at="08:34")
+    ward.says("Ben", "misread, 110", at="08:35")
+    assert ward.levels("7") == [100, 110]
+    ward.says("Amy", "misread, 105", at="08:36")
+    assert ward.levels("7") == [100, 105, 110]
+
+
+def test_an_exchange_told_instead_of_an_answer_takes_the_line_to_the_new_canister() -> None:
+    ward = opened()
+    asked_about(ward, "7")
+    answer = ward.says("Amy", "changed the canister bed 7, old one 105", at="08:34")
+    assert ward.ledger("7").levels[-1].total_ml == 95
+    assert "line 90 mL" in answer.reply
+    assert ward.unsettled() == ()
+
+
+def test_what_follows_a_doubtful_line_of_the_same_drain_waits_for_its_answer() -> None:
+    ward = opened()
+    ward.says("Amy", "bed 7 mark 100 at 0800", at="08:32")
+    ward.says("Amy", "bed 7 mark 90 at 0815; bed 7 mark 120 at 0830; bed 9 mark 5 at 0830", at="08:33")
+    assert ward.levels("7") == [100]
+    assert ward.levels("9") == [5]
+    ward.says("Amy", "misread, 110", at="08:34")
+    assert ward.levels("7") == [100, 110, 120]
+
+
+def test_a_danger_in_what_waits_is_told_with_the_question() -> None:
+    ward = opened()
+    ward.says("Amy", "bed 7 mark 100 at 0700", at="08:32")
+    answer = ward.says("Amy", "bed 7 mark 90 at 0730; bed 7 mark 760 at 0830", at="08:33")
+    assert answer.status == "question"
+    assert "URGENT if right" in answer.reply
+
+
+def test_the_question_is_found_again_by_another_process_on_the_same_database() -> None:
+    ward = opened()
+    asked_about(ward, "7")
+    ward.forget()
+    ward.says("Amy", "misread, 110", at="08:36")
+    assert ward.levels("7") == [100, 110]
+
+
+def test_while_a_question_is_open_nothing_of_it_is_on_the_ledger() -> None:
+    ward = opened()
+    asked_about(ward, "7")
+    lines = [entry.payload.level_ml for entry in ward.entries() if isinstance(entry.payload, Line)]
+    assert lines == [100]

@@ -1,0 +1,132 @@
+"""Beds are not patients: tubes, placements, moves, swaps, and late lines for a bed that changed hands."""
+
+from __future__ import annotations
+
+from tests.dialogue.ward import Ward
+
+
+def two_tubes() -> Ward:
+    """Bed 12 with a left and a right drain since 08:00."""
+    ward = Ward()
+    ward.says("Amy", "new chest tube bed 12 left at 0800", at="08:01")
+    ward.says("Amy", "new chest tube bed 12 right at 0802", at="08:03")
+    return ward
+
+
+def test_a_placement_told_live_starts_at_nothing_and_reminds_of_two_identifiers() -> None:
+    answer = Ward().says("Amy", "new chest tube bed 12 right at 0800", at="08:01")
+    assert "Bed 12 right, 08:00, tube placed" in answer.reply
+    assert "two identifiers" in answer.reply
+    assert "two_identifiers" in answer.codes
+
+
+def test_a_placement_told_late_asks_what_the_canister_reads() -> None:
+    ward = Ward()
+    asked = ward.says("Amy", "new chest tube bed 12 right at 0800", at="09:00")
+    assert "what does the canister read now?" in asked.reply
+    answer = ward.says("Amy", "150", at="09:01")
+    assert answer.chart == []
+    assert ward.levels("12") == [150]
+    assert ward.says("Amy", "bed 12 right mark 180 at 1000", at="10:01").chart == [(30, "09:01", "10:00")]
+
+
+def test_a_line_for_a_bed_with_two_tubes_asks_which() -> None:
+    ward = two_tubes()
+    asked = ward.says("Amy", "bed 12 mark 40 at 0900", at="09:01")
+    assert "which tube" in asked.reply
+    assert set(asked.says) == {"left", "right"}
+    answer = ward.says("Amy", "left", at="09:02")
+    assert "Bed 12 left, 09:00, line 40 mL." in answer.reply
+
+
+def test_two_tubes_in_one_message_are_two_drains() -> None:
+    ward = Ward()
+    answer = ward.says("Amy", "bed 12 left mark 340 at 0700; bed 12 right mark 120 at 0700", at="07:01")
+    assert answer.status == "recorded"
+    assert len(ward.ledgers("12")) == 2
+
+
+def test_a_tube_that_the_bed_has_not_had_is_asked() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 340 at 0700", at="07:01")
+    asked = ward.says("Amy", "bed 12 left mark 350 at 0800", at="08:01")
+    assert "First: that drain. Second: another drain." in asked.reply
+    ward.says("Amy", "first", at="08:02")
+    assert ward.levels("12") == [340, 350]
+
+
+def test_a_second_drain_can_be_told_by_an_answer() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 340 at 0700", at="07:01")
+    ward.says("Amy", "bed 12 left mark 50 at 0800", at="08:01")
+    ward.says("Amy", "second", at="08:02")
+    assert [ledger.tube for ledger in ward.ledgers("12")] == ["left", None]
+
+
+def test_a_placement_on_an_open_drain_is_asked() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 340 at 0700", at="07:01")
+    asked = ward.says("Amy", "new chest tube bed 12 at 0800", at="08:01")
+    assert "it has an open drain (last line 340 mL at 07:00)" in asked.reply
+    ward.says("Amy", "yes", at="08:02")
+    assert [ledger.is_open() for ledger in ward.ledgers("12")] == [True, False]
+
+
+def test_a_placement_of_another_tube_is_not_asked() -> None:
+    assert [ledger.is_open() for ledger in two_tubes().ledgers("12")] == [True, True]
+
+
+def test_a_move_takes_the_drain_along_and_late_lines_still_find_it() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 340 at 0700", at="07:01")
+    moved = ward.says("Amy", "bed 12 moved to bed 14", at="08:00")
+    assert "moved to bed 14" in moved.reply
+    assert "two identifiers" in moved.reply
+    assert ward.says("Amy", "bed 14 mark 400 at 0900", at="09:01").chart == [(60, "07:00", "09:00")]
+    late = ward.says("Ben", "bed 12 mark 360 at 0730", at="09:05")
+    assert "Bed 12 (now bed 14), 07:30" in late.reply
+    assert ward.levels("14") == [340, 360, 400]
+
+
+def test_a_line_for_a_bed_whose_patient_moved_away_is_asked() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 340 at 0700", at="07:01")
+    ward.says("Amy", "bed 12 moved to bed 14", at="08:00")
+    asked = ward.says("Ben", "bed 12 mark 20 at 0900", at="09:01")
+    assert "moved to bed 14 at 08:00. Is this a new drain?" in asked.reply
+
+
+def test_two_patients_who_swap_beds_in_one_message() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 340 at 0700; bed 14 mark 50 at 0700", at="07:01")
+    answer = ward.says("Amy", "bed 12 moved to bed 14; bed 14 moved to bed 12", at="08:00")
+    assert answer.status == "recorded"
+    assert ward.says("Amy", "bed 14 mark 400 at 0900", at="09:01").chart == [(60, "07:00", "09:00")]
+    assert ward.says("Amy", "bed 12 mark 80 at 0900", at="09:02").chart == [(30, "07:00", "09:00")]
+
+
+def test_a_move_to_a_bed_with_a_drain_is_asked_and_may_be_a_swap() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 340 at 0700; bed 14 mark 50 at 0700", at="07:01")
+    asked = ward.says("Amy", "bed 12 moved to bed 14", at="08:00")
+    assert "bed 14 has an open drain" in asked.reply
+    ward.says("Amy", "first", at="08:01")
+    assert ward.says("Amy", "bed 14 mark 400 at 0900", at="09:01").chart == [(60, "07:00", "09:00")]
+    assert ward.says("Amy", "bed 12 mark 80 at 0900", at="09:02").chart == [(30, "07:00", "09:00")]
+
+
+def test_a_move_to_a_bed_whose_patient_left_closes_that_drain() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 340 at 0700; bed 14 mark 50 at 0700", at="07:01")
+    ward.says("Amy", "bed 12 moved to bed 14", at="08:00")
+    ward.says("Amy", "second", at="08:01")
+    open_levels = [ledger.levels[-1].level_ml for ledger in ward.ledgers("14") if ledger.is_open()]
+    assert open_levels == [340]
+
+
+def test_a_line_before_the_placement_asks_for_its_time() -> None:
+    ward = Ward()
+    ward.says("Amy", "new chest tube bed 12 at 0800", at="08:01")
+    asked = ward.says("Amy", "bed 12 mark 40 at 0700", at="09:01")
+    assert "placed at 08:00. What time was it?" in asked.reply
+    assert ward.levels("12") == [0]
