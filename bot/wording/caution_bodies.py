@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from datetime import datetime, tzinfo
+from datetime import datetime, timedelta, tzinfo
 
 from bot.engine.values import Caution
 from bot.wording import formats
@@ -82,9 +82,13 @@ class Told:
 
 
 def _rate(told: Told) -> str:
-    if (told.caution.hours or 1) > 1:
-        return _each_hour(told)
-    return _amount(told) if told.caution.unit in {"mL", "mL/kg"} else f"{told.value}{told.when}{told.against}"
+    hours = told.caution.hours or 1
+    if told.caution.average:
+        window = "hour" if hours == 1 else f"{hours} h"
+        return f"at least {told.value} in some {window} of{told.when}{told.against}"
+    if told.caution.unit in {"mL", "mL/kg"}:
+        return _amount(told, timedelta(hours=hours))
+    return _each_hour(told) if hours > 1 else f"{told.value}{told.when}{told.against}"
 
 
 def _per_kg(told: Told) -> str:
@@ -97,8 +101,13 @@ def _each_hour(told: Told) -> str:
     return f"{_COMPARED[told.caution.comparison]} {told.limit} in each of {hours} hours{told.when}{lowest}"
 
 
-def _amount(told: Told) -> str:
-    return f"{told.value}{told.lasting}{told.against}"
+def _amount(told: Told, window: timedelta) -> str:
+    """What was measured; over a little more than the window, both that and what it makes in the window."""
+    begin, end, value = told.caution.begin, told.caution.end, told.caution.value
+    if begin is None or end is None or value is None or end - begin <= window:
+        return f"{told.value}{told.lasting}{told.against}"
+    measured = formats.quantity(value * ((end - begin) / window), told.caution.unit)
+    return f"{measured}{told.lasting} ({told.value} in {formats.length(window)}){told.against}"
 
 
 def _effusion_limit(told: Told) -> str:
@@ -236,8 +245,8 @@ BODIES: dict[str, Callable[[Told], str]] = {
     "rate_high": _rate,
     "rate_sustained": _each_hour,
     "ladder": _rate,
-    "amount_at_once": _amount,
-    "amount_24h": _amount,
+    "amount_at_once": _rate,
+    "amount_24h": _rate,
     "per_kg": _per_kg,
     "effusion_limit": _effusion_limit,
     "sudden_rise": _sudden_rise,

@@ -25,6 +25,9 @@ _SOURCELESS = frozenset(
 )
 """What the ledger says of itself: no published rule stands behind it, so none is named."""
 
+_OWN_LIMIT = frozenset({"sudden_rise", "line_fell"})
+"""Their limit is not in the unit of their value: a multiple, or the line before."""
+
 
 def caution_text(
     caution: Caution, zone: tzinfo, now: datetime, *, bed: str | None = None, still: bool = False
@@ -40,7 +43,9 @@ def caution_text(
 
 def cleared_text(caution: Caution, *, bed: str | None = None) -> str:
     """What is said once when a caution no longer stands: "Cleared: rate over 100 mL/h."."""
-    limit = formats.quantity(caution.limit, caution.unit) if caution.limit is not None else ""
+    limit = ""
+    if caution.limit is not None and caution.code not in _OWN_LIMIT:
+        limit = formats.quantity(caution.limit, caution.unit)
     about = _subject(caution, bed)
     name = caution.code.replace("_", " ")
     return gsm_only(f"Cleared{about}: {name}{f' ({limit})' if limit else ''}.")

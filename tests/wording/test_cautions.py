@@ -75,9 +75,37 @@ def test_a_reply_about_several_beds_names_bed_and_tube() -> None:
 
 
 def test_a_proof_from_a_long_interval_says_that_it_is_an_average() -> None:
-    told = text(replace(URGENT, average=True, begin=NOW - timedelta(hours=4)))
-    assert "620 mL in 4 h" in told
-    assert "average: single hours are not known" in told
+    told = text(replace(URGENT, average=True, hours=1, value=205, limit=200, begin=NOW - timedelta(hours=4)))
+    assert told.startswith("URGENT: at least 205 mL in some hour of 15:05-19:05, over 200 mL, an average: ")
+
+
+def test_an_amount_over_a_little_more_than_its_window_says_both_what_was_measured_and_what_that_makes() -> (
+    None
+):
+    told = text(replace(URGENT, hours=1, value=572, begin=NOW - timedelta(minutes=65)))
+    assert told.startswith("URGENT: 620 mL in 65 min (572 mL in 60 min), over 500 mL (Melanson).")
+
+
+def test_a_rule_for_each_hour_says_the_lowest_of_them() -> None:
+    hourly = replace(
+        URGENT, code="ladder", unit="mL/h", value=410, limit=400, hours=2, begin=NOW - timedelta(hours=2)
+    )
+    assert text(hourly).startswith(
+        "URGENT: over 400 mL/h in each of 2 hours 17:05-19:05, the lowest 410 mL/h"
+    )
+
+
+def test_a_rise_does_not_call_its_multiple_millilitres() -> None:
+    rise = replace(URGENT, code="sudden_rise", limit=3, value=240, detail="40 mL/h before")
+    assert "sudden rise, 240 mL 18:05-19:05, 40 mL/h before" in text(rise)
+    assert "3 mL" not in text(rise) + cleared_text(rise)
+
+
+def test_a_child_without_a_weight_gets_a_note_about_that() -> None:
+    note = Caution(
+        code="per_kg", severity=Severity.LOW, rule="per_kg.no_weight", source="", detail="no_weight"
+    )
+    assert text(note) == "NOTE: no weight is known, so no rate rule can be checked."
 
 
 @pytest.mark.parametrize(

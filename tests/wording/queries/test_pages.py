@@ -41,7 +41,9 @@ def test_a_page_that_is_not_there_is_the_nearest_one(number: int, same_as: int) 
     assert page_of(HEAD, ROWS, number, "beds") == page_of(HEAD, ROWS, same_as, "beds")
 
 
-@pytest.mark.parametrize("reply", ["", "Bed 12, 19:00, line 690 mL.", "Page 1 of 2.", 'say more ("beds page 2")'])
+@pytest.mark.parametrize(
+    "reply", ["", "Bed 12, 19:00, line 690 mL.", "Page 1 of 2.", 'say more ("beds page 2")']
+)
 def test_a_reply_without_more_gives_nothing_to_ask_for(reply: str) -> None:
     assert next_page(reply) is None
 
