@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bot.dialogue.answer import Answer
 from bot.dialogue.context import Context
+from bot.dialogue.queries.more import asked_for_more
 from bot.dialogue.turn import take
 from bot.intake.handling import Deployment
 from bot.intake.incoming import Incoming
@@ -18,10 +19,10 @@ def deployment(units: tuple[Unit, ...], store: Store) -> Deployment:
 
 
 def respond(incoming: Incoming, context: Context, book: Book) -> Answer:
-    """The dialogue's answer to what the reader finds in the message."""
-    message = read(
-        incoming.text, context.unit, incoming.arrived, incoming.channel, alternatives=incoming.alternatives
-    )
+    """The dialogue's answer to what the reader finds in the message, or in what "more" stands for."""
+    more = asked_for_more(incoming.text, context, book)
+    text, alternatives = (more, ()) if more is not None else (incoming.text, incoming.alternatives)
+    message = read(text, context.unit, incoming.arrived, incoming.channel, alternatives=alternatives)
     return take(message, context, book)
 
 

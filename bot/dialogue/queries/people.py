@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 
 from bot.dialogue.queries.desk import Desk
+from bot.store.book import Book
 from bot.wording.queries import status as words
 
 
@@ -16,12 +17,12 @@ def me(desk: Desk) -> tuple[str, ...]:
 
 def repeat(desk: Desk) -> tuple[str, ...]:
     """The last reply to the sender, word for word."""
-    return last_reply(desk) or (words.NOTHING_SAID,)
+    return last_reply(desk.context.person.id, desk.book) or (words.NOTHING_SAID,)
 
 
-def last_reply(desk: Desk) -> tuple[str, ...]:
-    """The lines of the last reply to the sender; none if there was none."""
-    row = desk.book.last_message(desk.context.person.id)
+def last_reply(person: str, book: Book) -> tuple[str, ...]:
+    """The lines of the last reply to that person; none if there was none."""
+    row = book.last_message(person)
     if row is None or row.reply is None:
         return ()
     reply = json.loads(row.reply).get("reply")
