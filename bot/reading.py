@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import fields
+from dataclasses import fields, replace
 from datetime import UTC, datetime
 from typing import Final, Literal
 
@@ -20,6 +20,7 @@ from nlu.statements import Parsed, Statement, Unclear
 
 _OWN: Final = frozenset({"bed", "tube", "at", "spans"})
 _AMENDED: Final = re.compile(r"\bamend", re.IGNORECASE)
+_PAGE: Final = re.compile(r"[\s,]+page\s+(\d{1,2})\s*[.?]?\s*$", re.IGNORECASE)
 _NOT_READ: Final = "kind"
 """The slot of a stretch that means nothing to us."""
 
@@ -31,11 +32,34 @@ def read(
     channel: Literal["text", "voice"] = "text",
     alternatives: Sequence[tuple[str, float]] = (),
 ) -> Message:
-    """All that the message says, for this unit; `alternatives` are a recogniser's other hypotheses."""
-    local = arrived.astimezone(unit.zone)
+    """All that the message says, for this unit; `alternatives` are a recogniser's other hypotheses.
+
+    A query may end with the page that is wanted of a long reply: "history bed 7 page 2".
+    """
+    page = _PAGE.search(text)
+    if page is not None:
+        message = _read(text[: page.start()], unit, arrived, channel, ())
+        if _only_queries(message):
+            queries = (replace(each, page=int(page[1])) for each in message.said if isinstance(each, Query))
+            return replace(message, said=tuple(queries))
+    return _read(text, unit, arrived, channel, alternatives)
+
+
+def _only_queries(message: Message) -> bool:
+    queries = [isinstance(each, Query) for each in message.said]
+    return bool(queries) and all(queries) and not message.unclear
+
+
+def _read(
+    text: str,
+    unit: Unit,
+    arrived: datetime,
+    channel: Literal["text", "voice"],
+    alternatives: Sequence[tuple[str, float]],
+) -> Message:
     parsed = nlu.parse(
         text,
-        arrived=local,
+        arrived=arrived.astimezone(unit.zone),
         beds=unit.beds,
         shifts=unit.policy.schedule.starts,
         capacity_ml=unit.policy.capacity_ml,
@@ -55,7 +79,8 @@ def in_ledger_words(parsed: Parsed) -> Message:
                 unclear.append(NotSure(slot=slot, text=parsed.text, partial=slots_of(statement)))
             case whole:
                 said.append(whole)
-    return Message(said=tuple(said), unclear=tuple(unclear), reply=_as_reply(parsed.text, said))
+    reply = _as_reply(parsed.text, said)
+    return Message(said=tuple(said), unclear=tuple(unclear), reply=reply, text=parsed.text)
 
 
 def slots_of(statement: Statement) -> Slots:

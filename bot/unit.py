@@ -45,12 +45,16 @@ class Role(StrEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Person:
-    """Someone on the unit's list. `id` is what the gateway sends as sender; `until` None: for good."""
+    """Someone on the unit's list. `id` is what the gateway sends as sender; `until` None: for good.
+
+    `shared`: a ward phone that several people write from; it asks who is writing.
+    """
 
     id: str
     name: str
     role: Role
     until: datetime | None = None
+    shared: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -268,6 +272,7 @@ def _person(row: Table) -> Person:
         name=_label(row, "name"),
         role=Role(row.one_of("role", tuple(Role))),
         until=None if until is None else until.astimezone(UTC),
+        shared=row.taken("shared", bool, False),
     )
     row.done()
     return person

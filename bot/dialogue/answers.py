@@ -74,4 +74,5 @@ _BY_ASK: Final[Mapping[Ask, Callable[[Bedside, Pending, Answered], Verdict]]] = 
     Ask.WHICH: places.which,
     Ask.SURE: places.yes_no,
     Ask.OCCUPIED: places.occupied,
+    Ask.WHO: places.who,
 }

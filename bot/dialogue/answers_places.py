@@ -190,6 +190,11 @@ def _fits(bedside: Bedside, at: datetime, level_ml: int, tube: str | None, answe
     )
 
 
+def who(_: Bedside, __: Pending, ___: Answered) -> Verdict:
+    """A name is no statement: `phone` looks for it before anything else is read."""
+    return NoAnswer()
+
+
 def occupied(_: Bedside, pending: Pending, answer: Answered) -> Verdict:
     match answer:
         case Answered(choice="first"):

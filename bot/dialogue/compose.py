@@ -111,4 +111,4 @@ def _late(bedside: Bedside, parts: list[Part]) -> list[str]:
 
 
 def _first(bedside: Bedside) -> list[str]:
-    return [help_words.FIRST] if bedside.book.first_message(bedside.context.person.id) else []
+    return [help_words.FIRST] if bedside.book.first_message(bedside.context.sender) else []

@@ -22,6 +22,13 @@ class Context:
     sent_at: datetime | None = None
     message_id: str
     channel: Literal["text", "voice"] = "text"
+    device: str | None = None
+    """The sender id of the shared phone that the person writes from."""
+
+    @property
+    def sender(self) -> str:
+        """Whose messages these are to the gateway: the phone's, where it is shared."""
+        return self.device or self.person.id
 
     @property
     def said_at(self) -> datetime:

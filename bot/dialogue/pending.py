@@ -37,6 +37,7 @@ class Ask(StrEnum):
     SURE = "sure"
     CHANGED_AGAIN = "changed_again"
     OCCUPIED = "occupied"
+    WHO = "who"
 
 
 NO_READING = frozenset({Ask.FINAL, Ask.OPENING})

@@ -171,3 +171,5 @@ class Message:
     said: tuple[Said, ...] = ()
     unclear: tuple[NotSure, ...] = ()
     reply: Answered | None = None
+    text: str = ""
+    """The message itself, for a name that is no statement."""

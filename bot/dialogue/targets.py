@@ -105,7 +105,7 @@ def repeat_of(ledger: Ledger, entry_id: str) -> Level | None:
 
 def _of_last_message(bedside: Bedside, said: Fix | TakeBack) -> Target | Part:
     """The only line of the sender's last message, while it can be undone."""
-    last = bedside.book.last_message(bedside.context.person.id)
+    last = bedside.book.last_message(bedside.context.sender)
     found: list[Target] = []
     undo = timedelta(minutes=bedside.context.unit.undo_min)
     if last is not None and bedside.now - last.arrived <= undo:

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import TypeAlias
 
+from bot.dialogue import phone
 from bot.dialogue.answer import Answer
 from bot.dialogue.bedside import Bedside
 from bot.dialogue.compose import composed
@@ -34,6 +35,12 @@ Item: TypeAlias = Said | NotSure
 
 def take(message: Message, context: Context, book: Book) -> Answer:
     """The whole answer to a message, with everything that it recorded and asked."""
+    if context.person.shared:
+        return phone.take_shared(message, context, book, _take)
+    return _take(message, context, book)
+
+
+def _take(message: Message, context: Context, book: Book) -> Answer:
     bedside = Bedside(
         context=context,
         book=book,

@@ -63,7 +63,7 @@ def _withdraw_questions(bedside: Bedside, asked: tuple[Question, ...]) -> Part:
 
 
 def _last_message(bedside: Bedside) -> Part:
-    last = bedside.book.last_message(bedside.context.person.id)
+    last = bedside.book.last_message(bedside.context.sender)
     undo = timedelta(minutes=bedside.context.unit.undo_min)
     if last is None or bedside.now - last.arrived > undo:
         return _nothing(f"Your last message is over {undo.seconds // 60} min old. Name the bed and the time.")
@@ -82,6 +82,8 @@ def _standing(bedside: Bedside, last: MessageRow) -> tuple[Entry, ...]:
     """What the message recorded and nothing has withdrawn."""
     found = []
     for entry in bedside.book.entries_of_message(last.id):
+        if entry.who != bedside.context.person.id:
+            continue
         rows = bedside.book.entries(entry.drain)
         if not any(isinstance(row.payload, Withdrawal) and row.payload.target == entry.id for row in rows):
             found.append(entry)

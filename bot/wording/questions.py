@@ -239,6 +239,12 @@ def one_of(where: str, labels: tuple[str, ...]) -> Wording:
     return Wording(gsm_only(text), tuple(zip(names, labels, strict=False)))
 
 
+def who(told: str) -> Wording:
+    """Who writes from a shared phone; what was said waits for the name."""
+    about = f" ({told} is not recorded yet)" if told else ""
+    return Wording(gsm_only(f"Who is writing? Say your name{about}."))
+
+
 def missing(slot: str, known: str) -> Wording:
     """A slot that was not said."""
     about = f"{known}: " if known else ""
