@@ -199,7 +199,8 @@ def _fluid(told: Told) -> str:
 def _overdue(told: Told) -> str:
     what, begin, end = told.detail("", "") or "line", told.caution.begin, told.caution.end
     due = f", due at {told.clock(end)}" if end else ""
-    last = f", the last at {told.clock(begin)}" if begin else ""
+    late = begin is not None and end is not None and begin > end
+    last = f", the last at {told.clock(begin)}" if begin and not late else ""
     return f"{what} overdue{due}{last}"
 
 

@@ -101,6 +101,20 @@ def test_a_rise_does_not_call_its_multiple_millilitres() -> None:
     assert "3 mL" not in text(rise) + cleared_text(rise)
 
 
+def test_an_overdue_closing_line_is_not_told_with_a_line_after_it() -> None:
+    overdue = Caution(
+        code="overdue",
+        severity=Severity.MODERATE,
+        rule="overdue.closing",
+        source="",
+        detail="closing_line",
+        end=HOUR_AGO,
+    )
+    assert text(overdue) == "CAUTION: closing line overdue, due at 18:05."
+    assert text(replace(overdue, begin=NOW)) == text(overdue)
+    assert "the last at 17:05" in text(replace(overdue, begin=HOUR_AGO - timedelta(hours=1)))
+
+
 def test_a_child_without_a_weight_gets_a_note_about_that() -> None:
     note = Caution(
         code="per_kg", severity=Severity.LOW, rule="per_kg.no_weight", source="", detail="no_weight"
