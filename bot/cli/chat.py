@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import secrets
 import sys
 from collections.abc import Iterator
 from dataclasses import replace
@@ -36,7 +37,7 @@ Text as you would to the bot: bed 12 mark 1050 at 1900
 )
 def command(unit: Path | None, name: str | None, at: str | None, database: str) -> None:
     """A conversation until /quit or the end of the input."""
-    ward = Ward(unit_or_demo(unit), database)
+    ward = Ward(unit_or_demo(unit), database, f"chat-{secrets.token_hex(4)}")
     session = Session(ward, Chat(Console()), name or ward.unit.people[0].name)
     session.greet()
     if at:

@@ -30,14 +30,14 @@ def command(names: tuple[str, ...], every: bool, listed: bool, fast: bool, folde
         raise click.UsageError(
             f"no stories in {folder}: they come with a checkout; name one by --from FOLDER"
         )
-    unknown = [name for name in names if name not in stories]
-    if unknown:
-        raise click.UsageError(f"no story called {unknown[0]}: --list prints their names")
-    console = Console()
-    chosen = tuple(stories) if every else names or FIRST
     if listed:
         _print_names(stories)
         return
+    chosen = tuple(stories) if every else names or FIRST
+    unknown = [name for name in chosen if name not in stories]
+    if unknown:
+        raise click.UsageError(f"no story called {unknown[0]}: --list prints their names")
+    console = Console()
     for name in chosen:
         _play(name, stories[name], Chat(console), 0 if fast or not console.is_terminal else _READING_S)
     others = len(stories) - len(chosen)

@@ -48,10 +48,14 @@ class Reply:
 
 
 class Ward:
-    """A unit with an empty ledger, or with the one at `url`."""
+    """A unit with an empty ledger, or with the one at `url`.
 
-    def __init__(self, unit: Unit, url: str = "sqlite://") -> None:
+    `session` begins the ids of its messages; a kept ledger needs another one each time.
+    """
+
+    def __init__(self, unit: Unit, url: str = "sqlite://", session: str = "terminal") -> None:
         self.unit = unit
+        self._session = session
         self._store = open_store(url)
         self._deployment = deployment((unit,), self._store)
         self._sent = 0
@@ -61,7 +65,7 @@ class Ward:
         self._sent += 1
         arrived = sent.arrived.astimezone(UTC)
         incoming = Incoming(
-            id=f"terminal-{arrived:%Y%m%dT%H%M%S}-{self._sent}",
+            id=f"{self._session}-{arrived:%Y%m%dT%H%M%S}-{self._sent}",
             sender=self.sender_id(sent.sender),
             text=sent.text,
             arrived=arrived,
