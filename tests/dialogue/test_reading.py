@@ -1,0 +1,119 @@
+"""From what was read to ledger words: each kind, what lacks, and what may be an answer."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime, timedelta, timezone
+
+import pytest
+
+from bot.dialogue.said import Amount, Answered, Fix, NotSure, Query, Report, Said, SeenIt, Slots, TakeBack
+from bot.dialogue.slots import Lacking, built, filled
+from bot.engine.entries import (
+    Checked,
+    Exchanged,
+    Incident,
+    Left,
+    Line,
+    Moved,
+    Placed,
+    Reason,
+    Removed,
+    What,
+)
+from bot.reading import in_ledger_words
+from nlu import statements as read
+from nlu.statements import Parsed, Unclear
+
+EAST = timezone(timedelta(hours=-5))
+SEVEN = datetime(2026, 3, 4, 19, tzinfo=EAST)
+UTC_SEVEN = datetime(2026, 3, 5, 0, tzinfo=UTC)
+
+
+@pytest.mark.parametrize(
+    ("statement", "said"),
+    [
+        (
+            read.Mark(bed="12", level_ml=1050, at=SEVEN, closing=True),
+            Report(bed="12", at=UTC_SEVEN, fact=Line(level_ml=1050, closing=True)),
+        ),
+        (read.Drained(bed="12", volume_ml=0), Amount(bed="12", volume_ml=0)),
+        (
+            read.Placed(bed="12", tube="right", level_ml=0, reason="cardiac", tubes=("a", "b")),
+            Report(
+                bed="12",
+                tube="right",
+                fact=Placed(bed="12", tube="right", opening_ml=0, reason=Reason.CARDIAC, joined=("a", "b")),
+            ),
+        ),
+        (read.Exchanged(bed="12", final_ml=1980), Report(bed="12", fact=Exchanged(), final_ml=1980)),
+        (
+            read.Exchanged(bed="12", opening_ml=40),
+            Report(bed="12", fact=Exchanged(opening_ml=40)),
+        ),
+        (read.Removed(bed="12", level_ml=0), Report(bed="12", fact=Removed(), final_ml=0)),
+        (read.Moved(bed="12", to_bed="14"), Report(bed="12", fact=Moved(from_bed="12", to_bed="14"))),
+        (read.Left(bed="12"), Report(bed="12", fact=Left())),
+        (read.Corrected(bed="12", at=SEVEN, level_ml=5), Fix(bed="12", at=UTC_SEVEN, level_ml=5)),
+        (read.Withdrawn(), TakeBack()),
+        (
+            read.Checked(bed="12", seal_cm=2.0, tidaling=False),
+            Report(bed="12", fact=Checked(seal_cm=2.0, tidaling=False)),
+        ),
+        (read.Incident(bed="12", what="tipped"), Report(bed="12", fact=Incident(what=What.TIPPED))),
+        (read.Asked(topic="total", window="24h"), Query(topic="total", window="24h")),
+        (read.Answered(answer="no", bed="9"), Answered(yes=False, bed="9")),
+        (read.Acknowledged(bed="12"), SeenIt(bed="12")),
+    ],
+)
+def test_a_statement_in_ledger_words(statement: read.Statement, said: Said) -> None:
+    assert in_ledger_words(Parsed(text="", statements=(statement,))).said == (said,)
+
+
+def test_a_chart_that_was_amended_is_told_from_cautions_that_were_seen() -> None:
+    parsed = Parsed(text="12 amended", statements=(read.Acknowledged(bed="12"),))
+    assert in_ledger_words(parsed).said == (SeenIt(bed="12", amended=True),)
+
+
+def test_what_could_not_be_read_one_way_keeps_its_readings() -> None:
+    readings = (read.Mark(bed="12", level_ml=210), read.Drained(bed="12", volume_ml=210))
+    parsed = Parsed(
+        text="bed 12 output 210",
+        unclear=(Unclear(slot="kind", text="output 210", choices=("mark", "drained"), readings=readings),),
+    )
+    (item,) = in_ledger_words(parsed).unclear
+    assert item == NotSure(
+        slot="kind",
+        text="output 210",
+        choices=("mark", "drained"),
+        readings=(Report(bed="12", fact=Line(level_ml=210)), Amount(bed="12", volume_ml=210)),
+    )
+
+
+@pytest.mark.parametrize("text", ["bed 9", "9", "Bed 9.", "room 9"])
+def test_a_bare_bed_may_be_an_answer(text: str) -> None:
+    parsed = Parsed(text=text, statements=(read.Asked(topic="last", bed="9"),))
+    assert in_ledger_words(parsed).reply == Answered(bed="9")
+
+
+@pytest.mark.parametrize("text", ["bed 9?", "what is the last line on 9"])
+def test_a_question_about_a_bed_is_no_answer(text: str) -> None:
+    parsed = Parsed(text=text, statements=(read.Asked(topic="last", bed="9"),))
+    assert in_ledger_words(parsed).reply is None
+
+
+@pytest.mark.parametrize(
+    ("slots", "lacks"),
+    [
+        (Slots(kind="mark", bed="12"), "level_ml"),
+        (Slots(kind="mark", values=(("level_ml", 5),)), "bed"),
+        (Slots(kind="moved", bed="12"), "to_bed"),
+        (Slots(kind="checked", values=(("seal_cm", 2.0),)), "bed"),
+    ],
+)
+def test_a_statement_that_is_not_whole_names_what_lacks(slots: Slots, lacks: str) -> None:
+    assert built(slots) == Lacking(lacks)
+
+
+def test_a_slot_that_is_filled_makes_it_whole() -> None:
+    slots = Slots(kind="mark", values=(("level_ml", 0),))
+    assert built(filled(slots, "bed", "12")) == Report(bed="12", fact=Line(level_ml=0))
