@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 from pathlib import Path
+from typing import Literal
 
 import pytest
 from click.testing import CliRunner
@@ -68,9 +69,9 @@ REPLY = Reply(
 
 def shown(terminal: bool) -> str:
     out = io.StringIO()
-    Chat(Console(file=out, force_terminal=terminal, width=20, color_system="standard"), speech=True).answered(
-        REPLY
-    )
+    colours: Literal["standard", "auto"] = "standard" if terminal else "auto"
+    console = Console(file=out, force_terminal=terminal, width=20, color_system=colours)
+    Chat(console, speech=True).answered(REPLY)
     return out.getvalue()
 
 
