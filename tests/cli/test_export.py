@@ -14,7 +14,7 @@ import pytest
 from click.testing import CliRunner, Result
 
 from bot.cli import penline
-from bot.engine.entries import Line
+from bot.engine.entries import Line, Removed
 from bot.interchange.jsonl import entries_of
 from bot.store import open_store
 from tests.dialogue.queries.ward import WARD_4, Ward
@@ -94,6 +94,18 @@ def test_one_drain_can_be_taken_alone(place: Place) -> None:
     told = list(entries_of(place.export("--jsonl", "--drain", first.drain).stdout.splitlines()))
 
     assert {entry.drain for entry in told} == {first.drain}
+
+
+def test_a_drain_that_was_removed_is_exported_too(tmp_path: Path) -> None:
+    place = Place(tmp_path)
+    ward = place.ward()
+    ward.lines("12", "4 15:00 840")
+    ward.tell("4 16:00", "12", Removed())
+    ward.store.close()
+
+    rows = list(csv.DictReader(io.StringIO(place.export("--csv").stdout)))
+
+    assert [row["kind"] for row in rows] == ["opened", "mark", "removed"]
 
 
 @pytest.mark.parametrize("since", ["2026-03-04T18:30", "2026-03-04T23:30+00:00"])

@@ -41,6 +41,11 @@ def moment(told: str) -> datetime:
     return datetime(2026, 3, int(day), int(hour), int(minute), tzinfo=ZONE).astimezone(UTC)
 
 
+def context_of(at: str, who: Person, unit: Unit = WARD_4) -> Context:
+    """Someone's message that arrived then."""
+    return Context(unit=unit, person=who, now=moment(at), message_id="m")
+
+
 @dataclass
 class Ward:
     """Ward 4 with an empty ledger."""
