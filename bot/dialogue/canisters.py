@@ -58,7 +58,7 @@ def _record(bedside: Bedside, said: Report, spot: Spot, final: Line | FinalLevel
     if final is not None or not _wants_final(bedside, drain, said):
         return part
     asked = ask_final(bedside, spot, drain, entries[-1])
-    return replace(part, status="question", question=asked.question, text=asked.text, first=True)
+    return replace(part, question=asked.question, text=asked.text, first=True)
 
 
 def _wants_final(bedside: Bedside, drain: str, said: Report) -> bool:

@@ -5,6 +5,7 @@ Worded once everything is recorded, so that a list of lines in any order is read
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from datetime import timedelta
 
@@ -21,6 +22,7 @@ from bot.wording.gsm import gsm_only, segments
 from bot.wording.readback import sent_text
 from bot.wording.speech import spoken
 
+_AMOUNT = re.compile(r"\d[\d,]*(?= mL)")
 LONG_ON_ITS_WAY = timedelta(minutes=10)
 
 
@@ -37,7 +39,7 @@ def composed(bedside: Bedside, parts: list[Part]) -> Answer:
         id=bedside.context.message_id,
         status=_status(parts),
         reply=reply,
-        speech=spoken(reply),
+        speech=spoken(_spelt(reply) if any(part.spelt for part in parts) else reply),
         segments=segments(reply),
         results=tuple(_result(part) for part in parts if part.kind not in ("replaced", "note")),
         chart=chart_rows(bedside),
@@ -55,6 +57,11 @@ def _statements(bedside: Bedside, parts: list[Part]) -> list[str]:
         lines += [] if part.first else [part.text]
     lines += shift_lines(bedside, parts)
     return [*first, *lines, *dict.fromkeys(part.last for part in parts)]
+
+
+def _spelt(reply: str) -> str:
+    """The amounts digit by digit, so that fifteen and fifty cannot be mistaken."""
+    return _AMOUNT.sub(lambda found: " ".join(found[0].replace(",", "")), reply)
 
 
 def _status(parts: list[Part]) -> Status:

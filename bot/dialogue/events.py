@@ -13,9 +13,10 @@ from bot.dialogue.locate import Spot, drain_of, is_tube, locate
 from bot.dialogue.part import Part
 from bot.dialogue.pending import Ask, Grant, Pending
 from bot.dialogue.said import Report
-from bot.engine.entries import Incident, Left, Placed, What
+from bot.engine.entries import Away, Back, Incident, Left, Placed, What
 from bot.engine.ledger import Ledger
 from bot.wording import formats, questions
+from bot.wording.gsm import gsm_only
 from bot.wording.readback import TWO_IDENTIFIERS, Where
 
 LIVE = timedelta(minutes=15)
@@ -48,6 +49,9 @@ def _told_anyway(bedside: Bedside, said: Report, question: Part) -> Part:
 def take_for_bed(bedside: Bedside, said: Report, grant: Grant) -> Part:
     """Something that holds for all drains of the bed's patient: a reason, away, back, left."""
     drains = _drains_of_patient(bedside, said)
+    if not drains and isinstance(said.fact, Away | Back | Left) and said.bed in bedside.context.unit.beds:
+        text = gsm_only(f"Bed {said.bed} has no open drain here. Not recorded: {what(said)}.")
+        return Part(status="told", kind=said.fact.kind, bed=said.bed, text=text)
     if not drains:
         return take_event(bedside, said, grant)
     at = bedside.moment(said.at)
@@ -120,7 +124,7 @@ def _place(bedside: Bedside, said: Report, spot: Spot, blank: Ledger | None) -> 
         questions.opening(spot.where()),
         About(bed=spot.bed, tube=spot.tube, drain=drain, slot="level_ml", kind=placed.kind),
     )
-    return replace(part, status="question", question=asked.question, last=f"{TWO_IDENTIFIERS}\n{asked.text}")
+    return replace(part, question=asked.question, last=f"{TWO_IDENTIFIERS}\n{asked.text}")
 
 
 def _ask_on_open(bedside: Bedside, said: Report, rival: Ledger, grant: Grant) -> Part:

@@ -39,6 +39,20 @@ def give_way(bedside: Bedside, said: Said, part: Part) -> list[Part]:
             parts.append(_replaced(bedside, question, pending))
         elif isinstance(said, Report) and isinstance(said.fact, Exchanged) and part.entries:
             parts += _taken_again(bedside, question, pending)
+    return [*parts, *_unconfirmed_settled(bedside, part)]
+
+
+def _unconfirmed_settled(bedside: Bedside, part: Part) -> list[Part]:
+    """The unconfirmed reading of a minute, by whomever, for which the right line has now been told."""
+    told = {
+        (each.rpartition("-")[0], entry.at) for each in part.entries if (entry := bedside.book.entry(each))
+    }
+    parts = []
+    for question in bedside.book.unsettled(bed=part.bed) if part.bed else ():
+        pending = loaded(question.said_json, Pending)
+        at = getattr(pending.said, "at", None)
+        if question.lapsed(bedside.now) and _is_reading(pending) and (question.drain, at) in told:
+            parts.append(_replaced(bedside, question, pending))
     return parts
 
 

@@ -51,6 +51,8 @@ class Part:
     question: Question | None = None
     tells_open: bool = False
     """Whether the text names the sender's open questions itself."""
+    spelt: bool = False
+    """Whether a voice says its amounts digit by digit."""
     answered: bool = False
     """An older question, asked again: it stays open as it is."""
     first: bool = False

@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from bot.dialogue.bedside import Bedside
+from bot.dialogue.brief import brief
 from bot.dialogue.news import News
 from bot.dialogue.part import BedCaution, Part
 from bot.dialogue.pending import NO_READING, Pending
+from bot.dialogue.said import NotSure, Said
 from bot.dialogue.said_json import loaded
 from bot.engine.values import Caution, Severity
 from bot.store.questions import Question
-from bot.wording.readback import not_recorded_text, unconfirmed_text
+from bot.wording.readback import not_recorded_text, unconfirmed_text, waits_text
 
 
 def reminder_lines(bedside: Bedside, parts: list[Part]) -> list[str]:
@@ -25,14 +27,20 @@ def reminder_lines(bedside: Bedside, parts: list[Part]) -> list[str]:
     return briefs
 
 
+def waiting_told(bedside: Bedside, waiting: tuple[Said | NotSure, ...]) -> Part:
+    """What was said further on and is taken once the question is answered."""
+    named = (f'"{each.text}"' if isinstance(each, NotSure) else brief(each, bedside.view) for each in waiting)
+    return Part(status="question", kind="note", text=waits_text("; ".join(named)))
+
+
 def unconfirmed_told(bedside: Bedside, parts: list[Part]) -> News:
     """The unconfirmed readings of every bed that the reply is about, to whoever it is."""
     lines: list[str] = []
     cautions: list[BedCaution] = []
     for bed in _beds(bedside, parts):
         for question in unconfirmed_of(bedside, bed):
-            brief = loaded(question.said_json, Pending).brief
-            lines.append(unconfirmed_text(bed, brief, question.asked_at, question.sender, bedside.view))
+            told = loaded(question.said_json, Pending).brief
+            lines.append(unconfirmed_text(bed, told, question.asked_at, question.sender, bedside.view))
             cautions.append(_caution(bed, question))
     return News(lines=tuple(lines), cautions=tuple(cautions))
 

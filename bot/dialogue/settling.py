@@ -137,7 +137,7 @@ def _new_canister(bedside: Bedside, pending: Pending, final_ml: int | None) -> l
     if exchange.id not in bedside.ledger(drain).final_missing:
         return [told, line]
     asked = ask_final(bedside, spot, drain, exchange)
-    return [replace(told, status="question", question=asked.question, text=asked.text, first=True), line]
+    return [replace(told, question=asked.question, text=asked.text, first=True), line]
 
 
 def _other_wrong(bedside: Bedside, pending: Pending, found: verdicts.OtherWrong) -> list[Part]:

@@ -82,6 +82,7 @@ def take_query(bedside: Bedside, query: Query) -> Part:
         cautions=reply.cautions,
         beds=reply.beds,
         tells_unconfirmed=reply.tells_unconfirmed,
+        spelt=query.topic == "repeat" and bedside.context.channel == "voice",
     )
 
 

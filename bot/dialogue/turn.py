@@ -19,6 +19,7 @@ from bot.dialogue.hearing import ask_heard_whole, carries_a_number
 from bot.dialogue.moves import Move, move_of, take_move
 from bot.dialogue.part import Part
 from bot.dialogue.pending import NO_READING, Grant, Pending
+from bot.dialogue.reminders import waiting_told
 from bot.dialogue.replies import as_reply, find_question
 from bot.dialogue.said import Amount, Answered, HelpMe, Message, NotSure, Query, Report, Said, TakeBack
 from bot.dialogue.said_json import loaded
@@ -88,6 +89,7 @@ class _Turn:
             self._bedside.waiting = ()
             if waiting and _holds(new, self._bedside):
                 parts += held_dangers(self._bedside, item, waiting)
+                new = [*new, waiting_told(self._bedside, waiting)]
                 left = [each for each in left if not any(each is held for held in waiting)]
             parts += new
         return parts

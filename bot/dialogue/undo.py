@@ -7,12 +7,14 @@ from datetime import timedelta
 from bot.dialogue.bedside import Bedside
 from bot.dialogue.corrections import gone_text
 from bot.dialogue.part import Part
-from bot.dialogue.pending import Grant
+from bot.dialogue.pending import Grant, Pending
 from bot.dialogue.said import TakeBack
+from bot.dialogue.said_json import loaded
 from bot.dialogue.targets import Target, may_change, target_of, tell_author, too_old
-from bot.engine.entries import Entry, Opened, Placed, Withdrawal
+from bot.engine.entries import Correction, Entry, Opened, Placed, Withdrawal
 from bot.store.claims import MessageRow
 from bot.store.questions import Question
+from bot.wording import formats
 from bot.wording.gsm import gsm_only
 from bot.wording.queries.rows import row_text
 from bot.wording.readback import Where, withdrawn_text
@@ -45,10 +47,15 @@ def withdraw_line(bedside: Bedside, found: Target) -> Part:
 
 
 def _own_questions(bedside: Bedside, said: TakeBack) -> tuple[Question, ...]:
-    """The bed's questions that this sender left unsettled; with a time said, a line is meant."""
-    if said.at is not None:
-        return ()
-    return bedside.book.unsettled(bed=said.bed, sender=bedside.context.person.id)
+    """The bed's questions that this sender left unsettled; with a time, the unconfirmed readings of it."""
+    if said.at is None:
+        return bedside.book.unsettled(bed=said.bed, sender=bedside.context.person.id)
+    return tuple(
+        each
+        for each in bedside.book.unsettled(bed=said.bed)
+        if (each.sender == bedside.context.person.id or each.lapsed(bedside.now))
+        and getattr(loaded(each.said_json, Pending).said, "at", None) == said.at
+    )
 
 
 def _withdraw_questions(bedside: Bedside, asked: tuple[Question, ...]) -> Part:
@@ -98,10 +105,9 @@ def _undo(bedside: Bedside, entries: tuple[Entry, ...]) -> Part:
             continue
         line = _line(bedside, entry)
         done.append(bedside.record(entry.drain, entry.at, Withdrawal(target=entry.id)).id)
-        if line:
-            lines.append(line)
+        lines.append(f"{line}{_holds_again(bedside, entry)}")
     bed = bedside.ledger(entries[0].drain).bed_at(entries[0].at) if entries else None
-    text = "\n".join(reversed(lines)) or "Taken back; nothing was recorded."
+    text = "\n".join(line for line in reversed(lines) if line) or "Taken back; nothing was recorded."
     return Part(status="recorded", kind="withdrawn", bed=bed, text=gsm_only(text), entries=tuple(done))
 
 
@@ -121,6 +127,14 @@ def _line(bedside: Bedside, entry: Entry) -> str:
     where = Where(bed=ledger.bed_at(entry.at) or ledger.bed or "", tube=ledger.tube)
     payload = held.payload if held else entry.payload
     return withdrawn_text(where, row_text(payload), entry.at, bedside.view)
+
+
+def _holds_again(bedside: Bedside, entry: Entry) -> str:
+    """The line that counts as before, once its correction or withdrawal is taken back."""
+    if not isinstance(entry.payload, Correction | Withdrawal):
+        return ""
+    level = bedside.ledger(entry.drain).level_of(entry.payload.target)
+    return f" The line is {formats.ml(level.level_ml)} again." if level else ""
 
 
 def _nothing(text: str) -> Part:

@@ -145,6 +145,11 @@ def sent_text(sent_at: datetime, now: datetime, view: View) -> str:
     return f"Sent {view.clock(sent_at)}, arrived {view.clock(now)}."
 
 
+def waits_text(what: str) -> str:
+    """What was said after a doubtful reading and waits for the same answer."""
+    return gsm_only(f"Waits for that answer: {what}.")
+
+
 def not_recorded_text(what: str) -> str:
     """The end of every reply while a question is open: "Not recorded yet: bed 12 1,050 mL." """
     return gsm_only(f"Not recorded yet: {what}.")
@@ -152,5 +157,5 @@ def not_recorded_text(what: str) -> str:
 
 def unconfirmed_text(bed: str, what: str, asked_at: datetime, who: str, view: View) -> str:
     """A reading whose question was never answered, shown in every reply about its bed."""
-    head = f"Unconfirmed on bed {bed}: {what} (asked {view.clock(asked_at)}, {view.who(who)})"
+    head = f"Unconfirmed: {what} (asked {view.clock(asked_at)}, {view.who(who)})"
     return gsm_only(f'{head}, not counted. Say "{bed} yes", "{bed} no" or the right line.')
