@@ -1,92 +1,24 @@
-"""The FHIR export: codes, periods, links, statuses and names, and three validators that did not write it."""
+"""The FHIR export: codes, periods, links, statuses and names."""
 
 from __future__ import annotations
 
 import json
 import re
-import shutil
-import subprocess
-from pathlib import Path
-from typing import Any
 
 import pytest
 
-from bot.engine.entries import (
-    Correction,
-    Described,
-    Exchanged,
-    FinalLevel,
-    Line,
-    Opened,
-    Placed,
-    Reason,
-    Removed,
-    Withdrawal,
+from bot.engine.entries import Correction, Described, Line, Placed, Reason, Withdrawal
+from bot.interchange.fhir.bundle import Reach
+from tests.interchange.rows import DRAIN, Rows, moment
+from tests.interchange.stories import (
+    a_caution,
+    a_long_story,
+    exported,
+    levels,
+    resources,
+    two_lines,
+    volumes,
 )
-from bot.engine.values import Caution, Severity
-from bot.interchange.fhir.bundle import ALL, Reach, Standing, fhir_bundle
-from tests.interchange.rows import DRAIN, UNIT, Rows, moment
-
-NOW = moment("5 07:00")
-
-
-def exported(rows: Rows, *cautions: Standing, reach: Reach = ALL) -> dict[str, Any]:
-    return fhir_bundle(UNIT, [rows.ledger], cautions, NOW, reach)
-
-
-def resources(bundle: dict[str, Any], kind: str) -> list[dict[str, Any]]:
-    return [each["resource"] for each in bundle["entry"] if each["resource"]["resourceType"] == kind]
-
-
-def levels(bundle: dict[str, Any]) -> list[dict[str, Any]]:
-    return [each for each in resources(bundle, "Observation") if "effectiveDateTime" in each]
-
-
-def volumes(bundle: dict[str, Any]) -> list[dict[str, Any]]:
-    return [each for each in resources(bundle, "Observation") if "effectivePeriod" in each]
-
-
-def two_lines(tube: str | None = "left") -> Rows:
-    rows = Rows()
-    rows.tell("4 15:00", Opened(bed="12", tube=tube))
-    rows.tell("4 15:00", Line(level_ml=840))
-    rows.tell("4 19:00", Line(level_ml=1050))
-    return rows
-
-
-def a_long_story() -> Rows:
-    """A placement, an exchange, a late line, a correction, a withdrawal and a removal."""
-    rows = Rows()
-    rows.tell("3 14:10", Placed(bed="12", tube="right", opening_ml=0, reason=Reason.LUNG, weight_kg=70.5))
-    rows.tell("3 19:00", Line(level_ml=400, closing=True))
-    rows.tell("4 03:00", FinalLevel(level_ml=1860))
-    rows.tell("4 03:00", Exchanged())
-    rows.tell("4 04:00", Line(level_ml=60))
-    rows.tell("4 01:00", Line(level_ml=1500), entered="4 04:30")
-    late = rows.tell("4 08:00", Line(level_ml=200, about=True))
-    rows.tell("4 08:00", Correction(target=late.id, level_ml=150), entered="4 09:00", who="rn-2")
-    wrong = rows.tell("4 10:00", Line(level_ml=900, accepted=("jump",)))
-    rows.tell("4 10:00", Withdrawal(target=wrong.id), entered="4 10:20")
-    rows.tell("4 11:00", Exchanged())
-    rows.tell("4 12:00", Line(level_ml=30))
-    rows.tell("4 13:00", Removed())
-    return rows
-
-
-def a_caution() -> Standing:
-    caution = Caution(
-        code="rate_high",
-        severity=Severity.MODERATE,
-        rule="rate_high.general",
-        source="NSW ACI, Pleural Drains in Adults s.3",
-        drain=DRAIN,
-        value=210,
-        limit=100,
-        unit="mL/h",
-        begin=moment("4 18:00"),
-        end=moment("4 19:00"),
-    )
-    return Standing(bed="12", caution=caution, sentence="CAUTION: 210 mL/h, over 100 mL/h.", drains=(DRAIN,))
 
 
 def test_a_volume_has_its_code_its_period_and_the_two_lines_that_it_comes_from() -> None:
@@ -301,97 +233,3 @@ def test_a_drain_with_nothing_in_the_span_is_left_out_and_so_are_its_cautions() 
 def test_a_removed_drain_is_an_inactive_device() -> None:
     (device,) = resources(exported(a_long_story()), "Device")
     assert device["status"] == "inactive"
-
-
-@pytest.fixture(scope="module")
-def whole() -> dict[str, Any]:
-    return exported(a_long_story(), a_caution())
-
-
-def test_the_python_models_of_fhir_accept_the_bundle(whole: dict[str, Any]) -> None:
-    models = pytest.importorskip("fhir.resources.R4B.bundle", reason="fhir.resources is not installed")
-
-    bundle = models.Bundle.model_validate(whole)
-
-    assert len(bundle.entry) == len(whole["entry"])
-
-
-def test_the_python_models_of_fhir_would_see_a_fault(whole: dict[str, Any]) -> None:
-    models = pytest.importorskip("fhir.resources.R4B.bundle", reason="fhir.resources is not installed")
-    broken = json.loads(json.dumps(whole))
-    del broken["entry"][1]["resource"]["code"]
-
-    with pytest.raises(ValueError, match="code"):
-        models.Bundle.model_validate(broken)
-
-
-def test_a_validator_of_r4_finds_nothing_wrong(whole: dict[str, Any]) -> None:
-    fhirkit = pytest.importorskip("fhirkit", reason="fhirkit-rs is not installed")
-
-    assert [f"{issue.path}: {issue.message}" for issue in fhirkit.validate(whole)] == []
-
-
-def test_a_validator_of_r4_would_see_a_fault(whole: dict[str, Any]) -> None:
-    fhirkit = pytest.importorskip("fhirkit", reason="fhirkit-rs is not installed")
-    broken = json.loads(json.dumps(whole))
-    broken["entry"][1]["resource"]["issued"] = "2026-13-01"
-
-    assert fhirkit.validate(broken)
-
-
-_CHECK = """
-const { Fhir } = require("fhir");
-const text = require("fs").readFileSync(0, "utf8");
-const found = new Fhir().validate(text, { errorOnUnexpected: true });
-const serious = (one) => one.severity === "error" || one.severity === "fatal";
-process.stdout.write(JSON.stringify(found.messages.filter(serious)));
-"""
-# Its warnings are about codes outside the example value sets that it ships: it has no LOINC, nor SNOMED CT.
-
-
-@pytest.fixture(scope="module")
-def npm_validator(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """A folder with the npm package `fhir`, a validator of R4 from another ecosystem."""
-    npm = shutil.which("npm")
-    if npm is None:
-        pytest.skip("npm is not installed, so its FHIR validator cannot run")
-    folder = tmp_path_factory.mktemp("npm")
-    (folder / "package.json").write_text('{"name": "check", "private": true}')
-    quick = ("--no-audit", "--no-fund", "--fetch-retries=0", "--fetch-timeout=20000")
-    order = [npm, "install", "--silent", *quick, "fhir@4.12.0"]
-    try:
-        done = subprocess.run(order, cwd=folder, capture_output=True, check=False, timeout=120)
-    except subprocess.TimeoutExpired:
-        pytest.skip("npm did not answer, so its FHIR validator cannot run")
-    if done.returncode:
-        pytest.skip("the npm package fhir could not be installed")
-    return folder
-
-
-def npm_faults(folder: Path, bundle: dict[str, Any]) -> list[dict[str, Any]]:
-    done = subprocess.run(
-        ["node", "-e", _CHECK],
-        cwd=folder,
-        input=json.dumps(bundle),
-        capture_output=True,
-        text=True,
-        check=True,
-        timeout=120,
-    )
-    faults: list[dict[str, Any]] = json.loads(done.stdout)
-    return faults
-
-
-def test_a_validator_from_another_ecosystem_finds_nothing_wrong(
-    npm_validator: Path, whole: dict[str, Any]
-) -> None:
-    assert npm_faults(npm_validator, whole) == []
-
-
-def test_a_validator_from_another_ecosystem_would_see_a_fault(
-    npm_validator: Path, whole: dict[str, Any]
-) -> None:
-    broken = json.loads(json.dumps(whole))
-    del broken["entry"][1]["resource"]["status"]
-
-    assert npm_faults(npm_validator, broken)
