@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from bot.dialogue.context import Context
 from bot.dialogue.queries import beds, handoff, history, people, rates, status, volumes, waiting
-from bot.dialogue.queries.desk import Desk
+from bot.dialogue.queries.desk import Desk, desk_of
 from bot.dialogue.queries.reply import QueryReply
 from bot.dialogue.queries.telling import caution_lines, of_bed, standing, urgent_only
 from bot.dialogue.queries.where import Found, found, patients
@@ -45,7 +45,7 @@ def answer_query(query: Query, context: Context, book: Book) -> QueryReply:
 
     Any role may ask anything of its own unit. The book shows no other unit.
     """
-    desk = Desk(query=query, context=context, book=book)
+    desk = desk_of(query, context, book)
     match query.topic:
         case "me":
             return QueryReply(lines=people.me(desk))

@@ -22,6 +22,8 @@ class Desk:
     query: Query
     context: Context
     book: Book
+    view: View
+    """From when and where the reply is written."""
 
     @property
     def now(self) -> datetime:
@@ -38,12 +40,6 @@ class Desk:
         """The unit's shifts."""
         return self.policy.schedule
 
-    @property
-    def view(self) -> View:
-        """From when and where the reply is written."""
-        unit = self.context.unit
-        return View(zone=unit.zone, now=self.now, people=self._names())
-
     def page(self, head: str, rows: tuple[str, ...]) -> tuple[str, ...]:
         """The page that was asked for, with the words for the next one."""
         query = self.query
@@ -54,8 +50,11 @@ class Desk:
         """The drain's ledger as it stands."""
         return fold(self.book.entries(drain), self.policy.capacity_ml)
 
-    def _names(self) -> dict[str, str]:
-        """Everyone who is or was on the unit's list, by id."""
-        unit = self.context.unit
-        events = {event.person: event.name for event in self.book.people_events() if event.unit == unit.id}
-        return {**events, **{person.id: person.name for person in unit.people}}
+
+def desk_of(query: Query, context: Context, book: Book) -> Desk:
+    """The desk of a query; everyone who is or was on the unit's list has a name there."""
+    unit = context.unit
+    names = {event.person: event.name for event in book.people_events() if event.unit == unit.id}
+    names |= {person.id: person.name for person in unit.people}
+    view = View(zone=unit.zone, now=context.now, people=names)
+    return Desk(query=query, context=context, book=book, view=view)

@@ -8,7 +8,7 @@ from typing import get_args
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from bot.dialogue.queries.desk import Desk
+from bot.dialogue.queries.desk import desk_of
 from bot.dialogue.queries.spans import span
 from bot.dialogue.said import Query, Topic, Window
 from bot.engine.entries import (
@@ -90,7 +90,7 @@ def test_every_topic_and_window_answers_in_words_that_may_be_shown(
 def test_the_steps_of_a_shift_that_are_to_be_charted_add_up_to_its_sum(steps: Steps, window: str) -> None:
     ward = told(steps)
     with ward.store.turn(ward.unit.id) as book:
-        desk = Desk(query=Query(topic="chart"), context=context_of("5 06:50", AMY), book=book)
+        desk = desk_of(Query(topic="chart"), context_of("5 06:50", AMY), book)
         ledger = desk.ledger(book.every_drain()[0])
         asked = span(desk, window)
         held, charted = asked.sum_of(ledger, desk), asked.steps(ledger, desk)

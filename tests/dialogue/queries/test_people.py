@@ -7,7 +7,9 @@ from dataclasses import replace
 
 import pytest
 
-from bot.unit import Person
+from bot.engine.entries import Line
+from bot.store.book import PeopleEvent
+from bot.unit import Person, Role
 from tests.dialogue.queries.ward import AMY, BEN, CARLA, DAN, Ward, moment
 
 
@@ -42,6 +44,26 @@ def test_the_last_reply_is_told_again_word_for_word() -> None:
 
 def test_someone_who_was_told_nothing_yet_is_told_so() -> None:
     assert Ward().asks("4 19:05", "repeat").lines == ("Nothing was said to you here before.",)
+
+
+def test_someone_who_is_no_longer_on_the_list_is_still_named_in_what_they_told() -> None:
+    ward = Ward()
+    gone = Person(id="ag-7", name="Gina", role=Role.NURSE)
+    ward.tell("4 19:00", "12", Line(level_ml=100), who=gone)
+    with ward.store.turn(ward.unit.id) as book:
+        event = PeopleEvent(
+            unit="ward-4",
+            person="ag-7",
+            event="removed",
+            name="Gina",
+            role="nurse",
+            until=None,
+            at=moment("4 19:30"),
+            by="ops",
+        )
+        book.note_person(event)
+
+    assert "(Gina, " in ward.asks("4 19:35", "last", "12").text
 
 
 def test_nothing_waits_in_a_quiet_ward() -> None:
