@@ -58,6 +58,8 @@ class Bedside:
     """What the message says further on and waits for the answer, should this statement be asked about."""
     before: dict[str, Ledger] = field(default_factory=dict)
     """The ledgers as they were before this message, of the drains that it wrote to."""
+    folded: dict[str, Ledger] = field(default_factory=dict)
+    """Ledgers as they stand, folded once for each entry written."""
     patients_before: dict[str, Patient] = field(default_factory=dict)
 
     @property
@@ -83,7 +85,9 @@ class Bedside:
 
     def ledger(self, drain: str) -> Ledger:
         """The drain's ledger as it stands."""
-        return fold(self.book.entries(drain), self.policy.capacity_ml)
+        if drain not in self.folded:
+            self.folded[drain] = fold(self.book.entries(drain), self.policy.capacity_ml)
+        return self.folded[drain]
 
     def ledgers_of(self, bed: str) -> tuple[Ledger, ...]:
         """The ledgers of every drain that was ever seen at this bed, the latest first."""
@@ -100,6 +104,7 @@ class Bedside:
         drain = self.book.open_drain(bed, tube, at)
         self.before[drain] = fold((), self.policy.capacity_ml)
         self.book.append(drain, at, payload or Opened(bed=bed, tube=tube))
+        self.folded.pop(drain, None)
         return drain
 
     def record(self, drain: str, at: datetime, payload: Payload) -> Entry:
@@ -108,6 +113,7 @@ class Bedside:
         self.before.setdefault(drain, ledger)
         for bed in {ledger.bed, ledger.bed_at(at)} - {None}:
             self.note(str(bed))
+        self.folded.pop(drain, None)
         return self.book.append(drain, at, payload)
 
     def note(self, bed: str) -> None:

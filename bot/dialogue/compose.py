@@ -39,7 +39,7 @@ def composed(bedside: Bedside, parts: list[Part]) -> Answer:
         id=bedside.context.message_id,
         status=_status(parts),
         reply=reply,
-        speech=spoken(_spelt(reply) if any(part.spelt for part in parts) else reply),
+        speech=_speech(bedside, parts, reply),
         segments=segments(reply),
         results=tuple(_result(part) for part in parts if part.kind not in ("replaced", "note")),
         chart=chart_rows(bedside),
@@ -57,6 +57,16 @@ def _statements(bedside: Bedside, parts: list[Part]) -> list[str]:
         lines += [] if part.first else [part.text]
     lines += shift_lines(bedside, parts)
     return [*first, *lines, *dict.fromkeys(part.last for part in parts)]
+
+
+def _speech(bedside: Bedside, parts: list[Part], reply: str) -> str:
+    """The reply for a voice: to someone who dictates, without what can be asked for."""
+    if any(part.spelt for part in parts):
+        reply = _spelt(reply)
+    if bedside.context.channel == "voice":
+        left_out = {*shift_lines(bedside, parts), *_first(bedside)}
+        reply = "\n".join(line for line in reply.split("\n") if line not in left_out)
+    return spoken(reply)
 
 
 def _spelt(reply: str) -> str:

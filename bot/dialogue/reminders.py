@@ -11,7 +11,7 @@ from bot.dialogue.said import NotSure, Said
 from bot.dialogue.said_json import loaded
 from bot.engine.values import Caution, Severity
 from bot.store.questions import Question
-from bot.wording.readback import not_recorded_text, unconfirmed_text, waits_text
+from bot.wording.readback import not_recorded_text, settle_text, unconfirmed_head, waits_text
 
 
 def reminder_lines(bedside: Bedside, parts: list[Part]) -> list[str]:
@@ -40,8 +40,10 @@ def unconfirmed_told(bedside: Bedside, parts: list[Part]) -> News:
     for bed in _beds(bedside, parts):
         for question in unconfirmed_of(bedside, bed):
             told = loaded(question.said_json, Pending).brief
-            lines.append(unconfirmed_text(bed, told, question.asked_at, question.sender, bedside.view))
+            lines.append(unconfirmed_head(told, question.asked_at, question.sender, bedside.view))
             cautions.append(_caution(bed, question))
+        if any(caution.bed == bed for caution in cautions):
+            lines[-1] = f"{lines[-1]} {settle_text(bed)}"
     return News(lines=tuple(lines), cautions=tuple(cautions))
 
 

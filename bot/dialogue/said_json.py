@@ -55,7 +55,7 @@ def _plain(value: object) -> object:
         case datetime():
             return {_IS: "moment", "value": value.astimezone(UTC).isoformat()}
         case timedelta():
-            return {_IS: "stretch", "value": value.total_seconds()}
+            return {_IS: "stretch", "value": [value.days, value.seconds, value.microseconds]}
         case tuple() | list():
             return [_plain(item) for item in value]
         case None | bool() | int() | float() | str():
@@ -72,8 +72,8 @@ def _value(held: Any) -> Any:
             return tuple(_value(item) for item in held)
         case {"is": "moment", "value": str(text)}:
             return datetime.fromisoformat(text).astimezone(UTC)
-        case {"is": "stretch", "value": seconds}:
-            return timedelta(seconds=seconds)
+        case {"is": "stretch", "value": [days, seconds, micros]}:
+            return timedelta(days=days, seconds=seconds, microseconds=micros)
         case {"is": str(name), "value": value} if name in _ENUMS:
             return _ENUMS[name](value)
         case {"is": str(name), **parts}:

@@ -155,7 +155,17 @@ def not_recorded_text(what: str) -> str:
     return gsm_only(f"Not recorded yet: {what}.")
 
 
+def settle_text(bed: str) -> str:
+    """How an unconfirmed reading of the bed is settled."""
+    return gsm_only(f'Say "{bed} yes", "{bed} no" or the right line.')
+
+
 def unconfirmed_text(bed: str, what: str, asked_at: datetime, who: str, view: View) -> str:
+    """A reading whose question was never answered, and how to settle it."""
+    return f"{unconfirmed_head(what, asked_at, who, view)} {settle_text(bed)}"
+
+
+def unconfirmed_head(what: str, asked_at: datetime, who: str, view: View) -> str:
     """A reading whose question was never answered, shown in every reply about its bed."""
     head = f"Unconfirmed: {what} (asked {view.clock(asked_at)}, {view.who(who)})"
-    return gsm_only(f'{head}, not counted. Say "{bed} yes", "{bed} no" or the right line.')
+    return gsm_only(f"{head}, not counted.")

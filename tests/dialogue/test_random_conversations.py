@@ -12,7 +12,17 @@ from hypothesis.stateful import RuleBasedStateMachine, initialize, invariant, ru
 from bot.dialogue.pending import Pending
 from bot.dialogue.said import Report
 from bot.dialogue.said_json import loaded
-from bot.engine.entries import Correction, Entry, Exchanged, FinalLevel, Line, Moved, Withdrawal
+from bot.engine.entries import (
+    Correction,
+    Entry,
+    Exchanged,
+    FinalLevel,
+    Line,
+    Moved,
+    Placed,
+    Removed,
+    Withdrawal,
+)
 from bot.engine.volumes import intervals
 from bot.unit import Role, Unit, demo_unit
 from bot.wording.formats import ml
@@ -38,6 +48,7 @@ nurses = st.sampled_from(NURSES)
 beds = st.sampled_from(BEDS)
 levels = st.one_of(st.integers(0, 2100), st.integers(0, 30).map(lambda ten: ten * 10))
 steps = st.integers(0, 120)
+tubes = st.sampled_from(("", "", " left", " right"))
 answers = st.one_of(
     st.sampled_from(("yes", "no", "misread", "new canister", "earlier wrong", "first", "second")),
     levels.map(lambda level: f"misread, {level}"),
@@ -59,9 +70,9 @@ class Conversations(RuleBasedStateMachine):
         self.last_level = dict.fromkeys(BEDS, 0)
         self.say("Zoe", "bed CT4 mark 1777 at 0758", "07:59")
 
-    def say(self, who: str, text: str, at: str | None = None) -> None:
+    def say(self, who: str, text: str, at: str | None = None, *, voice: bool = False) -> None:
         """Send it, and hold what it recorded against its reply."""
-        heard = self.ward.says(who, text, at=at)
+        heard = self.ward.says(who, text, at=at, channel="voice" if voice else "text")
         self.told.append((who, heard))
         self._chart(heard)
         self._read_back(text, heard)
@@ -92,6 +103,39 @@ class Conversations(RuleBasedStateMachine):
         """What happens most: the line of the hour."""
         self.last_level[bed] += step
         self.say(who, f"bed {bed} mark {self.last_level[bed]} at {self._clock(back)}")
+
+    @rule(who=nurses, bed=beds, step=steps, tube=tubes)
+    def dictates_a_line(self, who: str, bed: str, step: int, tube: str) -> None:
+        """A line by voice, of a tube or of none."""
+        self.last_level[bed] += step
+        self.say(who, f"bed {bed}{tube} mark {self.last_level[bed]}", voice=True)
+
+    @rule(who=nurses, answer=st.sampled_from(("yes", "no", "yes", "first")))
+    def answers_by_voice(self, who: str, answer: str) -> None:
+        """A word, which without a question may undo."""
+        self.say(who, answer, voice=True)
+
+    @rule(who=nurses, bed=beds, tube=tubes, back=st.integers(0, 60))
+    def places_a_tube(self, who: str, bed: str, tube: str, back: int) -> None:
+        """A placement, live or told late, on a bed that has a drain or none."""
+        self.say(who, f"new chest tube bed {bed}{tube} at {self._clock(back)}")
+
+    @rule(who=nurses, bed=beds, final=st.one_of(st.none(), levels))
+    def takes_a_tube_out(self, who: str, bed: str, final: int | None) -> None:
+        """A removal, with or without the final level."""
+        self.say(who, f"tube out bed {bed}" + (f", final {final}" if final is not None else ""))
+
+    @rule(who=nurses, bed=beds, first=steps, second=steps)
+    def tells_two_tubes(self, who: str, bed: str, first: int, second: int) -> None:
+        """Two tubes of one bed in one message."""
+        now = self._clock(0)
+        self.say(who, f"bed {bed} left mark {first} at {now}; bed {bed} right mark {second} at {now}")
+
+    @rule(who=nurses, bed=beds, back=st.integers(0, 60), to_bed=beds)
+    def says_it_was_another_bed(self, who: str, bed: str, back: int, to_bed: str) -> None:
+        """A line on the wrong bed, if there was one at that time."""
+        if bed != to_bed:
+            self.say(who, f"correct bed {bed} {self._clock(back)} to bed {to_bed}")
 
     @rule(who=nurses, bed=beds, level=levels, back=st.integers(0, 60))
     def reads_any_line(self, who: str, bed: str, level: int, back: int) -> None:
@@ -179,6 +223,10 @@ def _words(entry: Entry) -> str:
             return "anister changed"
         case Moved(to_bed=bed):
             return f"moved to bed {bed}"
+        case Placed():
+            return "tube placed"
+        case Removed():
+            return "ube removed"
         case Withdrawal(moved_to=None):
             return "Withdrawn"
         case _:
