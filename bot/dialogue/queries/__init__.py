@@ -85,12 +85,18 @@ def _of_bed(desk: Desk, bed: str) -> QueryReply:
 
 
 def _of_unit(desk: Desk) -> QueryReply:
+    """The reply over the unit's beds; every URGENT of any of them comes first."""
     if desk.query.topic not in _UNIT:
         return QueryReply(lines=(nothing.which_bed(desk.query.topic),))
     there = patients(desk)
     if not there:
         return QueryReply(lines=(nothing.empty_unit(desk.context.unit.name),))
-    rows = _UNIT[desk.query.topic](desk, there)
+    urgent = tuple((each.bed, urgent_only(standing(desk, each))) for each in there)
+    first = (line for bed, held in urgent for line in caution_lines(desk, held, bed=bed))
+    rows = (*first, *_UNIT[desk.query.topic](desk, there))
     head = nothing.unit_topic(desk.context.unit.name, desk.query.topic, len(there))
-    lines = desk.page(head, rows)
-    return QueryReply(lines=lines, beds=tuple(patient.bed for patient in there))
+    return QueryReply(
+        lines=desk.page(head, rows),
+        cautions=tuple(item for bed, held in urgent for item in of_bed(bed, held)),
+        beds=tuple(patient.bed for patient in there),
+    )

@@ -204,3 +204,13 @@ def test_an_urgent_caution_is_told_whatever_was_asked(topic: str) -> None:
     assert any(line.startswith("URGENT") and "620 mL" in line for line in reply.lines)
     assert "amount_at_once" in {each.caution.code for each in reply.cautions}
     assert {each.bed for each in reply.cautions} == {"12"}
+
+
+@pytest.mark.parametrize("topic", ["last", "total", "rate", "due", "capacity", "checks"])
+def test_a_list_over_the_unit_begins_with_every_urgent_caution(topic: str, ward: Ward) -> None:
+    ward.lines("3", "4 18:00 100, 19:00 720")
+
+    reply = ward.asks("4 19:05", topic)  # type: ignore[arg-type]
+
+    assert reply.lines[1].startswith("URGENT bed 3: 620 mL in 60 min")
+    assert {each.bed for each in reply.cautions} == {"3"}
