@@ -27,6 +27,13 @@ _WORDS = {
     "chylous": "chylous (milky)",
 }
 
+_SHORTEST_HOUR = timedelta(minutes=45)
+
+
+def compared(caution: Caution) -> str:
+    """How the value stands to the limit: "over", "at or over"."""
+    return _COMPARED[caution.comparison]
+
 
 @dataclass(frozen=True, slots=True)
 class Told:
@@ -49,7 +56,7 @@ class Told:
     @property
     def against(self) -> str:
         """The comparison and the rule's number: ", over 100 mL/h"."""
-        return f", {_COMPARED[self.caution.comparison]} {self.limit}" if self.limit else ""
+        return f", {compared(self.caution)} {self.limit}" if self.limit else ""
 
     @property
     def when(self) -> str:
@@ -88,7 +95,17 @@ def _rate(told: Told) -> str:
         return f"at least {told.value} in some {window} of{told.when}{told.against}"
     if told.caution.unit in {"mL", "mL/kg"}:
         return _amount(told, timedelta(hours=hours))
-    return _each_hour(told) if hours > 1 else f"{told.value}{told.when}{told.against}"
+    if hours > 1:
+        return _each_hour(told)
+    return f"{_already(told) or told.value + told.when}{told.against}"
+
+
+def _already(told: Told) -> str:
+    """What came within much less than an hour, as the amount that it is; it can only grow."""
+    begin, end, value = told.caution.begin, told.caution.end, told.caution.value
+    if begin is None or end is None or value is None or end - begin >= _SHORTEST_HOUR:
+        return ""
+    return f"{formats.quantity(value, told.caution.unit.removesuffix('/h'))}{told.lasting}"
 
 
 def _per_kg(told: Told) -> str:
@@ -96,9 +113,9 @@ def _per_kg(told: Told) -> str:
 
 
 def _each_hour(told: Told) -> str:
-    hours = told.caution.hours
     lowest = f", the lowest {told.value}" if told.value else ""
-    return f"{_COMPARED[told.caution.comparison]} {told.limit} in each of {hours} hours{told.when}{lowest}"
+    hours = f"each hour of{told.when}" if told.when else f"each of {told.caution.hours} hours"
+    return f"{compared(told.caution)} {told.limit} in {hours}{lowest}"
 
 
 def _amount(told: Told, window: timedelta) -> str:

@@ -12,7 +12,7 @@ from datetime import datetime, tzinfo
 
 from bot.engine.values import Caution, Severity
 from bot.wording import formats
-from bot.wording.caution_bodies import BODIES, Told
+from bot.wording.caution_bodies import BODIES, Told, compared
 from bot.wording.gsm import gsm_only
 
 PREFIX = {Severity.HIGH: "URGENT", Severity.MODERATE: "CAUTION", Severity.LOW: "NOTE"}
@@ -25,8 +25,11 @@ _SOURCELESS = frozenset(
 )
 """What the ledger says of itself: no published rule stands behind it, so none is named."""
 
-_OWN_LIMIT = frozenset({"sudden_rise", "line_fell"})
-"""Their limit is not in the unit of their value: a multiple, or the line before."""
+_SUMMED = frozenset({"rate_high", "rate_sustained", "ladder", "amount_at_once", "amount_24h", "per_kg"})
+"""Judged on the sum of a bed's open drains too; then no single tube is named."""
+
+_OWN_LIMIT = frozenset({"sudden_rise", "sudden_stop", "line_fell"})
+"""Their limit alone says little: a multiple, a part of the rule, the line before."""
 
 
 def caution_text(
@@ -37,18 +40,17 @@ def caution_text(
     `bed` names the bed where a reply is about several; `still` is a caution that stood before.
     """
     body = BODIES[caution.code](Told(caution, zone, now))
-    average = ", an average: single hours are not known" if _needs_average(caution) else ""
+    average = ", an average" if _needs_average(caution) else ""
     return gsm_only(f"{_head(caution, bed, still)}: {body}{average}{_source(caution)}.{_assess(caution)}")
 
 
 def cleared_text(caution: Caution, *, bed: str | None = None) -> str:
-    """What is said once when a caution no longer stands: "Cleared: rate over 100 mL/h."."""
+    """What is said once when a caution no longer stands: "Cleared: rate high, over 100 mL/h."."""
     limit = ""
-    if caution.limit is not None and caution.code not in _OWN_LIMIT:
-        limit = formats.quantity(caution.limit, caution.unit)
-    about = _subject(caution, bed)
-    name = caution.code.replace("_", " ")
-    return gsm_only(f"Cleared{about}: {name}{f' ({limit})' if limit else ''}.")
+    if caution.limit is not None and caution.comparison and caution.code not in _OWN_LIMIT:
+        limit = f", {compared(caution)} {formats.quantity(caution.limit, caution.unit)}"
+    name = caution.detail if caution.detail == "no_weight" else caution.code
+    return gsm_only(f"Cleared{_subject(caution, bed)}: {name.replace('_', ' ')}{limit}.")
 
 
 def by_severity(cautions: Iterable[Caution]) -> tuple[Caution, ...]:
@@ -74,7 +76,8 @@ def _head(caution: Caution, bed: str | None, still: bool) -> str:
 
 
 def _subject(caution: Caution, bed: str | None) -> str:
-    words = (f"bed {bed}" if bed else "", caution.tube or "")
+    together = "all tubes" if caution.drain is None and caution.code in _SUMMED else ""
+    words = (f"bed {bed}" if bed else "", caution.tube or together)
     named = " ".join(word for word in words if word)
     return f" {named}" if named else ""
 

@@ -74,9 +74,15 @@ def test_a_reply_about_several_beds_names_bed_and_tube() -> None:
     assert told.startswith("URGENT bed 12 left: ")
 
 
+def test_a_rule_met_by_the_sum_of_the_tubes_says_so() -> None:
+    assert text(replace(URGENT, drain=None)).startswith("URGENT all tubes: 620 mL")
+
+
 def test_a_proof_from_a_long_interval_says_that_it_is_an_average() -> None:
     told = text(replace(URGENT, average=True, hours=1, value=205, limit=200, begin=NOW - timedelta(hours=4)))
-    assert told.startswith("URGENT: at least 205 mL in some hour of 15:05-19:05, over 200 mL, an average: ")
+    assert told.startswith(
+        "URGENT: at least 205 mL in some hour of 15:05-19:05, over 200 mL, an average (Melanson)."
+    )
 
 
 def test_an_amount_over_a_little_more_than_its_window_says_both_what_was_measured_and_what_that_makes() -> (
@@ -90,9 +96,28 @@ def test_a_rule_for_each_hour_says_the_lowest_of_them() -> None:
     hourly = replace(
         URGENT, code="ladder", unit="mL/h", value=410, limit=400, hours=2, begin=NOW - timedelta(hours=2)
     )
-    assert text(hourly).startswith(
-        "URGENT: over 400 mL/h in each of 2 hours 17:05-19:05, the lowest 410 mL/h"
+    assert text(hourly).startswith("URGENT: over 400 mL/h in each hour of 17:05-19:05, the lowest 410 mL/h")
+
+
+def test_what_came_in_much_less_than_an_hour_is_told_as_an_amount() -> None:
+    early = replace(
+        URGENT, code="rate_high", unit="mL/h", value=120, limit=100, begin=NOW - timedelta(minutes=4)
     )
+    assert text(early).startswith("URGENT: 120 mL in 4 min, over 100 mL/h (Melanson).")
+
+
+@pytest.mark.parametrize(
+    ("caution", "told"),
+    [
+        (replace(URGENT, code="rate_high", unit="mL/h"), "Cleared: rate high, over 500 mL/h."),
+        (replace(URGENT, code="dial_suction", comparison=""), "Cleared: dial suction."),
+        (replace(URGENT, code="sudden_stop"), "Cleared: sudden stop."),
+        (replace(URGENT, code="per_kg", limit=None, detail="no_weight"), "Cleared: no weight."),
+        (replace(URGENT, code="kinked", limit=None, tube="left"), "Cleared left: kinked."),
+    ],
+)
+def test_a_cleared_caution_says_which_rule_no_longer_holds(caution: Caution, told: str) -> None:
+    assert cleared_text(caution) == told
 
 
 def test_a_rise_does_not_call_its_multiple_millilitres() -> None:
