@@ -142,7 +142,12 @@ def test_an_overdue_closing_line_is_not_told_with_a_line_after_it() -> None:
 
 def test_a_child_without_a_weight_gets_a_note_about_that() -> None:
     note = Caution(
-        code="per_kg", severity=Severity.LOW, rule="per_kg.no_weight", source="", detail="no_weight"
+        code="per_kg",
+        severity=Severity.LOW,
+        rule="per_kg.no_weight",
+        source="",
+        drain="d",
+        detail="no_weight",
     )
     assert text(note) == "NOTE: no weight is known, so no rate rule can be checked."
 
