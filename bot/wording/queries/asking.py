@@ -6,7 +6,7 @@ from datetime import datetime, timedelta, tzinfo
 
 from bot.wording.gsm import gsm_only
 
-_TOPICS = {"open": "open questions", "due": "what's due", "last": "last line"}
+_TOPICS = {"open": "open questions", "due": "what's due", "last": "last line", "beds": "list beds"}
 
 _WINDOWS = {
     "shift": "this shift",
@@ -25,7 +25,7 @@ def asking_words(
     window: str | timedelta | datetime | None,
     zone: tzinfo,
 ) -> str:
-    """The query in words: "history bed 7 left", "chart bed 12 last shift", "beds"."""
+    """The query in words: "history bed 7 left", "chart bed 12 last shift", "list beds"."""
     parts = (_TOPICS.get(topic, topic), f"bed {bed}" if bed else "", tube or "", _window(window, zone))
     return gsm_only(" ".join(part for part in parts if part))
 
