@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
 from datetime import datetime
 
 from bot.engine.entries import (
@@ -12,6 +13,7 @@ from bot.engine.entries import (
     FinalLevel,
     Incident,
     Line,
+    Placed,
     Seen,
     What,
     Withdrawal,
@@ -70,10 +72,24 @@ def _charted_afresh(was: _Held, now: _Held) -> _Held:
 
 
 def _amended(stale: Sequence[Interval], fresh: Sequence[Interval]) -> tuple[Amendment, ...]:
-    found = [_amendment(interval, _overlapping(interval, stale)) for interval in fresh]
+    found = _of_stretches([_amendment(interval, _overlapping(interval, stale)) for interval in fresh])
     struck = [_struck(interval) for interval in stale if not _overlapping(interval, fresh)]
     changed = [amendment for amendment in found if amendment.replaces]
     return tuple(sorted((*changed, *struck), key=lambda one: (one.begin, one.end)))
+
+
+def _of_stretches(found: Sequence[Amendment]) -> list[Amendment]:
+    """What holds at one moment (the new canister's first line, read as it was connected) is told with the
+    stretch that ends there: alone it would be a volume that nobody charts."""
+    moments = [one for one in found if one.begin == one.end and one.replaces]
+    hosts = {one.end for one in found if one.begin < one.end and one.replaces}
+    told = [one for one in found if one not in moments or one.end not in hosts]
+    return [
+        replace(one, volume_ml=one.volume_ml + sum(each.volume_ml for each in moments if each.end == one.end))
+        if one.replaces and one.begin < one.end
+        else one
+        for one in told
+    ]
 
 
 def _amendment(interval: Interval, replaced: Sequence[Interval]) -> Amendment:
@@ -104,13 +120,16 @@ def _charted(interval: Interval) -> Charted:
 
 
 def _overlapping(interval: Interval, others: Sequence[Interval]) -> list[Interval]:
-    """Those that share a stretch with it; two volumes of no length at one moment share it."""
-    begin, end = interval.begin.at, interval.end.at
-    return [
-        one
-        for one in others
-        if (one.begin.at < end and begin < one.end.at) or (one.begin.at, one.end.at) == (begin, end)
-    ]
+    """Those that share a stretch with it; a volume of no length belongs to the stretch that ends there."""
+    return [one for one in others if _overlap(interval, one)]
+
+
+def _overlap(one: Interval, other: Interval) -> bool:
+    begin, end = max(one.begin.at, other.begin.at), min(one.end.at, other.end.at)
+    if begin < end or (one.begin.at, one.end.at) == (other.begin.at, other.end.at):
+        return True
+    is_moment = one.begin.at == one.end.at or other.begin.at == other.end.at
+    return is_moment and begin == end and min(one.begin.at, other.begin.at) < begin
 
 
 def _seen(entries: Sequence[Entry]) -> int:
@@ -128,7 +147,8 @@ def _reaching_back(entries: Sequence[Entry]) -> list[int]:
     latest = None
     found = []
     for index, entry in enumerate(entries):
-        late = latest is not None and entry.at <= latest
+        named = isinstance(entry.payload, FinalLevel) and entry.payload.exchange is not None
+        late = named or (latest is not None and entry.at <= latest)
         if isinstance(entry.payload, Correction | Withdrawal) or (late and _counts(entry)):
             found.append(index)
         latest = entry.at if latest is None else max(latest, entry.at)
@@ -137,7 +157,7 @@ def _reaching_back(entries: Sequence[Entry]) -> list[int]:
 
 def _counts(entry: Entry) -> bool:
     match entry.payload:
-        case Line() | FinalLevel() | Exchanged() | Incident(what=What.TIPPED):
+        case Line() | FinalLevel() | Exchanged() | Placed(opening_ml=int()) | Incident(what=What.TIPPED):
             return True
         case _:
             return False

@@ -5,11 +5,24 @@ Every number is a default that the unit's own policy and the provider's orders o
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import time, timedelta, tzinfo
 from typing import Literal
 
-from bot.engine.values import Severity
+from bot.engine.overrides import PolicyError, RuleOverride, amended_rules
+from bot.engine.rows_system import SYSTEM_ROWS
+from bot.engine.rows_volume import VOLUME_ROWS
+from bot.engine.rules import Rule
+
+__all__ = [
+    "Policy",
+    "PolicyError",
+    "Rule",
+    "RuleOverride",
+    "Schedule",
+    "amended_rules",
+    "default_rules",
+]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -22,41 +35,9 @@ class Schedule:
     grace: timedelta = timedelta(minutes=30)
 
 
-Measure = Literal[
-    "rate",
-    "each_hour",
-    "amount",
-    "since_placement",
-    "times_mean",
-    "stop",
-    "level",
-    "fraction",
-    "check",
-    "minutes",
-    "told",
-]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Rule:
-    """One row: when `measure` over `window` compares so with `value`, the caution `code` is raised.
-
-    value: mL, mL/h, mL/kg/h (where `per_kg`), cm, mmHg, or a fraction. window: hours.
-    """
-
-    id: str
-    code: str
-    profiles: tuple[str, ...]
-    population: Literal["adult", "child", "all"]
-    measure: Measure
-    comparison: Literal["over", "at_least", "under", "at_most"]
-    value: float
-    window_h: float | None = None
-    per_kg: bool = False
-    severity: Severity
-    source: str
-    source_status: Literal["seen", "second-hand", "memory", "common practice", "derived", "unit"]
-    on: bool = True
+def default_rules() -> tuple[Rule, ...]:
+    """The rows that hold where the unit's file says nothing else, in the order in which they are told."""
+    return (*VOLUME_ROWS, *SYSTEM_ROWS)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -64,10 +45,16 @@ class Policy:
     """All that the engine needs to know of a unit."""
 
     schedule: Schedule
-    rules: tuple[Rule, ...] = ()
+    rules: tuple[Rule, ...] = field(default_factory=default_rules)
     capacity_ml: int = 2000
     chart_by: Literal["mark", "shift"] = "mark"
     population: Literal["adult", "child"] = "adult"
     jump_ml: int = 500
     line_every_h: float = 1.0
     check_every_h: float = 4.0
+    line_every_by: tuple[tuple[str, float], ...] = ()
+    """Hours between lines of single profiles, where they differ from `line_every_h`."""
+
+    def lines_every_h(self, reason: str) -> float:
+        """Hours between two lines of a drain of that profile."""
+        return dict(self.line_every_by).get(reason, self.line_every_h)

@@ -1,0 +1,91 @@
+"""What an entry changes: the cautions that are new, that still stand, and that have cleared."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from datetime import datetime
+
+from bot.engine.cautions.checks import cautions
+from bot.engine.cautions.scene import Scene, raised
+from bot.engine.entries import Entry, Moved, Placed
+from bot.engine.ledger import Ledger, fold
+from bot.engine.patient import Patient
+from bot.engine.policy import Policy
+from bot.engine.values import Caution
+
+_NEVER_CLEARED = frozenset(
+    {"line_fell", "jump", "time_conflict", "over_capacity", "overdue", "average_only", "no_boundary_line"}
+    | {"at_least", "amended", "duplicate", "two_identifiers"}
+)
+"""What only speaks of the line just told, or is undone by telling it: nothing to announce."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CautionNews:
+    """The cautions of a bed after an entry; `cleared` holds them as they were."""
+
+    new: tuple[Caution, ...] = ()
+    still: tuple[Caution, ...] = ()
+    cleared: tuple[Caution, ...] = ()
+
+
+def entry_cautions(before: Patient, after: Patient, now: datetime, policy: Policy) -> CautionNews:
+    """What the entries between two views of a bed have changed, each part most severe first.
+
+    A caution of a drain that is no longer open is not "cleared": it simply ends.
+    """
+    was = {caution.key: caution for caution in cautions(before, now, policy)}
+    found = cautions(after, now, policy)
+    keys = {caution.key for caution in found}
+    open_drains = {drain.drain for drain in after.drains}
+    told = tuple(_of_entries(before, after, now, policy))
+    return CautionNews(
+        new=(*(one for one in found if one.key not in was), *told),
+        still=tuple(one for one in found if one.key in was),
+        cleared=tuple(
+            one
+            for key, one in was.items()
+            if key not in keys
+            and one.code not in _NEVER_CLEARED
+            and (not one.drain or one.drain in open_drains)
+        ),
+    )
+
+
+def cautions_if(patient: Patient, entry: Entry, now: datetime, policy: Policy) -> tuple[Caution, ...]:
+    """The cautions that this entry would newly raise if it were right, or raise with another number; each
+    marked so. Nothing is recorded. An entry of a drain that is not there yet opens it."""
+    known = {caution.key: (caution.value, caution.end) for caution in cautions(patient, now, policy)}
+    supposed = cautions(_with_entry(patient, entry), now, policy)
+    return tuple(
+        replace(one, if_right=True) for one in supposed if known.get(one.key) != (one.value, one.end)
+    )
+
+
+def _with_entry(patient: Patient, entry: Entry) -> Patient:
+    drains = tuple(
+        drain.with_entry(entry) if drain.drain == entry.drain else drain for drain in patient.drains
+    )
+    if any(drain.drain == entry.drain for drain in drains):
+        return replace(patient, drains=drains)
+    return replace(patient, drains=(*drains, fold((entry,))))
+
+
+def _of_entries(before: Patient, after: Patient, now: datetime, policy: Policy) -> Iterator[Caution]:
+    """What only the entries themselves say: a repeated line, a bed that has a new patient."""
+    scene = Scene(patient=after, now=now, policy=policy)
+    known = {drain.drain: drain for drain in before.drains}
+    for rule, drain in scene.met("duplicate"):
+        for entry in _fresh(known.get(drain.drain), drain):
+            kept = dict(drain.duplicates).get(entry.id)
+            level = drain.level_of(kept) if kept else None
+            if level is not None:
+                yield raised(rule, drain, value=level.level_ml, unit="mL", end=level.at)
+    for rule, drain in scene.met("two_identifiers"):
+        if any(isinstance(entry.payload, Placed | Moved) for entry in _fresh(known.get(drain.drain), drain)):
+            yield raised(rule, drain)
+
+
+def _fresh(was: Ledger | None, drain: Ledger) -> tuple[Entry, ...]:
+    return drain.entries[len(was.entries) if was else 0 :]

@@ -1,0 +1,222 @@
+"""How much drained per hour, from marks at any times.
+
+An hour is a stretch between two lines of 45 to 75 min, scaled to 60; shorter intervals are joined until they
+make one. What drained within 60 min counts as it is, at once. Over a longer stretch of T hours some hour held
+at least V / ceil(T): that proves "in any one hour", never "in each of n hours", and is called an average.
+
+Judged is the newest hour: stretches that end less than 45 min before the last line. So an hour that was over
+stands until a later whole hour is known.
+
+Cost: each function looks only at the lines of its window: n hours back for an n-hour rule, 75 min back from
+each line of the last 45 min for an hour. Linear in the lines of the window, but for lines within 75 min of
+each other, which are compared pairwise.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+from bot.engine.ledger import Ledger
+from bot.engine.series import Series, first_within, series_of
+
+SHORTEST = timedelta(minutes=45)
+LONGEST = timedelta(minutes=75)
+HOUR = timedelta(hours=1)
+SLACK = LONGEST - HOUR
+"""A window of n hours may be so much longer, as an hour may; what it held is then scaled."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Rate:
+    """What drained between two lines: `value` in mL/h (a rate) or mL (an amount).
+
+    `average`: the stretch is longer than the window, and some hour of it held at least that much.
+    """
+
+    begin: datetime
+    end: datetime
+    value: float
+    average: bool = False
+    hours: int = 1
+    at_least: bool = False
+
+
+Inside = Callable[[datetime, datetime], bool]
+"""Whether a stretch lies where a rule looks (the first 6 h, say)."""
+
+
+def anywhere(_begin: datetime, _end: datetime) -> bool:
+    """Every stretch."""
+    return True
+
+
+def hour_rates(ledger: Ledger, now: datetime) -> tuple[Rate, ...]:
+    """The rates of this drain, in mL/h, from line to line, oldest first: short intervals joined to hours of
+    45 to 75 min, longer ones as averages. The rest under 45 min at the end is not among them."""
+    series = tuple(point for point in series_of((ledger,)) if point.at <= now)
+    found: list[Rate] = []
+    begin = 0
+    for end in range(1, len(series)):
+        if series[end].at - series[begin].at >= SHORTEST:
+            found.append(_mean(series, begin, end))
+            begin = end
+    return tuple(found)
+
+
+def recent_rate(ledger: Ledger, now: datetime) -> Rate | None:
+    """The rate of the newest hour that ends at the last line, in mL/h; the mean of a longer stretch where
+    there is no such hour; none with less than 45 min between the lines."""
+    return recent_rate_of((ledger,), now)
+
+
+def recent_rate_of(drains: Sequence[Ledger], now: datetime) -> Rate | None:
+    """The same of several drains together, at the rounds in which each had a line."""
+    series = tuple(point for point in series_of(drains) if point.at <= now)
+    last = len(series) - 1
+    for begin in range(last - 1, -1, -1):
+        if series[last].at - series[begin].at >= SHORTEST:
+            return _mean(series, begin, last)
+    return None
+
+
+def _mean(series: Series, begin: int, end: int) -> Rate:
+    """The rate over a stretch as it is measured: no window, no proof."""
+    first, last = series[begin], series[end]
+    return Rate(
+        begin=first.at,
+        end=last.at,
+        value=(last.total_ml - first.total_ml) * HOUR / (last.at - first.at),
+        average=last.at - first.at > LONGEST,
+        at_least=last.gaps > first.gaps,
+    )
+
+
+def newest_ends(series: Series) -> range:
+    """The places of the lines that may end the newest hour: less than 45 min before the last one."""
+    last = len(series) - 1
+    if last < 0:
+        return range(0)
+    first = first_within(series, last, SHORTEST)
+    if first < last and series[last].at - series[first].at == SHORTEST:
+        first = next(place for place in range(first, last + 1) if series[place].at > series[first].at)
+    return range(first, last + 1)
+
+
+def highest_rate(series: Series, inside: Inside = anywhere) -> Rate | None:
+    """The most that is proven of any one of the newest hours, in mL/h."""
+    hours = (
+        hour
+        for end in newest_ends(series)
+        for hour in _hours_ending(series, end)
+        if inside(hour.begin, hour.end)
+    )
+    return max((*hours, *_amounts(series, HOUR, inside)), key=_telling, default=None)
+
+
+def highest_amount(series: Series, window: timedelta, inside: Inside = anywhere) -> Rate | None:
+    """The most that is proven to have drained within any window of that length that ends with the newest
+    lines, in mL."""
+    return max(_amounts(series, window, inside), key=_telling, default=None)
+
+
+def _telling(rate: Rate) -> tuple[float, bool, datetime]:
+    return (rate.value, not rate.average, rate.end)
+
+
+def _amounts(series: Series, window: timedelta, inside: Inside) -> Iterator[Rate]:
+    """What drained within the window, and what the next longer stretch proves, up to each newest line."""
+    for end in newest_ends(series):
+        first = first_within(series, end, window)
+        for begin in (first, first - 1):
+            if 0 <= begin < end and inside(series[begin].at, series[end].at):
+                yield _proven(series, begin, end, window)
+
+
+def _proven(series: Series, begin: int, end: int, window: timedelta) -> Rate:
+    """What some window of that length held at least: all, where the stretch is no longer."""
+    span = series[end].at - series[begin].at
+    volume = series[end].total_ml - series[begin].total_ml
+    if span <= window:
+        value: float = volume
+    elif span <= window + SLACK:
+        value = volume * window / span
+    else:
+        value = volume / math.ceil(span / window)
+    return Rate(
+        begin=series[begin].at,
+        end=series[end].at,
+        value=value,
+        average=span > window + SLACK,
+        hours=math.ceil(window / HOUR),
+    )
+
+
+def _hours_ending(series: Series, end: int) -> Iterator[Rate]:
+    """The hours of 45 to 75 min that end there, each scaled to 60."""
+    for begin in range(end - 1, -1, -1):
+        span = series[end].at - series[begin].at
+        if span > LONGEST:
+            return
+        if span >= SHORTEST:
+            yield _mean(series, begin, end)
+
+
+def sustained(
+    series: Series,
+    hours: int,
+    met: Callable[[float], bool],
+    *,
+    longer: bool = False,
+    inside: Inside = anywhere,
+) -> Rate | None:
+    """The lowest of the newest `hours` hours in a row, in mL/h, when each meets the rule; none otherwise.
+
+    Averages over longer stretches never count. `longer`: together they must last longer than that.
+    """
+    ends = newest_ends(series)
+    if not ends or not hours:
+        return None
+    first = first_within(series, ends[-1], (hours + 2) * LONGEST)
+    chains: list[dict[int, Rate]] = [{place: _nothing(series, place) for place in range(first, len(series))}]
+    for _ in range(hours + longer):
+        chains.append(_longer_by_one(series, chains[-1], met, inside, longer))
+    found = [chain for row in chains[hours:] for end, chain in row.items() if end in ends]
+    lasting = [chain for chain in found if not longer or chain.end - chain.begin > hours * HOUR]
+    return max(lasting, key=lambda chain: (chain.end, chain.value), default=None)
+
+
+def _nothing(series: Series, place: int) -> Rate:
+    return Rate(begin=series[place].at, end=series[place].at, value=math.inf, hours=0)
+
+
+def _longer_by_one(
+    series: Series, chains: dict[int, Rate], met: Callable[[float], bool], inside: Inside, longest: bool
+) -> dict[int, Rate]:
+    """Each chain of hours with one more hour put at its end; of several to one line the best."""
+    grown: dict[int, Rate] = {}
+    for end in chains:
+        for begin in range(end - 1, min(chains) - 1, -1):
+            if series[end].at - series[begin].at > LONGEST:
+                break
+            chain = _with_hour(series, chains.get(begin), begin, end)
+            if chain and met(_mean(series, begin, end).value) and inside(series[begin].at, series[end].at):
+                grown[end] = _better(grown.get(end), chain, longest)
+    return grown
+
+
+def _with_hour(series: Series, chain: Rate | None, begin: int, end: int) -> Rate | None:
+    if chain is None or series[end].at - series[begin].at < SHORTEST:
+        return None
+    lowest = min(chain.value, _mean(series, begin, end).value)
+    return Rate(begin=chain.begin, end=series[end].at, value=lowest, hours=chain.hours + 1)
+
+
+def _better(one: Rate | None, other: Rate, longest: bool) -> Rate:
+    if one is None:
+        return other
+    if longest:
+        return min(one, other, key=lambda chain: (chain.begin, -chain.value))
+    return max(one, other, key=lambda chain: (chain.value, chain.begin))
