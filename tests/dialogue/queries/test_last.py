@@ -156,6 +156,20 @@ def test_a_patient_who_left_is_not_said_to_have_had_the_tube_removed(ward: Ward)
     assert "the patient left the unit 20:00" in ward.asks("4 21:00", "last", "12").lines[0]
 
 
+def test_a_removed_tube_is_told_as_removed_while_the_other_one_stays_open() -> None:
+    ward = Ward()
+    ward.lines("12", "4 18:00 300", tube="left")
+    ward.lines("12", "4 18:00 100", tube="right")
+    ward.tell("4 19:00", "12", Removed(), tube="left")
+
+    left, bed = (ward.asks("4 19:10", "last", "12", **slots) for slots in ({"tube": "left"}, {}))
+
+    assert left.lines[0] == "Bed 12 left: no open drain, the last one was removed 19:00."
+    assert "18:00 line 300 mL" in left.lines[1]
+    assert bed.lines[0].startswith("Bed 12 right: 18:00 line 100 mL")
+    assert "left" not in bed.text
+
+
 def test_a_new_drain_in_the_bed_answers_alone(ward: Ward) -> None:
     ward.tell("4 20:00", "12", Removed())
     ward.new_drain("12")
