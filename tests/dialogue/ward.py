@@ -11,9 +11,11 @@ from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime, time, timedelta
 from typing import Any, Literal
 
+from bot.dialogue.said import Message, NotSure, Said
+from bot.dialogue.turn import take
 from bot.engine.entries import Entry
 from bot.engine.ledger import Ledger, fold
-from bot.intake import Incoming, handle
+from bot.intake import Deployment, Incoming, handle
 from bot.intake.respond import deployment
 from bot.store import Question, open_store
 from bot.unit import Person, Role, Unit, demo_unit
@@ -86,6 +88,25 @@ class Ward:
     ) -> Heard:
         """The answer to one message that arrives at this local time; without one, a minute after the last."""
         self.now = self._moment(at) if at else self.now + timedelta(minutes=1)
+        return self._send(self._deployment, who, text, channel, sent)
+
+    def tells(self, who: str, *items: Said | NotSure, at: str | None = None) -> Heard:
+        """The answer to what a message says, in ledger words: where reading is not the subject."""
+        self.now = self._moment(at) if at else self.now + timedelta(minutes=1)
+        message = Message(
+            said=tuple(each for each in items if not isinstance(each, NotSure)),
+            unclear=tuple(each for each in items if isinstance(each, NotSure)),
+        )
+        told = replace(self._deployment, respond=lambda _, context, book: take(message, context, book))
+        return self._send(told, who, "told in ledger words", "text", None)
+
+    def utc(self, clock: str) -> datetime:
+        """The moment of a local time of today."""
+        return self._moment(clock)
+
+    def _send(
+        self, where: Deployment, who: str, text: str, channel: Literal["text", "voice"], sent: str | None
+    ) -> Heard:
         self._count += 1
         incoming = Incoming(
             id=f"msg-{self._count}",
@@ -95,7 +116,7 @@ class Ward:
             sent_at=self._moment(sent) if sent else None,
             channel=channel,
         )
-        return Heard(json.loads(handle(incoming, self._deployment).answer))
+        return Heard(json.loads(handle(incoming, where).answer))
 
     def forget(self) -> None:
         """Only the database stays: what a restart leaves."""

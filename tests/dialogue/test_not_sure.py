@@ -1,0 +1,118 @@
+"""What could not be read one way only: asked with its choices, answered by a word, a value or a number."""
+
+from __future__ import annotations
+
+import pytest
+
+from bot.dialogue.said import Amount, Answered, NotSure, Query, Report, Slots
+from bot.engine.entries import Line
+from tests.dialogue.ward import Ward
+
+
+def level_or_amount() -> NotSure:
+    """ "output 210" """
+    return NotSure(
+        slot="kind",
+        text="output 210",
+        choices=("mark", "drained"),
+        readings=(Report(bed="7", fact=Line(level_ml=210)), Amount(bed="7", volume_ml=210)),
+        partial=Slots(kind="mark", bed="7"),
+    )
+
+
+def test_two_readings_are_offered_as_first_and_second() -> None:
+    asked = Ward().tells("Amy", level_or_amount(), at="08:01")
+    assert "first: bed 7 210 mL (the line)" in asked.reply
+    assert "second: bed 7 210 mL drained (an amount)" in asked.reply
+    assert asked.says == ["first", "second"]
+
+
+def test_the_first_reading_is_taken_at_the_time_of_the_message() -> None:
+    ward = Ward()
+    ward.tells("Amy", level_or_amount(), at="08:01")
+    answer = ward.tells("Amy", Answered(choice="first"), at="08:05")
+    assert "Bed 7, 08:01, line 210 mL" in answer.reply
+
+
+def test_the_second_reading_goes_on_to_its_own_question() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 7 mark 100 at 0800", at="08:00")
+    ward.tells("Amy", level_or_amount(), at="08:30")
+    asked = ward.tells("Amy", Answered(choice="second"), at="08:31")
+    assert "that makes the line 310 mL" in asked.reply
+
+
+@pytest.mark.parametrize("answer", [Answered(bed="12"), Answered(level_ml=12), Answered(choice="second")])
+def test_a_bed_that_was_heard_in_two_ways(answer: Answered) -> None:
+    ward = Ward()
+    partial = Slots(kind="mark", values=(("level_ml", 210),))
+    asked = ward.tells("Amy", NotSure(slot="bed", text="", choices=("2", "12"), partial=partial), at="08:01")
+    assert "bed 2" in asked.reply
+    answered = ward.tells("Amy", answer, at="08:02")
+    assert "Bed 12, 08:01, line 210 mL" in answered.reply
+
+
+@pytest.mark.parametrize(
+    "answer", [Answered(level_ml=1900), Answered(level_ml=19), Answered(choice="second")]
+)
+def test_a_time_of_two_meanings(answer: Answered) -> None:
+    ward = Ward()
+    choices = (ward.utc("07:00"), ward.utc("19:00"))
+    partial = Slots(kind="mark", bed="7", values=(("level_ml", 210),))
+    ward.tells("Amy", NotSure(slot="at", text="7", choices=choices, partial=partial), at="19:20")
+    assert "Bed 7, 19:00, line 210 mL" in ward.tells("Amy", answer, at="19:21").reply
+
+
+def test_a_level_that_was_not_said_is_asked_and_taken() -> None:
+    ward = Ward()
+    item = NotSure(slot="level_ml", text="", partial=Slots(kind="mark", bed="7"))
+    asked = ward.tells("Amy", item, at="08:01")
+    assert "What does the line read, in mL?" in asked.reply
+    assert "Bed 7, 08:01, line 340 mL" in ward.says("Amy", "340", at="08:03").reply
+
+
+def test_one_missing_slot_after_the_other() -> None:
+    ward = Ward()
+    ward.tells("Amy", NotSure(slot="bed", text="", partial=Slots(kind="mark")), at="08:01")
+    asked = ward.tells("Amy", Answered(bed="7"), at="08:02")
+    assert "What does the line read, in mL?" in asked.reply
+    assert "Bed 7, 08:01, line 340 mL" in ward.says("Amy", "340", at="08:03").reply
+
+
+def test_a_danger_in_one_of_the_readings_is_told() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 7 mark 100 at 0800", at="08:00")
+    readings = tuple(Report(bed="7", fact=Line(level_ml=level)) for level in (150, 750))
+    item = NotSure(slot="level_ml", text="", choices=(150, 750), readings=readings)
+    asked = ward.tells("Amy", item, at="09:00")
+    assert asked.reply.startswith("URGENT if right: 650 mL in 60 min")
+
+
+def test_a_stretch_that_means_nothing_is_told_and_not_recorded() -> None:
+    ward = Ward()
+    answer = ward.tells("Amy", NotSure(slot="kind", text="blue tulips"), at="08:01")
+    assert answer.status == "told"
+    assert 'Not understood, not recorded: "blue tulips"' in answer.reply
+
+
+def test_no_drops_what_was_asked() -> None:
+    ward = Ward()
+    ward.tells("Amy", level_or_amount(), at="08:01")
+    ward.says("Amy", "no", at="08:02")
+    assert ward.unsettled() == ()
+    assert ward.entries() == []
+
+
+def test_a_query_whose_bed_was_not_clear_is_answered_after_the_bed() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 7 mark 100 at 0800", at="08:00")
+    partial = Slots(kind="asked", values=(("topic", "last"),))
+    ward.tells("Dan", NotSure(slot="bed", text="", choices=("7", "17"), partial=partial), at="08:01")
+    assert "100 mL" in ward.tells("Dan", Answered(bed="7"), at="08:02").reply
+
+
+def test_a_bed_alone_answers_which_bed_and_is_a_query_otherwise() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 31 mark 100 at 0800", at="08:00")
+    assert ward.tells("Amy", Answered(bed="9"), at="08:01").status == "recorded"
+    assert ward.tells("Amy", Query(topic="last", bed="9"), at="08:02").status == "told"
