@@ -162,7 +162,8 @@ def test_a_removed_tube_is_told_as_removed_while_the_other_one_stays_open() -> N
     ward.lines("12", "4 18:00 100", tube="right")
     ward.tell("4 19:00", "12", Removed(), tube="left")
 
-    left, bed = (ward.asks("4 19:10", "last", "12", **slots) for slots in ({"tube": "left"}, {}))
+    left = ward.asks("4 19:10", "last", "12", tube="left")
+    bed = ward.asks("4 19:10", "last", "12")
 
     assert left.lines[0] == "Bed 12 left: no open drain, the last one was removed 19:00."
     assert "18:00 line 300 mL" in left.lines[1]
