@@ -21,7 +21,7 @@ from bot.dialogue.targets import Target, may_change, too_old
 from bot.dialogue.undo import withdraw_line
 from bot.dialogue.unsure import ask_slot
 from bot.dialogue.verdicts import Retake, Verdict
-from bot.engine.entries import Correction, Entry, Exchanged, FinalLevel, Line
+from bot.engine.entries import Correction, Described, Entry, Exchanged, FinalLevel, Line
 from bot.store.questions import Outcome, Question
 from bot.wording import questions
 
@@ -79,10 +79,19 @@ def _act(bedside: Bedside, pending: Pending, found: Verdict) -> list[Part]:
 
 
 def _retake(bedside: Bedside, pending: Pending, said: Said, grant: Grant) -> list[Part]:
+    if pending.ask is Ask.OTHER_TUBE and grant.drain is not None:
+        _name_tube(bedside, said, grant.drain)
     if pending.ask is Ask.OCCUPIED:
         assert isinstance(said, Report)
         clear(bedside, move_of(bedside, said))
     return [take(bedside, said, grant)]
+
+
+def _name_tube(bedside: Bedside, said: Said, drain: str) -> None:
+    """A drain whose tube had no name has one from here on, and is not asked about again."""
+    tube = said.tube if isinstance(said, Report | Amount) else None
+    if tube is not None and bedside.ledger(drain).tube is None:
+        bedside.record(drain, bedside.moment(said.at), Described(tube=tube))
 
 
 def _ask_level(bedside: Bedside, pending: Pending) -> Part:

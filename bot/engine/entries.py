@@ -63,11 +63,12 @@ class Opened:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Described:
-    """A reason, a weight in kg or joined tubes, told later."""
+    """A reason, a weight in kg, or the name of a tube that had none, told later."""
 
     kind: ClassVar[str] = "described"
     reason: Reason | None = None
     weight_kg: float | None = None
+    tube: str | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -209,8 +209,9 @@ class _Story:
         match entry.payload:
             case Placed() | Opened():
                 self._found(entry, entry.payload)
-            case Described(reason=reason, weight_kg=weight_kg):
+            case Described(reason=reason, weight_kg=weight_kg, tube=tube):
                 self._described(reason, weight_kg)
+                self.tube = self.tube or tube
             case Moved(from_bed=origin, to_bed=bed):
                 self._moved(entry.at, origin, bed)
             case Removed() | Left():

@@ -53,6 +53,7 @@ def test_a_tube_that_the_bed_has_not_had_is_asked() -> None:
     assert "First: that drain. Second: another drain." in asked.reply
     ward.says("Amy", "first", at="08:02")
     assert ward.levels("12") == [340, 350]
+    assert ward.says("Amy", "bed 12 left mark 360 at 0810", at="08:11").status == "recorded"
 
 
 def test_a_second_drain_can_be_told_by_an_answer() -> None:

@@ -76,7 +76,8 @@ def row_text(payload: Payload) -> str:
         case Placed() | Opened():
             return _start_text(payload)
         case Described() as described:
-            return _joined("told", described_words(described.reason, described.weight_kg))
+            tube = (f"tube {described.tube}",) if described.tube else ()
+            return _joined("told", (*tube, *described_words(described.reason, described.weight_kg)))
         case Moved(from_bed=old, to_bed=new):
             return gsm_only(f"moved from bed {old} to bed {new}")
         case Checked() as check:
