@@ -72,6 +72,7 @@ _TOKEN = re.compile(
   | (?P<number>(?<![\w.])(?:{_NUMBER})(?![\w]))
   | (?P<bare_unit>(?<![\w/])(?:mL/kg/h|mL/kg|mL/h|mL|cmH2O|mmHg)(?!\w))
   | (?P<urgent>\b(?:URGENT|CAUTION|NOTE)\b)
+  | (?P<glued>\d+)
   | (?P<letters>\b(?:CT|SBAR|ATLS|NSW|ACI|BTS|BARC|EAST|RCEM)\b)
     """,
     re.VERBOSE,
@@ -129,6 +130,8 @@ def _word(found: re.Match[str]) -> str:
             return _label(text)
         case "number":
             return _number(text)
+        case "glued":
+            return f" {in_words(int(text))} "
         case "bare_unit":
             return _UNITS[text][1]
         case "urgent":

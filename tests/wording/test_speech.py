@@ -60,6 +60,7 @@ def test_no_two_minutes_of_the_day_are_said_alike() -> None:
         ("bed 12A and CT4", "bed twelve A and C T four"),
         ("URGENT: 620 mL in 60 min", "Urgent: six hundred twenty milliliters in sixty minutes"),
         ("to CT\nback", "to C T. back"),
+        ('Not understood: "b12 7pm x007"', 'Not understood: "b twelve seven pm x seven "'),
         ("whole mL only", "whole milliliters only"),
     ],
 )
