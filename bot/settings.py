@@ -45,7 +45,7 @@ class Settings:
 
 
 def settings_from(environ: Mapping[str, str], file: Path | None = None) -> Settings:
-    """The settings of this environment over those of the file. ConfigError names the key and where it stands."""
+    """The settings of this environment over those of the file. ConfigError names key and place."""
     table = read_toml(file) if file is not None else Table({}, ENVIRONMENT)
     reader = _Reader(environ, table)
     settings = Settings(

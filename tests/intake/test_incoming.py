@@ -1,0 +1,32 @@
+"""What the text of a message may hold."""
+
+from __future__ import annotations
+
+import pytest
+
+from bot.intake import TextError, clean_text
+from bot.intake.incoming import LONGEST_TEXT
+
+
+@pytest.mark.parametrize(
+    ("sent", "taken"),
+    [
+        ("bed 12", "bed 12"),
+        ("bed\t12", "bed 12"),
+        ("12 840\r\n14 220", "12 840\n14 220"),
+        ("cafe\u0301", "caf\u00e9"),
+        ("x" * LONGEST_TEXT, "x" * LONGEST_TEXT),
+        ("e\u0301" * LONGEST_TEXT, "\u00e9" * LONGEST_TEXT),
+    ],
+)
+def test_a_text_is_normalised(sent: str, taken: str) -> None:
+    assert clean_text(sent) == taken
+
+
+@pytest.mark.parametrize(
+    "sent",
+    ["", " \n\t ", "x" * (LONGEST_TEXT + 1), "a\x00b", "a\x1bb", "a\x7fb", "a\u0085b", "a\ud800b", "a\rb"],
+)
+def test_a_text_that_no_one_types_is_refused(sent: str) -> None:
+    with pytest.raises(TextError):
+        clean_text(sent)
