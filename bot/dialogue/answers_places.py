@@ -138,8 +138,8 @@ def _names(bedside: Bedside, choice: Value, answer: Answered) -> bool:
 
 
 def yes_no(_: Bedside, pending: Pending, answer: Answered) -> Verdict:
-    """A placement on an open drain, or an exchange told twice: again, or not."""
-    assert isinstance(pending.said, Report | Fix)
+    """A placement on an open drain, an exchange told twice, a line that is meant: yes, or not."""
+    assert isinstance(pending.said, Report | Fix | TakeBack)
     match answer:
         case Answered(choice="first") if (
             pending.ask is Ask.CHANGED_AGAIN and level_of(pending.said) is not None

@@ -13,7 +13,7 @@ from bot.dialogue.doubts import admitted, admitted_correction, ask_doubt
 from bot.dialogue.locate import Spot
 from bot.dialogue.moves import clear, move_of, swap
 from bot.dialogue.part import Part
-from bot.dialogue.pending import Ask, Grant, Pending
+from bot.dialogue.pending import NO_READING, Ask, Grant, Pending
 from bot.dialogue.said import Amount, Answered, Fix, NotSure, Report, Said
 from bot.dialogue.said_json import loaded
 from bot.dialogue.take import take
@@ -37,9 +37,19 @@ def settle(
             status="question", kind="answered", bed=question.bed, text=question.text, question=question
         )
         return [again], ()
+    rest = _rest(pending, found)
+    bedside.waiting = rest
     parts = _act(bedside, pending, found)
+    bedside.waiting = ()
     bedside.book.settle(question.id, _outcome(found, parts))
-    return parts, _rest(pending, found)
+    return parts, () if holds_back(bedside, parts) else rest
+
+
+def holds_back(bedside: Bedside, parts: list[Part]) -> bool:
+    """Whether a reading was asked about in this message, so that what waits is kept with its question."""
+    asked = (part.question for part in parts if part.question is not None and not part.answered)
+    mine = (each for each in asked if each.message == bedside.context.message_id)
+    return any(loaded(each.said_json, Pending).ask not in NO_READING for each in mine)
 
 
 def _outcome(found: Verdict, parts: list[Part]) -> Outcome:
@@ -89,9 +99,8 @@ def _retake(bedside: Bedside, pending: Pending, said: Said, grant: Grant) -> lis
 
 def _name_tube(bedside: Bedside, said: Said, drain: str) -> None:
     """A drain whose tube had no name has one from here on, and is not asked about again."""
-    tube = said.tube if isinstance(said, Report | Amount) else None
-    if tube is not None and bedside.ledger(drain).tube is None:
-        bedside.record(drain, bedside.moment(said.at), Described(tube=tube))
+    if isinstance(said, Report | Amount) and said.tube is not None and bedside.ledger(drain).tube is None:
+        bedside.record(drain, bedside.moment(said.at), Described(tube=said.tube))
 
 
 def _ask_level(bedside: Bedside, pending: Pending) -> Part:

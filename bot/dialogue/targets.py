@@ -46,8 +46,10 @@ def target_of(bedside: Bedside, said: Fix | TakeBack, grant: Grant) -> Target | 
     found = _candidates(bedside, said)
     exact = _matching(said, found)
     match exact:
-        case (one,):
+        case (one,) if _is_sure(bedside, said, one):
             return one
+        case (one,):
+            return _ask_sure(bedside, said, one, grant)
         case ():
             return _none(bedside, said, found)
         case _:
@@ -154,6 +156,29 @@ def _matching(said: Fix | TakeBack, found: tuple[Target, ...]) -> tuple[Target, 
     if said.at is None and len(exact) > 1:
         return exact
     return exact
+
+
+def _is_sure(bedside: Bedside, said: Fix | TakeBack, found: Target) -> bool:
+    """Whether the words name the line; "correct bed 12 to 1005" means one's own last line, not another's."""
+    was_ml = said.was_ml if isinstance(said, Fix) else None
+    return said.at is not None or was_ml is not None or found.level.who == bedside.context.person.id
+
+
+def _ask_sure(bedside: Bedside, said: Fix | TakeBack, found: Target, grant: Grant) -> Part:
+    level, spot = found.level, found.spot()
+    held = replace(grant, drain=found.ledger.drain, target=level.entry)
+    line = f"{formats.ml(level.level_ml)} at {bedside.view.clock(level.at)} ({bedside.view.who(level.who)})"
+    return bedside.ask(
+        Pending(ask=Ask.SURE, said=said, grant=held, targets=(level.entry,), drains=(found.ledger.drain,)),
+        questions.sure(spot.where(), line),
+        About(
+            bed=spot.bed,
+            tube=spot.tube,
+            drain=found.ledger.drain,
+            slot="at",
+            kind="corrected" if isinstance(said, Fix) else "withdrawn",
+        ),
+    )
 
 
 def _none(bedside: Bedside, said: Fix | TakeBack, found: tuple[Target, ...]) -> Part:

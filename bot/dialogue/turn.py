@@ -18,12 +18,11 @@ from bot.dialogue.giving_way import at_the_pending_line, give_way
 from bot.dialogue.hearing import ask_heard_whole, carries_a_number
 from bot.dialogue.moves import Move, move_of, take_move
 from bot.dialogue.part import Part
-from bot.dialogue.pending import NO_READING, Grant, Pending
+from bot.dialogue.pending import Grant
 from bot.dialogue.reminders import waiting_told
 from bot.dialogue.replies import as_reply, find_question
 from bot.dialogue.said import Amount, Answered, HelpMe, Message, NotSure, Query, Report, Said, TakeBack
-from bot.dialogue.said_json import loaded
-from bot.dialogue.settling import settle
+from bot.dialogue.settling import holds_back, settle
 from bot.dialogue.take import take as take_one
 from bot.dialogue.unsure import ask_not_sure
 from bot.engine.entries import Moved
@@ -87,7 +86,7 @@ class _Turn:
             self._bedside.waiting = waiting
             new = self._one(item)
             self._bedside.waiting = ()
-            if waiting and _holds(new, self._bedside):
+            if waiting and holds_back(self._bedside, new):
                 parts += held_dangers(self._bedside, item, waiting)
                 new = [*new, waiting_told(self._bedside, waiting)]
                 left = [each for each in left if not any(each is held for held in waiting)]
@@ -160,10 +159,3 @@ class _Turn:
 
 def _place(item: Item) -> tuple[str, str | None] | None:
     return (item.bed, item.tube) if isinstance(item, Report | Amount) else None
-
-
-def _holds(new: list[Part], bedside: Bedside) -> bool:
-    """Whether a statement was asked about, so that what waits for it is kept with its question."""
-    questions = (part.question for part in new if part.question is not None and not part.answered)
-    mine = (each for each in questions if each.message == bedside.context.message_id)
-    return any(loaded(each.said_json, Pending).ask not in NO_READING for each in mine)

@@ -6,6 +6,7 @@ from datetime import timedelta
 
 import pytest
 
+from bot.dialogue.said import Fix, TakeBack
 from bot.engine.entries import Correction, Withdrawal
 from tests.dialogue.ward import Ward
 
@@ -92,6 +93,60 @@ def test_a_nurse_cannot_change_a_line_before_the_previous_shift_but_a_charge_nur
     assert ward.levels("12")[0] == 840
     ward.says("Carla", "correct bed 12 yesterday 1500 to 800", at="19:31")
     assert ward.levels("12")[0] == 800
+
+
+def test_a_correction_without_a_time_is_of_ones_own_last_line() -> None:
+    ward = marked(Ward())
+    ward.tells("Amy", Fix(bed="12", level_ml=1120), at="20:05")
+    assert ward.levels("12") == [840, 1050, 1120]
+
+
+@pytest.mark.parametrize(("answer", "last"), [("yes", 1120), ("no", 1130)])
+def test_a_correction_without_a_time_of_anothers_line_is_asked(answer: str, last: int) -> None:
+    ward = marked(Ward())
+    asked = ward.tells("Ben", Fix(bed="12", level_ml=1120), at="20:05")
+    assert "do you mean the line 1,130 mL at 20:00 (Amy)?" in asked.reply
+    ward.says("Ben", answer, at="20:06")
+    assert ward.levels("12") == [840, 1050, last]
+
+
+def test_taking_back_a_bed_without_a_time_of_anothers_line_is_asked() -> None:
+    ward = marked(Ward())
+    assert ward.tells("Ben", TakeBack(bed="12"), at="20:05").status == "question"
+    ward.says("Ben", "yes", at="20:06")
+    assert ward.levels("12") == [840, 1050]
+
+
+def test_the_wrong_bed_of_the_last_message_needs_no_name() -> None:
+    ward = marked(Ward())
+    answer = ward.tells("Amy", Fix(to_bed="9"), at="20:02")
+    assert "Bed 9, 20:00, line 1,130 mL." in answer.reply
+    assert ward.levels("12") == [840, 1050]
+
+
+def test_a_wrong_time_is_put_right() -> None:
+    ward = marked(Ward())
+    answer = ward.tells("Amy", Fix(bed="12", at=ward.utc("19:00"), to_at=ward.utc("18:30")), at="20:02")
+    assert "Bed 12, 18:30, line 1,050 mL (was 1,050 mL at 19:00, Amy)" in answer.reply
+
+
+def test_a_wrong_tube_is_put_right() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 7 left mark 100 at 0800; bed 7 right mark 300 at 0800", at="08:01")
+    ward.says("Amy", "bed 7 left mark 350 at 0900", at="09:01")
+    ward.tells("Amy", Fix(bed="7", tube="left", at=ward.utc("09:00"), to_tube="right"), at="09:02")
+    held = {ledger.tube: [level.level_ml for level in ledger.levels] for ledger in ward.ledgers("7")}
+    assert held == {"left": [100], "right": [300, 350]}
+
+
+def test_two_lines_of_one_level_are_asked_which() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 7 mark 100 at 0800", at="08:01")
+    ward.says("Amy", "bed 7 mark 100 at 0900", at="09:01")
+    asked = ward.tells("Amy", Fix(bed="7", was_ml=100, level_ml=110), at="09:02")
+    assert "which line" in asked.reply
+    ward.says("Amy", "second", at="09:03")
+    assert ward.levels("7") == [100, 110]
 
 
 def test_scratch_that_undoes_the_last_message_whole() -> None:

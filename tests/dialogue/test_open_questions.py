@@ -153,6 +153,16 @@ def test_what_follows_a_doubtful_line_of_the_same_drain_waits_for_its_answer() -
     assert ward.levels("7") == [100, 110, 120]
 
 
+def test_what_waits_goes_on_waiting_while_the_level_is_asked_for() -> None:
+    ward = opened()
+    ward.says("Amy", "bed 7 mark 100 at 0800", at="08:32")
+    ward.says("Amy", "bed 7 mark 90 at 0815; bed 7 mark 120 at 0830", at="08:33")
+    ward.says("Amy", "misread", at="08:34")
+    assert ward.levels("7") == [100]
+    ward.says("Amy", "110", at="08:35")
+    assert ward.levels("7") == [100, 110, 120]
+
+
 def test_a_danger_in_what_waits_is_told_with_the_question() -> None:
     ward = opened()
     ward.says("Amy", "bed 7 mark 100 at 0700", at="08:32")
