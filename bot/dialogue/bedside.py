@@ -206,6 +206,14 @@ class Bedside:
         mine = self.book.unsettled(sender=self.context.person.id)
         return tuple(each for each in mine if not each.lapsed(self.now))
 
+    def questions_at(self, bed: str) -> tuple[Question, ...]:
+        """The unsettled questions about the bed: those of a drain go with it when its patient moves."""
+        return tuple(
+            each
+            for each in self.book.unsettled()
+            if bed == (each.bed if each.drain is None else self.ledger(each.drain).bed or each.bed)
+        )
+
     def _timed(self, said: T, slot: str) -> T:
         if isinstance(said, Report | Amount | Slots) and said.at is None and slot != "at":
             return replace(said, at=self.context.said_at)

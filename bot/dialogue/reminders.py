@@ -51,7 +51,7 @@ def unconfirmed_of(bedside: Bedside, bed: str) -> tuple[Question, ...]:
     """The bed's readings whose question nobody answered in time."""
     return tuple(
         each
-        for each in bedside.book.unsettled(bed=bed)
+        for each in bedside.questions_at(bed)
         if each.lapsed(bedside.now) and loaded(each.said_json, Pending).ask not in NO_READING
     )
 

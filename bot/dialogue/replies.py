@@ -102,19 +102,18 @@ def _may_turn(mine: tuple[Question, ...], answer: Answered) -> bool:
 
 def _fits(question: Question, answer: Answered) -> bool:
     """Whether the bed (and tube) that the answer names is the question's."""
-    if answer.bed is None or question.bed != answer.bed:
-        return False
+    return answer.bed is not None and question.bed == answer.bed and _is_about(question, answer)
+
+
+def _is_about(question: Question, answer: Answered) -> bool:
     held = getattr(loaded(question.said_json, Pending).said, "tube", None)
     return answer.tube is None or question.slot == "tube" or held in (None, answer.tube)
 
 
 def _unconfirmed(bedside: Bedside, answer: Answered) -> Question | None:
     """The bed's only reading whose question nobody answered in time."""
-    left = [
-        each
-        for each in bedside.book.unsettled(bed=answer.bed)
-        if each.lapsed(bedside.now) and _fits(each, answer)
-    ]
+    beds = bedside.questions_at(answer.bed) if answer.bed is not None else ()
+    left = [each for each in beds if each.lapsed(bedside.now) and _is_about(each, answer)]
     mine = [each for each in left if each.sender == bedside.context.person.id]
     only = mine if len(mine) == 1 else left
     return only[0] if len(only) == 1 else None

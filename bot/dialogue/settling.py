@@ -31,7 +31,7 @@ def settle(
 ) -> tuple[list[Part], tuple[Said | NotSure, ...]]:
     """What the answer came to, and what waited behind the question and can be taken now."""
     pending = loaded(question.said_json, Pending)
-    found = verdict(bedside, pending, answer)
+    found = verdict(bedside, pending, _without_its_bed(bedside, question, answer))
     if isinstance(found, verdicts.NoAnswer):
         again = Part(
             status="question", kind="answered", bed=question.bed, text=question.text, question=question
@@ -43,6 +43,13 @@ def settle(
     bedside.waiting = ()
     bedside.book.settle(question.id, _outcome(found, parts))
     return parts, () if holds_back(bedside, parts) else rest
+
+
+def _without_its_bed(bedside: Bedside, question: Question, answer: Answered) -> Answered:
+    """A bed that only says which question is answered is no part of the answer."""
+    now_at = bedside.ledger(question.drain).bed if question.drain else None
+    its_own = answer.bed is not None and answer.bed in (question.bed, now_at)
+    return replace(answer, bed=None) if its_own and question.slot not in ("bed", "to_bed") else answer
 
 
 def holds_back(bedside: Bedside, parts: list[Part]) -> bool:

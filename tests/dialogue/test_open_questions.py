@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from bot.engine.entries import Line
+from bot.dialogue.said import Report, TakeBack
+from bot.engine.entries import Line, Placed
 from tests.dialogue.ward import Ward
 
 
@@ -83,6 +84,33 @@ def test_an_unconfirmed_reading_is_withdrawn_with_its_bed() -> None:
     ward.says("Amy", "no", at="09:11")
     assert ward.levels("7") == [100]
     assert ward.unsettled() == ()
+
+
+def test_an_unconfirmed_reading_goes_with_its_drain_to_another_bed() -> None:
+    ward = opened()
+    asked_about(ward, "7")
+    ward.says("Ben", "bed 7 moved to bed 9", at="09:00")
+    assert "Unconfirmed: bed 7 90 mL" in ward.says("Ben", "bed 9 mark 120 at 0905", at="09:06").reply
+    new = ward.tells("Ben", Report(bed="7", fact=Placed(bed="7")), at="09:10")
+    assert "Unconfirmed" not in new.reply
+    ward.says("Ben", "9 misread, 110", at="09:11")
+    assert ward.levels("9") == [100, 110, 120]
+
+
+def test_the_right_line_of_that_minute_settles_an_unconfirmed_reading() -> None:
+    ward = opened()
+    asked_about(ward, "7")
+    answer = ward.says("Ben", "bed 7 mark 130 at 0830", at="09:00")
+    assert "Replaced, not recorded: bed 7 90 mL at 08:30." in answer.reply
+    assert "Unconfirmed" not in answer.reply
+
+
+def test_an_unconfirmed_reading_can_be_taken_back_by_its_time() -> None:
+    ward = opened()
+    asked_about(ward, "7")
+    ward.tells("Ben", TakeBack(bed="7", at=ward.utc("08:30")), at="09:00")
+    assert ward.unsettled() == ()
+    assert ward.levels("7") == [100]
 
 
 def test_a_new_line_of_the_drain_replaces_the_question_and_says_so() -> None:
