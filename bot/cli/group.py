@@ -15,9 +15,9 @@ COMMANDS: Mapping[str, str] = {
     "secret": "Print a new signing secret.",
     "people": "List, enrol and remove people.",
     "verify": "Check a database: chains, triggers, schema.",
-    "backup": "Copy the database while it is in use.",
+    "backup": "Copy every row while it is in use.",
     "export": "Write the ledgers as FHIR, CSV or JSON lines.",
-    "import": "Read an export into an empty database.",
+    "restore": "Read a backup into an empty database.",
     "chat": "Talk to the bot here.",
     "demo": "Play the transcripts as chats.",
     "replay": "Run a file of messages.",
@@ -37,7 +37,7 @@ class LazyGroup(click.Group):
         """The command of that name."""
         if cmd_name not in COMMANDS:
             return None
-        command: click.Command = importlib.import_module(f"bot.cli.{_module(cmd_name)}").command
+        command: click.Command = importlib.import_module(f"bot.cli.{cmd_name}").command
         return command
 
     def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:  # noqa: ARG002
@@ -52,11 +52,6 @@ class LazyGroup(click.Group):
         except ConfigError as error:
             click.echo(f"penline: {error}", err=True)
             ctx.exit(2)
-
-
-def _module(command: str) -> str:
-    """`import` is a word of the language, so its module has another name."""
-    return "import_" if command == "import" else command
 
 
 @click.group(cls=LazyGroup, context_settings={"help_option_names": ["-h", "--help"]})

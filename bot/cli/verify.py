@@ -18,7 +18,7 @@ from bot.store.verify import flaws
 def command(config: Path | None, database: str | None) -> None:
     """Check schema, triggers and each drain's chain; exit code 1 names the first entry that is wrong."""
     settings = settings_of(config, database_url=database)
-    store = Store(connect(settings.database_url))
+    store = Store(connect(settings.database_url, reading=True))
     with store.connection() as connection:
         found = tuple(flaws(connection))
     store.close()

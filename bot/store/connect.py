@@ -13,7 +13,7 @@ from pathlib import Path
 from types import ModuleType
 from typing import Any
 
-from sqlalchemy import URL, Connection, Engine, StaticPool, create_engine, event, make_url
+from sqlalchemy import URL, Engine, StaticPool, create_engine, event, make_url
 
 _PRAGMAS = (
     "PRAGMA journal_mode = WAL",
@@ -25,14 +25,18 @@ _PRAGMAS = (
 )
 
 
-def connect(url: str) -> Engine:
-    """The engine for a database URL. SQL parameters never show in its errors: they hold levels."""
+def connect(url: str, *, reading: bool = False) -> Engine:
+    """The engine for a database URL. SQL parameters never show in its errors: they hold levels.
+
+    `reading`: its transactions see one moment of the database and keep nobody from writing.
+    """
     parsed = make_url(url)
     if parsed.get_backend_name() == "sqlite":
-        return _sqlite(parsed)
+        return _sqlite(parsed, "BEGIN" if reading else "BEGIN IMMEDIATE")
     return create_engine(
         parsed.set(drivername="postgresql+psycopg"),
         hide_parameters=True,
+        isolation_level="REPEATABLE READ" if reading else "READ COMMITTED",
         pool_size=16,
         max_overflow=0,
         pool_timeout=5,
@@ -47,7 +51,7 @@ def in_memory(url: str) -> bool:
     return parsed.get_backend_name() == "sqlite" and parsed.database in (None, "", ":memory:")
 
 
-def _sqlite(url: URL) -> Engine:
+def _sqlite(url: URL, begin: str) -> Engine:
     if url.database and url.database != ":memory:":
         _private_file(Path(url.database))
     engine = create_engine(
@@ -58,7 +62,7 @@ def _sqlite(url: URL) -> Engine:
         hide_parameters=True,
     )
     event.listen(engine, "connect", _prepare)
-    event.listen(engine, "begin", _begin)
+    event.listen(engine, "begin", lambda connection: connection.exec_driver_sql(begin))
     return engine
 
 
@@ -80,7 +84,3 @@ def _prepare(connection: Any, _record: object) -> None:
     connection.isolation_level = None  # the driver would begin too late, at the first write
     for pragma in _PRAGMAS:
         connection.execute(pragma)
-
-
-def _begin(connection: Connection) -> None:
-    connection.exec_driver_sql("BEGIN IMMEDIATE")

@@ -1,0 +1,37 @@
+"""`penline backup FILE`: every row, as of one moment, while the bot goes on answering."""
+
+from __future__ import annotations
+
+import os
+from pathlib import Path
+
+import click
+
+from bot.cli.options import config_option, database_option, settings_of
+from bot.store.connect import connect
+from bot.store.copying import lines_of
+from bot.store.store import Store
+
+
+@click.command("backup")
+@config_option
+@database_option
+@click.argument("file", type=click.Path(path_type=Path, dir_okay=False))
+def command(config: Path | None, database: str | None, file: Path) -> None:
+    """Copy every row into FILE, which must be new; only its owner can read it."""
+    settings = settings_of(config, database_url=database)
+    partial = file.with_name(f"{file.name}.partial")
+    store = Store(connect(settings.database_url, reading=True))
+    try:
+        handle = os.open(partial, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600)
+        with os.fdopen(handle, "w", encoding="utf-8") as lines, store.connection() as connection:
+            lines.writelines(f"{line}\n" for line in lines_of(connection))
+            lines.flush()
+            os.fsync(lines.fileno())
+        os.link(partial, file)  # fails where there is such a file, unlike a rename
+    except FileExistsError as there:
+        raise click.UsageError(f"{there.filename2 or there.filename} is there already") from there
+    finally:
+        store.close()
+    partial.unlink()
+    click.echo(f"Everything is in {file}.")

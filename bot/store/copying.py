@@ -1,0 +1,118 @@
+"""Every row of every table as JSON lines, and back: the same on both engines, so that a ledger can move.
+
+The first line says which step of the schema the rows are of, the last how many there are: a file that was
+cut short is seen.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable, Iterator
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import Connection, Table, func, insert, select, text
+from sqlalchemy.exc import DataError, IntegrityError
+
+from bot.store.codec import canonical
+from bot.store.errors import LedgerError
+from bot.store.moments import Moment, moment_of, moment_text
+from bot.store.schema import HEAD
+from bot.store.tables import metadata
+
+_BATCH = 500
+
+
+def lines_of(connection: Connection) -> Iterator[str]:
+    """The database as lines; run it in a transaction that sees one moment."""
+    yield canonical({"schema": HEAD})
+    count = 0
+    for table in metadata.sorted_tables:
+        query = select(table).order_by(*table.primary_key.columns)
+        for row in connection.execution_options(yield_per=_BATCH).execute(query).mappings():
+            count += 1
+            yield canonical(
+                {"table": table.name, "row": {name: _plain(value) for name, value in row.items()}}
+            )
+    yield canonical({"rows": count})
+
+
+def read_in(connection: Connection, lines: Iterable[str]) -> int:
+    """How many rows were read into this empty database. LedgerError, naming the line, on anything else."""
+    if any(connection.scalar(select(func.count()).select_from(table)) for table in metadata.sorted_tables):
+        raise LedgerError("the database is not empty")
+    count = _read_rows(connection, lines)
+    _count_on(connection)
+    return count
+
+
+def _read_rows(connection: Connection, lines: Iterable[str]) -> int:
+    waiting: list[tuple[Table, dict[str, object]]] = []
+    count, ended = 0, False
+    for number, line in enumerate(lines, start=1):
+        if ended:
+            raise LedgerError(f"line {number}: after the end")
+        match _held(number, line):
+            case {"schema": schema} if number == 1 and schema == HEAD:
+                continue
+            case {"rows": rows} if rows == count and number > 1:
+                ended = True
+            case {"table": str(name), "row": dict(row)} if number > 1 and name in metadata.tables:
+                count += 1
+                waiting.append((metadata.tables[name], _row(number, metadata.tables[name], row)))
+            case _:
+                raise LedgerError(f"line {number}: is not what a backup holds there")
+        if len(waiting) == _BATCH:
+            _insert(connection, waiting)
+    if not ended:
+        raise LedgerError("the file ends too early")
+    _insert(connection, waiting)
+    return count
+
+
+def _held(number: int, line: str) -> object:
+    try:
+        held: object = json.loads(line)
+    except ValueError as wrong:
+        raise LedgerError(f"line {number}: is not JSON") from wrong
+    return held
+
+
+def _row(number: int, table: Table, row: dict[str, Any]) -> dict[str, object]:
+    """The row's columns, each of its own type."""
+    if set(row) != {column.name for column in table.columns}:
+        raise LedgerError(f"line {number}: has other columns than {table.name}")
+    moments = {column.name for column in table.columns if isinstance(column.type, Moment)}
+    try:
+        return {
+            name: moment_of(value) if name in moments and value is not None else value
+            for name, value in row.items()
+        }
+    except (TypeError, ValueError) as wrong:
+        raise LedgerError(f"line {number}: a moment cannot be read") from wrong
+
+
+def _insert(connection: Connection, waiting: list[tuple[Table, dict[str, object]]]) -> None:
+    """Insert the rows in their order, those of one table together."""
+    for table in dict.fromkeys(table for table, _ in waiting):
+        try:
+            connection.execute(insert(table), [row for of, row in waiting if of is table])
+        except (IntegrityError, DataError) as wrong:
+            raise LedgerError(f"{table.name}: rows that do not go together") from wrong
+    waiting.clear()
+
+
+def _count_on(connection: Connection) -> None:
+    """Let PostgreSQL number new rows after the ones that were read in; SQLite does so by itself."""
+    if connection.dialect.name != "postgresql":
+        return
+    for table in metadata.sorted_tables:
+        if "seq" in table.columns:
+            last = f"(SELECT coalesce(max(seq), 0) + 1 FROM {table.name})"
+            connection.execute(
+                text(f"SELECT setval(pg_get_serial_sequence('{table.name}', 'seq'), {last}, false)")
+            )
+
+
+def _plain(value: object) -> object:
+    return moment_text(value) if isinstance(value, datetime) else value
