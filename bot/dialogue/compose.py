@@ -7,11 +7,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
-from datetime import timedelta
 
 from bot.dialogue.answer import Answer, Asked, Option, Result, Status, Told
 from bot.dialogue.bedside import Bedside
 from bot.dialogue.charting import amend_lines, chart_rows
+from bot.dialogue.late import LONG_ON_ITS_WAY
 from bot.dialogue.news import caution_news
 from bot.dialogue.part import BedCaution, Part
 from bot.dialogue.reading_back import read_back, shift_lines
@@ -23,7 +23,6 @@ from bot.wording.readback import sent_text
 from bot.wording.speech import spoken
 
 _AMOUNT = re.compile(r"\d[\d,]*(?= mL)")
-LONG_ON_ITS_WAY = timedelta(minutes=10)
 
 
 def composed(bedside: Bedside, parts: list[Part]) -> Answer:

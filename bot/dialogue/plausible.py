@@ -35,11 +35,14 @@ def is_plausible(bedside: Bedside, said: Said, ledger: Ledger | None) -> bool:
     if ledger is None or not isinstance(said, Report) or not isinstance(said.fact, Line) or said.final_ml:
         return False
     at, level = bedside.moment(said.at), said.fact.level_ml
-    own = strain(ledger, at, level)
-    if own > USUAL:
-        return False
-    alike = min((strain(ledger, at, each) for each in sound_alikes(level)), default=_NO_END)
-    return alike >= own + APART and not _fits_elsewhere(bedside, said.bed, at, level)
+    return fits(ledger, at, level) and not _fits_elsewhere(bedside, said.bed, at, level)
+
+
+def fits(ledger: Ledger, at: datetime, level_ml: int) -> bool:
+    """Whether the line is usual for the drain, and far more so than anything that sounds like it."""
+    own = strain(ledger, at, level_ml)
+    alike = min((strain(ledger, at, each) for each in sound_alikes(level_ml)), default=_NO_END)
+    return own <= USUAL and alike >= own + APART
 
 
 def strain(ledger: Ledger, at: datetime, level_ml: int) -> float:

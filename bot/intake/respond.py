@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bot.dialogue.answer import Answer
 from bot.dialogue.context import Context
+from bot.dialogue.late import LONG_ON_ITS_WAY, at_both
 from bot.dialogue.queries.more import asked_for_more
 from bot.dialogue.turn import take
 from bot.intake.handling import Deployment
@@ -23,6 +24,9 @@ def respond(incoming: Incoming, context: Context, book: Book) -> Answer:
     more = asked_for_more(incoming.text, context, book)
     text, alternatives = (more, ()) if more is not None else (incoming.text, incoming.alternatives)
     message = read(text, context.unit, incoming.arrived, incoming.channel, alternatives=alternatives)
+    if context.late_by > LONG_ON_ITS_WAY:
+        sent = read(text, context.unit, context.said_at, incoming.channel, alternatives=alternatives)
+        message = at_both(message, sent)
     return take(message, context, book)
 
 

@@ -6,7 +6,20 @@ from datetime import UTC, datetime, timedelta, timezone
 
 import pytest
 
-from bot.dialogue.said import Amount, Answered, Fix, NotSure, Query, Report, Said, SeenIt, Slots, TakeBack
+from bot.dialogue.late import at_both
+from bot.dialogue.said import (
+    Amount,
+    Answered,
+    Fix,
+    Message,
+    NotSure,
+    Query,
+    Report,
+    Said,
+    SeenIt,
+    Slots,
+    TakeBack,
+)
 from bot.dialogue.slots import Lacking, built, filled
 from bot.engine.entries import (
     Checked,
@@ -117,3 +130,17 @@ def test_a_statement_that_is_not_whole_names_what_lacks(slots: Slots, lacks: str
 def test_a_slot_that_is_filled_makes_it_whole() -> None:
     slots = Slots(kind="mark", values=(("level_ml", 0),))
     assert built(filled(slots, "bed", "12")) == Report(bed="12", fact=Line(level_ml=0))
+
+
+def test_times_that_differ_by_the_clock_of_sending_are_asked() -> None:
+    arrived = Report(bed="12", at=UTC_SEVEN, fact=Line(level_ml=5))
+    sent = Report(bed="12", at=UTC_SEVEN - timedelta(days=1), fact=Line(level_ml=5))
+    both = at_both(Message(said=(arrived,)), Message(said=(sent,)))
+    assert both.said == ()
+    assert both.unclear[0].readings == (sent, arrived)
+    assert both.unclear[0].choices == (sent.at, arrived.at)
+
+
+def test_times_that_agree_are_taken() -> None:
+    message = Message(said=(Report(bed="12", at=UTC_SEVEN, fact=Line(level_ml=5)), Query(topic="beds")))
+    assert at_both(message, message) == message
