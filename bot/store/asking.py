@@ -39,7 +39,7 @@ class Asking(Desk):
             "choices": canonical([[choice.say, choice.label] for choice in kept.choices]),
             "danger": kept.danger,
         }
-        self._connection.execute(insert(questions).values(row))
+        self._connection.execute(insert(questions), row)
         return kept
 
     def settle(self, question_id: str, outcome: Outcome) -> None:
@@ -50,7 +50,7 @@ class Asking(Desk):
             "message": self.hand.message,
             "at": self.hand.arrived,
         }
-        self._connection.execute(insert(settlements).values(row))
+        self._connection.execute(insert(settlements), row)
 
     def unsettled(self, bed: str | None = None, sender: str | None = None) -> tuple[Question, ...]:
         """The questions of the unit (a bed, a sender) that nothing has settled, the oldest first."""
@@ -76,7 +76,7 @@ class Asking(Desk):
             "queued_at": notice.queued_at,
             "message": notice.message,
         }
-        self._connection.execute(insert(notices).values(row))
+        self._connection.execute(insert(notices), row)
 
     def notices(self) -> tuple[Notice, ...]:
         """The unit's notices, the oldest first."""
@@ -100,7 +100,7 @@ class Asking(Desk):
     def show(self, key: str, sender: str, at: datetime) -> None:
         """Note that the standing caution was told to the sender."""
         row = {"unit": self.unit, "key": key, "sender": sender, "at": at, "message": self.hand.message}
-        self._connection.execute(insert(tellings).values(row))
+        self._connection.execute(insert(tellings), row)
 
 
 def _question(row: Row[Any]) -> Question:

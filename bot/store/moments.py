@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+import re
 from datetime import UTC, datetime
 from typing import Any
 
 from sqlalchemy import Dialect, String, TypeDecorator
 
-_FORMAT = "%Y-%m-%dT%H:%M:%S.%fZ"
+_TEXT = re.compile(r"\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{6}Z", re.ASCII)
 _WIDTH = 27
 
 
@@ -20,8 +21,10 @@ def moment_text(moment: datetime) -> str:
 
 
 def moment_of(text: str) -> datetime:
-    """The UTC moment that `moment_text` wrote."""
-    return datetime.strptime(text, _FORMAT).replace(tzinfo=UTC)
+    """The UTC moment that `moment_text` wrote; ValueError for any other text."""
+    if not _TEXT.fullmatch(text):
+        raise ValueError("not a moment as it is stored")
+    return datetime.fromisoformat(text)
 
 
 class Moment(TypeDecorator[datetime]):

@@ -43,7 +43,7 @@ class People(Desk):
     def note_person(self, event: PeopleEvent) -> None:
         """Keep a change of a unit's list."""
         row = {name: getattr(event, name) for name in PeopleEvent.__slots__}
-        self._connection.execute(insert(people_events).values(row))
+        self._connection.execute(insert(people_events), row)
 
 
 def _event(row: Row[Any]) -> PeopleEvent:
