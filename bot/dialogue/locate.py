@@ -50,8 +50,9 @@ def locate(bedside: Bedside, said: Report | Amount, grant: Grant) -> Spot | Part
         return _unknown_bed(bedside, said, grant)
     if grant.fresh:
         return Spot(bed=said.bed, tube=said.tube, at=at, ledger=None)
-    if grant.drain is not None:
-        return Spot(bed=said.bed, tube=said.tube, at=at, ledger=bedside.ledger(grant.drain))
+    granted = bedside.ledger(grant.drain) if grant.drain is not None else None
+    if granted is not None and granted.is_open(at) and granted.bed_at(at) == said.bed:
+        return Spot(bed=said.bed, tube=said.tube, at=at, ledger=granted)
     ledgers = bedside.ledgers_of(said.bed)
     here = _here(ledgers, said.bed, at)
     if here:

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 from bot.dialogue.said import Report, TakeBack
-from bot.engine.entries import Line, Placed
+from bot.engine.entries import Line, Moved, Placed, Removed
 from tests.dialogue.ward import Ward
 
 
@@ -151,6 +153,26 @@ def test_a_yes_is_not_taken_for_a_doubt_that_was_not_asked() -> None:
     assert ward.levels("7") == [100, 120]
 
 
+def test_a_yes_after_the_drain_was_closed_is_asked_again() -> None:
+    ward = opened()
+    ward.says("Amy", "bed 7 mark 100 at 0800", at="08:32")
+    ward.says("Amy", "bed 7 mark 90 at 0830", at="08:33")
+    removed = Report(bed="7", at=ward.utc("08:20"), fact=Removed(), final_ml=110)
+    ward.tells("Ben", removed, at="08:34")
+    again = ward.says("Amy", "yes", at="08:36")
+    assert "was closed at 08:20. Is this a new drain?" in again.reply
+    assert ward.levels("7") == [100, 110]
+
+
+def test_a_yes_after_the_patient_moved_is_asked_again() -> None:
+    ward = opened()
+    ward.says("Amy", "bed 7 mark 100 at 0800", at="08:32")
+    ward.says("Amy", "bed 7 mark 90 at 0830", at="08:40")
+    ward.tells("Ben", Report(bed="7", at=ward.utc("08:20"), fact=Moved(from_bed="7", to_bed="9")), at="08:41")
+    again = ward.says("Amy", "yes", at="08:42")
+    assert "moved to bed 9 at 08:20. Is this a new drain?" in again.reply
+
+
 def test_two_nurses_have_their_own_questions_about_one_bed() -> None:
     ward = opened()
     ward.says("Amy", "bed 7 mark 100 at 0800", at="08:32")
@@ -199,10 +221,11 @@ def test_a_danger_in_what_waits_is_told_with_the_question() -> None:
     assert "URGENT if right" in answer.reply
 
 
-def test_the_question_is_found_again_by_another_process_on_the_same_database() -> None:
-    ward = opened()
+def test_the_question_survives_a_restart(tmp_path: Path) -> None:
+    ward = Ward(url=f"sqlite:///{tmp_path / 'ward.db'}")
+    ward.says("Amy", "help", at="08:31")
     asked_about(ward, "7")
-    ward.forget()
+    ward.restart()
     ward.says("Amy", "misread, 110", at="08:36")
     assert ward.levels("7") == [100, 110]
 

@@ -64,9 +64,10 @@ class Heard:
 class Ward:
     """One unit (or several) with its people; time only goes on."""
 
-    def __init__(self, *units: Unit, day: date = WEDNESDAY, **changes: Any) -> None:
+    def __init__(self, *units: Unit, day: date = WEDNESDAY, url: str = "sqlite://", **changes: Any) -> None:
         self.units = units or (replace(demo_unit(), **changes),)
-        self.store = open_store("sqlite://")
+        self._url = url
+        self.store = open_store(url)
         self._deployment = deployment(self.units, self.store)
         self._day = day
         self._count = 0
@@ -118,8 +119,10 @@ class Ward:
         )
         return Heard(json.loads(handle(incoming, where).answer))
 
-    def forget(self) -> None:
-        """Only the database stays: what a restart leaves."""
+    def restart(self) -> None:
+        """Only the database (a file) stays."""
+        self.store.close()
+        self.store = open_store(self._url)
         self._deployment = deployment(self.units, self.store)
 
     def next_day(self) -> None:
