@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from datetime import datetime
+from functools import cache, lru_cache
 
 from bot.engine.entries import (
     Correction,
@@ -37,22 +38,28 @@ def amendments(before: Ledger, after: Ledger, schedule: Schedule) -> tuple[Amend
     return _amended(stale, [interval for key, interval in holds.items() if key not in held])
 
 
+@lru_cache(maxsize=128)  # a turn asks for the ledger that the turn before it left
 def outstanding(ledger: Ledger, schedule: Schedule) -> tuple[Amendment, ...]:
     """What the chart still has to be changed to, until someone says that it was amended.
 
     The chart is taken to hold what was given out, as it was given out: several corrections of one volume
-    come out as one amendment, and a correction taken back as none. Cost: two folds per entry that reaches
-    back (late, a correction, a withdrawal) since the last "amended".
+    come out as one amendment, and a correction taken back as none. Cost: at most two folds per entry that
+    reaches back (late, a correction, a withdrawal) since the last "amended".
     """
+
+    @cache
+    def charted(count: int) -> _Held:
+        return _held(intervals(fold(ledger.entries[:count], ledger.capacity_ml), schedule))
+
     turns = [index for index in _reaching_back(ledger.entries) if index >= _seen(ledger.entries)]
     if not turns:
         return ()
     chart: _Held = {}
     known: _Held = {}
     for turn in turns:
-        was = _held(intervals(fold(ledger.entries[:turn], ledger.capacity_ml), schedule))
+        was = charted(turn)
         chart |= {key: interval for key, interval in was.items() if key not in known}
-        known = _held(intervals(fold(ledger.entries[: turn + 1], ledger.capacity_ml), schedule))
+        known = charted(turn + 1)
         chart |= _charted_afresh(was, known)
     holds = _held(intervals(ledger, schedule))
     chart |= {key: interval for key, interval in holds.items() if key not in known}
@@ -147,16 +154,26 @@ def _reaching_back(entries: Sequence[Entry]) -> list[int]:
     latest = None
     found = []
     for index, entry in enumerate(entries):
-        named = isinstance(entry.payload, FinalLevel) and entry.payload.exchange is not None
-        late = named or (latest is not None and entry.at <= latest)
-        if isinstance(entry.payload, Correction | Withdrawal) or (late and _counts(entry)):
+        late = _reaches_back(entry) or (latest is not None and entry.at <= latest)
+        if late and _counts(entry):
             found.append(index)
         latest = entry.at if latest is None else max(latest, entry.at)
     return found
 
 
+def _reaches_back(entry: Entry) -> bool:
+    """True for what is about the past whenever it comes; a closing line may give a volume to another shift."""
+    match entry.payload:
+        case Correction() | Withdrawal() | FinalLevel(exchange=str()) | Line(closing=True):
+            return True
+        case _:
+            return False
+
+
 def _counts(entry: Entry) -> bool:
     match entry.payload:
+        case Correction() | Withdrawal():
+            return True
         case Line() | FinalLevel() | Exchanged() | Placed(opening_ml=int()) | Incident(what=What.TIPPED):
             return True
         case _:

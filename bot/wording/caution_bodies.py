@@ -190,7 +190,8 @@ def _wall(told: Told) -> str:
 
 
 def _dial(told: Told) -> str:
-    return f"suction {told.value}, ordered {told.limit}"
+    against = told.against if told.caution.comparison else f", ordered {told.limit}"
+    return f"suction {told.value}{against}"
 
 
 def _suction_off(told: Told) -> str:
