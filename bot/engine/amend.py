@@ -162,7 +162,7 @@ def _reaching_back(entries: Sequence[Entry]) -> list[int]:
 
 
 def _reaches_back(entry: Entry) -> bool:
-    """True for what is about the past whenever it comes; a closing line may give a volume to another shift."""
+    """True for what is about the past whenever it comes; a closing line can move a volume on."""
     match entry.payload:
         case Correction() | Withdrawal() | FinalLevel(exchange=str()) | Line(closing=True):
             return True

@@ -15,7 +15,7 @@ from bot.engine.entries import (
     What,
 )
 from bot.engine.values import Severity
-from tests.engine.sheet import codes, hourly, only
+from tests.engine.sheet import at, codes, hourly, only
 
 
 @pytest.mark.parametrize(
