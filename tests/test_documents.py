@@ -147,3 +147,10 @@ def test_the_licence_is_told_where_packagers_and_readers_look() -> None:
     project = tomllib.loads((ROOT / "pyproject.toml").read_text("utf-8"))["project"]
     assert project["license"] == "MIT"
     assert "Licence: MIT" in README.read_text("utf-8")
+
+
+def test_the_code_that_the_documents_point_at_exists() -> None:
+    told = README.read_text("utf-8") + DEVELOPERS.read_text("utf-8")
+    pointed = set(re.findall(r"`((?:bot|nlu|tests|transcripts_demo)/[\w./-]*)`", told))
+    assert pointed
+    assert [path for path in pointed if not (ROOT / path).exists()] == []
