@@ -26,7 +26,7 @@ T = TypeVar("T")
 RUNS = 3
 """How often a transaction is run before the message is given back as unanswered."""
 
-LOCK_WAIT_S = 5.0
+LOCK_WAIT_S = 10.0
 """How long a message waits for the one connection: after that the sender is told to come again."""
 
 _AGAIN = ("40001", "40P01")

@@ -55,7 +55,7 @@ def full(store: Store) -> Store:
 
 
 @pytest.mark.parametrize("table", append_only_tables())
-def test_a_row_is_neither_changed_nor_deleted(full: Store, table: str) -> None:
+def test_security_16_a_row_is_neither_changed_nor_deleted(full: Store, table: str) -> None:
     column = list(metadata.tables[table].columns)[-1].name
     for statement in (f"UPDATE {table} SET {column} = {column}", f"DELETE FROM {table}"):
         with pytest.raises(DBAPIError, match="append-only"), full.connection() as connection:
@@ -67,7 +67,7 @@ def test_a_row_is_neither_changed_nor_deleted(full: Store, table: str) -> None:
 
 
 @pytest.mark.parametrize("table", append_only_tables())
-def test_a_row_is_not_replaced_or_truncated(full: Store, table: str) -> None:
+def test_security_16_a_row_is_not_replaced_or_truncated(full: Store, table: str) -> None:
     postgres = full.engine.dialect.name == "postgresql"
     statement = (
         f"TRUNCATE {table} CASCADE" if postgres else f"INSERT OR REPLACE INTO {table} SELECT * FROM {table}"
