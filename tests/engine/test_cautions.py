@@ -197,6 +197,14 @@ def test_an_entry_tells_what_is_new_what_stands_and_what_cleared() -> None:
     assert "rate_high" in {one.code for one in cleared.cleared}
 
 
+def test_nothing_is_cleared_while_another_row_of_its_code_stands_on_the_drain() -> None:
+    before, after = (hourly(*volumes, reason=Reason.CARDIAC) for volumes in ((150, 220), (150, 220, 230)))
+    assert rules(before) & {"rate_high.cardiac.early"}
+    assert rules(after) & {"rate_high.cardiac.later"}
+    found = news(bed(before), bed(after), "11:01")
+    assert "rate_high" not in {one.code for one in found.cleared}
+
+
 def test_an_overdue_line_that_comes_is_not_announced_as_cleared() -> None:
     sheet = hourly(20)
     before = bed(sheet)

@@ -48,9 +48,15 @@ def entry_cautions(before: Patient, after: Patient, now: datetime, policy: Polic
             for key, one in was.items()
             if key not in keys
             and one.code not in _NEVER_CLEARED
+            and not any(_goes_on_as(one, other) for other in found)
             and (not one.drain or one.drain in open_drains)
         ),
     )
+
+
+def _goes_on_as(one: Caution, other: Caution) -> bool:
+    """True when another row of the same code stands there: "cleared" would be heard as all is well."""
+    return one.code == other.code and (one.drain == other.drain or None in (one.drain, other.drain))
 
 
 def cautions_if(patient: Patient, entry: Entry, now: datetime, policy: Policy) -> tuple[Caution, ...]:
