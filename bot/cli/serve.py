@@ -10,7 +10,7 @@ from types import FrameType
 from typing import Any, NoReturn
 
 import click
-import waitress
+from waitress.server import create_server
 
 from bot.cli.options import config_option, database_option, settings_of, units_option
 from bot.settings import Settings
@@ -48,11 +48,18 @@ def serve(settings: Settings) -> None:
         log(logging.ERROR, "store_away", error=type(away).__name__)
         click.echo(f"penline: the database cannot be used: {away}", err=True)
         sys.exit(1)
-    server = waitress.create_server(app, **_waitress(settings))
+    server: Any = create_server(app, **_waitress(settings))
     signal.signal(signal.SIGTERM, _stop)
-    host, port = settings.host, server.effective_port
-    log(logging.INFO, "serving", address=f"http://{host}:{port}")
+    for host, port in _addresses(server):
+        log(logging.INFO, "serving", address=f"http://{host}:{port}")
     server.run()
+
+
+def _addresses(server: Any) -> list[tuple[str, int]]:
+    """Where it listens: at several addresses where the host's name has several."""
+    if hasattr(server, "effective_listen"):
+        return list(server.effective_listen)
+    return [(server.effective_host, server.effective_port)]
 
 
 def _waitress(settings: Settings) -> dict[str, Any]:

@@ -197,6 +197,13 @@ def test_security_09_forty_slow_clients_hold_nobody_up(server: Server) -> None:
             connection.close()
 
 
+def test_a_host_of_several_addresses_is_served(tmp_path: Path) -> None:
+    unit = tmp_path / "ward.toml"
+    unit.write_text(UNIT)
+    with served(tmp_path, unit, PENLINE_HOST="localhost") as server:
+        assert post_in_time(server) == 200
+
+
 def post_in_time(server: Server) -> int:
     """The status of one good message."""
     return posted(server.url, SECRET, mark(f"good-{time.time_ns()}", "help"))[0]
