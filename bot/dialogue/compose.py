@@ -18,6 +18,7 @@ from bot.dialogue.reading_back import read_back, shift_lines
 from bot.dialogue.reminders import reminder_lines, unconfirmed_told
 from bot.store.questions import Question
 from bot.wording import help as help_words
+from bot.wording.checklist import exchange_checklist
 from bot.wording.gsm import gsm_only, segments
 from bot.wording.readback import sent_text
 from bot.wording.speech import spoken
@@ -30,6 +31,7 @@ def composed(bedside: Bedside, parts: list[Part]) -> Answer:
     news = caution_news(bedside)
     waiting = unconfirmed_told(bedside, parts)
     lines = [*_statements(bedside, parts), *amend_lines(bedside), *news.lines, *waiting.lines]
+    lines += _checklist(bedside, parts)
     lines += [*reminder_lines(bedside, parts), *_late(bedside, parts), *_first(bedside)]
     told = dict.fromkeys(line for line in "\n".join(lines).split("\n") if line)
     reply = gsm_only("\n".join(told))
@@ -58,12 +60,18 @@ def _statements(bedside: Bedside, parts: list[Part]) -> list[str]:
     return [*first, *lines, *dict.fromkeys(part.last for part in parts)]
 
 
+def _checklist(bedside: Bedside, parts: list[Part]) -> list[str]:
+    """With the recording of an exchange, once; not again when its final level comes later."""
+    changed = any(part.kind == "exchanged" and part.entries for part in parts)
+    return [exchange_checklist()] if changed and bedside.context.unit.checklists else []
+
+
 def _speech(bedside: Bedside, parts: list[Part], reply: str) -> str:
     """The reply for a voice: to someone who dictates, without what can be asked for."""
     if any(part.spelt for part in parts):
         reply = _spelt(reply)
     if bedside.context.channel == "voice":
-        left_out = {*shift_lines(bedside, parts), *_first(bedside)}
+        left_out = {*shift_lines(bedside, parts), *_first(bedside), *_checklist(bedside, parts)}
         reply = "\n".join(line for line in reply.split("\n") if line not in left_out)
     return spoken(reply)
 

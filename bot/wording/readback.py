@@ -74,6 +74,8 @@ def _charted(read: LineRead, view: View) -> str:
         return _step(read, read.step, view)
     if "line_fell" in read.level.codes:
         return "Kept as a new baseline: no volume to chart up to it."
+    if "tipped" in read.level.codes:
+        return "No volume to chart: this canister was tipped over."
     if read.level.baseline:
         return _first(read, view)
     return "Nothing to chart up to it."
@@ -115,7 +117,10 @@ def shift_text(shift: Shift, total: Sum, view: View, *, to_chart: bool = True) -
     note = f" (no line at {view.clock(shift.start)})" if missing else ""
     running = "" if to_chart else ", not to be charted"
     name = f"{shift.name[:1].upper()}{shift.name[1:]} shift"
-    told = f"{name} {_volume(total.volume_ml, total.at_least)} since {view.clock(total.begin.at)}"
+    volume = _volume(total.volume_ml, total.at_least)
+    if total.at_least and not total.volume_ml:
+        volume = "volume not known"  # "at least 0 mL" says nothing, and reads as nothing drained
+    told = f"{name} {volume} since {view.clock(total.begin.at)}"
     return f"{told}{note}{running}."
 
 

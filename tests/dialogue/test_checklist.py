@@ -1,0 +1,47 @@
+"""The checklist of an exchange, and the canister that was tipped over before it."""
+
+from __future__ import annotations
+
+
+from bot.wording.checklist import exchange_checklist
+from tests.dialogue.ward import Ward
+
+
+def test_an_exchange_is_answered_with_the_checklist_once() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 7 mark 1900 at 1800", at="18:01")
+    changed = ward.says("Amy", "changed the canister bed 7 at 1830", at="18:31")
+    final = ward.says("Amy", "1980", at="18:32")
+    assert exchange_checklist() in changed.reply
+    assert exchange_checklist() not in final.reply
+
+
+def test_a_line_is_answered_without_the_checklist() -> None:
+    assert exchange_checklist() not in Ward().says("Amy", "bed 7 mark 1900 at 1800", at="18:01").reply
+
+
+def test_a_unit_can_turn_the_checklist_off() -> None:
+    ward = Ward(checklists=False)
+    ward.says("Amy", "bed 7 mark 1900 at 1800", at="18:01")
+    changed = ward.says("Amy", "changed the canister bed 7 at 1830, old one 1980", at="18:31")
+    assert changed.status == "recorded"
+    assert exchange_checklist() not in changed.reply
+
+
+def test_a_voice_does_not_read_the_checklist_out() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 7 mark 1900 at 1800", at="18:01")
+    ward.says("Amy", "changed the canister bed 7 at 1830, old one 1980", at="18:31", channel="voice")
+    changed = ward.says("Amy", "yes", at="18:32", channel="voice")
+    assert exchange_checklist() in changed.reply
+    assert "hecklist" not in changed.json["speech"]
+
+
+def test_the_final_level_of_a_canister_that_tipped_over_is_no_first_line() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 7 mark 300 at 1200", at="12:01")
+    ward.says("Amy", "bed 7 someone kicked the drain over", at="12:10")
+    changed = ward.says("Amy", "changed the canister bed 7 at 1215, old one 365", at="12:16")
+    assert "First line" not in changed.reply
+    assert "No volume to chart: this canister was tipped over." in changed.reply
+    assert "Day shift volume not known since 12:00" in changed.reply
