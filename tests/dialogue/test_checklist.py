@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-
 from bot.wording.checklist import exchange_checklist
 from tests.dialogue.ward import Ward
 

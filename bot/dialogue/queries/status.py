@@ -27,7 +27,8 @@ def due_of_unit(desk: Desk, patients: tuple[Patient, ...]) -> tuple[str, ...]:
     """What is expected at each bed, the bed that waits longest first."""
     waiting = [(items[0].at, patient) for patient in patients if (items := _items(desk, patient))]
     waiting.sort(key=lambda item: item[0])
-    return tuple(_due_of(desk, patient) for _, patient in waiting)
+    away = tuple(words.away_text(patient.bed) for patient in patients if _is_away(patient))
+    return (*(_due_of(desk, patient) for _, patient in waiting), *away) or (words.NOTHING_DUE,)
 
 
 def capacity(desk: Desk, found: Found) -> tuple[str, ...]:
@@ -94,10 +95,14 @@ def due_items(desk: Desk, patient: Patient, drains: frozenset[str] | None = None
 
 def _due_of(desk: Desk, patient: Patient, drains: frozenset[str] | None = None) -> str:
     where = place(patient.bed, desk.query.tube)
-    if patient.drains and all(ledger.away for ledger in patient.drains):
+    if _is_away(patient):
         return words.away_text(patient.bed)
     items = due_items(desk, patient, drains)
     return f"{where}: {', '.join(items)}." if items else words.nothing_due(where)
+
+
+def _is_away(patient: Patient) -> bool:
+    return bool(patient.drains) and all(ledger.away for ledger in patient.drains)
 
 
 def _items(desk: Desk, patient: Patient) -> tuple[Due, ...]:

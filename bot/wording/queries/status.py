@@ -79,6 +79,9 @@ def me_text(name: str, role: str, unit: str, until: datetime | None, view: View)
     return (gsm_only(f"You are {name}, {role}, {unit}{ends}."), _DO[role])
 
 
+NOTHING_DUE = "Nothing is due."
+
+
 def nothing_due(where: str) -> str:
     """Nothing is expected."""
     return f"{where}: nothing due."

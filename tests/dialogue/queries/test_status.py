@@ -143,6 +143,14 @@ def test_nothing_is_due_while_the_patient_is_away(ward: Ward) -> None:
     assert ward.asks("4 22:00", "due", "12").lines[0] == "Bed 12: patient away, nothing due until back."
 
 
+def test_of_the_unit_a_bed_whose_patient_is_away_is_named_last(ward: Ward) -> None:
+    ward.lines("14", "4 18:00 300, 19:00 340")
+    ward.tell("4 19:20", "12", Away())
+    told = ward.asks("4 22:00", "due").lines
+    assert [line.split(":")[0] for line in told[1:]] == ["Bed 14", "Bed 12"]
+    assert told[-1] == "Bed 12: patient away, nothing due until back."
+
+
 def test_due_of_several_tubes_names_the_tube() -> None:
     ward = Ward()
     ward.lines("12", "4 18:00 300, 19:00 340", tube="left")
