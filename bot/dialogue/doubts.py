@@ -18,7 +18,7 @@ from bot.dialogue.said import Fix, Report
 from bot.engine.admit import correction_doubts, doubts
 from bot.engine.entries import Correction, FinalLevel, Line
 from bot.engine.ledger import Ledger
-from bot.engine.values import Doubt
+from bot.engine.values import Doubt, Level
 from bot.wording import questions
 from bot.wording.questions import Doubted, Wording
 
@@ -27,11 +27,11 @@ _OF_THE_LEVEL = frozenset({"line_fell", "over_capacity", "jump"})
 """Whoever says that the level is right has said it of all of these."""
 
 
-def mark_of(doubt: Doubt, level_ml: int) -> str:
-    """The doubt's name: what it is about, against which lines."""
+def mark_of(doubt: Doubt, level_ml: int, since: Level | None) -> str:
+    """The doubt's name: what, against which lines; `since` is the line that follows the reading."""
     before = doubt.before.entry if doubt.before else ""
-    after = doubt.after.entry if doubt.after else ""
-    return f"{doubt.code}:{before}:{after}:{level_ml}"
+    after = doubt.after or since
+    return f"{doubt.code}:{before}:{after.entry if after else ''}:{level_ml}"
 
 
 def admitted(
@@ -39,7 +39,7 @@ def admitted(
 ) -> tuple[Line | FinalLevel, tuple[Doubt, ...]]:
     """The level with the codes that the nurse was asked about and kept, and the doubts still to ask."""
     every = doubts(ledger, line, at, bedside.now, bedside.policy)
-    kept, open_doubts = _settled(every, line.level_ml, grant)
+    kept, open_doubts = _settled(every, line.level_ml, ledger.level_after(at), grant)
     return replace(line, accepted=tuple(dict.fromkeys((*line.accepted, *kept)))), open_doubts
 
 
@@ -48,17 +48,17 @@ def admitted_correction(
 ) -> tuple[Correction, tuple[Doubt, ...]]:
     """The same for a correction, judged on the ledger without the level that was wrong."""
     every = correction_doubts(ledger, correction, bedside.now, bedside.policy)
-    kept, open_doubts = _settled(every, level_ml, grant)
+    kept, open_doubts = _settled(every, level_ml, None, grant)
     return replace(correction, accepted=kept), open_doubts
 
 
 def _settled(
-    every: tuple[Doubt, ...], level_ml: int, grant: Grant
+    every: tuple[Doubt, ...], level_ml: int, since: Level | None, grant: Grant
 ) -> tuple[tuple[str, ...], tuple[Doubt, ...]]:
     """The codes that the nurse kept, and the doubts still to ask, the gravest first."""
     known = tuple(each for each in every if each.code in _ORDER)
-    kept = tuple(each.code for each in known if mark_of(each, level_ml) in grant.accepted)
-    left = (each for each in known if mark_of(each, level_ml) not in grant.accepted)
+    kept = tuple(each.code for each in known if mark_of(each, level_ml, since) in grant.accepted)
+    left = (each for each in known if mark_of(each, level_ml, since) not in grant.accepted)
     return tuple(dict.fromkeys(kept)), tuple(sorted(left, key=lambda each: _ORDER.index(each.code)))
 
 
@@ -74,13 +74,20 @@ def ask_doubt(
     first = open_doubts[0]
     together = tuple(each for each in open_doubts if each.code in _OF_THE_LEVEL)
     together = together if first.code in _OF_THE_LEVEL else (first,)
-    read = Doubted(where=spot.where(), at=spot.at, level_ml=line.level_ml, final=isinstance(line, FinalLevel))
+    since = spot.ledger.level_after(spot.at) if spot.ledger and not isinstance(said, Fix) else None
+    read = Doubted(
+        where=spot.where(),
+        at=spot.at,
+        level_ml=line.level_ml,
+        final=isinstance(line, FinalLevel),
+        since=since,
+    )
     neighbours = tuple(level.entry for level in (first.before, first.after) if level is not None)
     pending = Pending(
         ask=_ASKS.get(first.code, Ask.DOUBT),
         said=said,
         grant=grant,
-        asked=tuple(mark_of(each, line.level_ml) for each in together),
+        asked=tuple(mark_of(each, line.level_ml, since) for each in together),
         targets=neighbours,
         drains=(spot.ledger.drain,) if spot.ledger else (),
     )

@@ -37,6 +37,8 @@ class Doubted:
     at: datetime
     level_ml: int
     final: bool = False
+    since: Level | None = None
+    """The line that was read after it, which may be another nurse's."""
 
     def head(self, view: View) -> str:
         """ "Bed 7, 19:00" """
@@ -52,10 +54,18 @@ def fell(read: Doubted, doubt: Doubt, view: View) -> Wording:
     name = "final level " if read.final else ""
     text = (
         f"{read.head(view)}: {name}{formats.ml(read.level_ml)} is below {formats.ml(before.level_ml)} at "
-        f"{view.clock(before.at)}. Misread, new canister, or was the earlier line wrong? (yes: it is right)"
+        f"{view.clock(before.at)}{_since(read, view)}. Misread, new canister, or was the earlier line wrong? "
+        "(yes: it is right)"
     )
     wrong = ("earlier wrong", f"the line at {view.clock(before.at)} was wrong")
     return Wording(gsm_only(text), (MISREAD, NEW_CANISTER, wrong, YES))
+
+
+def _since(read: Doubted, view: View) -> str:
+    if read.since is None:
+        return ""
+    told = f"{formats.ml(read.since.level_ml)} was read at {view.clock(read.since.at)}"
+    return f", and {told} ({view.who(read.since.who)})"
 
 
 def _above_later(read: Doubted, after: Level, view: View) -> Wording:
