@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from datetime import datetime
-from functools import cache, lru_cache
+from functools import lru_cache
 
 from bot.engine.entries import (
     Correction,
@@ -38,33 +39,62 @@ def amendments(before: Ledger, after: Ledger, schedule: Schedule) -> tuple[Amend
     return _amended(stale, [interval for key, interval in holds.items() if key not in held])
 
 
-@lru_cache(maxsize=128)  # a turn asks for the ledger that the turn before it left
 def outstanding(ledger: Ledger, schedule: Schedule) -> tuple[Amendment, ...]:
     """What the chart still has to be changed to, until someone says that it was amended.
 
     The chart is taken to hold what was given out, as it was given out: several corrections of one volume
-    come out as one amendment, and a correction taken back as none. Cost: at most two folds per entry that
-    reaches back (late, a correction, a withdrawal) since the last "amended".
+    come out as one amendment, and a correction taken back as none. Cost: two folds per entry that reaches
+    back since the last "amended"; late lines in a row that each fall into a charted stretch are one step.
     """
+    since = _seen(ledger.entries)
+    turns = tuple(turn for turn in _reaching_back(ledger.entries) if turn >= since)
+    return _outstanding(ledger, schedule, turns) if turns else ()
 
-    @cache
-    def charted(count: int) -> _Held:
-        return _held(intervals(fold(ledger.entries[:count], ledger.capacity_ml), schedule))
 
-    turns = [index for index in _reaching_back(ledger.entries) if index >= _seen(ledger.entries)]
-    if not turns:
-        return ()
+@lru_cache(maxsize=64)  # A message asks for the ledger that the message before it left.
+def _outstanding(ledger: Ledger, schedule: Schedule, turns: tuple[int, ...]) -> tuple[Amendment, ...]:
+    entries, place = ledger.entries, turns[0]
     chart: _Held = {}
     known: _Held = {}
     for turn in turns:
-        was = charted(turn)
+        if turn < place:
+            continue
+        was = known if known and turn == place else _volumes(ledger, turn, schedule)
         chart |= {key: interval for key, interval in was.items() if key not in known}
-        known = charted(turn + 1)
+        place = _step_end(entries, turn, was)
+        known = _volumes(ledger, place, schedule)
         chart |= _charted_afresh(was, known)
     holds = _held(intervals(ledger, schedule))
     chart |= {key: interval for key, interval in holds.items() if key not in known}
     stale = [interval for key, interval in chart.items() if key not in holds]
     return _amended(stale, [interval for key, interval in holds.items() if key not in chart])
+
+
+def _volumes(ledger: Ledger, count: int, schedule: Schedule) -> _Held:
+    """What was charted after the first `count` entries."""
+    return _held(intervals(fold(ledger.entries[:count], ledger.capacity_ml), schedule))
+
+
+def _step_end(entries: Sequence[Entry], turn: int, was: _Held) -> int:
+    """How many entries the step that begins with this one takes in.
+
+    Late lines that each fall into a stretch charted before them are one step: what they split it into is
+    all amendment, so nothing between them comes onto the chart.
+    """
+    stretches = [(interval.begin.at, interval.end.at) for interval in was.values()]
+    end = turn
+    while end < len(entries) and (
+        _splits(entries[end], stretches) or (end > turn and not _counts(entries[end]))
+    ):
+        end += 1
+    return max(end, turn + 1)
+
+
+def _splits(entry: Entry, stretches: Sequence[tuple[datetime, datetime]]) -> bool:
+    if not isinstance(entry.payload, Line) or entry.payload.closing:
+        return False
+    place = bisect_left(stretches, entry.at, key=lambda stretch: stretch[0])
+    return place > 0 and entry.at < stretches[place - 1][1]
 
 
 def _held(charted: Iterable[Interval]) -> _Held:

@@ -10,6 +10,8 @@ from bisect import bisect_left
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from itertools import groupby
+from operator import itemgetter
 from typing import TypeAlias
 
 from bot.engine.ledger import Ledger
@@ -41,25 +43,23 @@ def _points(drain: Ledger) -> Series:
 
 
 def _rounds(drains: Sequence[Series]) -> Series:
-    """One sweep over all lines. A drain that has not begun yet has drained nothing."""
+    """One sweep over all lines: a round wherever each drain's last line is at most 15 min old.
+
+    A drain that has not begun yet has drained nothing. Lines of one moment are one round.
+    """
     lines = sorted(
         (point.at, number, place) for number, one in enumerate(drains) for place, point in enumerate(one)
     )
     latest: list[Point | None] = [None] * len(drains)
-    used: list[Point | None] = [None] * len(drains)
     rounds: list[Point] = []
-    for at, number, place in lines:
-        latest[number] = drains[number][place]
-        begun = [each for each, one in enumerate(drains) if one and one[0].at <= at + ROUND]
-        if all(_is_fresh(latest[each], used[each], at) for each in begun):
-            known = [point for each in begun if (point := latest[each]) is not None]
+    for at, moment in groupby(lines, key=itemgetter(0)):
+        for _, number, place in moment:
+            latest[number] = drains[number][place]
+        begun = [number for number, one in enumerate(drains) if one and one[0].at <= at + ROUND]
+        known = [point for number in begun if (point := latest[number]) and at - point.at <= ROUND]
+        if len(known) == len(begun):
             rounds.append(Point(at, sum(p.total_ml for p in known), sum(p.gaps for p in known)))
-            used = list(latest)
     return tuple(rounds)
-
-
-def _is_fresh(point: Point | None, used: Point | None, at: datetime) -> bool:
-    return point is not None and point is not used and at - point.at <= ROUND
 
 
 def first_within(series: Series, end: int, reach: timedelta) -> int:
