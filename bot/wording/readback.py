@@ -115,6 +115,8 @@ def shift_text(shift: Shift, total: Sum, view: View, *, to_chart: bool = True) -
         return ""
     missing = "no_boundary_line" in total.flags or "since_first_line" in total.flags
     note = f" (no line at {view.clock(shift.start)})" if missing else ""
+    if total.begin.kind == "opening":
+        note = " (from the opening level)"  # the tube was put in later than the shift's start
     running = "" if to_chart else ", not to be charted"
     name = f"{shift.name[:1].upper()}{shift.name[1:]} shift"
     volume = _volume(total.volume_ml, total.at_least)

@@ -1,4 +1,4 @@
-"""The checklist of an exchange, and the canister that was tipped over before it."""
+"""What goes with a new canister or tube: the checklist, a canister that tipped over, an opening level."""
 
 from __future__ import annotations
 
@@ -44,3 +44,10 @@ def test_the_final_level_of_a_canister_that_tipped_over_is_no_first_line() -> No
     assert "First line" not in changed.reply
     assert "No volume to chart: this canister was tipped over." in changed.reply
     assert "Day shift volume not known since 12:00" in changed.reply
+
+
+def test_a_tube_placed_in_the_shift_is_not_said_to_lack_a_line_at_its_start() -> None:
+    ward = Ward()
+    ward.says("Amy", "new chest tube bed 7 at 1400", at="14:02")
+    answer = ward.says("Amy", "bed 7 mark 60 at 1500", at="15:01")
+    assert "Day shift 60 mL since 14:00 (from the opening level)." in answer.reply
