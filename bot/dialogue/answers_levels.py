@@ -66,6 +66,8 @@ def conflict(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
             return OtherWrong(pending.targets[0], level)
         case Answered(at=datetime() as at) if isinstance(said, Fix):
             return Retake(replace(said, to_at=at), heard(bedside, pending.grant))
+        case Answered(yes=False, choice=None, level_ml=None, at=None):
+            return Dropped("The first line stays. Nothing was changed.")
         case _:
             return NoAnswer()
 
