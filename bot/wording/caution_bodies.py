@@ -7,7 +7,7 @@ is looked at, the patient is assessed, the provider is told per unit policy.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta, tzinfo
 
 from bot.engine.values import Caution
@@ -28,6 +28,7 @@ _WORDS = {
 }
 
 _SHORTEST_HOUR = timedelta(minutes=45)
+_HOUR = timedelta(hours=1)
 
 
 def compared(caution: Caution) -> str:
@@ -97,7 +98,15 @@ def _rate(told: Told) -> str:
         return _amount(told, timedelta(hours=hours))
     if hours > 1:
         return _each_hour(told)
+    if _is_a_whole_hour(told.caution):
+        return _amount(replace(told, caution=replace(told.caution, unit="mL")), _HOUR)
     return f"{_already(told) or told.value + told.when}{told.against}"
+
+
+def _is_a_whole_hour(caution: Caution) -> bool:
+    """The first rung is told in the words of the amount rule that it is, so that a reply says it once."""
+    begin, end = caution.begin, caution.end
+    return caution.code == "ladder" and begin is not None and end is not None and end - begin >= _HOUR
 
 
 def _already(told: Told) -> str:

@@ -120,6 +120,18 @@ def test_a_cleared_caution_says_which_rule_no_longer_holds(caution: Caution, tol
     assert cleared_text(caution) == told
 
 
+@pytest.mark.parametrize("minutes", [60, 65])
+def test_the_first_rung_is_told_in_the_words_of_the_amount_rule_that_it_is(minutes: int) -> None:
+    amount = replace(URGENT, hours=1, value=560, begin=NOW - timedelta(minutes=minutes))
+    rung = replace(amount, code="ladder", rule="ladder.cardiac.1h", unit="mL/h")
+    assert text(rung) == text(amount)
+
+
+def test_a_first_rung_from_less_than_an_hour_is_a_rate() -> None:
+    rung = replace(URGENT, code="ladder", unit="mL/h", hours=1, value=600, begin=NOW - timedelta(minutes=50))
+    assert text(rung).startswith("URGENT: 600 mL/h 18:15-19:05, over 500 mL/h")
+
+
 def test_a_rise_does_not_call_its_multiple_millilitres() -> None:
     rise = replace(URGENT, code="sudden_rise", limit=3, value=240, detail="40 mL/h before")
     assert "sudden rise, 240 mL 18:05-19:05, 40 mL/h before" in text(rise)
