@@ -16,6 +16,7 @@ from bot.dialogue.news import caution_news
 from bot.dialogue.part import BedCaution, Part
 from bot.dialogue.reading_back import read_back, shift_lines
 from bot.dialogue.reminders import reminder_lines, unconfirmed_told
+from bot.engine.entries import Exchanged
 from bot.store.questions import Question
 from bot.wording import help as help_words
 from bot.wording.checklist import exchange_checklist
@@ -62,7 +63,8 @@ def _statements(bedside: Bedside, parts: list[Part]) -> list[str]:
 
 def _checklist(bedside: Bedside, parts: list[Part]) -> list[str]:
     """With the recording of an exchange, once; not again when its final level comes later."""
-    changed = any(part.kind == "exchanged" and part.entries for part in parts)
+    rows = (bedside.ledger(row.drain).effective(row.entry) for part in parts for row in part.recorded)
+    changed = any(entry is not None and isinstance(entry.payload, Exchanged) for entry in rows)
     return [exchange_checklist()] if changed and bedside.context.unit.checklists else []
 
 

@@ -12,6 +12,7 @@ def test_an_exchange_is_answered_with_the_checklist_once() -> None:
     changed = ward.says("Amy", "changed the canister bed 7 at 1830", at="18:31")
     final = ward.says("Amy", "1980", at="18:32")
     assert exchange_checklist() in changed.reply
+    assert "final level 1,980 mL" in final.reply
     assert exchange_checklist() not in final.reply
 
 
