@@ -21,7 +21,8 @@ from bot.engine.entries import Entry, Opened, Payload
 from bot.engine.ledger import Ledger, fold
 from bot.engine.patient import Patient
 from bot.engine.policy import Policy
-from bot.engine.values import Severity
+from bot.engine.values import Amendment, Interval, Severity
+from bot.engine.volumes import intervals
 from bot.store.book import Book
 from bot.store.notices import Notice
 from bot.store.questions import Choice, Question
@@ -60,6 +61,9 @@ class Bedside:
     """The ledgers as they were before this message, of the drains that it wrote to."""
     folded: dict[str, Ledger] = field(default_factory=dict)
     """Ledgers as they stand, folded once for each entry written."""
+    volumes_held: dict[str, tuple[Interval, ...]] = field(default_factory=dict)
+    amended: dict[str, tuple[Amendment, ...]] = field(default_factory=dict)
+    """What the message makes of earlier volumes; filled when it is worded."""
     patients_before: dict[str, Patient] = field(default_factory=dict)
 
     @property
@@ -89,6 +93,17 @@ class Bedside:
             self.folded[drain] = fold(self.book.entries(drain), self.policy.capacity_ml)
         return self.folded[drain]
 
+    def volumes(self, drain: str) -> tuple[Interval, ...]:
+        """The drain's volumes to chart, in order."""
+        if drain not in self.volumes_held:
+            self.volumes_held[drain] = intervals(self.ledger(drain), self.policy.schedule)
+        return self.volumes_held[drain]
+
+    def _changed(self, drain: str) -> None:
+        """Forget what was reckoned of a ledger that an entry is written to."""
+        for held in (self.folded, self.volumes_held, self.amended):
+            held.pop(drain, None)
+
     def ledgers_of(self, bed: str) -> tuple[Ledger, ...]:
         """The ledgers of every drain that was ever seen at this bed, the latest first."""
         return tuple(self.ledger(drain) for drain in self.book.drains_of(bed))
@@ -104,7 +119,7 @@ class Bedside:
         drain = self.book.open_drain(bed, tube, at)
         self.before[drain] = fold((), self.policy.capacity_ml)
         self.book.append(drain, at, payload or Opened(bed=bed, tube=tube))
-        self.folded.pop(drain, None)
+        self._changed(drain)
         return drain
 
     def record(self, drain: str, at: datetime, payload: Payload) -> Entry:
@@ -113,7 +128,7 @@ class Bedside:
         self.before.setdefault(drain, ledger)
         for bed in {ledger.bed, ledger.bed_at(at)} - {None}:
             self.note(str(bed))
-        self.folded.pop(drain, None)
+        self._changed(drain)
         return self.book.append(drain, at, payload)
 
     def note(self, bed: str) -> None:

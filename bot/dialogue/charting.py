@@ -11,19 +11,16 @@ from bot.engine.ledger import Ledger
 from bot.engine.shifts import boundary, shift_sum
 from bot.engine.values import Amendment, Interval, Sum
 from bot.engine.volumes import intervals
-from bot.wording.queries.lines import amend_text
+from bot.wording.queries.lines import amend_texts
 from bot.wording.queries.view import place
 
 
 def fresh_intervals(bedside: Bedside, drain: str) -> tuple[Interval, ...]:
     """The volumes that this message makes chartable; those that replace others are amendments."""
-    ledger, schedule = bedside.ledger(drain), bedside.policy.schedule
-    known = {_ends(each) for each in intervals(bedside.before[drain], schedule)}
+    known = {_ends(each) for each in intervals(bedside.before[drain], bedside.policy.schedule)}
     amended = {(each.begin, each.end) for each in _amended(bedside, drain)}
     return tuple(
-        each
-        for each in intervals(ledger, schedule)
-        if _ends(each) not in known and not _is_amended(each, amended)
+        each for each in bedside.volumes(drain) if _ends(each) not in known and not _is_amended(each, amended)
     )
 
 
@@ -38,7 +35,11 @@ def _ends(interval: Interval) -> tuple[str, str]:
 
 
 def _amended(bedside: Bedside, drain: str) -> tuple[Amendment, ...]:
-    return amendments(bedside.before[drain], bedside.ledger(drain), bedside.policy.schedule)
+    """What the message makes of earlier volumes of the drain, reckoned once it is all recorded."""
+    if drain not in bedside.amended:
+        before, after = bedside.before[drain], bedside.ledger(drain)
+        bedside.amended[drain] = amendments(before, after, bedside.policy.schedule)
+    return bedside.amended[drain]
 
 
 def chart_rows(bedside: Bedside) -> tuple[ChartRow, ...]:
@@ -105,7 +106,6 @@ def amend_lines(bedside: Bedside) -> list[str]:
     for drain in bedside.before:
         ledger = bedside.ledger(drain)
         named = place(ledger.bed or "", ledger.tube) if len(bedside.before) > 1 else ""
-        for each in _amended(bedside, drain):
-            text = amend_text(each, bedside.view)
+        for text in amend_texts(_amended(bedside, drain), bedside.view):
             lines.append(f"{named}: {text}." if named else f"{text}.")
     return lines

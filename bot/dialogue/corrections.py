@@ -13,7 +13,8 @@ from bot.dialogue.locate import Spot
 from bot.dialogue.part import Part, Recorded
 from bot.dialogue.pending import Ask, Grant, Pending
 from bot.dialogue.said import Fix, Report
-from bot.dialogue.targets import Target, may_change, target_of, tell_author, too_old
+from bot.dialogue.said_json import loaded
+from bot.dialogue.targets import Target, candidates, may_change, target_of, tell_author, too_old
 from bot.engine.entries import Correction, FinalLevel, Line, Withdrawal
 from bot.wording import formats, questions
 from bot.wording.gsm import gsm_only
@@ -22,6 +23,9 @@ from bot.wording.readback import Where, withdrawn_text
 
 def take_fix(bedside: Bedside, said: Fix, grant: Grant) -> Part:
     """A correction recorded, or the question that it needs first."""
+    unconfirmed = _unconfirmed(bedside, said) if grant.target is None else None
+    if unconfirmed is not None:
+        return unconfirmed
     found = target_of(bedside, said, grant)
     if isinstance(found, Part):
         return found
@@ -33,6 +37,21 @@ def take_fix(bedside: Bedside, said: Fix, grant: Grant) -> Part:
     if said.level_ml is None and said.to_at is None:
         return ask_right_level(bedside, said, found, held)
     return _in_place(bedside, said, found, held)
+
+
+def _unconfirmed(bedside: Bedside, said: Fix) -> Part | None:
+    """A reading of that minute which was asked about and is not on the ledger: its right level is taken."""
+    if said.bed is None or said.at is None or said.level_ml is None or candidates(bedside, said, said.at):
+        return None
+    for question in bedside.questions_at(said.bed):
+        held = loaded(question.said_json, Pending).said
+        mine = question.sender == bedside.context.person.id or question.lapsed(bedside.now)
+        if mine and isinstance(held, Report) and isinstance(held.fact, Line) and held.at == said.at:
+            bedside.book.settle(question.id, "answered")
+            line = replace(held.fact, level_ml=said.level_ml, told_ml=None, accepted=())
+            heard = bedside.context.channel == "text"
+            return take_line(bedside, replace(held, fact=line), Grant(drain=question.drain, heard=heard))
+    return None
 
 
 def ask_right_level(bedside: Bedside, said: Fix | Report | None, found: Target, grant: Grant) -> Part:

@@ -11,7 +11,6 @@ from bot.dialogue.targets import repeat_of
 from bot.engine.ledger import Ledger
 from bot.engine.shifts import boundary, shift_at, shift_sum
 from bot.engine.values import Interval, Level, Shift
-from bot.engine.volumes import intervals
 from bot.wording.gsm import gsm_only
 from bot.wording.queries.rows import row_text
 from bot.wording.readback import LineRead, Where, fact_text, fixed_text, line_text, shift_text
@@ -55,9 +54,7 @@ def _line_read(bedside: Bedside, ledger: Ledger, entry_id: str, level: Level | N
         return LineRead(level=repeat, same_as=ledger.level_of(dict(ledger.duplicates)[entry_id]))
     if level.kind == "opening":
         return None
-    step = next(
-        (each for each in intervals(ledger, bedside.policy.schedule) if each.end.entry == entry_id), None
-    )
+    step = next((each for each in bedside.volumes(ledger.drain) if each.end.entry == entry_id), None)
     if step is not None and bedside.policy.chart_by == "shift":
         return _by_shift(bedside, ledger, level, step)
     return LineRead(level=level, step=step, asks_start=_start_to_ask(bedside, ledger, level))
@@ -108,7 +105,7 @@ def shift_lines(bedside: Bedside, parts: list[Part]) -> list[str]:
 
 def _shift_of(bedside: Bedside, ledger: Ledger, level: Level) -> Shift:
     schedule = bedside.policy.schedule
-    charted = (each.shift for each in intervals(ledger, schedule) if each.end.entry == level.entry)
+    charted = (each.shift for each in bedside.volumes(ledger.drain) if each.end.entry == level.entry)
     return next(charted, shift_at(schedule, level.at))
 
 

@@ -20,6 +20,7 @@ from bot.engine.entries import Exchanged
 from bot.store.questions import Question
 from bot.wording import help as help_words
 from bot.wording.gsm import gsm_only
+from bot.wording.readback import INVITATION
 
 _ASKS_BED: Final = frozenset({Ask.BED, Ask.SLOT, Ask.READING, Ask.OCCUPIED})
 _ASKS_TUBE: Final = frozenset({Ask.TUBE, Ask.OTHER_TUBE, Ask.SLOT, Ask.READING})
@@ -121,9 +122,18 @@ def _unconfirmed(bedside: Bedside, answer: Answered) -> Question | None:
 
 def _none_open(bedside: Bedside, answer: Answered) -> Part:
     """Nothing to answer; the beds of the sender's unconfirmed readings are shown with it."""
+    if _was_invited(bedside) and answer.bed is None:
+        text = help_words.NO_EARLIER if answer.yes is False else help_words.SEND_EARLIER
+        return Part(status="told", kind="answered", text=text)
     mine = bedside.book.unsettled(sender=bedside.context.person.id)
     beds = tuple(each.bed for each in mine if each.bed is not None)
     return Part(status="told", kind="answered", bed=answer.bed, text=help_words.NOTHING_OPEN, beds=beds)
+
+
+def _was_invited(bedside: Bedside) -> bool:
+    """Whether the last reply to this sender invited the line of the shift before."""
+    last = bedside.book.last_message(bedside.context.sender)
+    return last is not None and INVITATION in (last.reply or "")
 
 
 def _which(open_questions: tuple[Question, ...]) -> Part:

@@ -43,7 +43,7 @@ def target_of(bedside: Bedside, said: Fix | TakeBack, grant: Grant) -> Target | 
         return _of_last_message(bedside, said)
     if said.bed not in bedside.context.unit.beds:
         return _no_bed(bedside, said, grant)
-    found = _candidates(bedside, said)
+    found = candidates(bedside, said)
     exact = _matching(said, found)
     match exact:
         case (one,) if _is_sure(bedside, said, one):
@@ -131,7 +131,8 @@ def _no_bed(bedside: Bedside, said: Fix | TakeBack, grant: Grant) -> Part:
     return bedside.ask(pending, wording, About(bed=None, slot="bed", kind="corrected"))
 
 
-def _candidates(bedside: Bedside, said: Fix | TakeBack) -> tuple[Target, ...]:
+def candidates(bedside: Bedside, said: Fix | TakeBack, at: datetime | None = None) -> tuple[Target, ...]:
+    """The lines read at the bed (and tube) that was said, in order; with a moment, those of that minute."""
     found = []
     for ledger in bedside.ledgers_of(str(said.bed)):
         if said.tube is not None and not is_tube(ledger, said.tube):
@@ -139,7 +140,8 @@ def _candidates(bedside: Bedside, said: Fix | TakeBack) -> tuple[Target, ...]:
         repeats = (repeat_of(ledger, entry_id) for entry_id, _ in ledger.duplicates)
         levels = (*ledger.levels, *(each for each in repeats if each is not None))
         found += [Target(ledger=ledger, level=each) for each in levels if ledger.bed_at(each.at) == said.bed]
-    return tuple(sorted(found, key=lambda target: target.level.at))
+    near = (each for each in found if at is None or abs(each.level.at - at) < _NEAR)
+    return tuple(sorted(near, key=lambda target: target.level.at))
 
 
 def _matching(said: Fix | TakeBack, found: tuple[Target, ...]) -> tuple[Target, ...]:

@@ -12,7 +12,7 @@ from bot.dialogue.pending import Ask, Pending
 from bot.dialogue.said import Amount, NotSure, Report, Said, Slots, Value
 from bot.dialogue.slots import Lacking, built, filled
 from bot.engine.entries import Line
-from bot.wording import formats, questions
+from bot.wording import formats, questions, small_talk
 from bot.wording.gsm import gsm_only
 from bot.wording.queries.view import place
 
@@ -22,6 +22,8 @@ _ASKABLE = 6
 
 def ask_not_sure(bedside: Bedside, item: NotSure) -> Part:
     """The question about it; a stretch that means nothing to us is told so."""
+    if small_talk.answered(item.text):
+        return Part(status="told", kind="talk", text=small_talk.REPLY)
     if item.partial is None and not item.readings:
         return Part(status="told", kind="unclear", text=questions.not_understood(item.text))
     readings = item.readings or _readings(item)

@@ -15,6 +15,10 @@ READS_ONLY = "You can read here, not write: nothing was recorded."
 
 NOTHING_OPEN = "No question is open, so nothing was recorded. Say the bed with it."
 
+SEND_EARLIER = "Send that line with its bed and time, as in: bed 7 mark 500 at 0700."
+
+NO_EARLIER = "Then nothing is charted before your first line."
+
 SENT_BEFORE = "That was sent before the question was asked, so it was not taken as its answer."
 
 

@@ -19,6 +19,9 @@ from bot.wording.queries.view import View, place
 LATE = timedelta(minutes=60)
 """A time that is further back than this is read back with the time of entering."""
 
+INVITATION = "Was there a line at"
+"""How a first line's reply invites the line of the shift before."""
+
 TWO_IDENTIFIERS = "At the bedside check two identifiers; a bed is not one."
 
 
@@ -82,7 +85,7 @@ def _charted(read: LineRead, view: View) -> str:
 
 
 def _first(read: LineRead, view: View) -> str:
-    start = f" Was there a line at {view.clock(read.asks_start)}?" if read.asks_start else ""
+    start = f" {INVITATION} {view.clock(read.asks_start)}?" if read.asks_start else ""
     return f"First line: nothing to chart yet.{start}"
 
 

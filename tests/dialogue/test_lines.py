@@ -82,7 +82,7 @@ def test_a_late_line_splits_the_interval_and_lists_what_to_amend() -> None:
     ward.says("Amy", "bed 7 mark 310 at 1900", at="19:01")
     answer = ward.says("Ben", "bed 7 mark 250 at 1700", at="19:10")
     assert "Bed 7, 17:00 (entered 19:10), line 250 mL. Chart 150 mL" in answer.reply
-    assert "Amend: 15:00-17:00 150 mL instead of 15:00-19:00 210 mL." in answer.reply
+    assert "Amend: 15:00-17:00 150 mL and 17:00-19:00 60 mL instead of 15:00-19:00 210 mL." in answer.reply
     amended = [row for row in answer.json["chart"] if row["replaces"]]
     assert sum(row["volume_ml"] for row in amended) == 210
 
@@ -162,3 +162,18 @@ def test_every_reply_is_in_the_alphabet_of_a_text_message() -> None:
 def test_the_speech_says_the_numbers_in_words() -> None:
     answer = Ward().says("Amy", "bed 7 mark 1050 at 1900", at="19:01")
     assert "one thousand fifty milliliters" in answer.json["speech"]
+
+
+def test_yes_to_the_invitation_of_an_earlier_line_says_how_to_send_it() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 7 mark 630 at 1800", at="18:01")
+    answer = ward.says("Amy", "yes", at="18:02")
+    assert "Send that line with its bed and time" in answer.reply
+    assert answer.entries == []
+
+
+def test_no_to_the_invitation_changes_nothing() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 7 mark 630 at 1800", at="18:01")
+    assert "before your first line" in ward.says("Amy", "no", at="18:02").reply
+    assert ward.levels("7") == [630]

@@ -235,3 +235,19 @@ def test_while_a_question_is_open_nothing_of_it_is_on_the_ledger() -> None:
     asked_about(ward, "7")
     lines = [entry.payload.level_ml for entry in ward.entries() if isinstance(entry.payload, Line)]
     assert lines == [100]
+
+
+def test_a_correction_settles_the_unconfirmed_reading_of_that_minute() -> None:
+    ward = opened()
+    asked_about(ward, "7")
+    answer = ward.says("Amy", "correct bed 7 0830 to 130", at="09:00")
+    assert "Bed 7, 08:30, line 130 mL." in answer.reply.replace(" (entered 09:00)", "")
+    assert ward.levels("7") == [100, 130]
+    assert ward.unsettled() == ()
+
+
+def test_a_correction_of_an_unconfirmed_reading_is_doubted_like_any_line() -> None:
+    ward = opened()
+    asked_about(ward, "7")
+    assert ward.says("Amy", "correct bed 7 0830 to 95", at="09:00").status == "question"
+    assert ward.levels("7") == [100]

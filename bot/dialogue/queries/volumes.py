@@ -56,7 +56,7 @@ def trend(desk: Desk, found: Found) -> tuple[str, ...]:
 def amend_lines(desk: Desk, ledger: Ledger) -> tuple[str, ...]:
     """What the drain's chart still has to be changed to, until someone says that it was."""
     changes = outstanding(ledger, desk.schedule)
-    return tuple(f"{lines.amend_text(each, desk.view)}." for each in changes)
+    return tuple(f"{each}." for each in lines.amend_texts(changes, desk.view))
 
 
 def last_of_unit(desk: Desk, patients: tuple[Patient, ...]) -> tuple[str, ...]:

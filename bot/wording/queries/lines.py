@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+from itertools import groupby
+
 from bot.engine.values import Amendment, Charted, Interval, Level
 from bot.wording import formats
 from bot.wording.queries.sums import amount
@@ -58,6 +61,26 @@ def trend_text(interval: Interval, view: View) -> str:
         return told
     rate = formats.ml_h(interval.volume_ml * 60 / minutes)
     return f"{told} (average {rate})" if minutes > 75 else told
+
+
+def amend_texts(amendments: Iterable[Amendment], view: View) -> tuple[str, ...]:
+    """What to change on the chart, a line each; what one charted volume is split into is one line."""
+    told: list[str] = []
+    for replaces, group in groupby(amendments, key=lambda each: each.replaces):
+        parts = tuple(group)
+        if replaces and len(parts) > 1:
+            told.append(_split_text(parts, view))
+        else:
+            told += [amend_text(each, view) for each in parts]
+    return tuple(told)
+
+
+def _split_text(parts: tuple[Amendment, ...], view: View) -> str:
+    """ "Amend: 15:00-17:00 150 mL and 17:00-19:00 60 mL instead of 15:00-19:00 210 mL" """
+    new = tuple(
+        f"{view.stretch(each.begin, each.end)} {amount(each.volume_ml, each.at_least)}" for each in parts
+    )
+    return f"Amend: {formats.listed(new)} instead of {_charted(parts[0].replaces, view)}"
 
 
 def amend_text(amendment: Amendment, view: View) -> str:
