@@ -1,0 +1,62 @@
+"""Short answers to what was asked: yes, no, a choice, or a bare value."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from .items import Item
+from .labels import tube_name
+from .moments import REACH, distinct
+from .statements import Acknowledged, Answered, Help, Statement, Unclear
+
+QUIET = frozenset({"word", "filler", "about", "mark_of_question", "okay", "side", "ml", "canister", "tubeword", "repair", "bed"})
+
+
+def cues(items: tuple[Item, ...], value: str) -> list[Item]:
+    """The cue pieces of one label."""
+    return [i for i in items if i.role == "cue" and i.value == value]
+
+
+def answered(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement | Unclear | None:
+    """The answer that the pieces make; nothing if they are more than an answer."""
+    yes, no, choice = cues(items, "yes"), cues(items, "no"), cues(items, "choice")
+    if yes and no:
+        return Unclear(slot="answer", text=text, choices=("yes", "no"))
+    beds = list(dict.fromkeys(i.label for i in items if i.role == "bed" and i.known))
+    tubes = [i.name for i in items if i.role == "tube"]
+    nums = [i for i in items if i.role == "num" and i.amount is not None]
+    times = [i for i in items if i.role == "time"]
+    told = bool(yes or no or choice)
+    if len(nums) > 1 or len(times) > 1 or len(beds) > 1 or any(i.role in {"bad", "alt"} for i in items):
+        return None
+    if not told and len([1 for x in (beds, tubes, nums, times) if x]) != 1:
+        return None
+    if not told and (beds or _unknown(items)):
+        return None
+    at = times[0].when(arrived, REACH) if times else None
+    made = Answered(
+        answer="yes" if yes else "no" if no else None,
+        choice=choice[0].name if choice else None,  # type: ignore[arg-type]
+        bed=beds[0] if beds else None,
+        tube=tube_name(tubes) if tubes else None,
+        level_ml=nums[0].amount if nums else None,
+        at=at.sure if at else None,
+    )
+    if at is not None and at.sure is None:
+        return Unclear(slot="at", text=text, choices=distinct(at.values or at.nearest), statement=made)
+    return made
+
+
+def _unknown(items: tuple[Item, ...]) -> bool:
+    return len(cues(items, "word")) > 2
+
+
+def other(items: tuple[Item, ...]) -> Statement | None:
+    """Help, and "seen"."""
+    kinds = {i.name for i in cues(items, "kind")}
+    if kinds == {"help"}:
+        return Help()
+    if kinds == {"acknowledged"} and not any(i.role in {"num", "time", "bad"} for i in items):
+        beds = [i.label for i in items if i.role == "bed"]
+        return Acknowledged(bed=beds[0] if beds else None)
+    return None

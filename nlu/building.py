@@ -1,0 +1,293 @@
+"""Drafts to statements, or to what must be asked: values, moments, spans.
+
+A draft becomes several statements when it says several things of one drain (a line and its checks).
+A slot that is not sure makes its statement an `Unclear` with what is sure as the partial form.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, fields, replace
+from datetime import datetime, timedelta
+from typing import Any
+
+from .drafts import Draft
+from .items import Item
+from .moments import LIST_REACH, REACH, distinct
+from .numbers import Toks
+from .statements import (
+    Away,
+    Back,
+    Checked,
+    Described,
+    Drained,
+    Exchanged,
+    Incident,
+    Left,
+    Mark,
+    Moved,
+    Ordered,
+    Placed,
+    Removed,
+    Span,
+    Statement,
+    Unclear,
+)
+
+PLAIN: dict[str, type[Statement]] = {"away": Away, "back": Back, "left": Left}
+CHECK_SLOTS = {
+    "seal": "seal_cm",
+    "suction": "suction_cmh2o",
+    "wall": "wall_mmhg",
+    "leak": "air_leak",
+    "leakgrade": "leak_grade",
+    "tidal": "tidaling",
+    "fluid": "fluid",
+    "indicator": "suction_indicator",
+}
+LEVEL_SLOT = {"exchanged": "final_ml", "drained": "volume_ml"}
+
+
+@dataclass(slots=True)
+class Builder:
+    """Makes the statements of one reading."""
+
+    toks: Toks
+    text: str
+    arrived: datetime
+    listed: bool = False
+
+    def built(self, draft: Draft) -> Iterator[Statement | Unclear]:
+        """The statements of a draft, each whole or as a question."""
+        made = list(self._statements(draft))
+        beds = [draft.bed, *draft.more_beds] if draft.more_beds else [draft.bed]
+        for bed in beds:
+            for statement, item_slots in made:
+                yield self._settled(replace_bed(statement, bed, self.span), item_slots, draft)
+        if draft.denied:
+            yield self._denied(draft)
+
+    def span(self, *items: Item | None) -> Span:
+        """Where in the message the pieces were said."""
+        said = [i for i in items if i is not None]
+        return Span(self.toks[min(i.start for i in said)].start, self.toks[max(i.end for i in said) - 1].end)
+
+    # What a draft says
+
+    def _statements(self, draft: Draft) -> Iterator[tuple[Statement, dict[str, Item]]]:
+        if draft.kind in PLAIN:
+            yield PLAIN[draft.kind](), {}
+        elif draft.kind:
+            yield from self._event(draft)
+        if draft.kind != "placed" and draft.kind != "removed":
+            yield from self._amounts(draft)
+        if draft.order is not None and "suction" in draft.checks:
+            yield Ordered(suction_cmh2o=_whole(draft.checks["suction"])), {"suction_cmh2o": draft.checks["suction"]}
+        elif draft.checks:
+            yield self._checked(draft)
+        for what in draft.whats:
+            yield Incident(what=what.name), {"what": what}  # type: ignore[arg-type]
+        if draft.kind != "placed" and (draft.reason or draft.weight):
+            yield self._described(draft)
+
+    def _event(self, draft: Draft) -> Iterator[tuple[Statement, dict[str, Item]]]:
+        level, final, opening = draft.level, draft.final, draft.opening
+        match draft.kind:
+            case "placed":
+                start = level or opening
+                made: Statement = Placed(
+                    level_ml=start.amount if start else None,
+                    reason=draft.reason.name if draft.reason else None,  # type: ignore[arg-type]
+                    weight_kg=draft.weight.figure if draft.weight else None,
+                    tubes=joined_tubes(draft),
+                )
+                yield made, _said(level_ml=start, reason=draft.reason, weight_kg=draft.weight)
+            case "exchanged":
+                yield (
+                    Exchanged(
+                        final_ml=final.amount if final else None, opening_ml=opening.amount if opening else None
+                    ),
+                    _said(final_ml=final, opening_ml=opening),
+                )
+            case "removed":
+                yield Removed(level_ml=level.amount if level else None), _said(level_ml=level)
+            case "moved":
+                yield Moved(to_bed=draft.to_bed.label if draft.to_bed else None), _said(to_bed=draft.to_bed)
+
+    def _amounts(self, draft: Draft) -> Iterator[tuple[Statement, dict[str, Item]]]:
+        level = draft.level if draft.kind != "exchanged" else None
+        if not draft.kind and draft.final is not None and level is None:
+            level = draft.final
+        if draft.volume is not None:
+            yield Drained(volume_ml=draft.volume.amount, about=draft.about), {"volume_ml": draft.volume}
+        elif draft.output is not None:
+            yield Mark(level_ml=draft.output.amount), {"kind": draft.output}
+        elif level is not None:
+            made = Mark(level_ml=level.amount, closing=draft.closing, about=draft.about)
+            yield made, {"level_ml": level}
+        elif draft.same is not None:
+            yield Drained(volume_ml=0), {"volume_ml": draft.same}
+        elif draft.wants is not None and not draft.has_content and not draft.kind:
+            kind = Drained if draft.wants.value == "amount" else Mark
+            yield kind(), {}
+        elif not draft.has_content:
+            yield Mark(), {}
+        elif draft.bad and not draft.kind:
+            yield Mark(closing=draft.closing), {}
+
+    def _checked(self, draft: Draft) -> tuple[Statement, dict[str, Item]]:
+        values: dict[str, Any] = {}
+        for name, item in draft.checks.items():
+            values[CHECK_SLOTS[name]] = _check_value(name, item)
+        if values.get("leak_grade") is not None and "air_leak" not in values:
+            values["air_leak"] = "present" if values["leak_grade"] else "none"
+        return Checked(**values), {CHECK_SLOTS[n]: i for n, i in draft.checks.items()}
+
+    def _described(self, draft: Draft) -> tuple[Statement, dict[str, Item]]:
+        made = Described(
+            reason=draft.reason.name if draft.reason else None,  # type: ignore[arg-type]
+            weight_kg=draft.weight.figure if draft.weight else None,
+        )
+        return made, _said(reason=draft.reason, weight_kg=draft.weight)
+
+    # Where and when, and what is not sure
+
+    def _settled(self, statement: Statement, items: dict[str, Item], draft: Draft) -> Statement | Unclear:
+        spans = {slot: self.span(item) for slot, item in items.items()}
+        joined = isinstance(statement, Placed) and statement.tubes
+        tube = None if joined or "tube" in draft.clashes else draft.tube
+        if draft.tubes:
+            spans["tube"] = self.span(*draft.tubes)
+        if draft.bed is not None:
+            spans["bed"] = self.span(draft.bed)
+        statement = replace(statement, tube=tube, spans=spans)
+        asked = self._asked(statement, draft)
+        if draft.time is None or asked is not None and asked.slot == "at":
+            return asked or statement
+        at, question = self.moment(draft.time, statement)
+        statement = replace(statement, at=at, spans={**spans, "at": self.span(draft.time)})
+        return self._asked(statement, draft) or question or statement
+
+    def moment(self, time: Item, statement: Statement) -> tuple[datetime | None, Unclear | None]:
+        """When it was, or the question about it."""
+        found = time.when(self.arrived, LIST_REACH if self.listed else REACH)
+        if found.sure is not None:
+            return found.sure, None
+        if all(c.style == "date" for c in time.clocks) and not found.values:
+            choices: tuple[datetime, ...] = ()
+        else:
+            choices = distinct(found.values or found.nearest)
+        readings = tuple(replace(statement, at=c) for c in choices)
+        return None, Unclear(slot="at", text=self.text, choices=choices, readings=readings, statement=statement)
+
+    def _asked(self, statement: Statement, draft: Draft) -> Unclear | None:
+        for slot, items in draft.clashes.items():
+            if slot not in {"output", "volume", "level"} or isinstance(statement, Mark | Drained | Exchanged | Removed):
+                return self._clash(slot, items, statement)
+        if draft.bad:
+            return self._bad(draft.bad[0], statement)
+        if draft.bed is None:
+            return self._lacking("bed", statement)
+        if not draft.bed.known:
+            return self._lacking("bed", replace(statement, bed=None))
+        return self._missing(statement, draft)
+
+    def _missing(self, statement: Statement, draft: Draft) -> Unclear | None:
+        match statement:
+            case Mark() if draft.output is not None:
+                return self._output(statement)
+            case Mark(level_ml=None):
+                return self._lacking("level_ml", statement)
+            case Drained(volume_ml=None):
+                return self._lacking("volume_ml", statement)
+            case Moved(to_bed=None):
+                return self._lacking("to_bed", statement)
+            case Moved() if draft.to_bed is not None and not draft.to_bed.known:
+                return self._lacking("to_bed", replace(statement, to_bed=None))
+            case _:
+                return None
+
+    def _lacking(self, slot: str, statement: Statement) -> Unclear:
+        return Unclear(slot=slot, text=self.text, statement=statement)
+
+    def _output(self, mark: Mark) -> Unclear:
+        """ "output 210" is a level to some and an amount to others."""
+        drained = Drained(bed=mark.bed, tube=mark.tube, at=mark.at, volume_ml=mark.level_ml, spans=mark.spans)
+        return Unclear(
+            slot="kind", text=self.text, choices=("mark", "drained"), readings=(mark, drained), statement=None
+        )
+
+    def _clash(self, slot: str, items: list[Item], statement: Statement) -> Unclear:
+        name = self._slot_name(slot, statement)
+        values = [v for i in items for v in self._values(slot, i)]
+        choices = tuple(dict.fromkeys(v for v in values if v is not None))
+        known = {f.name for f in fields(statement)}
+        if name not in known:
+            return Unclear(slot=name, text=self.text, choices=choices, statement=statement)
+        readings = tuple(replace(statement, **{name: c}) for c in choices)
+        return Unclear(slot=name, text=self.text, choices=choices, readings=readings, statement=replace(statement, **{name: None}))
+
+    def _slot_name(self, slot: str, statement: Statement) -> str:
+        if slot in {"level", "volume", "output"}:
+            return LEVEL_SLOT.get(statement.kind, "level_ml")
+        return {"time": "at"}.get(slot) or CHECK_SLOTS.get(slot, slot)
+
+    def _values(self, slot: str, item: Item) -> tuple[Any, ...]:
+        if slot in {"bed", "to_bed"}:
+            return (item.label,)
+        if slot == "tube":
+            return (item.name,)
+        if slot == "time":
+            return item.when(self.arrived, REACH).values
+        if slot in CHECK_SLOTS:
+            return (_check_value(slot, item),)
+        return (item.amount,)
+
+    def _bad(self, item: Item, statement: Statement) -> Unclear:
+        slot = "at" if item.lead in {"at", "newat", "timeword"} and not item.unit else LEVEL_SLOT.get(statement.kind, "level_ml")
+        if item.lead in CHECK_SLOTS:
+            slot = CHECK_SLOTS[item.lead]
+        sure = {slot: None} if slot in {f.name for f in fields(statement)} else {}
+        return Unclear(slot=slot, text=self.text, statement=replace(statement, **sure))
+
+    def _denied(self, draft: Draft) -> Unclear:
+        bed = draft.bed.label if draft.bed is not None else None
+        return Unclear(slot="kind", text=self.text, statement=Statement(bed=bed))
+
+
+def replace_bed(statement: Statement, bed: Item | None, span: Callable[..., Span]) -> Statement:
+    """The statement with its bed."""
+    return replace(statement, bed=bed.label if bed is not None else None)
+
+
+def joined_tubes(draft: Draft) -> tuple[str, ...]:
+    """The tubes that share one canister, if several were named."""
+    names = tuple(sorted(dict.fromkeys(t.name for t in draft.tubes)))
+    sides = {"left", "right"}
+    two_sides = len(sides & set(names)) == 2
+    if len(names) < 2 or not (draft.joined or two_sides):
+        return ()
+    return names
+
+
+def _said(**items: Item | None) -> dict[str, Item]:
+    return {slot: item for slot, item in items.items() if item is not None}
+
+
+def _whole(item: Item) -> int:
+    return int(item.figure or 0)
+
+
+def _check_value(name: str, item: Item) -> Any:
+    if name == "seal":
+        return item.figure
+    if name in {"suction", "wall", "leakgrade"}:
+        return _whole(item)
+    if name == "tidal":
+        return item.value == "yes"
+    return item.value
+
+
+def hour_span(minutes: int) -> timedelta:
+    """A window of so many minutes back."""
+    return timedelta(minutes=minutes)

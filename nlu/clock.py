@@ -1,0 +1,456 @@
+"""Spoken and written times: what the tokens at a place can say, before any day is known.
+
+Digits are read here and nowhere else ("1900" is never a year). A `Clock` says what was said;
+`moments` finds which moment that is.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from typing import Literal
+
+from .numbers import Toks, after_hyphen, glued, is_digits, numbers, small, word
+from .patterns.clockwords import (
+    AGO,
+    AMPM,
+    AT,
+    DAYS,
+    HOUR_WORDS,
+    MINUTE_WORDS,
+    MONTHS,
+    NOON,
+    NOW,
+    PARTS,
+    PAST,
+    TO,
+    WEEKDAYS,
+)
+from .patterns.numerals import ONES, ZEROS
+
+Style = Literal["24", "12", "hour", "now", "ago", "past", "odd", "date"]
+Day = str | int | tuple[int, int]
+
+
+@dataclass(frozen=True, slots=True)
+class Clock:
+    """A time as said. `sure`: it can be nothing else. `odd`: no rule says which time is meant.
+
+    `back` is minutes before now for `ago`, and minutes after the hour for `past` without an hour.
+    """
+
+    hour: int = 0
+    minute: int = 0
+    style: Style = "hour"
+    part: str = ""
+    day: Day | None = None
+    back: int = 0
+    sure: bool = False
+    colon: bool = False
+
+
+Found = tuple[int, Clock]
+
+
+def clocks(toks: Toks, i: int) -> list[Found]:
+    """Every time that can begin at a place, with its end; a suffix that is there is always taken."""
+    found: dict[Found, None] = {}
+    for end, clock in _whole(toks, i):
+        found[(end, clock)] = None
+    return list(found)
+
+
+def _whole(toks: Toks, i: int) -> Iterator[Found]:
+    now = _phrase_end(toks, i, NOW)
+    if now and not (_less_minutes(toks, now)):
+        yield now, Clock(style="now", sure=True)
+    yield from _ago(toks, i)
+    yield from ((end, c) for start, c in _core(toks, i) for end, c in _with_suffix(toks, start, c))
+    yield from _dated(toks, i)
+
+
+def _dated(toks: Toks, i: int) -> Iterator[Found]:
+    """ "yesterday 2300", "last night at 11", "in the afternoon at 7", "3/4 0700"."""
+    for start, day, part in _day_words(toks, i):
+        at = start
+        while word(toks, at) in AT:
+            at += 1
+        alone = True
+        for end, core in _core(toks, at):
+            for stop, clock in _with_suffix(toks, end, core):
+                alone = False
+                yield stop, _with_day(clock, day, part)
+        if alone and day is not None:
+            yield start, Clock(style="date", day=day, part=part, sure=True)
+
+
+def _with_day(clock: Clock, day: Day | None, part: str) -> Clock:
+    if clock.part and part and clock.part != part and not (clock.part in {"am", "pm"}):
+        return replace(clock, style="odd", sure=True)
+    kept = clock.part or part
+    return replace(clock, day=clock.day if day is None else day, part=kept, sure=True)
+
+
+# Days
+
+
+def _day_words(toks: Toks, i: int) -> Iterator[tuple[int, Day | None, str]]:
+    for words, day, part in DAYS:
+        if _is_phrase(toks, i, words):
+            yield i + len(words), day, part
+            return
+    for words, part in PARTS:
+        if _is_phrase(toks, i, words):
+            yield i + len(words), None, part
+            return
+    yield from _date(toks, i)
+
+
+def _date(toks: Toks, i: int) -> Iterator[tuple[int, Day | None, str]]:
+    start = i + 1 if word(toks, i) == "on" else i
+    if word(toks, start) == "last" and word(toks, start + 1) in WEEKDAYS:
+        start += 1
+    text = word(toks, start)
+    if text in WEEKDAYS:
+        end, part = start + 1, ""
+        if word(toks, end) in {"night", "evening", "morning", "afternoon"}:
+            end, part = end + 1, word(toks, end)
+        yield end, WEEKDAYS[text], part
+    elif text in MONTHS and is_digits(toks, start + 1) and 1 <= int(word(toks, start + 1)[:3]) <= 31:
+        ordinal = word(toks, start + 2) in {"st", "nd", "rd", "th"} and glued(toks, start + 2)
+        yield start + 2 + ordinal, (MONTHS[text], int(word(toks, start + 1))), ""
+    elif _is_slash_date(toks, start):
+        yield start + 3, (int(word(toks, start)), int(word(toks, start + 2))), ""
+
+
+def _is_slash_date(toks: Toks, i: int) -> bool:
+    if not (is_digits(toks, i) and word(toks, i + 1) == "/" and is_digits(toks, i + 2)):
+        return False
+    month, day = word(toks, i), word(toks, i + 2)
+    small_enough = len(month) <= 2 and len(day) <= 2 and glued(toks, i + 1) and glued(toks, i + 2)
+    return small_enough and 1 <= int(month) <= 12 and 1 <= int(day) <= 31 and word(toks, i + 3) != "/"
+
+
+def _is_phrase(toks: Toks, i: int, words: tuple[str, ...]) -> bool:
+    return word(toks, i) == words[0] and all(word(toks, i + k) == w for k, w in enumerate(words))
+
+
+def _phrase_end(toks: Toks, i: int, phrases: tuple[tuple[str, ...], ...]) -> int:
+    return next((i + len(p) for p in phrases if _is_phrase(toks, i, p)), 0)
+
+
+# What follows a time
+
+
+def _with_suffix(toks: Toks, i: int, clock: Clock) -> Iterator[Found]:
+    end, clock = _meridiem(toks, i, clock)
+    end, clock = _hours_word(toks, end, clock)
+    if not clock.part:
+        end, clock = _meridiem(toks, end, clock)
+    for words, part in PARTS:
+        if _is_phrase(toks, end, words) and not (words == ("at", "night") and is_digits(toks, end + 2)):
+            end, clock = end + len(words), _with_part(clock, part)
+            break
+    yield from _with_day_after(toks, end, clock)
+
+
+def _with_part(clock: Clock, part: str) -> Clock:
+    if clock.part in {"am", "pm"} and part not in {"am", "pm"}:
+        return replace(clock, sure=True)
+    return replace(clock, part=part, sure=True)
+
+
+def _with_day_after(toks: Toks, i: int, clock: Clock) -> Iterator[Found]:
+    after = i + 1 if word(toks, i) == "," else i
+    found = next(_day_words(toks, after), None) if clock.day is None else None
+    if found is None or found[1] is None:
+        yield i, clock
+    elif isinstance(found[1], tuple) and _core_after_date(toks, found[0]):
+        yield i, clock
+    else:
+        yield found[0], _with_day(clock, found[1], found[2])
+
+
+def _core_after_date(toks: Toks, i: int) -> bool:
+    """Whether the date is that of the next time: "1050 3/4 0700"."""
+    return any(True for _ in _core(toks, i))
+
+
+def _meridiem(toks: Toks, i: int, clock: Clock) -> tuple[int, Clock]:
+    text = word(toks, i)
+    if text in AMPM:
+        return _skip_dot(toks, i + 1), replace(clock, part=AMPM[text], sure=True)
+    if text not in {"a", "p"}:
+        return i, clock
+    m = i + 2 if word(toks, i + 1) == "." else i + 1
+    if word(toks, m) == "m":
+        return _skip_dot(toks, m + 1), replace(clock, part=text + "m", sure=True)
+    if glued(toks, i) or text == "p":
+        return _skip_dot(toks, i + 1), replace(clock, part=text + "m", sure=True)
+    return i, clock
+
+
+def _skip_dot(toks: Toks, i: int) -> int:
+    return i + 1 if word(toks, i) == "." and (glued(toks, i) or word(toks, i - 1) == "m") else i
+
+
+def _hours_word(toks: Toks, i: int, clock: Clock) -> tuple[int, Clock]:
+    text = word(toks, i)
+    if text in {"o'clock", "oclock"}:
+        return i + 1, replace(clock, sure=True)
+    if text == "o" and word(toks, i + 1) == "'" and word(toks, i + 2) == "clock":
+        return i + 3, replace(clock, sure=True)
+    if text == "o" and word(toks, i + 1) == "clock":
+        return i + 2, replace(clock, sure=True)
+    if text == "h" and clock.style != "past" and (glued(toks, i) or clock.style == "24"):
+        return i + 1, replace(clock, style="24", sure=True)
+    if text in HOUR_WORDS and clock.style == "24":
+        return i + 1, replace(clock, sure=True)
+    return i, clock
+
+
+# The time itself
+
+
+def _core(toks: Toks, i: int) -> Iterator[Found]:
+    text = word(toks, i)
+    if not text:
+        return
+    if text in NOON:
+        yield i + 1, _noon(text)
+    elif text[0].isdecimal():
+        yield from _digits(toks, i)
+    else:
+        yield from _words(toks, i)
+    yield from _minutes_past(toks, i)
+
+
+def _noon(text: str) -> Clock:
+    return Clock(hour=NOON[text], style="24", part="noon" if NOON[text] else "midnight", sure=True)
+
+
+def _digits(toks: Toks, i: int) -> Iterator[Found]:
+    text = word(toks, i)
+    if len(text) <= 2 and word(toks, i + 1) in NOON and int(text) == 12:
+        yield i + 2, _noon(word(toks, i + 1))
+        return
+    if len(text) in {3, 4}:
+        yield from _checked(i + 1, int(text[:-2]), int(text[-2:]), "24" if len(text) == 4 else "12", text)
+    if len(text) <= 2:
+        yield from _hour_and_minutes(toks, i, text)
+        sign = word(toks, i + 1)
+        if not (sign in {":", "."} and glued(toks, i + 1) and glued(toks, i + 2) and is_digits(toks, i + 2)):
+            yield from _hour_alone(i + 1, int(text), text)
+
+
+def _hour_alone(end: int, hour: int, text: str) -> Iterator[Found]:
+    if hour <= 24:
+        led = len(text) == 2 and text[0] == "0"
+        yield end, Clock(hour=hour, style="24" if hour > 12 or led else "hour")
+
+
+def _hour_and_minutes(toks: Toks, i: int, text: str) -> Iterator[Found]:
+    sign, tail = word(toks, i + 1), word(toks, i + 2)
+    if sign in {":", ".", "h", ";"} and len(tail) == 2 and tail.isdecimal() and glued(toks, i + 1):
+        if not glued(toks, i + 2) and sign != "h":
+            return
+        end = i + 3
+        if sign == ":" and word(toks, end) == ":" and len(word(toks, end + 1)) == 2:
+            end += 2
+        style: Style = "24" if sign == "h" else "12"
+        for stop, clock in _checked(end, int(text), int(tail), style, text):
+            yield stop, replace(clock, sure=sign == "h", colon=sign != "h")
+    elif sign == "h" and tail.isdecimal() and len(tail) == 2:
+        yield from _checked(i + 3, int(text), int(tail), "12", text)
+    elif len(sign) == 2 and sign.isdecimal() and not glued(toks, i + 1):
+        yield from _checked(i + 2, int(text), int(sign), "12", text)
+    elif not glued(toks, i + 1):
+        for end, minute in _minute_words(toks, i + 1):
+            yield from _checked(end, int(text), minute, "12", text)
+        if sign == "hundred" and text != "0":
+            yield from _checked(i + 2, int(text), 0, "24", text)
+
+
+def _checked(end: int, hour: int, minute: int, style: Style, text: str = "") -> Iterator[Found]:
+    """The time, if there is one of that hour and minute; an hour over 12 or a leading zero makes it 24-hour."""
+    if minute > 59 or hour > 24 or (hour == 24 and minute):
+        return
+    led = text[:1] == "0"
+    yield end, Clock(hour, minute, "24" if hour > 12 or led else style, sure=led and len(text) == 4)
+
+
+def _words(toks: Toks, i: int) -> Iterator[Found]:
+    text = word(toks, i)
+    if text in ZEROS:
+        yield from _led_by_zero(toks, i)
+        return
+    for end, hour in small(toks, i):
+        if hour == 12 and word(toks, end) in NOON:
+            yield end + 1, _noon(word(toks, end))
+        if not 1 <= hour <= 24:
+            continue
+        yield end, Clock(hour=hour, style="24" if hour > 12 else "hour")
+        if word(toks, end) == "hundred":
+            yield end + 1, Clock(hour=hour, style="24")
+        for stop, minute in _minute_words(toks, end):
+            yield from _checked(stop, hour, minute, "12")
+    yield from _four_spelt(toks, i)
+
+
+def _minute_words(toks: Toks, i: int) -> list[tuple[int, int]]:
+    i = after_hyphen(toks, i)
+    if word(toks, i) in ZEROS:
+        j = after_hyphen(toks, i + 1)
+        if word(toks, j) in ONES:
+            return [(j + 1, ONES[word(toks, j)])]
+        return [(j + 1, 0)] if word(toks, j) in ZEROS else []
+    if is_digits(toks, i):
+        return [(i + 1, int(word(toks, i)))] if len(word(toks, i)) == 2 else []
+    return [(end, value) for end, value in small(toks, i) if 10 <= value <= 59]
+
+
+def _led_by_zero(toks: Toks, i: int) -> Iterator[Found]:
+    """ "oh seven hundred", "oh seven oh five", "oh seven thirty", "zero hundred", "oh seven", "oh oh thirty"."""
+    j = i + 1
+    hour = ONES.get(word(toks, j), 0)
+    if word(toks, i + 1) == "hundred":
+        yield i + 2, Clock(hour=0, style="24", sure=True)
+        return
+    if not hour and word(toks, j) not in ZEROS:
+        return
+    if hour:
+        yield j + 1, Clock(hour=hour, style="24")
+    if word(toks, j + 1) == "hundred":
+        yield j + 2, Clock(hour=hour, style="24", sure=True)
+    for end, minute in _minute_words(toks, j + 1):
+        yield from ((e, replace(c, sure=True)) for e, c in _checked(end, hour, minute, "24"))
+
+
+def _four_spelt(toks: Toks, i: int) -> Iterator[Found]:
+    """ "one nine three zero", digit by digit."""
+    run = ""
+    for k in range(4):
+        text = word(toks, i + k)
+        run += "0" if text in ZEROS else str(ONES.get(text, ""))
+    if len(run) == 4:
+        yield from _checked(i + 4, int(run[:2]), int(run[2:]), "24")
+
+
+# Before and after the hour, and back from now
+
+
+def _minutes_past(toks: Toks, i: int) -> Iterator[Found]:
+    """ "quarter past seven", "ten to eight", "20 min past 8", "half past noon", "ten past"."""
+    end, minutes = _minutes(toks, i)
+    if not minutes:
+        yield from _half_hour(toks, i)
+        return
+    link = word(toks, end)
+    if link in PAST or link in TO:
+        sign = 1 if link in PAST else -1
+        whole = False
+        for stop, hour in _core_hour(toks, end + 1):
+            whole = True
+            yield stop, _shifted(hour, sign * minutes)
+        if not whole and link in PAST and minutes < 60 and word(toks, end + 1) in {"", ".", ",", ";"}:
+            yield end + 1, Clock(style="past", back=minutes, sure=True)
+
+
+def _half_hour(toks: Toks, i: int) -> Iterator[Found]:
+    """ "half seven" is 6:30 to some and 7:30 to others."""
+    if word(toks, i) == "half":
+        for end, _ in _core_hour(toks, i + 1):
+            yield end, Clock(style="odd", sure=True)
+
+
+def _minutes(toks: Toks, i: int) -> tuple[int, int]:
+    start = i + 1 if word(toks, i) == "a" else i
+    text = word(toks, start)
+    if text in {"quarter", "half"}:
+        linked = word(toks, start + 1) in PAST or (text == "quarter" and word(toks, start + 1) in TO)
+        return (start + 1, 15 if text == "quarter" else 30) if linked else (i, 0)
+    if is_digits(toks, start) and len(text) <= 2:
+        end, value = start + 1, int(text)
+    else:
+        end, value = max(small(toks, start), default=(start, 0))
+    if word(toks, end) in MINUTE_WORDS:
+        end += 1
+    return (end, value) if 0 < value < 60 else (i, 0)
+
+
+def _core_hour(toks: Toks, i: int) -> Iterator[tuple[int, Clock]]:
+    text = word(toks, i)
+    if text in NOON:
+        yield i + 1, _noon(text)
+    elif is_digits(toks, i) and len(text) <= 2:
+        yield from _hour_alone(i + 1, int(text), text)
+    elif text not in ZEROS:
+        for end, hour in small(toks, i):
+            yield from _hour_alone(end, hour, str(hour))
+
+
+def _shifted(hour: Clock, minutes: int) -> Clock:
+    total = hour.hour * 60 + minutes
+    if hour.style == "hour" and total < 60:
+        total += 720
+    total %= 1440
+    style: Style = "24" if hour.style == "24" else "12"
+    part = "" if hour.part in {"noon", "midnight"} else hour.part
+    return Clock(total // 60, total % 60, style, part=part, sure=True)
+
+
+def _ago(toks: Toks, i: int) -> Iterator[Found]:
+    """ "20 min ago", "half an hour ago", "an hour and a half ago", "2 hrs 10 min back", "now - 1hour"."""
+    start = i
+    if word(toks, i) in {"about", "the"}:
+        start = i + 1
+    end, minutes = length(toks, start)
+    if minutes is not None and (word(toks, end) in AGO):
+        yield end + 1, Clock(style="ago", back=minutes, sure=True)
+    if word(toks, i) == "now" and (less := _less_minutes(toks, i + 1)):
+        yield less[0], Clock(style="ago", back=less[1], sure=True)
+
+
+def _less_minutes(toks: Toks, i: int) -> tuple[int, int] | None:
+    if word(toks, i) not in {"-", "minus"}:
+        return None
+    end, minutes = length(toks, i + 1)
+    return None if minutes is None else (end, minutes)
+
+
+def length(toks: Toks, i: int) -> tuple[int, int | None]:
+    """The end and the minutes of a length of time."""
+    if word(toks, i) == "half" and word(toks, i + 1) in {"an", "a"} and word(toks, i + 2) in HOUR_WORDS:
+        return i + 3, 30
+    if word(toks, i) == "half" and word(toks, i + 1) in HOUR_WORDS:
+        return i + 2, 30
+    found = _counted(toks, i)
+    if found is None:
+        return i, None
+    end, minutes, in_hours = found
+    if in_hours and word(toks, end) == "and" and word(toks, end + 1) == "a" and word(toks, end + 2) == "half":
+        return end + 3, minutes + 30
+    rest = end + 1 if word(toks, end) == "and" else end
+    more = _counted(toks, rest) if in_hours else None
+    if more is not None and not more[2]:
+        return more[0], minutes + more[1]
+    return end, minutes
+
+
+def _counted(toks: Toks, i: int) -> tuple[int, int, bool] | None:
+    """ "20 min" or "an hour": end, minutes, whether it was hours."""
+    options = [(n.end, n.value) for n in numbers(toks, i)]
+    if word(toks, i) in {"a", "an", "the"}:
+        options.append((i + 1, Fraction(1)))
+    for end, count in sorted(options, key=lambda o: o[0], reverse=True):
+        if word(toks, end) == "and" and word(toks, end + 1) == "a" and word(toks, end + 2) == "half":
+            if word(toks, end + 3) in HOUR_WORDS:
+                return end + 4, int(count * 60) + 30, True
+        if word(toks, end) in MINUTE_WORDS:
+            return (end + 1, int(count), False) if count == int(count) else None
+        if word(toks, end) in HOUR_WORDS:
+            return end + 1, int(count * 60), True
+    return None
+
+

@@ -1,0 +1,376 @@
+"""Statements in the making: the pieces of one reading, gathered by what they belong to.
+
+`gathered` goes through the pieces in the order said. A piece that has no free place in the draft
+at hand opens the next one; bed, tube and time are shared afterwards.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+
+from .items import Item
+from .labels import tube_name
+
+EVENTS = frozenset({"placed", "exchanged", "removed", "moved", "away", "back", "left"})
+FLUIDS = ("bright_red", "dark_red", "chylous", "purulent", "sanguineous", "serosanguineous", "serous")
+SIDES = frozenset({"left", "right"})
+
+
+@dataclass(slots=True)
+class Draft:
+    """One statement (a mark with checks: two) before its values are settled.
+
+    `clashes` are the values that compete for a slot; `bad` the numbers that no rule can read.
+    """
+
+    kind: str = ""
+    bed: Item | None = None
+    more_beds: list[Item] = field(default_factory=list)
+    to_bed: Item | None = None
+    tubes: list[Item] = field(default_factory=list)
+    time: Item | None = None
+    since: Item | None = None
+    level: Item | None = None
+    final: Item | None = None
+    opening: Item | None = None
+    volume: Item | None = None
+    output: Item | None = None
+    reason: Item | None = None
+    weight: Item | None = None
+    order: Item | None = None
+    wants: Item | None = None
+    joined: bool = False
+    closing: bool = False
+    same: Item | None = None
+    about: bool = False
+    checks: dict[str, Item] = field(default_factory=dict)
+    whats: list[Item] = field(default_factory=list)
+    bad: list[Item] = field(default_factory=list)
+    denied: list[Item] = field(default_factory=list)
+    clashes: dict[str, list[Item]] = field(default_factory=dict)
+    shared_time: bool = False
+    faults: int = 0
+
+    @property
+    def has_amount(self) -> bool:
+        """Whether a level or an amount is in it."""
+        return any((self.level, self.final, self.volume, self.output, self.same))
+
+    @property
+    def has_content(self) -> bool:
+        """Whether it says anything beside which drain and when."""
+        told = self.kind or self.has_amount or self.opening or self.checks or self.whats or self.reason
+        return bool(told or self.weight or self.bad or self.denied or (self.order and self.checks))
+
+    @property
+    def tube(self) -> str | None:
+        """The name of its tube, side before place."""
+        return tube_name([t.name for t in self.tubes]) if self.tubes else None
+
+    def clash(self, slot: str, *items: Item | None) -> None:
+        """Several values compete for a slot."""
+        self.clashes.setdefault(slot, []).extend(i for i in items if i is not None)
+
+
+class Gathering:
+    """The drafts of one reading."""
+
+    def __init__(self) -> None:
+        self.drafts = [Draft()]
+        self.repair = False
+        self.either = False
+        self.foreign = False
+        self.mended: Item | None = None
+        self.linked = ""
+        self.last: Item | None = None
+
+    @property
+    def now(self) -> Draft:
+        """The draft at hand."""
+        return self.drafts[-1]
+
+    def open(self) -> Draft:
+        """A new draft, the next pieces being of it."""
+        self.drafts.append(Draft())
+        return self.now
+
+    def add(self, item: Item) -> None:
+        """One more piece."""
+        match item.role:
+            case "bed":
+                self._bed(item)
+            case "tube":
+                self._tube(item)
+            case "time":
+                self._time(item)
+            case "level":
+                self._level(item)
+            case "volume" | "output":
+                self._amount(item)
+            case "check":
+                self._check(item.name, item)
+            case "weight":
+                self.now.weight = item
+            case "bad" | "alt":
+                self._odd(item)
+            case "denied":
+                self.now.denied.append(item)
+            case "repair":
+                self.repair, self.mended = True, self.last
+            case "foreign":
+                self.foreign = True
+            case "cue":
+                self._cue(item)
+        self.linked = item.value if item.role == "sep" else "" if item.role != "cue" else self.linked
+        self.last = item if item.role not in {"sep", "cue"} else self.last
+
+    def _mend(self, slot: str, old: Item, new: Item) -> None:
+        """A second value after a word of repair; odd where the repaired word was of another sort."""
+        self.now.clash(slot, old, new)
+        if self.mended is not None and self.mended.role != new.role:
+            self.now.faults += 1
+
+    def _odd(self, item: Item) -> None:
+        if item.role == "alt":
+            self.now.clash(item.name, self.last, item)
+        else:
+            self.now.bad.append(item)
+
+    def _bed(self, item: Item) -> None:
+        draft = self.now
+        if draft.kind == "moved" and (draft.bed is not None or item.link in {"to", "into"} or item.lead == "to"):
+            if draft.to_bed is not None:
+                draft.clash("to_bed", draft.to_bed, item)
+            draft.to_bed = item
+        elif draft.bed is None:
+            draft.bed = item
+        elif draft.bed.label == item.label and item.label is not None:
+            if draft.has_amount and not draft.kind and self.linked:
+                self.open().bed = item
+        elif self.repair:
+            self._mend("bed", draft.bed, item)
+        elif draft.has_content:
+            self.open().bed = item
+        elif self.linked in {"and", ",", "&", "+"}:
+            draft.more_beds.append(item)
+        else:
+            draft.clash("bed", draft.bed, item)
+
+    def _tube(self, item: Item) -> None:
+        draft = self.now
+        if draft.tubes and (self.either or self.repair):
+            draft.clash("tube", draft.tubes[-1], item)
+            return
+        if draft.tubes and draft.has_content and not draft.joined and draft.kind != "placed":
+            if not _one_name(draft.tubes[-1], item) and draft.tubes[-1].name != item.name:
+                fresh = self.open()
+                fresh.kind = draft.kind if draft.kind == "removed" else ""
+                fresh.tubes.append(item)
+            return
+        if not any(t.name == item.name for t in draft.tubes):
+            draft.tubes.append(item)
+
+    def _time(self, item: Item) -> None:
+        draft = self.now
+        if item.lead == "since":
+            draft.since = item
+            return
+        if draft.time is not None:
+            if self.repair:
+                self._mend("time", draft.time, item)
+                return
+            if not (draft.has_content or draft.wants):
+                draft.clash("time", draft.time, item)
+                return
+            draft = self.open()
+        draft.time = item
+
+    def _level(self, item: Item) -> None:
+        draft = self.now
+        if self.repair and (old := draft.final or draft.level or draft.volume) is not None:
+            self._mend("level", old, item)
+            return
+        if self.foreign and not item.unit and item.lead in {"", "at"}:
+            draft.faults += 1
+        if item.name == "old" and draft.kind != "placed":
+            self._old(item)
+        elif item.name == "opens" and draft.kind in {"exchanged", "placed", ""} and draft.level is None:
+            draft.opening = item
+        elif draft.kind in {"removed", "placed"} and draft.level is None and item.name != "new":
+            draft.level = item
+        elif draft.kind or draft.has_amount:
+            self.open().level = item
+        else:
+            draft.level = item
+        self.now.about |= item.about
+
+    def _old(self, item: Item) -> None:
+        draft = self.now
+        if draft.kind == "removed" and draft.level is None:
+            draft.level = item
+            return
+        draft = self.open() if draft.final or draft.level else draft
+        draft.final = item
+
+    def _amount(self, item: Item) -> None:
+        draft = self.now
+        if draft.kind == "placed" and draft.level is None:
+            draft.level = item
+            return
+        if self.repair and draft.volume is not None:
+            draft.clash("volume", draft.volume, item)
+            return
+        if draft.kind in EVENTS or draft.has_amount:
+            draft = self.open()
+        if item.role == "volume":
+            draft.volume = item
+        else:
+            draft.output = item
+        draft.about |= item.about
+
+    def _check(self, slot: str, item: Item) -> None:
+        draft = self.now
+        old = draft.checks.get(slot)
+        if slot == "fluid" and old is not None:
+            draft.checks[slot] = min(old, item, key=lambda i: FLUIDS.index(i.value))
+            return
+        if slot == "suction" and old is not None and old.value == "waterseal":
+            old = None
+        if old is not None and (old.value, old.figure) != (item.value, item.figure):
+            draft.clash(slot, old, item)
+        draft.checks[slot] = item
+
+    def _cue(self, item: Item) -> None:
+        if item.value in {"tubeword", "canister", "level", "levelat", "old", "new"}:
+            self.foreign = False
+        match item.value:
+            case "kind":
+                self._kind(item)
+            case "what":
+                self.now.whats.append(item)
+            case "reason":
+                self.now.reason = self.now.reason or item
+            case "leak":
+                self._leak(item)
+            case "tidal" | "fluid" | "indicator":
+                self._check(item.value, Item("check", item.start, item.end, value=item.name))
+            case "waterseal":
+                self._waterseal(item)
+            case "order":
+                self.now.order = item
+            case "join":
+                self.now.joined = True
+            case "or":
+                self.either = True
+            case "closing":
+                self.now.closing = True
+            case "same":
+                self._same(item)
+            case "level" | "amount" | "levelat" | "output":
+                self.now.wants = self.now.wants or item
+            case "empty":
+                if self.now.kind in {"placed", "exchanged"} and self.now.opening is None:
+                    self.now.opening = Item("level", item.start, item.end, amount=0)
+
+    def _waterseal(self, item: Item) -> None:
+        if "suction" not in self.now.checks:
+            self._check("suction", Item("check", item.start, item.end, value="waterseal", figure=0.0))
+
+    def _leak(self, item: Item) -> None:
+        old = self.now.checks.get("leak")
+        if old is not None and (old.value == "present" or item.name == "present"):
+            kept = old.value if item.name == "present" else item.name
+            self.now.checks["leak"] = Item("check", old.start, item.end, value=kept)
+            return
+        self._check("leak", Item("check", item.start, item.end, value=item.name))
+
+    def _same(self, item: Item) -> None:
+        if not self.now.has_amount:
+            self.now.same = item
+
+    def _kind(self, item: Item) -> None:
+        draft, kind = self.now, item.name
+        if draft.kind == kind:
+            return
+        if (draft.kind == "left" and kind == "moved") or (draft.kind == "back" and kind == "placed"):
+            draft.kind = kind
+            return
+        if kind == "moved" and draft.kind:
+            return
+        if draft.kind == "left" and kind == "away":
+            draft.kind = kind
+            return
+        taken = draft.kind or draft.volume or draft.output or draft.same
+        if taken or (draft.level is not None and kind not in {"removed", "placed"}):
+            fresh = self.open()
+            fresh.kind = kind
+        else:
+            draft.kind = kind
+
+
+def _one_name(a: Item, b: Item) -> bool:
+    """Whether a side and a place are one name: left apical."""
+    return (a.name in SIDES) != (b.name in SIDES) and b.start - a.end <= 1
+
+
+def gathered(items: Iterable[Item]) -> list[Draft]:
+    """The drafts of a reading, with bed, tube and time shared among them."""
+    gathering = Gathering()
+    for item in items:
+        gathering.add(item)
+    drafts = [d for d in gathering.drafts if d.has_content or d.bed or d.time or d.tubes or d.clashes or d.wants]
+    _fold_bare(drafts)
+    _share_beds(drafts)
+    _share_times(drafts)
+    return drafts
+
+
+def _fold_bare(drafts: list[Draft]) -> None:
+    """A draft of nothing but a bed, tube or time belongs to the one before that lacks it, or the one after."""
+    for k in range(len(drafts) - 1, -1, -1):
+        draft = drafts[k]
+        if draft.has_content or len(drafts) == 1:
+            continue
+        near = [drafts[j] for j in (k - 1, k + 1) if 0 <= j < len(drafts)]
+        home = next((d for d in near if _fits(draft, d)), None)
+        if home is not None:
+            home.bed = home.bed or draft.bed
+            home.time = home.time or draft.time
+            home.tubes = home.tubes or draft.tubes
+            home.closing |= draft.closing
+            for slot, items in draft.clashes.items():
+                home.clash(slot, *items)
+            del drafts[k]
+        elif draft.time and near[0].time and not draft.bed:
+            near[0].clash("time", near[0].time, draft.time)
+            del drafts[k]
+
+
+def _fits(draft: Draft, home: Draft) -> bool:
+    return not ((draft.bed and home.bed) or (draft.time and home.time) or (draft.tubes and home.tubes))
+
+
+def _share_beds(drafts: list[Draft]) -> None:
+    for k, draft in enumerate(drafts):
+        if draft.bed is not None or draft.clashes.get("bed"):
+            continue
+        before = next((d for d in reversed(drafts[:k]) if d.bed is not None), None)
+        after = next((d for d in drafts[k + 1 :] if d.bed is not None), None)
+        source = before or after
+        if source is None:
+            continue
+        draft.bed = source.bed
+        if source.clashes.get("bed"):
+            draft.clashes["bed"] = source.clashes["bed"]
+        if before is not None and not draft.tubes:
+            draft.tubes = list(before.tubes)
+
+
+def _share_times(drafts: list[Draft]) -> None:
+    times = {d.time.start: d.time for d in drafts if d.time is not None}
+    if len(times) == 1 and not any("time" in d.clashes for d in drafts):
+        (only,) = times.values()
+        for draft in drafts:
+            if draft.time is None:
+                draft.time, draft.shared_time = only, True

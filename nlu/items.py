@@ -1,0 +1,68 @@
+"""The pieces that a message is read as: numbers with all they can be, times, beds, tubes, cues."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from datetime import datetime, timedelta
+
+from .clock import Clock
+from .moments import Moment, distinct, moment, since
+
+NEAR = timedelta(minutes=60)
+RECENT = timedelta(hours=2)
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """One piece: tokens `start` to `end`. Roles:
+
+    `num` (a number not yet given a role), `bed`, `tube`, `level`, `volume`, `output`, `time`,
+    `check`, `cue`, `sep`, `bad` (a number that no rule can read).
+    `lead` is the cue that the number stands behind, `link` the word between it and the number before.
+    """
+
+    role: str
+    start: int
+    end: int
+    value: str = ""
+    name: str = ""
+    amount: int | None = None
+    label: str | None = None
+    known: bool = True
+    clocks: tuple[Clock, ...] = ()
+    lead: str = ""
+    at: bool = False
+    link: str = ""
+    unit: str = ""
+    negative: bool = False
+    about: bool = False
+    figure: float | None = None
+    digits: str = ""
+    first: int = -1
+
+    def as_role(self, role: str) -> Item:
+        """The same piece in another role."""
+        return replace(self, role=role)
+
+    def when(self, arrived: datetime, reach: timedelta) -> Moment:
+        """The moments that it can be as a time; the clocks of one number never disagree in kind."""
+        if not self.clocks:
+            return Moment()
+        found = [moment(clock, arrived, reach) for clock in self.clocks]
+        return Moment(distinct(v for m in found for v in m.values), distinct(v for m in found for v in m.nearest))
+
+    def within(self, span: timedelta, arrived: datetime) -> bool:
+        """Whether it could be a time at most so far back."""
+        values = self.when(arrived, timedelta(hours=16)).values
+        return any(abs(since(v, arrived)) <= span for v in values)
+
+    @property
+    def sure_time(self) -> bool:
+        """Whether it can be nothing but a time."""
+        return any(c.sure for c in self.clocks)
+
+    @property
+    def clocklike(self) -> bool:
+        """Whether it shows an hour and minutes, or is a 24-hour form: a lone "7" is not."""
+        shows = self.end - self.start > 1 or len(self.digits) > 2
+        return shows and any(c.sure or c.style in {"24", "12"} for c in self.clocks)

@@ -1,0 +1,157 @@
+"""How well a reading stands: its faults (what cannot be so) and its doubts (what may be otherwise).
+
+The hard rules of the ward about bare numbers are here: a level before a time within 2 h, a lone
+number after "at", pairs of a catch-up list.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+from .drafts import Draft
+from .items import NEAR, RECENT, Item
+from .moments import LIST_REACH, REACH, since
+
+NO_LEVEL = frozenset({"moved", "away", "back", "left"})
+PLAIN_TIME = frozenset({"placed", "exchanged", "removed"})
+
+
+@dataclass(frozen=True, slots=True)
+class Standing:
+    """Why a reading is weak; the fewer reasons the better."""
+
+    faults: tuple[str, ...] = ()
+    doubts: tuple[str, ...] = ()
+
+    def with_faults(self, more: list[str]) -> Standing:
+        """With more that speaks against it."""
+        return Standing((*self.faults, *more), self.doubts)
+
+    @property
+    def rank(self) -> tuple[int, int]:
+        """The order of readings: the least faults, then the least doubts."""
+        return len(self.faults), len(self.doubts)
+
+
+def standing(drafts: list[Draft], arrived: datetime) -> Standing:
+    """What speaks against a reading."""
+    faults: list[str] = []
+    doubts: list[str] = []
+    listed = is_list(drafts)
+    for draft in drafts:
+        faults += _faults(draft)
+        if not listed or not _rising(drafts, arrived):
+            doubts += _doubts(draft, arrived)
+    faults += _same_line_twice(drafts)
+    return Standing(tuple(faults), tuple(doubts))
+
+
+def is_list(drafts: list[Draft]) -> bool:
+    """Whether it is a catch-up list: two lines or more of one drain, each with its own time."""
+    marks = [d for d in drafts if d.level is not None and not d.kind]
+    own = {d.time.start for d in marks if d.time is not None and not d.shared_time}
+    beds = {d.bed.label for d in marks if d.bed is not None}
+    return len(marks) >= 2 and len(own) == len(marks) and len(beds) <= 1 and len({d.tube for d in marks}) == 1
+
+
+def _rising(drafts: list[Draft], arrived: datetime) -> bool:
+    """Whether times and levels of a list agree in order, and a bare pair is time first or has its signs."""
+    last_at, last_level = None, -1
+    for draft in drafts:
+        if draft.level is None or draft.time is None or draft.level.amount is None:
+            continue
+        at = draft.time.when(arrived, LIST_REACH).sure
+        if at is None or (last_at is not None and since(last_at, at) <= timedelta(0)):
+            return False
+        if draft.level.amount < last_level:
+            return False
+        last_at, last_level = at, draft.level.amount
+    return True
+
+
+def _faults(draft: Draft) -> list[str]:
+    found = [f"{slot} has two values" for slot in draft.clashes]
+    found += ["a number has no place" for _ in draft.bad]
+    found += ["a number that may not be ours, or mends another slot"] * draft.faults
+    if draft.level is not None and draft.kind in NO_LEVEL and is_bare(draft.level):
+        found.append("an event that has no level")
+    if draft.bed is None and not draft.clashes.get("bed") and draft.has_content:
+        found.append("no bed was said")
+    if draft.bed is not None and not draft.bed.known:
+        found.append("the unit has no such bed")
+    if not draft.has_content and draft.time is not None:
+        found.append("a time with nothing said of it")
+    if draft.wants is not None and not draft.has_content:
+        found.append("no level was said")
+    if draft.time is not None and len(draft.time.clocks) == 0:
+        found.append("no such time")
+    return found
+
+
+def _same_line_twice(drafts: list[Draft]) -> list[str]:
+    """Two levels of one drain at one time: one of them is not a level, or they are two drains."""
+    seen: set[tuple[str | None, str | None, int | None]] = set()
+    found: list[str] = []
+    for draft in drafts:
+        if draft.level is None or draft.kind:
+            continue
+        key = (draft.bed.label if draft.bed else None, draft.tube, draft.time.start if draft.time else None)
+        if key in seen:
+            found.append("two levels of one drain at one time")
+            draft.clash("level", draft.level)
+        seen.add(key)
+    return found
+
+
+def _doubts(draft: Draft, arrived: datetime) -> list[str]:
+    found: list[str] = []
+    level = draft.level or draft.final
+    time = draft.time
+    if time is not None and not time.sure_time and time.lead in {"", "level", "levelat"} and not draft.shared_time:
+        found += _bare_time(draft, time, level, arrived)
+    if level is not None and is_bare(level) and not draft.kind:
+        found += _bare_level(draft, level, time, arrived)
+    if level is not None and is_bare(level) and draft.kind in PLAIN_TIME:
+        found.append("a bare number may be a level or a time")
+    return found
+
+
+def is_bare(item: Item) -> bool:
+    """Whether nothing but its place says that it is a level."""
+    return not item.unit and (item.lead in {"", "at", "levelat"} or (item.lead == "level" and item.at))
+
+
+def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) -> list[str]:
+    if time.lead:
+        return ["a number after a level cue is no time"]
+    if level is None:
+        if draft.kind in PLAIN_TIME and _could_be_level(time, draft):
+            return ["a bare number may be a level or a time"]
+        return []
+    if level.lead == "at" and not level.unit and time.start > level.start:
+        return [] if time.within(RECENT, arrived) and not level.within(RECENT, arrived) else ["bare numbers"]
+    if not is_bare(level):
+        return []
+    ok = time.start > level.start and time.within(RECENT, arrived) and not level.within(RECENT, arrived)
+    return [] if ok else ["bare numbers, and the second is no time within 2 h"]
+
+
+def _could_be_level(time: Item, draft: Draft) -> bool:
+    return time.amount is not None and not time.clocklike
+
+
+def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime) -> list[str]:
+    if time is None or draft.shared_time:
+        at = level.at or len(level.digits) == 4 and level.digits[0] != "0" and not draft.wants and not draft.closing
+        return ["a lone number that is a time within the hour"] if at and _near(level, arrived) else []
+    if time.sure_time or time.within(RECENT, arrived):
+        return []
+    return ["the level could be the time"] if _near(level, arrived) else []
+
+
+def _near(level: Item, arrived: datetime) -> bool:
+    """Whether it is also a clock time within 60 minutes of arrival."""
+    if not level.clocklike:
+        return False
+    return any(abs(since(v, arrived)) <= NEAR for v in level.when(arrived, REACH).values)

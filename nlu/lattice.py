@@ -1,0 +1,380 @@
+"""Every way to cut a message into pieces: beds, tubes, numbers, times, cues.
+
+One pass from left to right carries the ways that are still open ("three forty five" may be 345, or
+340 and 5). What cannot be is dropped at once; what remains is judged as a whole in `roles`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, replace
+
+from . import labels, measures
+from .clock import Clock, clocks, length
+from .items import Item
+from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
+from .numbers import Toks, glued, heard_as_number, is_digits, numbers, starts_number, word
+from .pipeline import Cue, Read
+
+WIDEST = 24
+LEVEL_LEADS = frozenset({"level", "levelat", "old", "new", "opens"})
+LEADS = {
+    "bed": "bed",
+    "level": "level",
+    "levelat": "levelat",
+    "amount": "amount",
+    "output": "output",
+    "old": "old",
+    "new": "new",
+    "opens": "opens",
+    "seal": "seal",
+    "suction": "suction",
+    "wall": "wall",
+    "leakgrade": "leakgrade",
+    "weight": "weight",
+    "since": "since",
+    "timeword": "timeword",
+}
+KEEPS_LEAD = frozenset({":", "=", ",", "#", "(", ")", '"', "*", "'", "-", "$", "|", "<", ">", "~"})
+BREAKS = frozenset({";", ".", "!", ",", "&", "+", "then", "and", "plus", "/", "also", "|"})
+LINKS = frozenset({"to", "or", "-", "not", "from", "minus", "/", "vs", "versus", "but", "between", "\u00b1"})
+DANGLING = frozenset({"am", "pm", "ago", "hundred", "thousand", "past", "o'clock", "oclock", "point"}) | MINUTE_WORDS - {"m"} | HOUR_WORDS - {"h"}
+SPAN_BEFORE = frozenset({"last", "past", "over", "in", "for", "next", "every", "previous", "prior", "the", "within", "q", "after"})
+
+
+@dataclass(frozen=True, slots=True)
+class Way:
+    """One way to have cut the message so far."""
+
+    items: tuple[Item, ...] | tuple[()] = ()
+    lead: str = ""
+    at: bool = False
+    about: bool = False
+    split: bool = False
+
+    def with_item(self, item: Item, lead: str = "", *, at: bool = False) -> Way:
+        """This way and one more piece."""
+        return Way((*self.items, item), lead, at)
+
+
+class Lattice:
+    """The ways to cut one message; `overfull` when there were too many to follow."""
+
+    def __init__(self, read: Read, index: Mapping[str, str] | None, *, voice: bool) -> None:
+        self.toks: Toks = read.tokens
+        self.cues = {cue.start: cue for cue in read.cues}
+        self.broken = read.broken
+        self.index = index
+        self.voice = voice
+        self.asks = any(cue.label in {"ask", "question"} for cue in read.cues)
+        self.overfull = False
+
+    def ways(self) -> list[tuple[Item, ...]]:
+        """Every way through the whole message."""
+        open_ways: dict[int, list[Way]] = {0: [Way()]}
+        size = len(self.toks)
+        for i in range(size):
+            for way in self._kept(open_ways.pop(i, [])):
+                for end, longer in self._steps(i, way):
+                    open_ways.setdefault(end, []).append(longer)
+        return [way.items for way in self._kept(open_ways.get(size, []))]
+
+    def _kept(self, ways: list[Way]) -> list[Way]:
+        if len(ways) > WIDEST:
+            self.overfull = True
+            ways = ways[:WIDEST]
+        return ways
+
+    def _steps(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
+        cue = self.cues.get(i)
+        times = self._times(i, way)
+        if times and (cue is None or max(t.end for t in times) >= cue.end):
+            yield from ((t.end, self._with_time(way, t)) for t in times)
+            if cue is not None or not starts_number(self.toks, i):
+                return
+        if cue is not None and not (self.voice and way.lead == "bed" and self._heard(i)) and not self._is_article(cue):
+            yield from self._cue(cue, way)
+            return
+        found = list(self._numbers(i, way))
+        yield from found
+        if not found and not self._dangles(i, way):
+            yield self._other(i, way)
+
+    def _is_article(self, cue: Cue) -> bool:
+        """ "a thousand", "a liter": the article belongs to the number."""
+        if cue.label != "filler" or word(self.toks, cue.start) not in {"a", "an"} or cue.end - cue.start > 1:
+            return False
+        return any(True for _ in measures.measured(self.toks, cue.start, voice=self.voice))
+
+    def _dangles(self, i: int, way: Way) -> bool:
+        """Whether a word that must belong to the number before it was left over."""
+        return word(self.toks, i) in DANGLING and bool(way.items) and way.items[-1].role == "num"
+
+    # Times
+
+    def _times(self, i: int, way: Way) -> list[Item]:
+        span = self._span(i)
+        if span is not None:
+            return [span]
+        found: dict[int, list[Clock]] = {}
+        for end, clock in clocks(self.toks, i):
+            if clock.sure or (clock.colon and not self.voice and word(self.toks, i + 1) == ":"):
+                found.setdefault(end, []).append(replace(clock, sure=True))
+        return [
+            Item("time", i, end, clocks=tuple(cs), lead=way.lead, at=way.at, link=self._link(i))
+            for end, cs in found.items()
+        ]
+
+    def _span(self, i: int) -> Item | None:
+        """A length of time that is not a moment: "over 2 hours", "last 8h"."""
+        before = word(self.toks, i - 1)
+        if before not in SPAN_BEFORE and not self.asks:
+            return None
+        end, minutes = length(self.toks, i)
+        if minutes is None and before in {"last", "past", "this"} and word(self.toks, i) in {"hour", "hr"}:
+            end, minutes = i + 1, 60
+        if minutes is None or word(self.toks, end) in {"ago", "earlier", "back", "before", "prior"}:
+            return None
+        return Item("cue", i, end, "span", str(minutes))
+
+    def _with_time(self, way: Way, item: Item) -> Way:
+        return way.with_item(item) if item.role == "time" else Way((*way.items, item), way.lead, way.at)
+
+    # Cues
+
+    def _cue(self, cue: Cue, way: Way) -> Iterator[tuple[int, Way]]:
+        item = Item("cue", cue.start, cue.end, cue.label, cue.value)
+        match cue.label:
+            case "filler":
+                yield from self._filler(cue, way)
+            case "tubeword":
+                yield from self._tubeword(cue, way, item)
+            case "side" | "place":
+                yield cue.end, way.with_item(replace(item, role="tube", value="", name=cue.value), way.lead, at=way.at)
+            case "about":
+                yield cue.end, replace(way, about=True)
+            case "negative":
+                yield cue.end, way
+            case "what" if cue.value == "suction_on" and starts_number(self.toks, cue.end):
+                yield cue.end, way.with_item(replace(item, value="suction", name=""), "suction")
+            case "ask" if cue.value == "last" and cue.end - cue.start > 1 and self._number_after(cue.end):
+                yield cue.end, way.with_item(replace(item, value="old", name=""), "old")
+            case "kind" if cue.value == "placed" and self._is_place(cue):
+                yield cue.end, way.with_item(replace(item, value="tubeword", name=""), "bed" if cue.end in self.cues else "")
+            case "litre" if word(self.toks, cue.start) == "l":
+                yield cue.end, way.with_item(replace(item, role="tube", value="", name="left"))
+            case "kind":
+                yield cue.end, way.with_item(item, *self._kind_lead(cue))
+            case "leak" if cue.value == "present":
+                yield cue.end, way.with_item(item, "leakgrade")
+            case "level" | "levelat" if way.lead in {"old", "new", "opens", "amount", "output"}:
+                yield cue.end, replace(way, at=way.at or cue.label == "levelat")
+            case "amount" | "output" if way.lead in {"old", "new", "opens"}:
+                yield cue.end, way
+            case "timeword" if cue.end - cue.start == 1 and word(self.toks, cue.end) in {"ml"}:
+                yield cue.end, way
+            case _:
+                at = cue.label == "levelat" or word(self.toks, cue.end - 1) in {"at", "@"}
+                yield cue.end, way.with_item(item, LEADS.get(cue.label, ""), at=at)
+
+    def _is_place(self, cue: Cue) -> bool:
+        """ "the drain in 9", "tube in bed 9": where it is, not that it went in."""
+        nxt = self.cues.get(cue.end)
+        is_bed = nxt is not None and nxt.label == "bed"
+        return word(self.toks, cue.end - 1) == "in" and (starts_number(self.toks, cue.end) or is_bed)
+
+    def _kind_lead(self, cue: Cue) -> tuple[str]:
+        last = word(self.toks, cue.end - 1)
+        if last in {"to", "from", "into"} or last in {"bed", "room"}:
+            return ("bed" if last in {"bed", "room"} else "from" if last == "from" else "to",)
+        if last == "in" and cue.value == "moved":
+            return ("to",)
+        if last == "at":
+            return ("newat" if cue.value == "exchanged" else "at",)
+        return ("",)
+
+    def _filler(self, cue: Cue, way: Way) -> Iterator[tuple[int, Way]]:
+        text = word(self.toks, cue.start)
+        if cue.end - cue.start == 1 and text in {"at", "and", "add", "to", "from"}:
+            yield from self._joining(cue.start, text, way)
+        elif way.lead == "level" and text in {"for", "in", "on"}:
+            yield cue.end, replace(way, lead="")
+            if self.voice and starts_number(self.toks, cue.end):
+                yield from self._misheard(cue.start, way)
+        elif self.voice and way.lead in LEVEL_LEADS and starts_number(self.toks, cue.end) and self._heard(cue.start):
+            yield cue.end, way
+            yield from self._misheard(cue.start, way)
+        elif way.lead == "bed" and text in {"is", "was", "in", "on", "has", "had"}:
+            yield cue.end, replace(way, lead="")
+        else:
+            yield cue.end, way
+
+    def _joining(self, i: int, text: str, way: Way) -> Iterator[tuple[int, Way]]:
+        if text == "at":
+            yield i + 1, self._at(way)
+        elif text in {"to", "from"}:
+            yield i + 1, replace(way, lead=way.lead or text)
+        elif text == "and":
+            yield from self._and(i, way)
+        else:
+            yield i + 1, self._at(way) if self.voice and starts_number(self.toks, i + 1) else way
+
+    def _and(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
+        yield i + 1, way.with_item(Item("sep", i, i + 1, "and"))
+        if self.voice and way.items and not way.lead and clocks(self.toks, i + 1):
+            yield i + 1, self._at(way)
+
+    @staticmethod
+    def _at(way: Way) -> Way:
+        lead = "" if way.lead in {"bed", "to", "from"} else way.lead
+        return replace(way, lead=lead or "at", at=True)
+
+    def _tubeword(self, cue: Cue, way: Way, item: Item) -> Iterator[tuple[int, Way]]:
+        for end, label, known in labels.beds(self.toks, cue.start, self.index, voice=False, cued=False):
+            if known and end > cue.end and not self._followed_by_label(way):
+                yield end, way.with_item(Item("bed", cue.start, end, label=label))
+        found = labels.tube_label(self.toks, cue.end)
+        if found is not None and way.lead != "bed":
+            yield found[0], way.with_item(Item("tube", cue.start, found[0], name=found[1]))
+        else:
+            yield cue.end, way.with_item(item, way.lead, at=way.at)
+
+    @staticmethod
+    def _followed_by_label(way: Way) -> bool:
+        return bool(way.items) and way.items[-1].role == "bed"
+
+    # Numbers
+
+    def _heard(self, i: int) -> bool:
+        return bool(heard_as_number(self.toks, i))
+
+    def _numbers(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
+        if way.lead == "bed" or self._is_b(i):
+            start = i + 1 if self._is_b(i) else i
+            beds = list(self._beds(start, way, cued=True))
+            if beds:
+                yield from beds
+                return
+        if starts_number(self.toks, i) or word(self.toks, i) in {"half", "a", "an", "quarter", "one"}:
+            yield from self._bare(i, way)
+        else:
+            yield from ((e, w) for e, w in self._lettered(i, way))
+        if self.voice and way.lead in LEVEL_LEADS | {"at"} and starts_number(self.toks, i + 1):
+            yield from self._misheard(i, way)
+
+    def _is_b(self, i: int) -> bool:
+        return word(self.toks, i) in {"b", "bed", "rm"} and starts_number(self.toks, i + 1)
+
+    def _beds(self, i: int, way: Way, *, cued: bool) -> Iterator[tuple[int, Way]]:
+        for end, label, known in labels.beds(self.toks, i, self.index, voice=self.voice, cued=cued):
+            yield end, way.with_item(Item("bed", i, end, label=label, known=known, link=self._link(i)))
+
+    def _lettered(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
+        """A label that begins with letters, without the word bed: CT4."""
+        if word(self.toks, i).isalpha() and self.index is not None and len(word(self.toks, i)) <= 4:
+            for end, label, _ in labels.beds(self.toks, i, self.index, voice=False, cued=False):
+                yield end, way.with_item(Item("bed", i, end, label=label, link=self._link(i)))
+
+    def _misheard(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
+        for number in heard_as_number(self.toks, i):
+            item = Item("num", i, number.end, amount=int(number.value), lead=way.lead, at=way.at)
+            yield number.end, way.with_item(item)
+
+    def _bare(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
+        after = way.items[-1] if way.items else None
+        for item in measures.measured(self.toks, i, voice=self.voice):
+            whole = self._completed(item, i, way)
+            if after is not None and after.end == i and not _may_follow(after, whole):
+                continue
+            if word(self.toks, i) in {"hundred", "thousand"} and starts_number(self.toks, i - 1):
+                continue
+            end, whole = self._followed(whole)
+            yield end, way.with_item(whole)
+        if not way.lead and not way.at:
+            yield from self._longer_labels(i, way)
+
+    def _longer_labels(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
+        """A label with letters or a dash, without the word bed: 12a, 3-B."""
+        for end, label, known in labels.beds(self.toks, i, self.index, voice=False, cued=False):
+            if known and not label.isdecimal():
+                yield end, way.with_item(Item("bed", i, end, label=label, link=self._link(i)))
+
+    def _completed(self, item: Item, i: int, way: Way) -> Item:
+        label = None
+        for end, text, known in labels.beds(self.toks, i, self.index, voice=False, cued=False):
+            if known and end == item.end and not item.unit:
+                label = text
+        return replace(
+            item,
+            label=label,
+            lead=way.lead,
+            at=way.at or word(self.toks, i - 1) == "@",
+            about=way.about or item.about,
+            link=self._link(i),
+            negative=self._negative(i),
+            role="bad" if item.role == "bad" or self._is_broken(i, item.end) or word(self.toks, i - 1) == "%" else "num",
+        )
+
+    def _is_broken(self, start: int, end: int) -> bool:
+        return start - 1 in self.broken or end in self.broken
+
+    def _negative(self, i: int) -> bool:
+        before = word(self.toks, i - 1)
+        if before in {"minus", "negative"}:
+            return True
+        return before == "-" and glued(self.toks, i) and not (glued(self.toks, i - 1) and is_digits(self.toks, i - 2))
+
+    def _link(self, i: int) -> str:
+        before = word(self.toks, i - 1)
+        return before if before in LINKS else ""
+
+    def _followed(self, item: Item) -> tuple[int, Item]:
+        """The number with the cue after it: "60 out", "20 of suction", "12 yes"."""
+        at = item.end + 1 if word(self.toks, item.end) in {"of", "on"} else item.end
+        cue = self.cues.get(at)
+        if cue is None or item.lead not in {"", "at", "to"}:
+            return item.end, item
+        if cue.label in {"amount", "out", "output"} and not self._number_after(cue.end):
+            role = "output" if cue.label == "output" else "amount"
+            return cue.end, replace(item, lead=role)
+        small = item.amount is not None and item.amount <= 200
+        if cue.label in {"suction", "wall", "seal"} and small and not self._number_after(cue.end):
+            return cue.end, replace(item, lead=cue.label)
+        return item.end, item
+
+    def _number_after(self, i: int) -> bool:
+        while word(self.toks, i) in {"-", "at", "to", "minus", "is", "of", ":", "="}:
+            i += 1
+        return starts_number(self.toks, i)
+
+    # Anything else
+
+    def _other(self, i: int, way: Way) -> tuple[int, Way]:
+        text = word(self.toks, i)
+        if text == "m" and starts_number(self.toks, i + 1):
+            return i + 1, way.with_item(Item("tube", i, i + 1, name="mediastinal"), way.lead, at=way.at)
+        if text == "ago" or (text == "before" and word(self.toks, i - 1) in MINUTE_WORDS | HOUR_WORDS):
+            return i + 1, way.with_item(Item("bad", i, i + 1, lead="at"))
+        if text == "r":
+            return i + 1, way.with_item(Item("tube", i, i + 1, name="right"), way.lead, at=way.at)
+        if text == "@":
+            return i + 1, self._at(way)
+        if text == "?":
+            return i + 1, way.with_item(Item("cue", i, i + 1, "mark_of_question"))
+        if text in KEEPS_LEAD and way.lead:
+            kept = replace(way, items=(*way.items, Item("sep", i, i + 1, text))) if text == "," else way
+            return i + 1, kept
+        if text == "." and i + 1 < len(self.toks) and way.lead and self.voice:
+            return i + 1, way
+        if text in BREAKS:
+            return i + 1, way.with_item(Item("sep", i, i + 1, text))
+        if not text[0].isalnum():
+            return i + 1, way
+        return i + 1, way.with_item(Item("cue", i, i + 1, "word", text))
+
+
+def _may_follow(before: Item, after: Item) -> bool:
+    """Whether two numbers can stand side by side: one of them must be a time, or the first a bed."""
+    if before.role in {"bed", "tube", "cue", "sep", "time"} or before.label is not None:
+        return True
+    return bool(before.clocks or after.clocks) and before.role != "bad"

@@ -1,0 +1,152 @@
+"""Numbers with their units, as pieces: millilitres of everything that can be a volume."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from .clock import Clock, clocks
+from .items import Item
+from .numbers import Number, Toks, glued, numbers, word
+from .patterns.cues import CHECKS, LEVELS
+
+_ML = frozenset(p for p in LEVELS["ml"] if " " not in p)
+_LITRE = frozenset(LEVELS["litre"])
+_BAD = frozenset(p for p in LEVELS["badunit"] if " " not in p)
+_CM = tuple(sorted((tuple(p.split()) for p in CHECKS["cm"]), key=len, reverse=True))
+_MMHG = tuple(sorted((tuple(p.split()) for p in CHECKS["mmhg"]), key=len, reverse=True))
+_KG = frozenset(CHECKS["kg"])
+TIME_LETTERS = frozenset({"a", "p", "h", "am", "pm", "hr", "hrs", "hours"})
+GLUED_OK = frozenset({"ish", "and", "at", "st", "nd", "rd", "th", "x", "l", "r", "left", "right", "b", "s", "to", "y", "n", "k"})
+LARGEST = 99_999
+
+
+def measured(toks: Toks, i: int, *, voice: bool) -> Iterator[Item]:
+    """Each number at a place, with its unit and the times that the same words can be."""
+    fraction = _fraction_of_litre(toks, i)
+    if fraction is not None:
+        yield fraction
+        return
+    by_end: dict[int, list[Number]] = {}
+    for number in numbers(toks, i):
+        by_end.setdefault(number.end, []).append(number)
+    times: dict[int, list[Clock]] = {}
+    for end, clock in clocks(toks, i):
+        times.setdefault(end, []).append(clock)
+    for end in sorted({*by_end, *times}):
+        loose = tuple(c for c in times.get(end, ()) if not c.sure)
+        if end in by_end or loose:
+            yield _item(toks, i, end, by_end.get(end, []), loose, voice=voice)
+
+
+def _item(toks: Toks, i: int, end: int, found: list[Number], loose: tuple[Clock, ...], *, voice: bool) -> Item:
+    unit, after = _unit(toks, end)
+    usable = [n for n in found if voice or n.style not in {"clock", "money", "heard"}]
+    number = usable[0] if usable else None
+    role = "bad" if _stray_letter(toks, i, end) and not unit else "num"
+    amount = None if number is None else _millilitres(toks, i, number, unit)
+    if unit == "litre" and number is not None:
+        amount, after = _with_rest(toks, after, amount)
+    if amount is not None and amount > LARGEST:
+        amount, role = None, "bad"
+    if unit == "bad" or (number is not None and number.style == "decimal" and unit in {"", "ml"} and not loose):
+        role = "bad" if unit != "" or amount is None else role
+    figure = float(number.value) if number is not None else None
+    return Item(
+        role,
+        i,
+        after,
+        amount=amount,
+        clocks=() if unit else loose,
+        unit=unit,
+        figure=figure,
+        digits=toks[i].text if toks[i].is_digits and end == i + 1 else "",
+        about=word(toks, after) == "ish",
+    )
+
+
+def _stray_letter(toks: Toks, i: int, end: int) -> bool:
+    """A letter inside or glued behind a number ("1o50", "105o") makes it unreadable."""
+    if not toks[end - 1].is_digits or not glued(toks, end):
+        return _glued_before(toks, i)
+    text = word(toks, end)
+    if not text.isalpha() or text in TIME_LETTERS | GLUED_OK | _ML | _LITRE or len(text) > 3:
+        return _glued_before(toks, i)
+    return len(text) <= 2 and text not in {"cm", "kg", "mm", "oz"}
+
+
+def _glued_before(toks: Toks, i: int) -> bool:
+    """Whether a letter that looks like a digit is glued before it: "l050", "o75"."""
+    return glued(toks, i) and word(toks, i - 1) in {"o", "i", "s", "oo"} and toks[i].is_digits
+
+
+def _unit(toks: Toks, i: int) -> tuple[str, int]:
+    text = word(toks, i)
+    if text in _ML:
+        return "ml", i + 1
+    if text == "." and word(toks, i + 1) in _ML and not glued(toks, i + 1):
+        return "", i
+    if (text, word(toks, i + 1)) in {("c", "c"), ("m", "l")}:
+        return "ml", i + 2
+    if text in _LITRE:
+        return "litre", i + 1
+    if text in _KG:
+        return "kg", i + 1
+    if text in {"lb", "lbs", "pounds", "pound"}:
+        return "lb", i + 1
+    for phrases, name in ((_MMHG, "mmhg"), (_CM, "cm")):
+        for phrase in phrases:
+            if all(word(toks, i + k) == w for k, w in enumerate(_pieces(phrase))):
+                return name, i + len(_pieces(phrase))
+    return ("bad", i + 1) if text in _BAD else ("", i)
+
+
+def _pieces(phrase: tuple[str, ...]) -> tuple[str, ...]:
+    return tuple(p for w in phrase for p in {"cmh2o": ("cmh", "2", "o"), "h2o": ("h", "2", "o"), "cmh20": ("cmh", "20"), "h20": ("h", "20")}.get(w, (w,)))
+
+
+def _millilitres(toks: Toks, i: int, number: Number, unit: str) -> int | None:
+    value: Fraction = number.value * 1000 if unit == "litre" else number.value
+    if value.denominator != 1:
+        return None
+    led = number.style == "led" and toks[i].is_digits and len(word(toks, i)) > 2
+    if led and unit not in {"ml", "litre"}:
+        return None
+    if number.style == "decimal" and unit != "litre":
+        return None
+    return int(value)
+
+
+def _with_rest(toks: Toks, after: int, amount: int | None) -> tuple[int | None, int]:
+    """ "one liter and fifty mils", "1 L 200 ml"."""
+    start = after + 1 if word(toks, after) == "and" else after
+    if word(toks, start) == "a" and word(toks, start + 1) == "half" and amount is not None:
+        return amount + 500, start + 2
+    if amount is None or amount % 1000:
+        return amount, after
+    for rest in sorted(numbers(toks, start), reverse=True):
+        unit, end = _unit(toks, rest.end)
+        if unit == "ml" and rest.value < 1000 and rest.value.denominator == 1:
+            return amount + int(rest.value), end
+    return amount, after
+
+
+def _fraction_of_litre(toks: Toks, i: int) -> Item | None:
+    """ "half a liter", "a liter and a half", "one and a half liters", "an ml"."""
+    text, amount, end = word(toks, i), 0, i
+    skip = [k for k in (i + 1, i + 2, i + 3) if word(toks, k) not in {"a", "-", "of"}]
+    after = skip[0] if skip else i + 1
+    if text in {"half", "quarter"} and word(toks, after) in _LITRE and word(toks, after) != "l":
+        amount, end = 500 if text == "half" else 250, after + 1
+    elif text in {"a", "an"} and word(toks, i + 1) in _LITRE and word(toks, i + 1) != "l":
+        whole, end = _with_rest(toks, i + 2, 1000)
+        amount = whole or 1000
+    elif text in {"a", "an"} and word(toks, i + 1) in _ML:
+        amount, end = 1, i + 2
+    else:
+        for number in numbers(toks, i):
+            k = number.end
+            half = (word(toks, k), word(toks, k + 1), word(toks, k + 2)) == ("and", "a", "half")
+            if half and word(toks, k + 3) in _LITRE and number.value.denominator == 1:
+                amount, end = int(number.value) * 1000 + 500, k + 4
+    return Item("num", i, end, amount=amount, unit="litre", figure=float(amount)) if end > i else None

@@ -1,0 +1,204 @@
+"""Which moment a time that was said is, given when the message arrived.
+
+Wall clock on the way in, UTC for every difference (a night with a clock change has 11 or 13
+hours). Zones by dateutil; digits were read in `clock`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from datetime import UTC, date, datetime, time, timedelta
+
+from dateutil import tz
+from dateutil.relativedelta import relativedelta
+
+from .clock import Clock
+
+SKEW = timedelta(minutes=5)
+REACH = timedelta(hours=12)
+LIST_REACH = timedelta(hours=16)
+BARE_REACH = timedelta(hours=6)
+DATE_REACH = timedelta(days=45)
+
+
+@dataclass(frozen=True, slots=True)
+class Moment:
+    """The moments that a clock can be: one is sure, several are a question, none is one too.
+
+    `nearest` is what to offer when no rule settles it.
+    """
+
+    values: tuple[datetime, ...] = ()
+    nearest: tuple[datetime, ...] = ()
+
+    @property
+    def sure(self) -> datetime | None:
+        """The only moment that it can be."""
+        return self.values[0] if len(self.values) == 1 else None
+
+
+def moment(clock: Clock, arrived: datetime, reach: timedelta = REACH) -> Moment:
+    """The moments that a time as said can be, for a message that arrived then."""
+    try:
+        return _moment(clock, arrived, reach)
+    except (OverflowError, ValueError):
+        return Moment()
+
+
+def distinct(moments: Iterable[datetime]) -> tuple[datetime, ...]:
+    """Each moment once, in order: the two 01:30s of a repeated hour are two, though they compare equal."""
+    return tuple({m.astimezone(UTC): m for m in moments}.values())
+
+
+def since(earlier: datetime, later: datetime) -> timedelta:
+    """The time between two moments, as the sun sees it."""
+    return later.astimezone(UTC) - earlier.astimezone(UTC)
+
+
+def _moment(clock: Clock, arrived: datetime, reach: timedelta) -> Moment:
+    match clock.style:
+        case "now":
+            return Moment((arrived,))
+        case "ago":
+            back = arrived.astimezone(UTC) - timedelta(minutes=clock.back)
+            return Moment((back.astimezone(arrived.tzinfo),))
+        case "past":
+            hour = arrived if arrived.minute + 5 >= clock.back else arrived - timedelta(hours=1)
+            return _settled(hour.date(), [(hour.hour, clock.back)], arrived)
+        case "odd" | "date":
+            return Moment()
+    hours = list(_hours(clock))
+    if clock.day is not None and clock.day != "tonight":
+        return _on_a_day(clock, hours, arrived)
+    return _latest(clock, hours, arrived, reach)
+
+
+def _hours(clock: Clock) -> Iterator[int]:
+    """The hours of a 24-hour day (24: its end) that it can be."""
+    hour, part = clock.hour, clock.part
+    if part in {"noon", "midnight"} or (clock.style == "24" and not part):
+        yield hour
+    elif not part:
+        yield hour % 12
+        yield hour % 12 + 12
+    else:
+        yield from _hours_of_part(hour, part, clock.style == "24")
+
+
+def _hours_of_part(hour: int, part: str, full: bool) -> Iterator[int]:
+    after_noon = part in {"pm", "afternoon", "evening"} or (part == "night" and 6 <= hour <= 11)
+    if hour > 12 or (full and hour == 0):
+        late = hour >= 12
+        if late == (part not in {"am", "morning"}) or part == "night":
+            yield hour
+    elif part == "evening" and hour == 12:
+        yield 0
+    else:
+        yield hour % 12 + (12 if after_noon else 0)
+
+
+def _latest(clock: Clock, hours: list[int], arrived: datetime, reach: timedelta) -> Moment:
+    found: list[datetime] = []
+    for back in (-1, 0, 1, 2):
+        day = arrived.date() - timedelta(days=back)
+        for hour in hours:
+            at = _local(day, hour, clock.minute, arrived)
+            if _ahead(at[0], arrived):
+                continue
+            if not all(tz.datetime_exists(m) for m in at):
+                if arrived.date() - day <= timedelta(days=1) and since(at[0], arrived) < reach:
+                    return Moment()
+                continue
+            found += at
+    past = [m for m in found if not _ahead(m, arrived)]
+    if not past:
+        return Moment()
+    past.sort(key=lambda m: since(m, arrived))
+    return _within(clock, past, arrived, reach)
+
+
+def _within(clock: Clock, past: list[datetime], arrived: datetime, reach: timedelta) -> Moment:
+    bare = clock.style in {"hour", "12"} and not clock.part
+    limit = BARE_REACH if bare else reach
+    near = tuple(m for m in past if since(m, arrived) <= limit)
+    if not near and bare and clock.colon and clock.hour >= 10:
+        # "10:15" has four digits: the 24-hour reading, where the 12-hour one is out of reach.
+        near = tuple(m for m in past if since(m, arrived) <= reach and m.hour == clock.hour)
+    if not near:
+        return Moment((), tuple(past[: len(past) if bare and len(past) < 2 else 2 if bare else 1]))
+    first = near[0]
+    twice = tuple(m for m in near if (m.hour, m.minute, m.date()) == (first.hour, first.minute, first.date()))
+    return Moment(tuple(sorted(twice, key=lambda m: m.astimezone(UTC))))
+
+
+def _on_a_day(clock: Clock, hours: list[int], arrived: datetime) -> Moment:
+    day = _day(clock, hours, arrived)
+    if day is None:
+        return Moment()
+    if clock.day == "last":
+        # The night of yesterday runs into this morning.
+        hours_days = [(h, day if h >= 12 else day + timedelta(days=1)) for h in hours]
+    else:
+        hours_days = [(h, day) for h in hours]
+    found = [m for h, d in hours_days for m in _existing(d, h, clock.minute, arrived)]
+    past = tuple(m for m in found if not _ahead(m, arrived))
+    if isinstance(clock.day, tuple):
+        past = tuple(m for m in past if since(m, arrived) < DATE_REACH)
+    near = tuple(m for m in past if since(m, arrived) <= BARE_REACH)
+    if len(past) > 1 and near and (clock.style in {"hour", "12"} and not clock.part):
+        return Moment((max(near, key=lambda m: m.astimezone(UTC)),))
+    return Moment(past)
+
+
+def _day(clock: Clock, hours: list[int], arrived: datetime) -> date | None:
+    today = arrived.date()
+    match clock.day:
+        case "today":
+            return today
+        case "yesterday" | "last":
+            return today - timedelta(days=1)
+        case int() as weekday:
+            back = (today.weekday() - weekday) % 7
+            if back == 0 and hours and _ahead(_local(today, min(hours), clock.minute, arrived)[0], arrived):
+                back = 7
+            return today - timedelta(days=back)
+        case (int() as month, int() as day):
+            return _month_day(month, day, today)
+        case _:
+            return None
+
+
+def _month_day(month: int, day: int, today: date) -> date | None:
+    for year in (today.year, today.year - 1):
+        try:
+            found = date(year, month, day)
+        except ValueError:
+            continue
+        if found <= today:
+            return found
+    return None
+
+
+def _settled(day: date, times: Iterable[tuple[int, int]], arrived: datetime) -> Moment:
+    found = [m for h, minute in times for m in _existing(day, h, minute, arrived)]
+    return Moment(tuple(m for m in found if not _ahead(m, arrived)))
+
+
+def _existing(day: date, hour: int, minute: int, arrived: datetime) -> list[datetime]:
+    return [m for m in _local(day, hour, minute, arrived) if tz.datetime_exists(m)]
+
+
+def _local(day: date, hour: int, minute: int, arrived: datetime) -> list[datetime]:
+    """The moment or two that the clocks of the ward show this; one in a gap is returned too."""
+    if hour == 24:
+        day, hour = day + relativedelta(days=1), 0
+    first = datetime.combine(day, time(hour, minute), arrived.tzinfo)
+    second = first.replace(fold=1)
+    if first.utcoffset() == second.utcoffset() or not tz.datetime_ambiguous(first):
+        return [first]
+    return [first, second]
+
+
+def _ahead(at: datetime, arrived: datetime) -> bool:
+    return since(arrived, at) > SKEW

@@ -1,0 +1,1 @@
+"""Data only: the words of the ward, by what they say."""

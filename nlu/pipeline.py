@@ -1,0 +1,165 @@
+"""The blank English pipeline: a tokenizer of this language's own and one matcher of cue phrases.
+
+Built once. Every `Doc` is made of a bounded set of words (a word that no cue has becomes "?", a
+number "#"), so the string store never grows: threads need neither lock nor memory zone.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from functools import lru_cache
+from itertools import product
+from typing import NamedTuple
+
+import spacy
+from spacy.matcher import PhraseMatcher
+from spacy.tokens import Doc
+
+from . import spelling
+from .patterns import clockwords, cues, other, queries
+from .patterns.numerals import HOMOPHONES, NUMERALS
+from .tokens import Token, tokens
+
+UNKNOWN = "?unknown"
+NUMBER = "#number"
+_CHOICE = re.compile(r"\(([^()]*)\)")
+
+
+class Cue(NamedTuple):
+    """A cue phrase that was said: tokens `start` to `end`."""
+
+    label: str
+    value: str
+    start: int
+    end: int
+
+
+class Read(NamedTuple):
+    """The tokens of a message with repaired spelling, and its cues by where they start."""
+
+    text: str
+    tokens: tuple[Token, ...]
+    cues: tuple[Cue, ...]
+    broken: frozenset[int]
+
+
+class WardTokenizer:
+    """Makes a `Doc` of the bounded words of a message; the tokens themselves go beside it."""
+
+    def __init__(self, vocab: spacy.vocab.Vocab, words: frozenset[str]) -> None:
+        self.vocab = vocab
+        self.words = words
+
+    def __call__(self, text: str) -> Doc:
+        """The document of a message."""
+        return self.doc(tokens(text))
+
+    def doc(self, toks: Sequence[Token]) -> Doc:
+        """The document of tokens already made."""
+        words = self.words
+        said = [t.text if t.text in words else NUMBER if t.text[0].isdecimal() else UNKNOWN for t in toks]
+        return Doc(self.vocab, words=said)
+
+
+class Pipeline:
+    """Tokenizer and matcher, ready."""
+
+    def __init__(self) -> None:
+        table = {label: phrases for label, phrases in _all_phrases()}
+        pairs = [(label, p) for label, ps in table.items() for raw in ps for p in expansions(raw)]
+        vocabulary = frozenset(w for _, p in pairs for w in p) | _plain_words()
+        self.nlp = spacy.blank("en")
+        self.tokenizer = WardTokenizer(self.nlp.vocab, vocabulary)
+        self.nlp.tokenizer = self.tokenizer
+        self.matcher = PhraseMatcher(self.nlp.vocab, attr="ORTH")
+        self.speller = spelling.Speller(vocabulary)
+        self._add(pairs)
+
+    def _add(self, pairs: list[tuple[str, tuple[str, ...]]]) -> None:
+        seen: set[tuple[str, ...]] = set()
+        self.labels: dict[int, tuple[str, str]] = {}
+        for label, phrase in pairs:
+            if phrase in seen:
+                continue
+            seen.add(phrase)
+            self.matcher.add(label, [Doc(self.nlp.vocab, words=list(phrase))])
+            name, _, value = label.partition(":")
+            self.labels[self.nlp.vocab.strings[label]] = (name, value)
+
+    def read(self, text: str) -> Read:
+        """The tokens and cues of a message."""
+        raw = tokens(text)
+        repaired, broken = self.speller.repaired(raw)
+        return Read(text, repaired, self.cues(repaired), broken)
+
+    def cues(self, toks: Sequence[Token]) -> tuple[Cue, ...]:
+        """The cue phrases of tokens, the longest at each place, in order, without overlaps."""
+        found = sorted(self.matcher(self.tokenizer.doc(toks)), key=lambda m: (m[1], -m[2]))
+        kept: list[Cue] = []
+        free = 0
+        for key, start, end in found:
+            if start >= free:
+                name, value = self.labels[key]
+                kept.append(Cue(name, value, start, end))
+                free = end
+        return tuple(kept)
+
+
+def expansions(pattern: str) -> Iterator[tuple[str, ...]]:
+    """The phrases, each a tuple of tokens, that a pattern with choices stands for."""
+    parts = _CHOICE.split(pattern)
+    options = [part.split("|") if k % 2 else [part] for k, part in enumerate(parts)]
+    for chosen in product(*options):
+        words = tuple(t.text for t in tokens("".join(chosen)))
+        if words:
+            yield words
+
+
+def _all_phrases() -> Iterator[tuple[str, tuple[str, ...]]]:
+    for table in (
+        cues.CHECKS,
+        cues.INCIDENTS,
+        cues.LEVELS,
+        cues.PLACES,
+        other.OTHER,
+        cues.EVENTS,
+        cues.ANSWERS,
+        queries.QUERIES,
+    ):
+        yield from table.items()
+
+
+def _plain_words() -> frozenset[str]:
+    phrases = [*clockwords.NOW, *(p for p, _ in clockwords.PARTS), *(d for d, _, _ in clockwords.DAYS)]
+    singles = {
+        *clockwords.AMPM,
+        *clockwords.WEEKDAYS,
+        *clockwords.MONTHS,
+        *clockwords.NOON,
+        *clockwords.MINUTE_WORDS,
+        *clockwords.HOUR_WORDS,
+        *clockwords.PAST,
+        *clockwords.TO,
+        *clockwords.AGO,
+        *clockwords.AT,
+        *NUMERALS,
+        *HOMOPHONES,
+        "quarter",
+        "half",
+        "point",
+        "o'clock",
+        "oclock",
+        "clock",
+        "then",
+        "and",
+        "plus",
+        "also",
+    }
+    return frozenset(singles | {w for p in phrases for w in p})
+
+
+@lru_cache(maxsize=1)
+def pipeline() -> Pipeline:
+    """The pipeline of this process."""
+    return Pipeline()

@@ -1,0 +1,95 @@
+"""What a nurse asks: topic, window, beds; told from a report by having no level or event in it."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import datetime, timedelta
+
+from .drafts import tube_name
+from .items import Item
+from .moments import LIST_REACH, distinct
+from .statements import Asked, Statement, Unclear
+
+RANK = (
+    "me", "repeat", "open", "handoff", "capacity", "chart", "history", "trend", "rate", "checks", "due", "beds", "total", "last",
+)
+UNIT_WIDE = frozenset({"me", "repeat", "open", "due", "beds", "handoff", "history"})
+WITH_WINDOW = frozenset({"total", "trend", "chart"})
+REPORTS = frozenset({"placed", "exchanged", "removed", "moved", "withdrawn", "corrected"})
+
+
+def is_query(items: tuple[Item, ...]) -> bool:
+    """Whether these pieces ask rather than report."""
+    cues = [i for i in items if i.role == "cue"]
+    asks = any(i.value in {"ask", "question", "mark_of_question"} for i in cues)
+    windowed = any(i.value in {"output", "amount"} for i in cues) and (
+        any(i.value in {"window", "span"} for i in cues) or any(i.role == "time" and _is_window(i) for i in items)
+    )
+    if not asks and not windowed:
+        return False
+    question = any(i.value in {"question", "mark_of_question"} for i in cues)
+    if any(i.role == "level" or (i.role in {"volume", "output"}) for i in items):
+        return False
+    if any(i.role in {"num", "bad", "alt", "check"} for i in items):
+        return False
+    return question or not any((i.value == "kind" and i.name in REPORTS) or i.value == "same" for i in cues)
+
+
+def asked(items: tuple[Item, ...], arrived: datetime, text: str) -> list[Statement | Unclear]:
+    """The query that the pieces make, once per bed."""
+    topic = _topic(items)
+    beds = list(dict.fromkeys(i.label for i in items if i.role == "bed" and i.known))
+    if topic is None:
+        if beds and not any(i.role == "cue" and i.value == "question" for i in items):
+            topic = "last"
+        else:
+            return [Unclear(slot="kind", text=text)]
+    tubes = tube_name([i.name for i in items if i.role == "tube"]) or None
+    made = Asked(topic=topic, tube=tubes)  # type: ignore[arg-type]
+    if topic in WITH_WINDOW:
+        window, doubt = _window(items, arrived)
+        if doubt:
+            return [Unclear(slot="window", text=text, choices=doubt, statement=replace(made, bed=beds[0] if beds else None))]
+        made = replace(made, window=window)
+    if any(i.role == "bed" and not i.known for i in items) or (not beds and topic not in UNIT_WIDE):
+        return [Unclear(slot="bed", text=text, statement=made)]
+    return [replace(made, bed=bed) for bed in beds or [None]]
+
+
+def _is_window(time: Item) -> bool:
+    return time.lead == "since" or any(c.style == "date" for c in time.clocks)
+
+
+def _topic(items: tuple[Item, ...]) -> str | None:
+    found = {i.name for i in items if i.role == "cue" and i.value == "ask"}
+    cues = {i.value for i in items if i.role == "cue"}
+    if cues & {"output", "amount", "out"}:
+        found.add("total")
+    if not found - {"last"} and cues & {"leak", "suction", "seal", "tidal", "fluid", "wall", "indicator"}:
+        found.add("checks")
+    if "checks" in found and "last" in found:
+        found.discard("last")
+    if not found and cues & {"level", "levelat"}:
+        found.add("last")
+    return next((t for t in RANK if t in found), None)
+
+
+def _window(
+    items: tuple[Item, ...], arrived: datetime
+) -> tuple[str | timedelta | datetime | None, tuple[datetime, ...] | None]:
+    """The window that was said, and the choices where it is not sure."""
+    for item in items:
+        if item.role == "cue" and item.value == "span":
+            minutes = int(item.name)
+            return ("24h" if minutes == 1440 else timedelta(minutes=minutes)), None
+    for item in items:
+        if item.role == "time":
+            found = item.when(arrived, LIST_REACH)
+            day = item.clocks[0] if item.clocks else None
+            if found.sure is not None:
+                return found.sure, None
+            if day is not None and day.style == "date" and day.day in {"today", "yesterday"} and not day.part:
+                return ("day" if day.day == "today" else "last_day"), None
+            return None, distinct(found.values or found.nearest) or (arrived,)
+    named = [i.name for i in items if i.role == "cue" and i.value == "window"]
+    return (named[0] if named else None), None

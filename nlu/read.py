@@ -1,0 +1,216 @@
+"""Reads one message: cut into pieces every way, give every number every role, judge, and settle."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from datetime import datetime
+from typing import Literal, NamedTuple
+
+from . import answers, corrections, queries
+from .building import Builder
+from .drafts import gathered
+from .items import Item
+from .judging import is_list, standing
+from .labels import bed_index
+from .lattice import Lattice
+from .pipeline import Read, pipeline
+from .cutting import cuts
+from .numbers import word
+from .roles import assignments
+from .scope import scoped
+from .statements import Answered, Parsed, Statement, Unclear
+from .verdict import Outcome, Reading, settled
+from . import hypotheses
+
+LONGEST = 2000
+MANY = 400
+
+
+class Hypothesis(NamedTuple):
+    """Another thing that a recogniser may have heard, with its confidence."""
+
+    text: str
+    confidence: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Ward:
+    """What the reader knows of the unit and the moment."""
+
+    arrived: datetime
+    index: Mapping[str, str] | None
+    voice: bool
+
+
+def parse(
+    text: str,
+    *,
+    arrived: datetime,
+    beds: Sequence[str] | None = None,
+    shifts: Sequence[object] = (),
+    capacity_ml: int | None = None,
+    alternatives: Sequence[tuple[str, float]] = (),
+    channel: Literal["text", "voice"] = "text",
+) -> Parsed:
+    """Everything that the message says, and what to ask.
+
+    `arrived` is aware, in the unit's zone; `beds` the unit's labels (None: any label that looks like
+    one); `alternatives` are other hypotheses of a recogniser, best first.
+    """
+    del shifts, capacity_ml
+    index = bed_index(tuple(beds)) if beds is not None else None
+    ward = Ward(arrived, index, channel == "voice" or bool(alternatives))
+    own = _parsed(text, ward)
+    if not alternatives:
+        return own
+    return hypotheses.weighed(own, [_parsed(other[0], ward) for other in alternatives])
+
+
+def _parsed(text: str, ward: Ward) -> Parsed:
+    outcome = _outcome(text, ward)
+    return Parsed(
+        text=text,
+        statements=tuple(s for s in outcome if isinstance(s, Statement)),
+        unclear=tuple(u for u in outcome if isinstance(u, Unclear)),
+    )
+
+
+def _outcome(text: str, ward: Ward) -> Outcome:
+    if len(text) > LONGEST:
+        return (Unclear(slot="kind", text=text),)
+    read = pipeline().read(text)
+    if not read.tokens:
+        return ()
+    lattice = Lattice(read, ward.index, voice=ward.voice)
+    ways = lattice.ways()
+    found, overfull = [], lattice.overfull
+    for way in ways:
+        for reading, too_many in Sentence(read, ward, scoped(way, read.tokens)).readings():
+            found.append(reading)
+            overfull |= too_many
+        if len(found) > MANY:
+            overfull = True
+            break
+    if overfull and any(s for r in found for s in r.outcome if isinstance(s, Statement)):
+        return (Unclear(slot="kind", text=text),)
+    return settled(found, text)
+
+
+class Sentence:
+    """One way through a message, read as an answer, a query, a correction or a report."""
+
+    def __init__(self, read: Read, ward: Ward, items: tuple[Item, ...]) -> None:
+        self.read = read
+        self.ward = ward
+        self.items = items
+        self.text = read.text
+
+    def readings(self) -> Iterator[tuple[Reading, bool]]:
+        """Every reading of this way, and whether there were too many to follow."""
+        special = self._special()
+        if special is not None:
+            yield special, False
+            return
+        head, tail = self._query_after_report()
+        found, too_many = assignments(head)
+        for items in found:
+            yield self._report(items, tail), too_many
+
+    # Short and special messages
+
+    def _special(self) -> Reading | None:
+        items = self.items
+        if corrections.is_withdrawal(items):
+            if any(i.role == "num" and i.lead in {"level", "levelat"} for i in items):
+                return Reading((Unclear(slot="kind", text=self.text),), (1, 0))
+            return self._rated([corrections.withdrawn(items, self.ward.arrived, self.text)])
+        if corrections.is_correction(items):
+            return self._rated(self._corrected())
+        simple = answers.other(self._labelled()) or self._choice_of_canister() or self._answer()
+        return self._rated([simple]) if simple is not None else None
+
+    def _rated(self, outcome: Sequence[Statement | Unclear]) -> Reading:
+        faults = sum(isinstance(s, Unclear) for s in outcome)
+        return Reading(tuple(outcome), (faults + sum(i.role == "num" for i in self.items), 0))
+
+    def _corrected(self) -> list[Statement | Unclear]:
+        phrase = {i.start: " ".join(word(self.read.tokens, k) for k in range(i.start, i.end)) for i in self.items}
+        said = " ".join(t.text for t in self.read.tokens)
+        return corrections.Correction(self.items, self.ward.arrived, self.text, said).read(phrase)
+
+    def _labelled(self) -> tuple[Item, ...]:
+        """The pieces with lone bare numbers that are beds taken as beds."""
+        return tuple(i.as_role("bed") if i.role == "num" and i.label and not i.lead else i for i in self.items)
+
+    def _choice_of_canister(self) -> Statement | None:
+        """ "new canister", "new box yes": an answer, when no bed or number is said."""
+        if any(i.role in {"num", "bed", "time", "bad"} for i in self.items):
+            return None
+        kinds = answers.cues(self.items, "kind")
+        if len(kinds) != 1 or kinds[0].name != "exchanged" or word(self.read.tokens, kinds[0].start) != "new":
+            return None
+        if kinds[0].end - kinds[0].start > 2 or answers.cues(self.items, "no"):
+            return None
+        return Answered(choice="new_canister", answer="yes" if answers.cues(self.items, "yes") else None)
+
+    def _answer(self) -> Statement | Unclear | None:
+        said = {i.value for i in self.items if i.role == "cue"}
+        told = said & {"yes", "no", "choice"}
+        if said - answers.QUIET - {"yes", "no", "choice"} - ({"level", "levelat"} if told else set()):
+            return None
+        return answers.answered(self._answer_items(bool(told & {"yes", "no"})), self.ward.arrived, self.text)
+
+    def _answer_items(self, told: bool) -> tuple[Item, ...]:
+        kept: list[Item] = []
+        for item in self.items:
+            after_tube = bool(kept) and kept[-1].role == "tube"
+            if item.role == "num" and after_tube and word(self.read.tokens, item.start) == "one":
+                continue
+            first = told and not any(i.role == "cue" and i.value in {"yes", "no"} for i in kept)
+            kept.append(item.as_role("bed") if item.role == "num" and item.label and first else item)
+        return tuple(kept)
+
+    # Reports and queries
+
+    def _query_after_report(self) -> tuple[tuple[Item, ...], tuple[Item, ...]]:
+        """The pieces up to a query that follows a report, and the query's own."""
+        items = self.items
+        for k, item in enumerate(items):
+            asks = item.role == "cue" and item.value in {"question", "ask"}
+            if asks and k and items[k - 1].role == "sep" and any(i.role in {"num", "time"} for i in items[:k]):
+                rest = tuple(items[k:])
+                if not any(i.role == "num" and not i.label for i in rest):
+                    return tuple(items[:k]), rest
+        return items, ()
+
+    def _report(self, items: tuple[Item, ...], tail: tuple[Item, ...]) -> Reading:
+        if queries.is_query(items):
+            outcome = queries.asked(items, self.ward.arrived, self.text)
+            faults = len(cuts(items, self.read.tokens, self.ward.voice))
+            return Reading(tuple(outcome), (faults + sum(isinstance(s, Unclear) for s in outcome), 0))
+        drafts = gathered(items)
+        if not drafts or not any(d.has_content or d.wants or d.clashes or d.time for d in drafts):
+            return self._bare(items)
+        stands = standing(drafts, self.ward.arrived).with_faults(cuts((*items, *tail), self.read.tokens, self.ward.voice))
+        builder = Builder(self.read.tokens, self.text, self.ward.arrived, is_list(drafts))
+        outcome = [s for d in drafts for s in builder.built(d)]
+        if tail:
+            outcome += self._asked_too(tail, drafts[-1].bed)
+        return Reading(tuple(outcome), stands.rank, (*stands.faults, *stands.doubts))
+
+    def _asked_too(self, tail: tuple[Item, ...], bed: Item | None) -> list[Statement | Unclear]:
+        items = tuple(i.as_role("bed") if i.role == "num" and i.label else i for i in tail)
+        if bed is not None and not any(i.role == "bed" for i in items):
+            items = (*items, bed)
+        return queries.asked(items, self.ward.arrived, self.text)
+
+    def _bare(self, items: tuple[Item, ...]) -> Reading:
+        """Nothing but a bed, perhaps a tube: what is the last line there?"""
+        beds = [i for i in items if i.role == "bed"]
+        strange = [i for i in items if i.role in {"foreign", "claimed", "bad"} or (i.role == "cue" and i.value == "word")]
+        if beds and not strange and not answers.cues(items, "nothing"):
+            return Reading(tuple(queries.asked(items, self.ward.arrived, self.text)))
+        if strange or beds or answers.cues(items, "nothing"):
+            return Reading((Unclear(slot="kind", text=self.text),), (1, 0))
+        return Reading(())

@@ -1,0 +1,198 @@
+"""Which number is the bed, the level, the time: candidates by the words around, and every whole assignment.
+
+A number keeps all the roles that its cue, unit and place allow; hard rules drop what cannot be. What
+stands is weighed per statement in `judging`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+
+from .items import Item
+
+MOST = 48
+CHECK_LIMITS = {"seal": 30, "suction": 60, "wall": 300, "leakgrade": 10}
+CHECK_UNITS = {"cm": ("seal", "suction"), "mmhg": ("wall",)}
+LEVEL_NAMES = {"old": "old", "new": "new", "opens": "opens"}
+ALTERNATIVE = frozenset({"or", "vs", "versus", "-", "/", "to", "\u00b1"})
+SLOTTED = frozenset({"bed", "level", "volume", "output", "time", "check", "tube"})
+RESETS = frozenset({
+    "kind", "level", "levelat", "old", "new", "opens", "amount", "output", "seal", "suction", "wall", "tubeword",
+    "canister", "what", "leak", "closing",
+})
+
+
+@dataclass(frozen=True, slots=True)
+class Trail:
+    """One assignment so far, and what the clause at hand already has."""
+
+    items: tuple[Item, ...] = ()
+    bed: bool = False
+    level: bool = False
+    time: bool = False
+    order: str = ""
+
+    def grown(self, item: Item) -> Trail:
+        """This assignment and one more piece."""
+        items = (*self.items, item)
+        match item.role:
+            case "bed":
+                return Trail(items, True, False, False, self.order)
+            case "level" | "volume" | "output":
+                return replace(self, items=items, level=True, order=self._ordered(item, "LT", self.time))
+            case "time":
+                return replace(self, items=items, time=True, order=self._ordered(item, "TL", self.level))
+            case "sep":
+                return replace(self, items=items, bed=False, level=False, time=False)
+            case "tube":
+                return replace(self, items=items, level=False)
+            case "cue" if item.value in RESETS:
+                return replace(self, items=items, level=False)
+        return replace(self, items=items)
+
+    def _ordered(self, item: Item, first: str, second: bool) -> str:
+        """Which of a bare level and a bare time came first: every pair of a message agrees."""
+        if item.lead or item.unit or not second or self.order:
+            return self.order
+        return "LT" if first == "TL" else "TL"
+
+    def fits(self, role: str) -> bool:
+        """Whether a bare level or time here keeps to the order of the pairs before."""
+        if role == "level":
+            return not (self.time and self.order == "LT")
+        return not (self.level and self.order == "TL")
+
+
+def assignments(items: tuple[Item, ...]) -> tuple[list[tuple[Item, ...]], bool]:
+    """Every way to give each number of the pieces one role; and whether there were too many."""
+    trails, overfull = [Trail()], False
+    for item in items:
+        if item.role in {"num", "bad"}:
+            trails = [t.grown(i) for t in trails for i in _options(item, t)]
+        else:
+            trails = [t.grown(item) for t in trails]
+        if len(trails) > MOST:
+            trails, overfull = trails[:MOST], True
+    return [t.items for t in trails], overfull
+
+
+def _options(item: Item, trail: Trail) -> Iterator[Item]:
+    if item.role == "bad":
+        yield (_check(item) if item.amount is None and item.lead == "seal" else None) or item
+        return
+    found = list(_candidates(item, trail))
+    yield from found or [item.as_role("bad")]
+
+
+def _candidates(item: Item, trail: Trail) -> Iterator[Item]:
+    other = _alternative(item, trail)
+    if other is not None:
+        yield other
+        if item.link not in {"-", "/"}:
+            return
+    if item.unit in {"bad", "lb"}:
+        return
+    if item.unit == "kg" or item.lead == "weight":
+        yield item.as_role("weight")
+        return
+    check = _check(item)
+    if check is not None:
+        yield check
+        return
+    if item.unit in {"cm", "mmhg"} or item.negative:
+        return
+    match item.lead:
+        case "amount":
+            yield from _amount(item, "volume")
+        case "output":
+            yield from _amount(item, "output")
+            if not trail.bed:
+                yield from _bed(item)
+        case "old" | "new" | "opens":
+            yield from _level(item, LEVEL_NAMES[item.lead])
+        case "level" | "levelat":
+            yield from _level(item)
+            yield from _time(item) if item.at else ()
+        case "timeword" | "since":
+            yield from _time(item)
+        case "to" | "from":
+            yield from _bed(item)
+            yield from _level(item)
+            yield from _time(item)
+        case "at" | "newat":
+            yield from _time(item)
+            if not trail.level:
+                yield from _level(item)
+        case _:
+            yield from _bare(item, trail)
+
+
+def _alternative(item: Item, trail: Trail) -> Item | None:
+    """ "1050 or 1060", "1200-1300": a second value for the slot of the number before."""
+    last = next((i for i in reversed(trail.items) if i.role not in {"cue", "sep"}), None)
+    between = last is not None and last.link == "between" and not item.at
+    if item.negative or (item.link not in ALTERNATIVE and not between):
+        return None
+    if last is None or last.role not in SLOTTED or (item.link in {"to", "/"} and last.role == "bed"):
+        return None
+    return replace(item, role="alt", name=last.name if last.role == "check" else last.role)
+
+
+def _check(item: Item) -> Item | None:
+    name = item.lead
+    if item.unit in CHECK_UNITS:
+        names = CHECK_UNITS[item.unit]
+        name = name if name in names else names[0] if len(names) == 1 and name in {"", "at", "suction"} else ""
+    elif item.unit:
+        return None
+    if name not in CHECK_LIMITS or item.figure is None or item.figure > CHECK_LIMITS[name]:
+        return None
+    whole = name == "seal" or item.figure == int(item.figure)
+    return replace(item, role="check", name=name) if whole else None
+
+
+def _bare(item: Item, trail: Trail) -> Iterator[Item]:
+    if item.unit in {"ml", "litre"}:
+        yield from _level(item)
+        return
+    before = trail.items[-1] if trail.items else None
+    if _may_be_bed(item, trail, before):
+        yield from _bed(item)
+    if not trail.level and trail.fits("level"):
+        yield from _level(item)
+    if not trail.time and trail.fits("time"):
+        yield from _time(item)
+    if trail.level or trail.time:
+        crowds = before is not None and before.role == "time" and item.clocklike
+        yield replace(item, role="bad", lead="at" if crowds else item.lead)
+
+
+def _may_be_bed(item: Item, trail: Trail, before: Item | None) -> bool:
+    if item.label is None or item.at:
+        return False
+    if before is not None and before.role == "bed":
+        return True
+    if before is not None and before.role == "repair":
+        return next((i.role for i in reversed(trail.items[:-1]) if i.role not in {"cue", "sep"}), "") == "bed"
+    return not trail.bed and not (before is not None and before.role in {"tube", "level"})
+
+
+def _bed(item: Item) -> Iterator[Item]:
+    if item.label is not None and not item.unit:
+        yield item.as_role("bed")
+
+
+def _level(item: Item, name: str = "") -> Iterator[Item]:
+    if item.amount is not None:
+        yield replace(item, role="level", name=name)
+
+
+def _amount(item: Item, role: str) -> Iterator[Item]:
+    if item.amount is not None:
+        yield item.as_role(role)
+
+
+def _time(item: Item) -> Iterator[Item]:
+    if item.clocks:
+        yield item.as_role("time")

@@ -1,0 +1,126 @@
+"""What is not ours, denied, planned or taken back while speaking: settled before any number gets its role.
+
+Works on the pieces of one way through the message. Patterns of what is not ours claim their numbers
+first; a denied or hoped-for number never reaches a mark, and is asked about instead.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from .items import Item
+from .numbers import Toks, word
+
+STRONG = frozenset({",", ";", ".", "!", "but", "then"})
+OURS = frozenset({
+    "level", "levelat", "tubeword", "canister", "seal", "suction", "wall", "leak", "tidal", "old", "new", "opens",
+    "kind", "what", "amount", "closing",
+})
+LIMITS = frozenset({
+    "over", "under", "below", "less than", "more than", "greater than", "at least", "at most", "no more than",
+    "not more than", "maximum", "minimum", "max",
+})
+STARTS = frozenset({"other", "plan", "neg", "repair", "no", "kind"})
+SAYS = frozenset({"num", "bad"})
+EVENT_CUES = frozenset({"kind", "what", "same"})
+CLAIMED = "claimed"
+DENIED = "denied"
+REPAIR = "repair"
+
+
+def scoped(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """The pieces with claimed numbers, denied stretches and repairs marked as such."""
+    if not any(i.value in STARTS for i in items if i.role == "cue"):
+        return items
+    asks = _asks(items)
+    found = _claimed(list(items))
+    if not asks:
+        found = _planned(found, toks)
+        if not any(_is_kind(i, {"corrected"}) for i in found):
+            found = _negated(found)
+    return tuple(_repaired(found, toks))
+
+
+def _asks(items: tuple[Item, ...]) -> bool:
+    return any(i.role == "cue" and i.value in {"question", "mark_of_question"} for i in items)
+
+
+def _is_kind(item: Item, names: set[str]) -> bool:
+    return item.role == "cue" and item.value == "kind" and item.name in names
+
+
+def _is_break(item: Item) -> bool:
+    return item.role == "sep" and item.value in STRONG
+
+
+def _claimed(items: list[Item]) -> list[Item]:
+    """Numbers beside "urine", "bp", "foley" are not ours, up to the next word that is ours."""
+    for k, cue in enumerate(items):
+        if cue.role != "cue" or cue.value != "other":
+            continue
+        own = False
+        for j in range(k + 1, len(items)):
+            if _is_break(items[j]) or (items[j].role == "cue" and items[j].value in OURS):
+                break
+            if items[j].role in SAYS and not _is_clock_after(items[j], own):
+                items[j], own = items[j].as_role(CLAIMED), True
+        if not own and k and items[k - 1].role in SAYS and items[k - 1].lead in {"", "at", "amount", "output"}:
+            items[k - 1] = items[k - 1].as_role(CLAIMED)
+        items[k] = cue.as_role("foreign")
+    return items
+
+
+def _is_clock_after(item: Item, own: bool) -> bool:
+    return own and item.lead == "at" and item.clocklike
+
+
+def _planned(items: list[Item], toks: Toks) -> list[Item]:
+    for k, cue in enumerate(items):
+        if cue.role != "cue" or cue.value != "plan":
+            continue
+        said = " ".join(word(toks, j) for j in range(cue.start, cue.end))
+        if said in LIMITS:
+            if k + 1 < len(items) and items[k + 1].role in SAYS:
+                items[k + 1] = items[k + 1].as_role("bad")
+            continue
+        start = next((j + 1 for j in range(k, -1, -1) if _is_break(items[j])), 0)
+        _deny(items, start, _clause_end(items, k))
+    return items
+
+
+def _clause_end(items: list[Item], k: int) -> int:
+    return next((j for j in range(k, len(items)) if _is_break(items[j])), len(items))
+
+
+def _negated(items: list[Item]) -> list[Item]:
+    for k, cue in enumerate(items):
+        if cue.role == "cue" and cue.value == "neg":
+            _deny(items, k + 1, _clause_end(items, k))
+    return items
+
+
+def _deny(items: list[Item], start: int, end: int) -> None:
+    """Whatever is said in the stretch is asked about; where and when stay."""
+    for j in range(start, end):
+        item = items[j]
+        if item.role in SAYS or (item.role == "cue" and item.value in EVENT_CUES):
+            items[j] = item.as_role(DENIED)
+
+
+MENDING = frozenset({"correction", "make that", "scratch that", "strike that"})
+
+
+def _mends(item: Item, toks: Toks) -> bool:
+    return item.value == "kind" and " ".join(word(toks, j) for j in range(item.start, item.end)) in MENDING
+
+
+def _repaired(items: list[Item], toks: Toks) -> Iterator[Item]:
+    """ "bed twelve, no, thirteen": a word of repair with something before it and something after."""
+    said = False
+    for k, item in enumerate(items):
+        repairs = item.role == "cue" and (item.value in {"repair", "no"} or _mends(item, toks))
+        if repairs and said and any(i.role in {"num", "bed", "time", "tube"} for i in items[k + 1 :]):
+            yield item.as_role(REPAIR)
+        else:
+            yield item
+        said |= item.role in {"num", "time"} or item.role == "bed"

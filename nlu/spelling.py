@@ -1,0 +1,70 @@
+"""Misspelt cue words put right by a small edit distance; numbers never.
+
+A word that is nearly a number word is not guessed at: it is marked as broken, and a number beside
+it is asked.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import lru_cache
+
+from rapidfuzz.distance import OSA
+
+from .patterns.numerals import NUMERALS
+from .patterns.plain import PLAIN
+from .tokens import Token
+
+SHORTEST = 4
+LONG = 8
+BROKEN = "?broken"
+
+
+class Speller:
+    """Repairs words against a fixed vocabulary; remembers a bounded number of answers."""
+
+    def __init__(self, vocabulary: frozenset[str]) -> None:
+        self.vocabulary = vocabulary
+        self._known = vocabulary | NUMERALS
+        self._by_length: dict[int, list[str]] = {}
+        for word in sorted(vocabulary - NUMERALS):
+            if word.isalpha() and len(word) >= SHORTEST:
+                self._by_length.setdefault(len(word), []).append(word)
+        self.repair = lru_cache(maxsize=4096)(self._repair)
+
+    def repaired(self, toks: Sequence[Token]) -> tuple[tuple[Token, ...], frozenset[int]]:
+        """The tokens with cue words put right, and the places of broken number words."""
+        out: list[Token] = []
+        broken: set[int] = set()
+        for place, token in enumerate(toks):
+            if token.text in self._known or len(token.text) < SHORTEST or not token.is_word:
+                out.append(token)
+                continue
+            right = self.repair(token.text[:24])
+            if right == BROKEN:
+                broken.add(place)
+            out.append(token if right == BROKEN else token._replace(text=right))
+        return tuple(out), frozenset(broken)
+
+    def _repair(self, word: str) -> str:
+        if word in PLAIN:
+            return word
+        if any(_near(word, numeral) for numeral in NUMERALS if len(numeral) >= SHORTEST):
+            return BROKEN
+        reach = 2 if len(word) >= LONG else 1
+        best: list[tuple[int, str]] = []
+        for length in range(len(word) - reach, len(word) + reach + 1):
+            for known in self._by_length.get(length, ()):
+                distance = OSA.distance(word, known, score_cutoff=reach)
+                if distance <= reach and _same_start(word, known):
+                    best.append((distance, known))
+        return min(best)[1] if best else word
+
+
+def _near(word: str, numeral: str) -> bool:
+    return abs(len(word) - len(numeral)) <= 1 and OSA.distance(word, numeral, score_cutoff=1) <= 1
+
+
+def _same_start(word: str, known: str) -> bool:
+    """Whether the first letters agree, or are swapped; a wrong first letter is rare and misleads."""
+    return word[0] == known[0] or word[:2] == known[1::-1]

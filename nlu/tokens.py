@@ -1,0 +1,92 @@
+"""Words, digits and signs of a message, each with its place: the tokenizer of this language.
+
+Digits and letters never share a token ("1050ml" is two, glued), because nurses and recognisers
+glue and split them at will. No meaning is given here.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from typing import NamedTuple
+
+_TOKEN = re.compile(r"\d+|[^\W\d_]+(?:'[^\W\d_]+)*|[^\s\w]|_")
+_SAME_LENGTH = str.maketrans(
+    {
+        "\u2019": "'",
+        "\u2018": "'",
+        "\u02bc": "'",
+        "`": "'",
+        "\u2010": "-",
+        "\u2011": "-",
+        "\u2012": "-",
+        "\u2013": "-",
+        "\u2014": "-",
+        "\u2212": "-",
+        "\u00a0": " ",
+        "\u202f": " ",
+        "\u2009": " ",
+        "\uff1a": ":",
+        "\uff0c": ",",
+        "\uff0e": ".",
+        "\n": ";",
+        "\r": " ",
+    }
+)
+_FRACTIONS = {"\u00bd": "half", "\u00bc": "quarter"}
+
+
+class Token(NamedTuple):
+    """A word, a run of digits, or one sign; `glued` when no space stands before it."""
+
+    text: str
+    start: int
+    end: int
+    glued: bool
+
+    @property
+    def is_digits(self) -> bool:
+        """Whether it is a run of decimal digits."""
+        return self.text[0].isdecimal()
+
+    @property
+    def is_word(self) -> bool:
+        """Whether it is made of letters."""
+        return self.text[0].isalpha()
+
+
+def tokens(text: str) -> tuple[Token, ...]:
+    """The tokens of a message, lower-case, their places being those of the message as it came."""
+    plain = folded(text)
+    found: list[Token] = []
+    last = -1
+    for match in _TOKEN.finditer(plain):
+        word = match.group()
+        start, end = match.span()
+        found.append(Token(_FRACTIONS.get(word, word), start, end, start == last))
+        last = end
+    return tuple(found)
+
+
+def folded(text: str) -> str:
+    """The message in lower case and plain signs, character for character of the same length."""
+    lowered = text.translate(_SAME_LENGTH).lower()
+    if text.isascii():
+        return lowered
+    if len(lowered) != len(text):
+        lowered = "".join(_one(c) for c in text.translate(_SAME_LENGTH))
+    return "".join(c if c.isascii() else _plain(c) for c in lowered)
+
+
+def _one(char: str) -> str:
+    low = char.lower()
+    return low if len(low) == 1 else char
+
+
+def _plain(char: str) -> str:
+    if char.isdecimal():
+        return str(unicodedata.decimal(char))
+    if char in _FRACTIONS:
+        return char
+    base = unicodedata.normalize("NFKD", char)[:1]
+    return base.lower() if base.isascii() and base.isalpha() else char

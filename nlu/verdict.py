@@ -1,0 +1,114 @@
+"""From the readings that stand to what is accepted and what is asked.
+
+Exactly one full reading without a doubt is accepted. Where several stand, what they agree on is
+accepted and the slot in which they differ is asked, with all their values as choices.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, fields, replace
+from datetime import datetime
+from typing import Any
+
+from .statements import Corrected, Drained, Exchanged, Mark, Placed, Removed, Statement, Unclear
+
+Outcome = tuple[Statement | Unclear, ...]
+WITH_LEVEL = (Mark, Drained, Placed, Exchanged, Removed, Corrected)
+ORDER = ("bed", "level_ml", "volume_ml", "final_ml", "tube", "at")
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """What the whole message would say, and how well that stands (faults, then doubts)."""
+
+    outcome: Outcome
+    rank: tuple[int, int] = (0, 0)
+    why: tuple[str, ...] = ()
+
+
+def settled(readings: Iterable[Reading], text: str) -> Outcome:
+    """What to accept and what to ask."""
+    found = list(readings)
+    if not found:
+        return (Unclear(slot="kind", text=text),)
+    best = min(r.rank for r in found)
+    top = list(dict.fromkeys(_same(r.outcome) for r in found if r.rank == best))
+    if len(top) == 1 and best[1] == 0:
+        return top[0]
+    return merged(top, text, doubted=best[1] > 0)
+
+
+def _same(outcome: Outcome) -> Outcome:
+    return outcome
+
+
+def merged(outcomes: Sequence[Outcome], text: str, *, doubted: bool = False) -> Outcome:
+    """What several outcomes agree on, and one question about the rest."""
+    first = outcomes[0]
+    common = [s for s in first if isinstance(s, Statement) and all(s in o for o in outcomes)]
+    if doubted:
+        common = [s for s in common if not isinstance(s, WITH_LEVEL)]
+    rests = [[s for s in o if s not in common] for o in outcomes]
+    return (*common, _question(rests, text))
+
+
+def _question(rests: list[list[Statement | Unclear]], text: str) -> Unclear:
+    firsts = [r[0] for r in rests if r]
+    whole = [s for s in firsts if isinstance(s, Statement)]
+    if not whole:
+        asked = [s for s in firsts if isinstance(s, Unclear)]
+        return _one_of(asked, text)
+    if any(len(r) != 1 for r in rests) and len({len(r) for r in rests}) > 1:
+        return Unclear(slot=_slot(whole), text=text, readings=(), statement=_agreed(whole))
+    partial = [s.statement for s in firsts if isinstance(s, Unclear) and s.statement is not None]
+    slot = _slot([*whole, *partial])
+    choices = tuple(dict.fromkeys(_value(s, slot) for s in whole if _value(s, slot) is not None))
+    if len(choices) == len(whole) == len(firsts) and len(rests[0]) == 1:
+        return Unclear(slot=slot, text=text, choices=choices, readings=tuple(whole), statement=_agreed(whole))
+    return Unclear(slot=slot, text=text, statement=_agreed([*whole, *partial]))
+
+
+def _one_of(asked: list[Unclear], text: str) -> Unclear:
+    if not asked:
+        return Unclear(slot="kind", text=text)
+    asked = sorted(asked, key=lambda a: ORDER.index(a.slot) if a.slot in ORDER else len(ORDER))
+    same = [a for a in asked if a.slot == asked[0].slot]
+    choices = tuple(dict.fromkeys(c for a in same for c in a.choices))
+    return asked[0] if choices == asked[0].choices else replace(asked[0], choices=choices, readings=())
+
+
+def _slot(whole: list[Statement]) -> str:
+    """The first slot in which they differ; the level where they differ in none."""
+    if len({s.kind for s in whole}) > 1:
+        return "kind"
+    names = [f.name for f in fields(whole[0]) if f.name != "spans"]
+    for name in sorted(names, key=lambda n: ORDER.index(n) if n in ORDER else len(ORDER)):
+        if len({_value(s, name) for s in whole}) > 1:
+            return name
+    return next((n for n in ("level_ml", "final_ml", "volume_ml") if n in names), "kind")
+
+
+def _value(statement: Statement, slot: str) -> Any:
+    return statement.kind if slot == "kind" else getattr(statement, slot, None)
+
+
+def _agreed(whole: list[Statement]) -> Statement:
+    """The statement with only what all agree on."""
+    first = whole[0]
+    if len({s.kind for s in whole}) > 1:
+        return Statement(bed=first.bed if len({s.bed for s in whole}) == 1 else None)
+    differing: dict[str, Any] = {}
+    for f in fields(first):
+        if f.name == "spans" or len({_value(s, f.name) for s in whole}) == 1:
+            continue
+        differing[f.name] = False if f.name in {"closing", "about"} else () if f.name == "tubes" else None
+    if len(whole) == 1 and isinstance(first, WITH_LEVEL):
+        names = {f.name for f in fields(first)}
+        differing = {n: None for n in ("level_ml", "final_ml", "volume_ml") if n in names}
+    return replace(first, **differing)
+
+
+def choices_of(values: Iterable[Any]) -> tuple[str | int | datetime, ...]:
+    """The values once each, in order."""
+    return tuple(dict.fromkeys(values))
