@@ -115,8 +115,13 @@ def _not_sure(unclear: Unclear) -> NotSure:
         text=unclear.text,
         choices=tuple(_plain(choice) for choice in unclear.choices),
         readings=readings if complete else (),
-        partial=slots_of(unclear.statement) if unclear.statement else None,
+        partial=_partial(unclear.statement),
     )
+
+
+def _partial(statement: Statement | None) -> Slots | None:
+    """What is sure of a statement; None where not even its kind is."""
+    return None if statement is None or type(statement) is Statement else slots_of(statement)
 
 
 def _plain(value: Value) -> Value:

@@ -71,8 +71,9 @@ def short_source(source: str) -> str:
 
 
 def _head(caution: Caution, bed: str | None, still: bool) -> str:
-    right = " if right" if caution.if_right else ""
-    return f"{PREFIX[caution.severity]}{right}{' still' if still else ''}{_subject(caution, bed)}"
+    state = f"{' if right' if caution.if_right else ''}{' still' if still else ''}"
+    subject = _subject(caution, bed)
+    return f"{PREFIX[caution.severity]}{state}{',' if state and subject else ''}{subject}"
 
 
 def _subject(caution: Caution, bed: str | None) -> str:

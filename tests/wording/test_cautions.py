@@ -69,6 +69,12 @@ def test_a_caution_that_stood_before_says_still() -> None:
     assert text(URGENT, still=True).startswith("URGENT still: 620 mL")
 
 
+def test_if_right_and_still_do_not_run_into_the_tube() -> None:
+    left = replace(URGENT, tube="left")
+    assert text(replace(left, if_right=True)).startswith("URGENT if right, left: 620 mL")
+    assert text(left, still=True).startswith("URGENT still, left: 620 mL")
+
+
 def test_a_reply_about_several_beds_names_bed_and_tube() -> None:
     told = caution_text(replace(URGENT, tube="left"), NEW_YORK, NOW, bed="12")
     assert told.startswith("URGENT bed 12 left: ")
