@@ -128,7 +128,12 @@ def listed(folder: Path) -> set[str]:
         if not path.name.startswith(".")
         and path.name not in left
         and path.suffix not in (".egg-info", ".sqlite")
+        and (path.is_file() or _holds_something(path))
     }
+
+
+def _holds_something(folder: Path) -> bool:
+    return any(path.is_file() and "__pycache__" not in path.parts for path in folder.rglob("*"))
 
 
 def test_the_map_names_what_is_in_the_tree_and_nothing_else() -> None:

@@ -74,20 +74,13 @@ def ask_doubt(
     first = open_doubts[0]
     together = tuple(each for each in open_doubts if each.code in _OF_THE_LEVEL)
     together = together if first.code in _OF_THE_LEVEL else (first,)
-    since = spot.ledger.level_after(spot.at) if spot.ledger and not isinstance(said, Fix) else None
-    read = Doubted(
-        where=spot.where(),
-        at=spot.at,
-        level_ml=line.level_ml,
-        final=isinstance(line, FinalLevel),
-        since=since,
-    )
+    read = _doubted(spot, said, line)
     neighbours = tuple(level.entry for level in (first.before, first.after) if level is not None)
     pending = Pending(
         ask=_ASKS.get(first.code, Ask.DOUBT),
         said=said,
         grant=grant,
-        asked=tuple(mark_of(each, line.level_ml, since) for each in together),
+        asked=tuple(mark_of(each, line.level_ml, read.since) for each in together),
         targets=neighbours,
         drains=(spot.ledger.drain,) if spot.ledger else (),
     )
@@ -102,6 +95,18 @@ def ask_doubt(
             kind="corrected" if isinstance(said, Fix) else said.fact.kind,
         ),
         dangers=dangers_of(bedside, said, spot.ledger, grant.target) if spot.ledger else (),
+    )
+
+
+def _doubted(spot: Spot, said: Report | Fix, line: Line | FinalLevel) -> Doubted:
+    """The reading, with the line that follows it: another nurse's may have come since."""
+    is_new = spot.ledger is not None and not isinstance(said, Fix)
+    return Doubted(
+        where=spot.where(),
+        at=spot.at,
+        level_ml=line.level_ml,
+        final=isinstance(line, FinalLevel),
+        since=spot.ledger.level_after(spot.at) if spot.ledger and is_new else None,
     )
 
 
