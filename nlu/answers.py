@@ -29,6 +29,8 @@ def answered(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement
     told = bool(yes or no or choice)
     if len(nums) > 1 or len(times) > 1 or len(beds) > 1 or any(i.role in {"bad", "alt"} for i in items):
         return None
+    if any(i.role == "bed" and not i.known for i in items):
+        return None
     if not told and len([1 for x in (beds, tubes, nums, times) if x]) != 1:
         return None
     if not told and (beds or _unknown(items)):
@@ -48,7 +50,7 @@ def answered(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement
 
 
 def _unknown(items: tuple[Item, ...]) -> bool:
-    return len(cues(items, "word")) > 2
+    return bool(cues(items, "word"))
 
 
 def other(items: tuple[Item, ...]) -> Statement | None:

@@ -75,6 +75,8 @@ class Builder:
     # What a draft says
 
     def _statements(self, draft: Draft) -> Iterator[tuple[Statement, dict[str, Item]]]:
+        if draft.kind == "removed" and any(w.name == "dislodged" for w in draft.whats):
+            draft.kind = ""
         if draft.kind in PLAIN:
             yield PLAIN[draft.kind](), {}
         elif draft.kind:
@@ -116,8 +118,6 @@ class Builder:
 
     def _amounts(self, draft: Draft) -> Iterator[tuple[Statement, dict[str, Item]]]:
         level = draft.level if draft.kind != "exchanged" else None
-        if not draft.kind and draft.final is not None and level is None:
-            level = draft.final
         if draft.volume is not None:
             yield Drained(volume_ml=draft.volume.amount, about=draft.about), {"volume_ml": draft.volume}
         elif draft.output is not None:
@@ -132,7 +132,7 @@ class Builder:
             yield kind(), {}
         elif not draft.has_content:
             yield Mark(), {}
-        elif draft.bad and not draft.kind:
+        elif (draft.bad or draft.final) and not draft.kind:
             yield Mark(closing=draft.closing), {}
 
     def _checked(self, draft: Draft) -> tuple[Statement, dict[str, Item]]:
@@ -162,11 +162,16 @@ class Builder:
             spans["bed"] = self.span(draft.bed)
         statement = replace(statement, tube=tube, spans=spans)
         asked = self._asked(statement, draft)
-        if draft.time is None or asked is not None and asked.slot == "at":
+        if draft.time is None or (asked is not None and asked.slot == "at") or self._is_loose_day(draft):
             return asked or statement
         at, question = self.moment(draft.time, statement)
         statement = replace(statement, at=at, spans={**spans, "at": self.span(draft.time)})
         return self._asked(statement, draft) or question or statement
+
+    def _is_loose_day(self, draft: Draft) -> bool:
+        """ "went home this morning": an event of a day, with no time said."""
+        loose = draft.time is not None and all(c.style == "date" for c in draft.time.clocks)
+        return loose and draft.kind in PLAIN
 
     def moment(self, time: Item, statement: Statement) -> tuple[datetime | None, Unclear | None]:
         """When it was, or the question about it."""
@@ -186,6 +191,8 @@ class Builder:
                 return self._clash(slot, items, statement)
         if draft.bad:
             return self._bad(draft.bad[0], statement)
+        if draft.faults or (draft.final is not None and not draft.kind):
+            return self._lacking("kind", Statement(bed=statement.bed))
         if draft.bed is None:
             return self._lacking("bed", statement)
         if not draft.bed.known:

@@ -347,6 +347,8 @@ def _minutes_past(toks: Toks, i: int) -> Iterator[Found]:
         yield from _half_hour(toks, i)
         return
     link = word(toks, end)
+    if link == "of" and minutes % 5:
+        return
     if link in PAST or link in TO:
         sign = 1 if link in PAST else -1
         whole = False

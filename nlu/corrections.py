@@ -21,19 +21,49 @@ LINE_WORDS = frozenset({"level", "old"})
 
 @dataclass(slots=True)
 class Sides:
-    """The values of each sort that were wrong (`was`) and that are right (`now`)."""
+    """The values of one sort: said to be wrong, said to be right, or neither."""
 
     was: list[Item] = field(default_factory=list)
     now: list[Item] = field(default_factory=list)
+    free: list[Item] = field(default_factory=list)
 
-    def add(self, item: Item, *, wrong: bool) -> None:
-        """One more value."""
-        (self.was if wrong else self.now).append(item)
+    @property
+    def crowded(self) -> bool:
+        """Whether more was said than one wrong and one right value."""
+        return len(self.was) > 1 or len(self.now) > 1 or len(self.free) > 1 or len(self.all) > 2
+
+    @property
+    def all(self) -> list[Item]:
+        """Every value."""
+        return [*self.was, *self.free, *self.now]
+
+    def pair(self, *, alone_is_wrong: bool) -> tuple[Item | None, Item | None]:
+        """The wrong and the right value; one that stands alone belongs to the side given."""
+        was, now = self.was[:1], self.now[:1]
+        for item in self.free:
+            if now and not was:
+                was = [item]
+            elif was and not now:
+                now = [item]
+            elif alone_is_wrong:
+                was = [item]
+            else:
+                now = [item]
+        return (was[0] if was else None), (now[0] if now else None)
 
 
 def is_correction(items: tuple[Item, ...]) -> bool:
     """Whether a correction is said anywhere."""
-    return any(i.role == "cue" and i.value == "kind" and i.name == "corrected" for i in items)
+    if any(i.role == "cue" and i.value == "kind" and i.name == "corrected" for i in items):
+        return True
+    return any(i.role == "cue" and i.value == "neg" and _is_between(items, k) for k, i in enumerate(items))
+
+
+def _is_between(items: tuple[Item, ...], k: int) -> bool:
+    """ "was for bed 14 not bed 12": two beds or two tubes with "not" between them."""
+    before = [i for i in items[:k] if i.role in {"bed", "tube", "num", "time"}]
+    after = [i for i in items[k + 1 :] if i.role in {"bed", "tube", "num", "time"}]
+    return bool(before and after) and before[-1].role == after[0].role and before[-1].role in {"bed", "tube"}
 
 
 def is_withdrawal(items: tuple[Item, ...]) -> bool:
@@ -48,6 +78,7 @@ class Correction:
         self.items = items
         self.arrived = arrived
         self.text = text
+        self.said = said
         self.turned = self.negated = False
         self.wrong_time = "wrong time" in said or "timing" in said
         self.beds, self.tubes, self.nums, self.times = Sides(), Sides(), Sides(), Sides()
@@ -62,6 +93,8 @@ class Correction:
         for k, item in enumerate(self.items):
             nxt = self.items[k + 1] if k + 1 < len(self.items) else None
             self._piece(item, nxt, phrase)
+        if _ends_open(self.items, phrase) or self.said.endswith(" to"):
+            self.odd = True
         return [self._made()]
 
     def _piece(self, item: Item, nxt: Item | None, phrase: dict[int, str]) -> None:
@@ -73,9 +106,9 @@ class Correction:
             case "cue" if item.value == "filler" and phrase.get(item.start) == "to":
                 self.turned = True
             case "bed":
-                self._side(self.beds, item)
+                self._add(self.beds, item)
             case "tube":
-                self._side(self.tubes, item)
+                self._add(self.tubes, item)
             case "time":
                 self._time(item, nxt)
             case "num":
@@ -85,20 +118,21 @@ class Correction:
             case "sep" if item.value in {",", ";", "."}:
                 self.negated = False
 
-    def _wrong(self, item: Item) -> bool:
-        if self.negated or item.link in {"not", "from"} or item.lead == "from":
+    def _add(self, sides: Sides, item: Item, *, line: bool = False) -> None:
+        """A value on its side: "not 1050" and "from 890" were wrong, "to 980" and "should be" are right."""
+        if self.negated or item.link in {"not", "from"} or item.lead == "from" or line:
             self.negated = False
-            return True
-        return not (self.turned or item.lead == "to" or item.link == "to")
-
-    def _side(self, sides: Sides, item: Item) -> None:
-        sides.add(item, wrong=self._wrong(item))
-
-    def _time(self, item: Item, nxt: Item | None) -> None:
-        self.times.add(item, wrong=self._wrong(item) or bool(self._names_line(nxt)))
+            sides.was.append(item)
+        elif self.turned or item.lead == "to" or item.link == "to":
+            sides.now.append(item)
+        else:
+            sides.free.append(item)
 
     def _names_line(self, nxt: Item | None) -> bool:
         return nxt is not None and nxt.role == "cue" and nxt.value in LINE_WORDS
+
+    def _time(self, item: Item, nxt: Item | None) -> None:
+        self._add(self.times, item, line=self._names_line(nxt))
 
     def _number(self, item: Item, nxt: Item | None) -> None:
         timely = bool(item.clocks) and item.clocklike and not item.unit and item.within(LIST_REACH, self.arrived)
@@ -108,27 +142,33 @@ class Correction:
             self._time(item, nxt)
         elif item.amount is None or item.negative or item.unit == "bad":
             self.odd = True
-        elif item.label is not None and item.lead in {"", "to"} and not item.unit and self._wants_bed(nxt):
-            self._side(self.beds, item)
+        elif item.label is not None and item.lead in {"", "to"} and not item.unit and self._wants_bed():
+            self._add(self.beds, item)
         else:
-            self._side(self.nums, item)
+            self._add(self.nums, item)
 
     def _sure_line(self, item: Item) -> bool:
         return any(c.minute == 0 for c in item.clocks)
 
-    def _wants_bed(self, nxt: Item | None) -> bool:
-        return not self.beds.was or (len(self.beds.was) == 1 and not self.nums.now and self._belongs())
+    def _wants_bed(self) -> bool:
+        return not self.beds.all or (len(self.beds.all) == 1 and not self.nums.all and self._belongs())
 
     def _belongs(self) -> bool:
         return any(i.role == "cue" and i.value == "word" and i.name in {"belongs", "belonged"} for i in self.items)
 
     # What comes of it
 
+    def _place(self, sides: Sides, level: Item | None) -> tuple[Item | None, Item | None]:
+        """Which of two beds (times, tubes) the wrong line has; with a right level, one alone is the line's."""
+        was, now = sides.pair(alone_is_wrong=True)
+        return (now, None) if was is None and level is not None else (was, now)
+
     def _made(self) -> Statement | Unclear:
-        bed, to_bed = _pair(self.beds, single_is_was=True)
-        tube, to_tube = _pair_of_tubes(self.tubes)
-        was, level = _pair(self.nums, single_is_was=False)
-        at, to_at = _pair(self.times, single_is_was=True)
+        was, level = self.nums.pair(alone_is_wrong=False)
+        bed, to_bed = self._place(self.beds, level)
+        at, to_at = self._place(self.times, level)
+        tube_item, to_tube_item = self._place(self.tubes, level)
+        tube, to_tube = (i.name if i else None for i in (tube_item, to_tube_item))
         moments = [i.when(self.arrived, LIST_REACH) if i else None for i in (at, to_at)]
         made = Corrected(
             bed=bed.label if bed else None,
@@ -143,34 +183,21 @@ class Correction:
         for slot, found in zip(("at", "to_at"), moments, strict=True):
             if found is not None and found.sure is None:
                 return Unclear(slot=slot, text=self.text, choices=found.values or found.nearest, statement=made)
-        crowded = any(len(s.was) > 1 or len(s.now) > 1 for s in (self.beds, self.nums, self.times))
+        crowded = any(s.crowded for s in (self.beds, self.nums, self.times))
         if self.odd or crowded or (bed is not None and not bed.known):
             return Unclear(slot="level_ml", text=self.text, statement=made)
+        whole = made.at is not None and made.level_ml is not None
+        if made.bed is None and (whole or not (self.turned or self.nums.all or self.times.all)):
+            return Unclear(slot="bed", text=self.text, statement=made)
         if not any((made.to_bed, made.to_tube, made.level_ml is not None, made.to_at)):
             return Unclear(slot="level_ml", text=self.text, statement=made)
         return made
 
 
-def _pair(sides: Sides, *, single_is_was: bool) -> tuple[Item | None, Item | None]:
-    """The wrong and the right value; one alone is the line's (bed, time) or the right one (a level)."""
-    was, now = list(sides.was), list(sides.now)
-    if single_is_was and not was and now:
-        was, now = [now[0]], now[1:]
-    if not single_is_was and was and not now:
-        was, now = was[:-1], [was[-1]]
-    if single_is_was and len(was) == 2 and not now:
-        was, now = was[:1], was[1:]
-    return (was[0] if was else None), (now[0] if now else None)
-
-
-def _pair_of_tubes(sides: Sides) -> tuple[str | None, str | None]:
-    was, now = [i.name for i in sides.was], [i.name for i in sides.now]
-    if now and not was:
-        was, now = now, []
-    if len(was) == 2 and not now and set(was) == {"left", "right"}:
-        # "was the left tube not the right": the last one named is the denied one.
-        return was[1], was[0]
-    return (tube_name(was) if was else None), (tube_name(now) if now else None)
+def _ends_open(items: tuple[Item, ...], phrase: dict[int, str]) -> bool:
+    """ "correct 1200 to": the right value never came."""
+    last = phrase.get(items[-1].start, "")
+    return last.endswith("to") or (last in TURNS and len(items) > 1)
 
 
 def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement | Unclear:

@@ -4,29 +4,47 @@ from __future__ import annotations
 
 from .clock import clocks, length
 from .items import Item
-from .numbers import Toks, is_digits, numbers
+from .numbers import Toks, glued, is_digits, numbers, word
 
 WHOLE = frozenset({"num", "level", "volume", "output", "time", "bad", "alt", "check", "weight", "claimed", "denied"})
 
 
 def cuts(items: tuple[Item, ...], toks: Toks, voice: bool) -> list[str]:
     """One line for each piece that a longer number or time at its place would have taken in."""
-    ends = {i.end for i in items}
+    ends = {i.end for i in items} | {i.core for i in items}
     return [
         "a number or time is cut in two"
         for item in items
-        if (item.role in WHOLE or _is_bare_bed(item, toks, voice)) and _is_cut(item, ends, toks)
+        if (item.role in WHOLE or _is_bare_bed(item)) and _is_cut(item, ends, toks, voice)
     ]
 
 
-def _is_bare_bed(item: Item, toks: Toks, voice: bool) -> bool:
+def _is_bare_bed(item: Item) -> bool:
     """A bed without the word bed; typed digits side by side ("12 50") are two numbers all the same."""
-    return item.role == "bed" and item.figure is not None and (voice or not is_digits(toks, item.start))
+    return item.role == "bed" and item.figure is not None
 
 
-def _is_cut(item: Item, ends: set[int], toks: Toks) -> bool:
-    longer = {n.end for n in numbers(toks, item.start)} | {end for end, _ in clocks(toks, item.start)}
+def _is_cut(item: Item, ends: set[int], toks: Toks, voice: bool) -> bool:
+    if _is_group(item, toks):
+        return True
+    longer = {end for end, clock in clocks(toks, item.start) if clock.sure or item.role != "bed"}
+    if item.role != "bed" or voice or not is_digits(toks, item.start):
+        longer |= {n.end for n in numbers(toks, item.start)}
     if item.role != "time":
         end, minutes = length(toks, item.start)
-        longer |= {end} if minutes is not None else set()
+        longer |= {end} if minutes is not None and word(toks, end - 1) != "m" else set()
     return any(end > item.end and end in ends for end in longer)
+
+
+def _is_group(item: Item, toks: Toks) -> bool:
+    """ "440,020" is one number, however odd, and no list of two."""
+    comma = max(item.core, item.start + 1)
+    tail = word(toks, comma + 1)
+    return (
+        word(toks, comma) == ","
+        and is_digits(toks, comma - 1)
+        and glued(toks, comma)
+        and glued(toks, comma + 1)
+        and tail.isdecimal()
+        and len(tail) == 3
+    )

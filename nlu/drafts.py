@@ -7,7 +7,7 @@ at hand opens the next one; bed, tube and time are shared afterwards.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from .items import Item
 from .labels import tube_name
@@ -123,7 +123,7 @@ class Gathering:
             case "cue":
                 self._cue(item)
         self.linked = item.value if item.role == "sep" else "" if item.role != "cue" else self.linked
-        self.last = item if item.role not in {"sep", "cue"} else self.last
+        self.last = item if item.role not in {"sep", "cue", "repair"} else self.last
 
     def _mend(self, slot: str, old: Item, new: Item) -> None:
         """A second value after a word of repair; odd where the repaired word was of another sort."""
@@ -145,6 +145,8 @@ class Gathering:
             draft.to_bed = item
         elif draft.bed is None:
             draft.bed = item
+            if item.lead in {"output", "amount"}:
+                draft.wants = draft.wants or replace(item, value=item.lead)
         elif draft.bed.label == item.label and item.label is not None:
             if draft.has_amount and not draft.kind and self.linked:
                 self.open().bed = item
@@ -163,7 +165,7 @@ class Gathering:
             draft.clash("tube", draft.tubes[-1], item)
             return
         if draft.tubes and draft.has_content and not draft.joined and draft.kind != "placed":
-            if not _one_name(draft.tubes[-1], item) and draft.tubes[-1].name != item.name:
+            if not (_one_name(draft.tubes[-1], item) and self.last is draft.tubes[-1]) and draft.tubes[-1].name != item.name:
                 fresh = self.open()
                 fresh.kind = draft.kind if draft.kind == "removed" else ""
                 fresh.tubes.append(item)
@@ -191,16 +193,20 @@ class Gathering:
         if self.repair and (old := draft.final or draft.level or draft.volume) is not None:
             self._mend("level", old, item)
             return
-        if self.foreign and not item.unit and item.lead in {"", "at"}:
+        if self.foreign and not item.unit and item.lead not in {"level", "levelat"}:
             draft.faults += 1
-        if item.name == "old" and draft.kind != "placed":
+        if (item.name == "old" or (item.name == "last" and draft.kind == "exchanged")) and draft.kind != "placed":
             self._old(item)
         elif item.name == "opens" and draft.kind in {"exchanged", "placed", ""} and draft.level is None:
             draft.opening = item
         elif draft.kind in {"removed", "placed"} and draft.level is None and item.name != "new":
             draft.level = item
+        elif draft.kind == "exchanged" and item.name != "new" and item.lead not in {"level", "levelat"}:
+            draft.clash("level", item)
         elif draft.kind or draft.has_amount:
             self.open().level = item
+        elif draft.wants is not None and draft.wants.value == "output" and item.lead not in {"level", "levelat"}:
+            draft.output = item
         else:
             draft.level = item
         self.now.about |= item.about
@@ -288,6 +294,8 @@ class Gathering:
     def _same(self, item: Item) -> None:
         if not self.now.has_amount:
             self.now.same = item
+        elif self.now.level is not None:
+            self.now.faults += 1
 
     def _kind(self, item: Item) -> None:
         draft, kind = self.now, item.name

@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from datetime import datetime
 
+from .cutting import cuts
 from .drafts import gathered
 from .items import Item
 from .judging import standing
 from .labels import bed_index
 from .lattice import Lattice
+from .leftovers import leftovers
 from .pipeline import Read, pipeline
 from .roles import assignments
 from .scope import scoped
@@ -17,20 +19,22 @@ from .scope import scoped
 
 def explained(text: str, *, arrived: datetime, beds: Sequence[str] | None, voice: bool = False) -> str:
     """The evidence for and against each reading of a message, in plain lines."""
-    read = pipeline().read(text)
+    read = pipeline().read(text, voice=voice)
     index = bed_index(tuple(beds)) if beds is not None else None
     ways = Lattice(read, index, voice=voice).ways()
-    return "\n".join(_lines(read, ways, arrived))
+    return "\n".join(_lines(read, ways, arrived, voice))
 
 
-def _lines(read: Read, ways: list[tuple[Item, ...]], arrived: datetime) -> Iterator[str]:
+def _lines(read: Read, ways: list[tuple[Item, ...]], arrived: datetime, voice: bool) -> Iterator[str]:
     for cue in read.cues:
         yield f"cue {cue.label}{':' + cue.value if cue.value else ''} {_said(read, cue.start, cue.end)}"
     for number, way in enumerate(ways, 1):
         yield f"way {number}: " + " | ".join(_piece(read, item) for item in way)
-        found, overfull = assignments(scoped(way, read.tokens))
+        found, overfull = assignments(scoped(way, read.tokens), arrived)
         for items in found:
-            stands = standing(gathered(items), arrived)
+            stands = standing(gathered(items), arrived).with_faults(
+                [*cuts(items, read.tokens, voice), *leftovers(items, read.tokens, voice=voice)]
+            )
             against = "; ".join((*stands.faults, *stands.doubts)) or "nothing against it"
             roles = ", ".join(f"{_said(read, i.start, i.end)} = {i.role}" for i in items if i.role not in {"cue", "sep"})
             yield f"  {roles}: {against}"

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
 from .clock import Clock
-from .moments import Moment, distinct, moment, since
+from .moments import LIST_REACH, Moment, distinct, moment, since
 
 NEAR = timedelta(minutes=60)
 RECENT = timedelta(hours=2)
@@ -38,7 +38,7 @@ class Item:
     about: bool = False
     figure: float | None = None
     digits: str = ""
-    first: int = -1
+    core: int = -1
 
     def as_role(self, role: str) -> Item:
         """The same piece in another role."""
@@ -53,8 +53,12 @@ class Item:
 
     def within(self, span: timedelta, arrived: datetime) -> bool:
         """Whether it could be a time at most so far back."""
-        values = self.when(arrived, timedelta(hours=16)).values
+        values = self.when(arrived, LIST_REACH).values
         return any(abs(since(v, arrived)) <= span for v in values)
+
+    def possible(self, arrived: datetime) -> bool:
+        """Whether there is a moment that it could be as a time."""
+        return bool(self.when(arrived, LIST_REACH).values)
 
     @property
     def sure_time(self) -> bool:

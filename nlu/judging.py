@@ -58,6 +58,9 @@ def is_list(drafts: list[Draft]) -> bool:
 def _rising(drafts: list[Draft], arrived: datetime) -> bool:
     """Whether times and levels of a list agree in order, and a bare pair is time first or has its signs."""
     last_at, last_level = None, -1
+    starts = [d.level.start for d in drafts if d.level is not None]
+    if any(d.bed is not None and min(starts) < d.bed.start < max(starts) for d in drafts):
+        return False
     for draft in drafts:
         if draft.level is None or draft.time is None or draft.level.amount is None:
             continue
@@ -82,6 +85,10 @@ def _faults(draft: Draft) -> list[str]:
         found.append("the unit has no such bed")
     if not draft.has_content and draft.time is not None:
         found.append("a time with nothing said of it")
+    if draft.kind == "moved" and draft.to_bed is None:
+        found.append("no bed to move to")
+    if draft.final is not None and not draft.kind:
+        found.append("a final level of a canister that was not changed")
     if draft.wants is not None and not draft.has_content:
         found.append("no level was said")
     if draft.time is not None and len(draft.time.clocks) == 0:
@@ -91,16 +98,17 @@ def _faults(draft: Draft) -> list[str]:
 
 def _same_line_twice(drafts: list[Draft]) -> list[str]:
     """Two levels of one drain at one time: one of them is not a level, or they are two drains."""
-    seen: set[tuple[str | None, str | None, int | None]] = set()
+    seen: dict[tuple[str | None, str | None, int | None], Draft] = {}
     found: list[str] = []
-    for draft in drafts:
+    for draft in list(drafts):
         if draft.level is None or draft.kind:
             continue
         key = (draft.bed.label if draft.bed else None, draft.tube, draft.time.start if draft.time else None)
-        if key in seen:
+        first = seen.setdefault(key, draft)
+        if first is not draft:
             found.append("two levels of one drain at one time")
-            draft.clash("level", draft.level)
-        seen.add(key)
+            first.clash("level", first.level, draft.level)
+            drafts.remove(draft)
     return found
 
 

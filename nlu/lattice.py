@@ -17,7 +17,7 @@ from .numbers import Toks, glued, heard_as_number, is_digits, numbers, starts_nu
 from .pipeline import Cue, Read
 
 WIDEST = 24
-LEVEL_LEADS = frozenset({"level", "levelat", "old", "new", "opens"})
+LEVEL_LEADS = frozenset({"level", "levelat", "old", "new", "opens", "last"})
 LEADS = {
     "bed": "bed",
     "level": "level",
@@ -38,6 +38,8 @@ LEADS = {
 KEEPS_LEAD = frozenset({":", "=", ",", "#", "(", ")", '"', "*", "'", "-", "$", "|", "<", ">", "~"})
 BREAKS = frozenset({";", ".", "!", ",", "&", "+", "then", "and", "plus", "/", "also", "|"})
 LINKS = frozenset({"to", "or", "-", "not", "from", "minus", "/", "vs", "versus", "but", "between", "\u00b1"})
+LINES = frozenset({"mark", "line", "reading", "level", "marking"})
+GLUED_BEFORE = frozenset({"b", "l", "r", "m", "x", "s"})
 DANGLING = frozenset({"am", "pm", "ago", "hundred", "thousand", "past", "o'clock", "oclock", "point"}) | MINUTE_WORDS - {"m"} | HOUR_WORDS - {"h"}
 SPAN_BEFORE = frozenset({"last", "past", "over", "in", "for", "next", "every", "previous", "prior", "the", "within", "q", "after"})
 
@@ -97,7 +99,9 @@ class Lattice:
             return
         found = list(self._numbers(i, way))
         yield from found
-        if not found and not self._dangles(i, way):
+        if not found and starts_number(self.toks, i):
+            yield i + 1, way.with_item(Item("bad", i, i + 1, lead=way.lead))
+        elif not found and not self._dangles(i, way):
             yield self._other(i, way)
 
     def _is_article(self, cue: Cue) -> bool:
@@ -155,10 +159,12 @@ class Lattice:
                 yield cue.end, replace(way, about=True)
             case "negative":
                 yield cue.end, way
-            case "what" if cue.value == "suction_on" and starts_number(self.toks, cue.end):
+            case "what" if cue.value == "suction_on" and self._is_small(cue.end):
                 yield cue.end, way.with_item(replace(item, value="suction", name=""), "suction")
-            case "ask" if cue.value == "last" and cue.end - cue.start > 1 and self._number_after(cue.end):
-                yield cue.end, way.with_item(replace(item, value="old", name=""), "old")
+            case "since" if word(self.toks, cue.start) == "between" and way.lead:
+                yield cue.end, way
+            case "ask" if cue.value == "last" and word(self.toks, cue.end - 1) in LINES and self._number_after(cue.end):
+                yield cue.end, way.with_item(replace(item, value="last", name=""), "last")
             case "kind" if cue.value == "placed" and self._is_place(cue):
                 yield cue.end, way.with_item(replace(item, value="tubeword", name=""), "bed" if cue.end in self.cues else "")
             case "litre" if word(self.toks, cue.start) == "l":
@@ -176,6 +182,13 @@ class Lattice:
             case _:
                 at = cue.label == "levelat" or word(self.toks, cue.end - 1) in {"at", "@"}
                 yield cue.end, way.with_item(item, LEADS.get(cue.label, ""), at=at)
+
+    def _is_small(self, i: int) -> bool:
+        """ "suction on 20", "suction on at 20": a setting; "suction on at 1900" is an event."""
+        i += word(self.toks, i) in {"at", "-", "minus"}
+        if is_digits(self.toks, i):
+            return len(word(self.toks, i)) <= 2 and word(self.toks, i + 1) not in {":", "am", "pm", "min", "mins"}
+        return word(self.toks, i - 1) != "at" and starts_number(self.toks, i)
 
     def _is_place(self, cue: Cue) -> bool:
         """ "the drain in 9", "tube in bed 9": where it is, not that it went in."""
@@ -267,7 +280,12 @@ class Lattice:
 
     def _beds(self, i: int, way: Way, *, cued: bool) -> Iterator[tuple[int, Way]]:
         for end, label, known in labels.beds(self.toks, i, self.index, voice=self.voice, cued=cued):
-            yield end, way.with_item(Item("bed", i, end, label=label, known=known, link=self._link(i)))
+            if known or not self._is_spaced_letter(i, end):
+                yield end, way.with_item(Item("bed", i, end, label=label, known=known, link=self._link(i)))
+
+    def _is_spaced_letter(self, i: int, end: int) -> bool:
+        """ "12 L" is bed 12 and the left tube; "12L" would be a label."""
+        return end > i + 1 and word(self.toks, end - 1).isalpha() and not glued(self.toks, end - 1)
 
     def _lettered(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
         """A label that begins with letters, without the word bed: CT4."""
@@ -312,8 +330,16 @@ class Lattice:
             about=way.about or item.about,
             link=self._link(i),
             negative=self._negative(i),
-            role="bad" if item.role == "bad" or self._is_broken(i, item.end) or word(self.toks, i - 1) == "%" else "num",
+            role="bad" if item.role == "bad" or self._is_broken(i, item.end) or self._is_tainted(i, way) else "num",
         )
+
+    def _is_tainted(self, i: int, way: Way) -> bool:
+        """Whether a sign or an unknown word is glued before the number: "%50", "N64"."""
+        before = way.items[-1] if way.items else None
+        stuck = before is not None and before.value == "word" and before.end == i and self.toks[i].glued
+        letter = word(self.toks, i - 1)
+        stray = self.toks[i].glued and len(letter) == 1 and letter.isalpha() and letter not in GLUED_BEFORE
+        return letter == "%" or stuck or stray
 
     def _is_broken(self, start: int, end: int) -> bool:
         return start - 1 in self.broken or end in self.broken
@@ -353,6 +379,8 @@ class Lattice:
         text = word(self.toks, i)
         if text == "m" and starts_number(self.toks, i + 1):
             return i + 1, way.with_item(Item("tube", i, i + 1, name="mediastinal"), way.lead, at=way.at)
+        if text in {"hundred", "thousand"}:
+            return i + 1, way.with_item(Item("bad", i, i + 1, lead=way.lead))
         if text == "ago" or (text == "before" and word(self.toks, i - 1) in MINUTE_WORDS | HOUR_WORDS):
             return i + 1, way.with_item(Item("bad", i, i + 1, lead="at"))
         if text == "r":

@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from .clock import Clock, clocks
 from .items import Item
-from .numbers import Number, Toks, glued, numbers, word
+from .numbers import Number, Toks, glued, numbers, starts_number, word
 from .patterns.cues import CHECKS, LEVELS
 
 _ML = frozenset(p for p in LEVELS["ml"] if " " not in p)
@@ -17,12 +17,14 @@ _CM = tuple(sorted((tuple(p.split()) for p in CHECKS["cm"]), key=len, reverse=Tr
 _MMHG = tuple(sorted((tuple(p.split()) for p in CHECKS["mmhg"]), key=len, reverse=True))
 _KG = frozenset(CHECKS["kg"])
 TIME_LETTERS = frozenset({"a", "p", "h", "am", "pm", "hr", "hrs", "hours"})
-GLUED_OK = frozenset({"ish", "and", "at", "st", "nd", "rd", "th", "x", "l", "r", "left", "right", "b", "s", "to", "y", "n", "k"})
+GLUED_OK = frozenset({"ish", "and", "at", "l", "r", "left", "right", "b", "to"})
 LARGEST = 99_999
 
 
 def measured(toks: Toks, i: int, *, voice: bool) -> Iterator[Item]:
     """Each number at a place, with its unit and the times that the same words can be."""
+    if word(toks, i) == "one" and not starts_number(toks, i):
+        return
     fraction = _fraction_of_litre(toks, i)
     if fraction is not None:
         yield fraction
@@ -41,7 +43,7 @@ def measured(toks: Toks, i: int, *, voice: bool) -> Iterator[Item]:
 
 def _item(toks: Toks, i: int, end: int, found: list[Number], loose: tuple[Clock, ...], *, voice: bool) -> Item:
     unit, after = _unit(toks, end)
-    usable = [n for n in found if voice or n.style not in {"clock", "money", "heard"}]
+    usable = [n for n in found if voice or n.style not in SPOKEN_ONLY or _is_thousands(toks, i, n)]
     number = usable[0] if usable else None
     role = "bad" if _stray_letter(toks, i, end) and not unit else "num"
     amount = None if number is None else _millilitres(toks, i, number, unit)
@@ -56,6 +58,7 @@ def _item(toks: Toks, i: int, end: int, found: list[Number], loose: tuple[Clock,
         role,
         i,
         after,
+        core=end,
         amount=amount,
         clocks=() if unit else loose,
         unit=unit,
@@ -63,6 +66,14 @@ def _item(toks: Toks, i: int, end: int, found: list[Number], loose: tuple[Clock,
         digits=toks[i].text if toks[i].is_digits and end == i + 1 else "",
         about=word(toks, after) == "ish",
     )
+
+
+SPOKEN_ONLY = frozenset({"clock", "money", "heard", "joined"})
+
+
+def _is_thousands(toks: Toks, i: int, number: Number) -> bool:
+    """ "1 050" as it is written in much of the world; "3 80" is two numbers when typed."""
+    return number.style == "joined" and toks[i].is_digits and len(word(toks, number.end - 1)) == 3
 
 
 def _stray_letter(toks: Toks, i: int, end: int) -> bool:

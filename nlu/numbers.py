@@ -52,6 +52,8 @@ def starts_number(toks: Toks, i: int) -> bool:
         return False
     if text == "one" and word(toks, i - 1) in POINTING and word(toks, i + 1) not in NUMERALS:
         return False
+    if text in {"hundred", "thousand"}:
+        return word(toks, i - 1) in {"a", "an"}
     if text[0].isdecimal() or text in NUMERALS:
         return text not in {"o", "ou"} or word(toks, i + 1) in NUMERALS
     if text in {"a", "an"}:
@@ -100,6 +102,7 @@ def _from_digits(toks: Toks, i: int) -> Iterator[Number]:
     if point:
         yield from _decimal_digits(toks, i, point)
         return
+    yield from _after_point(toks, i + 1, int(text))
     yield Number(i + 1, Fraction(int(text)), "led" if len(text) > 1 and text[0] == "0" else "plain")
     tail = _glued_tail(toks, i, ",")
     if len(tail) == 3 and len(text) == 1 and text != "0" and not _glued_tail(toks, i + 2, ","):

@@ -23,6 +23,8 @@ from .tokens import Token, tokens
 
 UNKNOWN = "?unknown"
 NUMBER = "#number"
+HEARD_SHORTEST = 7
+"""A recogniser writes real words: only its long trade words are misspelt ones."""
 _CHOICE = re.compile(r"\(([^()]*)\)")
 
 
@@ -87,10 +89,10 @@ class Pipeline:
             name, _, value = label.partition(":")
             self.labels[self.nlp.vocab.strings[label]] = (name, value)
 
-    def read(self, text: str) -> Read:
+    def read(self, text: str, *, voice: bool = False) -> Read:
         """The tokens and cues of a message."""
         raw = tokens(text)
-        repaired, broken = self.speller.repaired(raw)
+        repaired, broken = self.speller.repaired(raw, shortest=HEARD_SHORTEST if voice else spelling.SHORTEST)
         return Read(text, repaired, self.cues(repaired), broken)
 
     def cues(self, toks: Sequence[Token]) -> tuple[Cue, ...]:

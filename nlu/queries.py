@@ -8,6 +8,7 @@ from datetime import datetime, timedelta
 from .drafts import tube_name
 from .items import Item
 from .moments import LIST_REACH, distinct
+from .pipeline import Read, pipeline
 from .statements import Asked, Statement, Unclear
 
 RANK = (
@@ -22,7 +23,8 @@ def is_query(items: tuple[Item, ...]) -> bool:
     """Whether these pieces ask rather than report."""
     cues = [i for i in items if i.role == "cue"]
     asks = any(i.value in {"ask", "question", "mark_of_question"} for i in cues)
-    windowed = any(i.value in {"output", "amount"} for i in cues) and (
+    told = any(i.role == "bed" and i.lead in {"output", "amount"} for i in items)
+    windowed = (told or any(i.value in {"output", "amount"} for i in cues)) and (
         any(i.value in {"window", "span"} for i in cues) or any(i.role == "time" and _is_window(i) for i in items)
     )
     if not asks and not windowed:
@@ -35,12 +37,15 @@ def is_query(items: tuple[Item, ...]) -> bool:
     return question or not any((i.value == "kind" and i.name in REPORTS) or i.value == "same" for i in cues)
 
 
-def asked(items: tuple[Item, ...], arrived: datetime, text: str) -> list[Statement | Unclear]:
+def asked(items: tuple[Item, ...], arrived: datetime, read: Read) -> list[Statement | Unclear]:
     """The query that the pieces make, once per bed."""
-    topic = _topic(items)
+    text = read.text
+    topic = _topic(items, read)
     beds = list(dict.fromkeys(i.label for i in items if i.role == "bed" and i.known))
     if topic is None:
         if beds and not any(i.role == "cue" and i.value == "question" for i in items):
+            if any(i.role in {"time", "foreign"} or (i.role == "cue" and i.value == "word") for i in items):
+                return [Unclear(slot="kind", text=text)]
             topic = "last"
         else:
             return [Unclear(slot="kind", text=text)]
@@ -60,8 +65,21 @@ def _is_window(time: Item) -> bool:
     return time.lead == "since" or any(c.style == "date" for c in time.clocks)
 
 
-def _topic(items: tuple[Item, ...]) -> str | None:
+def _without_beds(items: tuple[Item, ...], read: Read) -> set[str]:
+    """The topics said once the beds are taken out: "when will 12 be full"."""
+    beds = {k for i in items if i.role == "bed" for k in range(i.start, i.end)}
+    if not beds:
+        return set()
+    rest = [t for k, t in enumerate(read.tokens) if k not in beds]
+    return {c.value for c in pipeline().cues(rest) if c.label == "ask"}
+
+
+def _topic(items: tuple[Item, ...], read: Read) -> str | None:
     found = {i.name for i in items if i.role == "cue" and i.value == "ask"}
+    if not found - {"last"}:
+        found |= _without_beds(items, read)
+    if any(i.role == "bed" and i.lead in {"output", "amount"} for i in items):
+        found.add("total")
     cues = {i.value for i in items if i.role == "cue"}
     if cues & {"output", "amount", "out"}:
         found.add("total")
@@ -69,6 +87,8 @@ def _topic(items: tuple[Item, ...]) -> str | None:
         found.add("checks")
     if "checks" in found and "last" in found:
         found.discard("last")
+    if not found and cues & {"span", "window"}:
+        found.add("total")
     if not found and cues & {"level", "levelat"}:
         found.add("last")
     return next((t for t in RANK if t in found), None)
@@ -81,6 +101,8 @@ def _window(
     for item in items:
         if item.role == "cue" and item.value == "span":
             minutes = int(item.name)
+            if minutes % 60:
+                return None, (arrived,)
             return ("24h" if minutes == 1440 else timedelta(minutes=minutes)), None
     for item in items:
         if item.role == "time":

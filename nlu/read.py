@@ -16,11 +16,12 @@ from .labels import bed_index
 from .lattice import Lattice
 from .pipeline import Read, pipeline
 from .cutting import cuts
+from .leftovers import leftovers
 from .numbers import word
 from .roles import assignments
 from .scope import scoped
 from .statements import Answered, Parsed, Statement, Unclear
-from .verdict import Outcome, Reading, settled
+from .verdict import WITH_LEVEL, Outcome, Reading, settled
 from . import hypotheses
 
 LONGEST = 2000
@@ -79,7 +80,7 @@ def _parsed(text: str, ward: Ward) -> Parsed:
 def _outcome(text: str, ward: Ward) -> Outcome:
     if len(text) > LONGEST:
         return (Unclear(slot="kind", text=text),)
-    read = pipeline().read(text)
+    read = pipeline().read(text, voice=ward.voice)
     if not read.tokens:
         return ()
     lattice = Lattice(read, ward.index, voice=ward.voice)
@@ -94,7 +95,19 @@ def _outcome(text: str, ward: Ward) -> Outcome:
             break
     if overfull and any(s for r in found for s in r.outcome if isinstance(s, Statement)):
         return (Unclear(slot="kind", text=text),)
-    return settled(found, text)
+    outcome = settled(found, text)
+    return _all_asked(outcome, text) if ward.voice else outcome
+
+
+def _all_asked(outcome: Outcome, text: str) -> Outcome:
+    """In dictation, what stands beside an unreadable number of the same bed is asked too."""
+    doubtful = {u.statement.bed for u in outcome if isinstance(u, Unclear) and u.statement is not None}
+    return tuple(
+        Unclear(slot="kind", text=text, choices=(s.kind,), readings=(s,), statement=s)
+        if isinstance(s, WITH_LEVEL) and s.bed in doubtful
+        else s
+        for s in outcome
+    )
 
 
 class Sentence:
@@ -113,7 +126,7 @@ class Sentence:
             yield special, False
             return
         head, tail = self._query_after_report()
-        found, too_many = assignments(head)
+        found, too_many = assignments(head, self.ward.arrived)
         for items in found:
             yield self._report(items, tail), too_many
 
@@ -124,15 +137,26 @@ class Sentence:
         if corrections.is_withdrawal(items):
             if any(i.role == "num" and i.lead in {"level", "levelat"} for i in items):
                 return Reading((Unclear(slot="kind", text=self.text),), (1, 0))
-            return self._rated([corrections.withdrawn(items, self.ward.arrived, self.text)])
+            return self._rated(self._for_a_bed([corrections.withdrawn(items, self.ward.arrived, self.text)]))
         if corrections.is_correction(items):
-            return self._rated(self._corrected())
+            return self._rated(self._for_a_bed(self._corrected()))
         simple = answers.other(self._labelled()) or self._choice_of_canister() or self._answer()
         return self._rated([simple]) if simple is not None else None
 
+    def _for_a_bed(self, outcome: list[Statement | Unclear]) -> list[Statement | Unclear]:
+        """In dictation a word that was not understood may have been the bed."""
+        lost = self.ward.voice and bool(answers.cues(self.items, "word") or self._has_stray_number())
+        return [
+            Unclear(slot="bed", text=self.text, statement=s) if lost and isinstance(s, Statement) and s.bed is None else s
+            for s in outcome
+        ]
+
+    def _has_stray_number(self) -> bool:
+        return len([i for i in self.items if i.role == "num"]) > 1
+
     def _rated(self, outcome: Sequence[Statement | Unclear]) -> Reading:
         faults = sum(isinstance(s, Unclear) for s in outcome)
-        return Reading(tuple(outcome), (faults + sum(i.role == "num" for i in self.items), 0))
+        return Reading(tuple(outcome), (faults + len(self._unread(self.items)), 0))
 
     def _corrected(self) -> list[Statement | Unclear]:
         phrase = {i.start: " ".join(word(self.read.tokens, k) for k in range(i.start, i.end)) for i in self.items}
@@ -186,31 +210,35 @@ class Sentence:
 
     def _report(self, items: tuple[Item, ...], tail: tuple[Item, ...]) -> Reading:
         if queries.is_query(items):
-            outcome = queries.asked(items, self.ward.arrived, self.text)
-            faults = len(cuts(items, self.read.tokens, self.ward.voice))
+            outcome = queries.asked(items, self.ward.arrived, self.read)
+            faults = len(self._unread(items))
             return Reading(tuple(outcome), (faults + sum(isinstance(s, Unclear) for s in outcome), 0))
         drafts = gathered(items)
         if not drafts or not any(d.has_content or d.wants or d.clashes or d.time for d in drafts):
             return self._bare(items)
-        stands = standing(drafts, self.ward.arrived).with_faults(cuts((*items, *tail), self.read.tokens, self.ward.voice))
+        stands = standing(drafts, self.ward.arrived).with_faults(self._unread((*items, *tail)))
         builder = Builder(self.read.tokens, self.text, self.ward.arrived, is_list(drafts))
         outcome = [s for d in drafts for s in builder.built(d)]
         if tail:
             outcome += self._asked_too(tail, drafts[-1].bed)
         return Reading(tuple(outcome), stands.rank, (*stands.faults, *stands.doubts))
 
+    def _unread(self, items: tuple[Item, ...]) -> list[str]:
+        toks, voice = self.read.tokens, self.ward.voice
+        return [*cuts(items, toks, voice), *leftovers(items, toks, voice=voice)]
+
     def _asked_too(self, tail: tuple[Item, ...], bed: Item | None) -> list[Statement | Unclear]:
         items = tuple(i.as_role("bed") if i.role == "num" and i.label else i for i in tail)
         if bed is not None and not any(i.role == "bed" for i in items):
             items = (*items, bed)
-        return queries.asked(items, self.ward.arrived, self.text)
+        return queries.asked(items, self.ward.arrived, self.read)
 
     def _bare(self, items: tuple[Item, ...]) -> Reading:
         """Nothing but a bed, perhaps a tube: what is the last line there?"""
         beds = [i for i in items if i.role == "bed"]
-        strange = [i for i in items if i.role in {"foreign", "claimed", "bad"} or (i.role == "cue" and i.value == "word")]
+        strange = [i for i in items if i.role in {"foreign", "claimed", "bad", "time"} or (i.role == "cue" and i.value == "word")]
         if beds and not strange and not answers.cues(items, "nothing"):
-            return Reading(tuple(queries.asked(items, self.ward.arrived, self.text)))
+            return Reading(tuple(queries.asked(items, self.ward.arrived, self.read)))
         if strange or beds or answers.cues(items, "nothing"):
             return Reading((Unclear(slot="kind", text=self.text),), (1, 0))
         return Reading(())

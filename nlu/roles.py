@@ -8,13 +8,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from datetime import datetime
 
 from .items import Item
 
 MOST = 48
 CHECK_LIMITS = {"seal": 30, "suction": 60, "wall": 300, "leakgrade": 10}
 CHECK_UNITS = {"cm": ("seal", "suction"), "mmhg": ("wall",)}
-LEVEL_NAMES = {"old": "old", "new": "new", "opens": "opens"}
+LEVEL_NAMES = {"old": "old", "new": "new", "opens": "opens", "last": "last"}
 ALTERNATIVE = frozenset({"or", "vs", "versus", "-", "/", "to", "\u00b1"})
 SLOTTED = frozenset({"bed", "level", "volume", "output", "time", "check", "tube"})
 RESETS = frozenset({
@@ -27,18 +28,20 @@ RESETS = frozenset({
 class Trail:
     """One assignment so far, and what the clause at hand already has."""
 
+    arrived: datetime
     items: tuple[Item, ...] = ()
     bed: bool = False
     level: bool = False
     time: bool = False
     order: str = ""
+    asks: bool = False
 
     def grown(self, item: Item) -> Trail:
         """This assignment and one more piece."""
         items = (*self.items, item)
         match item.role:
             case "bed":
-                return Trail(items, True, False, False, self.order)
+                return Trail(self.arrived, items, True, False, False, self.order, self.asks)
             case "level" | "volume" | "output":
                 return replace(self, items=items, level=True, order=self._ordered(item, "LT", self.time))
             case "time":
@@ -64,9 +67,10 @@ class Trail:
         return not (self.level and self.order == "TL")
 
 
-def assignments(items: tuple[Item, ...]) -> tuple[list[tuple[Item, ...]], bool]:
+def assignments(items: tuple[Item, ...], arrived: datetime) -> tuple[list[tuple[Item, ...]], bool]:
     """Every way to give each number of the pieces one role; and whether there were too many."""
-    trails, overfull = [Trail()], False
+    asks = any(i.role == "cue" and i.value in {"question", "mark_of_question"} for i in items)
+    trails, overfull = [Trail(arrived, asks=asks)], False
     for item in items:
         if item.role in {"num", "bad"}:
             trails = [t.grown(i) for t in trails for i in _options(item, t)]
@@ -89,7 +93,7 @@ def _candidates(item: Item, trail: Trail) -> Iterator[Item]:
     other = _alternative(item, trail)
     if other is not None:
         yield other
-        if item.link not in {"-", "/"}:
+        if item.link not in {"-", "/"} or trail.items[-1].role == "repair":
             return
     if item.unit in {"bad", "lb"}:
         return
@@ -99,6 +103,8 @@ def _candidates(item: Item, trail: Trail) -> Iterator[Item]:
     check = _check(item)
     if check is not None:
         yield check
+        if trail.asks:
+            yield from _bed(item)
         return
     if item.unit in {"cm", "mmhg"} or item.negative:
         return
@@ -109,7 +115,7 @@ def _candidates(item: Item, trail: Trail) -> Iterator[Item]:
             yield from _amount(item, "output")
             if not trail.bed:
                 yield from _bed(item)
-        case "old" | "new" | "opens":
+        case "old" | "new" | "opens" | "last":
             yield from _level(item, LEVEL_NAMES[item.lead])
         case "level" | "levelat":
             yield from _level(item)
@@ -122,7 +128,7 @@ def _candidates(item: Item, trail: Trail) -> Iterator[Item]:
             yield from _time(item)
         case "at" | "newat":
             yield from _time(item)
-            if not trail.level:
+            if not trail.level and not trail.time:
                 yield from _level(item)
         case _:
             yield from _bare(item, trail)
@@ -130,6 +136,8 @@ def _candidates(item: Item, trail: Trail) -> Iterator[Item]:
 
 def _alternative(item: Item, trail: Trail) -> Item | None:
     """ "1050 or 1060", "1200-1300": a second value for the slot of the number before."""
+    if trail.items and trail.items[-1].role == "repair":
+        return _mended(item, trail)
     last = next((i for i in reversed(trail.items) if i.role not in {"cue", "sep"}), None)
     between = last is not None and last.link == "between" and not item.at
     if item.negative or (item.link not in ALTERNATIVE and not between):
@@ -137,6 +145,15 @@ def _alternative(item: Item, trail: Trail) -> Item | None:
     if last is None or last.role not in SLOTTED or (item.link in {"to", "/"} and last.role == "bed"):
         return None
     return replace(item, role="alt", name=last.name if last.role == "check" else last.role)
+
+
+def _mended(item: Item, trail: Trail) -> Item | None:
+    """ "ten fifty, no, ten sixty": the value after a word of repair competes with the one before it."""
+    last = next((i for i in reversed(trail.items) if i.role in SLOTTED), None)
+    if last is None:
+        return None
+    can = {"bed": item.label is not None, "time": bool(item.clocks)}.get(last.role, item.amount is not None)
+    return replace(item, role="alt", name=last.name if last.role == "check" else last.role) if can else None
 
 
 def _check(item: Item) -> Item | None:
@@ -159,13 +176,20 @@ def _bare(item: Item, trail: Trail) -> Iterator[Item]:
     before = trail.items[-1] if trail.items else None
     if _may_be_bed(item, trail, before):
         yield from _bed(item)
+        if _is_next_of_beds(trail):
+            return
     if not trail.level and trail.fits("level"):
         yield from _level(item)
-    if not trail.time and trail.fits("time"):
+    if not trail.time and trail.fits("time") and item.clocklike and item.possible(trail.arrived):
         yield from _time(item)
-    if trail.level or trail.time:
-        crowds = before is not None and before.role == "time" and item.clocklike
-        yield replace(item, role="bad", lead="at" if crowds else item.lead)
+    if trail.time and trail.level and before is not None and before.role == "time" and item.clocklike:
+        yield replace(item, role="bad", lead="at")
+
+
+def _is_next_of_beds(trail: Trail) -> bool:
+    """ "beds 18 and 19"."""
+    last = trail.items[-2:]
+    return len(last) == 2 and last[0].role == "bed" and last[1].role == "sep" and last[1].value in {"and", "&"}
 
 
 def _may_be_bed(item: Item, trail: Trail, before: Item | None) -> bool:
@@ -173,8 +197,7 @@ def _may_be_bed(item: Item, trail: Trail, before: Item | None) -> bool:
         return False
     if before is not None and before.role == "bed":
         return True
-    if before is not None and before.role == "repair":
-        return next((i.role for i in reversed(trail.items[:-1]) if i.role not in {"cue", "sep"}), "") == "bed"
+
     return not trail.bed and not (before is not None and before.role in {"tube", "level"})
 
 

@@ -18,6 +18,8 @@ from .tokens import Token
 SHORTEST = 4
 LONG = 8
 BROKEN = "?broken"
+TOO_MUCH = frozenset({"same", "none", "died", "gone", "lost", "home", "empty", "zero", "back"})
+"""Words that say too much to be guessed from a near miss."""
 
 
 class Speller:
@@ -27,12 +29,12 @@ class Speller:
         self.vocabulary = vocabulary
         self._known = vocabulary | NUMERALS
         self._by_length: dict[int, list[str]] = {}
-        for word in sorted(vocabulary - NUMERALS):
+        for word in sorted(vocabulary - NUMERALS - TOO_MUCH):
             if word.isalpha() and len(word) >= SHORTEST:
                 self._by_length.setdefault(len(word), []).append(word)
         self.repair = lru_cache(maxsize=4096)(self._repair)
 
-    def repaired(self, toks: Sequence[Token]) -> tuple[tuple[Token, ...], frozenset[int]]:
+    def repaired(self, toks: Sequence[Token], *, shortest: int = SHORTEST) -> tuple[tuple[Token, ...], frozenset[int]]:
         """The tokens with cue words put right, and the places of broken number words."""
         out: list[Token] = []
         broken: set[int] = set()
@@ -41,6 +43,8 @@ class Speller:
                 out.append(token)
                 continue
             right = self.repair(token.text[:24])
+            if len(token.text) < shortest and right != BROKEN:
+                right = token.text
             if right == BROKEN:
                 broken.add(place)
             out.append(token if right == BROKEN else token._replace(text=right))

@@ -33,14 +33,11 @@ def settled(readings: Iterable[Reading], text: str) -> Outcome:
     if not found:
         return (Unclear(slot="kind", text=text),)
     best = min(r.rank for r in found)
-    top = list(dict.fromkeys(_same(r.outcome) for r in found if r.rank == best))
-    if len(top) == 1 and best[1] == 0:
+    top = list(dict.fromkeys(r.outcome for r in found if r.rank == best))
+    told = any(isinstance(s, Unclear) for s in top[0])
+    if len(top) == 1 and best[1] == 0 and (best[0] == 0 or told):
         return top[0]
-    return merged(top, text, doubted=best[1] > 0)
-
-
-def _same(outcome: Outcome) -> Outcome:
-    return outcome
+    return merged(top, text, doubted=best[1] > 0 or not told)
 
 
 def merged(outcomes: Sequence[Outcome], text: str, *, doubted: bool = False) -> Outcome:
@@ -48,7 +45,9 @@ def merged(outcomes: Sequence[Outcome], text: str, *, doubted: bool = False) -> 
     first = outcomes[0]
     common = [s for s in first if isinstance(s, Statement) and all(s in o for o in outcomes)]
     if doubted:
-        common = [s for s in common if not isinstance(s, WITH_LEVEL)]
+        common = [s for s in common if not isinstance(s, WITH_LEVEL)] if any(
+            isinstance(s, WITH_LEVEL) for s in common
+        ) else []
     rests = [[s for s in o if s not in common] for o in outcomes]
     return (*common, _question(rests, text))
 

@@ -14,7 +14,7 @@ _BE = "(is|was|are|has been|been|were|)"
 PLACES: dict[str, tuple[str, ...]] = {
     "bed": ("bed", "beds", "bed number", "bed no", "room", "rm", "bay", "room number", "rooms", "pt in bed", "bed #", "bd"),
     "tubeword": (
-        "tube", "chest tube", "ct", "drain", "chest drain", "tube number", "drain number", "tube no",
+        "tube", "chest tube", "ct", "drain", "chest drain", "tube number", "drain number",
         "tubes", "pigtail", "chest tubes", "icd", "intercostal drain", "drains", "tube #", "drain #",
     ),
     "side:left": ("left", "lt", "left side", "left sided", "left-sided", "left hand", "l sided"),
@@ -74,8 +74,8 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "output since the last", "output since the last mark", "drained only", "only drained", "gave", "gave out",
     ),
     "out": (
-        "out", "more", "ml more", "drained", "came out", "put out", "output", "additional", "extra", "of output",
-        "of drainage", "drainage", "of drainage out", "in output",
+        "out", "more", "ml more", "of output",
+        "of drainage", "of drainage out", "in output",
     ),
     "output": (
         "output", "outputs", "drainage", "draining", "drain output", "chest tube output", "ct output", "tube output",
@@ -243,7 +243,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "final at", "old at", "old system", "old chamber", "old unit", "old bottle", "old drain", "at removal", "final of",
         "old canister final", "old canister level", "final level of old", "previous one", "previous canister", "old one ended at",
         "ended at", "old one reads", "old read", "old had", "old canister read", "old canister had", "old canister was",
-        "last level was", "final volume", "final total", "finished at", "out at", "was full at",
+        "last level was", "final volume", "final total", "finished at", "was full at",
         "full one", "full canister", "old one finished at", "old one closed at", "old canister closed at", "final drainage",
         "final level of the old", "final level of the old one", "discarded at", "ended on", "old canister reading", "last line",
         "final level in old", "final in old", "old one marked", "old mark", "old reading", "old line", "level at removal",
@@ -287,10 +287,10 @@ CHECKS: dict[str, tuple[str, ...]] = {
     ),
     "suction": (
         "suction", "sxn", "suct", "suction at", "suction set at", "suction dial", "dial", "suction is", "suction set to", "suction to",
-        "suction dial at", "sx", "suction on at", "on suction at", "on suction", "suction level", "suction of", "to suction", "lws", "lcs",
+        "suction dial at", "sx", "on suction", "suction level", "suction of", "to suction", "lws", "lcs",
         "dial at", "dialed to", "suction dialed to", "dial suction", "suction control", "sux", "suction chamber", "suction pressure",
         "suction set", "dial set at", "dial set to", "suction regulator dial", "cont suction", "continuous suction", "low suction",
-        "suction reading", "to suction at", "dry suction", "suction back on at", "suction dial set to", "suction now",
+        "suction reading", "to suction at", "dry suction", "suction dial set to", "suction now",
         "suction now at", "suction remains at", "suction remains",
     ),
     "wall": (

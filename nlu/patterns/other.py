@@ -47,7 +47,7 @@ OTHER: dict[str, tuple[str, ...]] = {
     "or": ("or", "either", "versus", "vs"),
     "negative": ("minus", "negative"),
     "filler": (
-        "same time", "at the same time", "both", "each", "time now",
+        "same time", "at the same time", "as of", "tubing", "the tubing", "both", "each", "time now",
         "uh", "um", "okay so", "er", "ah", "please", "hey", "hi", "so", "well", "like", "hello", "hmm", "uhm", "erm", "thanks", "thank you", "good morning", "good evening", "good afternoon",
         "um so", "you know", "yo", "thx", "ty", "pls", "plz", "mm", "mmm", "eh", "uhh", "umm", "hm", "alright", "all right", "let's see", "lets see", "let me see", "just", "got", "have", "has", "had", "i", "we", "it", "he", "she",
         "its", "it's", "that's", "fyi", "hiya", "penline", "bot", "note", "log", "record", "enter", "put", "add", "save", "chart please", "the", "a", "an", "my", "his", "her", "their", "pt", "patient", "pts", "patients", "this", "that",

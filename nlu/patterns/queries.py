@@ -49,7 +49,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "sbar report", "hand-over", "end of shift report", "summary", "summarize", "summarise", "report sheet", "handoff for", "sbar for", "give report", "shift summary", "shift handoff", "sign out", "signout",
     ),
     "ask:capacity": (
-        "capacity", "how full", "when will it be full", "when full", "room left", "space left", "how much room", "how much space", "when will it fill", "full yet", "when do i change the canister", "how much is left", "when does it fill up", "room in the canister",
+        "capacity", "how full", "when will (it|) be full", "when (is|) (it|) full", "when full", "room left", "space left", "how much room", "how much space", "when will it fill", "full yet", "when do i change the canister", "how much is left", "when does it fill up", "room in the canister",
         "when will the canister be full", "when to change", "when do i need to change", "almost full", "how full is", "when is it full", "when do we change", "how long until full", "when will it need changing", "when should i change the canister",
         "when will the box be full", "how much room is left", "how much space is left", "does it need changing", "does the canister need changing", "how full is the canister", "how full is the box", "time to full",
         "when do we need to change the canister", "how long till full", "how long until it's full", "how long before it's full", "space remaining", "room remaining", "capacity left", "when is the canister full", "near full", "is it full", "nearly full",

@@ -1,0 +1,98 @@
+"""What a reading leaves unread beside its numbers: the words that show that something was misheard.
+
+In dictation any word that was not understood next to a bed, number or time is a reason to ask; typed
+messages are full of remarks, so there only a word between a cue and its number is.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from .items import Item
+from .numbers import Toks, glued, is_digits, numbers, word
+
+VALUES = frozenset({"bed", "level", "volume", "output", "time", "check", "weight", "alt", "num"})
+UNITS = frozenset({"ml", "litre", "badunit"})
+HALTING = frozenset({("and", "at"), ("to", "add"), ("to", "at"), ("an", "at"), ("and", "add"), ("to", "and")})
+TUBELESS = frozenset({"the", "be", "bee", "me", "to"})
+BELONGS = frozenset({"belongs", "belonged"})
+ENDINGS = frozenset({"an", "and", "add", "a"})
+LETTERS = frozenset("abcdefgh")
+
+
+def leftovers(items: tuple[Item, ...], toks: Toks, *, voice: bool) -> list[str]:
+    """One line for each sign that words beside a value were not understood."""
+    found = [*_units(items), *_lone_beds(items, toks, voice), *_between(items, voice)]
+    if voice:
+        found += [*_beside(items), *_halting(items, toks), *_odd_words(items, toks)]
+    return found
+
+
+def _units(items: tuple[Item, ...]) -> Iterator[str]:
+    for item in items:
+        if item.role == "cue" and item.value in UNITS:
+            yield "a unit without its number"
+
+
+def _lone_beds(items: tuple[Item, ...], toks: Toks, voice: bool) -> Iterator[str]:
+    """The word bed with no label after it, or with a stray letter behind its label."""
+    has_bed = any(i.role == "bed" for i in items)
+    for item, nxt in zip(items, items[1:], strict=False):
+        if item.role == "cue" and item.value == "bed" and (voice or not has_bed):
+            if _is_word(nxt) or (nxt.role == "cue" and nxt.value in {"level", "levelat"}):
+                yield "the word bed without a label"
+        if item.role == "bed" and _is_word(nxt) and nxt.name in LETTERS and nxt.start == item.end:
+            yield "a letter behind the label"
+
+
+def _is_word(item: Item) -> bool:
+    return item.role == "cue" and item.value == "word"
+
+
+def _between(items: tuple[Item, ...], voice: bool) -> Iterator[str]:
+    """ "mark 340 ato 700": a word that is not understood between two values."""
+    for before, item, after in zip(items, items[1:], items[2:], strict=False):
+        if _is_word(item) and item.name not in BELONGS and before.role in VALUES - {"bed"} and after.role in VALUES - {"bed"} and not voice:
+            yield f"{item.name!r} between two values"
+
+
+def _beside(items: tuple[Item, ...]) -> Iterator[str]:
+    for k, (before, item) in enumerate(zip(items, items[1:], strict=False)):
+        pair = (before, item)
+        if k == 0 and _is_word(before) and item.role == "bed" and _goes_on(items[2:]):
+            continue
+        if any(_is_word(i) for i in pair) and any(i.role in VALUES for i in pair):
+            yield "a word beside a value was not understood"
+
+
+def _goes_on(items: tuple[Item, ...]) -> bool:
+    """ "dead sixteen mark ...": the word bed misheard at the start of a mark that is otherwise whole."""
+    return bool(items) and (items[0].role == "tube" or (items[0].role == "cue" and items[0].value in {"level", "levelat"}))
+
+
+def _halting(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "mark 4 and at seven": the rest of the number was lost; "1100 and 10 hour ago": it ran on."""
+    for item in items:
+        if item.role not in {"level", "volume", "output"}:
+            continue
+        if (word(toks, item.end), word(toks, item.end + 1)) in HALTING:
+            yield "a number that breaks off"
+        if word(toks, item.core) == "and" and any(n.end > item.core + 1 for n in numbers(toks, item.start)):
+            yield "a number that runs on"
+        if word(toks, item.start - 1) == "-" and glued(toks, item.start) and is_digits(toks, item.start - 2):
+            yield "a number in a chain of dashes"
+
+
+def _odd_words(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    if toks[-1].text in ENDINGS and any(i.role in VALUES for i in items):
+        yield "a message that breaks off"
+    for item, nxt in zip(items, items[1:], strict=False):
+        if item.role == "cue" and item.value in {"level", "new", "old", "opens"} and _is_word(nxt):
+            yield "a level that was not understood"
+    moved = any(i.role == "cue" and i.value == "kind" and i.name in {"moved", "corrected"} for i in items)
+    for item in items:
+        after = word(toks, item.end)
+        if item.role == "bed" and after == "to" and not moved:
+            yield "the word to behind a bed"
+        if item.role == "cue" and item.value == "tubeword" and after in TUBELESS:
+            yield "a tube whose name was lost"
