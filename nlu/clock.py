@@ -205,8 +205,8 @@ def _hours_word(toks: Toks, i: int, clock: Clock) -> tuple[int, Clock]:
         return i + 2, replace(clock, sure=True)
     if text == "h" and clock.style != "past" and (glued(toks, i) or clock.style == "24"):
         return i + 1, replace(clock, style="24", sure=True)
-    if text in HOUR_WORDS and clock.style == "24":
-        return i + 1, replace(clock, sure=True)
+    if text in HOUR_WORDS and clock.style in {"24", "12"}:
+        return i + 1, replace(clock, style="24", sure=True)
     return i, clock
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from .clock import clocks, length
 from .items import Item
-from .numbers import Toks, glued, is_digits, numbers, word
+from .numbers import Toks, glued, is_digits, numbers, small, word
 
 WHOLE = frozenset({"num", "level", "volume", "output", "time", "bad", "alt", "check", "weight", "claimed", "denied"})
 
@@ -15,8 +15,15 @@ def cuts(items: tuple[Item, ...], toks: Toks, voice: bool) -> list[str]:
     return [
         "a number or time is cut in two"
         for item in items
-        if (item.role in WHOLE or _is_bare_bed(item)) and _is_cut(item, ends, toks, voice)
+        if ((item.role in WHOLE or _is_bare_bed(item)) and _is_cut(item, ends, toks, voice))
+        or (item.role == "bed" and _is_half(item, ends, toks))
     ]
+
+
+def _is_half(item: Item, ends: set[int], toks: Toks) -> bool:
+    """A bed "twenty" that another piece follows which is just the "seven" of twenty-seven."""
+    start = item.end - 1
+    return any(end > item.end and end in ends for end, _ in small(toks, start))
 
 
 def _is_bare_bed(item: Item) -> bool:

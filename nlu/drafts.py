@@ -165,11 +165,12 @@ class Gathering:
             draft.clash("tube", draft.tubes[-1], item)
             return
         if draft.tubes and draft.has_content and not draft.joined and draft.kind != "placed":
-            if not (_one_name(draft.tubes[-1], item) and self.last is draft.tubes[-1]) and draft.tubes[-1].name != item.name:
-                fresh = self.open()
-                fresh.kind = draft.kind if draft.kind == "removed" else ""
-                fresh.tubes.append(item)
-            return
+            if not (_one_name(draft.tubes[-1], item) and self.last is draft.tubes[-1]):
+                if draft.tubes[-1].name != item.name:
+                    fresh = self.open()
+                    fresh.kind = draft.kind if draft.kind == "removed" else ""
+                    fresh.tubes.append(item)
+                return
         if not any(t.name == item.name for t in draft.tubes):
             draft.tubes.append(item)
 

@@ -124,10 +124,8 @@ def tube_label(toks: Toks, i: int) -> tuple[int, str] | None:
     if is_digits(toks, i):
         alone = len(text) == 1 and text != "0" and not _longer(toks, i + 1)
         return (i + 1, text) if alone else None
-    found = [n for n in numbers(toks, i) if 0 < n.value < 10]
-    if len(found) == 1 and len(numbers(toks, i)) == 1:
-        return found[0].end, str(found[0].value)
-    return None
+    found = [n for n in numbers(toks, i) if 0 < n.value < 10 and n.value.denominator == 1]
+    return (found[0].end, str(found[0].value)) if found else None
 
 
 def _longer(toks: Toks, i: int) -> bool:

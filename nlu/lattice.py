@@ -11,12 +11,14 @@ from dataclasses import dataclass, replace
 
 from . import labels, measures
 from .clock import Clock, clocks, length
+from .cutting import cuts
 from .items import Item
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
 from .numbers import Toks, glued, heard_as_number, is_digits, numbers, starts_number, word
 from .pipeline import Cue, Read
 
 WIDEST = 24
+HOPELESS = 2
 LEVEL_LEADS = frozenset({"level", "levelat", "old", "new", "opens", "last"})
 LEADS = {
     "bed": "bed",
@@ -82,10 +84,15 @@ class Lattice:
         return [way.items for way in self._kept(open_ways.get(size, []))]
 
     def _kept(self, ways: list[Way]) -> list[Way]:
-        if len(ways) > WIDEST:
-            self.overfull = True
-            ways = ways[:WIDEST]
-        return ways
+        """The ways that are followed further. One that cuts numbers in two oftener than another by `HOPELESS`
+        will not stand against it, so it may be let go; where more than that must go, nothing is sure."""
+        if len(ways) <= WIDEST:
+            return ways
+        cut = {id(way): len(cuts(way.items, self.toks, self.voice)) for way in ways}
+        ranked = sorted(ways, key=lambda way: cut[id(way)])
+        hopeful = [way for way in ranked if cut[id(way)] < cut[id(ranked[0])] + HOPELESS]
+        self.overfull |= len(hopeful) > WIDEST
+        return hopeful[:WIDEST]
 
     def _steps(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
         cue = self.cues.get(i)
@@ -247,10 +254,16 @@ class Lattice:
             if known and end > cue.end and not self._followed_by_label(way):
                 yield end, way.with_item(Item("bed", cue.start, end, label=label))
         found = labels.tube_label(self.toks, cue.end)
-        if found is not None and way.lead != "bed":
+        if found is not None and way.lead != "bed" and not self._is_named(way):
             yield found[0], way.with_item(Item("tube", cue.start, found[0], name=found[1]))
-        else:
-            yield cue.end, way.with_item(item, way.lead, at=way.at)
+            if not any(number.end > found[0] for number in numbers(self.toks, cue.end)):
+                return
+        yield cue.end, way.with_item(item, way.lead, at=way.at)
+
+    @staticmethod
+    def _is_named(way: Way) -> bool:
+        """ "left tube 2": a tube with a side has no number too."""
+        return bool(way.items) and way.items[-1].role == "tube"
 
     @staticmethod
     def _followed_by_label(way: Way) -> bool:

@@ -16,6 +16,9 @@ from .tokens import Token
 Toks = Sequence[Token]
 POINTING = frozenset({"last", "that", "this", "the", "first", "second", "left", "right", "wrong", "old", "new", "earlier", "previous", "other"})
 """Before "one" these make it a word that points, not a number ("the left one")."""
+TOP_PAIR = 30
+"""Pairs are said for what a canister can hold ("nineteen fifty"); "sixty six thirty" is two numbers."""
+LONGEST_SPELT = 4
 
 
 class Number(NamedTuple):
@@ -53,7 +56,7 @@ def starts_number(toks: Toks, i: int) -> bool:
     if text == "one" and word(toks, i - 1) in POINTING and word(toks, i + 1) not in NUMERALS:
         return False
     if text in {"hundred", "thousand"}:
-        return word(toks, i - 1) in {"a", "an"}
+        return word(toks, i - 1) not in NUMERALS and not is_digits(toks, i - 1)
     if text[0].isdecimal() or text in NUMERALS:
         return text not in {"o", "ou"} or word(toks, i + 1) in NUMERALS
     if text in {"a", "an"}:
@@ -176,7 +179,7 @@ def _from_words(toks: Toks, i: int) -> Iterator[Number]:
         yield Number(end, Fraction(value))
         yield from _scaled(toks, end, Fraction(value))
         yield from _after_point(toks, end, value)
-        if value:
+        if 0 < value < TOP_PAIR:
             yield from (Number(e, Fraction(value * 100 + low)) for e, low in _low_pair(toks, end))
     yield from _spelt_digits(toks, i)
 
@@ -274,7 +277,7 @@ def _digit(toks: Toks, i: int) -> str:
 def _spelt_digits(toks: Toks, i: int) -> Iterator[Number]:
     """Digit by digit, "one oh five oh"; and "oh seven oh five", "oh five", "zero seven thirty"."""
     end, run = i, ""
-    while len(run) < 5 and (digit := _digit(toks, end)) and not is_digits(toks, end):
+    while len(run) < LONGEST_SPELT and (digit := _digit(toks, end)) and not is_digits(toks, end):
         run += digit
         end = after_hyphen(toks, end + 1)
         if len(run) > 1:

@@ -18,7 +18,7 @@ from spacy.tokens import Doc
 
 from . import spelling
 from .patterns import clockwords, cues, other, queries
-from .patterns.numerals import HOMOPHONES, NUMERALS
+from .patterns.numerals import HOMOPHONES, NUMERALS, ONES, TENS
 from .tokens import Token, tokens
 
 UNKNOWN = "?unknown"
@@ -97,7 +97,8 @@ class Pipeline:
 
     def cues(self, toks: Sequence[Token]) -> tuple[Cue, ...]:
         """The cue phrases of tokens, the longest at each place, in order, without overlaps."""
-        found = sorted(self.matcher(self.tokenizer.doc(toks)), key=lambda m: (m[1], -m[2]))
+        matches = self.matcher(self.tokenizer.doc(toks))
+        found = sorted((m for m in matches if not _ends_a_number(toks, m[1])), key=lambda m: (m[1], -m[2]))
         kept: list[Cue] = []
         free = 0
         for key, start, end in found:
@@ -106,6 +107,11 @@ class Pipeline:
                 kept.append(Cue(name, value, start, end))
                 free = end
         return tuple(kept)
+
+
+def _ends_a_number(toks: Sequence[Token], i: int) -> bool:
+    """Whether the word at a place is the "one" of thirty-one: then no cue ("one canister") begins with it."""
+    return 0 < i < len(toks) and toks[i].text in ONES and toks[i - 1].text in TENS
 
 
 def expansions(pattern: str) -> Iterator[tuple[str, ...]]:
