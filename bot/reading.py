@@ -12,15 +12,20 @@ from datetime import UTC, datetime
 from typing import Final, Literal
 
 import nlu
-from bot.dialogue.said import Answered, Message, NotSure, Query, Report, Said, Slots, Value
+from bot.dialogue.said import Answered, Fix, Message, NotSure, Query, Report, Said, Slots, Value
 from bot.dialogue.slots import Lacking, built, filled
 from bot.engine.entries import Left
 from bot.unit import Unit
-from nlu.statements import Parsed, Statement, Unclear
+from nlu.statements import Corrected, Parsed, Statement, Unclear
 
 _OWN: Final = frozenset({"bed", "tube", "at", "spans"})
 _AMENDED: Final = re.compile(r"\bamend", re.IGNORECASE)
 _PAGE: Final = re.compile(r"[\s,]+page\s+(\d{1,2})\s*[.?]?\s*$", re.IGNORECASE)
+_FOR_A_BED: Final = re.compile(
+    r"\s*(?:(?:bed|room|rm|b)\s*)?(?P<bed>[A-Za-z0-9-]{1,8})[\s,:]+"
+    r"(?P<answer>(?:mis-?read|new (?:canister|one)|(?:the )?(?:earlier|previous)|first|second)\b.*)$",
+    re.IGNORECASE | re.DOTALL,
+)
 _NOT_READ: Final = "kind"
 """The slot of a stretch that means nothing to us."""
 
@@ -42,7 +47,24 @@ def read(
         if _only_queries(message):
             queries = (replace(each, page=int(page[1])) for each in message.said if isinstance(each, Query))
             return replace(message, said=tuple(queries))
-    return _read(text, unit, arrived, channel, alternatives)
+    for_a_bed = _answer_for_a_bed(text, unit, arrived, channel)
+    return for_a_bed or _read(text, unit, arrived, channel, alternatives)
+
+
+def _answer_for_a_bed(
+    text: str, unit: Unit, arrived: datetime, channel: Literal["text", "voice"]
+) -> Message | None:
+    """ "9 misread, 110": an answer with the bed that it is for."""
+    found = _FOR_A_BED.match(text)
+    label = found["bed"].upper() if found else ""
+    if found is None or label not in unit.beds:
+        return None
+    message = _read(found["answer"], unit, arrived, channel, ())
+    match message:
+        case Message(said=(Answered(bed=None) as answer,), unclear=()):
+            return replace(message, said=(replace(answer, bed=label),), text=text)
+        case _:
+            return None
 
 
 def _only_queries(message: Message) -> bool:
@@ -72,7 +94,13 @@ def _read(
 def in_ledger_words(parsed: Parsed) -> Message:
     """What was read, in the words of the ledger; the order is the order of the message."""
     said: list[Said] = []
-    unclear = [_not_sure(item) for item in parsed.unclear]
+    unclear: list[NotSure] = []
+    for item in parsed.unclear:
+        whole_fix = _moved_fix(item)
+        if whole_fix is None:
+            unclear.append(_not_sure(item))
+        else:
+            said.append(whole_fix)
     for statement in parsed.statements:
         match _built(statement, parsed.text):
             case Lacking(slot):
@@ -104,6 +132,17 @@ def _built(statement: Statement, text: str) -> Said | Lacking:
     if slots.kind == "acknowledged" and _AMENDED.search(text):
         slots = filled(slots, "amended", True)
     return built(slots)
+
+
+def _moved_fix(item: Unclear) -> Fix | None:
+    """A line at the wrong bed or tube, which needs no level: the number that was said names the line."""
+    statement = item.statement
+    if item.slot != "level_ml" or item.choices or not isinstance(statement, Corrected):
+        return None
+    whole = built(slots_of(replace(statement, level_ml=None, was_ml=statement.was_ml or statement.level_ml)))
+    if not isinstance(whole, Fix) or (whole.to_bed is None and whole.to_tube is None and whole.to_at is None):
+        return None
+    return whole
 
 
 def _not_sure(unclear: Unclear) -> NotSure:

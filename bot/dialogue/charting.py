@@ -2,26 +2,53 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from datetime import datetime
 
 from bot.dialogue.answer import ChartRow, Stretch
 from bot.dialogue.bedside import Bedside
 from bot.engine.amend import amendments
 from bot.engine.ledger import Ledger
-from bot.engine.shifts import boundary, shift_sum
-from bot.engine.values import Amendment, Interval, Sum
-from bot.engine.volumes import intervals
+from bot.engine.values import Amendment, Interval
+from bot.engine.volumes import closings, intervals
 from bot.wording.queries.lines import amend_texts
 from bot.wording.queries.view import place
 
 
-def fresh_intervals(bedside: Bedside, drain: str) -> tuple[Interval, ...]:
-    """The volumes that this message makes chartable; those that replace others are amendments."""
+@dataclass(frozen=True, slots=True)
+class Fresh:
+    """A volume that this message brings; `to_chart` False between the closing lines of a shift."""
+
+    volume: Interval
+    to_chart: bool
+
+
+def fresh_volumes(bedside: Bedside, drain: str) -> tuple[Fresh, ...]:
+    """The volumes that this message brings; those that replace others are amendments."""
     known = {_ends(each) for each in intervals(bedside.before[drain], bedside.policy.schedule)}
+    new = tuple(each for each in bedside.volumes(drain) if _ends(each) not in known)
+    if bedside.policy.chart_by == "shift":
+        return _by_shift(bedside, drain, new)
     amended = {(each.begin, each.end) for each in _amended(bedside, drain)}
-    return tuple(
-        each for each in bedside.volumes(drain) if _ends(each) not in known and not _is_amended(each, amended)
-    )
+    return tuple(Fresh(each, True) for each in new if not _is_amended(each, amended))
+
+
+def _by_shift(bedside: Bedside, drain: str, new: tuple[Interval, ...]) -> tuple[Fresh, ...]:
+    """A line that closes a shift charts the whole of it; the other volumes are told, not charted."""
+    schedule = bedside.policy.schedule
+    known = {_ends(each) for each in closings(bedside.before[drain], schedule)}
+    amended = {(each.begin, each.end) for each in _amended(bedside, drain)}
+    whole = {
+        each.end.entry: each
+        for each in closings(bedside.ledger(drain), schedule)
+        if _ends(each) not in known and not _is_amended(each, amended)
+    }
+    told = [_told(whole.pop(each.end.entry, None), each) for each in new]
+    return (*told, *(Fresh(each, True) for each in whole.values()))
+
+
+def _told(whole: Interval | None, interval: Interval) -> Fresh:
+    return Fresh(interval, False) if whole is None else Fresh(whole, True)
 
 
 def _is_amended(interval: Interval, amended: set[tuple[datetime, datetime]]) -> bool:
@@ -38,7 +65,7 @@ def _amended(bedside: Bedside, drain: str) -> tuple[Amendment, ...]:
     """What the message makes of earlier volumes of the drain, reckoned once it is all recorded."""
     if drain not in bedside.amended:
         before, after = bedside.before[drain], bedside.ledger(drain)
-        bedside.amended[drain] = amendments(before, after, bedside.policy.schedule)
+        bedside.amended[drain] = amendments(before, after, bedside.policy.schedule, bedside.policy.chart_by)
     return bedside.amended[drain]
 
 
@@ -48,37 +75,28 @@ def chart_rows(bedside: Bedside) -> tuple[ChartRow, ...]:
     amended: list[ChartRow] = []
     for drain in bedside.before:
         ledger = bedside.ledger(drain)
-        new += [_row(bedside, ledger, each) for each in fresh_intervals(bedside, drain)]
+        new += [_row(bedside, ledger, each) for each in fresh_volumes(bedside, drain)]
         amended += [_amended_row(bedside, ledger, each) for each in _amended(bedside, drain)]
     return (*new, *amended)
 
 
-def charts_now(bedside: Bedside, ledger: Ledger, interval: Interval) -> Sum | None:
-    """In a unit that charts by shift: the shift's sum, if this line closes it; else None."""
-    schedule = bedside.policy.schedule
-    end = boundary(ledger, schedule, interval.shift.end)
-    if end is None or not end.lined or end.level.entry != interval.end.entry:
-        return None
-    total = shift_sum(ledger, schedule, interval.shift, max(bedside.now, interval.shift.end))
-    return total if total.volume_ml is not None else None
+def closing_of(bedside: Bedside, ledger: Ledger, interval: Interval) -> Interval | None:
+    """The whole of the shift that this volume's line closes, in a unit that charts by shift."""
+    found = closings(ledger, bedside.policy.schedule)
+    return next((each for each in found if each.end.entry == interval.end.entry), None)
 
 
-def _row(bedside: Bedside, ledger: Ledger, interval: Interval) -> ChartRow:
-    zone = bedside.context.unit.zone
-    by_mark = bedside.policy.chart_by == "mark"
-    total = None if by_mark else charts_now(bedside, ledger, interval)
-    volume, begin, at_least = interval.volume_ml, interval.begin.at, interval.at_least
-    if total is not None and total.volume_ml is not None and total.begin is not None:
-        volume, begin, at_least = total.volume_ml, total.begin.at, total.at_least
+def _row(bedside: Bedside, ledger: Ledger, fresh: Fresh) -> ChartRow:
+    zone, volume = bedside.context.unit.zone, fresh.volume
     return ChartRow(
-        bed=ledger.bed_at(interval.end.at) or ledger.bed or "",
+        bed=ledger.bed_at(volume.end.at) or ledger.bed or "",
         tube=ledger.tube,
-        volume_ml=volume,
-        begin=begin.astimezone(zone),
-        end=interval.end.at.astimezone(zone),
-        shift=interval.shift.name,
-        to_chart=by_mark or total is not None,
-        at_least=at_least,
+        volume_ml=volume.volume_ml,
+        begin=volume.begin.at.astimezone(zone),
+        end=volume.end.at.astimezone(zone),
+        shift=volume.shift.name,
+        to_chart=fresh.to_chart,
+        at_least=volume.at_least,
     )
 
 

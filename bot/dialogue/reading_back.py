@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import datetime
 
 from bot.dialogue.bedside import Bedside
-from bot.dialogue.charting import charts_now
+from bot.dialogue.charting import closing_of
 from bot.dialogue.part import Part, Recorded
 from bot.dialogue.targets import repeat_of
 from bot.engine.ledger import Ledger
@@ -62,13 +62,8 @@ def _line_read(bedside: Bedside, ledger: Ledger, entry_id: str, level: Level | N
 
 def _by_shift(bedside: Bedside, ledger: Ledger, level: Level, step: Interval) -> LineRead:
     """Between closing lines nothing is charted; the closing line charts the whole shift."""
-    total = charts_now(bedside, ledger, step)
-    if total is None or total.begin is None or total.volume_ml is None:
-        return LineRead(level=level, step=step, to_chart=False)
-    whole = Interval(
-        begin=total.begin, end=level, volume_ml=total.volume_ml, at_least=total.at_least, shift=step.shift
-    )
-    return LineRead(level=level, step=whole)
+    whole = closing_of(bedside, ledger, step)
+    return LineRead(level=level, step=whole or step, to_chart=whole is not None)
 
 
 def _start_to_ask(bedside: Bedside, ledger: Ledger, level: Level) -> datetime | None:

@@ -7,66 +7,17 @@ is none.
 
 from __future__ import annotations
 
-from typing import Final
-
 from bot.dialogue.answers import verdict
 from bot.dialogue.bedside import Bedside
 from bot.dialogue.part import Part
-from bot.dialogue.pending import Ask, Pending
-from bot.dialogue.said import Answered, Message, NotSure, Report, Said
+from bot.dialogue.pending import Pending
+from bot.dialogue.said import Answered
 from bot.dialogue.said_json import loaded
 from bot.dialogue.verdicts import NoAnswer, level_of
-from bot.engine.entries import Exchanged
 from bot.store.questions import Question
 from bot.wording import help as help_words
 from bot.wording.gsm import gsm_only
 from bot.wording.readback import INVITATION
-
-_ASKS_BED: Final = frozenset({Ask.BED, Ask.SLOT, Ask.READING, Ask.OCCUPIED})
-_ASKS_TUBE: Final = frozenset({Ask.TUBE, Ask.OTHER_TUBE, Ask.SLOT, Ask.READING})
-_ASKS_LEVEL: Final = frozenset({Ask.LEVEL, Ask.FINAL, Ask.OPENING, Ask.OTHER_LEVEL, Ask.AMOUNT})
-_LEVELS: Final = ("level_ml", "final_ml", "opening_ml")
-
-
-def as_reply(bedside: Bedside, message: Message) -> tuple[Said | NotSure, ...]:
-    """The statements of a message; one that also answers what was asked is taken as the answer."""
-    items = (*message.said, *message.unclear)
-    asked = [(each, loaded(each.said_json, Pending)) for each in bedside.open_questions()]
-    if message.reply is not None and any(_wants(message.reply, *pair) for pair in asked):
-        return (message.reply,)
-    final = _final_told(items, asked)
-    if final is not None:
-        return (final,)
-    if len(asked) == 1 and len(items) == 1 and isinstance(items[0], NotSure):
-        told = _level_told(items[0])
-        if told is not None and asked[0][1].ask in _ASKS_LEVEL:
-            return (Answered(level_ml=told),)
-    return items
-
-
-def _final_told(items: tuple[Said | NotSure, ...], asked: list[tuple[Question, Pending]]) -> Answered | None:
-    """ "Bed 12 old one was 1860", said while the final level of that bed is asked for."""
-    match items:
-        case (Report(fact=Exchanged(opening_ml=0), final_ml=int(level), at=None) as said,):
-            finals = [each for each, pending in asked if pending.ask is Ask.FINAL and each.bed == said.bed]
-            return Answered(bed=said.bed, level_ml=level) if len(finals) == 1 else None
-        case _:
-            return None
-
-
-def _wants(reply: Answered, question: Question, pending: Pending) -> bool:
-    if reply.tube is not None:
-        return pending.ask in _ASKS_TUBE and question.slot == "tube" and reply.bed == question.bed
-    return pending.ask in _ASKS_BED and question.slot in ("bed", "to_bed")
-
-
-def _level_told(item: NotSure) -> int | None:
-    """The level of a line told without its bed or time, as one answers "what does it read?"."""
-    if item.slot != "bed" or item.choices or item.partial is None or item.partial.at is not None:
-        return None
-    values = dict(item.partial.values)
-    found = [value for slot in _LEVELS if isinstance(value := values.get(slot), int)]
-    return found[0] if len(found) == 1 else None
 
 
 def find_question(bedside: Bedside, answer: Answered) -> Question | Part:

@@ -11,6 +11,7 @@ from bot.dialogue.locate import Spot, is_tube
 from bot.dialogue.part import Part
 from bot.dialogue.pending import Ask, Grant, Pending
 from bot.dialogue.said import Fix, TakeBack
+from bot.dialogue.verdicts import hhmm
 from bot.engine.ledger import Ledger
 from bot.engine.shifts import shift_at, shift_before
 from bot.engine.values import Level
@@ -44,7 +45,7 @@ def target_of(bedside: Bedside, said: Fix | TakeBack, grant: Grant) -> Target | 
     if said.bed not in bedside.context.unit.beds:
         return _no_bed(bedside, said, grant)
     found = candidates(bedside, said)
-    exact = _matching(said, found)
+    exact = _matching(bedside, said, found)
     match exact:
         case (one,) if _is_sure(bedside, said, one):
             return one
@@ -116,7 +117,7 @@ def _of_last_message(bedside: Bedside, said: Fix | TakeBack) -> Target | Part:
             level = ledger.level_of(entry.id) or repeat_of(ledger, entry.id)
             if level is not None:
                 found.append(Target(ledger=ledger, level=level))
-    exact = _matching(said, tuple(found))
+    exact = _matching(bedside, said, tuple(found))
     if len(exact) == 1:
         return exact[0]
     return _no_bed(bedside, said, Grant())
@@ -144,20 +145,33 @@ def candidates(bedside: Bedside, said: Fix | TakeBack, at: datetime | None = Non
     return tuple(sorted(near, key=lambda target: target.level.at))
 
 
-def _matching(said: Fix | TakeBack, found: tuple[Target, ...]) -> tuple[Target, ...]:
-    """The lines of the time and level that were said; with neither, the last one."""
+def _matching(bedside: Bedside, said: Fix | TakeBack, found: tuple[Target, ...]) -> tuple[Target, ...]:
+    """The lines of the time and level that were said; with neither, the last one.
+
+    "Correct bed 12 1855 to 310" may mean the line at 18:55 or the one of 1,855 mL: the ledger knows which.
+    """
     was_ml = said.was_ml if isinstance(said, Fix) else None
+    if said.at is None and was_ml is None:
+        return found[-1:]
     exact = tuple(
         target
         for target in found
         if (said.at is None or abs(target.level.at - said.at) < _NEAR)
         and (was_ml is None or target.level.level_ml == was_ml)
     )
-    if said.at is None and was_ml is None:
-        return exact[-1:]
-    if said.at is None and len(exact) > 1:
-        return exact
-    return exact
+    return tuple(target for target in found if target in exact or _is_swapped(bedside, said, target))
+
+
+def _is_swapped(bedside: Bedside, said: Fix | TakeBack, target: Target) -> bool:
+    """Whether the number that was read as a time is the line's level, or the other way round."""
+    was_ml = said.was_ml if isinstance(said, Fix) else None
+    if said.at is not None and was_ml is None and isinstance(said, Fix):
+        local = said.at.astimezone(bedside.context.unit.zone)
+        return target.level.level_ml == local.hour * 100 + local.minute
+    if said.at is None and was_ml is not None:
+        moment = hhmm(bedside, was_ml)
+        return moment is not None and abs(target.level.at - moment) < _NEAR
+    return False
 
 
 def _is_sure(bedside: Bedside, said: Fix | TakeBack, found: Target) -> bool:

@@ -20,10 +20,11 @@ from bot.dialogue.moves import Move, move_of, take_move
 from bot.dialogue.part import Part
 from bot.dialogue.pending import Grant
 from bot.dialogue.reminders import waiting_told
-from bot.dialogue.replies import as_reply, find_question
+from bot.dialogue.replies import find_question
 from bot.dialogue.said import Amount, Answered, HelpMe, Message, NotSure, Query, Report, Said, TakeBack
 from bot.dialogue.settling import holds_back, settle
 from bot.dialogue.take import take as take_one
+from bot.dialogue.taken import as_reply
 from bot.dialogue.unsure import ask_not_sure
 from bot.engine.entries import Moved
 from bot.store.book import Book

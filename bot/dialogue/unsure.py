@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from datetime import datetime
 
 from bot.dialogue.bedside import About, Bedside
@@ -16,6 +17,7 @@ from bot.wording import formats, questions, small_talk
 from bot.wording.gsm import gsm_only
 from bot.wording.queries.view import place
 
+_NAMED_BED = re.compile(r"\b(?:bed|room|rm)\s*([A-Za-z]{0,3}\d{1,4}[A-Za-z]?)\b", re.IGNORECASE)
 _ASKABLE = 6
 """More choices than this are not offered: the slot is asked for."""
 
@@ -32,7 +34,7 @@ def ask_not_sure(bedside: Bedside, item: NotSure) -> Part:
         return _ask_which(bedside, item, readings)
     if item.partial is None or item.slot == "kind":
         return Part(status="told", kind="unclear", text=questions.not_understood(item.text))
-    return ask_slot(bedside, item.partial, item.slot)
+    return ask_slot(bedside, item.partial, item.slot, item.text)
 
 
 def _readings(item: NotSure) -> tuple[Said, ...]:
@@ -43,7 +45,7 @@ def _readings(item: NotSure) -> tuple[Said, ...]:
     return () if any(isinstance(whole, Lacking) for whole in wholes) else tuple(wholes)  # type: ignore[arg-type]
 
 
-def ask_slot(bedside: Bedside, slots: Slots, slot: str) -> Part:
+def ask_slot(bedside: Bedside, slots: Slots, slot: str, text: str = "") -> Part:
     """The question for a slot that was not said."""
     if dict(slots.values).get("what") in ("disconnected", "dislodged"):
         told = str(dict(slots.values)["what"])
@@ -52,9 +54,19 @@ def ask_slot(bedside: Bedside, slots: Slots, slot: str) -> Part:
         )
     pending = Pending(ask=Ask.SLOT, said=slots, slot=slot, brief=_known(bedside, slots))
     wording = questions.missing(slot, _capital(_known(bedside, slots)))
+    named = _unknown_bed(bedside, text) if slot == "bed" else None
+    if named is not None:
+        wording = questions.unknown_bed(named, _known(bedside, slots), bedside.context.unit.name)
     return bedside.ask(
         pending, wording, About(bed=_own(bedside, slots.bed), tube=slots.tube, slot=slot, kind=slots.kind)
     )
+
+
+def _unknown_bed(bedside: Bedside, text: str) -> str | None:
+    """The bed that was named, where the unit has none of that label."""
+    found = _NAMED_BED.search(text)
+    label = found[1].upper() if found else None
+    return label if label is not None and label not in bedside.context.unit.beds else None
 
 
 def _ask_which(bedside: Bedside, item: NotSure, readings: tuple[Said, ...]) -> Part:

@@ -21,25 +21,27 @@ from bot.engine.entries import (
     Withdrawal,
 )
 from bot.engine.ledger import Ledger, fold
-from bot.engine.policy import Schedule
+from bot.engine.policy import ChartBy, Schedule
 from bot.engine.values import Amendment, Charted, Interval
-from bot.engine.volumes import intervals
+from bot.engine.volumes import charted
 
 _Key = tuple[datetime, datetime, int, bool, datetime]
 _Held = dict[_Key, Interval]
 
 
-def amendments(before: Ledger, after: Ledger, schedule: Schedule) -> tuple[Amendment, ...]:
+def amendments(
+    before: Ledger, after: Ledger, schedule: Schedule, chart_by: ChartBy = "mark"
+) -> tuple[Amendment, ...]:
     """What now holds where something else was charted, in order; none when nothing charted has changed.
 
     Both ledgers are of one drain. A volume that only came to be chartable is not an amendment.
     """
-    held, holds = _held(intervals(before, schedule)), _held(intervals(after, schedule))
+    held, holds = (_held(charted(each, schedule, chart_by)) for each in (before, after))
     stale = [interval for key, interval in held.items() if key not in holds]
     return _amended(stale, [interval for key, interval in holds.items() if key not in held])
 
 
-def outstanding(ledger: Ledger, schedule: Schedule) -> tuple[Amendment, ...]:
+def outstanding(ledger: Ledger, schedule: Schedule, chart_by: ChartBy = "mark") -> tuple[Amendment, ...]:
     """What the chart still has to be changed to, until someone says that it was amended.
 
     The chart is taken to hold what was given out, as it was given out: several corrections of one volume
@@ -47,32 +49,35 @@ def outstanding(ledger: Ledger, schedule: Schedule) -> tuple[Amendment, ...]:
     back since the last "amended"; late lines in a row that each fall into a charted stretch are one step.
     """
     since = _seen(ledger.entries)
-    turns = tuple(turn for turn in _reaching_back(ledger.entries) if turn >= since)
-    return _outstanding(ledger, schedule, turns) if turns else ()
+    reaching = _reaching_back(ledger.entries) if chart_by == "mark" else _counting(ledger.entries)
+    turns = tuple(turn for turn in reaching if turn >= since)
+    return _outstanding(ledger, schedule, turns, chart_by) if turns else ()
 
 
 @lru_cache(maxsize=64)  # A message asks for the ledger that the message before it left.
-def _outstanding(ledger: Ledger, schedule: Schedule, turns: tuple[int, ...]) -> tuple[Amendment, ...]:
+def _outstanding(
+    ledger: Ledger, schedule: Schedule, turns: tuple[int, ...], chart_by: ChartBy
+) -> tuple[Amendment, ...]:
     entries, place = ledger.entries, turns[0]
     chart: _Held = {}
     known: _Held = {}
     for turn in turns:
         if turn < place:
             continue
-        was = known if known and turn == place else _volumes(ledger, turn, schedule)
+        was = known if known and turn == place else _volumes(ledger, turn, schedule, chart_by)
         chart |= {key: interval for key, interval in was.items() if key not in known}
-        place = _step_end(entries, turn, was)
-        known = _volumes(ledger, place, schedule)
+        place = _step_end(entries, turn, was) if chart_by == "mark" else turn + 1
+        known = _volumes(ledger, place, schedule, chart_by)
         chart |= _charted_afresh(was, known)
-    holds = _held(intervals(ledger, schedule))
+    holds = _held(charted(ledger, schedule, chart_by))
     chart |= {key: interval for key, interval in holds.items() if key not in known}
     stale = [interval for key, interval in chart.items() if key not in holds]
     return _amended(stale, [interval for key, interval in holds.items() if key not in chart])
 
 
-def _volumes(ledger: Ledger, count: int, schedule: Schedule) -> _Held:
+def _volumes(ledger: Ledger, count: int, schedule: Schedule, chart_by: ChartBy) -> _Held:
     """What was charted after the first `count` entries."""
-    return _held(intervals(fold(ledger.entries[:count], ledger.capacity_ml), schedule))
+    return _held(charted(fold(ledger.entries[:count], ledger.capacity_ml), schedule, chart_by))
 
 
 def _step_end(entries: Sequence[Entry], turn: int, was: _Held) -> int:
@@ -97,8 +102,8 @@ def _splits(entry: Entry, stretches: Sequence[tuple[datetime, datetime]]) -> boo
     return place > 0 and entry.at < stretches[place - 1][1]
 
 
-def _held(charted: Iterable[Interval]) -> _Held:
-    return {(i.begin.at, i.end.at, i.volume_ml, i.at_least, i.shift.start): i for i in charted}
+def _held(given_out: Iterable[Interval]) -> _Held:
+    return {(i.begin.at, i.end.at, i.volume_ml, i.at_least, i.shift.start): i for i in given_out}
 
 
 def _charted_afresh(was: _Held, now: _Held) -> _Held:
@@ -189,6 +194,11 @@ def _reaching_back(entries: Sequence[Entry]) -> list[int]:
             found.append(index)
         latest = entry.at if latest is None else max(latest, entry.at)
     return found
+
+
+def _counting(entries: Sequence[Entry]) -> list[int]:
+    """The indexes of all entries that hold a level or change one: any line may move where a shift is cut."""
+    return [index for index, entry in enumerate(entries) if _counts(entry)]
 
 
 def _reaches_back(entry: Entry) -> bool:

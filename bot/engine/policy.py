@@ -40,6 +40,10 @@ def default_rules() -> tuple[Rule, ...]:
     return (*VOLUME_ROWS, *SYSTEM_ROWS)
 
 
+ChartBy = Literal["mark", "shift"]
+"""Whether every line is charted, or only the closing line of a shift."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Policy:
     """All that the engine needs to know of a unit."""
@@ -47,7 +51,7 @@ class Policy:
     schedule: Schedule
     rules: tuple[Rule, ...] = field(default_factory=default_rules)
     capacity_ml: int = 2000
-    chart_by: Literal["mark", "shift"] = "mark"
+    chart_by: ChartBy = "mark"
     population: Literal["adult", "child"] = "adult"
     jump_ml: int = 500
     line_every_h: float = 1.0

@@ -8,8 +8,8 @@ from __future__ import annotations
 from itertools import pairwise
 
 from bot.engine.ledger import Ledger
-from bot.engine.policy import Schedule
-from bot.engine.shifts import boundary, shift_after, shift_at, shift_before, sum_between
+from bot.engine.policy import ChartBy, Schedule
+from bot.engine.shifts import boundary, shift_after, shift_at, shift_before, shift_sum, sum_between
 from bot.engine.values import Boundary, Interval, Level, Shift, Sum
 
 
@@ -27,6 +27,37 @@ def intervals(ledger: Ledger, schedule: Schedule) -> tuple[Interval, ...]:
     cuts = _Cuts(ledger, schedule)
     pairs = enumerate(pairwise(ledger.levels), start=1)
     return tuple(cuts.interval(index, begin, end) for index, (begin, end) in pairs if not end.baseline)
+
+
+def charted(ledger: Ledger, schedule: Schedule, chart_by: ChartBy) -> tuple[Interval, ...]:
+    """What goes onto the chart: every volume between lines, or each shift's whole at its closing line."""
+    return intervals(ledger, schedule) if chart_by == "mark" else closings(ledger, schedule)
+
+
+def closings(ledger: Ledger, schedule: Schedule) -> tuple[Interval, ...]:
+    """Each closed shift's volume, from the line that it is cut at to the one that ends it, in order."""
+    shifts = dict.fromkeys(interval.shift for interval in intervals(ledger, schedule))
+    found = (_closing(ledger, schedule, shift) for shift in shifts)
+    return tuple(each for each in found if each is not None)
+
+
+def _closing(ledger: Ledger, schedule: Schedule, shift: Shift) -> Interval | None:
+    end = boundary(ledger, schedule, shift.end)
+    if end is None or not end.lined:
+        return None
+    whole = shift_sum(ledger, schedule, shift, shift.end)
+    if whole.volume_ml is None or whole.begin is None or whole.end is None:
+        return None
+    return Interval(
+        begin=whole.begin,
+        end=whole.end,
+        volume_ml=whole.volume_ml,
+        at_least=whole.at_least,
+        shift=shift,
+        includes_before=shift.start
+        if whole.begin.at < shift.start and "no_boundary_line" in whole.flags
+        else None,
+    )
 
 
 def charted_by(charted: tuple[Interval, ...], shift: Shift) -> tuple[Interval, ...]:

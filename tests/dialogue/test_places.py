@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from bot.dialogue.said import Report
+from bot.engine.entries import Moved
 from tests.dialogue.ward import Ward
 
 
@@ -100,7 +102,9 @@ def test_a_line_for_a_bed_whose_patient_moved_away_is_asked() -> None:
 def test_two_patients_who_swap_beds_in_one_message() -> None:
     ward = Ward()
     ward.says("Amy", "bed 12 mark 340 at 0700; bed 14 mark 50 at 0700", at="07:01")
-    answer = ward.says("Amy", "bed 12 moved to bed 14; bed 14 moved to bed 12", at="08:00")
+    moves = (("12", "14"), ("14", "12"))
+    said = (Report(bed=bed, fact=Moved(from_bed=bed, to_bed=to)) for bed, to in moves)
+    answer = ward.tells("Amy", *said, at="08:00")
     assert answer.status == "recorded"
     assert ward.says("Amy", "bed 14 mark 400 at 0900", at="09:01").chart == [(60, "07:00", "09:00")]
     assert ward.says("Amy", "bed 12 mark 80 at 0900", at="09:02").chart == [(30, "07:00", "09:00")]

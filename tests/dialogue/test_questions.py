@@ -62,7 +62,7 @@ def test_a_new_canister_with_the_old_ones_level_needs_no_second_question() -> No
     ward = Ward()
     ward.says("Amy", "bed 7 mark 1180 at 1800", at="18:01")
     ward.says("Amy", "bed 7 mark 30 at 1900", at="19:01")
-    answer = ward.says("Amy", "new canister, 1200", at="19:02")
+    answer = ward.says("Amy", "new canister, old one 1200", at="19:02")
     assert answer.status == "recorded"
     assert ward.ledger("7").levels[-1].total_ml == 50
 
@@ -194,6 +194,7 @@ def test_an_unknown_bed_is_asked_and_a_bare_number_names_it() -> None:
     ward = Ward()
     asked = ward.says("Amy", "bed 31 mark 100 at 0800", at="08:01")
     assert "There is no bed 31" in asked.reply
+    assert asked.status == "question"
     answer = ward.says("Amy", "13", at="08:02")
     assert "Bed 13, 08:00, line 100 mL" in answer.reply
 
@@ -260,3 +261,44 @@ def test_a_line_after_a_removal_is_asked() -> None:
     answer = ward.says("Ben", "yes", at="12:02")
     assert "First line" in answer.reply
     assert len(ward.ledgers("7")) == 2
+
+
+@pytest.mark.parametrize(
+    "answer", ["new one", "new canister", "the canister was changed", "it's a new canister"]
+)
+def test_a_new_canister_in_the_words_of_the_ward(answer: str) -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 7 mark 1180 at 1800", at="18:01")
+    ward.says("Amy", "bed 7 mark 30 at 1900", at="19:01")
+    assert ward.says("Amy", answer, at="19:02").reply.startswith("Final level of the old canister?")
+    assert len(ward.ledger("7").canisters) == 2
+
+
+@pytest.mark.parametrize("answer", ["the earlier one was wrong, it was 430", "earlier wrong, 430"])
+def test_an_earlier_line_in_the_words_of_the_ward(answer: str) -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 7 mark 480 at 1800", at="18:01")
+    ward.says("Amy", "bed 7 mark 450 at 1900", at="19:01")
+    ward.says("Amy", answer, at="19:02")
+    assert ward.levels("7") == [430, 450]
+
+
+@pytest.mark.parametrize("answer", ["no I meant bed 9", "no, bed 9"])
+def test_the_bed_that_was_meant_in_the_words_of_the_ward(answer: str) -> None:
+    ward = Ward()
+    fallen(ward)
+    ward.says("Amy", answer, at="19:02")
+    assert ward.levels("7") == [1180]
+    assert ward.levels("9") == [1130]
+
+
+@pytest.mark.parametrize(
+    ("answer", "drains"), [("yes, same patient", 1), ("same patient", 1), ("new patient", 2)]
+)
+def test_the_patient_in_the_words_of_the_ward(answer: str, drains: int) -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 7 mark 100 at 0100", at="01:01")
+    ward.says("Amy", "bed 7 mark 160 at 1600", at="16:01")
+    ward.says("Amy", answer, at="16:02")
+    assert len(ward.ledgers("7")) == drains
+    assert ward.unsettled() == ()

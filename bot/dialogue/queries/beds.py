@@ -78,7 +78,7 @@ def _bed_needs(desk: Desk, patient: Patient, waiting: tuple[Question, ...]) -> B
         overdue=sum(each.overdue for each in due(patient, desk.now, desk.policy)),
         cautions=sum(each.severity is Severity.MODERATE and each.code != "overdue" for each in held),
         unconfirmed=sum(is_unconfirmed(desk, each) for each in here),
-        amendments=sum(len(outstanding(one, desk.schedule)) for one in patient.drains),
+        amendments=sum(len(outstanding(one, desk.schedule, desk.policy.chart_by)) for one in patient.drains),
         away=any(ledger.away for ledger in patient.drains),
     )
     return BedNeeds(patient=patient, cautions=held, needs=needs)

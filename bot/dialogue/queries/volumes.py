@@ -55,7 +55,7 @@ def trend(desk: Desk, found: Found) -> tuple[str, ...]:
 
 def amend_lines(desk: Desk, ledger: Ledger) -> tuple[str, ...]:
     """What the drain's chart still has to be changed to, until someone says that it was."""
-    changes = outstanding(ledger, desk.schedule)
+    changes = outstanding(ledger, desk.schedule, desk.policy.chart_by)
     return tuple(f"{each}." for each in lines.amend_texts(changes, desk.view))
 
 

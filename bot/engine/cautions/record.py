@@ -95,7 +95,7 @@ def overdue(scene: Scene) -> Iterator[Caution]:
 def amended(scene: Scene) -> Iterator[Caution]:
     """Volumes that were given out have changed, and nobody has said that the chart was amended."""
     for rule, drain in scene.met("amended"):
-        changes = outstanding(drain, scene.policy.schedule)
+        changes = outstanding(drain, scene.policy.schedule, scene.policy.chart_by)
         if changes:
             yield raised(rule, drain, begin=changes[0].begin, end=changes[-1].end)
 

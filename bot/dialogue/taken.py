@@ -1,0 +1,123 @@
+"""What a message says if something was asked: words that would be a statement of their own, or none at all.
+
+"Bed 9" asks for a last line, unless a bed was asked for; "no I meant bed 9" corrects the last message, unless
+that one was asked about; "the canister was changed" lacks a bed, unless a fall was asked about.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import Final, TypeAlias
+
+from bot.dialogue.bedside import Bedside
+from bot.dialogue.pending import Ask, Pending
+from bot.dialogue.said import Answered, Fix, Message, NotSure, Report, Said
+from bot.dialogue.said_json import loaded
+from bot.engine.entries import Exchanged
+from bot.store.questions import Question
+
+Items: TypeAlias = tuple[Said | NotSure, ...]
+
+_ASKS_BED: Final = frozenset({Ask.BED, Ask.SLOT, Ask.READING, Ask.OCCUPIED})
+_ASKS_TUBE: Final = frozenset({Ask.TUBE, Ask.OTHER_TUBE, Ask.SLOT, Ask.READING})
+_ASKS_LEVEL: Final = frozenset({Ask.LEVEL, Ask.FINAL, Ask.OPENING, Ask.OTHER_LEVEL, Ask.AMOUNT})
+_LEVELS: Final = ("level_ml", "final_ml", "opening_ml")
+_OF_PATIENT: Final = re.compile(
+    r"\b(same|new|other|another|different)\s+(?:patient|drain|one|tube)\b", re.IGNORECASE
+)
+_NEW_ONE: Final = re.compile(
+    r"^\s*(?:it'?s\s+)?(?:a\s+|the\s+)?new\s+(?:one|canister|box|chamber|bottle|unit)\b", re.IGNORECASE
+)
+_YES_NO: Final = re.compile(r"^\s*(yes|yep|yeah|no|nope)\b", re.IGNORECASE)
+
+
+def as_reply(bedside: Bedside, message: Message) -> Items:
+    """The statements of a message; one that also answers what was asked is taken as the answer."""
+    items: Items = (*message.said, *message.unclear)
+    asked = [(each, loaded(each.said_json, Pending)) for each in bedside.open_questions()]
+    if not asked:
+        return items
+    if message.reply is not None and any(_wants(message.reply, *pair) for pair in asked):
+        return (message.reply,)
+    answer = _final_told(items, asked)
+    if answer is None and len(asked) == 1:
+        answer = _to_the_only(bedside, message, items, *asked[0])
+    return items if answer is None else (answer,)
+
+
+def _wants(reply: Answered, question: Question, pending: Pending) -> bool:
+    if reply.tube is not None:
+        return pending.ask in _ASKS_TUBE and question.slot == "tube" and reply.bed == question.bed
+    return pending.ask in _ASKS_BED and question.slot in ("bed", "to_bed")
+
+
+def _final_told(items: Items, asked: list[tuple[Question, Pending]]) -> Answered | None:
+    """ "Bed 12 old one was 1860", said while the final level of that bed is asked for."""
+    match items:
+        case (Report(fact=Exchanged(opening_ml=0), final_ml=int(level), at=None) as said,):
+            finals = [each for each, pending in asked if pending.ask is Ask.FINAL and each.bed == said.bed]
+            return Answered(bed=said.bed, level_ml=level) if len(finals) == 1 else None
+        case _:
+            return None
+
+
+def _to_the_only(
+    bedside: Bedside, message: Message, items: Items, question: Question, pending: Pending
+) -> Answered | None:
+    """The answer to the only open question, where the words are nothing else."""
+    match items:
+        case (Fix(bed=None, at=None, was_ml=None) as fix,) if _is_last(bedside, question):
+            return Answered(yes=False, bed=fix.to_bed, tube=fix.to_tube, at=fix.to_at, level_ml=fix.level_ml)
+        case (NotSure() as item,) if (told := _of_unsure(item, pending)) is not None:
+            return told
+        case () | (NotSure(),) | (Answered(),):
+            return _in_words(message.text, items, pending)
+        case _:
+            return None
+
+
+def _in_words(text: str, items: Items, pending: Pending) -> Answered | None:
+    """What the words say where nothing else was read in them; a final level is asked for afterwards."""
+    read = any(isinstance(each, Answered) for each in items)
+    if pending.ask is Ask.DOUBT and _NEW_ONE.match(text) and not read:
+        return Answered(choice="new_canister")
+    return _of_patient(text, pending) or _plain_word(text, items)
+
+
+def _is_last(bedside: Bedside, question: Question) -> bool:
+    """Whether it was asked in answer to the sender's last message."""
+    last = bedside.book.last_message(bedside.context.sender)
+    return last is not None and last.id == question.message
+
+
+def _of_unsure(item: NotSure, pending: Pending) -> Answered | None:
+    """A level or an exchange told without its bed, as one answers "what does it read?" or "new canister?"."""
+    if item.slot != "bed" or item.choices or item.partial is None:
+        return None
+    values = dict(item.partial.values)
+    found = [value for slot in _LEVELS if isinstance(value := values.get(slot), int)]
+    if pending.ask in _ASKS_LEVEL and item.partial.at is None and len(found) == 1:
+        return Answered(level_ml=found[0])
+    if pending.ask is Ask.DOUBT and item.partial.kind == "exchanged":
+        final = values.get("final_ml")
+        return Answered(choice="new_canister", level_ml=final if isinstance(final, int) else None)
+    return None
+
+
+def _of_patient(text: str, pending: Pending) -> Answered | None:
+    """ "Same patient", "new drain", where that was the question."""
+    found = _OF_PATIENT.search(text)
+    if found is None or re.search(r"\d", text):
+        return None
+    same = found[1].casefold() == "same"
+    if pending.ask is Ask.SILENCE:
+        return Answered(yes=same)
+    return Answered(yes=not same) if pending.ask in (Ask.GONE, Ask.ON_OPEN) else None
+
+
+def _plain_word(text: str, items: Items) -> Answered | None:
+    """A yes or no with words that were not read and hold no number."""
+    found = _YES_NO.match(text)
+    if found is None or re.search(r"\d", text) or any(isinstance(each, Answered) for each in items):
+        return None
+    return Answered(yes=found[1].casefold().startswith("y"))
