@@ -7,6 +7,11 @@ A line passes when its strain is at most 1 and every sound-alike of it (teen and
 doubled, five and nine, hundred and fifty) strains more by 2 at the least, and when no neighbouring or
 sound-alike bed has a drain that the line would fit as well. Without two lines of the last hours there is no
 witness: it is asked. Only lines pass; amounts, corrections and checks are always read back first.
+
+Measured on 201 recognised sentences that were read as one line each, 18 of them with a wrong level, against
+drains of 20, 60 and 120 mL/h (`tests/dialogue/voice_figures.py`): all 18 were stopped at each rate (three of
+them, "120 at" heard as 128, only since that sound-alike was added for them), and of the 183 right lines 139,
+153 and 162 were asked about needlessly. A unit that saves little asking by it keeps "always".
 """
 
 from __future__ import annotations
@@ -77,6 +82,8 @@ def sound_alikes(number: int) -> frozenset[int]:
         for heard, meant in _TURNED:
             if digits.startswith(heard, place):
                 found.add(head + meant + digits[place + 2 :])
+    if digits[-1] == "8":
+        found.add(f"{digits[:-1]}0")  # "120 at" comes back as 128; the other way round was never seen
     return frozenset(int(each) for each in found if each) - {number}
 
 

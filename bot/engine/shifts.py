@@ -106,6 +106,9 @@ def shift_sum(ledger: Ledger, schedule: Schedule, shift: Shift, now: datetime) -
     begin, flags = _begin_of(ledger, schedule, shift)
     running = now < shift.end
     end, end_flags = _end_of(ledger, schedule, shift, running)
+    if end is None and begin is not None:
+        # A closing line far before the start: what was read after it is this shift's already.
+        end, end_flags = ledger.level_before(shift.end), ("no_closing_line",)
     return sum_between(ledger, begin, end, running=running, flags=(*flags, *end_flags))
 
 

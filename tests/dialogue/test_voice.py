@@ -131,7 +131,18 @@ def test_an_unsure_unit_asks_where_a_neighbouring_bed_would_fit_as_well() -> Non
 
 @pytest.mark.parametrize(
     ("number", "alike"),
-    [(1050, 1015), (1015, 1050), (1500, 1550), (340, 314), (66, 6), (6, 66), (95, 55), (180, 118)],
+    [
+        (1050, 1015),
+        (1015, 1050),
+        (1500, 1550),
+        (340, 314),
+        (66, 6),
+        (6, 66),
+        (95, 55),
+        (180, 118),
+        (128, 120),
+        (658, 650),
+    ],
 )
 def test_sound_alikes_hold_what_recognisers_make_of_a_number(number: int, alike: int) -> None:
     assert alike in sound_alikes(number)
