@@ -25,10 +25,13 @@ class Fresh:
 
 def fresh_volumes(bedside: Bedside, drain: str) -> tuple[Fresh, ...]:
     """The volumes that this message brings; those that replace others are amendments."""
-    known = {_ends(each) for each in intervals(bedside.before[drain], bedside.policy.schedule)}
-    new = tuple(each for each in bedside.volumes(drain) if _ends(each) not in known)
+    before = intervals(bedside.before[drain], bedside.policy.schedule)
     if bedside.policy.chart_by == "shift":
-        return _by_shift(bedside, drain, new)
+        held = {(each.begin.at, each.end.at) for each in before}
+        told = (each for each in bedside.volumes(drain) if (each.begin.at, each.end.at) not in held)
+        return _by_shift(bedside, drain, tuple(told))
+    known = {_given_out(each) for each in before}
+    new = (each for each in bedside.volumes(drain) if _given_out(each) not in known)
     amended = {(each.begin, each.end) for each in _amended(bedside, drain)}
     return tuple(Fresh(each, True) for each in new if not _is_amended(each, amended))
 
@@ -36,12 +39,12 @@ def fresh_volumes(bedside: Bedside, drain: str) -> tuple[Fresh, ...]:
 def _by_shift(bedside: Bedside, drain: str, new: tuple[Interval, ...]) -> tuple[Fresh, ...]:
     """A line that closes a shift charts the whole of it; the other volumes are told, not charted."""
     schedule = bedside.policy.schedule
-    known = {_ends(each) for each in closings(bedside.before[drain], schedule)}
+    known = {_given_out(each) for each in closings(bedside.before[drain], schedule)}
     amended = {(each.begin, each.end) for each in _amended(bedside, drain)}
     whole = {
         each.end.entry: each
         for each in closings(bedside.ledger(drain), schedule)
-        if _ends(each) not in known and not _is_amended(each, amended)
+        if _given_out(each) not in known and not _is_amended(each, amended)
     }
     told = [_told(whole.pop(each.end.entry, None), each) for each in new]
     return (*told, *(Fresh(each, True) for each in whole.values()))
@@ -57,8 +60,10 @@ def _is_amended(interval: Interval, amended: set[tuple[datetime, datetime]]) -> 
     return (begin, end) in amended or (begin == end and any(end == each[1] for each in amended))
 
 
-def _ends(interval: Interval) -> tuple[str, str]:
-    return interval.begin.entry, interval.end.entry
+def _given_out(interval: Interval) -> tuple[datetime, datetime, int, bool, datetime]:
+    """A volume as a chart holds it: a final level told later may be its new beginning at the same moment."""
+    begin, end = interval.begin.at, interval.end.at
+    return begin, end, interval.volume_ml, interval.at_least, interval.shift.start
 
 
 def _amended(bedside: Bedside, drain: str) -> tuple[Amendment, ...]:

@@ -24,6 +24,7 @@ from bot.engine.entries import (
     Withdrawal,
 )
 from bot.engine.volumes import intervals
+from bot.store import Question
 from bot.unit import Role, Unit, demo_unit
 from bot.wording.formats import ml
 from bot.wording.gsm import is_gsm
@@ -201,7 +202,7 @@ class Conversations(RuleBasedStateMachine):
         for question in self.ward.unsettled():
             said = loaded(question.said_json, Pending).said
             if isinstance(said, Report) and isinstance(said.fact, Line):
-                assert not any(_is_that(entry, question.message, said) for entry in self.ward.entries())
+                assert not any(_is_that(entry, question, said) for entry in self.ward.entries())
 
     @invariant()
     def every_reply_can_be_sent_and_shows_nothing_of_another_unit(self) -> None:
@@ -233,10 +234,11 @@ def _words(entry: Entry) -> str:
             return ""
 
 
-def _is_that(entry: Entry, message: str, said: Report) -> bool:
+def _is_that(entry: Entry, question: Question, said: Report) -> bool:
     same: datetime | None = said.at
     return (
-        entry.message == message
+        entry.message == question.message
+        and entry.drain == question.drain
         and isinstance(entry.payload, Line)
         and isinstance(said.fact, Line)
         and entry.payload.level_ml == said.fact.level_ml
