@@ -16,11 +16,13 @@ from bot.dialogue.said import Answered, Fix, Message, NotSure, Query, Report, Sa
 from bot.dialogue.slots import Lacking, built, filled
 from bot.engine.entries import Left
 from bot.unit import Unit
-from nlu.statements import Corrected, Parsed, Statement, Unclear
+from nlu.statements import Corrected, Mark, Parsed, Statement, Unclear
 
 _OWN: Final = frozenset({"bed", "tube", "at", "spans"})
 _AMENDED: Final = re.compile(r"\bamend", re.IGNORECASE)
 _PAGE: Final = re.compile(r"[\s,]+page\s+(\d{1,2})\s*[.?]?\s*$", re.IGNORECASE)
+_FINAL: Final = re.compile(r"\b(?:final|old (?:one|canister|box|chamber|bottle|unit))\b", re.IGNORECASE)
+_MEANT: Final = re.compile(r"\b(?:meant|mean)\b", re.IGNORECASE)
 _FOR_A_BED: Final = re.compile(
     r"\s*(?:(?:bed|room|rm|b)\s*)?(?P<bed>[A-Za-z0-9-]{1,8})[\s,:]+"
     r"(?P<answer>(?:mis-?read|new (?:canister|one)|(?:the )?(?:earlier|previous)|first|second)\b.*)$",
@@ -102,7 +104,11 @@ def in_ledger_words(parsed: Parsed) -> Message:
         else:
             said.append(whole_fix)
     for statement in parsed.statements:
-        match _built(statement, parsed.text):
+        doubtful = _line_or_final(statement, parsed.text)
+        if doubtful is not None:
+            unclear.append(doubtful)
+            continue
+        match _built(_named(statement, parsed.text), parsed.text):
             case Lacking(slot):
                 unclear.append(NotSure(slot=slot, text=parsed.text, partial=slots_of(statement)))
             case whole:
@@ -132,6 +138,32 @@ def _built(statement: Statement, text: str) -> Said | Lacking:
     if slots.kind == "acknowledged" and _AMENDED.search(text):
         slots = filled(slots, "amended", True)
     return built(slots)
+
+
+def _line_or_final(statement: Statement, text: str) -> NotSure | None:
+    """A level told with the word of an old canister's end: a line on the new one would be wrong for ever."""
+    if not isinstance(statement, Mark) or not _FINAL.search(text):
+        return None
+    slots = slots_of(statement)
+    end = Slots(kind="exchanged", bed=slots.bed, tube=slots.tube, at=slots.at)
+    final = filled(end, "final_ml", statement.level_ml or 0)
+    readings = tuple(each for each in (built(slots), built(final)) if not isinstance(each, Lacking))
+    if len(readings) < 2:
+        return None
+    return NotSure(slot="kind", text=text, choices=("mark", "exchanged"), readings=readings, partial=slots)
+
+
+def _named(statement: Statement, text: str) -> Statement:
+    """A correction with each number and bed in its part: what is wrong, and what is right."""
+    if not isinstance(statement, Corrected) or statement.at is not None or statement.was_ml is not None:
+        return statement
+    if statement.to_bed is None and statement.bed is not None and _MEANT.search(text):
+        return replace(statement, bed=None, to_bed=statement.bed)
+    places = [statement.spans[slot].start for slot in ("to_bed", "to_tube") if slot in statement.spans]
+    level = statement.spans.get("level_ml")
+    if statement.bed is not None and places and level is not None and level.start < min(places):
+        return replace(statement, level_ml=None, was_ml=statement.level_ml)
+    return statement
 
 
 def _moved_fix(item: Unclear) -> Fix | None:

@@ -9,7 +9,7 @@ from bot.dialogue.answer import ChartRow, Stretch
 from bot.dialogue.bedside import Bedside
 from bot.engine.amend import amendments
 from bot.engine.ledger import Ledger
-from bot.engine.values import Amendment, Interval
+from bot.engine.values import Amendment, Interval, Shift
 from bot.engine.volumes import closings, intervals
 from bot.wording.queries.lines import amend_texts
 from bot.wording.queries.view import place
@@ -89,6 +89,11 @@ def closing_of(bedside: Bedside, ledger: Ledger, interval: Interval) -> Interval
     """The whole of the shift that this volume's line closes, in a unit that charts by shift."""
     found = closings(ledger, bedside.policy.schedule)
     return next((each for each in found if each.end.entry == interval.end.entry), None)
+
+
+def is_closed(bedside: Bedside, ledger: Ledger, shift: Shift) -> bool:
+    """Whether a line has closed this shift, so that its sum is charted."""
+    return any(each.shift.start == shift.start for each in closings(ledger, bedside.policy.schedule))
 
 
 def _row(bedside: Bedside, ledger: Ledger, fresh: Fresh) -> ChartRow:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import datetime
 
 from bot.dialogue.bedside import Bedside
-from bot.dialogue.charting import closing_of
+from bot.dialogue.charting import closing_of, is_closed
 from bot.dialogue.part import Part, Recorded
 from bot.dialogue.targets import repeat_of
 from bot.engine.ledger import Ledger
@@ -106,7 +106,7 @@ def _shift_of(bedside: Bedside, ledger: Ledger, level: Level) -> Shift:
 
 def _shift_line(bedside: Bedside, ledger: Ledger, shift: Shift) -> str:
     total = shift_sum(ledger, bedside.policy.schedule, shift, bedside.now)
-    closed = bedside.policy.chart_by == "mark" or not total.running
+    closed = bedside.policy.chart_by == "mark" or is_closed(bedside, ledger, shift)
     return shift_text(shift, total, bedside.view, to_chart=closed)
 
 

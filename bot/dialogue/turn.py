@@ -30,6 +30,7 @@ from bot.engine.entries import Moved
 from bot.store.book import Book
 from bot.unit import Role
 from bot.wording import help as help_words
+from bot.wording import small_talk
 
 Item: TypeAlias = Said | NotSure
 
@@ -74,7 +75,8 @@ class _Turn:
             return [Part(status="refused", kind="refused", text=help_words.READS_ONLY)]
         moves = (each for each in items if isinstance(each, Report) and isinstance(each.fact, Moved))
         self._moves = {id(each): move_of(self._bedside, each) for each in moves}
-        return self._all(items) or [Part(status="told", kind="help", text=help_words.HELP)]
+        talk = small_talk.REPLY if small_talk.answered(message.text) else help_words.HELP
+        return self._all(items) or [Part(status="told", kind="help", text=talk)]
 
     def _all(self, items: tuple[Item, ...]) -> list[Part]:
         if self._is_dictated_list(items):

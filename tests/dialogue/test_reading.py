@@ -144,3 +144,27 @@ def test_times_that_differ_by_the_clock_of_sending_are_asked() -> None:
 def test_times_that_agree_are_taken() -> None:
     message = Message(said=(Report(bed="12", at=UTC_SEVEN, fact=Line(level_ml=5)), Query(topic="beds")))
     assert at_both(message, message) == message
+
+
+def test_the_end_of_an_old_canister_is_not_taken_for_a_line_of_the_new_one() -> None:
+    text = "final level of the old canister bed 3 was 85"
+    message = in_ledger_words(Parsed(text=text, statements=(read.Mark(bed="3", level_ml=85),)))
+    assert message.said == ()
+    (item,) = message.unclear
+    assert item.readings == (
+        Report(bed="3", fact=Line(level_ml=85)),
+        Report(bed="3", fact=Exchanged(), final_ml=85),
+    )
+
+
+def test_the_bed_that_was_meant_is_where_the_line_belongs() -> None:
+    parsed = Parsed(text="no I meant bed 15, 550", statements=(read.Corrected(bed="15", level_ml=550),))
+    assert in_ledger_words(parsed).said == (Fix(to_bed="15", level_ml=550),)
+
+
+def test_a_number_before_the_right_tube_names_the_line_that_is_wrong() -> None:
+    text = "correct bed 16 left 1000 to right"
+    spans = {"level_ml": read.Span(20, 24), "to_tube": read.Span(28, 33)}
+    wrong = read.Corrected(bed="16", tube="left", level_ml=1000, to_tube="right", spans=spans)
+    said = in_ledger_words(Parsed(text=text, statements=(wrong,))).said
+    assert said == (Fix(bed="16", tube="left", was_ml=1000, to_tube="right"),)
