@@ -159,9 +159,10 @@ def _named(statement: Statement, text: str) -> Statement:
         return statement
     if statement.to_bed is None and statement.bed is not None and _MEANT.search(text):
         return replace(statement, bed=None, to_bed=statement.bed)
-    places = [statement.spans[slot].start for slot in ("to_bed", "to_tube") if slot in statement.spans]
-    level = statement.spans.get("level_ml")
-    if statement.bed is not None and places and level is not None and level.start < min(places):
+    right = statement.to_bed or statement.to_tube
+    if statement.bed is None or right is None or statement.level_ml is None:
+        return statement
+    if re.search(rf"\b{statement.level_ml}\b.*\bto\b.*\b{re.escape(right)}\b", text, re.IGNORECASE):
         return replace(statement, level_ml=None, was_ml=statement.level_ml)
     return statement
 

@@ -164,7 +164,6 @@ def test_the_bed_that_was_meant_is_where_the_line_belongs() -> None:
 
 def test_a_number_before_the_right_tube_names_the_line_that_is_wrong() -> None:
     text = "correct bed 16 left 1000 to right"
-    spans = {"level_ml": read.Span(20, 24), "to_tube": read.Span(28, 33)}
-    wrong = read.Corrected(bed="16", tube="left", level_ml=1000, to_tube="right", spans=spans)
+    wrong = read.Corrected(bed="16", tube="left", level_ml=1000, to_tube="right")
     said = in_ledger_words(Parsed(text=text, statements=(wrong,))).said
     assert said == (Fix(bed="16", tube="left", was_ml=1000, to_tube="right"),)
