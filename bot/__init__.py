@@ -1,0 +1,1 @@
+"""Penline: the bot. What a nurse reads on a chest-drain canister goes in, the volume to chart comes back."""

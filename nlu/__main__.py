@@ -35,20 +35,28 @@ def main(argv: Sequence[str] | None = None) -> int:
     except (KeyError, TypeError, ValueError) as problem:
         parser.error(str(problem))
     if args.explain:
-        print(explained(asked["text"], arrived=asked["arrived"], beds=asked["beds"], voice=args.channel == "voice"))
+        print(
+            explained(
+                asked["text"], arrived=asked["arrived"], beds=asked["beds"], voice=args.channel == "voice"
+            )
+        )
     print(json.dumps(parsed_form(parse(**asked)), ensure_ascii=False))
     return 0
 
 
 def _parser() -> argparse.ArgumentParser:
-    parser = argparse.ArgumentParser(prog="python -m nlu", description="Read a message about a chest-drain canister.")
+    parser = argparse.ArgumentParser(
+        prog="python -m nlu", description="Read a message about a chest-drain canister."
+    )
     parser.add_argument("text", nargs="?", metavar="TEXT")
     parser.add_argument("--arrived", help="when it arrived, ISO 8601, with or without offset")
     parser.add_argument("--zone", default="UTC", help="the unit's time zone")
     parser.add_argument("--beds", help="labels: 1-24 or 1,2,12A")
     parser.add_argument("--channel", choices=("text", "voice"), default="text")
     parser.add_argument("--explain", action="store_true", help="print the candidates and what became of each")
-    parser.add_argument("--batch", action="store_true", help="JSON lines on stdin, one JSON line each on stdout")
+    parser.add_argument(
+        "--batch", action="store_true", help="JSON lines on stdin, one JSON line each on stdout"
+    )
     return parser
 
 

@@ -9,7 +9,21 @@ from .labels import tube_name
 from .moments import REACH, distinct
 from .statements import Acknowledged, Answered, Help, Statement, Unclear
 
-QUIET = frozenset({"word", "filler", "about", "mark_of_question", "okay", "side", "ml", "canister", "tubeword", "repair", "bed"})
+QUIET = frozenset(
+    {
+        "word",
+        "filler",
+        "about",
+        "mark_of_question",
+        "okay",
+        "side",
+        "ml",
+        "canister",
+        "tubeword",
+        "repair",
+        "bed",
+    }
+)
 
 
 def cues(items: tuple[Item, ...], value: str) -> list[Item]:
@@ -34,6 +48,8 @@ def answered(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement
     if not told and len([1 for x in (beds, tubes, nums, times) if x]) != 1:
         return None
     if not told and (beds or _unknown(items)):
+        return None
+    if nums and len(cues(items, "word")) > 1:
         return None
     at = times[0].when(arrived, REACH) if times else None
     made = Answered(

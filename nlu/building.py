@@ -6,9 +6,9 @@ A slot that is not sure makes its statement an `Unclear` with what is sure as th
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass, fields, replace
-from datetime import datetime, timedelta
+from datetime import datetime
 from typing import Any
 
 from .drafts import Draft
@@ -63,7 +63,7 @@ class Builder:
         beds = [draft.bed, *draft.more_beds] if draft.more_beds else [draft.bed]
         for bed in beds:
             for statement, item_slots in made:
-                yield self._settled(replace_bed(statement, bed, self.span), item_slots, draft)
+                yield self._settled(replace_bed(statement, bed), item_slots, draft)
         if draft.denied:
             yield self._denied(draft)
 
@@ -84,7 +84,10 @@ class Builder:
         if draft.kind != "placed" and draft.kind != "removed":
             yield from self._amounts(draft)
         if draft.order is not None and "suction" in draft.checks:
-            yield Ordered(suction_cmh2o=_whole(draft.checks["suction"])), {"suction_cmh2o": draft.checks["suction"]}
+            yield (
+                Ordered(suction_cmh2o=_whole(draft.checks["suction"])),
+                {"suction_cmh2o": draft.checks["suction"]},
+            )
         elif draft.checks:
             yield self._checked(draft)
         for what in draft.whats:
@@ -107,7 +110,8 @@ class Builder:
             case "exchanged":
                 yield (
                     Exchanged(
-                        final_ml=final.amount if final else None, opening_ml=opening.amount if opening else None
+                        final_ml=final.amount if final else None,
+                        opening_ml=opening.amount if opening else None,
                     ),
                     _said(final_ml=final, opening_ml=opening),
                 )
@@ -183,11 +187,15 @@ class Builder:
         else:
             choices = distinct(found.values or found.nearest)
         readings = tuple(replace(statement, at=c) for c in choices)
-        return None, Unclear(slot="at", text=self.text, choices=choices, readings=readings, statement=statement)
+        return None, Unclear(
+            slot="at", text=self.text, choices=choices, readings=readings, statement=statement
+        )
 
     def _asked(self, statement: Statement, draft: Draft) -> Unclear | None:
         for slot, items in draft.clashes.items():
-            if slot not in {"output", "volume", "level"} or isinstance(statement, Mark | Drained | Exchanged | Removed):
+            if slot not in {"output", "volume", "level"} or isinstance(
+                statement, Mark | Drained | Exchanged | Removed
+            ):
                 return self._clash(slot, items, statement)
         if draft.bad:
             return self._bad(draft.bad[0], statement)
@@ -232,7 +240,14 @@ class Builder:
         if name not in known:
             return Unclear(slot=name, text=self.text, choices=choices, statement=statement)
         readings = tuple(replace(statement, **{name: c}) for c in choices)
-        return Unclear(slot=name, text=self.text, choices=choices, readings=readings, statement=replace(statement, **{name: None}))
+        unknown: dict[str, Any] = {name: None}
+        return Unclear(
+            slot=name,
+            text=self.text,
+            choices=choices,
+            readings=readings,
+            statement=replace(statement, **unknown),
+        )
 
     def _slot_name(self, slot: str, statement: Statement) -> str:
         if slot in {"level", "volume", "output"}:
@@ -251,10 +266,14 @@ class Builder:
         return (item.amount,)
 
     def _bad(self, item: Item, statement: Statement) -> Unclear:
-        slot = "at" if item.lead in {"at", "newat", "timeword"} and not item.unit else LEVEL_SLOT.get(statement.kind, "level_ml")
+        slot = (
+            "at"
+            if item.lead in {"at", "newat", "timeword"} and not item.unit
+            else LEVEL_SLOT.get(statement.kind, "level_ml")
+        )
         if item.lead in CHECK_SLOTS:
             slot = CHECK_SLOTS[item.lead]
-        sure = {slot: None} if slot in {f.name for f in fields(statement)} else {}
+        sure: dict[str, Any] = {slot: None} if slot in {f.name for f in fields(statement)} else {}
         return Unclear(slot=slot, text=self.text, statement=replace(statement, **sure))
 
     def _denied(self, draft: Draft) -> Unclear:
@@ -262,7 +281,7 @@ class Builder:
         return Unclear(slot="kind", text=self.text, statement=Statement(bed=bed))
 
 
-def replace_bed(statement: Statement, bed: Item | None, span: Callable[..., Span]) -> Statement:
+def replace_bed(statement: Statement, bed: Item | None) -> Statement:
     """The statement with its bed."""
     return replace(statement, bed=bed.label if bed is not None else None)
 
@@ -293,8 +312,3 @@ def _check_value(name: str, item: Item) -> Any:
     if name == "tidal":
         return item.value == "yes"
     return item.value
-
-
-def hour_span(minutes: int) -> timedelta:
-    """A window of so many minutes back."""
-    return timedelta(minutes=minutes)

@@ -8,29 +8,27 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from typing import Literal
 
-from .numbers import Toks, after_hyphen, glued, is_digits, numbers, small, word
+from .days import Day, day_words, is_phrase, phrase_end
+from .lengths import length, less_minutes
+from .numbers import Toks, after_hyphen, glued, is_digits, small, word
 from .patterns.clockwords import (
     AGO,
     AMPM,
     AT,
-    DAYS,
     HOUR_WORDS,
     MINUTE_WORDS,
-    MONTHS,
     NOON,
     NOW,
     PARTS,
     PAST,
     TO,
-    WEEKDAYS,
 )
 from .patterns.numerals import ONES, ZEROS
+from .tokens import remembered
 
 Style = Literal["24", "12", "hour", "now", "ago", "past", "odd", "date"]
-Day = str | int | tuple[int, int]
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,6 +51,7 @@ class Clock:
 Found = tuple[int, Clock]
 
 
+@remembered
 def clocks(toks: Toks, i: int) -> list[Found]:
     """Every time that can begin at a place, with its end; a suffix that is there is always taken."""
     found: dict[Found, None] = {}
@@ -62,8 +61,8 @@ def clocks(toks: Toks, i: int) -> list[Found]:
 
 
 def _whole(toks: Toks, i: int) -> Iterator[Found]:
-    now = _phrase_end(toks, i, NOW)
-    if now and not (_less_minutes(toks, now)):
+    now = phrase_end(toks, i, NOW)
+    if now and not (less_minutes(toks, now)):
         yield now, Clock(style="now", sure=True)
     yield from _ago(toks, i)
     yield from ((end, c) for start, c in _core(toks, i) for end, c in _with_suffix(toks, start, c))
@@ -72,7 +71,7 @@ def _whole(toks: Toks, i: int) -> Iterator[Found]:
 
 def _dated(toks: Toks, i: int) -> Iterator[Found]:
     """ "yesterday 2300", "last night at 11", "in the afternoon at 7", "3/4 0700"."""
-    for start, day, part in _day_words(toks, i):
+    for start, day, part in day_words(toks, i):
         at = start
         while word(toks, at) in AT:
             at += 1
@@ -86,58 +85,10 @@ def _dated(toks: Toks, i: int) -> Iterator[Found]:
 
 
 def _with_day(clock: Clock, day: Day | None, part: str) -> Clock:
-    if clock.part and part and clock.part != part and not (clock.part in {"am", "pm"}):
+    if clock.part and part and clock.part != part and clock.part not in {"am", "pm"}:
         return replace(clock, style="odd", sure=True)
     kept = clock.part or part
     return replace(clock, day=clock.day if day is None else day, part=kept, sure=True)
-
-
-# Days
-
-
-def _day_words(toks: Toks, i: int) -> Iterator[tuple[int, Day | None, str]]:
-    for words, day, part in DAYS:
-        if _is_phrase(toks, i, words):
-            yield i + len(words), day, part
-            return
-    for words, part in PARTS:
-        if _is_phrase(toks, i, words):
-            yield i + len(words), None, part
-            return
-    yield from _date(toks, i)
-
-
-def _date(toks: Toks, i: int) -> Iterator[tuple[int, Day | None, str]]:
-    start = i + 1 if word(toks, i) == "on" else i
-    if word(toks, start) == "last" and word(toks, start + 1) in WEEKDAYS:
-        start += 1
-    text = word(toks, start)
-    if text in WEEKDAYS:
-        end, part = start + 1, ""
-        if word(toks, end) in {"night", "evening", "morning", "afternoon"}:
-            end, part = end + 1, word(toks, end)
-        yield end, WEEKDAYS[text], part
-    elif text in MONTHS and is_digits(toks, start + 1) and 1 <= int(word(toks, start + 1)[:3]) <= 31:
-        ordinal = word(toks, start + 2) in {"st", "nd", "rd", "th"} and glued(toks, start + 2)
-        yield start + 2 + ordinal, (MONTHS[text], int(word(toks, start + 1))), ""
-    elif _is_slash_date(toks, start):
-        yield start + 3, (int(word(toks, start)), int(word(toks, start + 2))), ""
-
-
-def _is_slash_date(toks: Toks, i: int) -> bool:
-    if not (is_digits(toks, i) and word(toks, i + 1) == "/" and is_digits(toks, i + 2)):
-        return False
-    month, day = word(toks, i), word(toks, i + 2)
-    small_enough = len(month) <= 2 and len(day) <= 2 and glued(toks, i + 1) and glued(toks, i + 2)
-    return small_enough and 1 <= int(month) <= 12 and 1 <= int(day) <= 31 and word(toks, i + 3) != "/"
-
-
-def _is_phrase(toks: Toks, i: int, words: tuple[str, ...]) -> bool:
-    return word(toks, i) == words[0] and all(word(toks, i + k) == w for k, w in enumerate(words))
-
-
-def _phrase_end(toks: Toks, i: int, phrases: tuple[tuple[str, ...], ...]) -> int:
-    return next((i + len(p) for p in phrases if _is_phrase(toks, i, p)), 0)
 
 
 # What follows a time
@@ -149,7 +100,7 @@ def _with_suffix(toks: Toks, i: int, clock: Clock) -> Iterator[Found]:
     if not clock.part:
         end, clock = _meridiem(toks, end, clock)
     for words, part in PARTS:
-        if _is_phrase(toks, end, words) and not (words == ("at", "night") and is_digits(toks, end + 2)):
+        if is_phrase(toks, end, words) and not (words == ("at", "night") and is_digits(toks, end + 2)):
             end, clock = end + len(words), _with_part(clock, part)
             break
     yield from _with_day_after(toks, end, clock)
@@ -163,10 +114,12 @@ def _with_part(clock: Clock, part: str) -> Clock:
 
 def _with_day_after(toks: Toks, i: int, clock: Clock) -> Iterator[Found]:
     after = i + 1 if word(toks, i) == "," else i
-    found = next(_day_words(toks, after), None) if clock.day is None else None
-    if found is None or found[1] is None:
-        yield i, clock
-    elif isinstance(found[1], tuple) and _core_after_date(toks, found[0]):
+    found = next(day_words(toks, after), None) if clock.day is None else None
+    if (
+        found is None
+        or found[1] is None
+        or (isinstance(found[1], tuple) and _core_after_date(toks, found[0]))
+    ):
         yield i, clock
     else:
         yield found[0], _with_day(clock, found[1], found[2])
@@ -273,7 +226,7 @@ def _hour_and_minutes(toks: Toks, i: int, text: str) -> Iterator[Found]:
 
 
 def _checked(end: int, hour: int, minute: int, style: Style, text: str = "") -> Iterator[Found]:
-    """The time, if there is one of that hour and minute; an hour over 12 or a leading zero makes it 24-hour."""
+    """The time, if there is one of that hour and minute; an hour over 12 or a leading zero: 24-hour."""
     if minute > 59 or hour > 24 or (hour == 24 and minute):
         return
     led = text[:1] == "0"
@@ -311,7 +264,7 @@ def _minute_words(toks: Toks, i: int) -> list[tuple[int, int]]:
 
 
 def _led_by_zero(toks: Toks, i: int) -> Iterator[Found]:
-    """ "oh seven hundred", "oh seven oh five", "oh seven thirty", "zero hundred", "oh seven", "oh oh thirty"."""
+    """ "oh seven hundred", "oh seven oh five", "oh seven thirty", "zero hundred", "oh oh thirty"."""
     j = i + 1
     hour = ONES.get(word(toks, j), 0)
     if word(toks, i + 1) == "hundred":
@@ -410,49 +363,5 @@ def _ago(toks: Toks, i: int) -> Iterator[Found]:
     end, minutes = length(toks, start)
     if minutes is not None and (word(toks, end) in AGO):
         yield end + 1, Clock(style="ago", back=minutes, sure=True)
-    if word(toks, i) == "now" and (less := _less_minutes(toks, i + 1)):
+    if word(toks, i) == "now" and (less := less_minutes(toks, i + 1)):
         yield less[0], Clock(style="ago", back=less[1], sure=True)
-
-
-def _less_minutes(toks: Toks, i: int) -> tuple[int, int] | None:
-    if word(toks, i) not in {"-", "minus"}:
-        return None
-    end, minutes = length(toks, i + 1)
-    return None if minutes is None else (end, minutes)
-
-
-def length(toks: Toks, i: int) -> tuple[int, int | None]:
-    """The end and the minutes of a length of time."""
-    if word(toks, i) == "half" and word(toks, i + 1) in {"an", "a"} and word(toks, i + 2) in HOUR_WORDS:
-        return i + 3, 30
-    if word(toks, i) == "half" and word(toks, i + 1) in HOUR_WORDS:
-        return i + 2, 30
-    found = _counted(toks, i)
-    if found is None:
-        return i, None
-    end, minutes, in_hours = found
-    if in_hours and word(toks, end) == "and" and word(toks, end + 1) == "a" and word(toks, end + 2) == "half":
-        return end + 3, minutes + 30
-    rest = end + 1 if word(toks, end) == "and" else end
-    more = _counted(toks, rest) if in_hours else None
-    if more is not None and not more[2]:
-        return more[0], minutes + more[1]
-    return end, minutes
-
-
-def _counted(toks: Toks, i: int) -> tuple[int, int, bool] | None:
-    """ "20 min" or "an hour": end, minutes, whether it was hours."""
-    options = [(n.end, n.value) for n in numbers(toks, i)]
-    if word(toks, i) in {"a", "an", "the"}:
-        options.append((i + 1, Fraction(1)))
-    for end, count in sorted(options, key=lambda o: o[0], reverse=True):
-        if word(toks, end) == "and" and word(toks, end + 1) == "a" and word(toks, end + 2) == "half":
-            if word(toks, end + 3) in HOUR_WORDS:
-                return end + 4, int(count * 60) + 30, True
-        if word(toks, end) in MINUTE_WORDS:
-            return (end + 1, int(count), False) if count == int(count) else None
-        if word(toks, end) in HOUR_WORDS:
-            return end + 1, int(count * 60), True
-    return None
-
-

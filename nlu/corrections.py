@@ -10,12 +10,34 @@ from .labels import tube_name
 from .moments import LIST_REACH
 from .statements import Corrected, Statement, Unclear, Withdrawn
 
-TURNS = frozenset({
-    "should be", "should have been", "should read", "should say", "meant", "i meant", "was actually", "actually was",
-    "is actually", "supposed to be", "was supposed to be", "should've been", "should have read", "that should be",
-    "it should be", "that should have been", "was really", "that should read", "has to be", "actually", "make it",
-    "make that", "correct to", "really",
-})
+TURNS = frozenset(
+    {
+        "should be",
+        "should have been",
+        "should read",
+        "should say",
+        "meant",
+        "i meant",
+        "was actually",
+        "actually was",
+        "is actually",
+        "supposed to be",
+        "was supposed to be",
+        "should've been",
+        "should have read",
+        "that should be",
+        "it should be",
+        "that should have been",
+        "was really",
+        "that should read",
+        "has to be",
+        "actually",
+        "make it",
+        "make that",
+        "correct to",
+        "really",
+    }
+)
 LINE_WORDS = frozenset({"level", "old"})
 
 
@@ -83,10 +105,6 @@ class Correction:
         self.wrong_time = "wrong time" in said or "timing" in said
         self.beds, self.tubes, self.nums, self.times = Sides(), Sides(), Sides(), Sides()
         self.odd = False
-        self.has_turn = any(self._turn(i, said) for i in items)
-
-    def _turn(self, item: Item, said: str) -> bool:
-        return item.role == "cue" and item.value == "kind" and item.name == "corrected"
 
     def read(self, phrase: dict[int, str]) -> list[Statement | Unclear]:
         """The correction, or the question about it."""
@@ -135,7 +153,9 @@ class Correction:
         self._add(self.times, item, line=self._names_line(nxt))
 
     def _number(self, item: Item, nxt: Item | None) -> None:
-        timely = bool(item.clocks) and item.clocklike and not item.unit and item.within(LIST_REACH, self.arrived)
+        timely = (
+            bool(item.clocks) and item.clocklike and not item.unit and item.within(LIST_REACH, self.arrived)
+        )
         by_place = item.lead in {"at", "timeword"} or self._names_line(nxt) or item.amount is None
         before_to = nxt is not None and nxt.role == "num" and nxt.lead == "to" and item.lead == ""
         if timely and (by_place or self.wrong_time or (before_to and self._sure_line(item))):
@@ -154,12 +174,14 @@ class Correction:
         return not self.beds.all or (len(self.beds.all) == 1 and not self.nums.all and self._belongs())
 
     def _belongs(self) -> bool:
-        return any(i.role == "cue" and i.value == "word" and i.name in {"belongs", "belonged"} for i in self.items)
+        return any(
+            i.role == "cue" and i.value == "word" and i.name in {"belongs", "belonged"} for i in self.items
+        )
 
     # What comes of it
 
     def _place(self, sides: Sides, level: Item | None) -> tuple[Item | None, Item | None]:
-        """Which of two beds (times, tubes) the wrong line has; with a right level, one alone is the line's."""
+        """Which of two beds (times, tubes) the wrong line has; with a right level, one alone is its."""
         was, now = sides.pair(alone_is_wrong=True)
         return (now, None) if was is None and level is not None else (was, now)
 
@@ -182,7 +204,9 @@ class Correction:
         )
         for slot, found in zip(("at", "to_at"), moments, strict=True):
             if found is not None and found.sure is None:
-                return Unclear(slot=slot, text=self.text, choices=found.values or found.nearest, statement=made)
+                return Unclear(
+                    slot=slot, text=self.text, choices=found.values or found.nearest, statement=made
+                )
         crowded = any(s.crowded for s in (self.beds, self.nums, self.times))
         if self.odd or crowded or (bed is not None and not bed.known):
             return Unclear(slot="level_ml", text=self.text, statement=made)
@@ -204,7 +228,11 @@ def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statemen
     """What is taken back: the last message, or the line of that bed and time."""
     beds = list(dict.fromkeys(i.label for i in items if i.role == "bed"))
     tubes = [i.name for i in items if i.role == "tube"]
-    times = [i for i in items if i.role == "time" or (i.role == "num" and i.clocklike and i.within(LIST_REACH, arrived))]
+    times = [
+        i
+        for i in items
+        if i.role == "time" or (i.role == "num" and i.clocklike and i.within(LIST_REACH, arrived))
+    ]
     nums = [i for i in items if i.role == "num" and i not in times]
     if not beds and len(nums) == 1 and nums[0].label is not None:
         beds, nums = [nums[0].label], []

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from .clock import clocks, length
+from .clock import clocks
 from .items import Item
+from .lengths import length
 from .numbers import Toks, glued, is_digits, numbers, small, word
 
-WHOLE = frozenset({"num", "level", "volume", "output", "time", "bad", "alt", "check", "weight", "claimed", "denied"})
+WHOLE = frozenset(
+    {"num", "level", "volume", "output", "time", "bad", "alt", "check", "weight", "claimed", "denied"}
+)
 
 
 def cuts(items: tuple[Item, ...], toks: Toks, voice: bool) -> list[str]:

@@ -139,7 +139,9 @@ class Gathering:
 
     def _bed(self, item: Item) -> None:
         draft = self.now
-        if draft.kind == "moved" and (draft.bed is not None or item.link in {"to", "into"} or item.lead == "to"):
+        if draft.kind == "moved" and (
+            draft.bed is not None or item.link in {"to", "into"} or item.lead == "to"
+        ):
             if draft.to_bed is not None:
                 draft.clash("to_bed", draft.to_bed, item)
             draft.to_bed = item
@@ -165,14 +167,19 @@ class Gathering:
             draft.clash("tube", draft.tubes[-1], item)
             return
         if draft.tubes and draft.has_content and not draft.joined and draft.kind != "placed":
-            if not (_one_name(draft.tubes[-1], item) and self.last is draft.tubes[-1]):
-                if draft.tubes[-1].name != item.name:
-                    fresh = self.open()
-                    fresh.kind = draft.kind if draft.kind == "removed" else ""
-                    fresh.tubes.append(item)
+            last = draft.tubes[-1]
+            if not (_one_name(last, item) and self.last is last):
+                self._next_tube(draft, item)
                 return
         if not any(t.name == item.name for t in draft.tubes):
             draft.tubes.append(item)
+
+    def _next_tube(self, draft: Draft, item: Item) -> None:
+        """A tube after one that something was said of: its own statement."""
+        if draft.tubes[-1].name != item.name:
+            fresh = self.open()
+            fresh.kind = draft.kind if draft.kind == "removed" else ""
+            fresh.tubes.append(item)
 
     def _time(self, item: Item) -> None:
         draft = self.now
@@ -196,7 +203,9 @@ class Gathering:
             return
         if self.foreign and not item.unit and item.lead not in {"level", "levelat"}:
             draft.faults += 1
-        if (item.name == "old" or (item.name == "last" and draft.kind == "exchanged")) and draft.kind != "placed":
+        if (
+            item.name == "old" or (item.name == "last" and draft.kind == "exchanged")
+        ) and draft.kind != "placed":
             self._old(item)
         elif item.name == "opens" and draft.kind in {"exchanged", "placed", ""} and draft.level is None:
             draft.opening = item
@@ -206,7 +215,11 @@ class Gathering:
             draft.clash("level", item)
         elif draft.kind or draft.has_amount:
             self.open().level = item
-        elif draft.wants is not None and draft.wants.value == "output" and item.lead not in {"level", "levelat"}:
+        elif (
+            draft.wants is not None
+            and draft.wants.value == "output"
+            and item.lead not in {"level", "levelat"}
+        ):
             draft.output = item
         else:
             draft.level = item
@@ -328,7 +341,9 @@ def gathered(items: Iterable[Item]) -> list[Draft]:
     gathering = Gathering()
     for item in items:
         gathering.add(item)
-    drafts = [d for d in gathering.drafts if d.has_content or d.bed or d.time or d.tubes or d.clashes or d.wants]
+    drafts = [
+        d for d in gathering.drafts if d.has_content or d.bed or d.time or d.tubes or d.clashes or d.wants
+    ]
     _fold_bare(drafts)
     _share_beds(drafts)
     _share_times(drafts)
@@ -336,7 +351,7 @@ def gathered(items: Iterable[Item]) -> list[Draft]:
 
 
 def _fold_bare(drafts: list[Draft]) -> None:
-    """A draft of nothing but a bed, tube or time belongs to the one before that lacks it, or the one after."""
+    """A draft of nothing but a bed, tube or time belongs to the one before that lacks it, or after."""
     for k in range(len(drafts) - 1, -1, -1):
         draft = drafts[k]
         if draft.has_content or len(drafts) == 1:

@@ -36,7 +36,9 @@ def _lines(read: Read, ways: list[tuple[Item, ...]], arrived: datetime, voice: b
                 [*cuts(items, read.tokens, voice), *leftovers(items, read.tokens, voice=voice)]
             )
             against = "; ".join((*stands.faults, *stands.doubts)) or "nothing against it"
-            roles = ", ".join(f"{_said(read, i.start, i.end)} = {i.role}" for i in items if i.role not in {"cue", "sep"})
+            roles = ", ".join(
+                f"{_said(read, i.start, i.end)} = {i.role}" for i in items if i.role not in {"cue", "sep"}
+            )
             yield f"  {roles}: {against}"
         if overfull:
             yield "  too many readings to follow: asked"

@@ -1,4 +1,4 @@
-"""A recogniser's other hypotheses: they count where they give a whole valid reading, and never win by confidence."""
+"""A recogniser's other hypotheses: they count where they give a whole valid reading, never by confidence."""
 
 from __future__ import annotations
 

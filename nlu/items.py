@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
@@ -10,6 +11,30 @@ from .moments import LIST_REACH, Moment, distinct, moment, since
 
 NEAR = timedelta(minutes=60)
 RECENT = timedelta(hours=2)
+
+
+class Clocks(tuple[Clock, ...]):
+    """All the times that one piece can say, with the moments already found; of one message only."""
+
+    memo: dict[tuple[float, timedelta], Moment]
+
+    def __new__(cls, found: Iterable[Clock]) -> Clocks:
+        """The times, with no moment found yet."""
+        times = super().__new__(cls, found)
+        times.memo = {}
+        return times
+
+    def when(self, arrived: datetime, reach: timedelta) -> Moment:
+        """The moments that they can be; the clocks of one number never disagree in kind."""
+        key = (arrived.timestamp(), reach)
+        if key not in self.memo:
+            found = [moment(clock, arrived, reach) for clock in self]
+            values = distinct(v for m in found for v in m.values)
+            self.memo[key] = Moment(values, distinct(v for m in found for v in m.nearest))
+        return self.memo[key]
+
+
+NO_CLOCKS = Clocks(())
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,7 +54,7 @@ class Item:
     amount: int | None = None
     label: str | None = None
     known: bool = True
-    clocks: tuple[Clock, ...] = ()
+    clocks: Clocks = NO_CLOCKS
     lead: str = ""
     at: bool = False
     link: str = ""
@@ -45,11 +70,8 @@ class Item:
         return replace(self, role=role)
 
     def when(self, arrived: datetime, reach: timedelta) -> Moment:
-        """The moments that it can be as a time; the clocks of one number never disagree in kind."""
-        if not self.clocks:
-            return Moment()
-        found = [moment(clock, arrived, reach) for clock in self.clocks]
-        return Moment(distinct(v for m in found for v in m.values), distinct(v for m in found for v in m.nearest))
+        """The moments that it can be as a time."""
+        return self.clocks.when(arrived, reach) if self.clocks else Moment()
 
     def within(self, span: timedelta, arrived: datetime) -> bool:
         """Whether it could be a time at most so far back."""

@@ -116,7 +116,12 @@ def _doubts(draft: Draft, arrived: datetime) -> list[str]:
     found: list[str] = []
     level = draft.level or draft.final
     time = draft.time
-    if time is not None and not time.sure_time and time.lead in {"", "level", "levelat"} and not draft.shared_time:
+    if (
+        time is not None
+        and not time.sure_time
+        and time.lead in {"", "level", "levelat"}
+        and not draft.shared_time
+    ):
         found += _bare_time(draft, time, level, arrived)
     if level is not None and is_bare(level) and not draft.kind:
         found += _bare_level(draft, level, time, arrived)
@@ -134,7 +139,7 @@ def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) 
     if time.lead:
         return ["a number after a level cue is no time"]
     if level is None:
-        if draft.kind in PLAIN_TIME and _could_be_level(time, draft):
+        if draft.kind in PLAIN_TIME and _could_be_level(time):
             return ["a bare number may be a level or a time"]
         return []
     if level.lead == "at" and not level.unit and time.start > level.start:
@@ -145,13 +150,15 @@ def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) 
     return [] if ok else ["bare numbers, and the second is no time within 2 h"]
 
 
-def _could_be_level(time: Item, draft: Draft) -> bool:
+def _could_be_level(time: Item) -> bool:
     return time.amount is not None and not time.clocklike
 
 
 def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime) -> list[str]:
     if time is None or draft.shared_time:
-        at = level.at or len(level.digits) == 4 and level.digits[0] != "0" and not draft.wants and not draft.closing
+        at = level.at or (
+            len(level.digits) == 4 and level.digits[0] != "0" and not draft.wants and not draft.closing
+        )
         return ["a lone number that is a time within the hour"] if at and _near(level, arrived) else []
     if time.sure_time or time.within(RECENT, arrived):
         return []

@@ -61,7 +61,9 @@ def _spoken(toks: Toks, i: int, *, voice: bool) -> Iterator[tuple[int, str]]:
     yield from _with_letters(toks, i, _heads(toks, i, voice=voice), "")
 
 
-def _with_letters(toks: Toks, i: int, heads: Iterator[tuple[int, str]], prefix: str) -> Iterator[tuple[int, str]]:
+def _with_letters(
+    toks: Toks, i: int, heads: Iterator[tuple[int, str]], prefix: str
+) -> Iterator[tuple[int, str]]:
     for end, head in heads:
         yield end, prefix + head
         letter_at = end + 1 if word(toks, end) == "-" else end
@@ -134,4 +136,8 @@ def _longer(toks: Toks, i: int) -> bool:
 
 def _ends_name(toks: Toks, i: int) -> bool:
     text = word(toks, i)
-    return not text or not text.isalpha() or text in {"mark", "line", "level", "at", "reads", "is", "drained", "put", "seal", "no"}
+    return (
+        not text
+        or not text.isalpha()
+        or text in {"mark", "line", "level", "at", "reads", "is", "drained", "put", "seal", "no"}
+    )

@@ -9,41 +9,21 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from . import labels, measures
-from .clock import Clock, clocks, length
-from .cutting import cuts
+from .clock import clocks
 from .items import Item
+from .labels import tube_label
+from .neighbours import is_negative, is_setting, is_spaced_letter, link_before, number_follows
+from .numbers import Toks, heard_as_number, numbers, starts_number, word
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
-from .numbers import Toks, glued, heard_as_number, is_digits, numbers, starts_number, word
+from .patterns.leads import BREAKS, DANGLING, GLUED_BEFORE, KEEPS_LEAD, LEADS, LEVEL_LEADS, LINES
 from .pipeline import Cue, Read
+from .places import Places
 
 WIDEST = 24
-HOPELESS = 2
-LEVEL_LEADS = frozenset({"level", "levelat", "old", "new", "opens", "last"})
-LEADS = {
-    "bed": "bed",
-    "level": "level",
-    "levelat": "levelat",
-    "amount": "amount",
-    "output": "output",
-    "old": "old",
-    "new": "new",
-    "opens": "opens",
-    "seal": "seal",
-    "suction": "suction",
-    "wall": "wall",
-    "leakgrade": "leakgrade",
-    "weight": "weight",
-    "since": "since",
-    "timeword": "timeword",
-}
-KEEPS_LEAD = frozenset({":", "=", ",", "#", "(", ")", '"', "*", "'", "-", "$", "|", "<", ">", "~"})
-BREAKS = frozenset({";", ".", "!", ",", "&", "+", "then", "and", "plus", "/", "also", "|"})
-LINKS = frozenset({"to", "or", "-", "not", "from", "minus", "/", "vs", "versus", "but", "between", "\u00b1"})
-LINES = frozenset({"mark", "line", "reading", "level", "marking"})
-GLUED_BEFORE = frozenset({"b", "l", "r", "m", "x", "s"})
-DANGLING = frozenset({"am", "pm", "ago", "hundred", "thousand", "past", "o'clock", "oclock", "point"}) | MINUTE_WORDS - {"m"} | HOUR_WORDS - {"h"}
-SPAN_BEFORE = frozenset({"last", "past", "over", "in", "for", "next", "every", "previous", "prior", "the", "within", "q", "after"})
+WORK = 800
+"""Ways times tokens: what a long message may cost."""
+LONG = 60
+"""A longer message with too many ways is asked as a whole, and not followed to its end."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,7 +34,6 @@ class Way:
     lead: str = ""
     at: bool = False
     about: bool = False
-    split: bool = False
 
     def with_item(self, item: Item, lead: str = "", *, at: bool = False) -> Way:
         """This way and one more piece."""
@@ -72,27 +51,25 @@ class Lattice:
         self.voice = voice
         self.asks = any(cue.label in {"ask", "question"} for cue in read.cues)
         self.overfull = False
+        self.widest = max(2, min(WIDEST, WORK // max(1, len(read.tokens))))
+        self.places = Places(read.tokens, index, voice)
 
     def ways(self) -> list[tuple[Item, ...]]:
         """Every way through the whole message."""
         open_ways: dict[int, list[Way]] = {0: [Way()]}
         size = len(self.toks)
         for i in range(size):
+            if self.overfull and size > LONG:
+                return []
             for way in self._kept(open_ways.pop(i, [])):
                 for end, longer in self._steps(i, way):
                     open_ways.setdefault(end, []).append(longer)
         return [way.items for way in self._kept(open_ways.get(size, []))]
 
     def _kept(self, ways: list[Way]) -> list[Way]:
-        """The ways that are followed further. One that cuts numbers in two oftener than another by `HOPELESS`
-        will not stand against it, so it may be let go; where more than that must go, nothing is sure."""
-        if len(ways) <= WIDEST:
-            return ways
-        cut = {id(way): len(cuts(way.items, self.toks, self.voice)) for way in ways}
-        ranked = sorted(ways, key=lambda way: cut[id(way)])
-        hopeful = [way for way in ranked if cut[id(way)] < cut[id(ranked[0])] + HOPELESS]
-        self.overfull |= len(hopeful) > WIDEST
-        return hopeful[:WIDEST]
+        if len(ways) > self.widest:
+            self.overfull = True
+        return ways[: self.widest]
 
     def _steps(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
         cue = self.cues.get(i)
@@ -101,7 +78,11 @@ class Lattice:
             yield from ((t.end, self._with_time(way, t)) for t in times)
             if cue is not None or not starts_number(self.toks, i):
                 return
-        if cue is not None and not (self.voice and way.lead == "bed" and self._heard(i)) and not self._is_article(cue):
+        if (
+            cue is not None
+            and not (self.voice and way.lead == "bed" and self._heard(i))
+            and not self._is_article(cue)
+        ):
             yield from self._cue(cue, way)
             return
         found = list(self._numbers(i, way))
@@ -115,7 +96,16 @@ class Lattice:
         """ "a thousand", "a liter": the article belongs to the number."""
         if cue.label != "filler" or word(self.toks, cue.start) not in {"a", "an"} or cue.end - cue.start > 1:
             return False
-        return any(True for _ in measures.measured(self.toks, cue.start, voice=self.voice))
+        return bool(self.places.measured(cue.start))
+
+    def _cuts(self, way: Way, item: Item) -> bool:
+        """Whether the pieces before and this one are one number cut in two."""
+        for before in reversed(way.items[-5:]):
+            if before.role not in {"num", "bad", "time", "sep"}:
+                return False
+            if before.role != "sep" and self.places.ends(before.start) & {item.end, item.core}:
+                return True
+        return False
 
     def _dangles(self, i: int, way: Way) -> bool:
         """Whether a word that must belong to the number before it was left over."""
@@ -124,29 +114,13 @@ class Lattice:
     # Times
 
     def _times(self, i: int, way: Way) -> list[Item]:
-        span = self._span(i)
+        span = self.places.span(i, asks=self.asks)
         if span is not None:
             return [span]
-        found: dict[int, list[Clock]] = {}
-        for end, clock in clocks(self.toks, i):
-            if clock.sure or (clock.colon and not self.voice and word(self.toks, i + 1) == ":"):
-                found.setdefault(end, []).append(replace(clock, sure=True))
         return [
-            Item("time", i, end, clocks=tuple(cs), lead=way.lead, at=way.at, link=self._link(i))
-            for end, cs in found.items()
+            Item("time", i, end, clocks=found, lead=way.lead, at=way.at, link=link_before(self.toks, i))
+            for end, found in self.places.sure_clocks(i).items()
         ]
-
-    def _span(self, i: int) -> Item | None:
-        """A length of time that is not a moment: "over 2 hours", "last 8h"."""
-        before = word(self.toks, i - 1)
-        if before not in SPAN_BEFORE and not self.asks:
-            return None
-        end, minutes = length(self.toks, i)
-        if minutes is None and before in {"last", "past", "this"} and word(self.toks, i) in {"hour", "hr"}:
-            end, minutes = i + 1, 60
-        if minutes is None or word(self.toks, end) in {"ago", "earlier", "back", "before", "prior"}:
-            return None
-        return Item("cue", i, end, "span", str(minutes))
 
     def _with_time(self, way: Way, item: Item) -> Way:
         return way.with_item(item) if item.role == "time" else Way((*way.items, item), way.lead, way.at)
@@ -161,19 +135,31 @@ class Lattice:
             case "tubeword":
                 yield from self._tubeword(cue, way, item)
             case "side" | "place":
-                yield cue.end, way.with_item(replace(item, role="tube", value="", name=cue.value), way.lead, at=way.at)
+                yield (
+                    cue.end,
+                    way.with_item(replace(item, role="tube", value="", name=cue.value), way.lead, at=way.at),
+                )
             case "about":
                 yield cue.end, replace(way, about=True)
             case "negative":
                 yield cue.end, way
-            case "what" if cue.value == "suction_on" and self._is_small(cue.end):
+            case "what" if cue.value == "suction_on" and is_setting(self.toks, cue.end):
                 yield cue.end, way.with_item(replace(item, value="suction", name=""), "suction")
             case "since" if word(self.toks, cue.start) == "between" and way.lead:
                 yield cue.end, way
-            case "ask" if cue.value == "last" and word(self.toks, cue.end - 1) in LINES and self._number_after(cue.end):
+            case "ask" if (
+                cue.value == "last"
+                and word(self.toks, cue.end - 1) in LINES
+                and number_follows(self.toks, cue.end)
+            ):
                 yield cue.end, way.with_item(replace(item, value="last", name=""), "last")
             case "kind" if cue.value == "placed" and self._is_place(cue):
-                yield cue.end, way.with_item(replace(item, value="tubeword", name=""), "bed" if cue.end in self.cues else "")
+                yield (
+                    cue.end,
+                    way.with_item(
+                        replace(item, value="tubeword", name=""), "bed" if cue.end in self.cues else ""
+                    ),
+                )
             case "litre" if word(self.toks, cue.start) == "l":
                 yield cue.end, way.with_item(replace(item, role="tube", value="", name="left"))
             case "kind":
@@ -189,13 +175,6 @@ class Lattice:
             case _:
                 at = cue.label == "levelat" or word(self.toks, cue.end - 1) in {"at", "@"}
                 yield cue.end, way.with_item(item, LEADS.get(cue.label, ""), at=at)
-
-    def _is_small(self, i: int) -> bool:
-        """ "suction on 20", "suction on at 20": a setting; "suction on at 1900" is an event."""
-        i += word(self.toks, i) in {"at", "-", "minus"}
-        if is_digits(self.toks, i):
-            return len(word(self.toks, i)) <= 2 and word(self.toks, i + 1) not in {":", "am", "pm", "min", "mins"}
-        return word(self.toks, i - 1) != "at" and starts_number(self.toks, i)
 
     def _is_place(self, cue: Cue) -> bool:
         """ "the drain in 9", "tube in bed 9": where it is, not that it went in."""
@@ -221,7 +200,12 @@ class Lattice:
             yield cue.end, replace(way, lead="")
             if self.voice and starts_number(self.toks, cue.end):
                 yield from self._misheard(cue.start, way)
-        elif self.voice and way.lead in LEVEL_LEADS and starts_number(self.toks, cue.end) and self._heard(cue.start):
+        elif (
+            self.voice
+            and way.lead in LEVEL_LEADS
+            and starts_number(self.toks, cue.end)
+            and self._heard(cue.start)
+        ):
             yield cue.end, way
             yield from self._misheard(cue.start, way)
         elif way.lead == "bed" and text in {"is", "was", "in", "on", "has", "had"}:
@@ -250,10 +234,10 @@ class Lattice:
         return replace(way, lead=lead or "at", at=True)
 
     def _tubeword(self, cue: Cue, way: Way, item: Item) -> Iterator[tuple[int, Way]]:
-        for end, label, known in labels.beds(self.toks, cue.start, self.index, voice=False, cued=False):
+        for end, label, known in self.places.labels(cue.start):
             if known and end > cue.end and not self._followed_by_label(way):
                 yield end, way.with_item(Item("bed", cue.start, end, label=label))
-        found = labels.tube_label(self.toks, cue.end)
+        found = tube_label(self.toks, cue.end)
         if found is not None and way.lead != "bed" and not self._is_named(way):
             yield found[0], way.with_item(Item("tube", cue.start, found[0], name=found[1]))
             if not any(number.end > found[0] for number in numbers(self.toks, cue.end)):
@@ -292,19 +276,20 @@ class Lattice:
         return word(self.toks, i) in {"b", "bed", "rm"} and starts_number(self.toks, i + 1)
 
     def _beds(self, i: int, way: Way, *, cued: bool) -> Iterator[tuple[int, Way]]:
-        for end, label, known in labels.beds(self.toks, i, self.index, voice=self.voice, cued=cued):
-            if known or not self._is_spaced_letter(i, end):
-                yield end, way.with_item(Item("bed", i, end, label=label, known=known, link=self._link(i)))
-
-    def _is_spaced_letter(self, i: int, end: int) -> bool:
-        """ "12 L" is bed 12 and the left tube; "12L" would be a label."""
-        return end > i + 1 and word(self.toks, end - 1).isalpha() and not glued(self.toks, end - 1)
+        for end, label, known in self.places.labels(i, voice=self.voice, cued=cued):
+            if known or not is_spaced_letter(self.toks, i, end):
+                yield (
+                    end,
+                    way.with_item(
+                        Item("bed", i, end, label=label, known=known, link=link_before(self.toks, i))
+                    ),
+                )
 
     def _lettered(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
         """A label that begins with letters, without the word bed: CT4."""
         if word(self.toks, i).isalpha() and self.index is not None and len(word(self.toks, i)) <= 4:
-            for end, label, _ in labels.beds(self.toks, i, self.index, voice=False, cued=False):
-                yield end, way.with_item(Item("bed", i, end, label=label, link=self._link(i)))
+            for end, label, _ in self.places.labels(i):
+                yield end, way.with_item(Item("bed", i, end, label=label, link=link_before(self.toks, i)))
 
     def _misheard(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
         for number in heard_as_number(self.toks, i):
@@ -313,7 +298,9 @@ class Lattice:
 
     def _bare(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
         after = way.items[-1] if way.items else None
-        for item in measures.measured(self.toks, i, voice=self.voice):
+        for item in self.places.measured(i):
+            if self._cuts(way, item):
+                continue
             whole = self._completed(item, i, way)
             if after is not None and after.end == i and not _may_follow(after, whole):
                 continue
@@ -326,13 +313,13 @@ class Lattice:
 
     def _longer_labels(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
         """A label with letters or a dash, without the word bed: 12a, 3-B."""
-        for end, label, known in labels.beds(self.toks, i, self.index, voice=False, cued=False):
+        for end, label, known in self.places.labels(i):
             if known and not label.isdecimal():
-                yield end, way.with_item(Item("bed", i, end, label=label, link=self._link(i)))
+                yield end, way.with_item(Item("bed", i, end, label=label, link=link_before(self.toks, i)))
 
     def _completed(self, item: Item, i: int, way: Way) -> Item:
         label = None
-        for end, text, known in labels.beds(self.toks, i, self.index, voice=False, cued=False):
+        for end, text, known in self.places.labels(i):
             if known and end == item.end and not item.unit:
                 label = text
         return replace(
@@ -341,9 +328,11 @@ class Lattice:
             lead=way.lead,
             at=way.at or word(self.toks, i - 1) == "@",
             about=way.about or item.about,
-            link=self._link(i),
-            negative=self._negative(i),
-            role="bad" if item.role == "bad" or self._is_broken(i, item.end) or self._is_tainted(i, way) else "num",
+            link=link_before(self.toks, i),
+            negative=is_negative(self.toks, i),
+            role="bad"
+            if item.role == "bad" or self._is_broken(i, item.end) or self._is_tainted(i, way)
+            else "num",
         )
 
     def _is_tainted(self, i: int, way: Way) -> bool:
@@ -357,34 +346,19 @@ class Lattice:
     def _is_broken(self, start: int, end: int) -> bool:
         return start - 1 in self.broken or end in self.broken
 
-    def _negative(self, i: int) -> bool:
-        before = word(self.toks, i - 1)
-        if before in {"minus", "negative"}:
-            return True
-        return before == "-" and glued(self.toks, i) and not (glued(self.toks, i - 1) and is_digits(self.toks, i - 2))
-
-    def _link(self, i: int) -> str:
-        before = word(self.toks, i - 1)
-        return before if before in LINKS else ""
-
     def _followed(self, item: Item) -> tuple[int, Item]:
         """The number with the cue after it: "60 out", "20 of suction", "12 yes"."""
         at = item.end + 1 if word(self.toks, item.end) in {"of", "on"} else item.end
         cue = self.cues.get(at)
         if cue is None or item.lead not in {"", "at", "to"}:
             return item.end, item
-        if cue.label in {"amount", "out", "output"} and not self._number_after(cue.end):
+        if cue.label in {"amount", "out", "output"} and not number_follows(self.toks, cue.end):
             role = "output" if cue.label == "output" else "amount"
             return cue.end, replace(item, lead=role)
         small = item.amount is not None and item.amount <= 200
-        if cue.label in {"suction", "wall", "seal"} and small and not self._number_after(cue.end):
+        if cue.label in {"suction", "wall", "seal"} and small and not number_follows(self.toks, cue.end):
             return cue.end, replace(item, lead=cue.label)
         return item.end, item
-
-    def _number_after(self, i: int) -> bool:
-        while word(self.toks, i) in {"-", "at", "to", "minus", "is", "of", ":", "="}:
-            i += 1
-        return starts_number(self.toks, i)
 
     # Anything else
 
@@ -398,6 +372,8 @@ class Lattice:
             return i + 1, way.with_item(Item("bad", i, i + 1, lead="at"))
         if text == "r":
             return i + 1, way.with_item(Item("tube", i, i + 1, name="right"), way.lead, at=way.at)
+        if text == "one":
+            return i + 1, way
         if text == "@":
             return i + 1, self._at(way)
         if text == "?":

@@ -6,6 +6,7 @@ messages are full of remarks, so there only a word between a cue and its number 
 
 from __future__ import annotations
 
+import itertools
 from collections.abc import Iterator
 
 from .items import Item
@@ -22,7 +23,7 @@ LETTERS = frozenset("abcdefgh")
 
 def leftovers(items: tuple[Item, ...], toks: Toks, *, voice: bool) -> list[str]:
     """One line for each sign that words beside a value were not understood."""
-    found = [*_units(items), *_lone_beds(items, toks, voice), *_between(items, voice)]
+    found = [*_units(items), *_lone_beds(items, voice), *_between(items, voice)]
     if voice:
         found += [*_beside(items), *_halting(items, toks), *_odd_words(items, toks)]
     return found
@@ -34,13 +35,13 @@ def _units(items: tuple[Item, ...]) -> Iterator[str]:
             yield "a unit without its number"
 
 
-def _lone_beds(items: tuple[Item, ...], toks: Toks, voice: bool) -> Iterator[str]:
+def _lone_beds(items: tuple[Item, ...], voice: bool) -> Iterator[str]:
     """The word bed with no label after it, or with a stray letter behind its label."""
     has_bed = any(i.role == "bed" for i in items)
-    for item, nxt in zip(items, items[1:], strict=False):
-        if item.role == "cue" and item.value == "bed" and (voice or not has_bed):
-            if _is_word(nxt) or (nxt.role == "cue" and nxt.value in {"level", "levelat"}):
-                yield "the word bed without a label"
+    for item, nxt in itertools.pairwise(items):
+        said = item.role == "cue" and item.value == "bed" and (voice or not has_bed)
+        if said and (_is_word(nxt) or (nxt.role == "cue" and nxt.value in {"level", "levelat"})):
+            yield "the word bed without a label"
         if item.role == "bed" and _is_word(nxt) and nxt.name in LETTERS and nxt.start == item.end:
             yield "a letter behind the label"
 
@@ -52,12 +53,18 @@ def _is_word(item: Item) -> bool:
 def _between(items: tuple[Item, ...], voice: bool) -> Iterator[str]:
     """ "mark 340 ato 700": a word that is not understood between two values."""
     for before, item, after in zip(items, items[1:], items[2:], strict=False):
-        if _is_word(item) and item.name not in BELONGS and before.role in VALUES - {"bed"} and after.role in VALUES - {"bed"} and not voice:
+        if (
+            _is_word(item)
+            and item.name not in BELONGS
+            and before.role in VALUES - {"bed"}
+            and after.role in VALUES - {"bed"}
+            and not voice
+        ):
             yield f"{item.name!r} between two values"
 
 
 def _beside(items: tuple[Item, ...]) -> Iterator[str]:
-    for k, (before, item) in enumerate(zip(items, items[1:], strict=False)):
+    for k, (before, item) in enumerate(itertools.pairwise(items)):
         pair = (before, item)
         if k == 0 and _is_word(before) and item.role == "bed" and _goes_on(items[2:]):
             continue
@@ -67,7 +74,9 @@ def _beside(items: tuple[Item, ...]) -> Iterator[str]:
 
 def _goes_on(items: tuple[Item, ...]) -> bool:
     """ "dead sixteen mark ...": the word bed misheard at the start of a mark that is otherwise whole."""
-    return bool(items) and (items[0].role == "tube" or (items[0].role == "cue" and items[0].value in {"level", "levelat"}))
+    return bool(items) and (
+        items[0].role == "tube" or (items[0].role == "cue" and items[0].value in {"level", "levelat"})
+    )
 
 
 def _halting(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -86,7 +95,7 @@ def _halting(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _odd_words(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     if toks[-1].text in ENDINGS and any(i.role in VALUES for i in items):
         yield "a message that breaks off"
-    for item, nxt in zip(items, items[1:], strict=False):
+    for item, nxt in itertools.pairwise(items):
         if item.role == "cue" and item.value in {"level", "new", "old", "opens"} and _is_word(nxt):
             yield "a level that was not understood"
     moved = any(i.role == "cue" and i.value == "kind" and i.name in {"moved", "corrected"} for i in items)

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from .clock import Clock, clocks
-from .items import Item
+from .items import NO_CLOCKS, Clocks, Item
 from .numbers import Number, Toks, glued, numbers, starts_number, word
 from .patterns.cues import CHECKS, LEVELS
 
@@ -36,12 +36,12 @@ def measured(toks: Toks, i: int, *, voice: bool) -> Iterator[Item]:
     for end, clock in clocks(toks, i):
         times.setdefault(end, []).append(clock)
     for end in sorted({*by_end, *times}):
-        loose = tuple(c for c in times.get(end, ()) if not c.sure)
+        loose = Clocks(c for c in times.get(end, ()) if not c.sure)
         if end in by_end or loose:
             yield _item(toks, i, end, by_end.get(end, []), loose, voice=voice)
 
 
-def _item(toks: Toks, i: int, end: int, found: list[Number], loose: tuple[Clock, ...], *, voice: bool) -> Item:
+def _item(toks: Toks, i: int, end: int, found: list[Number], loose: Clocks, *, voice: bool) -> Item:
     unit, after = _unit(toks, end)
     usable = [n for n in found if voice or n.style not in SPOKEN_ONLY or _is_thousands(toks, i, n)]
     number = usable[0] if usable else None
@@ -51,7 +51,9 @@ def _item(toks: Toks, i: int, end: int, found: list[Number], loose: tuple[Clock,
         amount, after = _with_rest(toks, after, amount)
     if amount is not None and amount > LARGEST:
         amount, role = None, "bad"
-    if unit == "bad" or (number is not None and number.style == "decimal" and unit in {"", "ml"} and not loose):
+    if unit == "bad" or (
+        number is not None and number.style == "decimal" and unit in {"", "ml"} and not loose
+    ):
         role = "bad" if unit != "" or amount is None else role
     figure = float(number.value) if number is not None else None
     return Item(
@@ -60,7 +62,7 @@ def _item(toks: Toks, i: int, end: int, found: list[Number], loose: tuple[Clock,
         after,
         core=end,
         amount=amount,
-        clocks=() if unit else loose,
+        clocks=NO_CLOCKS if unit else loose,
         unit=unit,
         figure=figure,
         digits=toks[i].text if toks[i].is_digits and end == i + 1 else "",
@@ -113,7 +115,16 @@ def _unit(toks: Toks, i: int) -> tuple[str, int]:
 
 
 def _pieces(phrase: tuple[str, ...]) -> tuple[str, ...]:
-    return tuple(p for w in phrase for p in {"cmh2o": ("cmh", "2", "o"), "h2o": ("h", "2", "o"), "cmh20": ("cmh", "20"), "h20": ("h", "20")}.get(w, (w,)))
+    return tuple(
+        p
+        for w in phrase
+        for p in {
+            "cmh2o": ("cmh", "2", "o"),
+            "h2o": ("h", "2", "o"),
+            "cmh20": ("cmh", "20"),
+            "h20": ("h", "20"),
+        }.get(w, (w,))
+    )
 
 
 def _millilitres(toks: Toks, i: int, number: Number, unit: str) -> int | None:

@@ -6,15 +6,32 @@ message as a whole decides. Nothing here knows what the number is for.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from fractions import Fraction
 from typing import NamedTuple
 
 from .patterns.numerals import HOMOPHONES, JOINED, NUMERALS, ONES, TEENS, TENS, ZEROS
-from .tokens import Token
+from .tokens import Words, remembered
 
-Toks = Sequence[Token]
-POINTING = frozenset({"last", "that", "this", "the", "first", "second", "left", "right", "wrong", "old", "new", "earlier", "previous", "other"})
+Toks = Words
+POINTING = frozenset(
+    {
+        "last",
+        "that",
+        "this",
+        "the",
+        "first",
+        "second",
+        "left",
+        "right",
+        "wrong",
+        "old",
+        "new",
+        "earlier",
+        "previous",
+        "other",
+    }
+)
 """Before "one" these make it a word that points, not a number ("the left one")."""
 TOP_PAIR = 30
 """Pairs are said for what a canister can hold ("nineteen fifty"); "sixty six thirty" is two numbers."""
@@ -48,6 +65,7 @@ def is_digits(toks: Toks, i: int) -> bool:
     return i < len(toks) and toks[i].is_digits
 
 
+@remembered
 def starts_number(toks: Toks, i: int) -> bool:
     """Whether a number may begin here."""
     text = word(toks, i)
@@ -68,6 +86,7 @@ def starts_number(toks: Toks, i: int) -> bool:
     return text == "$" and is_digits(toks, i + 1)
 
 
+@remembered
 def numbers(toks: Toks, i: int) -> list[Number]:
     """Every number that can begin at a place, each end and value once."""
     if not starts_number(toks, i):
@@ -143,7 +162,9 @@ def _digits_joined(toks: Toks, i: int, text: str) -> Iterator[Number]:
     """ "10 50", "1 050", "1 0 5 0" and "10 fifty", as one number."""
     nxt = word(toks, i + 1)
     if text[0] != "0" and not glued(toks, i + 1):
-        if is_digits(toks, i + 1) and ((len(text) <= 2 and len(nxt) == 2) or (len(text) == 1 and len(nxt) == 3)):
+        if is_digits(toks, i + 1) and (
+            (len(text) <= 2 and len(nxt) == 2) or (len(text) == 1 and len(nxt) == 3)
+        ):
             yield Number(i + 2, Fraction(int(text + nxt)), "joined")
         elif len(text) <= 2:
             yield from (
@@ -184,6 +205,7 @@ def _from_words(toks: Toks, i: int) -> Iterator[Number]:
     yield from _spelt_digits(toks, i)
 
 
+@remembered
 def small(toks: Toks, i: int) -> list[tuple[int, int]]:
     """Whole numbers from 0 to 99 in words at a place, each with its end: twenty, twenty-five."""
     text = word(toks, i)

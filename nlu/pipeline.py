@@ -19,7 +19,7 @@ from spacy.tokens import Doc
 from . import spelling
 from .patterns import clockwords, cues, other, queries
 from .patterns.numerals import HOMOPHONES, NUMERALS, ONES, TENS
-from .tokens import Token, tokens
+from .tokens import Token, Words, tokens
 
 UNKNOWN = "?unknown"
 NUMBER = "#number"
@@ -41,7 +41,7 @@ class Read(NamedTuple):
     """The tokens of a message with repaired spelling, and its cues by where they start."""
 
     text: str
-    tokens: tuple[Token, ...]
+    tokens: Words
     cues: tuple[Cue, ...]
     broken: frozenset[int]
 
@@ -68,7 +68,7 @@ class Pipeline:
     """Tokenizer and matcher, ready."""
 
     def __init__(self) -> None:
-        table = {label: phrases for label, phrases in _all_phrases()}
+        table = dict(_all_phrases())
         pairs = [(label, p) for label, ps in table.items() for raw in ps for p in expansions(raw)]
         vocabulary = frozenset(w for _, p in pairs for w in p) | _plain_words()
         self.nlp = spacy.blank("en")

@@ -4,15 +4,29 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import datetime, timedelta
+from typing import cast
 
-from .drafts import tube_name
 from .items import Item
+from .labels import tube_name
 from .moments import LIST_REACH, distinct
 from .pipeline import Read, pipeline
-from .statements import Asked, Statement, Unclear
+from .statements import Asked, Statement, Unclear, WindowName
 
 RANK = (
-    "me", "repeat", "open", "handoff", "capacity", "chart", "history", "trend", "rate", "checks", "due", "beds", "total", "last",
+    "me",
+    "repeat",
+    "open",
+    "handoff",
+    "capacity",
+    "chart",
+    "history",
+    "trend",
+    "rate",
+    "checks",
+    "due",
+    "beds",
+    "total",
+    "last",
 )
 UNIT_WIDE = frozenset({"me", "repeat", "open", "due", "beds", "handoff", "history"})
 WITH_WINDOW = frozenset({"total", "trend", "chart"})
@@ -25,7 +39,8 @@ def is_query(items: tuple[Item, ...]) -> bool:
     asks = any(i.value in {"ask", "question", "mark_of_question"} for i in cues)
     told = any(i.role == "bed" and i.lead in {"output", "amount"} for i in items)
     windowed = (told or any(i.value in {"output", "amount"} for i in cues)) and (
-        any(i.value in {"window", "span"} for i in cues) or any(i.role == "time" and _is_window(i) for i in items)
+        any(i.value in {"window", "span"} for i in cues)
+        or any(i.role == "time" and _is_window(i) for i in items)
     )
     if not asks and not windowed:
         return False
@@ -54,7 +69,14 @@ def asked(items: tuple[Item, ...], arrived: datetime, read: Read) -> list[Statem
     if topic in WITH_WINDOW:
         window, doubt = _window(items, arrived)
         if doubt:
-            return [Unclear(slot="window", text=text, choices=doubt, statement=replace(made, bed=beds[0] if beds else None))]
+            return [
+                Unclear(
+                    slot="window",
+                    text=text,
+                    choices=doubt,
+                    statement=replace(made, bed=beds[0] if beds else None),
+                )
+            ]
         made = replace(made, window=window)
     if any(i.role == "bed" and not i.known for i in items) or (not beds and topic not in UNIT_WIDE):
         return [Unclear(slot="bed", text=text, statement=made)]
@@ -96,7 +118,7 @@ def _topic(items: tuple[Item, ...], read: Read) -> str | None:
 
 def _window(
     items: tuple[Item, ...], arrived: datetime
-) -> tuple[str | timedelta | datetime | None, tuple[datetime, ...] | None]:
+) -> tuple[WindowName | timedelta | datetime | None, tuple[datetime, ...] | None]:
     """The window that was said, and the choices where it is not sure."""
     for item in items:
         if item.role == "cue" and item.value == "span":
@@ -114,4 +136,4 @@ def _window(
                 return ("day" if day.day == "today" else "last_day"), None
             return None, distinct(found.values or found.nearest) or (arrived,)
     named = [i.name for i in items if i.role == "cue" and i.value == "window"]
-    return (named[0] if named else None), None
+    return (cast("WindowName", named[0]) if named else None), None

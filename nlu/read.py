@@ -3,29 +3,30 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import datetime
 from typing import Literal, NamedTuple
 
-from . import answers, corrections, queries
+from . import answers, corrections, hypotheses, queries
 from .building import Builder
-from .drafts import gathered
+from .cutting import cuts
+from .drafts import Draft, gathered
 from .items import Item
 from .judging import is_list, standing
 from .labels import bed_index
-from .lattice import Lattice
-from .pipeline import Read, pipeline
-from .cutting import cuts
+from .lattice import LONG, Lattice
 from .leftovers import leftovers
 from .numbers import word
+from .pipeline import Read, pipeline
 from .roles import assignments
 from .scope import scoped
 from .statements import Answered, Parsed, Statement, Unclear
-from .verdict import WITH_LEVEL, Outcome, Reading, settled
-from . import hypotheses
+from .verdict import WITH_LEVEL, Outcome, Reading, settled, told
 
 LONGEST = 2000
 MANY = 400
+WORK = 2000
+"""Readings times tokens: what a long message may cost."""
 
 
 class Hypothesis(NamedTuple):
@@ -44,7 +45,7 @@ class Ward:
     voice: bool
 
 
-def parse(
+def parse(  # noqa: PLR0913 - the contract of the reader, all by keyword
     text: str,
     *,
     arrived: datetime,
@@ -85,26 +86,32 @@ def _outcome(text: str, ward: Ward) -> Outcome:
         return ()
     lattice = Lattice(read, ward.index, voice=ward.voice)
     ways = lattice.ways()
+    if lattice.overfull and not ways:
+        return (Unclear(slot="kind", text=text),)
+    many = max(8, min(MANY, WORK // len(read.tokens)))
     found, overfull = [], lattice.overfull
     for way in ways:
         for reading, too_many in Sentence(read, ward, scoped(way, read.tokens)).readings():
             found.append(reading)
             overfull |= too_many
-        if len(found) > MANY:
+        if overfull and len(read.tokens) > LONG:
+            return (Unclear(slot="kind", text=text),)
+        if len(found) > many:
             overfull = True
             break
-    if overfull and any(s for r in found for s in r.outcome if isinstance(s, Statement)):
-        return (Unclear(slot="kind", text=text),)
     outcome = settled(found, text)
+    if overfull and any(isinstance(s, Statement) for s in outcome):
+        return (Unclear(slot="kind", text=text),)
     return _all_asked(outcome, text) if ward.voice else outcome
 
 
 def _all_asked(outcome: Outcome, text: str) -> Outcome:
     """In dictation, what stands beside an unreadable number of the same bed is asked too."""
-    doubtful = {u.statement.bed for u in outcome if isinstance(u, Unclear) and u.statement is not None}
+    asked = [u for u in outcome if isinstance(u, Unclear)]
+    doubtful = {u.statement.bed if u.statement is not None else None for u in asked}
     return tuple(
         Unclear(slot="kind", text=text, choices=(s.kind,), readings=(s,), statement=s)
-        if isinstance(s, WITH_LEVEL) and s.bed in doubtful
+        if isinstance(s, WITH_LEVEL) and (s.bed in doubtful or None in doubtful)
         else s
         for s in outcome
     )
@@ -136,7 +143,7 @@ class Sentence:
         items = self.items
         if corrections.is_withdrawal(items):
             if any(i.role == "num" and i.lead in {"level", "levelat"} for i in items):
-                return Reading((Unclear(slot="kind", text=self.text),), (1, 0))
+                return told(Unclear(slot="kind", text=self.text))
             return self._rated(self._for_a_bed([corrections.withdrawn(items, self.ward.arrived, self.text)]))
         if corrections.is_correction(items):
             return self._rated(self._for_a_bed(self._corrected()))
@@ -147,7 +154,9 @@ class Sentence:
         """In dictation a word that was not understood may have been the bed."""
         lost = self.ward.voice and bool(answers.cues(self.items, "word") or self._has_stray_number())
         return [
-            Unclear(slot="bed", text=self.text, statement=s) if lost and isinstance(s, Statement) and s.bed is None else s
+            Unclear(slot="bed", text=self.text, statement=s)
+            if lost and isinstance(s, Statement) and s.bed is None
+            else s
             for s in outcome
         ]
 
@@ -155,17 +164,20 @@ class Sentence:
         return len([i for i in self.items if i.role == "num"]) > 1
 
     def _rated(self, outcome: Sequence[Statement | Unclear]) -> Reading:
-        faults = sum(isinstance(s, Unclear) for s in outcome)
-        return Reading(tuple(outcome), (faults + len(self._unread(self.items)), 0))
+        return told(*outcome, faults=len(self._unread(self.items)))
 
     def _corrected(self) -> list[Statement | Unclear]:
-        phrase = {i.start: " ".join(word(self.read.tokens, k) for k in range(i.start, i.end)) for i in self.items}
+        phrase = {
+            i.start: " ".join(word(self.read.tokens, k) for k in range(i.start, i.end)) for i in self.items
+        }
         said = " ".join(t.text for t in self.read.tokens)
         return corrections.Correction(self.items, self.ward.arrived, self.text, said).read(phrase)
 
     def _labelled(self) -> tuple[Item, ...]:
         """The pieces with lone bare numbers that are beds taken as beds."""
-        return tuple(i.as_role("bed") if i.role == "num" and i.label and not i.lead else i for i in self.items)
+        return tuple(
+            i.as_role("bed") if i.role == "num" and i.label and not i.lead else i for i in self.items
+        )
 
     def _choice_of_canister(self) -> Statement | None:
         """ "new canister", "new box yes": an answer, when no bed or number is said."""
@@ -202,7 +214,12 @@ class Sentence:
         items = self.items
         for k, item in enumerate(items):
             asks = item.role == "cue" and item.value in {"question", "ask"}
-            if asks and k and items[k - 1].role == "sep" and any(i.role in {"num", "time"} for i in items[:k]):
+            if (
+                asks
+                and k
+                and items[k - 1].role == "sep"
+                and any(i.role in {"num", "time"} for i in items[:k])
+            ):
                 rest = tuple(items[k:])
                 if not any(i.role == "num" and not i.label for i in rest):
                     return tuple(items[:k]), rest
@@ -211,17 +228,19 @@ class Sentence:
     def _report(self, items: tuple[Item, ...], tail: tuple[Item, ...]) -> Reading:
         if queries.is_query(items):
             outcome = queries.asked(items, self.ward.arrived, self.read)
-            faults = len(self._unread(items))
-            return Reading(tuple(outcome), (faults + sum(isinstance(s, Unclear) for s in outcome), 0))
+            return told(*outcome, faults=len(self._unread(items)))
         drafts = gathered(items)
         if not drafts or not any(d.has_content or d.wants or d.clashes or d.time for d in drafts):
             return self._bare(items)
         stands = standing(drafts, self.ward.arrived).with_faults(self._unread((*items, *tail)))
+        return Reading(lambda: self._built(drafts, tail), stands.rank)
+
+    def _built(self, drafts: list[Draft], tail: tuple[Item, ...]) -> Outcome:
         builder = Builder(self.read.tokens, self.text, self.ward.arrived, is_list(drafts))
         outcome = [s for d in drafts for s in builder.built(d)]
         if tail:
             outcome += self._asked_too(tail, drafts[-1].bed)
-        return Reading(tuple(outcome), stands.rank, (*stands.faults, *stands.doubts))
+        return tuple(outcome)
 
     def _unread(self, items: tuple[Item, ...]) -> list[str]:
         toks, voice = self.read.tokens, self.ward.voice
@@ -236,9 +255,13 @@ class Sentence:
     def _bare(self, items: tuple[Item, ...]) -> Reading:
         """Nothing but a bed, perhaps a tube: what is the last line there?"""
         beds = [i for i in items if i.role == "bed"]
-        strange = [i for i in items if i.role in {"foreign", "claimed", "bad", "time"} or (i.role == "cue" and i.value == "word")]
+        strange = [
+            i
+            for i in items
+            if i.role in {"foreign", "claimed", "bad", "time"} or (i.role == "cue" and i.value == "word")
+        ]
         if beds and not strange and not answers.cues(items, "nothing"):
-            return Reading(tuple(queries.asked(items, self.ward.arrived, self.read)))
+            return told(*queries.asked(items, self.ward.arrived, self.read))
         if strange or beds or answers.cues(items, "nothing"):
-            return Reading((Unclear(slot="kind", text=self.text),), (1, 0))
-        return Reading(())
+            return told(Unclear(slot="kind", text=self.text))
+        return told()

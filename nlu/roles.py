@@ -13,15 +13,33 @@ from datetime import datetime
 from .items import Item
 
 MOST = 48
+WORK = 1200
+"""Assignments times pieces: what a long message may cost."""
 CHECK_LIMITS = {"seal": 30, "suction": 60, "wall": 300, "leakgrade": 10}
 CHECK_UNITS = {"cm": ("seal", "suction"), "mmhg": ("wall",)}
 LEVEL_NAMES = {"old": "old", "new": "new", "opens": "opens", "last": "last"}
 ALTERNATIVE = frozenset({"or", "vs", "versus", "-", "/", "to", "\u00b1"})
 SLOTTED = frozenset({"bed", "level", "volume", "output", "time", "check", "tube"})
-RESETS = frozenset({
-    "kind", "level", "levelat", "old", "new", "opens", "amount", "output", "seal", "suction", "wall", "tubeword",
-    "canister", "what", "leak", "closing",
-})
+RESETS = frozenset(
+    {
+        "kind",
+        "level",
+        "levelat",
+        "old",
+        "new",
+        "opens",
+        "amount",
+        "output",
+        "seal",
+        "suction",
+        "wall",
+        "tubeword",
+        "canister",
+        "what",
+        "leak",
+        "closing",
+    }
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,13 +89,14 @@ def assignments(items: tuple[Item, ...], arrived: datetime) -> tuple[list[tuple[
     """Every way to give each number of the pieces one role; and whether there were too many."""
     asks = any(i.role == "cue" and i.value in {"question", "mark_of_question"} for i in items)
     trails, overfull = [Trail(arrived, asks=asks)], False
+    most = max(4, min(MOST, WORK // max(1, len(items))))
     for item in items:
         if item.role in {"num", "bad"}:
             trails = [t.grown(i) for t in trails for i in _options(item, t)]
         else:
             trails = [t.grown(item) for t in trails]
-        if len(trails) > MOST:
-            trails, overfull = trails[:MOST], True
+        if len(trails) > most:
+            trails, overfull = trails[:most], True
     return [t.items for t in trails], overfull
 
 
@@ -108,6 +127,11 @@ def _candidates(item: Item, trail: Trail) -> Iterator[Item]:
         return
     if item.unit in {"cm", "mmhg"} or item.negative:
         return
+    yield from _led(item, trail)
+
+
+def _led(item: Item, trail: Trail) -> Iterator[Item]:
+    """The roles that the cue before it allows."""
     match item.lead:
         case "amount":
             yield from _amount(item, "volume")
@@ -160,7 +184,9 @@ def _check(item: Item) -> Item | None:
     name = item.lead
     if item.unit in CHECK_UNITS:
         names = CHECK_UNITS[item.unit]
-        name = name if name in names else names[0] if len(names) == 1 and name in {"", "at", "suction"} else ""
+        name = (
+            name if name in names else names[0] if len(names) == 1 and name in {"", "at", "suction"} else ""
+        )
     elif item.unit:
         return None
     if name not in CHECK_LIMITS or item.figure is None or item.figure > CHECK_LIMITS[name]:
@@ -189,7 +215,9 @@ def _bare(item: Item, trail: Trail) -> Iterator[Item]:
 def _is_next_of_beds(trail: Trail) -> bool:
     """ "beds 18 and 19"."""
     last = trail.items[-2:]
-    return len(last) == 2 and last[0].role == "bed" and last[1].role == "sep" and last[1].value in {"and", "&"}
+    return (
+        len(last) == 2 and last[0].role == "bed" and last[1].role == "sep" and last[1].value in {"and", "&"}
+    )
 
 
 def _may_be_bed(item: Item, trail: Trail, before: Item | None) -> bool:

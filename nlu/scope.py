@@ -12,14 +12,43 @@ from .items import Item
 from .numbers import Toks, word
 
 STRONG = frozenset({",", ";", ".", "!", "but", "then"})
-OURS = frozenset({
-    "level", "levelat", "tubeword", "canister", "seal", "suction", "wall", "leak", "tidal", "old", "new", "opens",
-    "kind", "what", "amount", "closing",
-})
-LIMITS = frozenset({
-    "over", "under", "below", "less than", "more than", "greater than", "at least", "at most", "no more than",
-    "not more than", "maximum", "minimum", "max",
-})
+OURS = frozenset(
+    {
+        "level",
+        "levelat",
+        "tubeword",
+        "canister",
+        "seal",
+        "suction",
+        "wall",
+        "leak",
+        "tidal",
+        "old",
+        "new",
+        "opens",
+        "kind",
+        "what",
+        "amount",
+        "closing",
+    }
+)
+LIMITS = frozenset(
+    {
+        "over",
+        "under",
+        "below",
+        "less than",
+        "more than",
+        "greater than",
+        "at least",
+        "at most",
+        "no more than",
+        "not more than",
+        "maximum",
+        "minimum",
+        "max",
+    }
+)
 STARTS = frozenset({"other", "plan", "neg", "repair", "no", "kind"})
 SAYS = frozenset({"num", "bad"})
 EVENT_CUES = frozenset({"kind", "what", "same"})
@@ -64,7 +93,12 @@ def _claimed(items: list[Item]) -> list[Item]:
                 break
             if items[j].role in SAYS and not _is_clock_after(items[j], own):
                 items[j], own = items[j].as_role(CLAIMED), True
-        if not own and k and items[k - 1].role in SAYS and items[k - 1].lead in {"", "at", "amount", "output"}:
+        if (
+            not own
+            and k
+            and items[k - 1].role in SAYS
+            and items[k - 1].lead in {"", "at", "amount", "output"}
+        ):
             items[k - 1] = items[k - 1].as_role(CLAIMED)
         items[k] = cue.as_role("foreign")
     return items

@@ -13,7 +13,7 @@ from rapidfuzz.distance import OSA
 
 from .patterns.numerals import NUMERALS
 from .patterns.plain import PLAIN
-from .tokens import Token
+from .tokens import Token, Words
 
 SHORTEST = 4
 LONG = 8
@@ -34,7 +34,7 @@ class Speller:
                 self._by_length.setdefault(len(word), []).append(word)
         self.repair = lru_cache(maxsize=4096)(self._repair)
 
-    def repaired(self, toks: Sequence[Token], *, shortest: int = SHORTEST) -> tuple[tuple[Token, ...], frozenset[int]]:
+    def repaired(self, toks: Sequence[Token], *, shortest: int = SHORTEST) -> tuple[Words, frozenset[int]]:
         """The tokens with cue words put right, and the places of broken number words."""
         out: list[Token] = []
         broken: set[int] = set()
@@ -48,7 +48,7 @@ class Speller:
             if right == BROKEN:
                 broken.add(place)
             out.append(token if right == BROKEN else token._replace(text=right))
-        return tuple(out), frozenset(broken)
+        return Words(out), frozenset(broken)
 
     def _repair(self, word: str) -> str:
         if word in PLAIN:

@@ -14,9 +14,7 @@ from typing import ClassVar, Literal
 
 Reason = Literal["cardiac", "lung", "trauma", "effusion", "air"]
 AirLeak = Literal["none", "intermittent", "continuous", "present"]
-Fluid = Literal[
-    "serous", "serosanguineous", "sanguineous", "purulent", "chylous", "bright_red", "dark_red"
-]
+Fluid = Literal["serous", "serosanguineous", "sanguineous", "purulent", "chylous", "bright_red", "dark_red"]
 What = Literal[
     "tipped",
     "damaged",

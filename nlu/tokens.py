@@ -8,7 +8,9 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from typing import NamedTuple
+from collections.abc import Callable, Iterable
+from functools import wraps
+from typing import Any, NamedTuple, TypeVar, cast
 
 _TOKEN = re.compile(r"\d+|[^\W\d_]+(?:'[^\W\d_]+)*|[^\s\w]|_")
 _SAME_LENGTH = str.maketrans(
@@ -55,7 +57,37 @@ class Token(NamedTuple):
         return self.text[0].isalpha()
 
 
-def tokens(text: str) -> tuple[Token, ...]:
+class Words(tuple[Token, ...]):
+    """The tokens of one message, with what was already found at each place; made and used by one thread."""
+
+    memo: dict[tuple[str, int], Any]
+
+    def __new__(cls, found: Iterable[Token]) -> Words:
+        """The tokens, with nothing found yet."""
+        words = super().__new__(cls, found)
+        words.memo = {}
+        return words
+
+
+Found = TypeVar("Found")
+
+
+def remembered(find: Callable[[Words, int], Found]) -> Callable[[Words, int], Found]:
+    """The same reader of a place, asked once for each place of a message: many ways pass there."""
+    name = f"{find.__module__}.{find.__name__}"
+
+    @wraps(find)
+    def found(toks: Words, i: int) -> Found:
+        memo = toks.memo
+        key = (name, i)
+        if key not in memo:
+            memo[key] = find(toks, i)
+        return cast("Found", memo[key])
+
+    return found
+
+
+def tokens(text: str) -> Words:
     """The tokens of a message, lower-case, their places being those of the message as it came."""
     plain = folded(text)
     found: list[Token] = []
@@ -65,7 +97,7 @@ def tokens(text: str) -> tuple[Token, ...]:
         start, end = match.span()
         found.append(Token(_FRACTIONS.get(word, word), start, end, start == last))
         last = end
-    return tuple(found)
+    return Words(found)
 
 
 def folded(text: str) -> str:

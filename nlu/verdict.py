@@ -6,7 +6,7 @@ accepted and the slot in which they differ is asked, with all their values as ch
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, fields, replace
 from datetime import datetime
 from typing import Any
@@ -20,11 +20,16 @@ ORDER = ("bed", "level_ml", "volume_ml", "final_ml", "tube", "at")
 
 @dataclass(frozen=True, slots=True)
 class Reading:
-    """What the whole message would say, and how well that stands (faults, then doubts)."""
+    """What the whole message would say (`made`, when wanted), and how well that stands: faults, doubts."""
 
-    outcome: Outcome
+    made: Callable[[], Outcome]
     rank: tuple[int, int] = (0, 0)
-    why: tuple[str, ...] = ()
+
+
+def told(*outcome: Statement | Unclear, faults: int = 0) -> Reading:
+    """A reading whose outcome is there already; each question in it is a fault."""
+    asked = sum(isinstance(s, Unclear) for s in outcome)
+    return Reading(lambda: outcome, (faults + asked, 0))
 
 
 def settled(readings: Iterable[Reading], text: str) -> Outcome:
@@ -33,11 +38,11 @@ def settled(readings: Iterable[Reading], text: str) -> Outcome:
     if not found:
         return (Unclear(slot="kind", text=text),)
     best = min(r.rank for r in found)
-    top = list(dict.fromkeys(r.outcome for r in found if r.rank == best))
-    told = any(isinstance(s, Unclear) for s in top[0])
-    if len(top) == 1 and best[1] == 0 and (best[0] == 0 or told):
+    top = list(dict.fromkeys(r.made() for r in found if r.rank == best))
+    asks = any(isinstance(s, Unclear) for s in top[0])
+    if len(top) == 1 and best[1] == 0 and (best[0] == 0 or asks):
         return top[0]
-    return merged(top, text, doubted=best[1] > 0 or not told)
+    return merged(top, text, doubted=best[1] > 0 or not asks)
 
 
 def merged(outcomes: Sequence[Outcome], text: str, *, doubted: bool = False) -> Outcome:
@@ -45,9 +50,11 @@ def merged(outcomes: Sequence[Outcome], text: str, *, doubted: bool = False) -> 
     first = outcomes[0]
     common = [s for s in first if isinstance(s, Statement) and all(s in o for o in outcomes)]
     if doubted:
-        common = [s for s in common if not isinstance(s, WITH_LEVEL)] if any(
-            isinstance(s, WITH_LEVEL) for s in common
-        ) else []
+        common = (
+            [s for s in common if not isinstance(s, WITH_LEVEL)]
+            if any(isinstance(s, WITH_LEVEL) for s in common)
+            else []
+        )
     rests = [[s for s in o if s not in common] for o in outcomes]
     return (*common, _question(rests, text))
 
@@ -79,7 +86,7 @@ def _one_of(asked: list[Unclear], text: str) -> Unclear:
 
 def _slot(whole: list[Statement]) -> str:
     """The first slot in which they differ; the level where they differ in none."""
-    if len({s.kind for s in whole}) > 1:
+    if len({_value(s, "kind") for s in whole}) > 1:
         return "kind"
     names = [f.name for f in fields(whole[0]) if f.name != "spans"]
     for name in sorted(names, key=lambda n: ORDER.index(n) if n in ORDER else len(ORDER)):
@@ -89,13 +96,13 @@ def _slot(whole: list[Statement]) -> str:
 
 
 def _value(statement: Statement, slot: str) -> Any:
-    return statement.kind if slot == "kind" else getattr(statement, slot, None)
+    return getattr(statement, slot, None)
 
 
 def _agreed(whole: list[Statement]) -> Statement:
     """The statement with only what all agree on."""
     first = whole[0]
-    if len({s.kind for s in whole}) > 1:
+    if len({_value(s, "kind") for s in whole}) > 1:
         return Statement(bed=first.bed if len({s.bed for s in whole}) == 1 else None)
     differing: dict[str, Any] = {}
     for f in fields(first):

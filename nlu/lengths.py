@@ -1,0 +1,57 @@
+"""Lengths of time, "20 min" or "an hour and a half", in minutes; not which moment they lead to."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from .numbers import Toks, numbers, word
+from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
+from .tokens import remembered
+
+
+def less_minutes(toks: Toks, i: int) -> tuple[int, int] | None:
+    """The end and the minutes of "minus 20 min", or none."""
+    if word(toks, i) not in {"-", "minus"}:
+        return None
+    end, minutes = length(toks, i + 1)
+    return None if minutes is None else (end, minutes)
+
+
+@remembered
+def length(toks: Toks, i: int) -> tuple[int, int | None]:
+    """The end and the minutes of a length of time."""
+    if word(toks, i) == "half" and word(toks, i + 1) in {"an", "a"} and word(toks, i + 2) in HOUR_WORDS:
+        return i + 3, 30
+    if word(toks, i) == "half" and word(toks, i + 1) in HOUR_WORDS:
+        return i + 2, 30
+    found = _counted(toks, i)
+    if found is None:
+        return i, None
+    end, minutes, in_hours = found
+    if in_hours and word(toks, end) == "and" and word(toks, end + 1) == "a" and word(toks, end + 2) == "half":
+        return end + 3, minutes + 30
+    rest = end + 1 if word(toks, end) == "and" else end
+    more = _counted(toks, rest) if in_hours else None
+    if more is not None and not more[2]:
+        return more[0], minutes + more[1]
+    return end, minutes
+
+
+def _counted(toks: Toks, i: int) -> tuple[int, int, bool] | None:
+    """ "20 min" or "an hour": end, minutes, whether it was hours."""
+    options = [(n.end, n.value) for n in numbers(toks, i)]
+    if word(toks, i) in {"a", "an", "the"}:
+        options.append((i + 1, Fraction(1)))
+    for end, count in sorted(options, key=lambda o: o[0], reverse=True):
+        if (
+            word(toks, end) == "and"
+            and word(toks, end + 1) == "a"
+            and word(toks, end + 2) == "half"
+            and (word(toks, end + 3) in HOUR_WORDS)
+        ):
+            return end + 4, int(count * 60) + 30, True
+        if word(toks, end) in MINUTE_WORDS:
+            return (end + 1, int(count), False) if count == int(count) else None
+        if word(toks, end) in HOUR_WORDS:
+            return end + 1, int(count * 60), True
+    return None

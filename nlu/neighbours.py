@@ -1,0 +1,40 @@
+"""What stands beside a place of a message: links, signs, a number further on."""
+
+from __future__ import annotations
+
+from .numbers import Toks, glued, is_digits, starts_number, word
+from .patterns.leads import LINKS
+
+
+def is_setting(toks: Toks, i: int) -> bool:
+    """ "suction on 20", "suction on at 20": a setting; "suction on at 1900" is an event."""
+    i += word(toks, i) in {"at", "-", "minus"}
+    if is_digits(toks, i):
+        return len(word(toks, i)) <= 2 and word(toks, i + 1) not in {":", "am", "pm", "min", "mins"}
+    return word(toks, i - 1) != "at" and starts_number(toks, i)
+
+
+def number_follows(toks: Toks, i: int) -> bool:
+    """Whether a number comes next, little words aside."""
+    while word(toks, i) in {"-", "at", "to", "minus", "is", "of", ":", "="}:
+        i += 1
+    return starts_number(toks, i)
+
+
+def is_negative(toks: Toks, i: int) -> bool:
+    """Whether the number here has a minus before it, and not a dash between two numbers."""
+    before = word(toks, i - 1)
+    if before in {"minus", "negative"}:
+        return True
+    return before == "-" and glued(toks, i) and not (glued(toks, i - 1) and is_digits(toks, i - 2))
+
+
+def link_before(toks: Toks, i: int) -> str:
+    """The word that links the number here to the one before, or nothing."""
+    before = word(toks, i - 1)
+    return before if before in LINKS else ""
+
+
+def is_spaced_letter(toks: Toks, i: int, end: int) -> bool:
+    """ "12 L" is bed 12 and the left tube; "12L" would be a label."""
+    return end > i + 1 and word(toks, end - 1).isalpha() and not glued(toks, end - 1)

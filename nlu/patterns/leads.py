@@ -1,0 +1,37 @@
+"""Words around a number: which cue it stands behind, what links it to the one before, what ends it."""
+
+from __future__ import annotations
+
+from .clockwords import HOUR_WORDS, MINUTE_WORDS
+
+LEVEL_LEADS = frozenset({"level", "levelat", "old", "new", "opens", "last"})
+LEADS = {
+    "bed": "bed",
+    "level": "level",
+    "levelat": "levelat",
+    "amount": "amount",
+    "output": "output",
+    "old": "old",
+    "new": "new",
+    "opens": "opens",
+    "seal": "seal",
+    "suction": "suction",
+    "wall": "wall",
+    "leakgrade": "leakgrade",
+    "weight": "weight",
+    "since": "since",
+    "timeword": "timeword",
+}
+KEEPS_LEAD = frozenset({":", "=", ",", "#", "(", ")", '"', "*", "'", "-", "$", "|", "<", ">", "~"})
+BREAKS = frozenset({";", ".", "!", ",", "&", "+", "then", "and", "plus", "/", "also", "|"})
+LINKS = frozenset({"to", "or", "-", "not", "from", "minus", "/", "vs", "versus", "but", "between", "\u00b1"})
+LINES = frozenset({"mark", "line", "reading", "level", "marking"})
+GLUED_BEFORE = frozenset({"b", "l", "r", "m", "x", "s"})
+DANGLING = (
+    frozenset({"am", "pm", "ago", "hundred", "thousand", "past", "o'clock", "oclock", "point"})
+    | MINUTE_WORDS - {"m"}
+    | HOUR_WORDS - {"h"}
+)
+SPAN_BEFORE = frozenset(
+    {"last", "past", "over", "in", "for", "next", "every", "previous", "prior", "the", "within", "q", "after"}
+)

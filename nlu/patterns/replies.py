@@ -1,0 +1,52 @@
+"""Short answers; phrases as in `cues`."""
+
+from __future__ import annotations
+
+ANSWERS: dict[str, tuple[str, ...]] = {
+    "yes": (
+        "yes", "yep", "yeah", "yup", "y", "correct yes", "that's right", "thats right", "right yes",
+        "affirmative", "confirmed", "confirm", "that is right", "yes please", "sure", "true",
+        "it is right", "yes it is", "that is correct", "that's correct", "thats correct", "it's right",
+        "its right", "yes correct", "correct as is", "ok yes", "yes that's right", "yes that is right",
+        "yea", "ye", "yes thats right", "it is correct", "it's correct", "yes it does", "it does",
+        "is right", "all correct", "absolutely", "yess",
+    ),
+    "no": (
+        "no", "nope", "nah", "n", "negative", "not right", "that's wrong", "thats wrong", "incorrect",
+        "not correct", "that is wrong", "no it's not", "no it isn't", "it's not right", "false",
+        "it isn't", "it is not", "no it is not", "that's not right", "that is not right",
+        "thats not right", "that is incorrect", "that's incorrect", "it doesn't", "no it doesn't",
+        "no that's wrong", "not really", "naw",
+    ),
+    "okay": ("ok", "okay", "k", "okey", "okie", "kk"),
+    "choice:misread": (
+        "misread", "i misread", "misread it", "read it wrong", "misreading", "was misread", "misread that",
+        "i misread it", "read wrong", "my misread", "i read it wrong", "misread by me", "i misread that",
+        "mis-read", "miss read",
+    ),
+    "choice:new_canister": (
+        "it's a new canister", "its a new canister", "that's a new canister", "that is a new canister",
+        "it is a new canister", "it's the new canister", "thats a new canister", "there's a new canister",
+        "it was a new canister",
+    ),
+    "choice:earlier_wrong": (
+        "earlier one was wrong", "earlier was wrong", "earlier wrong", "earlier one wrong",
+        "the earlier one was wrong", "earlier mark was wrong", "previous was wrong",
+        "previous one was wrong", "last one was wrong", "the last one was wrong", "earlier line was wrong",
+        "the earlier mark was wrong", "the earlier line was wrong", "the earlier was wrong",
+        "earlier reading was wrong", "the earlier reading was wrong", "prior one was wrong",
+        "the previous one was wrong", "earlier mark wrong", "earlier line wrong", "earlier one is wrong",
+        "the earlier one is wrong", "earlier is wrong", "old mark was wrong", "the first mark was wrong",
+        "previous mark was wrong", "the previous mark was wrong", "last mark was wrong",
+        "the last mark was wrong", "earlier entry was wrong", "previous wrong", "the one before was wrong",
+        "previous reading was wrong",
+    ),
+    "choice:first": (
+        "first", "the first", "the first one", "option one", "1st", "the former", "former", "choice one",
+        "first one please", "first option", "first choice", "number one", "the 1st", "option 1st",
+    ),
+    "choice:second": (
+        "second", "the second", "the second one", "second one", "option two", "2nd", "the latter",
+        "latter", "choice two", "second option", "second choice", "number two", "the 2nd",
+    ),
+}

@@ -1,0 +1,70 @@
+"""What can be read at each place of one message, found once: many ways pass the same place."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
+
+from . import labels, measures
+from .clock import Clock, clocks
+from .items import Clocks, Item
+from .lengths import length
+from .numbers import Toks, is_digits, numbers, word
+from .patterns.leads import SPAN_BEFORE
+
+
+@dataclass(slots=True)
+class Places:
+    """The numbers, times and labels at the places of a message; of one message and one thread."""
+
+    toks: Toks
+    index: Mapping[str, str] | None
+    voice: bool
+    _labels: dict[tuple[int, bool, bool], list[labels.Found]] = field(default_factory=dict)
+    _measures: dict[int, list[Item]] = field(default_factory=dict)
+    _clocks: dict[int, dict[int, Clocks]] = field(default_factory=dict)
+    _ends: dict[int, frozenset[int]] = field(default_factory=dict)
+
+    def measured(self, i: int) -> list[Item]:
+        """Each number, with its unit and the times that the same words can be."""
+        if i not in self._measures:
+            self._measures[i] = list(measures.measured(self.toks, i, voice=self.voice))
+        return self._measures[i]
+
+    def labels(self, i: int, *, voice: bool = False, cued: bool = False) -> list[labels.Found]:
+        """Each bed label; `cued` after the word bed, where one that the unit lacks counts too."""
+        key = (i, voice, cued)
+        if key not in self._labels:
+            self._labels[key] = list(labels.beds(self.toks, i, self.index, voice=voice, cued=cued))
+        return self._labels[key]
+
+    def sure_clocks(self, i: int) -> dict[int, Clocks]:
+        """The times that can be nothing else, by their ends."""
+        if i not in self._clocks:
+            found: dict[int, list[Clock]] = {}
+            for end, clock in clocks(self.toks, i):
+                if clock.sure or (clock.colon and not self.voice and word(self.toks, i + 1) == ":"):
+                    found.setdefault(end, []).append(replace(clock, sure=True))
+            self._clocks[i] = {end: Clocks(cs) for end, cs in found.items()}
+        return self._clocks[i]
+
+    def ends(self, i: int) -> frozenset[int]:
+        """Where a number or time that begins here can end; typed digits side by side ("12 50") are two."""
+        if i not in self._ends:
+            typed = not self.voice and is_digits(self.toks, i)
+            found = {end for end, clock in clocks(self.toks, i) if clock.sure or not typed}
+            found |= set() if typed else {n.end for n in numbers(self.toks, i)}
+            self._ends[i] = frozenset(found)
+        return self._ends[i]
+
+    def span(self, i: int, *, asks: bool) -> Item | None:
+        """A length of time that is not a moment: "over 2 hours", "last 8h"."""
+        before = word(self.toks, i - 1)
+        if before not in SPAN_BEFORE and not asks:
+            return None
+        end, minutes = length(self.toks, i)
+        if minutes is None and before in {"last", "past", "this"} and word(self.toks, i) in {"hour", "hr"}:
+            end, minutes = i + 1, 60
+        if minutes is None or word(self.toks, end) in {"ago", "earlier", "back", "before", "prior"}:
+            return None
+        return Item("cue", i, end, "span", str(minutes))
