@@ -7,6 +7,7 @@ from datetime import UTC, datetime
 from flask import Flask
 
 from bot.intake.respond import deployment
+from bot.links import Links
 from bot.settings import Settings, check_ready_to_serve
 from bot.store import open_store
 from bot.unit import load_units
@@ -23,4 +24,12 @@ def create_app(settings: Settings, clock: Clock = now) -> Flask:
     """The app of this deployment. ConfigError: it cannot start so; StoreAwayError: its database is away."""
     check_ready_to_serve(settings)
     units = load_units(settings.units)
-    return web_app(deployment(units, open_store(settings.database_url)), settings, clock)
+    links = links_of(settings)
+    return web_app(deployment(units, open_store(settings.database_url), links), settings, clock)
+
+
+def links_of(settings: Settings) -> Links | None:
+    """The links of a deployment that has an address."""
+    if settings.address is None:
+        return None
+    return Links(settings.address, settings.secrets, settings.link_min)

@@ -9,6 +9,7 @@ from __future__ import annotations
 import base64
 import binascii
 import ipaddress
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -27,6 +28,8 @@ MOST_SECRETS = 2
 
 ENVIRONMENT = "the environment"
 
+_ADDRESS = re.compile(r"(?P<scheme>https?)://(?P<host>[A-Za-z0-9.-]+|\[[0-9a-f:]+\])(:\d{1,5})?")
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Settings:
@@ -42,6 +45,9 @@ class Settings:
     per_second: int = 2000
     trusted_proxy: str | None = None
     metrics: bool = False
+    address: str | None = None
+    """Where people reach it: the pages are there, and replies carry links, only where this is told."""
+    link_min: int = 60
 
 
 def settings_from(environ: Mapping[str, str], file: Path | None = None) -> Settings:
@@ -59,6 +65,8 @@ def settings_from(environ: Mapping[str, str], file: Path | None = None) -> Setti
         per_second=reader.whole("per_second", 2000, 1, 1_000_000),
         trusted_proxy=_proxy(reader),
         metrics=reader.flag("metrics"),
+        address=_address(reader),
+        link_min=reader.whole("link_min", 60, 1, 24 * 60),
     )
     table.done()
     return settings
@@ -184,6 +192,19 @@ def _proxy(reader: _Reader) -> str | None:
         raise reader.error("trusted_proxy", "must be the proxy's IP address") from error
 
 
+def _address(reader: _Reader) -> str | None:
+    """The public address, with nothing behind the host; in clear text only on this machine."""
+    said = reader.text("address", "none").rstrip("/")
+    if said == "none":
+        return None
+    found = _ADDRESS.fullmatch(said)
+    if found is None:
+        raise reader.error("address", "must be such as https://penline.example.org, with no path")
+    if found["scheme"] == "http" and not is_loopback(found["host"].strip("[]")):
+        raise reader.error("address", "must be https: what is read there is not for the road")
+    return said
+
+
 def check_ready_to_serve(settings: Settings) -> None:
     """Refuse to open a port without what keeps strangers out, or without a unit."""
     if not settings.secrets:
@@ -193,11 +214,12 @@ def check_ready_to_serve(settings: Settings) -> None:
 
 
 def _no_secret(host: str) -> str:
-    where = "" if _loopback(host) else f", and {host} can be reached from outside"
+    where = "" if is_loopback(host) else f", and {host} can be reached from outside"
     return f"there is no signing secret{where}"
 
 
-def _loopback(host: str) -> bool:
+def is_loopback(host: str) -> bool:
+    """Whether only this machine reaches that host."""
     try:
         return ipaddress.ip_address(host).is_loopback
     except ValueError:

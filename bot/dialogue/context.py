@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from typing import Literal
 
+from bot.links import Links
 from bot.unit import Person, Unit
 
 SKEW = timedelta(minutes=5)
@@ -24,6 +25,9 @@ class Context:
     channel: Literal["text", "voice"] = "text"
     device: str | None = None
     """The sender id of the shared phone that the person writes from."""
+
+    links: Links | None = None
+    """Where replies may point to; None where the deployment has no address."""
 
     @property
     def sender(self) -> str:

@@ -12,6 +12,7 @@ from bot.dialogue.context import Context
 from bot.intake.incoming import NOT_KEPT, Incoming, may_identify
 from bot.intake.roster import Roster, listed
 from bot.intake.whereabouts import BedsNamed, Place, place
+from bot.links import Links
 from bot.store import Book, Store
 from bot.store.book import Claim, Stored
 from bot.unit import Unit
@@ -31,6 +32,7 @@ class Deployment:
     store: Store
     respond: Respond
     beds_named: BedsNamed
+    links: Links | None = None
     roster: Roster = field(init=False)
 
     def __post_init__(self) -> None:
@@ -105,6 +107,7 @@ def _answer(
         sent_at=incoming.sent_at,
         message_id=incoming.id,
         channel=incoming.channel,
+        links=deployment.links,
     )
     return deployment.respond(where.incoming, context, book)
 

@@ -9,14 +9,15 @@ from bot.dialogue.queries.more import asked_for_more
 from bot.dialogue.turn import take
 from bot.intake.handling import Deployment
 from bot.intake.incoming import Incoming
+from bot.links import Links
 from bot.reading import read
 from bot.store import Book, Store
 from bot.unit import Unit
 
 
-def deployment(units: tuple[Unit, ...], store: Store) -> Deployment:
-    """A deployment that reads and answers for real."""
-    return Deployment(units=units, store=store, respond=respond, beds_named=beds_named)
+def deployment(units: tuple[Unit, ...], store: Store, links: Links | None = None) -> Deployment:
+    """A deployment that reads and answers for real; with links, where it has an address."""
+    return Deployment(units=units, store=store, respond=respond, beds_named=beds_named, links=links)
 
 
 def respond(incoming: Incoming, context: Context, book: Book) -> Answer:

@@ -77,11 +77,12 @@ _TOKEN = re.compile(
     """,
     re.VERBOSE,
 )
+_ADDRESS = re.compile(r"https?://\S+")
 
 
 def spoken(reply: str) -> str:
     """The reply in words for a voice: "one thousand fifty milliliters at nineteen hundred"."""
-    said = _TOKEN.sub(_word, reply)
+    said = _TOKEN.sub(_word, _ADDRESS.sub("see the text", reply))
     return " ".join(said.replace("\n", ". ").replace("..", ".").split())
 
 

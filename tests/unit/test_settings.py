@@ -52,6 +52,11 @@ def test_the_settings_file_holds_no_secrets(tmp_path: Path) -> None:
         ("DATABASE_URL", "ward.sqlite"),
         ("METRICS", "yes"),
         ("TRUSTED_PROXY", "*"),
+        ("ADDRESS", "http://penline.example.org"),
+        ("ADDRESS", "https://penline.example.org/ward"),
+        ("ADDRESS", "penline.example.org"),
+        ("ADDRESS", "https://penline.example.org?x"),
+        ("LINK_MIN", "0"),
         ("SENDER_PER_MINUTE", "0"),
         ("SECRETS", "password"),
         ("SECRETS", f"{ONE} {OTHER} {THIRD}"),
@@ -118,3 +123,17 @@ def test_a_secret_shows_neither_in_the_settings_nor_in_an_error(tmp_path: Path) 
     with pytest.raises(ConfigError) as refused:
         settings_from({"PENLINE_SECRET_FILES": str(file)})
     assert weak not in str(refused.value)
+
+
+@pytest.mark.parametrize(
+    ("said", "address"),
+    [
+        ("https://penline.example.org", "https://penline.example.org"),
+        ("https://penline.example.org:8443/", "https://penline.example.org:8443"),
+        ("http://127.0.0.1:8080", "http://127.0.0.1:8080"),
+        ("http://localhost:8080", "http://localhost:8080"),
+        ("none", None),
+    ],
+)
+def test_an_address_is_encrypted_unless_it_is_this_machine_s(said: str, address: str | None) -> None:
+    assert settings_from({"PENLINE_ADDRESS": said}).address == address

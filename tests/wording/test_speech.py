@@ -62,6 +62,10 @@ def test_no_two_minutes_of_the_day_are_said_alike() -> None:
         ("to CT\nback", "to C T. back"),
         ('Not understood: "b12 7pm x007"', 'Not understood: "b twelve seven pm x seven "'),
         ("whole mL only", "whole milliliters only"),
+        (
+            "Picture until 20:05: https://x.org/trend/a-B_9.c-7\nNext",
+            "Picture until twenty oh five: see the text. Next",
+        ),
     ],
 )
 def test_numbers_times_and_units_are_said_in_words(reply: str, said: str) -> None:

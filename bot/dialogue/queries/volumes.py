@@ -12,6 +12,7 @@ from bot.engine.ledger import Ledger
 from bot.engine.patient import Patient
 from bot.engine.values import Interval
 from bot.engine.volumes import intervals
+from bot.links import Shown
 from bot.wording.queries import lines
 from bot.wording.queries.sums import sum_of_tubes
 from bot.wording.queries.view import place
@@ -50,7 +51,22 @@ def trend(desk: Desk, found: Found) -> tuple[str, ...]:
         head = f"{place(found.bed, ledger.tube)}: {asked.told(ledger, desk)}."
         steps = tuple(lines.trend_text(step, desk.view) for step in asked.steps(ledger, desk))
         told.extend(desk.page(head, steps))
-    return tuple(told)
+    return (*told, *_picture(desk, found, asked))
+
+
+def _picture(desk: Desk, found: Found, asked: Span) -> tuple[str, ...]:
+    """Where the same can be seen as a picture; nothing where there is no address to see it at."""
+    links = desk.context.links
+    firsts = tuple(ledger.first_at for ledger in found.drains if ledger.first_at is not None)
+    if links is None or not firsts:
+        return ()
+    shown = Shown(
+        drains=tuple(ledger.drain for ledger in found.drains),
+        begin=asked.begin or min(firsts),
+        end=asked.end if asked.end is not None and asked.end < desk.now else None,
+    )
+    link = links.trend(shown, desk.now)
+    return (lines.picture_text(link.url, link.until, desk.view),)
 
 
 def amend_lines(desk: Desk, ledger: Ledger) -> tuple[str, ...]:

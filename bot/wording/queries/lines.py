@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from datetime import datetime
 from itertools import groupby
 
 from bot.engine.values import Amendment, Charted, Interval, Level
@@ -61,6 +62,11 @@ def trend_text(interval: Interval, view: View) -> str:
         return told
     rate = formats.ml_h(interval.volume_ml * 60 / minutes)
     return f"{told} (average {rate})" if minutes > 75 else told
+
+
+def picture_text(url: str, until: datetime, view: View) -> str:
+    """Where the trend can be seen, and how long: "Picture until 20:05: https://..."."""
+    return f"Picture until {view.clock(until)}: {url}"
 
 
 def amend_texts(amendments: Iterable[Amendment], view: View) -> tuple[str, ...]:

@@ -9,7 +9,11 @@ import pytest
 
 from bot.dialogue.said import Window
 from bot.engine.entries import Exchanged, Line, Placed
+from bot.links import Links, Shown
 from tests.dialogue.queries.ward import WARD_4, Ward, moment
+from tests.web.client import SECRET
+
+LINKS = Links("https://penline.example.org", (SECRET,))
 
 
 @pytest.fixture
@@ -222,3 +226,42 @@ def test_a_long_chart_is_cut_into_pages_that_lose_nothing() -> None:
 def test_what_needs_a_bed_asks_for_one(topic: str) -> None:
     reply = Ward().asks("4 19:00", topic)  # type: ignore[arg-type]
     assert reply.lines == (f'Which bed? For example: "{topic} bed 12".',)
+
+
+def opened(line: str, at: str) -> Shown | None:
+    """What the link at the end of a line opens."""
+    return LINKS.shown(line.rpartition("/")[2], moment(at))
+
+
+def test_a_trend_ends_with_a_link_to_its_picture_where_there_is_an_address(ward: Ward) -> None:
+    without = ward.asks("4 18:10", "trend", "12").lines
+    *told, last = replace(ward, links=LINKS).asks("4 18:10", "trend", "12").lines
+    assert tuple(told) == without
+    assert last.startswith("Picture until 19:10: https://penline.example.org/trend/")
+    [drain] = ward.drains.values()
+    assert opened(last, "4 19:09") == Shown(drains=(drain,), begin=moment("4 10:10"))
+    assert opened(last, "4 19:10") is None
+
+
+def test_the_picture_of_a_shift_that_is_over_ends_with_it(ward: Ward) -> None:
+    last = replace(ward, links=LINKS).asks("4 18:10", "trend", "12", window="last_shift").lines[-1]
+    shown = opened(last, "4 18:11")
+    assert shown is not None
+    assert (shown.begin, shown.end) == (moment("3 19:00"), moment("4 07:00"))
+
+
+def test_one_picture_link_stands_for_all_tubes_of_a_bed() -> None:
+    ward = Ward(links=LINKS)
+    ward.lines("12", "4 07:00 100, 08:00 140", tube="left")
+    ward.lines("12", "4 07:30 20, 08:00 25", tube="right")
+    lines = ward.asks("4 08:10", "trend", "12", window="placement").lines
+    assert [line for line in lines if "Picture" in line] == [lines[-1]]
+    shown = opened(lines[-1], "4 08:11")
+    assert shown is not None
+    assert (len(shown.drains), shown.begin) == (2, moment("4 07:00"))
+
+
+def test_a_drain_with_no_line_has_no_picture() -> None:
+    ward = Ward(links=LINKS)
+    ward.tell("4 07:00", "12", Placed(bed="12"))
+    assert "Picture" not in ward.asks("4 08:10", "trend", "12").text

@@ -14,6 +14,7 @@ from bot.dialogue.said import Query, Report, Topic
 from bot.dialogue.said_json import dumped
 from bot.engine.entries import Entry, Line, Moved, Opened, Payload, Placed
 from bot.engine.policy import Policy, Schedule
+from bot.links import Links
 from bot.store import Question, Store, open_store
 from bot.store.book import Book, Claim
 from bot.unit import Person, Role, Unit
@@ -53,6 +54,7 @@ class Ward:
     unit: Unit = WARD_4
     store: Store = field(default_factory=lambda: open_store("sqlite://"))
     drains: dict[tuple[str, str | None], str] = field(default_factory=dict)
+    links: Links | None = None
     _messages: int = 0
 
     def tell(
@@ -124,7 +126,9 @@ class Ward:
         query = Query(topic=topic, bed=bed, **slots)
         with self.store.turn(self.unit.id) as book:
             message = self._take_up(book, moment(at), who)
-            context = Context(unit=self.unit, person=who, now=moment(at), message_id=message)
+            context = Context(
+                unit=self.unit, person=who, now=moment(at), message_id=message, links=self.links
+            )
             reply = answer_query(query, context, book)
         assert faults(reply.text) == []
         return reply
