@@ -69,15 +69,16 @@ def show(office: Office) -> None:
 @click.option("--name", required=True, help="As it stands in replies.")
 @click.option("--role", required=True, type=click.Choice([role.value for role in Role]))
 @click.option("--until", type=click.DateTime(["%Y-%m-%dT%H:%M"]), help="Ward time; for agency staff.")
+@click.option("--shared", is_flag=True, help="A ward phone: it asks who is writing.")
 @click.pass_obj
-def enrol(office: Office, sender: str, name: str, role: str, until: datetime | None) -> None:
+def enrol(office: Office, sender: str, name: str, role: str, until: datetime | None, shared: bool) -> None:
     """Put SENDER (what the gateway sends) on the list, or change who that is."""
     if not (0 < len(sender) <= 128 and sender.isprintable() and 0 < len(name) <= 40 and name.isprintable()):
         raise click.UsageError("the sender has 1 to 128 printable characters, the name 1 to 40")
     end = None if until is None else until.replace(tzinfo=office.unit.zone).astimezone(UTC)
     if end is not None and end <= office.now:
         raise click.UsageError("--until is over already")
-    person = Person(id=sender, name=name, role=Role(role), until=end)
+    person = Person(id=sender, name=name, role=Role(role), until=end, shared=shared)
     office.note(_event(office, person, removed=False))
     click.echo(_line(person, office))
 
@@ -104,12 +105,13 @@ def _event(office: Office, person: Person, *, removed: bool) -> PeopleEvent:
         until=person.until,
         at=office.now,
         by=getpass.getuser(),
+        shared=person.shared,
     )
 
 
 def _line(person: Person, office: Office) -> str:
     """One person: sender, name, role, and until when."""
-    words = [person.id, person.name, person.role.value]
+    words = [person.id, person.name, person.role.value, *(["shared phone"] if person.shared else [])]
     if person.until is not None:
         over = "over since" if person.until <= office.now else "until"
         words.append(f"{over} {person.until.astimezone(office.unit.zone):%Y-%m-%d %H:%M}")

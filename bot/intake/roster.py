@@ -55,4 +55,4 @@ def with_changes(unit: Unit, events: Iterable[PeopleEvent]) -> Unit:
 def _person(event: PeopleEvent) -> Person:
     """The person after the change; whoever was removed stays known by name, with an end."""
     until = event.at if event.event == "removed" else event.until
-    return Person(id=event.person, name=event.name, role=Role(event.role), until=until)
+    return Person(id=event.person, name=event.name, role=Role(event.role), until=until, shared=event.shared)

@@ -1,4 +1,4 @@
-"""Questions, what became of them, notices, and which standing cautions were told to whom."""
+"""Questions, what became of them, and which standing cautions were told to whom."""
 
 from __future__ import annotations
 
@@ -11,16 +11,15 @@ from sqlalchemy import Row, exists, insert, select
 
 from bot.store.codec import canonical
 from bot.store.desk import Desk
-from bot.store.notices import Notice
 from bot.store.questions import Choice, Outcome, Question
-from bot.store.tables import notices, questions, settlements, tellings
+from bot.store.tables import questions, settlements, tellings
 
 REACH = timedelta(days=60)
 """How far back an unsettled question is looked for: no disposable canister hangs at a bed for longer."""
 
 
 class Asking(Desk):
-    """The part of a `Book` that is about questions, notices and tellings."""
+    """The part of a `Book` that is about questions and tellings."""
 
     def ask(self, question: Question) -> Question:
         """The question as kept, with its id."""
@@ -63,28 +62,6 @@ class Asking(Desk):
         if sender is not None:
             query = query.where(questions.c.sender == sender)
         return tuple(map(_question, self._connection.execute(query.order_by(questions.c.seq))))
-
-    def queue(self, notice: Notice) -> None:
-        """Keep a notice for whoever must be told without having asked."""
-        row = {
-            "unit": self.unit,
-            "bed": notice.bed,
-            "drain": notice.drain,
-            "code": notice.code,
-            "text": notice.text,
-            "unconfirmed": notice.unconfirmed,
-            "queued_at": notice.queued_at,
-            "message": notice.message,
-        }
-        self._connection.execute(insert(notices), row)
-
-    def notices(self) -> tuple[Notice, ...]:
-        """The unit's notices, the oldest first."""
-        query = select(notices).where(notices.c.unit == self.unit).order_by(notices.c.seq)
-        return tuple(
-            Notice(**{name: getattr(row, name) for name in Notice.__slots__})
-            for row in self._connection.execute(query)
-        )
 
     def shown(self, key: str, sender: str) -> bool:
         """Whether the standing caution of that key was ever told to the sender."""

@@ -8,10 +8,11 @@ from __future__ import annotations
 from bot.store.asking import Asking
 from bot.store.claims import Claim, Claims, MessageRow, Stored
 from bot.store.ledgers import Ledgers
+from bot.store.outbox import Outbox
 from bot.store.people import People, PeopleEvent
 
 __all__ = ["Book", "Claim", "MessageRow", "PeopleEvent", "Stored"]
 
 
-class Book(Claims, Ledgers, Asking, People):
+class Book(Claims, Ledgers, Asking, Outbox, People):
     """Messages, drains with their entries, questions, notices and people, in one transaction."""

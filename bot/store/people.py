@@ -14,7 +14,10 @@ from bot.store.tables import people_events
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PeopleEvent:
-    """A change of a unit's list: who may write (`until` a moment, or for good), or may not any more."""
+    """A change of a unit's list: who may write (`until` a moment, or for good), or may not any more.
+
+    `shared`: a ward phone that several people write from.
+    """
 
     unit: str
     person: str
@@ -24,6 +27,7 @@ class PeopleEvent:
     until: datetime | None
     at: datetime
     by: str
+    shared: bool = False
 
 
 class People(Desk):

@@ -13,7 +13,7 @@ from sqlalchemy.exc import InterfaceError, OperationalError
 from bot.store.errors import StoreAwayError
 from bot.store.triggers import unguarded
 
-HEAD = "0001"
+HEAD = "0002"
 MIGRATIONS = Path(__file__).parent / "migrations"
 
 

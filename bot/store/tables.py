@@ -17,6 +17,7 @@ from sqlalchemy import (
     String,
     Table,
     Text,
+    false,
 )
 
 from bot.store.moments import Moment
@@ -139,8 +140,34 @@ notices = Table(
     Column("unconfirmed", Boolean, nullable=False),
     Column("queued_at", Moment, nullable=False),
     Column("message", ForeignKey("messages.id"), nullable=False),
+    Column("about", String(64)),
     Index(None, "unit", "seq"),
+    Index(None, "unit", "queued_at"),
 )
+"""The outbox. `about`: the question that a reminder of an unconfirmed reading is about."""
+
+attempts = Table(
+    "attempts",
+    metadata,
+    Column("seq", Sequence, primary_key=True),
+    Column("notice", ForeignKey("notices.seq"), nullable=False),
+    Column("person", String(128), nullable=False),
+    Column("at", Moment, nullable=False),
+    Column("outcome", String(16), nullable=False),
+    Column("status", Integer),
+    Index(None, "notice"),
+)
+"""Each time that a notice was sent to someone; `status` is the receiver's HTTP answer, null without one."""
+
+acknowledgements = Table(
+    "acknowledgements",
+    metadata,
+    Column("notice", ForeignKey("notices.seq"), primary_key=True, autoincrement=False),
+    Column("who", String(128), nullable=False),
+    Column("at", Moment, nullable=False),
+    Column("message", ForeignKey("messages.id"), nullable=False),
+)
+"""A notice is acknowledged once, by whoever said first that it was seen."""
 
 tellings = Table(
     "tellings",
@@ -167,6 +194,7 @@ people_events = Table(
     Column("until", Moment),
     Column("at", Moment, nullable=False),
     Column("by", String(128), nullable=False),
+    Column("shared", Boolean, nullable=False, server_default=false()),
     Index(None, "person", "seq"),
 )
 """Who was enrolled or removed, when and by whom; the unit file's list comes before all of these."""

@@ -49,6 +49,12 @@ def test_agency_staff_are_enrolled_until_a_time_of_the_ward(desk: Desk) -> None:
     assert desk.people("list") == (0, f"amy  Amy  nurse\n{said[1]}")
 
 
+def test_a_shared_phone_is_enrolled_as_one(desk: Desk) -> None:
+    said = desk.people("enrol", "phone-4", "--name", "Ward phone", "--role", "nurse", "--shared")
+    assert said == (0, "phone-4  Ward phone  nurse  shared phone\n")
+    assert desk.people("list")[1].endswith(said[1])
+
+
 def test_someone_removed_stays_known(desk: Desk) -> None:
     assert desk.people("remove", "amy") == (0, "Amy is no longer on the list of Ward 4.\n")
     assert desk.people("list")[1].startswith("amy  Amy  nurse  over since ")

@@ -8,6 +8,7 @@ from sqlalchemy.exc import DBAPIError
 
 from bot.engine.entries import Line
 from bot.store import Choice, Notice, Question, Store
+from bot.store.notices import Attempt
 from bot.store.people import PeopleEvent
 from bot.store.tables import metadata
 from bot.store.triggers import append_only_tables, unguarded
@@ -38,6 +39,8 @@ def full(store: Store) -> Store:
         book.queue(
             Notice(unit="ward", bed="12", drain=drain, code="full", text="Full", queued_at=NOON, message="m1")
         )
+        book.note_attempt(Attempt(notice=1, person="carla", at=NOON, outcome="delivered", status=204))
+        book.acknowledge("12")
         book.show("full:bed", "amy", NOON)
         book.note_person(
             PeopleEvent(

@@ -14,6 +14,7 @@ from bot.engine.entries import Line, Withdrawal
 from bot.store import LedgerError, Notice, Question, Store, open_store
 from bot.store.connect import connect
 from bot.store.copying import lines_of, read_in
+from bot.store.notices import Attempt
 from bot.store.people import PeopleEvent
 from bot.store.verify import entry_flaws
 from tests.databases import new_database
@@ -36,6 +37,8 @@ def fill(store: Store) -> None:
         book.queue(
             Notice(unit="ward", bed="12", drain=drain, code="full", text="Full", queued_at=NOON, message="m1")
         )
+        book.note_attempt(Attempt(notice=1, person="carla", at=NOON, outcome="delivered", status=204))
+        book.acknowledge("12")
         book.show("full:bed", "amy", NOON)
         book.note_person(
             PeopleEvent(
@@ -149,7 +152,7 @@ def test_the_commands_back_up_and_restore(tmp_path: Path) -> None:
     assert penline_says("backup", "--database", url, str(file))[0] == 2
     other = f"sqlite:///{tmp_path}/other.sqlite"
     code, said = penline_says("restore", "--database", other, str(file))
-    assert (code, said) == (0, "11 rows restored, every entry as it was recorded.\n")
+    assert (code, said) == (0, "13 rows restored, every entry as it was recorded.\n")
     assert penline_says("restore", "--database", other, str(file))[0] == 1
     assert penline_says("verify", "--database", other)[0] == 0
     store.close()

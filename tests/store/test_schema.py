@@ -13,7 +13,7 @@ from sqlalchemy import inspect, text
 
 from bot.store import Store, StoreAwayError, open_store
 from bot.store.connect import connect
-from bot.store.schema import HEAD, MIGRATIONS, is_ready, step
+from bot.store.schema import HEAD, MIGRATIONS, is_ready, step, upgrade
 from bot.store.tables import metadata
 from bot.store.triggers import append_only_tables
 from tests.databases import new_database
@@ -111,3 +111,34 @@ def test_sqlite_is_set_up_to_lose_nothing(tmp_path: Path) -> None:
         }
     store.close()
     assert pragmas == {"journal_mode": "wal", "synchronous": 2, "foreign_keys": 1, "recursive_triggers": 1}
+
+
+def test_a_ledger_of_the_first_step_goes_on_at_head_with_all_its_rows(tmp_path: Path) -> None:
+    engine = connect(f"sqlite:///{tmp_path}/old.sqlite")
+    with engine.begin() as connection:
+        upgrade(connection, "0001")
+        connection.execute(
+            text("INSERT INTO messages VALUES (1, 'm1', 'd', :at, 'amy', 'ward', 'words', 'text')"), WHEN
+        )
+        connection.execute(
+            text("INSERT INTO notices VALUES (1, 'ward', '12', NULL, 'ladder', 'URGENT', 0, :at, 'm1')"), WHEN
+        )
+        connection.execute(
+            text(
+                "INSERT INTO people_events VALUES"
+                " (1, 'ward', 'amy', 'enrolled', 'Amy', 'nurse', NULL, :at, 'root')"
+            ),
+            WHEN,
+        )
+    engine.dispose()
+    old = open_store(f"sqlite:///{tmp_path}/old.sqlite")
+    with old.turn("ward") as book:
+        (notice,) = book.notices()
+        (event,) = book.people_events()
+    with old.connection() as connection:
+        assert is_ready(connection)
+    old.close()
+    assert (notice.text, notice.about, event.shared) == ("URGENT", None, False)
+
+
+WHEN = {"at": "2026-03-04T12:00:00.000000Z"}
