@@ -199,13 +199,25 @@ class Builder:
                 return self._clash(slot, items, statement)
         if draft.bad:
             return self._bad(draft.bad[0], statement)
-        if draft.faults or (draft.final is not None and not draft.kind):
+        if draft.faults:
             return self._lacking("kind", Statement(bed=statement.bed))
+        if draft.final is not None and not draft.kind:
+            return self._final_alone(statement, draft.final)
         if draft.bed is None:
             return self._lacking("bed", statement)
         if not draft.bed.known:
             return self._lacking("bed", replace(statement, bed=None))
         return self._missing(statement, draft)
+
+    def _final_alone(self, statement: Statement, final: Item) -> Unclear:
+        """ "the old one was 85" with no exchange told: its final level, or a line?"""
+        where = {"bed": statement.bed, "tube": statement.tube, "at": statement.at}
+        readings = (
+            Exchanged(final_ml=final.amount, **where),  # type: ignore[arg-type]
+            Mark(level_ml=final.amount, **where),  # type: ignore[arg-type]
+        )
+        kinds = tuple(reading.kind for reading in readings)
+        return Unclear(slot="kind", text=self.text, choices=kinds, readings=readings)
 
     def _missing(self, statement: Statement, draft: Draft) -> Unclear | None:
         match statement:

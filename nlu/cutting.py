@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from .clock import clocks
 from .items import Item
 from .lengths import length
@@ -15,12 +17,19 @@ WHOLE = frozenset(
 def cuts(items: tuple[Item, ...], toks: Toks, voice: bool) -> list[str]:
     """One line for each piece that a longer number or time at its place would have taken in."""
     ends = {i.end for i in items} | {i.core for i in items}
-    return [
+    trailing = _trailing_beds(items) if voice else 0
+    return ["a bare number right after a number is no bed"] * trailing + [
         "a number or time is cut in two"
         for item in items
         if ((item.role in WHOLE or _is_bare_bed(item)) and _is_cut(item, ends, toks, voice))
         or (item.role == "bed" and _is_half(item, ends, toks))
     ]
+
+
+def _trailing_beds(items: tuple[Item, ...]) -> int:
+    """Dictated "one ten five": nothing says that the five is a bed."""
+    pairs = pairwise(items)
+    return sum(_is_bare_bed(item) and last.role in WHOLE and last.end == item.start for last, item in pairs)
 
 
 def _is_half(item: Item, ends: set[int], toks: Toks) -> bool:

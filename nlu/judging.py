@@ -151,7 +151,7 @@ def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) 
 
 
 def _could_be_level(time: Item) -> bool:
-    return time.amount is not None and not time.clocklike
+    return time.amount is not None and not time.digits.startswith("0")
 
 
 def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime) -> list[str]:

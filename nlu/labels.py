@@ -32,7 +32,11 @@ def beds(toks: Toks, i: int, index: Mapping[str, str] | None, *, voice: bool, cu
     A label that the unit does not have counts only after the word bed (`cued`).
     """
     seen: set[tuple[int, str]] = set()
-    for end, text in _spoken(toks, i, voice=voice and cued):
+    said = list(_spoken(toks, i, voice=voice and cued))
+    whole = max((end for end, text in said if text[-1:].isalpha() and _label(text, index)), default=0)
+    for end, text in said:
+        if end < whole and (glued(toks, end) or word(toks, end) == "bed"):
+            continue  # "2B" is not bed 2 where the unit has a 2B
         label = _label(text, index)
         if label is not None:
             if (end, label) not in seen:
@@ -139,5 +143,5 @@ def _ends_name(toks: Toks, i: int) -> bool:
     return (
         not text
         or not text.isalpha()
-        or text in {"mark", "line", "level", "at", "reads", "is", "drained", "put", "seal", "no"}
+        or text in {"mark", "line", "level", "at", "reads", "is", "drained", "put", "seal", "no", "page"}
     )

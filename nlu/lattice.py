@@ -12,7 +12,14 @@ from dataclasses import dataclass, replace
 from .clock import clocks
 from .items import Item
 from .labels import tube_label
-from .neighbours import is_negative, is_setting, is_spaced_letter, link_before, number_follows
+from .neighbours import (
+    is_negative,
+    is_setting,
+    is_spaced_letter,
+    link_before,
+    may_follow,
+    number_follows,
+)
 from .numbers import Toks, heard_as_number, numbers, starts_number, word
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
 from .patterns.leads import BREAKS, DANGLING, GLUED_BEFORE, KEEPS_LEAD, LEADS, LEVEL_LEADS, LINES
@@ -38,6 +45,10 @@ class Way:
     def with_item(self, item: Item, lead: str = "", *, at: bool = False) -> Way:
         """This way and one more piece."""
         return Way((*self.items, item), lead, at)
+
+    def with_time(self, item: Item) -> Way:
+        """This way and a time; a length of time leaves the cue before it in force."""
+        return self.with_item(item) if item.role == "time" else self.with_item(item, self.lead, at=self.at)
 
 
 class Lattice:
@@ -67,20 +78,19 @@ class Lattice:
         return [way.items for way in self._kept(open_ways.get(size, []))]
 
     def _kept(self, ways: list[Way]) -> list[Way]:
-        if len(ways) > self.widest:
-            self.overfull = True
+        self.overfull |= len(ways) > self.widest
         return ways[: self.widest]
 
     def _steps(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
         cue = self.cues.get(i)
         times = self._times(i, way)
         if times and (cue is None or max(t.end for t in times) >= cue.end):
-            yield from ((t.end, self._with_time(way, t)) for t in times)
+            yield from ((t.end, way.with_time(t)) for t in times)
             if cue is not None or not starts_number(self.toks, i):
                 return
         if (
             cue is not None
-            and not (self.voice and way.lead == "bed" and self._heard(i))
+            and not (self.voice and way.lead == "bed" and heard_as_number(self.toks, i))
             and not self._is_article(cue)
         ):
             yield from self._cue(cue, way)
@@ -122,9 +132,6 @@ class Lattice:
             for end, found in self.places.sure_clocks(i).items()
         ]
 
-    def _with_time(self, way: Way, item: Item) -> Way:
-        return way.with_item(item) if item.role == "time" else Way((*way.items, item), way.lead, way.at)
-
     # Cues
 
     def _cue(self, cue: Cue, way: Way) -> Iterator[tuple[int, Way]]:
@@ -134,47 +141,55 @@ class Lattice:
                 yield from self._filler(cue, way)
             case "tubeword":
                 yield from self._tubeword(cue, way, item)
-            case "side" | "place":
-                yield (
-                    cue.end,
-                    way.with_item(replace(item, role="tube", value="", name=cue.value), way.lead, at=way.at),
-                )
-            case "about":
-                yield cue.end, replace(way, about=True)
-            case "negative":
-                yield cue.end, way
-            case "what" if cue.value == "suction_on" and is_setting(self.toks, cue.end):
-                yield cue.end, way.with_item(replace(item, value="suction", name=""), "suction")
-            case "since" if word(self.toks, cue.start) == "between" and way.lead:
-                yield cue.end, way
-            case "ask" if (
-                cue.value == "last"
-                and word(self.toks, cue.end - 1) in LINES
-                and number_follows(self.toks, cue.end)
-            ):
-                yield cue.end, way.with_item(replace(item, value="last", name=""), "last")
-            case "kind" if cue.value == "placed" and self._is_place(cue):
-                yield (
-                    cue.end,
-                    way.with_item(
-                        replace(item, value="tubeword", name=""), "bed" if cue.end in self.cues else ""
-                    ),
-                )
-            case "litre" if word(self.toks, cue.start) == "l":
-                yield cue.end, way.with_item(replace(item, role="tube", value="", name="left"))
-            case "kind":
-                yield cue.end, way.with_item(item, *self._kind_lead(cue))
-            case "leak" if cue.value == "present":
-                yield cue.end, way.with_item(item, "leakgrade")
-            case "level" | "levelat" if way.lead in {"old", "new", "opens", "amount", "output"}:
-                yield cue.end, replace(way, at=way.at or cue.label == "levelat")
-            case "amount" | "output" if way.lead in {"old", "new", "opens"}:
-                yield cue.end, way
-            case "timeword" if cue.end - cue.start == 1 and word(self.toks, cue.end) in {"ml"}:
-                yield cue.end, way
             case _:
-                at = cue.label == "levelat" or word(self.toks, cue.end - 1) in {"at", "@"}
-                yield cue.end, way.with_item(item, LEADS.get(cue.label, ""), at=at)
+                yield cue.end, self._with_cue(cue, way, item)
+                if cue.label == "ask" and self._is_last_line(cue):
+                    yield cue.end, way.with_item(item)
+
+    def _with_cue(self, cue: Cue, way: Way, item: Item) -> Way:
+        match cue.label:
+            case "side" | "place":
+                tube = replace(item, role="tube", value="", name=cue.value)
+                return way.with_item(tube, way.lead, at=way.at)
+            case "litre" if word(self.toks, cue.start) == "l":
+                return way.with_item(replace(item, role="tube", value="", name="left"))
+            case "about":
+                return replace(way, about=True)
+            case "what" if cue.value == "suction_on" and is_setting(self.toks, cue.end):
+                return way.with_item(replace(item, value="suction", name=""), "suction")
+            case "ask" if self._is_last_line(cue):
+                return way.with_item(replace(item, value="last", name=""), "last")
+            case "kind" if cue.value == "placed" and self._is_place(cue):
+                place = replace(item, value="tubeword", name="")
+                return way.with_item(place, "bed" if cue.end in self.cues else "")
+            case "kind":
+                return way.with_item(item, *self._kind_lead(cue))
+            case "leak" if cue.value == "present":
+                return way.with_item(item, "leakgrade")
+            case "level" | "levelat" if way.lead in {"old", "new", "opens", "amount", "output"}:
+                return replace(way, at=way.at or cue.label == "levelat")
+        if self._says_nothing(cue, way):
+            return way
+        at = cue.label == "levelat" or word(self.toks, cue.end - 1) in {"at", "@"}
+        return way.with_item(item, LEADS.get(cue.label, ""), at=at)
+
+    def _says_nothing(self, cue: Cue, way: Way) -> bool:
+        """A cue that leaves the number behind it to the cue before."""
+        match cue.label:
+            case "negative":
+                return True
+            case "since":
+                return word(self.toks, cue.start) == "between" and bool(way.lead)
+            case "amount" | "output":
+                return way.lead in {"old", "new", "opens"}
+            case "timeword":
+                return cue.end - cue.start == 1 and word(self.toks, cue.end) == "ml"
+        return False
+
+    def _is_last_line(self, cue: Cue) -> bool:
+        """ "last reading 1740": no question."""
+        named = cue.value == "last" and word(self.toks, cue.end - 1) in LINES
+        return named and number_follows(self.toks, cue.end)
 
     def _is_place(self, cue: Cue) -> bool:
         """ "the drain in 9", "tube in bed 9": where it is, not that it went in."""
@@ -204,7 +219,7 @@ class Lattice:
             self.voice
             and way.lead in LEVEL_LEADS
             and starts_number(self.toks, cue.end)
-            and self._heard(cue.start)
+            and heard_as_number(self.toks, cue.start)
         ):
             yield cue.end, way
             yield from self._misheard(cue.start, way)
@@ -255,9 +270,6 @@ class Lattice:
 
     # Numbers
 
-    def _heard(self, i: int) -> bool:
-        return bool(heard_as_number(self.toks, i))
-
     def _numbers(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
         if way.lead == "bed" or self._is_b(i):
             start = i + 1 if self._is_b(i) else i
@@ -302,7 +314,7 @@ class Lattice:
             if self._cuts(way, item):
                 continue
             whole = self._completed(item, i, way)
-            if after is not None and after.end == i and not _may_follow(after, whole):
+            if after is not None and after.end == i and not may_follow(after, whole):
                 continue
             if word(self.toks, i) in {"hundred", "thousand"} and starts_number(self.toks, i - 1):
                 continue
@@ -388,10 +400,3 @@ class Lattice:
         if not text[0].isalnum():
             return i + 1, way
         return i + 1, way.with_item(Item("cue", i, i + 1, "word", text))
-
-
-def _may_follow(before: Item, after: Item) -> bool:
-    """Whether two numbers can stand side by side: one of them must be a time, or the first a bed."""
-    if before.role in {"bed", "tube", "cue", "sep", "time"} or before.label is not None:
-        return True
-    return bool(before.clocks or after.clocks) and before.role != "bad"

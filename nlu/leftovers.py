@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Iterator
+from itertools import pairwise
 
 from .items import Item
 from .numbers import Toks, glued, is_digits, numbers, word
@@ -18,13 +19,16 @@ HALTING = frozenset({("and", "at"), ("to", "add"), ("to", "at"), ("an", "at"), (
 TUBELESS = frozenset({"the", "be", "bee", "me", "to"})
 BELONGS = frozenset({"belongs", "belonged"})
 ENDINGS = frozenset({"an", "and", "add", "a"})
+COMPARED = frozenset({">", "<"})
 LETTERS = frozenset("abcdefgh")
 
 
 def leftovers(items: tuple[Item, ...], toks: Toks, *, voice: bool) -> list[str]:
     """One line for each sign that words beside a value were not understood."""
-    found = [*_units(items), *_lone_beds(items, voice), *_between(items, voice)]
-    if voice:
+    found = [*_units(items), *_lone_beds(items, voice), *_between(items, voice), *_unled(items, toks)]
+    if not voice:
+        found += _questioned(items)
+    else:
         found += [*_beside(items), *_halting(items, toks), *_odd_words(items, toks)]
     return found
 
@@ -61,6 +65,25 @@ def _between(items: tuple[Item, ...], voice: bool) -> Iterator[str]:
             and not voice
         ):
             yield f"{item.name!r} between two values"
+
+
+def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """A number that no word calls a level, with a word before it that may call it something else ("hb 82")."""
+    for before, item in pairwise(items):
+        other = _is_word(before) or (before.role == "cue" and before.value == "ask")
+        if item.role == "level" and not item.lead and other:
+            yield f"{before.name!r} may say what the number is"
+        if before.role == "level" and not before.lead and before.unit and _is_word(item):
+            yield f"{item.name!r} may say what it is of"
+        if item.role in {"level", "volume", "output"} and word(toks, item.start - 1) in COMPARED:
+            yield "more or less than a number is no level"
+
+
+def _questioned(items: tuple[Item, ...]) -> Iterator[str]:
+    """ "is bed 12 at 1050?" asks; recognisers put the sign where they like, so only typed ones count."""
+    asks = any(i.role == "cue" and i.value == "mark_of_question" for i in items)
+    if asks and any(i.role == "level" for i in items):
+        yield "a question is no mark"
 
 
 def _beside(items: tuple[Item, ...]) -> Iterator[str]:

@@ -7,7 +7,9 @@ from fractions import Fraction
 
 from .clock import Clock, clocks
 from .items import NO_CLOCKS, Clocks, Item
+from .lengths import length
 from .numbers import Number, Toks, glued, numbers, starts_number, word
+from .patterns.clockwords import AGO, HOUR_WORDS
 from .patterns.cues import CHECKS, LEVELS
 
 _ML = frozenset(p for p in LEVELS["ml"] if " " not in p)
@@ -43,6 +45,8 @@ def measured(toks: Toks, i: int, *, voice: bool) -> Iterator[Item]:
 
 def _item(toks: Toks, i: int, end: int, found: list[Number], loose: Clocks, *, voice: bool) -> Item:
     unit, after = _unit(toks, end)
+    if unit in {"", "ml", "litre"} and _per_hour(toks, after):
+        unit = "bad"
     usable = [n for n in found if voice or n.style not in SPOKEN_ONLY or _is_thousands(toks, i, n)]
     number = usable[0] if usable else None
     role = "bad" if _stray_letter(toks, i, end) and not unit else "num"
@@ -112,6 +116,14 @@ def _unit(toks: Toks, i: int) -> tuple[str, int]:
             if all(word(toks, i + k) == w for k, w in enumerate(_pieces(phrase))):
                 return name, i + len(_pieces(phrase))
     return ("bad", i + 1) if text in _BAD else ("", i)
+
+
+def _per_hour(toks: Toks, i: int) -> bool:
+    """ "50 mL/h", "50 an hour": a rate, neither a level nor an amount."""
+    link, hour = word(toks, i), word(toks, i + 1)
+    if hour not in HOUR_WORDS or link not in {"/", "per", "an", "every", "each"}:
+        return False
+    return word(toks, length(toks, i)[0]) not in AGO
 
 
 def _pieces(phrase: tuple[str, ...]) -> tuple[str, ...]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from .items import Item
 from .numbers import Toks, glued, is_digits, starts_number, word
 from .patterns.leads import LINKS
 
@@ -38,3 +39,10 @@ def link_before(toks: Toks, i: int) -> str:
 def is_spaced_letter(toks: Toks, i: int, end: int) -> bool:
     """ "12 L" is bed 12 and the left tube; "12L" would be a label."""
     return end > i + 1 and word(toks, end - 1).isalpha() and not glued(toks, end - 1)
+
+
+def may_follow(before: Item, after: Item) -> bool:
+    """Whether two numbers can stand side by side: one of them must be a time, or the first a bed."""
+    if before.role in {"bed", "tube", "cue", "sep", "time"} or before.label is not None:
+        return True
+    return bool(before.clocks or after.clocks) and before.role != "bad"

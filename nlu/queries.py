@@ -30,6 +30,7 @@ RANK = (
 )
 UNIT_WIDE = frozenset({"me", "repeat", "open", "due", "beds", "handoff", "history"})
 WITH_WINDOW = frozenset({"total", "trend", "chart"})
+SUMMING = frozenset({"output", "bed", "tubeword", "canister", "window", "span"})
 REPORTS = frozenset({"placed", "exchanged", "removed", "moved", "withdrawn", "corrected"})
 
 
@@ -42,7 +43,7 @@ def is_query(items: tuple[Item, ...]) -> bool:
         any(i.value in {"window", "span"} for i in cues)
         or any(i.role == "time" and _is_window(i) for i in items)
     )
-    if not asks and not windowed:
+    if not asks and not windowed and not _is_bare_total(items):
         return False
     question = any(i.value in {"question", "mark_of_question"} for i in cues)
     if any(i.role == "level" or (i.role in {"volume", "output"}) for i in items):
@@ -50,6 +51,15 @@ def is_query(items: tuple[Item, ...]) -> bool:
     if any(i.role in {"num", "bad", "alt", "check"} for i in items):
         return False
     return question or not any((i.value == "kind" and i.name in REPORTS) or i.value == "same" for i in cues)
+
+
+def _is_bare_total(items: tuple[Item, ...]) -> bool:
+    """ "bed 7 total", "total 7": the word for a sum, a bed and no number that it could be."""
+    summed = any(i.role == "cue" and i.value == "output" for i in items)
+    led = any(i.role == "bed" and i.lead == "output" for i in items)
+    beds = [i for i in items if i.role == "bed" and i.known]
+    plain = all(i.role in {"bed", "tube"} or (i.role == "cue" and i.value in SUMMING) for i in items)
+    return bool(summed or led) and bool(beds) and plain
 
 
 def asked(items: tuple[Item, ...], arrived: datetime, read: Read) -> list[Statement | Unclear]:
@@ -78,7 +88,8 @@ def asked(items: tuple[Item, ...], arrived: datetime, read: Read) -> list[Statem
                 )
             ]
         made = replace(made, window=window)
-    if any(i.role == "bed" and not i.known for i in items) or (not beds and topic not in UNIT_WIDE):
+    whole = topic in UNIT_WIDE or any(i.role == "cue" and i.name == "beds" for i in items)
+    if any(i.role == "bed" and not i.known for i in items) or (not beds and not whole):
         return [Unclear(slot="bed", text=text, statement=made)]
     return [replace(made, bed=bed) for bed in beds or [None]]
 
@@ -89,7 +100,8 @@ def _is_window(time: Item) -> bool:
 
 def _without_beds(items: tuple[Item, ...], read: Read) -> set[str]:
     """The topics said once the beds are taken out: "when will 12 be full"."""
-    beds = {k for i in items if i.role == "bed" for k in range(i.start, i.end)}
+    said = [i for i in items if i.role == "bed" or (i.role == "cue" and i.value == "bed")]
+    beds = {k for i in said for k in range(i.start, i.end)}
     if not beds:
         return set()
     rest = [t for k, t in enumerate(read.tokens) if k not in beds]
@@ -113,6 +125,8 @@ def _topic(items: tuple[Item, ...], read: Read) -> str | None:
         found.add("total")
     if not found and cues & {"level", "levelat"}:
         found.add("last")
+    if found - {"beds"}:
+        found.discard("beds")
     return next((t for t in RANK if t in found), None)
 
 

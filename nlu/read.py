@@ -20,7 +20,7 @@ from .numbers import word
 from .pipeline import Read, pipeline
 from .roles import assignments
 from .scope import scoped
-from .statements import Answered, Parsed, Statement, Unclear
+from .statements import Answered, Asked, Parsed, Statement, Unclear
 from .verdict import WITH_LEVEL, Outcome, Reading, settled, told
 
 LONGEST = 2000
@@ -262,6 +262,8 @@ class Sentence:
         ]
         if beds and not strange and not answers.cues(items, "nothing"):
             return told(*queries.asked(items, self.ward.arrived, self.read))
+        if not strange and not beds and [t.text for t in self.read.tokens] == ["beds"]:
+            return told(Asked(topic="beds"))
         if strange or beds or answers.cues(items, "nothing"):
             return told(Unclear(slot="kind", text=self.text))
         return told()

@@ -205,11 +205,21 @@ def _bare(item: Item, trail: Trail) -> Iterator[Item]:
         if _is_next_of_beds(trail):
             return
     if not trail.level and trail.fits("level"):
-        yield from _level(item)
+        yield from _promised(item, trail) or _level(item)
     if not trail.time and trail.fits("time") and item.clocklike and item.possible(trail.arrived):
         yield from _time(item)
     if trail.time and trail.level and before is not None and before.role == "time" and item.clocklike:
         yield replace(item, role="bad", lead="at")
+
+
+def _promised(item: Item, trail: Trail) -> list[Item]:
+    """ "final level of the old canister, bed 3, was 85": the level that was announced before the bed."""
+    for before in reversed(trail.items):
+        if before.role != "cue" and before.role not in {"bed", "tube"}:
+            return []
+        if before.role == "cue" and before.value in LEVEL_NAMES:
+            return [replace(led, lead=before.value) for led in _level(item, LEVEL_NAMES[before.value])]
+    return []
 
 
 def _is_next_of_beds(trail: Trail) -> bool:

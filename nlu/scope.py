@@ -49,7 +49,9 @@ LIMITS = frozenset(
         "max",
     }
 )
-STARTS = frozenset({"other", "plan", "neg", "repair", "no", "kind"})
+STARTS = frozenset({"other", "plan", "neg", "repair", "no", "kind", "span"})
+AHEAD = frozenset({"in", "next", "every", "within", "q"})
+"""A length of time after these lies ahead ("in 20 min")."""
 SAYS = frozenset({"num", "bad"})
 EVENT_CUES = frozenset({"kind", "what", "same"})
 CLAIMED = "claimed"
@@ -110,7 +112,8 @@ def _is_clock_after(item: Item, own: bool) -> bool:
 
 def _planned(items: list[Item], toks: Toks) -> list[Item]:
     for k, cue in enumerate(items):
-        if cue.role != "cue" or cue.value != "plan":
+        ahead = cue.value == "span" and word(toks, cue.start - 1) in AHEAD
+        if cue.role != "cue" or not (ahead or cue.value == "plan"):
             continue
         said = " ".join(word(toks, j) for j in range(cue.start, cue.end))
         if said in LIMITS:

@@ -38,11 +38,7 @@ TENS = {
     "ninety": 90,
     "ninty": 90,
 }
-JOINED = {
-    tens + ones: value + one
-    for tens, value in TENS.items()
-    for ones, one in ONES.items()
-}
+JOINED = {tens + ones: value + one for tens, value in TENS.items() for ones, one in ONES.items()}
 SCALES = {"hundred": 100, "thousand": 1000}
 NUMERALS = frozenset({*ZEROS, *ONES, *TEENS, *TENS, *JOINED, *SCALES})
 

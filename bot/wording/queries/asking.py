@@ -6,7 +6,7 @@ from datetime import datetime, timedelta, tzinfo
 
 from bot.wording.gsm import gsm_only
 
-_TOPICS = {"open": "open questions", "due": "what's due", "last": "last line", "beds": "list beds"}
+_TOPICS = {"open": "open questions", "due": "what's due", "beds": "list beds"}
 
 _WINDOWS = {
     "shift": "this shift",
@@ -17,6 +17,9 @@ _WINDOWS = {
     "placement": "since placement",
 }
 
+_OF_A_BED = frozenset({"last", "total", "rate", "capacity", "checks", "chart", "trend"})
+"""Asked without a bed, these say that every bed is meant."""
+
 
 def asking_words(
     topic: str,
@@ -26,7 +29,9 @@ def asking_words(
     zone: tzinfo,
 ) -> str:
     """The query in words: "history bed 7 left", "chart bed 12 last shift", "list beds"."""
-    parts = (_TOPICS.get(topic, topic), f"bed {bed}" if bed else "", tube or "", _window(window, zone))
+    where = f"bed {bed}" if bed else "all beds" if topic in _OF_A_BED else ""
+    which = f"tube {tube}" if tube and len(tube) == 1 else tube or ""
+    parts = (_TOPICS.get(topic, topic), where, which, _window(window, zone))
     return gsm_only(" ".join(part for part in parts if part))
 
 
