@@ -384,10 +384,8 @@ class Lattice:
             return i + 1, way.with_item(Item("bad", i, i + 1, lead="at"))
         if text == "r":
             return i + 1, way.with_item(Item("tube", i, i + 1, name="right"), way.lead, at=way.at)
-        if text == "one":
-            return i + 1, way
-        if text == "@":
-            return i + 1, self._at(way)
+        if text in {"one", "@"}:
+            return i + 1, way if text == "one" else self._at(way)
         if text == "?":
             return i + 1, way.with_item(Item("cue", i, i + 1, "mark_of_question"))
         if text in KEEPS_LEAD and way.lead:

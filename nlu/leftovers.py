@@ -68,7 +68,7 @@ def _between(items: tuple[Item, ...], voice: bool) -> Iterator[str]:
 
 
 def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """A number that no word calls a level, with a word before it that may call it something else ("hb 82")."""
+    """A number that no word calls a level, beside a word that may call it something else ("hb 82")."""
     for before, item in pairwise(items):
         other = _is_word(before) or (before.role == "cue" and before.value == "ask")
         if item.role == "level" and not item.lead and other:
