@@ -13,6 +13,7 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
+from urllib.parse import urlsplit
 
 from sqlalchemy.engine import make_url
 from sqlalchemy.exc import ArgumentError
@@ -48,6 +49,10 @@ class Settings:
     address: str | None = None
     """Where people reach it: the pages are there, and replies carry links, only where this is told."""
     link_min: int = 60
+    notify_url: str | None = None
+    """Where notices are sent; `notify_secrets` sign them, in the same form as `secrets`."""
+    notify_secrets: tuple[str, ...] = field(default=(), repr=False)
+    notify_retry_s: int = 5
 
 
 def settings_from(environ: Mapping[str, str], file: Path | None = None) -> Settings:
@@ -67,6 +72,9 @@ def settings_from(environ: Mapping[str, str], file: Path | None = None) -> Setti
         metrics=reader.flag("metrics"),
         address=_address(reader),
         link_min=reader.whole("link_min", 60, 1, 24 * 60),
+        notify_url=_notify_url(reader),
+        notify_secrets=_secrets(reader, "notify_"),
+        notify_retry_s=reader.whole("notify_retry_s", 5, 1, 60),
     )
     table.done()
     return settings
@@ -144,12 +152,12 @@ def _units(reader: _Reader, file: Path | None) -> tuple[Path, ...]:
     return tuple(home / path for path in reader.paths("units"))
 
 
-def _secrets(reader: _Reader) -> tuple[str, ...]:
+def _secrets(reader: _Reader, of: str = "") -> tuple[str, ...]:
     """The live secrets, from the environment or from the files that `secret_files` names."""
-    files = reader.paths("secret_files")
-    said = (reader.variable("secrets") or "").split()
+    files = reader.paths(f"{of}secret_files")
+    said = (reader.variable(f"{of}secrets") or "").split()
     secrets = (*said, *(line for name in files for line in _secret_file(Path(name))))
-    key = "secret_files" if files and not said else "secrets"
+    key = f"{of}secret_files" if files and not said else f"{of}secrets"
     for secret in secrets:
         flaw = secret_flaw(secret)
         if flaw:
@@ -203,6 +211,29 @@ def _address(reader: _Reader) -> str | None:
     if found["scheme"] == "http" and not is_loopback(found["host"].strip("[]")):
         raise reader.error("address", "must be https: what is read there is not for the road")
     return said
+
+
+def _notify_url(reader: _Reader) -> str | None:
+    """The gateway's address; in clear text only on this machine, and with nobody's password in it."""
+    said = reader.text("notify_url", "none")
+    if said == "none":
+        return None
+    parts = urlsplit(said)
+    if parts.scheme not in ("http", "https") or not parts.hostname or parts.username is not None:
+        raise reader.error("notify_url", "must be such as https://gateway.example.org/notices")
+    if parts.scheme == "http" and not is_loopback(parts.hostname):
+        raise reader.error("notify_url", "must be https: what is sent there is not for the road")
+    return said
+
+
+def check_ready_to_deliver(settings: Settings) -> None:
+    """Refuse to send notices without an address, a secret to sign them with, or a unit."""
+    if settings.notify_url is None:
+        raise ConfigError(ENVIRONMENT, "PENLINE_NOTIFY_URL", "there is no address to send notices to")
+    if not settings.notify_secrets:
+        raise ConfigError(ENVIRONMENT, "PENLINE_NOTIFY_SECRETS", "there is no secret to sign notices with")
+    if not settings.units:
+        raise ConfigError(ENVIRONMENT, "PENLINE_UNITS", "no unit file is named")
 
 
 def check_ready_to_serve(settings: Settings) -> None:

@@ -58,6 +58,20 @@ class Person:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Notify:
+    """Who is told of what they did not ask about, in this order of ids, the next one when nobody says "seen".
+
+    `escalate` for what is urgent, `escalate_reminders` for overdue lines and unconfirmed readings. A notice
+    that says the same as one of the last `quiet` is not sent again.
+    """
+
+    people: tuple[str, ...] = ()
+    escalate: timedelta = timedelta(minutes=10)
+    escalate_reminders: timedelta = timedelta(minutes=30)
+    quiet: timedelta = timedelta(minutes=60)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Unit:
     """A ward as its file describes it."""
 
@@ -71,6 +85,7 @@ class Unit:
     checklists: bool = True
     undo_min: int = 30
     month_first: bool = True
+    notify: Notify = Notify()
 
     def person(self, sender: str) -> Person | None:
         """Who sends under that id, by the unit file."""
@@ -103,12 +118,13 @@ def _unit(table: Table) -> Unit:
     name = _label(table, "name")
     zone = _zone(table)
     policy = _policy(table, _schedule(table, zone))
+    people = _people(table)
     unit = Unit(
         id=_slug(table, name),
         name=name,
         zone=zone,
         beds=_beds(table),
-        people=_people(table),
+        people=people,
         policy=policy,
         voice_confirm=cast(
             Literal["always", "unsure"], table.one_of("voice_confirm", ("always", "unsure"), "always")
@@ -116,6 +132,7 @@ def _unit(table: Table) -> Unit:
         checklists=table.taken("checklists", bool, True),
         undo_min=table.whole("undo_min", 30, 0, 240),
         month_first=table.taken("month_first", bool, True),
+        notify=_notify(table.table("notify"), people),
     )
     table.done()
     return unit
@@ -276,3 +293,26 @@ def _person(row: Table) -> Person:
     )
     row.done()
     return person
+
+
+def _notify(row: Table, people: tuple[Person, ...]) -> Notify:
+    ids = row.words("people", ())
+    known = {person.id for person in people}
+    for place, sender in enumerate(ids):
+        if sender not in known:
+            raise row.error("people", f"{sender!r} is not the id of one of the people")
+        if sender in ids[:place]:
+            raise row.error("people", f"{sender!r} is there twice")
+    standard = Notify()
+    notify = Notify(
+        people=ids,
+        escalate=_minutes(row, "escalate_min", standard.escalate),
+        escalate_reminders=_minutes(row, "escalate_reminders_min", standard.escalate_reminders),
+        quiet=_minutes(row, "quiet_min", standard.quiet),
+    )
+    row.done()
+    return notify
+
+
+def _minutes(row: Table, key: str, standard: timedelta) -> timedelta:
+    return timedelta(minutes=row.whole(key, standard // timedelta(minutes=1), 1, 24 * 60))

@@ -186,3 +186,32 @@ def test_the_demo_ward_has_one_person_of_each_role_and_two_nurses() -> None:
     assert {person.role for person in unit.people} == set(Role)
     assert unit.beds[0] == "1"
     assert unit.beds[-1] == "24"
+
+
+NOTIFY = PERSON + PERSON.replace("rn-1", "rn-2") + "[notify]\n"
+
+
+def test_the_people_to_notify_are_named_in_their_order(tmp_path: Path) -> None:
+    text = GOOD + NOTIFY + 'people = ["rn-2", "rn-1"]\nescalate_min = 5\nquiet_min = 90\n'
+    notify = load_unit(written(tmp_path, text)).notify
+    assert notify.people == ("rn-2", "rn-1")
+    assert (notify.escalate, notify.quiet) == (timedelta(minutes=5), timedelta(minutes=90))
+    assert notify.escalate_reminders == timedelta(minutes=30)
+
+
+@pytest.mark.parametrize(
+    ("line", "key"),
+    [
+        ('people = ["rn-9"]', "notify.people"),
+        ('people = ["rn-1", "rn-1"]', "notify.people"),
+        ("people = 1", "notify.people"),
+        ("escalate_min = 0", "notify.escalate_min"),
+        ("escalate_reminders_min = 1441", "notify.escalate_reminders_min"),
+        ('quiet_min = "1"', "notify.quiet_min"),
+        ("phone = 1", "notify.phone"),
+    ],
+)
+def test_a_wrong_list_of_people_to_notify_is_refused(tmp_path: Path, line: str, key: str) -> None:
+    with pytest.raises(ConfigError) as refused:
+        load_unit(written(tmp_path, f"{GOOD}{NOTIFY}{line}\n"))
+    assert refused.value.key == key
