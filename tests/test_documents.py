@@ -90,7 +90,7 @@ def test_the_unit_file_of_the_readme_loads_with_the_policy_row_it_shows(tmp_path
 
 def test_the_readme_names_every_setting_and_no_other() -> None:
     named = set(re.findall(r"PENLINE_([A-Z_]+)", README.read_text("utf-8")))
-    known = {field.name.upper() for field in fields(Settings)} | {"SECRET_FILES"}
+    known = {field.name.upper() for field in fields(Settings)} | {"SECRET_FILES", "NOTIFY_SECRET_FILES"}
     assert named == known
 
 

@@ -14,6 +14,8 @@ COMMANDS: Mapping[str, str] = {
     "serve": "Answer signed messages over HTTP.",
     "secret": "Print a new signing secret.",
     "people": "List, enrol and remove people.",
+    "deliver": "Send notices to the people whom a unit names.",
+    "remind": "Tell what is due; queue notices of what is overdue.",
     "verify": "Check a database: chains, triggers, schema.",
     "backup": "Copy every row while it is in use.",
     "export": "Write the ledgers as FHIR, CSV or JSON lines.",

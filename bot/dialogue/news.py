@@ -45,10 +45,11 @@ class _Line:
     bed: str
     caution: Caution
     still: bool
+    worse: bool = False
 
 
 def caution_news(bedside: Bedside) -> News:
-    """All news of the beds that the message wrote to; what is urgent and new is queued for others."""
+    """All news of the beds written to; what is urgent and new, or much worse, is queued for others."""
     lines: list[_Line] = []
     cleared: list[str] = []
     several = len(bedside.patients_before) > 1
@@ -56,7 +57,7 @@ def caution_news(bedside: Bedside) -> News:
         after = bedside.patient(bed)
         news = entry_cautions(before, after, bedside.now, bedside.policy)
         lines += [_Line(bed, each, False) for each in news.new]
-        lines += [_Line(bed, each, True) for each in news.still if _is_due(bedside, each)]
+        lines += [_Line(bed, each, True, each in news.worse) for each in news.still if _is_due(bedside, each)]
         if after.drains:
             shown = (each for each in news.cleared if each.code not in _READ_BACK)
             cleared += [cleared_text(each, bed=bed if several else None) for each in shown]
@@ -76,7 +77,7 @@ def _is_due(bedside: Bedside, caution: Caution) -> bool:
 
 def _note(bedside: Bedside, line: _Line) -> None:
     bedside.book.show(line.caution.key, bedside.context.person.id, bedside.now)
-    if line.caution.severity is Severity.HIGH and not line.still:
+    if line.caution.severity is Severity.HIGH and (line.worse or not line.still):
         bedside.notify(BedCaution(bed=line.bed, caution=line.caution))
 
 

@@ -95,8 +95,13 @@ def _late_final(bedside: Bedside, said: Report, grant: Grant) -> Part:
 
 
 def _take_seen(bedside: Bedside, said: SeenIt) -> Part:
-    """The bed's cautions were seen, or its chart amended, on every open drain of the bed."""
+    """The bed's cautions were seen, or its chart amended, on every open drain of the bed.
+
+    Seen, the notices about the bed go to nobody else.
+    """
     drains = bedside.patient(said.bed).drains
+    if not said.amended:
+        bedside.book.acknowledge(said.bed, (each.drain for each in drains))
     if said.bed not in bedside.context.unit.beds or not drains:
         text = gsm_only(f"Bed {said.bed} has no open drain here.")
         return Part(status="told", kind=Seen.kind, bed=said.bed, text=text)

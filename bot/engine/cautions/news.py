@@ -21,12 +21,20 @@ _NEVER_CLEARED = frozenset(
 """What only speaks of the line just told, or is undone by telling it: nothing to announce."""
 
 
+MUCH_WORSE = 1.25
+"""So many times the amount or rate that others were told of is told to them again."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CautionNews:
-    """The cautions of a bed after an entry; `cleared` holds them as they were."""
+    """The cautions of a bed after an entry; `cleared` holds them as they were.
+
+    `worse` are those of `still` that are much further beyond their limit than before the entry.
+    """
 
     new: tuple[Caution, ...] = ()
     still: tuple[Caution, ...] = ()
+    worse: tuple[Caution, ...] = ()
     cleared: tuple[Caution, ...] = ()
 
 
@@ -43,6 +51,7 @@ def entry_cautions(before: Patient, after: Patient, now: datetime, policy: Polic
     return CautionNews(
         new=(*(one for one in found if one.key not in was), *told),
         still=tuple(one for one in found if one.key in was),
+        worse=tuple(one for one in found if one.key in was and _is_worse(one, was[one.key])),
         cleared=tuple(
             one
             for key, one in was.items()
@@ -52,6 +61,13 @@ def entry_cautions(before: Patient, after: Patient, now: datetime, policy: Polic
             and (not one.drain or one.drain in open_drains)
         ),
     )
+
+
+def _is_worse(one: Caution, was: Caution) -> bool:
+    """True when the amount or rate is a quarter more than it was (common practice, no source)."""
+    if one.value is None or was.value is None or not one.unit.startswith("mL"):
+        return False
+    return one.comparison in ("over", "at_least") and one.value >= MUCH_WORSE * was.value
 
 
 def _goes_on_as(one: Caution, other: Caution) -> bool:
