@@ -85,6 +85,15 @@ class Bench:
         self.running.append(process)
         return process
 
+    def take_turns(self, *gateways: Callable[[], subprocess.Popen[str]]) -> subprocess.Popen[str]:
+        """A courier that runs, and one gateway after the other, each until it dies; the last goes on."""
+        first = gateways[0]()
+        courier = self.deliver()
+        for start in gateways[1:]:
+            first.wait(timeout=30)
+            first = start()
+        return courier
+
     def run(self, *args: str) -> subprocess.CompletedProcess[str]:
         """A command that ends by itself."""
         return subprocess.run(

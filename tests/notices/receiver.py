@@ -1,18 +1,23 @@
 """A gateway in a process of its own: checks each signature, keeps what it takes, and then answers 204.
 
 `python receiver.py PORT SECRET FILE ANSWER...`: the answers are given in turn, 204 after the last. A line
-is on the disk before the answer goes out, so what it has answered for it has.
+is on the disk before the answer goes out, so what it has answered for it has. The answer DIES: the process
+is gone between the two; HANGS: none comes.
 """
 
 from __future__ import annotations
 
 import json
 import os
+import signal
 import sys
+import time
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
 
 from standardwebhooks.webhooks import Webhook, WebhookVerificationError
+
+DIES, HANGS = 1, 2
 
 _HEADERS = ("webhook-id", "webhook-timestamp", "webhook-signature")
 
@@ -35,6 +40,10 @@ class Taker(BaseHTTPRequestHandler):
         except WebhookVerificationError:
             status = 401
         self._keep(headers["webhook-id"], status, body)
+        if status == DIES:
+            os.kill(os.getpid(), signal.SIGKILL)
+        if status == HANGS:
+            time.sleep(60)
         self.send_response(status)
         if status == 302:
             self.send_header("location", self.path)
