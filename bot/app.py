@@ -6,11 +6,12 @@ from datetime import UTC, datetime
 
 from flask import Flask
 
+from bot.intake import Deployment
 from bot.intake.respond import deployment
 from bot.links import Links
 from bot.settings import Settings, check_ready_to_serve
 from bot.store import open_store
-from bot.unit import load_units
+from bot.unit import Unit, load_units
 from bot.web import web_app
 from bot.web.messages import Clock
 
@@ -26,6 +27,14 @@ def create_app(settings: Settings, clock: Clock = now) -> Flask:
     units = load_units(settings.units)
     links = links_of(settings)
     return web_app(deployment(units, open_store(settings.database_url), links), settings, clock)
+
+
+def create_demo(settings: Settings, unit: Unit, clock: Clock = now) -> tuple[Flask, Deployment]:
+    """An app on an empty ledger in memory, whose pages let whoever opens them choose who to be."""
+    ward = deployment((unit,), open_store(), links_of(settings))
+    app = web_app(ward, settings, clock, demo=True)
+    app.config["TRUSTED_HOSTS"] = ["127.0.0.1", "localhost", "[::1]"]
+    return app, ward
 
 
 def links_of(settings: Settings) -> Links | None:

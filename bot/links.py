@@ -55,6 +55,7 @@ class Links:
         self.address = address.rstrip("/")
         self._secrets = secrets
         self._open_for = timedelta(minutes=minutes)
+        self.door_open_for = timedelta(minutes=DOOR_MIN)
 
     def trend(self, shown: Shown, now: datetime) -> Link:
         """A link to the picture. It ends at a full five minutes, so that it stays the same for a while."""
@@ -79,13 +80,11 @@ class Links:
 
     def door(self, unit: str, person: str, now: datetime) -> Link:
         """A link to the pages for someone on that unit's list."""
-        until = now + timedelta(minutes=DOOR_MIN)
+        until = now + self.door_open_for
         body = _UNTIL.pack(_seconds(until)) + _mark(self._secrets[0], unit, person)
         return Link(url=f"{self.address}/enter/{self._signed(_DOOR, body)}", until=until)
 
-    def person(
-        self, token: str, now: datetime, people: Iterable[tuple[str, str]]
-    ) -> tuple[str, str] | None:
+    def person(self, token: str, now: datetime, people: Iterable[tuple[str, str]]) -> tuple[str, str] | None:
         """Whose link that is, among these (unit, person); None when it is nobody's, or opens no longer."""
         body = self._body(_DOOR, token)
         if body is None or len(body) != _UNTIL.size + _PERSON_BYTES or _over(body, now):

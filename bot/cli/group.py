@@ -13,6 +13,7 @@ from bot.config import ConfigError
 COMMANDS: Mapping[str, str] = {
     "serve": "Answer signed messages over HTTP.",
     "secret": "Print a new signing secret.",
+    "link": "Print a link to the pages for someone.",
     "people": "List, enrol and remove people.",
     "deliver": "Send notices to the people whom a unit names.",
     "remind": "Tell what is due; queue notices of what is overdue.",

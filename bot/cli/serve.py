@@ -5,7 +5,6 @@ from __future__ import annotations
 import logging
 import signal
 import sys
-from pathlib import Path
 from types import FrameType
 from typing import Any, NoReturn
 
@@ -29,11 +28,16 @@ SLOW_CLIENT_S = 30
 @units_option
 @click.option("--host", help="Address to listen on; 127.0.0.1 unless told.")
 @click.option("--port", type=click.IntRange(0, 65535), help="Port to listen on; 8080 unless told.")
-def command(
-    config: Path | None, database: str | None, units: tuple[Path, ...], host: str | None, port: int | None
-) -> None:
+@click.option("--demo", is_flag=True, help="An invented ward on this machine alone, with its pages.")
+def command(demo: bool, **given: Any) -> None:
     """Answer signed messages over HTTP until told to stop."""
-    settings = settings_of(config, database_url=database, units=units, host=host, port=port)
+    if demo:
+        from bot.cli.demo_ward import serve_demo
+
+        serve_demo(**given)
+        return
+    config, database = given.pop("config"), given.pop("database")
+    settings = settings_of(config, database_url=database, **given)
     log_to(sys.stderr)
     serve(settings)
 
@@ -48,7 +52,11 @@ def serve(settings: Settings) -> None:
         log(logging.ERROR, "store_away", error=type(away).__name__)
         click.echo(f"penline: the database cannot be used: {away}", err=True)
         sys.exit(1)
-    server: Any = create_server(app, **_waitress(settings))
+    run(create_server(app, **waitress_settings(settings)))
+
+
+def run(server: Any) -> None:
+    """Run the server until SIGTERM or SIGINT, and log where it listens."""
     signal.signal(signal.SIGTERM, _stop)
     for host, port in _addresses(server):
         log(logging.INFO, "serving", address=f"http://{host}:{port}")
@@ -62,7 +70,7 @@ def _addresses(server: Any) -> list[tuple[str, int]]:
     return [(server.effective_host, server.effective_port)]
 
 
-def _waitress(settings: Settings) -> dict[str, Any]:
+def waitress_settings(settings: Settings) -> dict[str, Any]:
     """The server's limits; the one for bodies is a backstop, as the app answers 413 at 16 KiB itself."""
     proxy: dict[str, Any] = {}
     if settings.trusted_proxy is not None:

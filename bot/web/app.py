@@ -9,6 +9,8 @@ from bot.settings import Settings
 from bot.web import problems
 from bot.web.health import health
 from bot.web.messages import Clock, messages
+from bot.web.pages import pages
+from bot.web.pages.office import Office
 from bot.web.rates import Rates
 from bot.web.signing import Verifier
 
@@ -22,16 +24,36 @@ _HEADERS = {
 }
 
 
-def web_app(deployment: Deployment, settings: Settings, clock: Clock) -> Flask:
-    """The app that answers for this deployment; the clock is asked once a message."""
+def web_app(deployment: Deployment, settings: Settings, clock: Clock, *, demo: bool = False) -> Flask:
+    """The app that answers for this deployment; the clock is asked once a message.
+
+    The pages are there where it has an address; in a `demo`, anyone who opens them chooses who to be.
+    """
     app = Flask("bot.web", static_folder=None)
     app.config["MAX_CONTENT_LENGTH"] = LARGEST_BODY
     rates = Rates(settings.sender_per_minute, settings.per_second)
     app.register_blueprint(messages(deployment, Verifier(settings.secrets), rates, clock))
     app.register_blueprint(health(deployment.store, rates))
+    if deployment.links is not None:
+        _cookie(app, settings)
+        app.register_blueprint(
+            pages(Office(deployment=deployment, links=deployment.links, rates=rates, clock=clock, demo=demo))
+        )
     problems.install(app)
     app.after_request(_headers)
     return app
+
+
+def _cookie(app: Flask, settings: Settings) -> None:
+    """The pages' session cookie: signed, for this site only, and out of reach of scripts."""
+    app.secret_key = settings.secrets[0]
+    app.config.update(
+        SECRET_KEY_FALLBACKS=list(settings.secrets[1:]),
+        SESSION_COOKIE_NAME="penline",
+        SESSION_COOKIE_SAMESITE="Strict",
+        SESSION_COOKIE_HTTPONLY=True,
+        SESSION_COOKIE_SECURE=(settings.address or "").startswith("https:"),
+    )
 
 
 def _headers(response: Response) -> Response:

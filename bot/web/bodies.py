@@ -36,22 +36,25 @@ class _Fields:
         self.flaws.append(FieldFlaw(f"#/{pointer}", detail))
 
 
-def incoming_of(message_id: str, body: bytes, arrived: datetime) -> Incoming:
-    """The message that the body holds. Problem 400 or 422 when it does not hold one."""
+def incoming_of(message_id: str, body: bytes, arrived: datetime, sender: str | None = None) -> Incoming:
+    """The message that the body holds. Problem 400 or 422 when it does not hold one.
+
+    `sender`: who it is from is known already, and the body must not say so.
+    """
     held = _object(body)
     fields = _Fields(held, [])
     for key in held:
-        if key not in _KEYS:
+        if key not in _KEYS or (key == "sender" and sender is not None):
             fields.flaw(re.sub(r"[^A-Za-z0-9_]", "?", key[:40]), "is not a field of a message")
     incoming = Incoming(
         id=message_id,
-        sender=_sender(fields),
+        sender=_sender(fields) if sender is None else sender,
         text=_text(fields, "text", held.get("text")),
         arrived=arrived,
         sent_at=_sent_at(fields, arrived),
         channel=_channel(fields),
         alternatives=_alternatives(fields),
-        digest=hashlib.sha256(body).hexdigest(),
+        digest=hashlib.sha256(body if sender is None else sender.encode() + b"\0" + body).hexdigest(),
     )
     if fields.flaws:
         raise Problem(

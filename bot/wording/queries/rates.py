@@ -8,6 +8,8 @@ from bot.wording.queries.view import View
 
 UNKNOWN = "no rate: it takes two lines at least 45 min apart"
 UNKNOWN_TOGETHER = "no rate: it takes lines of all tubes in the same 15 min, twice"
+NOT_KNOWN = "not known yet"
+"""The same in a list, under the word rate."""
 RECENT = 4
 """How many of the last hours are told one by one."""
 

@@ -1,0 +1,119 @@
+"""The charge nurse's page and the picture behind a link: the same as the replies say."""
+
+from __future__ import annotations
+
+import re
+from datetime import timedelta
+
+import pytest
+
+from bot.cli.demo_ward import tell_story
+from bot.intake import Deployment, Incoming, handle
+from bot.links import Shown
+from bot.settings import Settings
+from bot.web import web_app
+from tests.web.client import NOW, SECRET
+from tests.web.pages.visit import ADDRESS, Visit, answer
+
+
+@pytest.fixture
+def carla(visit: Visit, ward: Deployment) -> Visit:
+    """Carla, who has charge of a ward with some hours behind it."""
+    tell_story(ward, NOW)
+    visit.enters("carla")
+    return visit
+
+
+def beds(page: str) -> list[tuple[str, str]]:
+    """Bed and need, in the page's order."""
+    return re.findall(r'data-bed="([^"]+)" data-need="([^"]+)"', page)
+
+
+def test_the_beds_stand_in_the_order_of_the_reply(carla: Visit) -> None:
+    page = carla.opens("/beds").text
+    told = re.findall(r"^Bed (\w+): ", answer(carla.says("beds"))["reply"], re.MULTILINE)
+    assert len(told) > 1
+    assert [bed for bed, _ in beds(page)][: len(told)] == told
+    assert beds(page)[0] == ("7", "urgent")
+    assert {bed for bed, _ in beds(page)} == {"3", "7", "12", "18"}
+
+
+def test_a_bed_shows_its_line_age_sum_rate_cautions_and_picture(carla: Visit) -> None:
+    card = carla.opens("/beds").text.partition('data-bed="7"')[2].partition('</li>\n  <li class="bed')[0]
+    words = re.sub(r"\s+", " ", re.sub(r"<[^>]+>", " ", card))
+    assert "Last line 770 mL at" in words
+    assert "10 min ago" in words
+    assert re.search(r"This shift \d+ mL since", words)
+    assert "Rate 230 mL/h" in words
+    assert "URGENT" in words
+    assert "<title" in card
+    assert 'href="/trend/' in card
+
+
+def test_an_unconfirmed_reading_stands_at_its_bed_or_before_all_beds(carla: Visit, ward: Deployment) -> None:
+    for number, words in enumerate(("bed 12 left mark 20", "bed 20 output 210")):
+        sent = NOW - timedelta(minutes=20)
+        handle(Incoming(id=f"q{number}", sender="amy", text=words, arrived=sent), ward)
+    page = carla.opens("/beds").text
+    assert "Unconfirmed: bed 12 left 20 mL" in page
+    before, _, _ = page.partition('<ol class="beds">')
+    assert "bed 20" in before
+
+
+def test_nothing_new_is_304_until_something_happens(carla: Visit) -> None:
+    first = carla.opens("/beds/now")
+    tag = first.headers["ETag"]
+    again = carla.opens("/beds/now", If_None_Match=tag)
+    assert (again.status_code, again.data) == (304, b"")
+    answer(carla.says("bed 18 mark 400"))
+    news = carla.opens("/beds/now", If_None_Match=tag)
+    assert news.status_code == 200
+    assert "400 mL" in news.text
+
+
+def test_a_unit_without_drains_says_so(visit: Visit) -> None:
+    visit.enters("carla")
+    assert "Harbour Ward: no open drains." in visit.opens("/beds").text
+
+
+def test_a_trend_s_link_opens_the_picture_without_signing_in(carla: Visit) -> None:
+    reply = answer(carla.says("trend bed 7"))["reply"]
+    [url] = re.findall(r"https://\S+", reply)
+    page = carla.another().opens(url.removeprefix(ADDRESS))
+    assert page.status_code == 200
+    assert '<svg xmlns="http://www.w3.org/2000/svg"' in page.text
+    assert "Bed 7 mediastinal, trend" in page.text
+    steps = re.findall(r"^\d\d:\d\d-\d\d:\d\d \d+ mL", reply, re.MULTILINE)
+    assert steps
+    assert all(step in page.text for step in steps)
+    assert not any(name in page.text for name in ("Amy", "Ben", "Carla", "Harbour"))
+
+
+def test_a_card_s_picture_leads_to_a_large_one(carla: Visit) -> None:
+    paths = re.findall(r'href="(/trend/[^"]+)"', carla.opens("/beds").text)
+    assert len(paths) == 5
+    assert {carla.another().opens(path).status_code for path in paths} == {200}
+
+
+def test_security_17_a_picture_s_link_ends(carla: Visit, ward: Deployment) -> None:
+    assert ward.links is not None
+    link = ward.links.trend(Shown(drains=("0" * 16,), begin=NOW), NOW)
+    [path] = re.findall(r"https://penline.example.org(/\S+)", answer(carla.says("trend bed 7"))["reply"])
+    over = web_app(ward, Settings(secrets=(SECRET,), address=ADDRESS), lambda: link.until)
+    page = Visit(over, ward).opens(path)
+    assert page.status_code == 410
+    assert "does not open any more" in page.text
+    assert "mL" not in page.text
+
+
+def test_a_link_to_a_drain_that_is_not_there_shows_nothing(visit: Visit, ward: Deployment) -> None:
+    assert ward.links is not None
+    link = ward.links.trend(Shown(drains=("0" * 16,), begin=NOW), NOW)
+    assert visit.opens(link.url.removeprefix(ADDRESS)).status_code == 410
+
+
+def test_both_tubes_of_a_bed_have_a_picture_each(carla: Visit) -> None:
+    [path] = re.findall(r"https://penline.example.org(/\S+)", answer(carla.says("trend bed 12"))["reply"])
+    page = carla.opens(path).text
+    assert page.count("<svg") == 2
+    assert page.index("Bed 12 left") < page.index("Bed 12 right")
