@@ -79,7 +79,7 @@ class Builder:
             draft.kind = ""
         if draft.kind in PLAIN:
             yield PLAIN[draft.kind](), {}
-        elif draft.kind:
+        elif draft.kind or (draft.final is not None and draft.level is None):
             yield from self._event(draft)
         if draft.kind != "placed" and draft.kind != "removed":
             yield from self._amounts(draft)
@@ -90,7 +90,7 @@ class Builder:
             )
         elif draft.checks:
             yield self._checked(draft)
-        for what in draft.whats:
+        for what in {w.name: w for w in reversed(draft.whats)}.values():
             yield Incident(what=what.name), {"what": what}  # type: ignore[arg-type]
         if draft.kind != "placed" and (draft.reason or draft.weight):
             yield self._described(draft)
@@ -107,7 +107,7 @@ class Builder:
                     tubes=joined_tubes(draft),
                 )
                 yield made, _said(level_ml=start, reason=draft.reason, weight_kg=draft.weight)
-            case "exchanged":
+            case "exchanged" | "":
                 yield (
                     Exchanged(
                         final_ml=final.amount if final else None,
@@ -136,7 +136,7 @@ class Builder:
             yield kind(), {}
         elif not draft.has_content:
             yield Mark(), {}
-        elif (draft.bad or draft.final) and not draft.kind:
+        elif draft.bad and not draft.kind:
             yield Mark(closing=draft.closing), {}
 
     def _checked(self, draft: Draft) -> tuple[Statement, dict[str, Item]]:

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime
 
 from .items import Item
 from .labels import tube_name
 from .moments import LIST_REACH
+from .numbers import Toks, word
 from .statements import Corrected, Statement, Unclear, Withdrawn
 
 TURNS = frozenset(
@@ -36,6 +37,22 @@ TURNS = frozenset(
         "make that",
         "correct to",
         "really",
+    }
+)
+TOWARD = frozenset(
+    {
+        "should be",
+        "should have been",
+        "meant",
+        "i meant",
+        "supposed to be",
+        "was supposed to be",
+        "should've been",
+        "that should be",
+        "it should be",
+        "that should have been",
+        "make it",
+        "make that",
     }
 )
 LINE_WORDS = frozenset({"level", "old"})
@@ -74,8 +91,10 @@ class Sides:
         return (was[0] if was else None), (now[0] if now else None)
 
 
-def is_correction(items: tuple[Item, ...]) -> bool:
+def is_correction(items: tuple[Item, ...], toks: Toks) -> bool:
     """Whether a correction is said anywhere."""
+    if _is_not_but(items) or _rebedded(items, toks):
+        return True
     if any(i.role == "cue" and i.value == "kind" and i.name == "corrected" for i in items):
         return True
     return any(i.role == "cue" and i.value == "neg" and _is_between(items, k) for k, i in enumerate(items))
@@ -85,7 +104,40 @@ def _is_between(items: tuple[Item, ...], k: int) -> bool:
     """ "was for bed 14 not bed 12": two beds or two tubes with "not" between them."""
     before = [i for i in items[:k] if i.role in {"bed", "tube", "num", "time"}]
     after = [i for i in items[k + 1 :] if i.role in {"bed", "tube", "num", "time"}]
-    return bool(before and after) and before[-1].role == after[0].role and before[-1].role in {"bed", "tube"}
+    if not (before and after) or before[-1].role != after[0].role:
+        return False
+    if before[-1].role == "num":
+        return after[0].link == "not" and before[-1].end == items[k].start and before[-1].amount is not None
+    return before[-1].role in {"bed", "tube"}
+
+
+def _is_not_but(items: tuple[Item, ...]) -> bool:
+    """ "bed 12 not 950, 905": nothing but where, and two numbers of which the first is denied."""
+    kinds = [
+        "neg" if i.value == "neg" else i.role for i in items if i.role not in {"sep", "bed", "tube", "time"}
+    ]
+    return kinds == ["neg", "num", "num"] and items[-1].role == "num" and any(i.role == "bed" for i in items)
+
+
+def _rebedded(items: tuple[Item, ...], toks: Toks) -> bool:
+    """ "the bed 12 1900 mark was bed 13", "0600 mark on bed 13 belongs to bed 12": one line, another bed."""
+    if any(i.role == "cue" and i.value == "word" and i.name in {"belongs", "belonged"} for i in items):
+        return any(i.role in {"num", "time"} or i.value in LINE_WORDS for i in items)
+    beds = [k for k, i in enumerate(items) if i.role == "bed"]
+    if len(beds) != 2 or len(items) != beds[1] + 1:
+        return False
+    said = [i for k, i in enumerate(items) if k not in beds]
+    if sum(i.role in {"num", "time"} for i in said) != 1 or not any(i.value in LINE_WORDS for i in said):
+        return False
+    return _is_told_of(items[beds[1]], toks)
+
+
+def _is_told_of(bed: Item, toks: Toks) -> bool:
+    """ "it was bed 13", "belongs to 12": the bed that is right."""
+    k = bed.start - 1
+    while word(toks, k) in {"bed", "room", "rm", "for", "in", "to", "really", "the"}:
+        k -= 1
+    return word(toks, k) in {"was", "is", "belongs", "belonged"}
 
 
 def is_withdrawal(items: tuple[Item, ...]) -> bool:
@@ -96,15 +148,17 @@ def is_withdrawal(items: tuple[Item, ...]) -> bool:
 class Correction:
     """Sorts the pieces of a correction by side."""
 
-    def __init__(self, items: tuple[Item, ...], arrived: datetime, text: str, said: str) -> None:
+    def __init__(self, items: tuple[Item, ...], arrived: datetime, text: str, toks: Toks) -> None:
         self.items = items
         self.arrived = arrived
         self.text = text
-        self.said = said
-        self.turned = self.negated = False
+        self.toks = toks
+        self.said = said = " ".join(t.text for t in toks)
+        self.turned = self.negated = self.toward = False
         self.wrong_time = "wrong time" in said or "timing" in said
         self.beds, self.tubes, self.nums, self.times = Sides(), Sides(), Sides(), Sides()
-        self.odd = False
+        self.odd = self.doubted = False
+        self.meant: Item | None = None
 
     def read(self, phrase: dict[int, str]) -> list[Statement | Unclear]:
         """The correction, or the question about it."""
@@ -119,11 +173,13 @@ class Correction:
         match item.role:
             case "cue" if item.value == "kind" and item.name == "corrected":
                 self.turned |= phrase.get(item.start, "") in TURNS
+                self.toward = phrase.get(item.start, "") in TOWARD
             case "cue" if item.value == "neg":
                 self.negated = True
             case "cue" if item.value == "filler" and phrase.get(item.start) == "to":
                 self.turned = True
             case "bed":
+                self.meant = item if self.toward else self.meant
                 self._add(self.beds, item)
             case "tube":
                 self._add(self.tubes, item)
@@ -141,10 +197,15 @@ class Correction:
         if self.negated or item.link in {"not", "from"} or item.lead == "from" or line:
             self.negated = False
             sides.was.append(item)
-        elif self.turned or item.lead == "to" or item.link == "to":
+        elif self.turned or item.lead == "to" or item.link == "to" or self._is_right_bed(item):
             sides.now.append(item)
         else:
             sides.free.append(item)
+
+    def _is_right_bed(self, item: Item) -> bool:
+        if item.role == "tube":
+            return not self.tubes.all and _is_told_of(item, self.toks)
+        return item.role == "bed" and bool(self.beds.all) and _is_told_of(item, self.toks)
 
     def _names_line(self, nxt: Item | None) -> bool:
         return nxt is not None and nxt.role == "cue" and nxt.value in LINE_WORDS
@@ -157,8 +218,7 @@ class Correction:
             bool(item.clocks) and item.clocklike and not item.unit and item.within(LIST_REACH, self.arrived)
         )
         by_place = item.lead in {"at", "timeword"} or self._names_line(nxt) or item.amount is None
-        before_to = nxt is not None and nxt.role == "num" and nxt.lead == "to" and item.lead == ""
-        if timely and (by_place or self.wrong_time or (before_to and self._sure_line(item))):
+        if timely and (by_place or self.wrong_time or self._names_its_line(item)):
             self._time(item, nxt)
         elif item.amount is None or item.negative or item.unit == "bad":
             self.odd = True
@@ -167,8 +227,20 @@ class Correction:
         else:
             self._add(self.nums, item)
 
-    def _sure_line(self, item: Item) -> bool:
-        return any(c.minute == 0 for c in item.clocks)
+    def _names_its_line(self, item: Item) -> bool:
+        """ "correct bed 12 1900 to 1005": a bare clock time before what is right is the time of the line."""
+        if item.lead or self.turned or self.negated or self.times.all:
+            return False
+        later = [i for i in self.items if i.start > item.start]
+        right = next((i for i in later if i.role == "num"), None)
+        if right is None:
+            return any(i.role in {"bed", "tube"} for i in later)
+        if right.link == "not" or any(
+            i.role == "cue" and i.value == "neg" and i.start < right.start for i in later
+        ):
+            return False
+        self.doubted |= _may_be_retyped(item, right)
+        return True
 
     def _wants_bed(self) -> bool:
         return not self.beds.all or (len(self.beds.all) == 1 and not self.nums.all and self._belongs())
@@ -181,8 +253,13 @@ class Correction:
     # What comes of it
 
     def _place(self, sides: Sides, level: Item | None) -> tuple[Item | None, Item | None]:
-        """Which of two beds (times, tubes) the wrong line has; with a right level, one alone is its."""
+        """Which of two beds (times, tubes) the wrong line has; with a right level, one alone is its.
+
+        But not the bed right behind "I meant".
+        """
         was, now = sides.pair(alone_is_wrong=True)
+        if now is not None and now is self.meant:
+            return was, now
         return (now, None) if was is None and level is not None else (was, now)
 
     def _made(self) -> Statement | Unclear:
@@ -207,6 +284,11 @@ class Correction:
                 return Unclear(
                     slot=slot, text=self.text, choices=found.values or found.nearest, statement=made
                 )
+        if self.doubted:
+            return Unclear(slot="at", text=self.text, statement=replace(made, at=None))
+        lost = self._wrong_without_right(made)
+        if lost:
+            return Unclear(slot=lost, text=self.text, statement=replace(made, level_ml=None))
         crowded = any(s.crowded for s in (self.beds, self.nums, self.times))
         if self.odd or crowded or (bed is not None and not bed.known):
             return Unclear(slot="level_ml", text=self.text, statement=made)
@@ -216,6 +298,17 @@ class Correction:
         if not any((made.to_bed, made.to_tube, made.level_ml is not None, made.to_at)):
             return Unclear(slot="level_ml", text=self.text, statement=made)
         return made
+
+    def _wrong_without_right(self, made: Corrected) -> str:
+        """ "bed 12 mark 1050 at 1900 - wrong bed": the slot that is wrong with no word of what is right."""
+        wrong = (("wrong bed", "to_bed"), ("wrong tube", "to_tube"))
+        return next((slot for said, slot in wrong if said in self.said and getattr(made, slot) is None), "")
+
+
+def _may_be_retyped(item: Item, right: Item) -> bool:
+    """ "1030 to 1005": a level typed again, or the time of the line; only full hours are surely times."""
+    full = any(c.minute == 0 for c in item.clocks) or item.digits.startswith("0")
+    return not full and right.lead in {"to", ""} and len(item.digits) == len(right.digits)
 
 
 def _ends_open(items: tuple[Item, ...], phrase: dict[int, str]) -> bool:

@@ -1,12 +1,11 @@
 """Statements in the making: the pieces of one reading, gathered by what they belong to.
 
-`gathered` goes through the pieces in the order said. A piece that has no free place in the draft
+`Gathering` goes through the pieces in the order said. A piece that has no free place in the draft
 at hand opens the next one; bed, tube and time are shared afterwards.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 
 from .items import Item
@@ -84,6 +83,8 @@ class Gathering:
         self.mended: Item | None = None
         self.linked = ""
         self.last: Item | None = None
+        self.ended = self.told_old = False
+        self.past = False
 
     @property
     def now(self) -> Draft:
@@ -203,6 +204,17 @@ class Gathering:
             return
         if self.foreign and not item.unit and item.lead not in {"level", "levelat"}:
             draft.faults += 1
+        if item.name == "" and self.ended and item.lead in {"", "at", "level", "levelat"}:
+            item = replace(item, name="old", lead="old")
+        if (
+            item.name == ""
+            and self.past
+            and item.lead == "levelat"
+            and draft.kind == "exchanged"
+            and not draft.final
+        ):
+            item = replace(item, name="old", lead="old")
+        self.ended = self.past = False
         if (
             item.name == "old" or (item.name == "last" and draft.kind == "exchanged")
         ) and draft.kind != "placed":
@@ -231,7 +243,8 @@ class Gathering:
             draft.level = item
             return
         draft = self.open() if draft.final or draft.level else draft
-        draft.final = item
+        draft.kind = draft.kind or ("exchanged" if self.told_old else "")
+        draft.final, self.told_old = item, False
 
     def _amount(self, item: Item) -> None:
         draft = self.now
@@ -264,6 +277,9 @@ class Gathering:
     def _cue(self, item: Item) -> None:
         if item.value in {"tubeword", "canister", "level", "levelat", "old", "new"}:
             self.foreign = False
+        if item.value in {"old", "new", "opens", "kind", "seal", "suction", "wall", "amount", "output"}:
+            self.ended, self.told_old = item.value == "old", item.value == "old" and item.name == "canister"
+        self.past = item.value == "levelat" and item.name == "past"
         match item.value:
             case "kind":
                 self._kind(item)
@@ -334,67 +350,3 @@ class Gathering:
 def _one_name(a: Item, b: Item) -> bool:
     """Whether a side and a place are one name: left apical."""
     return (a.name in SIDES) != (b.name in SIDES) and b.start - a.end <= 1
-
-
-def gathered(items: Iterable[Item]) -> list[Draft]:
-    """The drafts of a reading, with bed, tube and time shared among them."""
-    gathering = Gathering()
-    for item in items:
-        gathering.add(item)
-    drafts = [
-        d for d in gathering.drafts if d.has_content or d.bed or d.time or d.tubes or d.clashes or d.wants
-    ]
-    _fold_bare(drafts)
-    _share_beds(drafts)
-    _share_times(drafts)
-    return drafts
-
-
-def _fold_bare(drafts: list[Draft]) -> None:
-    """A draft of nothing but a bed, tube or time belongs to the one before that lacks it, or after."""
-    for k in range(len(drafts) - 1, -1, -1):
-        draft = drafts[k]
-        if draft.has_content or len(drafts) == 1:
-            continue
-        near = [drafts[j] for j in (k - 1, k + 1) if 0 <= j < len(drafts)]
-        home = next((d for d in near if _fits(draft, d)), None)
-        if home is not None:
-            home.bed = home.bed or draft.bed
-            home.time = home.time or draft.time
-            home.tubes = home.tubes or draft.tubes
-            home.closing |= draft.closing
-            for slot, items in draft.clashes.items():
-                home.clash(slot, *items)
-            del drafts[k]
-        elif draft.time and near[0].time and not draft.bed:
-            near[0].clash("time", near[0].time, draft.time)
-            del drafts[k]
-
-
-def _fits(draft: Draft, home: Draft) -> bool:
-    return not ((draft.bed and home.bed) or (draft.time and home.time) or (draft.tubes and home.tubes))
-
-
-def _share_beds(drafts: list[Draft]) -> None:
-    for k, draft in enumerate(drafts):
-        if draft.bed is not None or draft.clashes.get("bed"):
-            continue
-        before = next((d for d in reversed(drafts[:k]) if d.bed is not None), None)
-        after = next((d for d in drafts[k + 1 :] if d.bed is not None), None)
-        source = before or after
-        if source is None:
-            continue
-        draft.bed = source.bed
-        if source.clashes.get("bed"):
-            draft.clashes["bed"] = source.clashes["bed"]
-        if before is not None and not draft.tubes:
-            draft.tubes = list(before.tubes)
-
-
-def _share_times(drafts: list[Draft]) -> None:
-    times = {d.time.start: d.time for d in drafts if d.time is not None}
-    if len(times) == 1 and not any("time" in d.clashes for d in drafts):
-        (only,) = times.values()
-        for draft in drafts:
-            if draft.time is None:
-                draft.time, draft.shared_time = only, True

@@ -6,7 +6,6 @@ from collections.abc import Iterator, Sequence
 from datetime import datetime
 
 from .cutting import cuts
-from .drafts import gathered
 from .items import Item
 from .judging import standing
 from .labels import bed_index
@@ -15,6 +14,7 @@ from .leftovers import leftovers
 from .pipeline import Read, pipeline
 from .roles import assignments
 from .scope import scoped
+from .sharing import gathered
 
 
 def explained(text: str, *, arrived: datetime, beds: Sequence[str] | None, voice: bool = False) -> str:

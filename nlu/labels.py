@@ -46,6 +46,22 @@ def beds(toks: Toks, i: int, index: Mapping[str, str] | None, *, voice: bool, cu
             yield end, text.upper(), False
 
 
+def written(toks: Toks, index: Mapping[str, str] | None) -> dict[int, tuple[int, str]]:
+    """The unit's labels that are letters and digits in one run (2B, CT1), by their start."""
+    found: dict[int, tuple[int, str]] = {}
+    end = 0
+    for i in range(len(toks) if index is not None else 0):
+        if i < end or not toks[i].text[0].isalnum() or (glued(toks, i) and toks[i - 1].text[0].isalnum()):
+            continue
+        end = i + 1
+        while end < len(toks) and glued(toks, end) and toks[end].text[0].isalnum():
+            end += 1
+        text = "".join(t.text for t in toks[i:end])
+        if not text.isdecimal() and not text.isalpha() and (label := _label(text, index)) is not None:
+            found[i] = (end, label)
+    return found
+
+
 def _scaled(toks: Toks, i: int) -> bool:
     return word(toks, i) in {"hundred", "thousand"}
 

@@ -7,48 +7,41 @@ One pass from left to right carries the ways that are still open ("three forty f
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from .clock import clocks
 from .items import Item
-from .labels import tube_label
+from .labels import tube_label, written
 from .neighbours import (
     is_negative,
     is_setting,
     is_spaced_letter,
+    kind_lead,
     link_before,
     may_follow,
     number_follows,
 )
 from .numbers import Toks, heard_as_number, numbers, starts_number, word
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
-from .patterns.leads import BREAKS, DANGLING, GLUED_BEFORE, KEEPS_LEAD, LEADS, LEVEL_LEADS, LINES
+from .patterns.leads import (
+    BREAKS,
+    DANGLING,
+    GLUED_BEFORE,
+    KEEPS_LEAD,
+    LEADS,
+    LEVEL_LEADS,
+    LINES,
+    MANY_LINES,
+)
 from .pipeline import Cue, Read
 from .places import Places
+from .ways import Way, followed
 
 WIDEST = 24
 WORK = 800
 """Ways times tokens: what a long message may cost."""
 LONG = 60
 """A longer message with too many ways is asked as a whole, and not followed to its end."""
-
-
-@dataclass(frozen=True, slots=True)
-class Way:
-    """One way to have cut the message so far."""
-
-    items: tuple[Item, ...] | tuple[()] = ()
-    lead: str = ""
-    at: bool = False
-    about: bool = False
-
-    def with_item(self, item: Item, lead: str = "", *, at: bool = False) -> Way:
-        """This way and one more piece."""
-        return Way((*self.items, item), lead, at)
-
-    def with_time(self, item: Item) -> Way:
-        """This way and a time; a length of time leaves the cue before it in force."""
-        return self.with_item(item) if item.role == "time" else self.with_item(item, self.lead, at=self.at)
 
 
 class Lattice:
@@ -64,6 +57,7 @@ class Lattice:
         self.overfull = False
         self.widest = max(2, min(WIDEST, WORK // max(1, len(read.tokens))))
         self.places = Places(read.tokens, index, voice)
+        self.written = written(read.tokens, index)
 
     def ways(self) -> list[tuple[Item, ...]]:
         """Every way through the whole message."""
@@ -78,10 +72,15 @@ class Lattice:
         return [way.items for way in self._kept(open_ways.get(size, []))]
 
     def _kept(self, ways: list[Way]) -> list[Way]:
-        self.overfull |= len(ways) > self.widest
-        return ways[: self.widest]
+        kept, overfull = followed(ways, self.widest, self.toks, voice=self.voice)
+        self.overfull |= overfull
+        return kept
 
     def _steps(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
+        if i in self.written and not way.at:
+            end, label = self.written[i]
+            yield end, way.with_item(Item("bed", i, end, label=label, link=link_before(self.toks, i)))
+            return
         cue = self.cues.get(i)
         times = self._times(i, way)
         if times and (cue is None or max(t.end for t in times) >= cue.end):
@@ -143,7 +142,7 @@ class Lattice:
                 yield from self._tubeword(cue, way, item)
             case _:
                 yield cue.end, self._with_cue(cue, way, item)
-                if cue.label == "ask" and self._is_last_line(cue):
+                if cue.label == "ask" and self._is_last_line(cue) and self.places.labels(cue.end):
                     yield cue.end, way.with_item(item)
 
     def _with_cue(self, cue: Cue, way: Way, item: Item) -> Way:
@@ -151,6 +150,8 @@ class Lattice:
             case "side" | "place":
                 tube = replace(item, role="tube", value="", name=cue.value)
                 return way.with_item(tube, way.lead, at=way.at)
+            case "level" if word(self.toks, cue.end - 1) in MANY_LINES and number_follows(self.toks, cue.end):
+                return way.with_item(item)
             case "litre" if word(self.toks, cue.start) == "l":
                 return way.with_item(replace(item, role="tube", value="", name="left"))
             case "about":
@@ -163,7 +164,7 @@ class Lattice:
                 place = replace(item, value="tubeword", name="")
                 return way.with_item(place, "bed" if cue.end in self.cues else "")
             case "kind":
-                return way.with_item(item, *self._kind_lead(cue))
+                return way.with_item(item, kind_lead(self.toks, cue.end, cue.value))
             case "leak" if cue.value == "present":
                 return way.with_item(item, "leakgrade")
             case "level" | "levelat" if way.lead in {"old", "new", "opens", "amount", "output"}:
@@ -196,16 +197,6 @@ class Lattice:
         nxt = self.cues.get(cue.end)
         is_bed = nxt is not None and nxt.label == "bed"
         return word(self.toks, cue.end - 1) == "in" and (starts_number(self.toks, cue.end) or is_bed)
-
-    def _kind_lead(self, cue: Cue) -> tuple[str]:
-        last = word(self.toks, cue.end - 1)
-        if last in {"to", "from", "into"} or last in {"bed", "room"}:
-            return ("bed" if last in {"bed", "room"} else "from" if last == "from" else "to",)
-        if last == "in" and cue.value == "moved":
-            return ("to",)
-        if last == "at":
-            return ("newat" if cue.value == "exchanged" else "at",)
-        return ("",)
 
     def _filler(self, cue: Cue, way: Way) -> Iterator[tuple[int, Way]]:
         text = word(self.toks, cue.start)
@@ -320,7 +311,7 @@ class Lattice:
                 continue
             end, whole = self._followed(whole)
             yield end, way.with_item(whole)
-        if not way.lead and not way.at:
+        if way.lead in {"", "to", "from"} and not way.at:
             yield from self._longer_labels(i, way)
 
     def _longer_labels(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
@@ -360,10 +351,14 @@ class Lattice:
 
     def _followed(self, item: Item) -> tuple[int, Item]:
         """The number with the cue after it: "60 out", "20 of suction", "12 yes"."""
-        at = item.end + 1 if word(self.toks, item.end) in {"of", "on"} else item.end
+        at = item.end + 1 if word(self.toks, item.end) in {"of", "on", "in"} else item.end
+        at += word(self.toks, at - 1) == "in" and word(self.toks, at) == "the"
         cue = self.cues.get(at)
         if cue is None or item.lead not in {"", "at", "to"}:
             return item.end, item
+        behind = number_follows(self.toks, cue.end)
+        if cue.label == "old" and at > item.end and not behind:
+            return cue.end, replace(item, lead="old")
         if cue.label in {"amount", "out", "output"} and not number_follows(self.toks, cue.end):
             role = "output" if cue.label == "output" else "amount"
             return cue.end, replace(item, lead=role)
@@ -384,8 +379,10 @@ class Lattice:
             return i + 1, way.with_item(Item("bad", i, i + 1, lead="at"))
         if text == "r":
             return i + 1, way.with_item(Item("tube", i, i + 1, name="right"), way.lead, at=way.at)
-        if text in {"one", "@"}:
-            return i + 1, way if text == "one" else self._at(way)
+        if text == "one":
+            return i + 1, way
+        if text == "@":
+            return i + 1, self._at(way)
         if text == "?":
             return i + 1, way.with_item(Item("cue", i, i + 1, "mark_of_question"))
         if text in KEEPS_LEAD and way.lead:

@@ -68,13 +68,15 @@ def _between(items: tuple[Item, ...], voice: bool) -> Iterator[str]:
 
 
 def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """A number that no word calls a level, beside a word that may call it something else ("hb 82")."""
+    """A number that no word calls a level, with a word before it that may be its name ("hb 82")."""
     for before, item in pairwise(items):
         other = _is_word(before) or (before.role == "cue" and before.value == "ask")
         if item.role == "level" and not item.lead and other:
             yield f"{before.name!r} may say what the number is"
         if before.role == "level" and not before.lead and before.unit and _is_word(item):
             yield f"{item.name!r} may say what it is of"
+        if item.role == "level" and item.lead == "to" and not item.unit:
+            yield "to a number says a change of bed or of a value"
         if item.role in {"level", "volume", "output"} and word(toks, item.start - 1) in COMPARED:
             yield "more or less than a number is no level"
 

@@ -121,6 +121,8 @@ def _unit(toks: Toks, i: int) -> tuple[str, int]:
 def _per_hour(toks: Toks, i: int) -> bool:
     """ "50 mL/h", "50 an hour": a rate, neither a level nor an amount."""
     link, hour = word(toks, i), word(toks, i + 1)
+    if link == "ml" and hour == "/":
+        link, hour = hour, word(toks, i + 2)
     if hour not in HOUR_WORDS or link not in {"/", "per", "an", "every", "each"}:
         return False
     return word(toks, length(toks, i)[0]) not in AGO

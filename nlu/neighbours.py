@@ -46,3 +46,17 @@ def may_follow(before: Item, after: Item) -> bool:
     if before.role in {"bed", "tube", "cue", "sep", "time"} or before.label is not None:
         return True
     return bool(before.clocks or after.clocks) and before.role != "bad"
+
+
+def kind_lead(toks: Toks, i: int, kind: str) -> str:
+    """What leads the number behind an event whose phrase ends here: "moved to", "out at"."""
+    last = word(toks, i - 1)
+    if last in {"bed", "room"}:
+        return "bed"
+    if last == "from":
+        return "from"
+    if last in {"to", "into"} or (last == "in" and kind == "moved"):
+        return "to"
+    if last == "at":
+        return "newat" if kind == "exchanged" else "at"
+    return ""

@@ -10,7 +10,7 @@ from .clock import Clock, clocks
 from .items import Clocks, Item
 from .lengths import length
 from .numbers import Toks, is_digits, numbers, word
-from .patterns.leads import SPAN_BEFORE
+from .patterns.leads import MOST_LITRES, SPAN_BEFORE
 
 
 @dataclass(slots=True)
@@ -28,8 +28,17 @@ class Places:
     def measured(self, i: int) -> list[Item]:
         """Each number, with its unit and the times that the same words can be."""
         if i not in self._measures:
-            self._measures[i] = list(measures.measured(self.toks, i, voice=self.voice))
+            found = measures.measured(self.toks, i, voice=self.voice)
+            self._measures[i] = [self._without_left(item) for item in found]
         return self._measures[i]
+
+    def _without_left(self, item: Item) -> Item:
+        """ "R 300 L 120", "12L 340": no canister holds so many litres; the L is the left tube."""
+        if item.unit != "litre" or word(self.toks, item.core) != "l" or (item.figure or 0) < MOST_LITRES:
+            return item
+        loose = Clocks(c for end, c in clocks(self.toks, item.start) if end == item.core and not c.sure)
+        amount, digits = int(item.figure or 0), self.toks[item.start].text
+        return replace(item, role="num", end=item.core, unit="", amount=amount, clocks=loose, digits=digits)
 
     def labels(self, i: int, *, voice: bool = False, cued: bool = False) -> list[labels.Found]:
         """Each bed label; `cued` after the word bed, where one that the unit lacks counts too."""

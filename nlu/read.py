@@ -10,17 +10,19 @@ from typing import Literal, NamedTuple
 from . import answers, corrections, hypotheses, queries
 from .building import Builder
 from .cutting import cuts
-from .drafts import Draft, gathered
+from .drafts import Draft
 from .items import Item
 from .judging import is_list, standing
-from .labels import bed_index
+from .labels import bed_index, written
 from .lattice import LONG, Lattice
 from .leftovers import leftovers
-from .numbers import word
+from .numbers import Toks, word
 from .pipeline import Read, pipeline
 from .roles import assignments
 from .scope import scoped
+from .sharing import gathered
 from .statements import Answered, Asked, Parsed, Statement, Unclear
+from .tokens import Token
 from .verdict import WITH_LEVEL, Outcome, Reading, settled, told
 
 LONGEST = 2000
@@ -82,6 +84,9 @@ def _outcome(text: str, ward: Ward) -> Outcome:
     if len(text) > LONGEST:
         return (Unclear(slot="kind", text=text),)
     read = pipeline().read(text, voice=ward.voice)
+    labelled = written(read.tokens, ward.index)
+    if labelled:
+        read = read._replace(cues=pipeline().cues(_without(read.tokens, labelled)))
     if not read.tokens:
         return ()
     lattice = Lattice(read, ward.index, voice=ward.voice)
@@ -103,6 +108,12 @@ def _outcome(text: str, ward: Ward) -> Outcome:
     if overfull and any(isinstance(s, Statement) for s in outcome):
         return (Unclear(slot="kind", text=text),)
     return _all_asked(outcome, text) if ward.voice else outcome
+
+
+def _without(toks: Toks, labelled: Mapping[int, tuple[int, str]]) -> list[Token]:
+    """The tokens with those of bed labels made unknown: "to CT3" is not the scan."""
+    inside = {k for start, (end, _) in labelled.items() for k in range(start, end)}
+    return [t._replace(text="?") if k in inside else t for k, t in enumerate(toks)]
 
 
 def _all_asked(outcome: Outcome, text: str) -> Outcome:
@@ -145,7 +156,7 @@ class Sentence:
             if any(i.role == "num" and i.lead in {"level", "levelat"} for i in items):
                 return told(Unclear(slot="kind", text=self.text))
             return self._rated(self._for_a_bed([corrections.withdrawn(items, self.ward.arrived, self.text)]))
-        if corrections.is_correction(items):
+        if corrections.is_correction(items, self.read.tokens):
             return self._rated(self._for_a_bed(self._corrected()))
         simple = answers.other(self._labelled()) or self._choice_of_canister() or self._answer()
         return self._rated([simple]) if simple is not None else None
@@ -170,8 +181,7 @@ class Sentence:
         phrase = {
             i.start: " ".join(word(self.read.tokens, k) for k in range(i.start, i.end)) for i in self.items
         }
-        said = " ".join(t.text for t in self.read.tokens)
-        return corrections.Correction(self.items, self.ward.arrived, self.text, said).read(phrase)
+        return corrections.Correction(self.items, self.ward.arrived, self.text, self.read.tokens).read(phrase)
 
     def _labelled(self) -> tuple[Item, ...]:
         """The pieces with lone bare numbers that are beds taken as beds."""
@@ -193,9 +203,32 @@ class Sentence:
     def _answer(self) -> Statement | Unclear | None:
         said = {i.value for i in self.items if i.role == "cue"}
         told = said & {"yes", "no", "choice"}
-        if said - answers.QUIET - {"yes", "no", "choice"} - ({"level", "levelat"} if told else set()):
+        if said - answers.QUIET - {"yes", "no", "choice"} - ({"level", "levelat", "join"} if told else set()):
             return None
-        return answers.answered(self._answer_items(bool(told & {"yes", "no"})), self.ward.arrived, self.text)
+        if self._denies():
+            return None
+        items = self._answer_items(bool(told))
+        if "no" in told and self._may_be_bed(items):
+            return Unclear(slot="level_ml", text=self.text, statement=Answered(answer="no"))
+        return answers.answered(items, self.ward.arrived, self.text)
+
+    def _may_be_bed(self, items: tuple[Item, ...]) -> bool:
+        """ "no 12": a bare number that is also a bed, with no other."""
+        nums = [i for i in items if i.role == "num"]
+        return (
+            len(nums) == 1
+            and nums[0].label is not None
+            and not nums[0].lead
+            and not any(i.role == "bed" for i in items)
+        )
+
+    def _denies(self) -> bool:
+        """ "no mark for bed 12", "12 no drain": the "no" is of the word behind it, and no answer."""
+        no = next((k for k, i in enumerate(self.items) if i.role == "cue" and i.value == "no"), None)
+        if no is None or not any(i.role == "bed" for i in self.items):
+            return False
+        after = self.items[no + 1 :][:1]
+        return any(i.role == "cue" and i.value in {"level", "tubeword", "canister"} for i in after)
 
     def _answer_items(self, told: bool) -> tuple[Item, ...]:
         kept: list[Item] = []
@@ -203,9 +236,22 @@ class Sentence:
             after_tube = bool(kept) and kept[-1].role == "tube"
             if item.role == "num" and after_tube and word(self.read.tokens, item.start) == "one":
                 continue
-            first = told and not any(i.role == "cue" and i.value in {"yes", "no"} for i in kept)
-            kept.append(item.as_role("bed") if item.role == "num" and item.label and first else item)
+            first = told and not any(i.role == "cue" and i.value in {"yes", "no", "choice"} for i in kept)
+            named = item.role == "num" and item.label and (first or self._is_yes_to(item, kept))
+            timed = (
+                item.role == "num"
+                and item.lead == "at"
+                and len(item.digits) == 4
+                and item.possible(self.ward.arrived)
+            )
+            kept.append(item.as_role("bed" if named else "time" if timed else item.role))
         return tuple(kept)
+
+    @staticmethod
+    def _is_yes_to(item: Item, before: list[Item]) -> bool:
+        """ "yes 12", "yes for 12": nobody says yes and a level that small."""
+        yes = any(i.role == "cue" and i.value == "yes" for i in before)
+        return yes and not item.lead and not item.unit and not any(i.role == "bed" for i in before)
 
     # Reports and queries
 
@@ -255,6 +301,8 @@ class Sentence:
     def _bare(self, items: tuple[Item, ...]) -> Reading:
         """Nothing but a bed, perhaps a tube: what is the last line there?"""
         beds = [i for i in items if i.role == "bed"]
+        if beds and answers.cues(items, "no"):
+            return told(Unclear(slot="kind", text=self.text, statement=Statement(bed=beds[0].label)))
         strange = [
             i
             for i in items

@@ -55,6 +55,7 @@ AHEAD = frozenset({"in", "next", "every", "within", "q"})
 SAYS = frozenset({"num", "bad"})
 EVENT_CUES = frozenset({"kind", "what", "same"})
 CLAIMED = "claimed"
+CLAIMABLE = frozenset({"", "at", "amount", "output"})
 DENIED = "denied"
 REPAIR = "repair"
 
@@ -89,21 +90,28 @@ def _claimed(items: list[Item]) -> list[Item]:
     for k, cue in enumerate(items):
         if cue.role != "cue" or cue.value != "other":
             continue
-        own = False
+        own = k > 0 and _is_its_number(items, k)
+        if own:
+            items[k - 1] = items[k - 1].as_role(CLAIMED)
         for j in range(k + 1, len(items)):
             if _is_break(items[j]) or (items[j].role == "cue" and items[j].value in OURS):
                 break
             if items[j].role in SAYS and not _is_clock_after(items[j], own):
                 items[j], own = items[j].as_role(CLAIMED), True
-        if (
-            not own
-            and k
-            and items[k - 1].role in SAYS
-            and items[k - 1].lead in {"", "at", "amount", "output"}
-        ):
+        if not own and k and items[k - 1].role in SAYS and items[k - 1].lead in CLAIMABLE:
             items[k - 1] = items[k - 1].as_role(CLAIMED)
         items[k] = cue.as_role("foreign")
     return items
+
+
+def _is_its_number(items: list[Item], k: int) -> bool:
+    """ "500 ml bolus at 0300": the number before is its own where the one behind is the time."""
+    before, cue = items[k - 1], items[k]
+    after = next((i for i in items[k + 1 :] if i.role in SAYS or i.role == "time"), None)
+    adjoins = before.role in SAYS and before.end == cue.start and before.lead in CLAIMABLE
+    return (
+        adjoins and before.unit != "" and after is not None and (after.role == "time" or after.lead == "at")
+    )
 
 
 def _is_clock_after(item: Item, own: bool) -> bool:
@@ -131,9 +139,16 @@ def _clause_end(items: list[Item], k: int) -> int:
 
 def _negated(items: list[Item]) -> list[Item]:
     for k, cue in enumerate(items):
-        if cue.role == "cue" and cue.value == "neg":
+        if cue.role == "cue" and (cue.value == "neg" or _is_no_line(items, k)):
             _deny(items, k + 1, _clause_end(items, k))
     return items
+
+
+def _is_no_line(items: list[Item], k: int) -> bool:
+    """ "no mark for bed 12 at 1900": there is none; "no, line at 1050" is an answer."""
+    after = [i for i in items[k + 1 : k + 4] if i.role != "cue" or i.value != "bed"]
+    lines = items[k].value == "no" and len(after) > 1 and after[0].role == "cue" and after[0].value == "level"
+    return lines and (after[1].role == "bed" or (after[1].label is not None and after[1].lead != "level"))
 
 
 def _deny(items: list[Item], start: int, end: int) -> None:
@@ -142,6 +157,18 @@ def _deny(items: list[Item], start: int, end: int) -> None:
         item = items[j]
         if item.role in SAYS or (item.role == "cue" and item.value in EVENT_CUES):
             items[j] = item.as_role(DENIED)
+
+
+def _answers(items: list[Item], k: int) -> bool:
+    """ "12 no 1050": only a bed before, and behind it what can be no bed: a "no" to what was asked."""
+    before, after = [i for i in items[:k] if not _quiet(i)], [i for i in items[k + 1 :] if not _quiet(i)]
+    if len(before) != 1 or len(after) != 1 or not (before[0].role == "bed" or before[0].label is not None):
+        return False
+    return after[0].role == "num" and after[0].label is None
+
+
+def _quiet(item: Item) -> bool:
+    return item.role == "sep" or (item.role == "cue" and item.value in {"bed", "level", "word"})
 
 
 MENDING = frozenset({"correction", "make that", "scratch that", "strike that"})
@@ -156,6 +183,8 @@ def _repaired(items: list[Item], toks: Toks) -> Iterator[Item]:
     said = False
     for k, item in enumerate(items):
         repairs = item.role == "cue" and (item.value in {"repair", "no"} or _mends(item, toks))
+        if repairs and item.value == "no" and _answers(items, k):
+            repairs = False
         if repairs and said and any(i.role in {"num", "bed", "time", "tube"} for i in items[k + 1 :]):
             yield item.as_role(REPAIR)
         else:

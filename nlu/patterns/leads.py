@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from .clockwords import HOUR_WORDS, MINUTE_WORDS
 
+MOST_LITRES = 6
+"""No canister holds so many: the L behind such a number is the left tube."""
 LEVEL_LEADS = frozenset({"level", "levelat", "old", "new", "opens", "last"})
 LEADS = {
     "bed": "bed",
@@ -25,6 +27,7 @@ LEADS = {
 KEEPS_LEAD = frozenset({":", "=", ",", "#", "(", ")", '"', "*", "'", "-", "$", "|", "<", ">", "~"})
 BREAKS = frozenset({";", ".", "!", ",", "&", "+", "then", "and", "plus", "/", "also", "|"})
 LINKS = frozenset({"to", "or", "-", "not", "from", "minus", "/", "vs", "versus", "but", "between", "\u00b1"})
+MANY_LINES = frozenset({"marks", "lines", "levels", "readings"})
 LINES = frozenset({"mark", "line", "reading", "level", "marking"})
 GLUED_BEFORE = frozenset({"b", "l", "r", "m", "x", "s"})
 DANGLING = (

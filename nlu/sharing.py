@@ -1,0 +1,72 @@
+"""Bed, tube and time shared among the statements of one message."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from .drafts import Draft, Gathering
+from .items import Item
+
+
+def gathered(items: Iterable[Item]) -> list[Draft]:
+    """The drafts of a reading, with bed, tube and time shared among them."""
+    gathering = Gathering()
+    for item in items:
+        gathering.add(item)
+    drafts = [
+        d for d in gathering.drafts if d.has_content or d.bed or d.time or d.tubes or d.clashes or d.wants
+    ]
+    _fold_bare(drafts)
+    _share_beds(drafts)
+    _share_times(drafts)
+    return drafts
+
+
+def _fold_bare(drafts: list[Draft]) -> None:
+    """A draft of nothing but a bed, tube or time belongs to the one before that lacks it, or after."""
+    for k in range(len(drafts) - 1, -1, -1):
+        draft = drafts[k]
+        if draft.has_content or len(drafts) == 1:
+            continue
+        near = [drafts[j] for j in (k - 1, k + 1) if 0 <= j < len(drafts)]
+        home = next((d for d in near if _fits(draft, d)), None)
+        if home is not None:
+            home.bed = home.bed or draft.bed
+            home.time = home.time or draft.time
+            home.tubes = home.tubes or draft.tubes
+            home.closing |= draft.closing
+            for slot, items in draft.clashes.items():
+                home.clash(slot, *items)
+            del drafts[k]
+        elif draft.time and near[0].time and not draft.bed:
+            near[0].clash("time", near[0].time, draft.time)
+            del drafts[k]
+
+
+def _fits(draft: Draft, home: Draft) -> bool:
+    return not ((draft.bed and home.bed) or (draft.time and home.time) or (draft.tubes and home.tubes))
+
+
+def _share_beds(drafts: list[Draft]) -> None:
+    for k, draft in enumerate(drafts):
+        if draft.bed is not None or draft.clashes.get("bed"):
+            continue
+        before = next((d for d in reversed(drafts[:k]) if d.bed is not None), None)
+        after = next((d for d in drafts[k + 1 :] if d.bed is not None), None)
+        source = before or after
+        if source is None:
+            continue
+        draft.bed = source.bed
+        if source.clashes.get("bed"):
+            draft.clashes["bed"] = source.clashes["bed"]
+        if before is not None and not draft.tubes:
+            draft.tubes = list(before.tubes)
+
+
+def _share_times(drafts: list[Draft]) -> None:
+    times = {d.time.start: d.time for d in drafts if d.time is not None}
+    if len(times) == 1 and not any("time" in d.clashes for d in drafts):
+        (only,) = times.values()
+        for draft in drafts:
+            if draft.time is None:
+                draft.time, draft.shared_time = only, True

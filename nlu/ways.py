@@ -1,0 +1,46 @@
+"""One way to cut a message, while it is being cut."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from .cutting import cuts
+from .items import Item
+from .numbers import Toks
+
+
+@dataclass(frozen=True, slots=True)
+class Way:
+    """One way to have cut the message so far."""
+
+    items: tuple[Item, ...] | tuple[()] = ()
+    lead: str = ""
+    at: bool = False
+    about: bool = False
+
+    def with_item(self, item: Item, lead: str = "", *, at: bool = False) -> Way:
+        """This way and one more piece."""
+        return Way((*self.items, item), lead, at)
+
+    def with_time(self, item: Item) -> Way:
+        """This way and a time; a length of time leaves the cue before it in force."""
+        return self.with_item(item) if item.role == "time" else self.with_item(item, self.lead, at=self.at)
+
+
+HOPELESS = 2
+"""A way that cuts so many more numbers in two than another will not stand against it."""
+
+RANKED = 28
+"""In a message of more tokens, ways are not weighed against each other while it is cut: that takes too long."""
+
+
+def followed(ways: list[Way], widest: int, toks: Toks, *, voice: bool) -> tuple[list[Way], bool]:
+    """The ways to follow further, and whether one that might have stood had to be let go."""
+    if len(ways) <= widest:
+        return ways, False
+    if len(toks) > RANKED:
+        return ways[:widest], True
+    cut = {id(way): len(cuts(way.items, toks, voice)) for way in ways}
+    ranked = sorted(ways, key=lambda way: cut[id(way)])
+    hopeful = [way for way in ranked if cut[id(way)] < cut[id(ranked[0])] + HOPELESS]
+    return hopeful[:widest], len(hopeful) > widest
