@@ -47,7 +47,14 @@ class Told:
     @property
     def value(self) -> str:
         """What was measured, with its unit; empty when the caution has no number."""
-        return "" if self.caution.value is None else formats.quantity(self.caution.value, self.caution.unit)
+        return self.measured(self.caution.unit)
+
+    def measured(self, unit: str) -> str:
+        """What was measured, under that unit."""
+        value, limit = self.caution.value, self.caution.limit
+        if value is None or limit is None:
+            return "" if value is None else formats.quantity(value, unit)
+        return formats.beyond(value, unit, limit, self.caution.comparison)
 
     @property
     def limit(self) -> str:
@@ -114,7 +121,7 @@ def _already(told: Told) -> str:
     begin, end, value = told.caution.begin, told.caution.end, told.caution.value
     if begin is None or end is None or value is None or end - begin >= _SHORTEST_HOUR:
         return ""
-    return f"{formats.quantity(value, told.caution.unit.removesuffix('/h'))}{told.lasting}"
+    return f"{told.measured(told.caution.unit.removesuffix('/h'))}{told.lasting}"
 
 
 def _per_kg(told: Told) -> str:
@@ -177,7 +184,7 @@ def _off(words: str) -> Callable[[Told], str]:
 
 
 def _raised(told: Told) -> str:
-    return f"canister above the chest{told.since}; it stays below the chest and upright"
+    return f"canister above the chest{told.since}; it belongs below the chest, upright"
 
 
 def _kinked(told: Told) -> str:

@@ -10,6 +10,7 @@ from __future__ import annotations
 from datetime import UTC, datetime, timedelta, tzinfo
 
 _WEEKDAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
+_MOST_PLACES = 3
 _MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 
 
@@ -37,6 +38,28 @@ def quantity(value: float, unit: str) -> str:
     """A measured value with its unit; whole for mL and mL/h, else to one decimal."""
     places = 0 if unit in {"mL", "mL/h", "min"} else 1
     return f"{number(value, places)} {unit}".rstrip()
+
+
+def beyond(value: float, unit: str, limit: float, comparison: str) -> str:
+    """A measured value that meets a rule, so exact that it is seen to meet it: "100.4 mL/h", over 100."""
+    places = 0 if unit in {"mL", "mL/h", "min"} else 1
+    while places < _MOST_PLACES and not _meets(round(value, places), limit, comparison):
+        places += 1
+    return f"{number(value, places)} {unit}".rstrip()
+
+
+def _meets(value: float, limit: float, comparison: str) -> bool:
+    match comparison:
+        case "over":
+            return value > limit
+        case "at_least":
+            return value >= limit
+        case "under":
+            return value < limit
+        case "at_most":
+            return value <= limit
+        case _:
+            return True
 
 
 def difference(later_ml: int, earlier_ml: int) -> str:

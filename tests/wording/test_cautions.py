@@ -237,3 +237,8 @@ def test_the_most_serious_comes_first_and_equals_keep_their_order() -> None:
 )
 def test_a_source_is_named_briefly(source: str, short: str) -> None:
     assert short_source(source) == short
+
+
+def test_a_rate_just_over_the_limit_is_not_told_as_the_limit() -> None:
+    rate = replace(URGENT, code="rate_high", unit="mL/h", value=100.4, limit=100)
+    assert text(rate).startswith("URGENT: 100.4 mL/h 18:05-19:05, over 100 mL/h (Melanson).")

@@ -94,3 +94,21 @@ def test_a_length_of_time_is_told_in_the_unit_a_nurse_would_use(minutes: int, to
 )
 def test_words_in_a_row_end_with_and(words: tuple[str, ...], told: str) -> None:
     assert formats.listed(words) == told
+
+
+@pytest.mark.parametrize(
+    ("value", "comparison", "told"),
+    [
+        (100.4, "over", "100.4 mL/h"),
+        (100.04, "over", "100.04 mL/h"),
+        (100.6, "over", "101 mL/h"),
+        (130.4, "over", "130 mL/h"),
+        (100.4, "at_least", "100 mL/h"),
+        (99.6, "under", "99.6 mL/h"),
+        (99.4, "under", "99 mL/h"),
+        (100.4, "at_most", "100 mL/h"),
+        (100.4, "", "100 mL/h"),
+    ],
+)
+def test_a_rate_that_meets_a_rule_is_seen_to_meet_it(value: float, comparison: str, told: str) -> None:
+    assert formats.beyond(value, "mL/h", 100, comparison) == told
