@@ -8,8 +8,9 @@ from pathlib import Path
 import click
 
 from bot.cli.options import config_option, database_option, settings_of
+from bot.cli.progress import followed
 from bot.store.connect import connect
-from bot.store.copying import lines_of
+from bot.store.copying import lines_of, row_count
 from bot.store.store import Store
 
 
@@ -25,7 +26,8 @@ def command(config: Path | None, database: str | None, file: Path) -> None:
     try:
         handle = os.open(partial, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600)
         with os.fdopen(handle, "w", encoding="utf-8") as lines, store.connection() as connection:
-            lines.writelines(f"{line}\n" for line in lines_of(connection))
+            rows = followed(lines_of(connection), "rows", row_count(connection))
+            lines.writelines(f"{row}\n" for row in rows)
             lines.flush()
             os.fsync(lines.fileno())
         os.link(partial, file)  # fails where there is such a file, unlike a rename

@@ -16,10 +16,9 @@ from pathlib import Path
 from typing import Literal, get_args
 
 import click
-from rich.console import Console
-from rich.progress import Progress
 
 from bot.cli.options import config_option, database_option, settings_of, units_option
+from bot.cli.progress import followed
 from bot.engine.cautions import cautions
 from bot.engine.ledger import Ledger, fold
 from bot.engine.patient import Patient
@@ -101,7 +100,8 @@ def _ledgers(unit: Unit, store: Store, wanted: Wanted) -> tuple[Ledger, ...]:
     with store.turn(unit.id) as book:
         names = book.every_drain()
     found = []
-    for drain in _followed(tuple(name for name in names if wanted.drain in (None, name))):
+    asked = tuple(name for name in names if wanted.drain in (None, name))
+    for drain in followed(asked, "drains", len(asked), prints=True):
         with store.turn(unit.id) as book:
             found.append(fold(book.entries(drain), unit.policy.capacity_ml))
     return tuple(each for each in found if wanted.bed is None or wanted.bed in {bed for _, bed in each.beds})
@@ -119,16 +119,6 @@ def _standing(unit: Unit, ledgers: tuple[Ledger, ...], now: datetime) -> Iterato
             sentence = caution_text(caution, unit.zone, now, bed=bed)
             held = names if caution.drain is None else (caution.drain,)
             yield Standing(bed=bed, caution=caution, sentence=sentence, drains=held)
-
-
-def _followed(drains: tuple[str, ...]) -> Iterator[str]:
-    """The drains, with a progress bar on stderr where someone looks at it and the export goes elsewhere."""
-    console = Console(stderr=True)
-    if not console.is_terminal or sys.stdout.isatty():
-        yield from drains
-        return
-    with Progress(console=console, transient=True) as progress:
-        yield from progress.track(drains, description="drains")
 
 
 def _wanted(given: dict[str, str | None]) -> Wanted:

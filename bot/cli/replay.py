@@ -9,15 +9,13 @@ from __future__ import annotations
 
 import json
 import sys
-from collections.abc import Iterable, Iterator
 from datetime import UTC, datetime, tzinfo
 from pathlib import Path
 from typing import Any, TextIO
 
 import click
-from rich.console import Console
-from rich.progress import Progress
 
+from bot.cli.progress import followed
 from bot.cli.unit_file import unit_option, unit_or_demo
 from bot.intake import Deployment, Incoming, TextError, clean_text, handle
 from bot.intake.respond import deployment
@@ -41,7 +39,7 @@ def command(file: TextIO, unit: Path | None) -> None:
     where = deployment((ward,), store)
     wrong = 0
     try:
-        for number, line in enumerate(_followed(file), start=1):
+        for number, line in enumerate(followed(file, "messages", prints=True), start=1):
             if line.strip():
                 wrong += not _replay(line, number, where, ward.zone)
     finally:
@@ -102,14 +100,3 @@ def _replay(line: str, number: int, where: Deployment, zone: tzinfo) -> bool:
     sys.stdout.write(outcome.answer + "\n")
     sys.stdout.flush()
     return True
-
-
-def _followed(lines: Iterable[str]) -> Iterator[str]:
-    """The lines, with a progress bar on stderr where someone looks at it and the answers go elsewhere."""
-    console = Console(stderr=True)
-    if not console.is_terminal or sys.stdout.isatty():
-        yield from lines
-        return
-    known = tuple(lines)
-    with Progress(console=console, transient=True) as progress:
-        yield from progress.track(known, description="messages")

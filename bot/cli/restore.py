@@ -7,9 +7,10 @@ from pathlib import Path
 import click
 
 from bot.cli.options import config_option, database_option, settings_of
+from bot.cli.progress import followed
+from bot.cli.verify import looked_through
 from bot.store import LedgerError, open_store
 from bot.store.copying import read_in
-from bot.store.verify import flaws
 
 
 @click.command("restore")
@@ -22,8 +23,8 @@ def command(config: Path | None, database: str | None, file: Path) -> None:
     store = open_store(settings.database_url)
     try:
         with file.open(encoding="utf-8") as lines, store.connection() as connection:
-            count = read_in(connection, lines)
-            flaw = next(flaws(connection), None)
+            count = read_in(connection, followed(lines, "rows"))
+            flaw = next(looked_through(connection), None)
             if flaw is not None:
                 raise LedgerError(f"{flaw.where}: {flaw.what}")
     except LedgerError as wrong:

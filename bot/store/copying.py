@@ -37,9 +37,15 @@ def lines_of(connection: Connection) -> Iterator[str]:
     yield canonical({"rows": count})
 
 
+def row_count(connection: Connection) -> int:
+    """How many rows the database has."""
+    counts = (select(func.count()).select_from(table) for table in metadata.sorted_tables)
+    return sum(connection.scalar(count) or 0 for count in counts)
+
+
 def read_in(connection: Connection, lines: Iterable[str]) -> int:
     """How many rows were read into this empty database. LedgerError, naming the line, on anything else."""
-    if any(connection.scalar(select(func.count()).select_from(table)) for table in metadata.sorted_tables):
+    if row_count(connection):
         raise LedgerError("the database is not empty")
     count = _read_rows(connection, lines)
     _count_on(connection)

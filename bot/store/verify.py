@@ -5,12 +5,12 @@ Finds what was altered behind the program's back. It reads every row, a drain at
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from itertools import groupby
-from typing import Any
+from typing import Any, TypeAlias
 
-from sqlalchemy import Connection, Row, select
+from sqlalchemy import Connection, Row, func, select
 
 from bot.store.chain import START, link
 from bot.store.errors import LedgerError
@@ -18,6 +18,9 @@ from bot.store.ledgers import entry_of
 from bot.store.schema import HEAD, step
 from bot.store.tables import drains, entries
 from bot.store.triggers import unguarded
+
+Ledger: TypeAlias = tuple[str, Iterator[Row[Any]]]
+Follow: TypeAlias = Callable[[Iterable[Ledger]], Iterator[Ledger]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,23 +31,31 @@ class Flaw:
     what: str
 
 
-def flaws(connection: Connection) -> Iterator[Flaw]:
-    """What is wrong, the schema first and then drain by drain in the order in which they were opened."""
+def flaws(connection: Connection, follow: Follow = iter) -> Iterator[Flaw]:
+    """What is wrong, the schema first and then drain by drain in the order in which they were opened.
+
+    `follow` is handed the ledgers one by one as they are looked at: for whoever shows how far it is.
+    """
     if (found := step(connection)) != HEAD:
         yield Flaw("schema", f"is at {found}, not at {HEAD}")
         return
     for trigger in unguarded(connection):
         yield Flaw(trigger, "the trigger is missing")
-    yield from entry_flaws(connection)
+    yield from entry_flaws(connection, follow)
 
 
-def entry_flaws(connection: Connection) -> Iterator[Flaw]:
+def drain_count(connection: Connection) -> int:
+    """How many ledgers there are to look at."""
+    return connection.scalar(select(func.count(func.distinct(entries.c.drain)))) or 0
+
+
+def entry_flaws(connection: Connection, follow: Follow = iter) -> Iterator[Flaw]:
     """The first flaw of each drain's ledger: what comes after it hangs on the broken link."""
     query = select(entries).join(drains, drains.c.id == entries.c.drain)
     rows = connection.execution_options(yield_per=1000).execute(
         query.order_by(drains.c.seq, entries.c.position)
     )
-    for _, ledger in groupby(rows, key=lambda row: row.drain):
+    for _, ledger in follow(groupby(rows, key=lambda row: row.drain)):
         flaw = next(_ledger_flaws(ledger), None)
         if flaw is not None:
             yield flaw
