@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from datetime import datetime
 from functools import lru_cache
 
@@ -46,27 +46,66 @@ def outstanding(ledger: Ledger, schedule: Schedule, chart_by: ChartBy = "mark") 
 
     The chart is taken to hold what was given out, as it was given out: several corrections of one volume
     come out as one amendment, and a correction taken back as none. Cost: two folds per entry that reaches
-    back since the last "amended"; late lines in a row that each fall into a charted stretch are one step.
+    back since the last "amended" and since this ledger was last asked about.
     """
     since = _seen(ledger.entries)
     reaching = _reaching_back(ledger.entries) if chart_by == "mark" else _counting(ledger.entries)
     turns = tuple(turn for turn in reaching if turn >= since)
-    return _outstanding(ledger, schedule, turns, chart_by) if turns else ()
+    if not turns:
+        return ()
+    memory = _memory(ledger.drain, ledger.capacity_ml, schedule, chart_by, since)
+    told = memory.told  # read once: another thread may be asking about the same drain
+    if told is None or told[0] != ledger.entries:
+        told = memory.told = (ledger.entries, _outstanding(ledger, schedule, turns, chart_by, memory))
+    return told[1]
 
 
-@lru_cache(maxsize=64)  # A message asks for the ledger that the message before it left.
+@dataclass(frozen=True, slots=True)
+class _Step:
+    """What was on the chart, and what held, before a step that begins after these entries."""
+
+    entries: tuple[Entry, ...]
+    chart: _Held
+    known: _Held
+    place: int
+
+
+@dataclass(slots=True)
+class _Memory:
+    """The last step of a drain's amend list: a ledger that has only grown is reckoned on from there.
+
+    Nothing is taken from it unless its entries are the ledger's own.
+    """
+
+    told: tuple[tuple[Entry, ...], tuple[Amendment, ...]] | None = None
+    step: _Step | None = None
+
+    def step_of(self, entries: tuple[Entry, ...], first: int) -> _Step:
+        """The step to go on from."""
+        step = self.step
+        if step is not None and entries[: len(step.entries)] == step.entries:
+            return step
+        return _Step(entries[:first], {}, {}, first)
+
+
+@lru_cache(maxsize=256)
+def _memory(_drain: str, _capacity_ml: int, _schedule: Schedule, _chart_by: ChartBy, _since: int) -> _Memory:
+    """What is remembered of a drain."""
+    return _Memory()
+
+
 def _outstanding(
-    ledger: Ledger, schedule: Schedule, turns: tuple[int, ...], chart_by: ChartBy
+    ledger: Ledger, schedule: Schedule, turns: tuple[int, ...], chart_by: ChartBy, memory: _Memory
 ) -> tuple[Amendment, ...]:
-    entries, place = ledger.entries, turns[0]
-    chart: _Held = {}
-    known: _Held = {}
-    for turn in turns:
-        if turn < place:
-            continue
+    entries = ledger.entries
+    step = memory.step_of(entries, turns[0])
+    chart, known, place = dict(step.chart), step.known, step.place
+    for turn in turns[bisect_left(turns, len(step.entries) - 1) :]:
+        if turn == turns[-1]:
+            memory.step = _Step(entries[: turn + 1], dict(chart), known, place)
         was = known if known and turn == place else _volumes(ledger, turn, schedule, chart_by)
         chart |= {key: interval for key, interval in was.items() if key not in known}
-        place = _step_end(entries, turn, was) if chart_by == "mark" else turn + 1
+        place = turn + 1
         known = _volumes(ledger, place, schedule, chart_by)
         chart |= _charted_afresh(was, known)
     holds = _held(charted(ledger, schedule, chart_by))
@@ -78,28 +117,6 @@ def _outstanding(
 def _volumes(ledger: Ledger, count: int, schedule: Schedule, chart_by: ChartBy) -> _Held:
     """What was charted after the first `count` entries."""
     return _held(charted(fold(ledger.entries[:count], ledger.capacity_ml), schedule, chart_by))
-
-
-def _step_end(entries: Sequence[Entry], turn: int, was: _Held) -> int:
-    """How many entries the step that begins with this one takes in.
-
-    Late lines that each fall into a stretch charted before them are one step: what they split it into is
-    all amendment, so nothing between them comes onto the chart.
-    """
-    stretches = [(interval.begin.at, interval.end.at) for interval in was.values()]
-    end = turn
-    while end < len(entries) and (
-        _splits(entries[end], stretches) or (end > turn and not _counts(entries[end]))
-    ):
-        end += 1
-    return max(end, turn + 1)
-
-
-def _splits(entry: Entry, stretches: Sequence[tuple[datetime, datetime]]) -> bool:
-    if not isinstance(entry.payload, Line) or entry.payload.closing:
-        return False
-    place = bisect_left(stretches, entry.at, key=lambda stretch: stretch[0])
-    return place > 0 and entry.at < stretches[place - 1][1]
 
 
 def _held(given_out: Iterable[Interval]) -> _Held:
@@ -163,7 +180,9 @@ def _charted(interval: Interval) -> Charted:
 
 def _overlapping(interval: Interval, others: Sequence[Interval]) -> list[Interval]:
     """Those that share a stretch with it; a volume of no length belongs to the stretch that ends there."""
-    return [one for one in others if _overlap(interval, one)]
+    begin, end = interval.begin.at, interval.end.at
+    near = (one for one in others if one.begin.at <= end and begin <= one.end.at)
+    return [one for one in near if _overlap(interval, one)]
 
 
 def _overlap(one: Interval, other: Interval) -> bool:

@@ -8,19 +8,21 @@ Judged is the newest hour: stretches that end less than 45 min before the last l
 stands until a later whole hour is known.
 
 Cost: each function looks only at the lines of its window: n hours back for an n-hour rule, 75 min back from
-each line of the last 45 min for an hour. Linear in the lines of the window, but for lines within 75 min of
-each other, which are compared pairwise.
+each line of the last 45 min for an hour. Linear in the lines of the window, but for those that are 45 to
+75 min apart, which are compared pairwise; a chain of hours is looked for only behind a newest hour that meets
+the rule.
 """
 
 from __future__ import annotations
 
 import math
+from bisect import bisect_right
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from bot.engine.ledger import Ledger
-from bot.engine.series import Series, first_within, series_of
+from bot.engine.series import Point, Series, first_within, series_of
 
 SHORTEST = timedelta(minutes=45)
 LONGEST = timedelta(minutes=75)
@@ -88,10 +90,16 @@ def _mean(series: Series, begin: int, end: int) -> Rate:
     return Rate(
         begin=first.at,
         end=last.at,
-        value=(last.total_ml - first.total_ml) * HOUR / (last.at - first.at),
+        value=_hourly(series, begin, end),
         average=last.at - first.at > LONGEST,
         at_least=last.gaps > first.gaps,
     )
+
+
+def _hourly(series: Series, begin: int, end: int) -> float:
+    """The rate over a stretch, in mL/h."""
+    first, last = series[begin], series[end]
+    return (last.total_ml - first.total_ml) * HOUR / (last.at - first.at)
 
 
 def newest_ends(series: Series) -> range:
@@ -107,13 +115,20 @@ def newest_ends(series: Series) -> range:
 
 def highest_rate(series: Series, inside: Inside = anywhere) -> Rate | None:
     """The most that is proven of any one of the newest hours, in mL/h."""
-    hours = (
-        hour
-        for end in newest_ends(series)
-        for hour in _hours_ending(series, end)
-        if inside(hour.begin, hour.end)
-    )
-    return max((*hours, *_amounts(series, HOUR, inside)), key=_telling, default=None)
+    hours = (_highest_hour(series, end, inside) for end in newest_ends(series))
+    found = (*(hour for hour in hours if hour is not None), *_amounts(series, HOUR, inside))
+    return max(found, key=_telling, default=None)
+
+
+def _highest_hour(series: Series, end: int, inside: Inside) -> Rate | None:
+    """The highest of the hours that end there; of several as high the shortest."""
+    highest: float | None = None
+    place = end
+    for begin in _hours_before(series, end):
+        value = _hourly(series, begin, end)
+        if (highest is None or value > highest) and inside(series[begin].at, series[end].at):
+            highest, place = value, begin
+    return None if highest is None else _mean(series, place, end)
 
 
 def highest_amount(series: Series, window: timedelta, inside: Inside = anywhere) -> Rate | None:
@@ -154,14 +169,14 @@ def _proven(series: Series, begin: int, end: int, window: timedelta) -> Rate:
     )
 
 
-def _hours_ending(series: Series, end: int) -> Iterator[Rate]:
-    """The hours of 45 to 75 min that end there, each scaled to 60."""
-    for begin in range(end - 1, -1, -1):
-        span = series[end].at - series[begin].at
-        if span > LONGEST:
-            return
-        if span >= SHORTEST:
-            yield _mean(series, begin, end)
+def _hours_before(series: Series, end: int) -> range:
+    """The places where an hour of 45 to 75 min begins that ends there, the shortest hour first."""
+    latest = bisect_right(series, series[end].at - SHORTEST, 0, end, key=_moment) - 1
+    return range(latest, first_within(series, end, LONGEST) - 1, -1)
+
+
+def _moment(point: Point) -> datetime:
+    return point.at
 
 
 def sustained(
@@ -177,7 +192,7 @@ def sustained(
     Averages over longer stretches never count. `longer`: together they must last longer than that.
     """
     ends = newest_ends(series)
-    if not ends or not hours:
+    if not hours or not any(_meets(series, end, met, inside) for end in ends):
         return None
     first = first_within(series, ends[-1], (hours + 2) * LONGEST)
     chains: list[dict[int, Rate]] = [{place: _nothing(series, place) for place in range(first, len(series))}]
@@ -192,26 +207,32 @@ def _nothing(series: Series, place: int) -> Rate:
     return Rate(begin=series[place].at, end=series[place].at, value=math.inf, hours=0)
 
 
+def _meets(series: Series, end: int, met: Callable[[float], bool], inside: Inside) -> bool:
+    """Whether any hour that ends there meets the rule."""
+    return any(
+        met(_hourly(series, begin, end)) and inside(series[begin].at, series[end].at)
+        for begin in _hours_before(series, end)
+    )
+
+
 def _longer_by_one(
     series: Series, chains: dict[int, Rate], met: Callable[[float], bool], inside: Inside, longest: bool
 ) -> dict[int, Rate]:
     """Each chain of hours with one more hour put at its end; of several to one line the best."""
     grown: dict[int, Rate] = {}
     for end in chains:
-        for begin in range(end - 1, min(chains) - 1, -1):
-            if series[end].at - series[begin].at > LONGEST:
-                break
-            chain = _with_hour(series, chains.get(begin), begin, end)
-            if chain and met(_mean(series, begin, end).value) and inside(series[begin].at, series[end].at):
-                grown[end] = _better(grown.get(end), chain, longest)
+        for begin in _hours_before(series, end):
+            chain = chains.get(begin)
+            if chain is None:
+                continue
+            value = _hourly(series, begin, end)
+            if met(value) and inside(series[begin].at, series[end].at):
+                grown[end] = _better(grown.get(end), _with_hour(chain, series[end].at, value), longest)
     return grown
 
 
-def _with_hour(series: Series, chain: Rate | None, begin: int, end: int) -> Rate | None:
-    if chain is None or series[end].at - series[begin].at < SHORTEST:
-        return None
-    lowest = min(chain.value, _mean(series, begin, end).value)
-    return Rate(begin=chain.begin, end=series[end].at, value=lowest, hours=chain.hours + 1)
+def _with_hour(chain: Rate, end: datetime, value: float) -> Rate:
+    return Rate(begin=chain.begin, end=end, value=min(chain.value, value), hours=chain.hours + 1)
 
 
 def _better(one: Rate | None, other: Rate, longest: bool) -> Rate:

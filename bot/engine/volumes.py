@@ -5,6 +5,7 @@ Each mL is charted once: over any cut at lines the volumes add up to the total.
 
 from __future__ import annotations
 
+from datetime import datetime
 from itertools import pairwise
 
 from bot.engine.ledger import Ledger
@@ -73,6 +74,7 @@ class _Cuts:
         self._schedule = schedule
         self._places = {level.entry: index for index, level in enumerate(ledger.levels)}
         self._found: dict[Shift, Boundary | None] = {}
+        self._shift: Shift | None = None
 
     def interval(self, index: int, begin: Level, end: Level) -> Interval:
         """The volume between two neighbours; `index` is the place of `end` among the levels."""
@@ -90,13 +92,20 @@ class _Cuts:
     def _shift_of(self, index: int, end: Level) -> Shift:
         """The shift whose boundaries enclose it: not always the one on the clock, as a closing line may be
         up to 2 h early or late."""
-        shift = shift_at(self._schedule, end.at)
+        shift = self._shift_at(end.at)
         if self._lined(shift) and index <= self._place(shift):
             return shift_before(self._schedule, shift)
-        following = shift_after(self._schedule, shift)
+        following = self._following
         if self._lined(following) and index > self._place(following):
             return following
         return shift
+
+    def _shift_at(self, moment: datetime) -> Shift:
+        """The shift on the clock; the levels come in order, so it is mostly that of the one before."""
+        if self._shift is None or not self._shift.start <= moment < self._shift.end:
+            self._shift = shift_at(self._schedule, moment)
+            self._following = shift_after(self._schedule, self._shift)
+        return self._shift
 
     def _lined(self, shift: Shift) -> bool:
         found = self._boundary(shift)

@@ -11,7 +11,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import MISSING, Field, fields
 from datetime import datetime
 from enum import StrEnum
-from functools import cache
+from functools import cache, lru_cache
 from types import UnionType
 from typing import Any, Literal, TypeVar, Union, get_args, get_origin, get_type_hints
 
@@ -35,6 +35,7 @@ def encode(payload: Payload) -> str:
     return canonical({name: value for name, value in held.items() if value is not None})
 
 
+@lru_cache(maxsize=32_768)  # a turn reads whole ledgers, and most of their entries again and again
 def decode(kind: str, text: str) -> Payload:
     """The payload that `encode` wrote, checked field by field."""
     try:

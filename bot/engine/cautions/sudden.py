@@ -48,31 +48,37 @@ def mean_before(series: Series, place: int, reach: timedelta) -> float | None:
 def _risen(rule: Rule, subject: Subject) -> Caution | None:
     series, window = subject.series, timedelta(hours=rule.window_h or 2)
     found: list[Caution] = []
+    floor, means = rule.floor or 0, dict[int, float | None]()
     for end in newest_ends(series):
-        for begin in range(end - 1, -1, -1):
-            if series[end].at - series[begin].at > LONGEST:
-                break
-            mean = mean_before(series, begin, window)
+        for begin in range(end - 1, first_within(series, end, LONGEST) - 1, -1):
+            if series[end].total_ml - series[begin].total_ml < floor:
+                continue  # nor is it that much in an hour
             volume = _in_an_hour(series, begin, end)
+            if begin not in means:
+                means[begin] = mean_before(series, begin, window)
+            mean = means[begin]
             if mean is not None and _is_rise(rule, volume, mean):
-                found.append(
-                    raised(
-                        rule,
-                        subject.drain,
-                        value=volume,
-                        limit=rule.value,
-                        unit="mL",
-                        comparison=rule.comparison,
-                        begin=series[begin].at,
-                        end=series[end].at,
-                        detail=f"{mean:,.0f} mL/h before",
-                    )
-                )
+                found.append(_rise(rule, subject, (begin, end), volume, mean))
     return max(found, key=lambda caution: (caution.value or 0, caution.end), default=None)
 
 
 def _is_rise(rule: Rule, volume: float, mean: float) -> bool:
     return volume >= (rule.floor or 0) and rule.met_by(round(volume, 6), round(rule.value * mean, 6))
+
+
+def _rise(rule: Rule, subject: Subject, stretch: tuple[int, int], volume: float, mean: float) -> Caution:
+    begin, end = stretch
+    return raised(
+        rule,
+        subject.drain,
+        value=volume,
+        limit=rule.value,
+        unit="mL",
+        comparison=rule.comparison,
+        begin=subject.series[begin].at,
+        end=subject.series[end].at,
+        detail=f"{mean:,.0f} mL/h before",
+    )
 
 
 def _in_an_hour(series: Series, begin: int, end: int) -> float:

@@ -9,7 +9,16 @@ from bot.engine.cautions.scene import Scene, Subject, clamped_spells, raised
 from bot.engine.entries import Line
 from bot.engine.ledger import Ledger
 from bot.engine.policy import Rule
-from bot.engine.rates import HOUR, LONGEST, Rate, highest_amount, highest_rate, sustained
+from bot.engine.rates import (
+    HOUR,
+    LONGEST,
+    Inside,
+    Rate,
+    anywhere,
+    highest_amount,
+    highest_rate,
+    sustained,
+)
 from bot.engine.values import Caution, Level
 
 PAUSE = timedelta(minutes=15)
@@ -115,9 +124,7 @@ def _measured(rule: Rule, subject: Subject) -> Rate | None:
 
 
 def _by_measure(rule: Rule, subject: Subject, limit: float) -> Rate | None:
-    def inside(begin: datetime, end: datetime) -> bool:
-        return subject.inside(rule, begin, end)
-
+    inside = _inside(rule, subject)
     hours = int(rule.window_h or 1)
     match rule.measure:
         case "rate":
@@ -138,6 +145,13 @@ def _by_measure(rule: Rule, subject: Subject, limit: float) -> Rate | None:
             return _since_placement(subject.drain, rule)
         case _:
             return None
+
+
+def _inside(rule: Rule, subject: Subject) -> Inside:
+    """Where the row looks; a row of any time is not asked of each stretch."""
+    if not rule.after_h and rule.within_h is None:
+        return anywhere
+    return lambda begin, end: subject.inside(rule, begin, end)
 
 
 def _since_placement(drain: Ledger, rule: Rule) -> Rate | None:
