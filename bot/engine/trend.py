@@ -60,9 +60,19 @@ class Trend:
 
 
 def trend_of(
-    ledger: Ledger, schedule: Schedule, begin: datetime, end: datetime, cautions: Iterable[Caution] = ()
+    ledger: Ledger,
+    schedule: Schedule,
+    begin: datetime,
+    end: datetime,
+    cautions: Iterable[Caution] = (),
+    *,
+    volumes: bool = True,
 ) -> Trend:
-    """The drain's trend in that window. Of the cautions those of this drain, or of its bed as a whole."""
+    """The drain's trend in that window. Of the cautions those of this drain, or of its bed as a whole.
+
+    Without `volumes` there are no steps: enough for a small picture, and half the work.
+    """
+    steps = intervals(ledger, schedule) if volumes else ()
     shown = [level for level in ledger.levels if begin <= level.at <= end]
     before = ledger.level_before(begin)
     first = before.at if before is not None else begin
@@ -72,11 +82,7 @@ def trend_of(
         begin=begin,
         end=end,
         levels=(*((before,) if before is not None else ()), *shown),
-        steps=tuple(
-            step
-            for step in intervals(ledger, schedule)
-            if first <= step.begin.at and begin < step.end.at <= end
-        ),
+        steps=tuple(each for each in steps if first <= each.begin.at and begin < each.end.at <= end),
         shifts=tuple(_shifts(schedule, begin, end)),
         exchanges=tuple(entry.at for entry, _ in ledger.of_kind(Exchanged) if begin <= entry.at <= end),
         struck=tuple(each for each in _struck(ledger) if begin <= each.at <= end),

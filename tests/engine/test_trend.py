@@ -88,3 +88,12 @@ def test_the_cautions_of_another_drain_of_the_bed_are_left_out() -> None:
     other, bed = replace(own, drain="b" * 16), replace(own, drain=None)
     trend = trend_of(hourly(50).ledger, SCHEDULE, at("07:00"), at("12:00"), (own, other, bed))
     assert trend.cautions == (own, bed)
+
+
+def test_a_trend_for_a_small_picture_leaves_the_volumes_out_and_nothing_else() -> None:
+    ledger = hourly(50, 60).ledger
+    whole, small = (
+        trend_of(ledger, SCHEDULE, at("07:00"), at("12:00"), volumes=volumes) for volumes in (True, False)
+    )
+    assert len(whole.steps) == 2
+    assert small == replace(whole, steps=())

@@ -172,7 +172,7 @@ def _tube(desk: Desk, ledger: Ledger, cautions: tuple[Caution, ...]) -> TubeCard
         age=view.ago(last.at) if last else "",
         shift=short_sum(shift_sum(ledger, desk.schedule, shift, desk.now), view, shift.start),
         rate=short_rate(desk, ledger) or NOT_KNOWN,
-        trend=trend_of(ledger, desk.schedule, desk.now - SMALL, desk.now, cautions),
+        trend=trend_of(ledger, desk.schedule, desk.now - SMALL, desk.now, cautions, volumes=False),
         shown=Shown(drains=(ledger.drain,), begin=_full_hour(desk.now - LARGE)),
     )
 

@@ -2,18 +2,22 @@
 
 from __future__ import annotations
 
+import json
 import re
 from datetime import timedelta
 
 import pytest
 
-from bot.cli.demo_ward import tell_story
+from bot.cli.demo_ward import story, tell_story
 from bot.intake import Deployment, Incoming, handle
-from bot.links import Shown
+from bot.intake.respond import deployment
+from bot.links import Links, Shown
 from bot.settings import Settings
+from bot.store import open_store
+from bot.unit import demo_unit
 from bot.web import web_app
 from tests.web.client import NOW, SECRET
-from tests.web.pages.visit import ADDRESS, Visit, answer
+from tests.web.pages.visit import ADDRESS, Visit, answer, token
 
 
 @pytest.fixture
@@ -117,3 +121,18 @@ def test_both_tubes_of_a_bed_have_a_picture_each(carla: Visit) -> None:
     page = carla.opens(path).text
     assert page.count("<svg") == 2
     assert page.index("Bed 12 left") < page.index("Bed 12 right")
+
+
+@pytest.mark.parametrize("hour", range(0, 24, 3))
+def test_the_demonstration_is_the_same_at_any_time_of_day(hour: int) -> None:
+    ward = deployment((demo_unit(),), open_store(), Links(ADDRESS, (SECRET,)))
+    now = NOW.replace(hour=hour)
+    outcomes = [json.loads(handle(incoming, ward).answer) for incoming in story(now)]
+    assert [each["reply"] for each in outcomes if each["status"] != "recorded"] == []
+    carla = Visit(web_app(ward, Settings(secrets=(SECRET,), address=ADDRESS), lambda: now), ward)
+    assert ward.links is not None
+    link = ward.links.door("harbour-ward", "carla", now).url.removeprefix(ADDRESS)
+    carla.submits("/enter", token=token(carla.opens(link)), link=link.rpartition("/")[2])
+    found = beds(carla.opens("/beds").text)
+    assert found[0] == ("7", "urgent")
+    assert {bed for bed, _ in found} == {"3", "7", "12", "18"}
