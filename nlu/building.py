@@ -303,6 +303,9 @@ def joined_tubes(draft: Draft) -> tuple[str, ...]:
     names = tuple(sorted(dict.fromkeys(t.name for t in draft.tubes)))
     sides = {"left", "right"}
     two_sides = len(sides & set(names)) == 2
+    places = [n for n in names if n not in sides]
+    if two_sides and len(places) == 1:
+        names = tuple(f"{side} {places[0]}" for side in sorted(sides))
     if len(names) < 2 or not (draft.joined or two_sides):
         return ()
     return names

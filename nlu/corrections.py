@@ -113,9 +113,8 @@ def _is_between(items: tuple[Item, ...], k: int) -> bool:
 
 def _is_not_but(items: tuple[Item, ...]) -> bool:
     """ "bed 12 not 950, 905": nothing but where, and two numbers of which the first is denied."""
-    kinds = [
-        "neg" if i.value == "neg" else i.role for i in items if i.role not in {"sep", "bed", "tube", "time"}
-    ]
+    said = [i for i in items if i.role not in {"sep", "bed", "tube", "time"} and i.value != "bed"]
+    kinds = ["neg" if i.value == "neg" else i.role for i in said]
     return kinds == ["neg", "num", "num"] and items[-1].role == "num" and any(i.role == "bed" for i in items)
 
 

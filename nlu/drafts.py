@@ -159,6 +159,8 @@ class Gathering:
             self.open().bed = item
         elif self.linked in {"and", ",", "&", "+"}:
             draft.more_beds.append(item)
+        elif item.link == "to" and not draft.kind:
+            draft.kind, draft.to_bed = "moved", item
         else:
             draft.clash("bed", draft.bed, item)
 

@@ -123,6 +123,10 @@ def _doubts(draft: Draft, arrived: datetime) -> list[str]:
         and not draft.shared_time
     ):
         found += _bare_time(draft, time, level, arrived)
+    if time is not None and level is not None and time.lead == "level" and not time.at:
+        found += ["a number behind the word for a line is a level"] * any(
+            c.day is not None for c in time.clocks
+        )
     if level is not None and is_bare(level) and not draft.kind:
         found += _bare_level(draft, level, time, arrived)
     if level is not None and is_bare(level) and draft.kind in PLAIN_TIME:
@@ -139,7 +143,8 @@ def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) 
     if time.lead:
         return ["a number after a level cue is no time"]
     if level is None:
-        if draft.kind in PLAIN_TIME and _could_be_level(time):
+        told = draft.final is not None and time.clocklike and time.within(RECENT, arrived)
+        if draft.kind in PLAIN_TIME and _could_be_level(time) and not told:
             return ["a bare number may be a level or a time"]
         return []
     if level.lead == "at" and not level.unit and time.start > level.start:
@@ -155,6 +160,8 @@ def _could_be_level(time: Item) -> bool:
 
 
 def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime) -> list[str]:
+    if time is None and _is_line_of(level, draft) and level.possible(arrived):
+        return ["the line of that time, or its level"]
     if time is None or draft.shared_time:
         at = level.at or (
             len(level.digits) == 4 and level.digits[0] != "0" and not draft.wants and not draft.closing
@@ -163,6 +170,12 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
     if time.sure_time or time.within(RECENT, arrived):
         return []
     return ["the level could be the time"] if _near(level, arrived) else []
+
+
+def _is_line_of(level: Item, draft: Draft) -> bool:
+    """ "bed 12 1900 mark": the number stands before the only word for a line."""
+    before = draft.wants is not None and draft.wants.start >= level.end
+    return before and not level.lead and len(level.digits) == 4 and level.clocklike
 
 
 def _near(level: Item, arrived: datetime) -> bool:

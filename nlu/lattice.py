@@ -21,18 +21,10 @@ from .neighbours import (
     may_follow,
     number_follows,
 )
-from .numbers import Toks, heard_as_number, numbers, starts_number, word
+from .numbers import Toks, heard_as_number, is_digits, numbers, starts_number, word
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
-from .patterns.leads import (
-    BREAKS,
-    DANGLING,
-    GLUED_BEFORE,
-    KEEPS_LEAD,
-    LEADS,
-    LEVEL_LEADS,
-    LINES,
-    MANY_LINES,
-)
+from .patterns.leads import BREAKS, DANGLING, GLUED_BEFORE, KEEPS_LEAD, LEADS, LEVEL_LEADS, LINES
+from .patterns.leads import MANY_LINES as MANY
 from .pipeline import Cue, Read
 from .places import Places
 from .ways import Way, followed
@@ -53,7 +45,7 @@ class Lattice:
         self.broken = read.broken
         self.index = index
         self.voice = voice
-        self.asks = any(cue.label in {"ask", "question"} for cue in read.cues)
+        self.asks = any(_asks(cue, read.tokens) for cue in read.cues)
         self.overfull = False
         self.widest = max(2, min(WIDEST, WORK // max(1, len(read.tokens))))
         self.places = Places(read.tokens, index, voice)
@@ -77,6 +69,9 @@ class Lattice:
         return kept
 
     def _steps(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
+        if way.lead == "bed" and is_digits(self.toks, i) and self.places.labels(i):
+            yield from self._beds(i, way, cued=True)
+            return
         if i in self.written and not way.at:
             end, label = self.written[i]
             yield end, way.with_item(Item("bed", i, end, label=label, link=link_before(self.toks, i)))
@@ -118,7 +113,8 @@ class Lattice:
 
     def _dangles(self, i: int, way: Way) -> bool:
         """Whether a word that must belong to the number before it was left over."""
-        return word(self.toks, i) in DANGLING and bool(way.items) and way.items[-1].role == "num"
+        before = way.items[-1:]
+        return word(self.toks, i) in DANGLING and any(b.role == "num" and b.end == i for b in before)
 
     # Times
 
@@ -150,7 +146,7 @@ class Lattice:
             case "side" | "place":
                 tube = replace(item, role="tube", value="", name=cue.value)
                 return way.with_item(tube, way.lead, at=way.at)
-            case "level" if word(self.toks, cue.end - 1) in MANY_LINES and number_follows(self.toks, cue.end):
+            case "level" if word(self.toks, cue.end - 1) in MANY and number_follows(self.toks, cue.end):
                 return way.with_item(item)
             case "litre" if word(self.toks, cue.start) == "l":
                 return way.with_item(replace(item, role="tube", value="", name="left"))
@@ -241,23 +237,19 @@ class Lattice:
 
     def _tubeword(self, cue: Cue, way: Way, item: Item) -> Iterator[tuple[int, Way]]:
         for end, label, known in self.places.labels(cue.start):
-            if known and end > cue.end and not self._followed_by_label(way):
+            if known and end > cue.end and not self._is_after(way, "bed"):
                 yield end, way.with_item(Item("bed", cue.start, end, label=label))
         found = tube_label(self.toks, cue.end)
-        if found is not None and way.lead != "bed" and not self._is_named(way):
+        if found is not None and way.lead != "bed" and not self._is_after(way, "tube"):
             yield found[0], way.with_item(Item("tube", cue.start, found[0], name=found[1]))
             if not any(number.end > found[0] for number in numbers(self.toks, cue.end)):
                 return
         yield cue.end, way.with_item(item, way.lead, at=way.at)
 
     @staticmethod
-    def _is_named(way: Way) -> bool:
+    def _is_after(way: Way, role: str) -> bool:
         """ "left tube 2": a tube with a side has no number too."""
-        return bool(way.items) and way.items[-1].role == "tube"
-
-    @staticmethod
-    def _followed_by_label(way: Way) -> bool:
-        return bool(way.items) and way.items[-1].role == "bed"
+        return bool(way.items) and way.items[-1].role == role
 
     # Numbers
 
@@ -281,12 +273,8 @@ class Lattice:
     def _beds(self, i: int, way: Way, *, cued: bool) -> Iterator[tuple[int, Way]]:
         for end, label, known in self.places.labels(i, voice=self.voice, cued=cued):
             if known or not is_spaced_letter(self.toks, i, end):
-                yield (
-                    end,
-                    way.with_item(
-                        Item("bed", i, end, label=label, known=known, link=link_before(self.toks, i))
-                    ),
-                )
+                bed = Item("bed", i, end, label=label, known=known, link=link_before(self.toks, i))
+                yield end, way.with_item(bed)
 
     def _lettered(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
         """A label that begins with letters, without the word bed: CT4."""
@@ -357,6 +345,8 @@ class Lattice:
         if cue is None or item.lead not in {"", "at", "to"}:
             return item.end, item
         behind = number_follows(self.toks, cue.end)
+        if cue.label == "level" and word(self.toks, cue.end - 1) in MANY and item.clocklike:
+            return item.end, replace(item, lead="timeword")
         if cue.label == "old" and at > item.end and not behind:
             return cue.end, replace(item, lead="old")
         if cue.label in {"amount", "out", "output"} and not number_follows(self.toks, cue.end):
@@ -381,6 +371,8 @@ class Lattice:
             return i + 1, way.with_item(Item("tube", i, i + 1, name="right"), way.lead, at=way.at)
         if text == "one":
             return i + 1, way
+        if text == "s" and word(self.toks, i - 1) == "'":
+            return i + 1, way
         if text == "@":
             return i + 1, self._at(way)
         if text == "?":
@@ -388,10 +380,14 @@ class Lattice:
         if text in KEEPS_LEAD and way.lead:
             kept = replace(way, items=(*way.items, Item("sep", i, i + 1, text))) if text == "," else way
             return i + 1, kept
-        if text == "." and i + 1 < len(self.toks) and way.lead and self.voice:
+        if text == "." and i + 1 < len(self.toks) and (way.about or (way.lead and self.voice)):
             return i + 1, way
         if text in BREAKS:
             return i + 1, way.with_item(Item("sep", i, i + 1, text))
         if not text[0].isalnum():
             return i + 1, way
         return i + 1, way.with_item(Item("cue", i, i + 1, "word", text))
+
+
+def _asks(cue: Cue, toks: Toks) -> bool:
+    return cue.label in {"ask", "question"} or (cue.label == "output" and word(toks, cue.start) == "total")

@@ -75,6 +75,8 @@ def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield f"{before.name!r} may say what the number is"
         if before.role == "level" and not before.lead and before.unit and _is_word(item):
             yield f"{item.name!r} may say what it is of"
+        if _is_word(before) and item.role == "cue" and item.value == "tubeword":
+            yield f"{before.name!r} may be the name of the tube"
         if item.role == "level" and item.lead == "to" and not item.unit:
             yield "to a number says a change of bed or of a value"
         if item.role in {"level", "volume", "output"} and word(toks, item.start - 1) in COMPARED:

@@ -33,6 +33,8 @@ def is_negative(toks: Toks, i: int) -> bool:
 def link_before(toks: Toks, i: int) -> str:
     """The word that links the number here to the one before, or nothing."""
     before = word(toks, i - 1)
+    if before in {"bed", "room", "rm"}:
+        before = word(toks, i - 2)
     return before if before in LINKS else ""
 
 

@@ -101,7 +101,10 @@ class Pipeline:
         found = sorted((m for m in matches if not _ends_a_number(toks, m[1])), key=lambda m: (m[1], -m[2]))
         kept: list[Cue] = []
         free = 0
+        begins = {start for _, start, end in found if end - start > 1}
         for key, start, end in found:
+            if end - start > 1 and end - 1 in begins and toks[end - 1].text == "no":
+                continue
             if start >= free:
                 name, value = self.labels[key]
                 kept.append(Cue(name, value, start, end))

@@ -12,6 +12,9 @@ from .lengths import length
 from .numbers import Toks, is_digits, numbers, word
 from .patterns.leads import MOST_LITRES, SPAN_BEFORE
 
+LONGEST_SPAN = 72 * 60
+"""Minutes; what is longer is no length of time that a nurse asks about: 1900 hours."""
+
 
 @dataclass(slots=True)
 class Places:
@@ -74,6 +77,8 @@ class Places:
         end, minutes = length(self.toks, i)
         if minutes is None and before in {"last", "past", "this"} and word(self.toks, i) in {"hour", "hr"}:
             end, minutes = i + 1, 60
-        if minutes is None or word(self.toks, end) in {"ago", "earlier", "back", "before", "prior"}:
+        if minutes is None or minutes > LONGEST_SPAN:
+            return None
+        if word(self.toks, end) in {"ago", "earlier", "back", "before", "prior"}:
             return None
         return Item("cue", i, end, "span", str(minutes))

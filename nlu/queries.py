@@ -29,6 +29,7 @@ RANK = (
     "last",
 )
 UNIT_WIDE = frozenset({"me", "repeat", "open", "due", "beds", "handoff", "history"})
+TIMELESS = frozenset({"me", "repeat", "open", "beds"})
 WITH_WINDOW = frozenset({"total", "trend", "chart"})
 SUMMING = frozenset({"output", "bed", "tubeword", "canister", "window", "span"})
 REPORTS = frozenset({"placed", "exchanged", "removed", "moved", "withdrawn", "corrected"})
@@ -66,6 +67,8 @@ def asked(items: tuple[Item, ...], arrived: datetime, read: Read) -> list[Statem
     """The query that the pieces make, once per bed."""
     text = read.text
     topic = _topic(items, read)
+    if _is_told(items, topic):
+        return [Unclear(slot="kind", text=text)]
     beds = list(dict.fromkeys(i.label for i in items if i.role == "bed" and i.known))
     if topic is None:
         if beds and not any(i.role == "cue" and i.value == "question" for i in items):
@@ -92,6 +95,16 @@ def asked(items: tuple[Item, ...], arrived: datetime, read: Read) -> list[Statem
     if any(i.role == "bed" and not i.known for i in items) or (not beds and not whole):
         return [Unclear(slot="bed", text=text, statement=made)]
     return [replace(made, bed=bed) for bed in beds or [None]]
+
+
+def _is_told(items: tuple[Item, ...], topic: str | None) -> bool:
+    """ "last mark was 1050 at 1900", "tipped?": more than asks for the last line."""
+    clocks = [i for i in items if i.role == "time" and not _is_window(i)]
+    if topic in TIMELESS and clocks:
+        return True
+    if topic not in {None, "last"} or any(i.role == "cue" and i.value == "question" for i in items):
+        return False
+    return len(clocks) > 1 or any(i.role == "cue" and i.value == "what" for i in items)
 
 
 def _is_window(time: Item) -> bool:

@@ -8,6 +8,7 @@ from datetime import datetime
 from typing import Literal, NamedTuple
 
 from . import answers, corrections, hypotheses, queries
+from .bridging import bridged
 from .building import Builder
 from .cutting import cuts
 from .drafts import Draft
@@ -87,6 +88,7 @@ def _outcome(text: str, ward: Ward) -> Outcome:
     labelled = written(read.tokens, ward.index)
     if labelled:
         read = read._replace(cues=pipeline().cues(_without(read.tokens, labelled)))
+    read = read._replace(cues=bridged(read.cues, read.tokens, labelled))
     if not read.tokens:
         return ()
     lattice = Lattice(read, ward.index, voice=ward.voice)
@@ -158,8 +160,15 @@ class Sentence:
             return self._rated(self._for_a_bed([corrections.withdrawn(items, self.ward.arrived, self.text)]))
         if corrections.is_correction(items, self.read.tokens):
             return self._rated(self._for_a_bed(self._corrected()))
+        if self._is_bare_question():
+            return told(*queries.asked(self._labelled(), self.ward.arrived, self.read))
         simple = answers.other(self._labelled()) or self._choice_of_canister() or self._answer()
         return self._rated([simple]) if simple is not None else None
+
+    def _is_bare_question(self) -> bool:
+        """ "5?": a bed and a question mark."""
+        items = self._labelled()
+        return [i.role for i in items] == ["bed", "cue"] and items[1].value == "mark_of_question"
 
     def _for_a_bed(self, outcome: list[Statement | Unclear]) -> list[Statement | Unclear]:
         """In dictation a word that was not understood may have been the bed."""
@@ -193,6 +202,9 @@ class Sentence:
         """ "new canister", "new box yes": an answer, when no bed or number is said."""
         if any(i.role in {"num", "bed", "time", "bad"} for i in self.items):
             return None
+        said = [i.value for i in self.items if i.role == "cue"]
+        if "new" in said and not set(said) - {"new", "yes", "okay"}:
+            return Answered(choice="new_canister", answer="yes" if "yes" in said else None)
         kinds = answers.cues(self.items, "kind")
         if len(kinds) != 1 or kinds[0].name != "exchanged" or word(self.read.tokens, kinds[0].start) != "new":
             return None
@@ -278,7 +290,7 @@ class Sentence:
         drafts = gathered(items)
         if not drafts or not any(d.has_content or d.wants or d.clashes or d.time for d in drafts):
             return self._bare(items)
-        stands = standing(drafts, self.ward.arrived).with_faults(self._unread((*items, *tail)))
+        stands = standing(drafts, self.ward.arrived).with_faults([*self._unread(items), *self._unread(tail)])
         return Reading(lambda: self._built(drafts, tail), stands.rank)
 
     def _built(self, drafts: list[Draft], tail: tuple[Item, ...]) -> Outcome:

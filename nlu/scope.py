@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from .corrections import is_correction
 from .items import Item
 from .numbers import Toks, word
 
@@ -54,6 +55,9 @@ AHEAD = frozenset({"in", "next", "every", "within", "q"})
 """A length of time after these lies ahead ("in 20 min")."""
 SAYS = frozenset({"num", "bad"})
 EVENT_CUES = frozenset({"kind", "what", "same"})
+WISHED = frozenset({"exchanged", "removed"})
+BASE = frozenset({"change", "swap", "exchange", "replace", "switch", "pull", "remove"})
+PLEASE = frozenset({"please", "pls", "plz", "someone", "somebody"})
 CLAIMED = "claimed"
 CLAIMABLE = frozenset({"", "at", "amount", "output"})
 DENIED = "denied"
@@ -68,7 +72,7 @@ def scoped(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     found = _claimed(list(items))
     if not asks:
         found = _planned(found, toks)
-        if not any(_is_kind(i, {"corrected"}) for i in found):
+        if not is_correction(tuple(found), toks):
             found = _negated(found)
     return tuple(_repaired(found, toks))
 
@@ -121,7 +125,7 @@ def _is_clock_after(item: Item, own: bool) -> bool:
 def _planned(items: list[Item], toks: Toks) -> list[Item]:
     for k, cue in enumerate(items):
         ahead = cue.value == "span" and word(toks, cue.start - 1) in AHEAD
-        if cue.role != "cue" or not (ahead or cue.value == "plan"):
+        if cue.role != "cue" or not (ahead or cue.value == "plan" or _is_wish(cue, toks)):
             continue
         said = " ".join(word(toks, j) for j in range(cue.start, cue.end))
         if said in LIMITS:
@@ -131,6 +135,14 @@ def _planned(items: list[Item], toks: Toks) -> list[Item]:
         start = next((j + 1 for j in range(k, -1, -1) if _is_break(items[j])), 0)
         _deny(items, start, _clause_end(items, k))
     return items
+
+
+def _is_wish(cue: Item, toks: Toks) -> bool:
+    """ "change canister please": asked of somebody, not done."""
+    words = {t.text for t in toks}
+    return (
+        cue.value == "kind" and cue.name in WISHED and word(toks, cue.start) in BASE and bool(words & PLEASE)
+    )
 
 
 def _clause_end(items: list[Item], k: int) -> int:

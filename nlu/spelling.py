@@ -56,13 +56,16 @@ class Speller:
         if any(_near(word, numeral) for numeral in NUMERALS if len(numeral) >= SHORTEST):
             return BROKEN
         reach = 2 if len(word) >= LONG else 1
-        best: list[tuple[int, str]] = []
+        best: list[tuple[int, bool, str]] = []
         for length in range(len(word) - reach, len(word) + reach + 1):
             for known in self._by_length.get(length, ()):
                 distance = OSA.distance(word, known, score_cutoff=reach)
+                swapped = sorted(word) == sorted(known)
+                if len(word) == SHORTEST == len(known) and not swapped:
+                    continue
                 if distance <= reach and _same_start(word, known):
-                    best.append((distance, known))
-        return min(best)[1] if best else word
+                    best.append((distance, not swapped, known))
+        return min(best)[2] if best else word
 
 
 def _near(word: str, numeral: str) -> bool:

@@ -30,16 +30,11 @@ class Way:
 HOPELESS = 2
 """A way that cuts so many more numbers in two than another will not stand against it."""
 
-RANKED = 28
-"""In a message of more tokens, ways are not weighed against each other while it is cut: that takes too long."""
-
 
 def followed(ways: list[Way], widest: int, toks: Toks, *, voice: bool) -> tuple[list[Way], bool]:
     """The ways to follow further, and whether one that might have stood had to be let go."""
     if len(ways) <= widest:
         return ways, False
-    if len(toks) > RANKED:
-        return ways[:widest], True
     cut = {id(way): len(cuts(way.items, toks, voice)) for way in ways}
     ranked = sorted(ways, key=lambda way: cut[id(way)])
     hopeful = [way for way in ranked if cut[id(way)] < cut[id(ranked[0])] + HOPELESS]

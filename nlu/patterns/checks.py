@@ -107,6 +107,10 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "water seal tidaling", "tidaling in seal",
     ),
     "tidal:no": (
+        (
+            "(tidaling|tidalling|swing|swinging|oscillation|fluctuation) (has|is|) (absent|stopped|"
+            "lost|gone|none|nil)"
+        ),
         "no tidaling", "no tidalling", "not tidaling", "not swinging", "no swing", "tidaling absent",
         "tidaling stopped", "stopped tidaling", "stopped swinging", "no swinging", "no oscillation",
         "no fluctuation", "not fluctuating", "not oscillating", "swing absent", "tidaling gone",

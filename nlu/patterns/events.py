@@ -8,6 +8,7 @@ from .nouns import BE, CAN, THE, TUBE
 
 EVENTS: dict[str, tuple[str, ...]] = {
     "kind:placed": (
+        f"{TUBE} {BE} (just|) sited", f"sited {THE} {TUBE}", "(new|fresh) (chest |)drains",
         f"new {TUBE}", f"(new|) {TUBE} (was|is|has been|just|been|) (placed|inserted|put in|going in)",
         f"(placed|inserted) {THE} (new|) {TUBE}", "inserted", "tube in", "chest tube in", "ct in",
         "tube placement", "chest tube placement", "chest tube insertion", f"fresh {TUBE}",
@@ -90,6 +91,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "to (the|) cat scan",
     ),
     "kind:back": (
+        "back",
         "back from", "back on unit", "back on the unit", "is back", "returned", "back in bed",
         "back in room", "is back from", "back from ct", "returned from", "back to unit", "back to the unit",
         "back on the floor", "back to floor", "now back", "came back from", "came back", "back on the ward",
@@ -101,6 +103,11 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "just back from", "and back", "home from ct",
     ),
     "kind:left": (
+        (
+            "(transferred|moved|gone|went|sent|stepped down|stepped up) (to|to the|over to) (icu|itu|"
+            "hdu|intensive care|"
+            "high dependency|critical care|stepdown|another ward|another unit)"
+        ),
         "transferred out", "discharged", "went home", "died", "passed away", "expired", "deceased",
         "left the unit", "transferred to icu", "transferred to the icu", "transferred to another unit",
         "transferred to another floor", "transferred to another hospital", "gone home", "has left",
@@ -132,6 +139,11 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "has to be", "my mistake", "actually", "really",
     ),
     "kind:withdrawn": (
+        (
+            "(delete|cancel|void|remove|undo|scratch|disregard|ignore|erase|drop|withdraw|bin) (my|"
+            "the|that|) last "
+            "(msg|message|text|entry|line|mark|reading|one)"
+        ), "(remove|delete|bin|scrap) it",
         "scratch that", "delete", "cancel", "undo", "strike", "take back", "ignore", "disregard", "void",
         "scrap", "erase", "forget that", "delete that", "cancel that", "ignore that", "disregard that",
         "undo that", "strike that", "never mind", "nevermind", "take that back", "scratch the",
@@ -177,6 +189,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "(final level of the old one|old one finished at|old one ended at|old one closed at|old one final)",
     ),
     "old": (
+        "(prev|previous) (was|one|one was|at|)",
         "old one", "old canister", "old", "final", "final level", "old one at", "old box", "last level",
         "closed at", "old was", "old one was", "final mark", "final reading", "final output", "old level",
         "final was", "the old one", "old one had", "old one read", "old canister at", "old one final",
@@ -216,6 +229,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
     "change": ("swapped out", "replaced", "changeout", "change out"),
     "empty": ("empty", "is empty", "starts empty", "new and empty"),
     "timeword": (
+        "as of",
         "time", "the time", "time was", "time is", "time to", "time should be", "timing", "hour was",
     ),
 }

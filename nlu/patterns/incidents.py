@@ -91,6 +91,9 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "hooked up to suction", "hooked to suction", "reconnected to suction",
     ),
     "nothing": (
+        "nothing (new|else|) to report",
+        "(raised|lifted) (the|his|her) (bed|head of bed|head of the bed|hob|bed rails|legs)",
+        "(disconnected|unhooked) (the|from the|from|) (monitor|iv|pump|foley|feed|ventilator|telemetry)",
         "no kinks", "not kinked", "not clamped", "no kink", "not tipped", "not disconnected",
         "not dislodged", "no kinks or clots", "intact", "no dependent loops", "upright", "secure",
         "no clamps", "unkinked", "no kinking", "patent", "not damaged", "not broken", "not leaking",

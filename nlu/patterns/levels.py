@@ -18,6 +18,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "reading level", "chest tube line", "tube line", "canister line", "drain line", "line marked",
         "marker", "remarked",
     ),
+    "levelat:past": ("was at", "were at", "was up to", "had reached", "was on"),
     "levelat": (
         "is at", "sitting at", "now at", "up to", "it's at", "its at", "sits at", "currently at",
         "is now at", "standing at", "stands at", "we are at", "we're at", "are at", "now up to", "is up to",

@@ -68,7 +68,8 @@ OTHER: dict[str, tuple[str, ...]] = {
         "be transferred|be changed)",
         "(mark|line|reading) (missed|missing|was missed|is missing|overdue|is overdue|skipped|not done|"
         "is due|due)", "(missed|skipped|forgot|missing) (the|) (mark|line|reading)", "needs", "needed",
-        "needs new", "predicted", "projected", "estimate by", "to come out", "consider", "considering",
+        "needs new", "same (as|mark as|level as) (bed|room)", "predicted", "projected", "estimate by",
+        "to come out", "consider", "considering",
     ),
     "neg": (
         "not", "don't", "didn't", "did not", "do not", "hasn't", "haven't", "has not", "have not", "wasn't",
@@ -86,7 +87,10 @@ OTHER: dict[str, tuple[str, ...]] = {
     "or": ("or", "either", "versus", "vs"),
     "negative": ("minus", "negative"),
     "filler": (
-        "all", "all of them", "same time", "at the same time", "as of", "tubing", "the tubing", "both",
+        "(right|okay|ok|alright) (okay|ok|so|then|right)",
+        "even", "(no idea|not sure|don't know|dont know|unsure) (when|since when|how long|why|how|who)",
+        "i charted",
+        "all", "all of them", "same time", "at the same time", "tubing", "the tubing", "both",
         "each", "time now", "uh", "um", "okay so", "er", "ah", "please", "hey", "hi", "so", "well", "like",
         "hello", "hmm", "uhm", "erm", "thanks", "thank you", "good morning", "good evening",
         "good afternoon", "um so", "you know", "yo", "thx", "ty", "pls", "plz", "mm", "mmm", "eh", "uhh",

@@ -6,6 +6,7 @@ from __future__ import annotations
 
 QUERIES: dict[str, tuple[str, ...]] = {
     "ask:last": (
+        "(what's|whats|what is|where's|wheres|how's|hows) (at|on|the line at|sitting at)",
         (
             "(last|latest|previous|most recent|current|recent) (mark|line|reading|level|entry|number|marking|"
             "marks)"
@@ -36,14 +37,15 @@ QUERIES: dict[str, tuple[str, ...]] = {
     "ask:total": (
         "total", "totals", "how much has", "how much did", "how much", "total output", "sum",
         "how much out", "how many ml", "total drainage", "grand total", "total so far", "how much total",
-        "output total", "shift total", "24h total", "total for", "what's the total", "what is the total",
+        "output total", "shift total", "total for", "what's the total", "what is the total",
         "running total", "total volume", "how much drained", "how much drainage", "how much output",
-        "what's the output", "what is the output", "24 hour total", "what was the output", "cumulative",
+        "what's the output", "what is the output", "what was the output", "cumulative",
         "total drained", "what has drained", "how many mls", "how many cc", "what did it drain",
         "what's drained", "drain total", "sum total", "drainage total", "cumulative total", "overall total",
         "cumulative output", "what was the total", "total amount", "what came out", "what has come out",
     ),
     "ask:rate": (
+        "how (many|much) (ml|mls|cc|ccs|) (an|per|a|each|every) (hour|hr|h)",
         "rate", "how fast", "ml per hour", "hourly rate", "ml/h", "ml/hr", "drain rate", "what's the rate",
         "what is the rate", "per hour", "drainage rate", "ml an hour", "output rate", "mls per hour",
         "mls an hour", "ml / h", "ml / hr", "current rate", "average rate", "how quickly", "cc per hour",
@@ -172,6 +174,10 @@ QUERIES: dict[str, tuple[str, ...]] = {
     ),
     "window:24h": ("last day and night", "past day", "round the clock", "the past day", "24 hourly"),
     "window:placement": (
+        (
+            "since (the|her|his|) (drain|tube|chest tube|chest drain|ct) (was|) (put in|placed|"
+            "inserted|went in|sited)"
+        ),
         "since placement", "since insertion", "overall", "in all", "since it was placed",
         "since it went in", "since placed", "altogether", "all time", "since the tube went in", "ever",
         "since inserted", "to date", "since it was put in", "all together", "so far in total",

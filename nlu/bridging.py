@@ -1,0 +1,36 @@
+"""Events told around the bed: "changed bed 12 chamber", "kicked over 12's drain"."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+
+from .numbers import Toks, word
+from .pipeline import Cue, pipeline
+
+MOST = 4
+BRIDGED = frozenset({"exchanged", "removed"})
+
+
+def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, str]]) -> tuple[Cue, ...]:
+    """The cues, and those that show only when a bed said between their words is taken out."""
+    found = list(cues)
+    if any(c.label == "kind" for c in cues):
+        return cues
+    for start, end in list(_beds(toks, written))[:MOST]:
+        for cue in pipeline().cues([*toks[:start], *toks[end:]]):
+            event = cue.label == "what" or (cue.label == "kind" and cue.value in BRIDGED)
+            if event and cue.start < start < cue.end:
+                found = [c for c in found if c.end <= cue.start or c.start >= start]
+                found.append(Cue(cue.label, cue.value, cue.start, start))
+    return tuple(sorted(found, key=lambda c: c.start))
+
+
+def _beds(toks: Toks, written: Mapping[int, tuple[int, str]]) -> Iterator[tuple[int, int]]:
+    """Where a bed is said: "bed 12", "12's", "CT1"."""
+    for i, tok in enumerate(toks):
+        start = i - 1 if word(toks, i - 1) in {"bed", "room", "rm", "b"} else i
+        owner = word(toks, i + 1) == "'" and word(toks, i + 2) == "s"
+        if i in written:
+            yield start, written[i][0]
+        elif tok.is_digits and (start < i or owner):
+            yield start, i + 3 if owner else i + 1
