@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Iterator
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import pytest
 from click.testing import CliRunner
+from freezegun import freeze_time
 
 from bot.cli import penline
 from bot.intake import Incoming, handle
@@ -15,6 +17,13 @@ from bot.intake.respond import deployment
 from bot.store import open_store
 from bot.unit import load_unit
 from tests.notices.bench import SECRET, UNIT
+
+
+@pytest.fixture(autouse=True)
+def forenoon() -> Iterator[None]:
+    """A moment far from the start of a shift, when the closing line would be due as well."""
+    with freeze_time("2026-03-04T16:00:00Z", tick=True):
+        yield
 
 
 @pytest.fixture

@@ -1,0 +1,76 @@
+"""Any text at all gives a result; noise around a message never changes a number that is accepted."""
+
+from __future__ import annotations
+
+import os
+import random
+import string
+from datetime import datetime
+from zoneinfo import ZoneInfo
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+import nlu
+from nlu.statements import Mark, Parsed
+from tests.nlu.corpus import cases
+
+ARRIVED = datetime(2026, 3, 4, 19, 5, tzinfo=ZoneInfo("America/New_York"))
+BEDS = tuple(str(bed) for bed in range(1, 25))
+MANY = int(os.environ.get("PENLINE_FUZZ", "4000"))
+MESSAGES = [case.line["text"] for name in ("corpus_typed", "corpus_dictated") for case in cases(name)]
+SIGNS = string.printable + "\u00e9\u2019\u200b\U0001f600\x00"
+
+
+def read(text: str) -> Parsed:
+    return nlu.parse(text, arrived=ARRIVED, beds=BEDS)
+
+
+@given(st.text(max_size=1000))
+@settings(deadline=None, max_examples=150)
+def test_any_text_gives_a_result(text: str) -> None:
+    assert read(text).text == text
+
+
+def mutated(rng: random.Random) -> str:
+    """A message of the corpora, or pieces of two, with some characters changed."""
+    letters = list(
+        rng.choice(MESSAGES) + rng.choice(("", " ", ", ")) + rng.choice(("", rng.choice(MESSAGES)))
+    )
+    for _ in range(rng.randrange(6)):
+        place = rng.randrange(len(letters) + 1)
+        letters[place : place + rng.randrange(3)] = rng.choice(SIGNS) * rng.randrange(2)
+    return "".join(letters)[:1000]
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_mutated_messages_give_a_result_with_spans_inside_the_message(seed: int) -> None:
+    rng = random.Random(seed)
+    for _ in range(MANY // 4):
+        text = mutated(rng)
+        for channel in ("text", "voice"):
+            for said in nlu.parse(text, arrived=ARRIVED, beds=BEDS, channel=channel).statements:
+                assert all(0 <= span.start <= span.end <= len(text) for span in said.spans.values()), text
+
+
+levels = st.integers(100, 2000)
+beds = st.sampled_from(BEDS)
+spaces = st.sampled_from([" ", "  ", " \t"])
+fillers = st.sampled_from(["", "um", "uh", "okay so", "please", "hi"])
+
+
+@given(bed=beds, level=levels, space=spaces, filler=fillers, upper=st.booleans(), order=st.booleans())
+@settings(deadline=None, max_examples=300)
+def test_noise_never_changes_a_number_that_is_accepted(
+    bed: str, level: int, space: str, filler: str, upper: bool, order: bool
+) -> None:
+    parts = [f"bed {bed}", f"mark {level} ml"]
+    text = space.join([filler, *(parts if order else parts[::-1]), "at 1900"]).strip()
+
+    parsed = read(text.upper() if upper else text)
+
+    for said in parsed.statements:
+        assert isinstance(said, Mark)
+        assert (said.bed, said.level_ml, said.at) == (bed, level, ARRIVED.replace(minute=0))
+    assert parsed.statements or parsed.unclear
