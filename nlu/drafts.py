@@ -189,6 +189,9 @@ class Gathering:
         if item.lead == "since":
             draft.since = item
             return
+        if draft.time is not None and all(c.style == "now" for c in draft.time.clocks):
+            draft.time = item
+            return
         if draft.time is not None:
             if self.repair:
                 self._mend("time", draft.time, item)

@@ -54,7 +54,7 @@ def kind_lead(toks: Toks, i: int, kind: str) -> str:
     """What leads the number behind an event whose phrase ends here: "moved to", "out at"."""
     last = word(toks, i - 1)
     if last in {"bed", "room"}:
-        return "bed"
+        return "" if kind == "corrected" else "bed"
     if last == "from":
         return "from"
     if last in {"to", "into"} or (last == "in" and kind == "moved"):

@@ -9,7 +9,7 @@ from . import labels, measures
 from .clock import Clock, clocks
 from .items import Clocks, Item
 from .lengths import length
-from .numbers import Toks, is_digits, numbers, word
+from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.leads import MOST_LITRES, SPAN_BEFORE
 
 LONGEST_SPAN = 72 * 60
@@ -38,6 +38,8 @@ class Places:
     def _without_left(self, item: Item) -> Item:
         """ "R 300 L 120", "12L 340": no canister holds so many litres; the L is the left tube."""
         if item.unit != "litre" or word(self.toks, item.core) != "l" or (item.figure or 0) < MOST_LITRES:
+            return item
+        if glued(self.toks, item.end) and is_digits(self.toks, item.end):
             return item
         loose = Clocks(c for end, c in clocks(self.toks, item.start) if end == item.core and not c.sure)
         amount, digits = int(item.figure or 0), self.toks[item.start].text

@@ -19,6 +19,7 @@ CHECK_LIMITS = {"seal": 30, "suction": 60, "wall": 300, "leakgrade": 10}
 CHECK_UNITS = {"cm": ("seal", "suction"), "mmhg": ("wall",)}
 LEVEL_NAMES = {"old": "old", "new": "new", "opens": "opens", "last": "last"}
 ALTERNATIVE = frozenset({"or", "vs", "versus", "-", "/", "to", "\u00b1"})
+EVENTS = frozenset({"placed", "exchanged", "removed", "moved", "away", "back", "left"})
 SLOTTED = frozenset({"bed", "level", "volume", "output", "time", "check", "tube"})
 RESETS = frozenset(
     {
@@ -152,10 +153,24 @@ def _led(item: Item, trail: Trail) -> Iterator[Item]:
             yield from _time(item)
         case "at" | "newat":
             yield from _time(item)
+            if item.possible(trail.arrived) and item.clocklike and _in_event(trail):
+                return
             if not trail.level and not trail.time:
                 yield from _level(item)
         case _:
             yield from _bare(item, trail)
+
+
+def _in_event(trail: Trail) -> bool:
+    """ "died at 1740": behind an event, "at" says when."""
+    for item in reversed(trail.items):
+        if item.role == "sep" or (item.role == "cue" and item.value in {"level", "levelat", "new", "opens"}):
+            return False
+        if item.role == "bed" and item.link == "to":
+            return True
+        if item.role == "cue" and item.value == "kind":
+            return item.name in EVENTS
+    return False
 
 
 def _alternative(item: Item, trail: Trail) -> Item | None:

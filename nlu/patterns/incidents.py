@@ -30,7 +30,8 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "came off the drain",
     ),
     "what:dislodged": (
-        "dislodged", "fell out", "pulled out by patient", "pulled the tube out", "pulled his tube",
+        "(tube|drain|it) (is|was|came|) out by accident", "dislodged", "fell out", "pulled out by patient",
+        "pulled the tube out", "pulled his tube",
         "pulled her tube", "pulled his tube out", "pulled her tube out", "tube fell out",
         "chest tube fell out", "pulled it out", "accidentally pulled", "accidentally removed",
         "accidentally came out", "tube slipped out", "slipped out", "pulled out",

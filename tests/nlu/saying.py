@@ -1,0 +1,48 @@
+"""One message read at five past seven in the evening, and what was read as one line of plain words."""
+
+from __future__ import annotations
+
+from dataclasses import fields
+from datetime import datetime, timedelta
+from typing import Any, Literal
+from zoneinfo import ZoneInfo
+
+import nlu
+from nlu.statements import Parsed, Statement
+
+ARRIVED = datetime(2026, 3, 4, 19, 5, tzinfo=ZoneInfo("America/New_York"))
+BEDS = tuple(str(number) for number in range(1, 25))
+LETTERED = ("1", "2", "2A", "2B", "3", "CT1", "CT2", "CT3")
+QUIET = {"spans", "closing", "about"}
+
+
+def reading(text: str, beds: tuple[str, ...] = BEDS, channel: Literal["text", "voice"] = "text") -> str:
+    """Every statement with its slots, then the slot of every question."""
+    parsed = nlu.parse(text, arrived=ARRIVED, beds=beds, channel=channel)
+    return "; ".join([*(_plain(s) for s in parsed.statements), *asked_slots(parsed)])
+
+
+def asked_slots(parsed: Parsed) -> list[str]:
+    """The slots that are asked about."""
+    return [f"ask {unclear.slot}" for unclear in parsed.unclear]
+
+
+def _plain(statement: Statement) -> str:
+    values = {f.name: getattr(statement, f.name) for f in fields(statement) if f.name not in QUIET}
+    words = [f"{slot}={_shown(value)}" for slot, value in values.items() if value not in (None, ())]
+    marks = [slot for slot in ("closing", "about") if getattr(statement, slot, False)]
+    return " ".join([statement.kind, *words, *marks])
+
+
+def _shown(value: Any) -> str:
+    match value:
+        case datetime():
+            same = value.date() == ARRIVED.date()
+            return value.strftime("%H:%M") if same else value.strftime("%d-%b-%H:%M")
+        case timedelta():
+            return f"{value // timedelta(hours=1)}h"
+        case float():
+            return f"{value:g}"
+        case tuple():
+            return "+".join(value)
+    return str(value)

@@ -1,0 +1,111 @@
+"""What must be asked, and what is never a line, as nurses write them."""
+
+from __future__ import annotations
+
+import pytest
+
+from .saying import reading
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 12 1900 1050", "ask level_ml"),
+        ("bed 12 at 1900", "ask level_ml"),
+        ("bed 12 1900", "ask level_ml"),
+        ("bed 12 1900 mark late", "ask level_ml"),
+        ("bed 12 tube out 340", "ask level_ml"),
+        ("bed 12 tube out 1900", "ask level_ml"),
+        ("bed 12 canister changed 1980", "ask final_ml"),
+        ("bed 12 canister changed 1850", "ask final_ml"),
+        ("correct bed 12 1530 to 1505", "ask at"),
+    ],
+)
+def test_a_number_that_may_be_a_level_or_a_time_is_asked(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 12 output 210", "ask kind"),
+        ("bed 12 mark 400.5 mL at 1900", "ask level_ml"),
+        ("bed 12 mark 40 oz at 1900", "ask level_ml"),
+        ("bed 12 mark 10l0 at 1900", "ask level_ml"),
+        ("bed 12 mark -50 at 1900", "ask level_ml"),
+        ("bed 12 mark 300-350 at 1900", "ask level_ml"),
+        ("bed 12 mark 300 or 350 at 1900", "ask level_ml"),
+        ("bed 12 mark > 1000 at 1900", "ask level_ml"),
+        ("bed 12 mark <50", "ask level_ml"),
+        ("bed 12 50 mL/h", "ask level_ml"),
+        ("bed 12 drained 50 an hour", "ask level_ml"),
+        ("bed 12 up 50 since 1800", "ask level_ml"),
+        ("bed 12 mark 1050 i mean 1005", "ask level_ml"),
+        ("bed 12 mark between 1000 and 1050 at 1900", "ask level_ml"),
+    ],
+)
+def test_a_number_that_is_no_sure_level_is_asked(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 12 mark 400 at half seven", "ask at"),
+        ("bed 12 mark 400 at 2100", "ask at"),
+        ("bed 12 mark 1050 at 1911", "ask at"),
+        ("bed 12 mark 1050 at 0600", "ask at"),
+        ("12 is at 1000 and 57 pm", "ask kind"),
+        ("bed 12 mark 1050 in 20 min", "ask kind"),
+    ],
+)
+def test_a_time_that_is_not_sure_is_asked(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("mark 840 at 1900", "ask bed"),
+        ("bed 40 mark 100", "ask bed"),
+        ("bed 12 or 13 mark 1050 at 1900", "ask bed"),
+        ("bed 12 left or right mark 1050", "ask tube"),
+        ("bed 12 meds tube 60 at 1900", "ask level_ml"),
+        ("bed 12 mark 1050 at 1900 - wrong bed", "ask to_bed"),
+        ("no 12", "ask level_ml"),
+    ],
+)
+def test_a_bed_or_a_tube_that_is_not_sure_is_asked(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 12 urine 300 at 1900", "ask level_ml"),
+        ("bed 12 BP 120/80", "ask kind"),
+        ("JP drain bed 12 300 at 1900", "ask level_ml"),
+        ("bed 12 hb 82", "ask level_ml"),
+        ("bed 12 got 500 ml saline bolus at 1800", "ask kind"),
+        ("call 1234 re bed 12", "ask level_ml"),
+        ("bed 12 did not drain 300", "ask kind"),
+        ("don't chart bed 12 300", "ask kind"),
+        ("bed 12 goal under 300", "ask kind"),
+        ("bed 12 will be at 1050 by 1900", "ask kind"),
+        ("bed 12 if it reaches 300 call me", "ask kind"),
+        ("if 5 goes over 200 an hour page me", "ask kind"),
+        ("no mark for bed 12 at 1900", "ask kind"),
+        ("bed 12 1900 mark missed", "ask kind"),
+        ("bed 12 no drain", "ask kind"),
+        ("bed 12 may move to 14", "ask kind"),
+        ("bed 12 needs new canister at 1900", "ask kind"),
+        ("bed 12 change canister please", "ask kind"),
+        ("can I clamp bed 12", "ask kind"),
+        ("is bed 12 at 1050?", "ask level_ml"),
+        ("bed 12 tipped?", "ask kind"),
+        ("bed 12 same as bed 13", "ask kind"),
+        ("bed 12 last mark was 1050 at 1900", "ask level_ml"),
+    ],
+)
+def test_what_is_not_ours_not_so_planned_or_asked_is_never_a_mark(text: str, read: str) -> None:
+    assert reading(text) == read

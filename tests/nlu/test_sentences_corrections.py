@@ -1,0 +1,86 @@
+"""Lines put right or taken back, as nurses write them."""
+
+from __future__ import annotations
+
+import pytest
+
+from .saying import reading
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("correct bed 12 1900 to 1005", "corrected bed=12 at=19:00 level_ml=1005"),
+        ("correct bed 14 1855 to 515", "corrected bed=14 at=18:55 level_ml=515"),
+        ("correct bed 12 1530 to 4", "corrected bed=12 at=15:30 level_ml=4"),
+        ("correct 12's 1800 to 905", "corrected bed=12 at=18:00 level_ml=905"),
+        ("change bed 12 1800 to 240", "corrected bed=12 at=18:00 level_ml=240"),
+        ("bed 12 1800 should be 240", "corrected bed=12 at=18:00 level_ml=240"),
+        ("wrong one, bed 12 at 1800 should be 240", "corrected bed=12 at=18:00 level_ml=240"),
+        ("correct bed 12 right 1800 to 240", "corrected bed=12 tube=right at=18:00 level_ml=240"),
+        ("bed 12 1800 mark should have been 905", "corrected bed=12 at=18:00 level_ml=905"),
+        ("bed 12 1800 was wrong, its 905", "corrected bed=12 at=18:00 level_ml=905"),
+        ("correction for bed 12 at 1800: 905", "corrected bed=12 at=18:00 level_ml=905"),
+    ],
+)
+def test_a_bare_clock_time_before_what_is_right_is_the_time_of_the_line(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("correction bed 12: 1005 not 1050", "corrected bed=12 was_ml=1050 level_ml=1005"),
+        ("bed 3 I put 890, should have been 980", "corrected bed=3 was_ml=890 level_ml=980"),
+        ("bed 12 mark was 950, should be 905", "corrected bed=12 was_ml=950 level_ml=905"),
+        ("bed 12 not 950, 905", "corrected bed=12 was_ml=950 level_ml=905"),
+        ("typo - bed 12 is 905 not 950", "corrected bed=12 was_ml=950 level_ml=905"),
+        ("bed 12 1900 was 1005 not 1050", "corrected bed=12 at=19:00 was_ml=1050 level_ml=1005"),
+        ("bed 12 last mark should be 240", "corrected bed=12 level_ml=240"),
+        ("bed 12 last mark wrong, 905", "corrected bed=12 level_ml=905"),
+    ],
+)
+def test_a_level_that_was_wrong_is_told_by_its_value(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("the bed 12 1900 mark was bed 13", "corrected bed=12 at=19:00 to_bed=13"),
+        ("1800 mark on bed 13 belongs to bed 12", "corrected bed=13 at=18:00 to_bed=12"),
+        ("wrong bed, 1800 mark for 12 belongs to 14", "corrected bed=12 at=18:00 to_bed=14"),
+        ("the 1800 mark was for bed 14 not bed 12", "corrected bed=12 at=18:00 to_bed=14"),
+        ("correct bed 15 1000, it was bed 13", "corrected bed=15 at=10:00 to_bed=13"),
+        ("no I meant bed 9", "corrected to_bed=9"),
+        ("no I meant bed 15, 550", "corrected level_ml=550 to_bed=15"),
+        ("no, meant bed 19", "corrected to_bed=19"),
+        ("correct bed 16 left 1000 to right", "corrected bed=16 tube=left at=10:00 to_tube=right"),
+        ("bed 12 1800 line belongs to right tube", "corrected bed=12 at=18:00 to_tube=right"),
+        (
+            "bed 12 1800 line was the left tube not the right",
+            "corrected bed=12 tube=right at=18:00 to_tube=left",
+        ),
+        ("the 1800 for bed 12 should have been at 1830", "corrected bed=12 at=18:00 to_at=18:30"),
+    ],
+)
+def test_a_line_belongs_to_another_bed_tube_or_time(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("scratch that", "withdrawn"),
+        ("undo", "withdrawn"),
+        ("cancel that", "withdrawn"),
+        ("never mind", "withdrawn"),
+        ("pls void my last msg", "withdrawn"),
+        ("delete the 1900 mark bed 12", "withdrawn bed=12 at=19:00"),
+        ("bed 12 last entry was wrong, remove it", "withdrawn bed=12"),
+        ("delete bed 12 right 1800", "withdrawn bed=12 tube=right at=18:00"),
+        ("scratch 12", "withdrawn bed=12"),
+    ],
+)
+def test_a_line_or_a_message_is_taken_back(text: str, read: str) -> None:
+    assert reading(text) == read

@@ -1,0 +1,73 @@
+"""Dictated messages, as a recogniser writes them."""
+
+from __future__ import annotations
+
+import pytest
+
+from .saying import reading
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed twelve mark ten fifty at nineteen hundred hours", "mark bed=12 at=19:00 level_ml=1050"),
+        ("bed twelve mark a thousand and fifty at seven p m", "mark bed=12 at=19:00 level_ml=1050"),
+        ("bed twelve mark one point two liters at nineteen hundred", "mark bed=12 at=19:00 level_ml=1200"),
+        ("bed twelve mark twelve hundred at quarter to seven", "mark bed=12 at=18:45 level_ml=1200"),
+        ("bed twelve mark one oh five oh at nineteen hundred", "mark bed=12 at=19:00 level_ml=1050"),
+        ("bed two mark five hundred at nineteen hundred", "mark bed=2 at=19:00 level_ml=500"),
+        ("bed to mark five hundred at nineteen hundred", "mark bed=2 at=19:00 level_ml=500"),
+        ("Bed 12, mark $10.50, at 1900.", "mark bed=12 at=19:00 level_ml=1050"),
+        ("bed 12 mark 10:50 and 1900", "mark bed=12 at=19:00 level_ml=1050"),
+        ("bed nine mark ninety five at eighteen forty", "mark bed=9 at=18:40 level_ml=95"),
+        ("right okay bed nine mark six thirty at nineteen hundred", "mark bed=9 at=19:00 level_ml=630"),
+    ],
+)
+def test_spoken_numbers_and_times_are_understood(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed nine died at seventeen forty", "left bed=9 at=17:40"),
+        ("bed twelve moved to fourteen", "moved bed=12 to_bed=14"),
+        ("changed the box on bed twelve the old one was nineteen eighty", "exchanged bed=12 final_ml=1980"),
+        (
+            "bed twelve tube out at eighteen fifteen final three forty",
+            "removed bed=12 at=18:15 level_ml=340",
+        ),
+        (
+            "bed nine suction twenty seal two tidaling no leak",
+            "checked bed=9 seal_cm=2 suction_cmh2o=20 air_leak=none tidaling=True",
+        ),
+    ],
+)
+def test_dictated_events_are_understood(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("correct bed twelve nineteen hundred to ten oh five", "corrected bed=12 at=19:00 level_ml=1005"),
+        ("no eleven fifty", "answered answer=no level_ml=1150"),
+        ("yeah that's correct", "answered answer=yes"),
+        ("misread it's eight eighty", "answered choice=misread level_ml=880"),
+    ],
+)
+def test_dictated_corrections_and_answers_are_understood(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed twelve no thirteen mark 300 at 1900", "ask bed"),
+        ("bed twelve did not drain three forty", "ask kind"),
+        ("bed nine mark six thirty correction six forty at nineteen hundred", "ask level_ml"),
+        ("bed twelve mark half seven", "ask level_ml"),
+    ],
+)
+def test_what_is_in_doubt_when_dictated_is_asked(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read

@@ -1,0 +1,79 @@
+"""What is asked, as nurses write them."""
+
+from __future__ import annotations
+
+import pytest
+
+from .saying import reading
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 7?", "asked bed=7 topic=last"),
+        ("7?", "asked bed=7 topic=last"),
+        ("bed 7", "asked bed=7 topic=last"),
+        ("what's the last mark on 12", "asked bed=12 topic=last"),
+        ("last mark 17", "asked bed=17 topic=last"),
+        ("whats bed 5 at", "asked bed=5 topic=last"),
+        ("where is bed 5 at", "asked bed=5 topic=last"),
+    ],
+)
+def test_a_bed_with_nothing_else_asks_for_its_last_line(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("total bed 12 last shift", "asked bed=12 topic=total window=last_shift"),
+        ("bed 7 total", "asked bed=7 topic=total"),
+        ("bed 5 24h total", "asked bed=5 topic=total window=24h"),
+        ("bed 12 total 24h", "asked bed=12 topic=total window=24h"),
+        ("total bed 12 3h", "asked bed=12 topic=total window=3h"),
+        ("total bed 12 this shift", "asked bed=12 topic=total window=shift"),
+        ("how much did bed 12 drain since 1500", "asked bed=12 topic=total window=15:00"),
+        (
+            "how much altogether from 5 since the drain was put in",
+            "asked bed=5 topic=total window=placement",
+        ),
+        ("bed 12 output last 4 hours", "asked bed=12 topic=total window=4h"),
+        ("total bed 12 yesterday", "asked bed=12 topic=total window=last_day"),
+        ("total bed 12 today", "asked bed=12 topic=total window=day"),
+    ],
+)
+def test_totals_are_asked_with_their_windows(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("what do I chart for 12", "asked bed=12 topic=chart"),
+        ("how many ml an hour is 5 doing", "asked bed=5 topic=rate"),
+        ("rate bed 12", "asked bed=12 topic=rate"),
+        ("trend 12", "asked bed=12 topic=trend"),
+        ("when is 12 due", "asked bed=12 topic=due"),
+        ("what's due", "asked topic=due"),
+        ("handoff 12", "asked bed=12 topic=handoff"),
+        ("handoff", "asked topic=handoff"),
+        ("when will 12 be full", "asked bed=12 topic=capacity"),
+        ("when is bed 11 full", "asked bed=11 topic=capacity"),
+        ("what are the checks for 12", "asked bed=12 topic=checks"),
+        ("is there an air leak in 12", "asked bed=12 topic=checks"),
+        ("history 13", "asked bed=13 topic=history"),
+        ("all marks bed 5 today", "asked bed=5 topic=history"),
+        ("what's open on 8", "asked bed=8 topic=open"),
+        ("open questions", "asked topic=open"),
+        ("beds", "asked topic=beds"),
+        ("who has chest tubes", "asked topic=beds"),
+        ("who am i", "asked topic=me"),
+        ("repeat that", "asked topic=repeat"),
+        ("help", "help"),
+        ("how does this work", "help"),
+        ("seen 12", "acknowledged bed=12"),
+        ("amended", "acknowledged"),
+    ],
+)
+def test_every_topic_is_asked_by_its_own_words(text: str, read: str) -> None:
+    assert reading(text) == read
