@@ -9,6 +9,8 @@ from .pipeline import Cue, pipeline
 
 MOST = 4
 BRIDGED = frozenset({"exchanged", "removed"})
+NAMED = frozenset({"placed"})
+"""Events told around the name of a tube: "new left chest tube"."""
 
 
 def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, str]]) -> tuple[Cue, ...]:
@@ -16,13 +18,28 @@ def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, 
     found = list(cues)
     if any(c.label == "kind" for c in cues):
         return cues
-    for start, end in list(_beds(toks, written))[:MOST]:
+    beds = [(start, end, BRIDGED) for start, end in _beds(toks, written)]
+    tubes = [(start, end, NAMED) for start, end in _tubes(cues)]
+    for start, end, kinds in [*beds[:MOST], *tubes[:MOST]]:
         for cue in pipeline().cues([*toks[:start], *toks[end:]]):
-            event = cue.label == "what" or (cue.label == "kind" and cue.value in BRIDGED)
+            event = (cue.label == "what" and kinds is BRIDGED) or (cue.label == "kind" and cue.value in kinds)
             if event and cue.start < start < cue.end:
                 found = [c for c in found if c.end <= cue.start or c.start >= start]
                 found.append(Cue(cue.label, cue.value, cue.start, start))
     return tuple(sorted(found, key=lambda c: c.start))
+
+
+def _tubes(cues: tuple[Cue, ...]) -> list[tuple[int, int]]:
+    """Where a tube is named: "left", "right pleural"."""
+    found: list[tuple[int, int]] = []
+    for cue in cues:
+        if cue.label not in {"side", "place"}:
+            continue
+        if found and found[-1][1] == cue.start:
+            found[-1] = (found[-1][0], cue.end)
+        else:
+            found.append((cue.start, cue.end))
+    return found
 
 
 def _beds(toks: Toks, written: Mapping[int, tuple[int, str]]) -> Iterator[tuple[int, int]]:

@@ -18,7 +18,9 @@ from .tokens import Token, Words
 SHORTEST = 4
 LONG = 8
 BROKEN = "?broken"
-TOO_MUCH = frozenset({"same", "none", "died", "gone", "lost", "home", "empty", "zero", "back"})
+LEAVING = frozenset({"deceased", "discharged", "expired", "passed", "transferred", "removed"})
+"""These close a drain."""
+TOO_MUCH = frozenset({"same", "none", "died", "gone", "lost", "home", "empty", "zero", "back", *LEAVING})
 """Words that say too much to be guessed from a near miss."""
 
 

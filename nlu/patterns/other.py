@@ -6,6 +6,7 @@ from __future__ import annotations
 
 OTHER: dict[str, tuple[str, ...]] = {
     "other": (
+        "post-op day", "post op day", "postop day", "pod", "day number",
         "urine", "foley", "urine output", "uop", "u/o", "uo", "void", "voided", "urinary", "jp", "jp drain",
         "ng", "ngt", "ng tube", "ng output", "og", "og tube", "peg", "peg tube",
         "gastric", "emesis", "vomit", "vomited", "stool", "ostomy", "ileostomy", "colostomy", "rectal tube",
