@@ -9,6 +9,7 @@ from flask import Flask
 from bot.intake import Deployment
 from bot.intake.respond import deployment
 from bot.links import Links
+from bot.reading import read
 from bot.settings import Settings, check_ready_to_serve
 from bot.store import open_store
 from bot.unit import Unit, load_units
@@ -26,7 +27,9 @@ def create_app(settings: Settings, clock: Clock = now) -> Flask:
     check_ready_to_serve(settings)
     units = load_units(settings.units)
     links = links_of(settings)
-    return web_app(deployment(units, open_store(settings.database_url), links), settings, clock)
+    app = web_app(deployment(units, open_store(settings.database_url), links), settings, clock)
+    warm_up(units[0])
+    return app
 
 
 def create_demo(settings: Settings, unit: Unit, clock: Clock = now) -> tuple[Flask, Deployment]:
@@ -42,3 +45,8 @@ def links_of(settings: Settings) -> Links | None:
     if settings.address is None:
         return None
     return Links(settings.address, settings.secrets, settings.link_min)
+
+
+def warm_up(unit: Unit) -> None:
+    """Read one message, so that it is not the first nurse who waits while the reader is built."""
+    read("help", unit, now())

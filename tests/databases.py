@@ -7,6 +7,7 @@ import warnings
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
+from typing import Any
 from uuid import uuid4
 
 import pytest
@@ -21,6 +22,13 @@ def on_ci() -> bool:
 @contextmanager
 def postgres_server(folder: Path) -> Iterator[str]:
     """The URL of a PostgreSQL that runs for these tests alone; skips only where it cannot be installed."""
+    with postgres_cluster(folder) as server:
+        yield server.get_uri()
+
+
+@contextmanager
+def postgres_cluster(folder: Path) -> Iterator[Any]:
+    """The same with hands on its processes."""
     with warnings.catch_warnings():
         warnings.simplefilter("ignore")  # it has views on XDG_RUNTIME_DIR
         try:
@@ -31,7 +39,7 @@ def postgres_server(folder: Path) -> Iterator[str]:
             pytest.skip("no PostgreSQL can be installed here")
         server = get_server(folder, cleanup_mode="delete")
     try:
-        yield server.get_uri()
+        yield server
     finally:
         server.cleanup()
 

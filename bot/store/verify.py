@@ -1,4 +1,4 @@
-"""Whether a database is as the program left it: schema, triggers, positions, chains, payloads.
+"""Whether a database is as the program left it: schema, triggers, replies, positions, chains, payloads.
 
 Finds what was altered behind the program's back. It reads every row, a drain at a time.
 """
@@ -16,7 +16,7 @@ from bot.store.chain import START, link
 from bot.store.errors import LedgerError
 from bot.store.ledgers import entry_of
 from bot.store.schema import HEAD, step
-from bot.store.tables import drains, entries
+from bot.store.tables import drains, entries, messages, replies
 from bot.store.triggers import unguarded
 
 Ledger: TypeAlias = tuple[str, Iterator[Row[Any]]]
@@ -41,7 +41,14 @@ def flaws(connection: Connection, follow: Follow = iter) -> Iterator[Flaw]:
         return
     for trigger in unguarded(connection):
         yield Flaw(trigger, "the trigger is missing")
+    yield from (Flaw(name, "the message was taken and has no reply") for name in _unreplied(connection))
     yield from entry_flaws(connection, follow)
+
+
+def _unreplied(connection: Connection) -> Iterable[str]:
+    """Messages that are there without the reply that is written in the same transaction."""
+    query = select(messages.c.id).outerjoin(replies, replies.c.message == messages.c.id)
+    return connection.scalars(query.where(replies.c.message.is_(None)).order_by(messages.c.seq))
 
 
 def drain_count(connection: Connection) -> int:

@@ -109,3 +109,8 @@ def test_a_missing_trigger_and_an_old_schema_are_flaws(file: Path) -> None:
         connection_.execute(text("UPDATE alembic_version SET version_num = '0000'"))
         assert tuple(flaws(connection_)) == (Flaw("schema", f"is at 0000, not at {HEAD}"),)
     store.close()
+
+
+def test_a_message_that_was_taken_and_not_answered_is_named(file: Path) -> None:
+    tamper(file, "DELETE FROM replies", "replies")
+    assert found(file) == (Flaw("m1", "the message was taken and has no reply"),)
