@@ -11,11 +11,12 @@ from collections.abc import Iterable
 from bot.dialogue.answer import Answer, Asked, Option, Result, Status, Told
 from bot.dialogue.bedside import Bedside
 from bot.dialogue.charting import amend_lines, chart_rows
+from bot.dialogue.feared import feared_told
 from bot.dialogue.late import LONG_ON_ITS_WAY
 from bot.dialogue.news import caution_news
 from bot.dialogue.part import BedCaution, Part
 from bot.dialogue.reading_back import read_back, shift_lines
-from bot.dialogue.reminders import reminder_lines, unconfirmed_told
+from bot.dialogue.reminders import beds_of, reminder_lines, unconfirmed_told
 from bot.engine.entries import Exchanged
 from bot.store.questions import Question
 from bot.wording import help as help_words
@@ -31,12 +32,17 @@ def composed(bedside: Bedside, parts: list[Part]) -> Answer:
     """The answer object."""
     news = caution_news(bedside)
     waiting = unconfirmed_told(bedside, parts)
-    lines = [*_statements(bedside, parts), *amend_lines(bedside), *news.lines, *waiting.lines]
+    stated, amended = _statements(bedside, parts), amend_lines(bedside)
+    said = "\n".join((*stated, *news.lines))
+    urgent, fears = feared_told(bedside, parts, beds_of(bedside, parts), said)
+    lines = [*urgent, *stated] if bedside.patients_before == {} else [*stated, *amended, *urgent]
+    lines += [*news.lines, *waiting.lines]
     lines += _checklist(bedside, parts)
     lines += [*reminder_lines(bedside, parts), *_late(bedside, parts), *_first(bedside)]
     told = dict.fromkeys(line for line in "\n".join(lines).split("\n") if line)
     reply = gsm_only("\n".join(told))
-    cautions = (*(caution for part in parts for caution in part.cautions), *news.cautions, *waiting.cautions)
+    own = (caution for part in parts for caution in part.cautions)
+    cautions = (*own, *fears, *news.cautions, *waiting.cautions)
     return Answer(
         id=bedside.context.message_id,
         status=_status(parts),

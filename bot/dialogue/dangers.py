@@ -6,7 +6,7 @@ from datetime import datetime
 
 from bot.dialogue.bedside import Bedside
 from bot.dialogue.part import BedCaution, Part
-from bot.dialogue.said import Amount, Fix, NotSure, Report, Said
+from bot.dialogue.said import Amount, Fix, NotSure, Report, Said, Slots
 from bot.engine.entries import Correction, Exchanged, FinalLevel, Line, Payload, Placed, Removed
 from bot.engine.ledger import Ledger
 
@@ -55,20 +55,43 @@ def base_level(ledger: Ledger, at: datetime) -> int | None:
 
 def held_dangers(bedside: Bedside, asked: Said | NotSure, waiting: tuple[Said | NotSure, ...]) -> list[Part]:
     """The dangers in what waits behind a question, were all of it right; told with the question."""
-    readings = tuple(each for each in (asked, *waiting) if isinstance(each, Report | Amount))
+    cautions = dangers_behind(bedside, (asked, *waiting))
+    if not cautions:
+        return []
+    for danger in cautions:
+        bedside.notify(danger, unconfirmed=True)
+    text = "\n".join(bedside.caution_line(danger) for danger in cautions)
+    return [Part(status="told", kind="note", bed=cautions[0].bed, text=text, cautions=cautions)]
+
+
+def dangers_behind(
+    bedside: Bedside,
+    told: tuple[Said | NotSure | Slots, ...],
+    *,
+    drains: tuple[str, ...] = (),
+    target: str | None = None,
+) -> tuple[BedCaution, ...]:
+    """The dangers in a statement and in what waits for its answer. `drains`: those it may be about."""
+    readings = tuple(each for each in told if isinstance(each, Report | Amount))
     found: dict[str, BedCaution] = {}
     for bed in dict.fromkeys(each.bed for each in readings):
-        for ledger in bedside.patient(bed).drains:
-            said = tuple(each for each in readings if each.bed == bed and each.tube in (None, ledger.tube))
+        for ledger in _about(bedside, bed, drains):
+            named = ledger.drain in drains
+            said = tuple(
+                each for each in readings if each.bed == bed and (named or each.tube in (None, ledger.tube))
+            )
             supposed = _all_supposed(bedside, ledger, said)
-            found |= {danger.caution.key: danger for danger in bedside.dangers(bed, supposed)}
-    if not found:
-        return []
-    for danger in found.values():
-        bedside.notify(danger, unconfirmed=True)
-    text = "\n".join(bedside.caution_line(danger) for danger in found.values())
-    cautions = tuple(found.values())
-    return [Part(status="told", kind="note", bed=cautions[0].bed, text=text, cautions=cautions)]
+            found |= {danger.caution.key: danger for danger in bedside.dangers(str(ledger.bed), supposed)}
+    for fix in (each for each in told if isinstance(each, Fix)):
+        for ledger in map(bedside.ledger, drains):
+            found |= {each.caution.key: each for each in dangers_of(bedside, fix, ledger, target)}
+    return tuple(found.values())
+
+
+def _about(bedside: Bedside, bed: str, drains: tuple[str, ...]) -> tuple[Ledger, ...]:
+    """The drains named, where they are open; else those of the bed."""
+    named = tuple(each for each in map(bedside.ledger, drains) if each.bed is not None and each.is_open())
+    return named if drains else bedside.patient(bed).drains
 
 
 def _all_supposed(bedside: Bedside, ledger: Ledger, said: tuple[Report | Amount, ...]) -> Ledger:

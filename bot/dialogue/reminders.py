@@ -56,11 +56,16 @@ def unconfirmed_of(bedside: Bedside, bed: str) -> tuple[Question, ...]:
     )
 
 
-def _beds(bedside: Bedside, parts: list[Part]) -> tuple[str, ...]:
+def beds_of(bedside: Bedside, parts: list[Part]) -> tuple[str, ...]:
+    """The beds that the reply is about, each once."""
+    return _beds(bedside, parts, every=True)
+
+
+def _beds(bedside: Bedside, parts: list[Part], *, every: bool = False) -> tuple[str, ...]:
     """The beds of the reply, each once; a query that names its unconfirmed readings itself is left out."""
     named = dict.fromkeys(bedside.patients_before)
     for part in parts:
-        if not part.tells_unconfirmed:
+        if every or not part.tells_unconfirmed:
             own = (part.bed,) if part.bed in bedside.context.unit.beds else ()
             named |= dict.fromkeys(bed for bed in (*own, *part.beds) if bed is not None)
     return tuple(named)

@@ -165,6 +165,11 @@ def not_recorded_text(what: str) -> str:
     return gsm_only(f"Not recorded yet: {what}.")
 
 
+def pending_text(what: str, asked_at: datetime, who: str, view: View) -> str:
+    """A reading that another nurse was asked about: "Not recorded yet: bed 12 90 mL (asked 19:02, Amy)." """
+    return not_recorded_text(f"{what} (asked {view.clock(asked_at)}, {view.who(who)})")
+
+
 def settle_text(bed: str) -> str:
     """How an unconfirmed reading of the bed is settled."""
     return gsm_only(f'Say "{bed} yes", "{bed} no" or the right line.')

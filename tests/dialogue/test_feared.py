@@ -1,0 +1,61 @@
+"""A danger whose question is open or was never answered is told with every reply about its bed, to anyone."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.dialogue.ward import Heard, Ward
+
+DANGER = "620 mL in 60 min"
+
+
+def bleeding() -> Ward:
+    """Amy's line of 1,120 at 09:00, an hour after 500, is asked about."""
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 500 at 0800", at="08:00")
+    ward.says("Amy", "bed 12 mark 1120 at 0900", at="09:00")
+    return ward
+
+
+def tells_of_it(answer: Heard) -> bool:
+    """In words, once, and among the cautions."""
+    held = [each for each in answer.json["cautions"] if each["if_right"]]
+    urgent = [line for line in answer.reply.split("\n") if "URGENT if right" in line and DANGER in line]
+    return len(urgent) == 1 and {each["code"] for each in held} >= {"amount_at_once"}
+
+
+ABOUT_THE_BED = ["bed 12?", "total bed 12", "handoff 12", "what's open on 12", "beds", "bed 12 seal 2"]
+
+
+@pytest.mark.parametrize("text", ABOUT_THE_BED)
+def test_while_the_question_is_open_everyone_is_told_the_danger(text: str) -> None:
+    assert tells_of_it(bleeding().says("Ben", text, at="09:02"))
+
+
+@pytest.mark.parametrize("text", ABOUT_THE_BED)
+def test_after_the_lapse_everyone_is_told_the_danger(text: str) -> None:
+    assert tells_of_it(bleeding().says("Ben", text, at="09:20"))
+
+
+def test_a_line_by_another_nurse_does_not_hide_the_danger() -> None:
+    answer = bleeding().says("Ben", "bed 12 mark 1130 at 0922", at="09:22")
+    assert answer.status == "recorded"
+    assert tells_of_it(answer)
+
+
+def test_the_reading_that_would_mean_the_danger_is_named_to_another_nurse() -> None:
+    answer = bleeding().says("Ben", "bed 12?", at="09:02")
+    assert "Not recorded yet: bed 12 1,120 mL at 09:00 (asked 09:00, Amy)." in answer.reply
+
+
+@pytest.mark.parametrize("answer", ["12 no", "12 yes", "bed 12 mark 520 at 0900"])
+def test_once_settled_nothing_is_feared_any_more(answer: str) -> None:
+    ward = bleeding()
+    ward.says("Amy", answer, at="09:05")
+    assert "if right" not in ward.says("Ben", "bed 12?", at="09:06").reply
+
+
+def test_a_reply_about_another_bed_leaves_it_out() -> None:
+    answer = bleeding().says("Ben", "bed 9 mark 10 at 0902", at="09:02")
+    assert "if right" not in answer.reply
+    assert not any(each["if_right"] for each in answer.json["cautions"])
