@@ -104,7 +104,11 @@ def _is_between(items: tuple[Item, ...], k: int) -> bool:
     """ "was for bed 14 not bed 12": two beds or two tubes with "not" between them."""
     before = [i for i in items[:k] if i.role in {"bed", "tube", "num", "time"}]
     after = [i for i in items[k + 1 :] if i.role in {"bed", "tube", "num", "time"}]
-    if not (before and after) or before[-1].role != after[0].role:
+    if not (before and after):
+        return False
+    if before[-1].role == "bed" and after[0].role == "num" and after[0].label is not None:
+        return after[0].link == "not" and not any(i.role == "num" for i in before)
+    if before[-1].role != after[0].role:
         return False
     if before[-1].role == "num":
         return after[0].link == "not" and before[-1].end == items[k].start and before[-1].amount is not None
@@ -114,6 +118,9 @@ def _is_between(items: tuple[Item, ...], k: int) -> bool:
 def _is_not_but(items: tuple[Item, ...]) -> bool:
     """ "bed 12 not 950, 905": nothing but where, and two numbers of which the first is denied."""
     said = [i for i in items if i.role not in {"sep", "bed", "tube", "time"} and i.value != "bed"]
+    beds = [i for i in items if i.role == "bed"]
+    if [i.value for i in said] == ["neg"] and len(beds) == 2 and items[-1].role == "bed":
+        return said[0].end <= beds[0].start
     kinds = ["neg" if i.value == "neg" else i.role for i in said]
     return kinds == ["neg", "num", "num"] and items[-1].role == "num" and any(i.role == "bed" for i in items)
 
@@ -242,7 +249,8 @@ class Correction:
         return True
 
     def _wants_bed(self) -> bool:
-        return not self.beds.all or (len(self.beds.all) == 1 and not self.nums.all and self._belongs())
+        other = self._belongs() or self.negated
+        return not self.beds.all or (len(self.beds.all) == 1 and not self.nums.all and other)
 
     def _belongs(self) -> bool:
         return any(

@@ -83,7 +83,7 @@ class Gathering:
         self.mended: Item | None = None
         self.linked = ""
         self.last: Item | None = None
-        self.ended = self.told_old = False
+        self.cued = self.ended = self.told_old = False
         self.past = False
 
     @property
@@ -123,6 +123,8 @@ class Gathering:
                 self.foreign = True
             case "cue":
                 self._cue(item)
+        if item.role in {"bed", "cue"}:
+            self.cued = item.role == "cue" and (self.cued or item.value != "bed")
         self.linked = item.value if item.role == "sep" else "" if item.role != "cue" else self.linked
         self.last = item if item.role not in {"sep", "cue", "repair"} else self.last
 
@@ -159,7 +161,7 @@ class Gathering:
             self.open().bed = item
         elif self.linked in {"and", ",", "&", "+"}:
             draft.more_beds.append(item)
-        elif item.link == "to" and not draft.kind:
+        elif item.link == "to" and not draft.kind and not self.cued:
             draft.kind, draft.to_bed = "moved", item
         else:
             draft.clash("bed", draft.bed, item)

@@ -165,6 +165,8 @@ class Lattice:
                 return way.with_item(item, "leakgrade")
             case "level" | "levelat" if way.lead in {"old", "new", "opens", "amount", "output"}:
                 return replace(way, at=way.at or cue.label == "levelat")
+        if cue.label == "same" and word(self.toks, cue.end - 1) == "since":
+            return way.with_item(item, "since")
         if self._says_nothing(cue, way):
             return way
         at = cue.label == "levelat" or word(self.toks, cue.end - 1) in {"at", "@"}
@@ -242,7 +244,8 @@ class Lattice:
         found = tube_label(self.toks, cue.end)
         if found is not None and way.lead != "bed" and not self._is_after(way, "tube"):
             yield found[0], way.with_item(Item("tube", cue.start, found[0], name=found[1]))
-            if not any(number.end > found[0] for number in numbers(self.toks, cue.end)):
+            typed = not self.voice and not word(self.toks, found[0]).startswith("0")
+            if typed or not any(number.end > found[0] for number in numbers(self.toks, cue.end)):
                 return
         yield cue.end, way.with_item(item, way.lead, at=way.at)
 
@@ -375,6 +378,8 @@ class Lattice:
             return i + 1, way
         if text == "@":
             return i + 1, self._at(way)
+        if text == "?" and word(self.toks, i + 1).isalpha() and self.toks[i + 1].glued:
+            return i + 1, way
         if text == "?":
             return i + 1, way.with_item(Item("cue", i, i + 1, "mark_of_question"))
         if text in KEEPS_LEAD and way.lead:

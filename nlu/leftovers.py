@@ -25,7 +25,13 @@ LETTERS = frozenset("abcdefgh")
 
 def leftovers(items: tuple[Item, ...], toks: Toks, *, voice: bool) -> list[str]:
     """One line for each sign that words beside a value were not understood."""
-    found = [*_units(items), *_lone_beds(items, voice), *_between(items, voice), *_unled(items, toks)]
+    found = [
+        *_units(items),
+        *_lone_beds(items, voice),
+        *_between(items, voice),
+        *_unled(items, toks),
+        *_over(items),
+    ]
     if not voice:
         found += _questioned(items)
     else:
@@ -71,16 +77,33 @@ def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """A number that no word calls a level, with a word before it that may be its name ("hb 82")."""
     for before, item in pairwise(items):
         other = _is_word(before) or (before.role == "cue" and before.value == "ask")
-        if item.role == "level" and not item.lead and other:
+        if item.role == "level" and item.lead in {"", "at"} and other:
             yield f"{before.name!r} may say what the number is"
         if before.role == "level" and not before.lead and before.unit and _is_word(item):
             yield f"{item.name!r} may say what it is of"
         if _is_word(before) and item.role == "cue" and item.value == "tubeword":
             yield f"{before.name!r} may be the name of the tube"
-        if item.role == "level" and item.lead == "to" and not item.unit:
-            yield "to a number says a change of bed or of a value"
+        if item.role == "level" and not item.unit and (item.lead == "to" or _is_in(item, toks)):
+            yield "to or in a number says a bed or a change of value"
         if item.role in {"level", "volume", "output"} and word(toks, item.start - 1) in COMPARED:
             yield "more or less than a number is no level"
+
+
+def _over(items: tuple[Item, ...]) -> Iterator[str]:
+    """ "45 ml last hour", "300 this shift": what came over a length of time is an amount, if it is ours."""
+    last: Item | None = None
+    for item in items:
+        if item.role != "cue":
+            last = item
+            continue
+        bare = last is not None and last.role == "level" and last.lead in {"", "at"}
+        if bare and item.value in {"span", "window", "since"}:
+            yield "an amount over a length of time"
+
+
+def _is_in(item: Item, toks: Toks) -> bool:
+    """ "now in 21": a place; "in 250 ml"."""
+    return not item.lead and word(toks, item.start - 1) in {"in", "into"}
 
 
 def _questioned(items: tuple[Item, ...]) -> Iterator[str]:

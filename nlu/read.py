@@ -158,12 +158,24 @@ class Sentence:
             if any(i.role == "num" and i.lead in {"level", "levelat"} for i in items):
                 return told(Unclear(slot="kind", text=self.text))
             return self._rated(self._for_a_bed([corrections.withdrawn(items, self.ward.arrived, self.text)]))
+        if self._is_bare_correct():
+            beds = [i.label for i in self._labelled() if i.role == "bed"]
+            return told(Answered(answer="yes", bed=beds[0] if beds else None))
         if corrections.is_correction(items, self.read.tokens):
             return self._rated(self._for_a_bed(self._corrected()))
         if self._is_bare_question():
             return told(*queries.asked(self._labelled(), self.ward.arrived, self.read))
         simple = answers.other(self._labelled()) or self._choice_of_canister() or self._answer()
         return self._rated([simple]) if simple is not None else None
+
+    def _is_bare_correct(self) -> bool:
+        """ "correct", "12 correct": a yes; "correct bed 12" puts something right."""
+        said = [i for i in self._labelled() if i.role != "cue" or i.value not in {"bed", "word"}]
+        last = said[-1:] if said else []
+        whole = all(i.role == "bed" for i in said[:-1]) and len(said) < 3
+        return whole and any(
+            word(self.read.tokens, i.end - 1) == "correct" and i.name == "corrected" for i in last
+        )
 
     def _is_bare_question(self) -> bool:
         """ "5?": a bed and a question mark."""
@@ -219,6 +231,8 @@ class Sentence:
             return None
         if self._denies():
             return None
+        if "no" in told and any(i.role == "tube" for i in self.items) and self._says("not", "right"):
+            return Unclear(slot="kind", text=self.text)
         items = self._answer_items(bool(told))
         if "no" in told and self._may_be_bed(items):
             return Unclear(slot="level_ml", text=self.text, statement=Answered(answer="no"))
@@ -233,6 +247,10 @@ class Sentence:
             and not nums[0].lead
             and not any(i.role == "bed" for i in items)
         )
+
+    def _says(self, *words: str) -> bool:
+        said = [t.text for t in self.read.tokens]
+        return any(tuple(said[k : k + len(words)]) == words for k in range(len(said)))
 
     def _denies(self) -> bool:
         """ "no mark for bed 12", "12 no drain": the "no" is of the word behind it, and no answer."""

@@ -21,6 +21,8 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "gravity only", "gravity seal", "on h2o seal", "to h2o seal",
     ),
     "suction": (
+        "suction (increased|decreased|changed|up|down|reduced|raised|lowered) to",
+        "suction (turned|put) (up|down) to",
         "suction", "sxn", "suct", "suction at", "suction set at", "suction dial", "dial", "suction is",
         "suction set to", "suction to", "suction dial at", "sx", "on suction", "suction level",
         "suction of", "to suction", "lws", "lcs", "dial at", "dialed to", "suction dialed to",

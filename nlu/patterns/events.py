@@ -21,6 +21,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "new tube placed",
     ),
     "kind:exchanged": (
+        "(changed|swapped|replaced|switched|exchanged) it (out|over|)",
         (
             f"(changed|swapped|exchanged|replaced|switched|change|swap|swapping|changing|switch|replacing|"
             f"exchange|chnged|exchanging|switching|switched out|changed over) (out|) {THE} (old|full|new|) "
@@ -58,6 +59,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         ),
     ),
     "kind:moved": (
+        "now in", "(gone|taken|sent) over to (bed|room)",
         "moved to", "moved from", "moved into", "moved over to", "transferred to bed", "is now in bed",
         "now in bed", "moved", "relocated to", "went to bed", "is now bed", "now bed", "is now in",
         "is now in room", "now in room", "moving to", "swapped beds to", "changed beds to",
@@ -71,6 +73,10 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "(now|gone|went) over to (bed|room)",
     ),
     "kind:away": (
+        (
+            "(off|gone|went|going|down|taken|headed|sent|shifted) (to|for) (the|) (ot|or|procedure room|"
+            "endoscopy|angio|angiogram)"
+        ),
         "off to ct", "gone to ct", "went to ct", "at ct", "in ct", "to ct", "down to ct", "down in ct",
         "to ct scan", "off to ct scan", "off the unit", "off unit", "off the floor", "off floor",
         "off ward", "off the ward",
@@ -103,6 +109,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "just back from", "and back", "home from ct",
     ),
     "kind:left": (
+        "(shifted|transferred|moved) out (to|)", "shifted to (icu|itu|hdu|the ward|ward)",
         (
             "(transferred|moved|gone|went|sent|stepped down|stepped up) (to|to the|over to) (icu|itu|"
             "hdu|intensive care|"
@@ -189,6 +196,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "(final level of the old one|old one finished at|old one ended at|old one closed at|old one final)",
     ),
     "old": (
+        "full at", "was full at",
         "(prev|previous) (was|one|one was|at|)",
         "old one", "old canister", "old", "final", "final level", "old one at", "old box", "last level",
         "closed at", "old was", "old one was", "final mark", "final reading", "final output", "old level",

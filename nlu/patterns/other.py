@@ -69,6 +69,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "be transferred|be changed)",
         "(mark|line|reading) (missed|missing|was missed|is missing|overdue|is overdue|skipped|not done|"
         "is due|due)", "(missed|skipped|forgot|missing) (the|) (mark|line|reading)", "needs", "needed",
+        "(md|dr|doctor|surgeon|team|provider|resident) aware of",
         "needs new", "same (as|mark as|level as) (bed|room)", "predicted", "projected", "estimate by",
         "to come out", "consider", "considering",
     ),

@@ -74,3 +74,16 @@ def test_a_choice_answers_by_its_name(text: str, read: str) -> None:
 )
 def test_a_value_answers(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("correct", "answered answer=yes"),
+        ("12 correct", "answered bed=12 answer=yes"),
+        ("560 is right", "answered answer=yes level_ml=560"),
+        ("no i misread it is 740", "answered answer=no choice=misread level_ml=740"),
+    ],
+)
+def test_correct_alone_is_a_yes(text: str, read: str) -> None:
+    assert reading(text) == read

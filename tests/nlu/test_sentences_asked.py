@@ -109,3 +109,18 @@ def test_a_bed_or_a_tube_that_is_not_sure_is_asked(text: str, read: str) -> None
 )
 def test_what_is_not_ours_not_so_planned_or_asked_is_never_a_mark(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 11 45 ml last hour", "ask level_ml"),
+        ("bed 12 300 this shift", "ask level_ml"),
+        ("bed 9 300 since 1800", "ask level_ml"),
+        ("bed 12 dr aware of 300 out", "ask kind"),
+        ("oops left not right", "ask kind"),
+        ("correct bed 12", "ask level_ml"),
+    ],
+)
+def test_an_amount_over_a_length_of_time_is_no_level(text: str, read: str) -> None:
+    assert reading(text) == read

@@ -84,3 +84,21 @@ def test_a_line_belongs_to_another_bed_tube_or_time(text: str, read: str) -> Non
 )
 def test_a_line_or_a_message_is_taken_back(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 12 not 13", "corrected bed=13 to_bed=12"),
+        ("not bed 12, bed 14", "corrected bed=12 to_bed=14"),
+        ("the last one i sent was for bed 7 not 17", "corrected bed=17 to_bed=7"),
+        ("sorry bed 12 at 1800 is 560 not 650", "corrected bed=12 at=18:00 was_ml=650 level_ml=560"),
+        (
+            "amend bed 3 right tube 1800 from 200 to 220",
+            "corrected bed=3 tube=right at=18:00 was_ml=200 level_ml=220",
+        ),
+        ("i meant 560", "corrected level_ml=560"),
+    ],
+)
+def test_a_denial_with_two_beds_says_which_is_right(text: str, read: str) -> None:
+    assert reading(text) == read

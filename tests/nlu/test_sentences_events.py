@@ -184,3 +184,34 @@ def test_what_happened_to_the_canister_is_an_incident(text: str, read: str) -> N
 )
 def test_what_was_checked_or_ordered_is_told_in_any_order(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 4 shifted to bed 11 at 1730", "moved bed=4 at=17:30 to_bed=11"),
+        ("patient in 12 was moved into bed 16 around 5pm", "moved bed=12 at=17:00 to_bed=16"),
+        ("bed 9 pt now in 21", "moved bed=9 to_bed=21"),
+        ("pt bed 8 taken to OT at 1745", "away bed=8 at=17:45"),
+        ("bed 2 shifted out to HDU", "left bed=2"),
+        ("bed 1 pleurovac full at 1990, changed it 1840", "exchanged bed=1 at=18:40 final_ml=1990"),
+        (
+            "bottle changed in bed 13 at 1800 last level in old bottle 1920",
+            "exchanged bed=13 at=18:00 final_ml=1920",
+        ),
+        (
+            "bed 2 new box on at 1830 final on old 1910 mark now 30",
+            "exchanged bed=2 at=18:30 final_ml=1910; mark bed=2 at=19:05 level_ml=30",
+        ),
+        ("bed 5 suction increased to 20 as per order", "ordered bed=5 suction_cmh2o=20"),
+        ("bed 8 drain not bubbling, not swinging, ?blocked", "checked bed=8 air_leak=none tidaling=False"),
+        ("bed 23 tube accidentally pulled out by pt 1840", "incident bed=23 at=18:40 what=dislodged"),
+        (
+            "bed 16 ICD inserted 1715 right side for hemothorax, 600 drained immediately",
+            "placed bed=16 tube=right at=17:15 level_ml=600 reason=trauma",
+        ),
+        ("bed 13 nothing since 1700", "drained bed=13 volume_ml=0"),
+    ],
+)
+def test_nurses_of_many_wards_tell_it_in_their_own_words(text: str, read: str) -> None:
+    assert reading(text) == read

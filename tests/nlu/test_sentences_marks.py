@@ -168,3 +168,46 @@ def test_a_catch_up_list_is_pairs_of_time_and_level_in_order(text: str, read: st
 )
 def test_a_line_and_its_checks_are_said_in_one_breath(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "bed 3 tube 1 200, tube 2 340 at 1900",
+            "mark bed=3 tube=1 at=19:00 level_ml=200; mark bed=3 tube=2 at=19:00 level_ml=340",
+        ),
+        (
+            "bed 3 tube 1: 200, tube 2: 340 at 1900",
+            "mark bed=3 tube=1 at=19:00 level_ml=200; mark bed=3 tube=2 at=19:00 level_ml=340",
+        ),
+        ("bed 3 chest tube 1 050 at 1900", "mark bed=3 at=19:00 level_ml=1050"),
+        (
+            "bed 22 l 90 r nil 1900",
+            "mark bed=22 tube=left at=19:00 level_ml=90; drained bed=22 tube=right at=19:00 volume_ml=0",
+        ),
+        (
+            "rt apical bed 16 90 ml, rt basal 210 ml 1850",
+            "mark bed=16 tube=right apical at=18:50 level_ml=90; "
+            "mark bed=16 tube=right basal at=18:50 level_ml=210",
+        ),
+        (
+            "bed 7 left drain 230 at 1855, right drain 415",
+            "mark bed=7 tube=left at=18:55 level_ml=230; mark bed=7 tube=right at=18:55 level_ml=415",
+        ),
+        (
+            "beds 3 450, 4 230, 5 no change, all at 1900",
+            "mark bed=3 at=19:00 level_ml=450; "
+            "mark bed=4 at=19:00 level_ml=230; "
+            "drained bed=5 at=19:00 volume_ml=0",
+        ),
+        (
+            "6pm round: bed 1 220, bed 2 310, bed 3 95",
+            "mark bed=1 at=18:00 level_ml=220; "
+            "mark bed=2 at=18:00 level_ml=310; "
+            "mark bed=3 at=18:00 level_ml=95",
+        ),
+    ],
+)
+def test_numbered_tubes_have_their_own_levels(text: str, read: str) -> None:
+    assert reading(text) == read
