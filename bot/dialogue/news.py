@@ -15,7 +15,7 @@ MOST_OTHERS = 3
 """Every URGENT is told; of the others at most so many, and the rest is counted."""
 
 TOLD_AGAIN = timedelta(hours=4)
-"""A lesser caution that still stands is told to the same person again only after this long."""
+"""A lesser caution that still stands, no worse, is told to the same person again only after this long."""
 
 _READ_BACK = frozenset(
     {
@@ -57,7 +57,11 @@ def caution_news(bedside: Bedside) -> News:
         after = bedside.patient(bed)
         news = entry_cautions(before, after, bedside.now, bedside.policy)
         lines += [_Line(bed, each, False) for each in news.new]
-        lines += [_Line(bed, each, True, each in news.worse) for each in news.still if _is_due(bedside, each)]
+        lines += [
+            _Line(bed, each, True, each in news.worse)
+            for each in news.still
+            if each in news.risen or _is_due(bedside, each)
+        ]
         if after.drains:
             shown = (each for each in news.cleared if each.code not in _READ_BACK)
             cleared += [cleared_text(each, bed=bed if several else None) for each in shown]

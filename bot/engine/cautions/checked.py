@@ -74,6 +74,11 @@ def leak(scene: Scene) -> Iterator[Caution]:
             yield raised(rule, drain, detail=f"grade {graded[-1]}")
 
 
+def leak_rank(told: str) -> int:
+    """How bad a leak is that a caution tells in words; of two grades the higher is worse."""
+    return _LEAKS[told] if told in _LEAKS else int(told.removeprefix("grade "))
+
+
 def tidaling_lost(scene: Scene) -> Iterator[Caution]:
     """No tidaling when last looked at; never expected of a mediastinal tube (StatPearls)."""
     for rule, drain in scene.met("tidaling_lost"):

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from datetime import datetime
 
+from bot.engine.cautions.checked import leak_rank
 from bot.engine.cautions.checks import cautions
 from bot.engine.cautions.scene import Scene, raised
 from bot.engine.entries import Entry, Moved, Placed
@@ -20,6 +21,7 @@ _NEVER_CLEARED = frozenset(
 )
 """What only speaks of the line just told, or is undone by telling it: nothing to announce."""
 
+_RATES = frozenset({"mL/h", "mL/kg/h"})
 
 MUCH_WORSE = 1.25
 """So many times the amount or rate that others were told of is told to them again."""
@@ -29,12 +31,14 @@ MUCH_WORSE = 1.25
 class CautionNews:
     """The cautions of a bed after an entry; `cleared` holds them as they were.
 
-    `worse` are those of `still` that are much further beyond their limit than before the entry.
+    `worse` are those of `still` that are much further beyond their limit than before the entry; `risen`
+    those that the entry has measured anew and found no better, or that have become worse in words.
     """
 
     new: tuple[Caution, ...] = ()
     still: tuple[Caution, ...] = ()
     worse: tuple[Caution, ...] = ()
+    risen: tuple[Caution, ...] = ()
     cleared: tuple[Caution, ...] = ()
 
 
@@ -52,6 +56,7 @@ def entry_cautions(before: Patient, after: Patient, now: datetime, policy: Polic
         new=(*(one for one in found if one.key not in was), *told),
         still=tuple(one for one in found if one.key in was),
         worse=tuple(one for one in found if one.key in was and _is_worse(one, was[one.key])),
+        risen=tuple(one for one in found if one.key in was and _has_risen(one, was[one.key])),
         cleared=tuple(
             one
             for key, one in was.items()
@@ -68,6 +73,21 @@ def _is_worse(one: Caution, was: Caution) -> bool:
     if one.value is None or was.value is None or not one.unit.startswith("mL"):
         return False
     return one.comparison in ("over", "at_least") and one.value >= MUCH_WORSE * was.value
+
+
+def _has_risen(one: Caution, was: Caution) -> bool:
+    """True when a rate over its limit is as high or higher in a new measure, a number under it is lower
+    still, a leak is worse, or the fluid is another."""
+    if one.code == "leak":
+        return leak_rank(one.detail) > leak_rank(was.detail)
+    if one.code == "fluid_changed":
+        return one.detail != was.detail
+    if one.value is None or was.value is None:
+        return False
+    if one.comparison in ("under", "at_most"):
+        return one.value < was.value
+    new = (one.value, one.end) != (was.value, was.end)
+    return (new and one.unit in _RATES and one.value >= was.value) or _is_worse(one, was)
 
 
 def _goes_on_as(one: Caution, other: Caution) -> bool:
