@@ -8,12 +8,13 @@ from bot.dialogue.bedside import Bedside
 from bot.dialogue.charting import closing_of, is_closed
 from bot.dialogue.part import Part, Recorded
 from bot.dialogue.targets import repeat_of
+from bot.engine.entries import Left, Removed
 from bot.engine.ledger import Ledger
 from bot.engine.shifts import boundary, shift_at, shift_sum
 from bot.engine.values import Interval, Level, Shift
 from bot.wording.gsm import gsm_only
 from bot.wording.queries.rows import row_text
-from bot.wording.readback import LineRead, Where, fact_text, fixed_text, line_text, shift_text
+from bot.wording.readback import LineRead, Where, fact_text, fixed_text, former_text, line_text, shift_text
 
 
 def read_back(bedside: Bedside, part: Part) -> list[str]:
@@ -43,7 +44,19 @@ def _sentence(bedside: Bedside, ledger: Ledger, recorded: Recorded) -> str:
         return fact_text(where, entry.payload, entry.at, bedside.view)
     if recorded.was is not None:
         return fixed_text(where, read, recorded.was, bedside.view)
-    return line_text(where, read, bedside.view)
+    return f"{line_text(where, read, bedside.view)}{_former(bedside, ledger, where)}"
+
+
+def _former(bedside: Bedside, ledger: Ledger, where: Where) -> str:
+    """Whose line it is, where the drain was closed before this message and the bed has another one now."""
+    before = bedside.before.get(ledger.drain)
+    if before is None or before.is_open() or not bedside.patient(where.bed).drains:
+        return ""
+    closed = next((each for each in reversed(before.live) if isinstance(each.payload, Left | Removed)), None)
+    if closed is None:
+        return ""
+    left = isinstance(closed.payload, Left)
+    return f" {former_text(where, left, closed.at, bedside.view)}"
 
 
 def _line_read(bedside: Bedside, ledger: Ledger, entry_id: str, level: Level | None) -> LineRead | None:

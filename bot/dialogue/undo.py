@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from datetime import timedelta
+from itertools import pairwise
 
 from bot.dialogue.bedside import Bedside
 from bot.dialogue.corrections import gone_text
@@ -17,7 +19,7 @@ from bot.store.questions import Question
 from bot.wording import formats
 from bot.wording.gsm import gsm_only
 from bot.wording.queries.rows import row_text
-from bot.wording.readback import Where, withdrawn_text
+from bot.wording.readback import Where, fallen_text, withdrawn_text
 
 
 def take_back(bedside: Bedside, said: TakeBack, grant: Grant) -> Part:
@@ -39,7 +41,8 @@ def withdraw_line(bedside: Bedside, found: Target) -> Part:
     """One line withdrawn; the one who entered it is told."""
     entry = bedside.record(found.ledger.drain, found.level.at, Withdrawal(target=found.level.entry))
     told = tell_author(bedside, found, "withdrawn")
-    text = "\n".join(line for line in (gone_text(bedside, found, found.level.at), told) if line)
+    gone = gone_text(bedside, found, found.level.at)
+    text = "\n".join(line for line in (gone, told, *_fallen(bedside, (found.ledger.drain,))) if line)
     spot = found.spot()
     return Part(
         status="recorded", kind="withdrawn", bed=spot.bed, tube=spot.tube, text=text, entries=(entry.id,)
@@ -107,8 +110,22 @@ def _undo(bedside: Bedside, entries: tuple[Entry, ...]) -> Part:
         done.append(bedside.record(entry.drain, entry.at, Withdrawal(target=entry.id)).id)
         lines.append(f"{line}{_holds_again(bedside, entry)}")
     bed = bedside.ledger(entries[0].drain).bed_at(entries[0].at) if entries else None
-    text = "\n".join(line for line in reversed(lines) if line) or "Taken back; nothing was recorded."
+    lines = [line for line in reversed(lines) if line] or ["Taken back; nothing was recorded."]
+    text = "\n".join((*lines, *_fallen(bedside, dict.fromkeys(entry.drain for entry in entries))))
     return Part(status="recorded", kind="withdrawn", bed=bed, text=gsm_only(text), entries=tuple(done))
+
+
+def _fallen(bedside: Bedside, drains: Iterable[str]) -> list[str]:
+    """The lines that lie below the line before them only since this message took something back."""
+    found = []
+    for drain in drains:
+        was, ledger = bedside.before.get(drain), bedside.ledger(drain)
+        known = {level.entry for level in was.levels if "line_fell" in level.codes} if was else set()
+        for before, level in pairwise(ledger.levels):
+            if "line_fell" in level.codes and level.entry not in known:
+                where = Where(bed=ledger.bed_at(level.at) or ledger.bed or "", tube=ledger.tube)
+                found.append(fallen_text(where, level, before, bedside.view))
+    return found
 
 
 def _others_hang_on(bedside: Bedside, entry: Entry) -> bool:

@@ -150,6 +150,19 @@ def withdrawn_text(where: Where, what: str, at: datetime, view: View, *, who: st
     return gsm_only(f"Withdrawn: {place_word}, {view.clock(at)}, {what}{author}.")
 
 
+def fallen_text(where: Where, level: Level, before: Level, view: View) -> str:
+    """A line that lies below the one before it, now that something between them was taken back."""
+    head = f"{where.text}, {view.clock(level.at)}: line {formats.ml(level.level_ml)} ({view.who(level.who)})"
+    below = f"is now below {formats.ml(before.level_ml)} at {view.clock(before.at)}"
+    return gsm_only(f"{head} {below}: no volume to chart up to it. If the canister was changed, say when.")
+
+
+def former_text(where: Where, left: bool, at: datetime, view: View) -> str:
+    """Said with a late line of a drain that is closed: whose it is."""
+    whose = "the patient who left" if left else "the tube that was removed"
+    return gsm_only(f"That is {whose} at {view.clock(at)}, not what is in bed {where.bed} now.")
+
+
 def sent_text(sent_at: datetime, now: datetime, view: View) -> str:
     """Said when a message was long on its way."""
     return f"Sent {view.clock(sent_at)}, arrived {view.clock(now)}."

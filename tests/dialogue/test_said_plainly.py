@@ -1,0 +1,43 @@
+"""What changes a line that somebody else told, or goes to a patient who has left, is said."""
+
+from __future__ import annotations
+
+from bot.dialogue.said import Report
+from bot.engine.entries import Left, Placed
+from tests.dialogue.ward import Ward
+
+
+def test_taking_back_an_exchange_says_which_line_is_below_the_one_before_it_now() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 8 mark 1800 at 0300", at="03:00")
+    ward.says("Amy", "changed the canister bed 8 at 0330, old one 1860", at="03:31")
+    ward.says("Ben", "bed 8 mark 60 at 0400", at="04:00")
+    reply = ward.says("Amy", "scratch that", at="04:00").reply
+    assert "Bed 8, 04:00: line 60 mL (Ben) is now below 1,800 mL at 03:00" in reply
+
+
+def test_taking_back_what_lets_no_line_fall_says_nothing_of_a_fall() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 8 mark 100 at 0300", at="03:00")
+    ward.says("Amy", "bed 8 mark 200 at 0330", at="03:31")
+    ward.says("Ben", "bed 8 mark 260 at 0400", at="04:00")
+    assert "below" not in ward.says("Amy", "scratch that", at="04:00").reply
+
+
+def after_a_transfer() -> Ward:
+    """The patient of bed 12 left at 09:00; another one has been there since 10:00."""
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 500 at 0800", at="08:00")
+    ward.tells("Amy", Report(bed="12", fact=Left()), at="09:00")
+    ward.tells("Amy", Report(bed="12", fact=Placed(bed="12", opening_ml=0)), at="10:00")
+    return ward
+
+
+def test_a_late_line_for_the_patient_who_left_says_so() -> None:
+    reply = after_a_transfer().says("Amy", "bed 12 mark 520 at 0830", at="11:10").reply
+    assert "Chart 20 mL" in reply
+    assert "That is the patient who left at 09:00, not what is in bed 12 now." in reply
+
+
+def test_a_line_for_the_patient_in_the_bed_says_nothing_of_the_one_who_left() -> None:
+    assert "who left" not in after_a_transfer().says("Amy", "bed 12 mark 40 at 1100", at="11:10").reply
