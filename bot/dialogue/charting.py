@@ -119,7 +119,7 @@ def _amended_row(bedside: Bedside, ledger: Ledger, amendment: Amendment) -> Char
         begin=amendment.begin.astimezone(zone),
         end=amendment.end.astimezone(zone),
         shift=amendment.shift.name,
-        to_chart=True,
+        to_chart=not amendment.withdrawn,
         at_least=amendment.at_least,
         replaces=tuple(
             Stretch(begin=old.begin.astimezone(zone), end=old.end.astimezone(zone), volume_ml=old.volume_ml)

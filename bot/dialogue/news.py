@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import timedelta
 
 from bot.dialogue.bedside import Bedside
+from bot.dialogue.charting import chart_rows
 from bot.dialogue.part import BedCaution
 from bot.engine.cautions import entry_cautions
 from bot.engine.values import Caution, Severity
@@ -53,6 +54,7 @@ def caution_news(bedside: Bedside) -> News:
     lines: list[_Line] = []
     cleared: list[str] = []
     several = len(bedside.patients_before) > 1
+    charted = _of_the_chart(bedside)
     for bed, before in bedside.patients_before.items():
         after = bedside.patient(bed)
         news = entry_cautions(before, after, bedside.now, bedside.policy)
@@ -60,7 +62,7 @@ def caution_news(bedside: Bedside) -> News:
         lines += [
             _Line(bed, each, True, each in news.worse)
             for each in news.still
-            if each in news.risen or _is_due(bedside, each)
+            if each in news.risen or each.code in charted or _is_due(bedside, each)
         ]
         if after.drains:
             shown = (each for each in news.cleared if each.code not in _READ_BACK)
@@ -69,6 +71,13 @@ def caution_news(bedside: Bedside) -> News:
         _note(bedside, line)
     told = tuple(BedCaution(bed=line.bed, caution=line.caution) for line in lines)
     return News(lines=(*_texts(bedside, lines, several), *cleared), cautions=told)
+
+
+def _of_the_chart(bedside: Bedside) -> set[str]:
+    """What the volumes of this message say of themselves: with them it is listed, however often it was."""
+    rows = chart_rows(bedside)
+    told = {"at_least": any(row.at_least for row in rows), "amended": any(row.replaces for row in rows)}
+    return {code for code, holds in told.items() if holds}
 
 
 def _is_due(bedside: Bedside, caution: Caution) -> bool:
