@@ -7,7 +7,7 @@ entry, so that a message of several statements sees its own.
 from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
-from datetime import datetime
+from datetime import datetime, timedelta
 from typing import TypeVar
 
 from bot.dialogue.brief import brief
@@ -32,6 +32,9 @@ from bot.wording.queries.view import View
 from bot.wording.questions import Wording
 
 T = TypeVar("T")
+
+LATELY = timedelta(days=7)
+"""A drain that was closed longer before what a message is about is not looked at, unless it was the last."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -104,9 +107,11 @@ class Bedside:
         for held in (self.folded, self.volumes_held, self.amended):
             held.pop(drain, None)
 
-    def ledgers_of(self, bed: str) -> tuple[Ledger, ...]:
-        """The ledgers of every drain that was ever seen at this bed, the latest first."""
-        return tuple(self.ledger(drain) for drain in self.book.drains_of(bed))
+    def ledgers_of(self, bed: str, at: datetime | None = None) -> tuple[Ledger, ...]:
+        """The ledgers of the drains that are at this bed or lately were (or about that moment), the latest
+        first."""
+        since = min(self.now, at or self.now) - LATELY
+        return tuple(self.ledger(drain) for drain in self.book.drains_of(bed, since))
 
     def patient(self, bed: str) -> Patient:
         """The bed's open drains."""

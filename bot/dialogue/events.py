@@ -66,7 +66,7 @@ def take_for_bed(bedside: Bedside, said: Report, grant: Grant) -> Part:
 def _drains_of_patient(bedside: Bedside, said: Report) -> tuple[Ledger, ...]:
     at = bedside.moment(said.at)
     here = tuple(
-        each for each in bedside.ledgers_of(said.bed) if each.bed_at(at) == said.bed and each.is_open(at)
+        each for each in bedside.ledgers_of(said.bed, at) if each.bed_at(at) == said.bed and each.is_open(at)
     )
     if said.tube is None or isinstance(said.fact, Left):
         return here
@@ -95,7 +95,7 @@ def take_placement(bedside: Bedside, said: Report, grant: Grant) -> Part:
 def _rival(bedside: Bedside, said: Report) -> Ledger | None:
     """The open drain that a placement would stand in the place of."""
     at = bedside.moment(said.at)
-    for each in bedside.ledgers_of(said.bed):
+    for each in bedside.ledgers_of(said.bed, at):
         if not (each.is_open(at) and each.is_open() and each.bed == said.bed):
             continue
         if said.tube is None or each.tube is None or is_tube(each, said.tube):

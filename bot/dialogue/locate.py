@@ -53,7 +53,7 @@ def locate(bedside: Bedside, said: Report | Amount, grant: Grant) -> Spot | Part
     granted = bedside.ledger(grant.drain) if grant.drain is not None else None
     if granted is not None and granted.is_open(at) and granted.bed_at(at) == said.bed:
         return Spot(bed=said.bed, tube=said.tube, at=at, ledger=granted)
-    ledgers = bedside.ledgers_of(said.bed)
+    ledgers = bedside.ledgers_of(said.bed, at)
     here = _here(ledgers, said.bed, at)
     if here:
         return _of_tubes(bedside, said, grant, here)

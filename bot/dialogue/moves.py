@@ -32,7 +32,7 @@ def move_of(bedside: Bedside, said: Report) -> Move:
     assert isinstance(said.fact, Moved)
     at = bedside.moment(said.at)
     drains = tuple(
-        each for each in bedside.ledgers_of(said.bed) if each.bed_at(at) == said.bed and each.is_open(at)
+        each for each in bedside.ledgers_of(said.bed, at) if each.bed_at(at) == said.bed and each.is_open(at)
     )
     return Move(said=said, to_bed=said.fact.to_bed, drains=drains)
 

@@ -135,7 +135,7 @@ def _no_bed(bedside: Bedside, said: Fix | TakeBack, grant: Grant) -> Part:
 def candidates(bedside: Bedside, said: Fix | TakeBack, at: datetime | None = None) -> tuple[Target, ...]:
     """The lines read at the bed (and tube) that was said, in order; with a moment, those of that minute."""
     found = []
-    for ledger in bedside.ledgers_of(str(said.bed)):
+    for ledger in bedside.ledgers_of(str(said.bed), at or said.at):
         if said.tube is not None and not is_tube(ledger, said.tube):
             continue
         repeats = (repeat_of(ledger, entry_id) for entry_id, _ in ledger.duplicates)

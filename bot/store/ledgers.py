@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import datetime
+from functools import cache
 from typing import Any
 
-from sqlalchemy import ColumnElement, Row, Select, and_, bindparam, exists, func, insert, select
+from sqlalchemy import ColumnElement, Row, Select, and_, bindparam, exists, func, insert, or_, select
 
 from bot.engine.entries import Correction, Entry, Payload, Withdrawal
 from bot.store.chain import START, link
@@ -16,6 +18,9 @@ from bot.store.tables import berths, drains, entries
 
 MOST_DRAINS_OF_A_BED = 40
 """How many of a bed's drains are looked at, latest first: far more than any late entry reaches back to."""
+
+ALWAYS_LOOKED_AT = 2
+"""So many of them, the latest, are looked at however long ago they were closed."""
 
 
 _ENTRIES_OF_A_DRAIN = (
@@ -80,8 +85,12 @@ class Ledgers(Desk):
         query = query.order_by(drains.c.seq, entries.c.position)
         return tuple(map(entry_of, self._connection.execute(query)))
 
-    def drains_of(self, bed: str) -> tuple[str, ...]:
-        """The drains ever seen at this bed, the latest first."""
+    def drains_of(self, bed: str, since: datetime | None = None) -> tuple[str, ...]:
+        """The drains ever seen at this bed, the latest first.
+
+        `since`: of all but the latest few only those that are open, or of which something was told from
+        then on. A bed has many drains in a year, and a message is about what is there now or was lately.
+        """
         latest = func.max(berths.c.seq)
         query = (
             select(berths.c.drain)
@@ -90,7 +99,16 @@ class Ledgers(Desk):
             .order_by(latest.desc())
             .limit(MOST_DRAINS_OF_A_BED)
         )
-        return tuple(self._connection.scalars(query))
+        found = tuple(self._connection.scalars(query))
+        if since is None or len(found) <= ALWAYS_LOOKED_AT:
+            return found
+        alive = {*found[:ALWAYS_LOOKED_AT], *self._alive(found[ALWAYS_LOOKED_AT:], since)}
+        return tuple(drain for drain in found if drain in alive)
+
+    def _alive(self, older: Sequence[str], since: datetime) -> tuple[str, ...]:
+        """Those that are not known to be closed, or whose last entry was entered from then on."""
+        found = self._connection.scalars(_alive_of(), {"older": list(older), "since": since})
+        return tuple(found)
 
     def unit_drains(self) -> tuple[str, ...]:
         """The unit's drains that are not known to be closed, in the order in which they were opened."""
@@ -167,3 +185,12 @@ def _closed() -> ColumnElement[bool]:
     )
     standing = and_(closing.c.drain == drains.c.id, closing.c.kind.in_(("removed", "left")), ~withdrawn)
     return exists().where(standing)
+
+
+@cache
+def _alive_of() -> Select[Any]:
+    """Of the drains `older`, those not known to be closed, or of which something was told since."""
+    last = select(entries.c.entered).where(entries.c.drain == drains.c.id)
+    newest = last.order_by(entries.c.position.desc()).limit(1).scalar_subquery()
+    query = select(drains.c.id).where(drains.c.id.in_(bindparam("older", expanding=True)))
+    return query.where(or_(newest >= bindparam("since", type_=entries.c.entered.type), ~_closed()))

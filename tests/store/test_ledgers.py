@@ -6,6 +6,7 @@ import pytest
 
 from bot.engine.entries import Line, Moved, Removed, Withdrawal
 from bot.store import Book, LedgerError, Store
+from bot.store.ledgers import ALWAYS_LOOKED_AT
 from tests.store.hands import NOON, at, claimed
 
 
@@ -130,3 +131,23 @@ def test_the_same_message_makes_the_same_ids(store: Store) -> None:
             store.transact(break_off)
     assert ids[0] == ids[1]
     assert len(set(ids[0])) == 2
+
+
+def test_of_a_bed_s_old_drains_those_are_found_that_are_open_or_were_told_of_since(store: Store) -> None:
+    with store.turn() as book:
+        claimed(book)
+        old = [book.open_drain("12", None) for _ in range(3)]
+        for drain in old:
+            book.append(drain, at(0), Line(level_ml=10))
+        book.append(old[1], at(0), Removed())
+    with store.turn() as book:
+        claimed(book, "m2", minutes=60)
+        book.append(old[0], at(30), Removed())
+        latest = [book.open_drain("12", None) for _ in range(ALWAYS_LOOKED_AT)]
+        for drain in latest:
+            book.append(drain, at(60), Removed())
+        everything = (*reversed(latest), *reversed(old))
+        assert book.drains_of("12") == everything
+        assert book.drains_of("12", at(0)) == everything
+        assert book.drains_of("12", at(60)) == (*reversed(latest), old[2], old[0])
+        assert book.drains_of("12", at(61)) == (*reversed(latest), old[2])

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
+from bot.dialogue.bedside import LATELY
 from bot.dialogue.queries.desk import Desk
 from bot.engine.entries import Left
 from bot.engine.ledger import Ledger
@@ -33,7 +34,7 @@ def found(desk: Desk, bed: str) -> Found | str:
     unit = desk.context.unit
     if bed not in unit.beds:
         return nothing.unknown_bed(bed, unit.name)
-    ledgers = tuple(desk.ledger(drain) for drain in desk.book.drains_of(bed))
+    ledgers = tuple(desk.ledger(drain) for drain in desk.book.drains_of(bed, desk.context.now - LATELY))
     here = tuple(ledger for ledger in ledgers if ledger.bed == bed)
     patient = Patient(bed=bed, drains=_in_order(tuple(each for each in here if each.is_open())))
     asked = tuple(each for each in patient.drains if _is_tube(each, desk.query.tube))
