@@ -43,6 +43,8 @@ def standing(drafts: list[Draft], arrived: datetime) -> Standing:
         faults += _faults(draft)
         if not listed or not _rising(drafts, arrived):
             doubts += _doubts(draft, arrived)
+    if listed and not _rising(drafts, arrived) and all(d.level is None or is_bare(d.level) for d in drafts):
+        doubts.append("a list whose bare numbers do not rise")
     faults += _same_line_twice(drafts)
     return Standing(tuple(faults), tuple(doubts))
 
@@ -119,7 +121,7 @@ def _doubts(draft: Draft, arrived: datetime) -> list[str]:
     if (
         time is not None
         and not time.sure_time
-        and time.lead in {"", "level", "levelat"}
+        and time.lead in {"", "level", "levelat", "from", "to"}
         and not draft.shared_time
     ):
         found += _bare_time(draft, time, level, arrived)

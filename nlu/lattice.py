@@ -314,7 +314,7 @@ class Lattice:
     def _completed(self, item: Item, i: int, way: Way) -> Item:
         label = None
         for end, text, known in self.places.labels(i):
-            if known and end == item.end and not item.unit:
+            if known and end == item.end and not item.unit and (self.voice or word(self.toks, i) != "one"):
                 label = text
         return replace(
             item,

@@ -12,6 +12,7 @@ from itertools import pairwise
 
 from .items import Item
 from .numbers import Toks, glued, is_digits, numbers, word
+from .weighty import weighty
 
 VALUES = frozenset({"bed", "level", "volume", "output", "time", "check", "weight", "alt", "num"})
 UNITS = frozenset({"ml", "litre", "badunit"})
@@ -20,6 +21,7 @@ TUBELESS = frozenset({"the", "be", "bee", "me", "to"})
 BELONGS = frozenset({"belongs", "belonged"})
 ENDINGS = frozenset({"an", "and", "add", "a"})
 COMPARED = frozenset({">", "<"})
+HOURLY = frozenset({"hourly", "hourlies", "volumes", "rate", "trend"})
 LETTERS = frozenset("abcdefgh")
 
 
@@ -31,6 +33,11 @@ def leftovers(items: tuple[Item, ...], toks: Toks, *, voice: bool) -> list[str]:
         *_between(items, voice),
         *_unled(items, toks),
         *_over(items),
+        *_summed(items, toks),
+        *_unsure_times(items),
+        *_signed(items, toks),
+        *_unset(items),
+        *weighty(items, toks),
     ]
     if not voice:
         found += _questioned(items)
@@ -99,6 +106,51 @@ def _over(items: tuple[Item, ...]) -> Iterator[str]:
         bare = last is not None and last.role == "level" and last.lead in {"", "at"}
         if bare and item.value in {"span", "window", "since"}:
             yield "an amount over a length of time"
+
+
+def _summed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "hourlies 0300 50, 0400 60": what drained, hour by hour, and no levels."""
+    asked = any(i.role == "cue" and i.value == "ask" and word(toks, i.start) in HOURLY for i in items)
+    if asked and any(i.role == "level" and i.lead in {"", "at"} for i in items):
+        yield "amounts of each hour are no levels"
+
+
+def _unsure_times(items: tuple[Item, ...]) -> Iterator[str]:
+    """ "ambulated 200 ft mark 330": a number that is a time only for want of another place."""
+    for k, item in enumerate(items):
+        if item.role != "time":
+            continue
+        before, after = items[max(0, k - 1) : k], items[k + 1 : k + 2]
+        bare = not item.sure_time and item.lead in {"", "at"}
+        if bare and any(_is_word(i) and i.start == item.end for i in after):
+            yield "a word behind a bare time may be its unit"
+        ahead = any(i.role == "level" for i in items[k + 1 :]) and not any(
+            i.role == "level" for i in items[:k]
+        )
+        if ahead and any(_is_word(i) and i.name not in BELONGS for i in before):
+            yield "the time may be of what was not understood"
+
+
+def _signed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "-leak": a finding with a minus before it."""
+    for item in items:
+        finding = item.role == "cue" and item.value in {"leak", "tidal"}
+        minus = word(toks, item.start - 1) == "-" and glued(toks, item.start)
+        if finding and minus and not glued(toks, item.start - 1):
+            yield "a finding with a minus"
+
+
+def _unset(items: tuple[Item, ...]) -> Iterator[str]:
+    """ "water seal topped up to 2": a check without its value, and a number that may be it."""
+    check: Item | None = None
+    for item in items:
+        if item.role == "cue" and item.value in {"seal", "suction", "wall", "leakgrade"}:
+            check = item
+        elif item.role in {"check", "bed", "tube"} or (item.role == "cue" and item.value in {"level", "sep"}):
+            check = None
+        elif check is not None and item.role in {"level", "volume", "output"}:
+            yield "the number may be of the check before it"
+            check = None
 
 
 def _is_in(item: Item, toks: Toks) -> bool:

@@ -53,6 +53,8 @@ def may_follow(before: Item, after: Item) -> bool:
 def kind_lead(toks: Toks, i: int, kind: str) -> str:
     """What leads the number behind an event whose phrase ends here: "moved to", "out at"."""
     last = word(toks, i - 1)
+    if last in {"bed", "room"} and word(toks, i - 2) == "from":
+        return "from"
     if last in {"bed", "room"}:
         return "" if kind == "corrected" else "bed"
     if last == "from":

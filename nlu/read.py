@@ -308,8 +308,9 @@ class Sentence:
         drafts = gathered(items)
         if not drafts or not any(d.has_content or d.wants or d.clashes or d.time for d in drafts):
             return self._bare(items)
-        stands = standing(drafts, self.ward.arrived).with_faults([*self._unread(items), *self._unread(tail)])
-        return Reading(lambda: self._built(drafts, tail), stands.rank)
+        unread = [*self._unread(items), *self._unread(tail)]
+        stands = standing(drafts, self.ward.arrived).with_faults(unread)
+        return Reading(lambda: self._built(drafts, tail), stands.rank, len(unread))
 
     def _built(self, drafts: list[Draft], tail: tuple[Item, ...]) -> Outcome:
         builder = Builder(self.read.tokens, self.text, self.ward.arrived, is_list(drafts))

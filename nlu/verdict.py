@@ -11,19 +11,36 @@ from dataclasses import dataclass, fields, replace
 from datetime import datetime
 from typing import Any
 
-from .statements import Corrected, Drained, Exchanged, Mark, Placed, Removed, Statement, Unclear
+from .statements import (
+    Corrected,
+    Drained,
+    Exchanged,
+    Left,
+    Mark,
+    Moved,
+    Placed,
+    Removed,
+    Statement,
+    Unclear,
+)
 
 Outcome = tuple[Statement | Unclear, ...]
 WITH_LEVEL = (Mark, Drained, Placed, Exchanged, Removed, Corrected)
+WEIGHTY = (*WITH_LEVEL, Left, Moved)
+"""What changes the sums of a drain: never accepted while the message is in doubt."""
 ORDER = ("bed", "level_ml", "volume_ml", "final_ml", "tube", "at")
 
 
 @dataclass(frozen=True, slots=True)
 class Reading:
-    """What the whole message would say (`made`, when wanted), and how well that stands: faults, doubts."""
+    """What the whole message would say (`made`, when wanted), and how well that stands: faults, doubts.
+
+    `unread` are the faults of words left unread, which no question of the outcome stands for.
+    """
 
     made: Callable[[], Outcome]
     rank: tuple[int, int] = (0, 0)
+    unread: int = 0
 
 
 def told(*outcome: Statement | Unclear, faults: int = 0) -> Reading:
@@ -40,9 +57,10 @@ def settled(readings: Iterable[Reading], text: str) -> Outcome:
     best = min(r.rank for r in found)
     top = list(dict.fromkeys(r.made() for r in found if r.rank == best))
     asks = any(isinstance(s, Unclear) for s in top[0])
-    if len(top) == 1 and best[1] == 0 and (best[0] == 0 or asks):
+    unread = all(r.unread for r in found if r.rank == best)
+    if len(top) == 1 and best[1] == 0 and (best[0] == 0 or (asks and not unread)):
         return top[0]
-    return merged(top, text, doubted=best[1] > 0 or not asks)
+    return merged(top, text, doubted=best[1] > 0 or not asks or unread)
 
 
 def merged(outcomes: Sequence[Outcome], text: str, *, doubted: bool = False) -> Outcome:
@@ -51,8 +69,8 @@ def merged(outcomes: Sequence[Outcome], text: str, *, doubted: bool = False) -> 
     common = [s for s in first if isinstance(s, Statement) and all(s in o for o in outcomes)]
     if doubted:
         common = (
-            [s for s in common if not isinstance(s, WITH_LEVEL)]
-            if any(isinstance(s, WITH_LEVEL) for s in common)
+            [s for s in common if not isinstance(s, WEIGHTY)]
+            if any(isinstance(s, WEIGHTY) for s in common)
             else []
         )
     rests = [[s for s in o if s not in common] for o in outcomes]

@@ -115,6 +115,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
             "hdu|intensive care|"
             "high dependency|critical care|stepdown|another ward|another unit)"
         ),
+        "(pt |patient |)left (ama|against medical advice)",
         "transferred out", "discharged", "went home", "died", "passed away", "expired", "deceased",
         "left the unit", "transferred to icu", "transferred to the icu", "transferred to another unit",
         "transferred to another floor", "transferred to another hospital", "gone home", "has left",
@@ -130,7 +131,9 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "transferred out to", "moved to stepdown", "moved to step down", "transfer out",
         "discharged to home", "discharged today", "left the floor", "transferred to medicine",
         "went to the icu", "moved to another hospital", "moved to another floor", "was transferred out",
-        "transferred to the ward", "demised", "discharged to rehab", "discharge",
+        "transferred to the ward", "demised", "discharged to rehab",
+        "(discharge|dc|d/c) (home|to home|to rehab)",
+        "(transferred|moved|sent|discharged|gone|went) (out|) to another (hospital|facility|floor|unit|ward)",
         "transferred to a different unit", "has been discharged", "left against medical advice",
     ),
     "kind:corrected": (

@@ -72,7 +72,8 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "kink in the tubing", "a kink in the tubing", "tubing pinched", "bent tube",
     ),
     "what:suction_off": (
-        "suction off", "suction came off", "found suction off", "suction was off", "suction turned off",
+        "suction off", "suction came off", "found off suction",
+        "found suction off", "suction was off", "suction turned off",
         "turned off suction", "suction is off", "suction disconnected", "turned suction off",
         "turned the suction off", "suction got turned off", "turned off the suction", "suction found off",
         "suction stopped", "suction lost", "lost suction", "taken off suction", "took off suction",

@@ -71,6 +71,8 @@ OTHER: dict[str, tuple[str, ...]] = {
         "is due|due)", "(missed|skipped|forgot|missing) (the|) (mark|line|reading)", "needs", "needed",
         "(md|dr|doctor|surgeon|team|provider|resident) aware of",
         "needs new", "same (as|mark as|level as) (bed|room)", "predicted", "projected", "estimate by",
+        "(doesn't|doesnt|does not|don't|dont|didn't|didnt|not|isn't) (look|seem|sound|looking|add) "
+        "(right|correct|up|ok|good)", "(look|looks|seem|seems|sounds) (off|wrong|weird|odd|strange|fishy)",
         "to come out", "consider", "considering",
     ),
     "neg": (
@@ -90,6 +92,8 @@ OTHER: dict[str, tuple[str, ...]] = {
     "negative": ("minus", "negative"),
     "filler": (
         "(right|okay|ok|alright) (okay|ok|so|then|right)",
+        "right (away|after|before|when|as|then|here|there)",
+        "(all|thats|that's|looks|is that) right",
         "even", "(no idea|not sure|don't know|dont know|unsure) (when|since when|how long|why|how|who)",
         "i charted",
         "all", "all of them", "same time", "at the same time", "tubing", "the tubing", "both",

@@ -27,7 +27,8 @@ while white whole wide wife will wind window wing wish with wood word words work
 your yours station calling comfortable family bedside doctor weather today lunch break coffee thanks
 stable alert oriented resting sleeping asleep visitor visitors daughter mother father husband
 brother sister bath meds turned repositioned ambulated walked chair sitting standing bedded plane
-live lived living liver reds redone eight dark park bark mask tide tied tidy shell steel sealed
+stays stayed staying remains remain live lived living liver reds redone eight dark park bark mask
+tide tied tidy shell steel sealed
 wallet walls ball call fall tall leaf lean leap least latest bacon faster fasten
 """
 PLAIN = frozenset(_WORDS.split())

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sqlite3
+from contextlib import closing
 from pathlib import Path
 
 import pytest
@@ -35,7 +36,7 @@ def file(tmp_path: Path) -> Path:
 
 def drains(path: Path) -> list[str]:
     """The two drains, in the order in which they were opened."""
-    with sqlite3.connect(path) as connection:
+    with closing(sqlite3.connect(path)) as connection:
         return [row[0] for row in connection.execute("SELECT id FROM drains ORDER BY seq")]
 
 
@@ -101,8 +102,9 @@ def test_the_command_ends_with_1_and_names_the_entry(file: Path) -> None:
 
 
 def test_a_missing_trigger_and_an_old_schema_are_flaws(file: Path) -> None:
-    with sqlite3.connect(file) as connection:
+    with closing(sqlite3.connect(file)) as connection:
         connection.execute("DROP TRIGGER entries_no_update")
+        connection.commit()
     store = Store(connect(f"sqlite:///{file}"))
     with store.connection() as connection_:
         assert tuple(flaws(connection_)) == (Flaw("entries_no_update", "the trigger is missing"),)

@@ -1,0 +1,88 @@
+"""Events that close or change a drain: told whole, or asked.
+
+A tube that is out, a patient who left, a canister that was changed: what follows is counted
+differently. A word that was not understood right beside a short phrase for one of them may say that
+it is of something else ("passed gas", "nj tube out"), so the message is asked.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from .items import Item
+from .numbers import Toks, word
+from .patterns.nouns import CAN, TUBE
+
+CLOSING = frozenset({"removed", "left", "exchanged", "moved", "placed"})
+STAYS = frozenset({"still", "stays", "stay", "stayed", "staying", "remains", "remain", "remaining", "kept"})
+NOT_PERSONS = frozenset({"canister", "tubeword", "fluid", "amount", "output", "leak"})
+NOUNS = frozenset(w for p in (CAN, TUBE) for phrase in p.strip("()").split("|") for w in phrase.split())
+DOERS = frozenset(
+    {
+        "dr",
+        "doctor",
+        "doc",
+        "md",
+        "pa",
+        "np",
+        "rn",
+        "surgeon",
+        "surgery",
+        "resident",
+        "team",
+        "provider",
+        "they",
+    }
+)
+ASIDE = frozenset(
+    {"without", "today", "ok", "fine", "well", "successfully", "uneventfully", "easily", "peacefully"}
+)
+
+
+def weighty(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """One line for each such event with a word beside it that was not understood."""
+    for before, item in pairwise(items):
+        touching = before.end == item.start
+        doer = word(toks, before.start) in DOERS or word(toks, before.start - 1) in DOERS
+        if touching and not doer and _is_unread(before) and _is_closing(item) and _starts_open(item, toks):
+            yield f"{before.name!r} may say what was {item.name}"
+        if touching and _is_closing(before) and _is_unread(item) and _ends_open(before, toks):
+            yield f"{item.name!r} may say what was {before.name}"
+        if touching and _is_closing(before) and _is_of_a_thing(before, item):
+            yield "an event that is of a thing"
+        if touching and _is_closing(before) and item.role == "cue" and item.value == "order":
+            yield "an order for an event is no event"
+
+    yield from _staying(items, toks)
+
+
+def _staying(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "left tube out, right stays": not every tube that is named is out."""
+    out = any(_is_closing(i) and i.name == "removed" for i in items)
+    if out and sum(i.role == "tube" for i in items) > 1 and any(t.text in STAYS for t in toks):
+        yield "one tube is out and another stays"
+
+
+def _is_of_a_thing(event: Item, after: Item) -> bool:
+    """ "expired canister", "discharged 60 from the tube": nobody left."""
+    return event.name == "left" and after.role == "cue" and after.value in NOT_PERSONS
+
+
+def _is_closing(item: Item) -> bool:
+    return item.role == "cue" and item.value == "kind" and item.name in CLOSING
+
+
+def _is_unread(item: Item) -> bool:
+    return item.role == "cue" and item.value == "word" and item.name not in ASIDE
+
+
+def _starts_open(item: Item, toks: Toks) -> bool:
+    """Whether the phrase begins with the noun or is a lone verb: the word before may qualify it."""
+    return item.end - item.start == 1 or word(toks, item.start) in NOUNS
+
+
+def _ends_open(item: Item, toks: Toks) -> bool:
+    """Whether the phrase ends with the noun or is a lone verb: the word behind may be what it is of."""
+    short = 2 if item.name == "left" else 1
+    return item.end - item.start <= short or word(toks, item.end - 1) in NOUNS
