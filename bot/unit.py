@@ -61,6 +61,7 @@ class Person:
 class Notify:
     """Who is told of what they did not ask about, in this order of ids, the next one when nobody says "seen".
 
+    Someone may be named here and enrolled later; who is not on the unit's list is passed over.
     `escalate` for what is urgent, `escalate_reminders` for overdue lines and unconfirmed readings. A notice
     that says the same as one of the last `quiet` is not sent again.
     """
@@ -118,13 +119,12 @@ def _unit(table: Table) -> Unit:
     name = _label(table, "name")
     zone = _zone(table)
     policy = _policy(table, _schedule(table, zone))
-    people = _people(table)
     unit = Unit(
         id=_slug(table, name),
         name=name,
         zone=zone,
         beds=_beds(table),
-        people=people,
+        people=_people(table),
         policy=policy,
         voice_confirm=cast(
             Literal["always", "unsure"], table.one_of("voice_confirm", ("always", "unsure"), "always")
@@ -132,7 +132,7 @@ def _unit(table: Table) -> Unit:
         checklists=table.taken("checklists", bool, True),
         undo_min=table.whole("undo_min", 30, 0, 240),
         month_first=table.taken("month_first", bool, True),
-        notify=_notify(table.table("notify"), people),
+        notify=_notify(table.table("notify")),
     )
     table.done()
     return unit
@@ -279,8 +279,7 @@ def _people(table: Table) -> tuple[Person, ...]:
 
 def _person(row: Table) -> Person:
     sender = row.taken("id", str)
-    if not (0 < len(sender) <= 128 and sender.isprintable()):
-        raise row.error("id", "must be 1 to 128 printable characters")
+    _check_sender(row, "id", sender)
     until = row.optional("until", datetime)
     if until is not None and until.tzinfo is None:
         raise row.error("until", "must be a moment with its offset")
@@ -295,12 +294,16 @@ def _person(row: Table) -> Person:
     return person
 
 
-def _notify(row: Table, people: tuple[Person, ...]) -> Notify:
+def _check_sender(row: Table, key: str, sender: str) -> None:
+    if not (0 < len(sender) <= 128 and sender.isprintable()):
+        raise row.error(key, "must be 1 to 128 printable characters")
+
+
+def _notify(row: Table) -> Notify:
+    """Someone named there need not be in the file: people are enrolled by command too."""
     ids = row.words("people", ())
-    known = {person.id for person in people}
     for place, sender in enumerate(ids):
-        if sender not in known:
-            raise row.error("people", f"{sender!r} is not the id of one of the people")
+        _check_sender(row, "people", sender)
         if sender in ids[:place]:
             raise row.error("people", f"{sender!r} is there twice")
     standard = Notify()

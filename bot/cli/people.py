@@ -9,6 +9,7 @@ from pathlib import Path
 import click
 
 from bot.cli.options import config_option, database_option, settings_of, units_option
+from bot.cli.reach import reach
 from bot.config import ConfigError
 from bot.intake.roster import listed, with_changes
 from bot.store import Store, open_store
@@ -93,6 +94,9 @@ def remove(office: Office, sender: str) -> None:
         raise click.UsageError(f"{sender} is not on the list of {office.unit.name}")
     office.note(_event(office, person, removed=True))
     click.echo(f"{person.name} is no longer on the list of {office.unit.name}.")
+    if sender in office.unit.notify.people:
+        for fault in reach(office.current(), datetime.now(UTC)).faults():
+            click.echo(fault, err=True)
 
 
 def _event(office: Office, person: Person, *, removed: bool) -> PeopleEvent:

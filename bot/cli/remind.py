@@ -14,6 +14,7 @@ from pathlib import Path
 import click
 
 from bot.cli.options import config_option, database_option, settings_of, units_option
+from bot.cli.reach import Reach, reach
 from bot.dialogue.rounds import ROUNDS, desk_for_rounds, reminders, what_is_due
 from bot.intake.roster import with_changes
 from bot.store import Book, Notice, open_store
@@ -28,6 +29,7 @@ class Told:
 
     due: tuple[str, ...]
     queued: tuple[Notice, ...]
+    reach: Reach
 
     def lines(self, unit: Unit) -> tuple[str, ...]:
         """The same for whoever reads the terminal."""
@@ -48,6 +50,8 @@ def command(config: Path | None, database: str | None, units: tuple[Path, ...]) 
         for unit in wards:
             told = store.transact(partial(go_round, unit, datetime.now(UTC)), unit.id)
             click.echo("\n".join(told.lines(unit)))
+            for fault in told.reach.faults():
+                click.echo(fault, err=True)
     finally:
         store.close()
 
@@ -62,7 +66,7 @@ def go_round(unit: Unit, now: datetime, book: Book) -> Told:
         _claim(message, unit, now, book)
     for notice in found:
         book.queue(notice)
-    return Told(due=what_is_due(desk), queued=found)
+    return Told(due=what_is_due(desk), queued=found, reach=reach(current, now))
 
 
 def _claim(message: str, unit: Unit, now: datetime, book: Book) -> None:

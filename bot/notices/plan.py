@@ -21,6 +21,9 @@ REMINDERS = frozenset({"overdue", "unconfirmed"})
 LASTS = timedelta(hours=24)
 """A notice that old is news to nobody: neither sent nor passed on, it stands in the list of the dead."""
 
+NOBODY = ""
+"""Whom a letter goes to while nobody of the unit can be told."""
+
 _GROWS = (1, 3, 6, 12, 24, 60, 120, 360, 720, 1440, 2880)
 """The waits after the first, second ... failure, in units of the first wait."""
 
@@ -64,11 +67,14 @@ def sends(outbox: Iterable[Filed], at: Round) -> tuple[Letter, ...]:
 
 
 def dead(outbox: Iterable[Filed], at: Round) -> tuple[Letter, ...]:
-    """The letters that were given up: refused, tried often enough, or too old before anyone had them."""
+    """The letters that were given up: refused, tried often enough, or too old before anyone had them.
+
+    What grew old while there was nobody to tell is listed too, to no person.
+    """
     return tuple(
         letter
         for filed in _loud(outbox, at.notify)
-        for letter in _letters(filed, at)
+        for letter in _letters(filed, at) or _to_nobody(filed)
         if not letter.delivered and _is_dead(letter, at)
     )
 
@@ -97,9 +103,15 @@ def _says(notice: Notice) -> tuple[object, ...]:
     return (notice.bed, notice.drain, notice.code, notice.unconfirmed, notice.about, notice.text)
 
 
-def _letters(filed: Filed, at: Round) -> Iterator[Letter]:
-    for rung, person in enumerate(at.people, start=1):
-        yield Letter(id=letter_id(filed, person), filed=filed, person=person, rung=rung)
+def _letters(filed: Filed, at: Round) -> tuple[Letter, ...]:
+    return tuple(
+        Letter(id=letter_id(filed, person), filed=filed, person=person, rung=rung)
+        for rung, person in enumerate(at.people, start=1)
+    )
+
+
+def _to_nobody(filed: Filed) -> tuple[Letter, ...]:
+    return (Letter(id=letter_id(filed, NOBODY), filed=filed, person=NOBODY, rung=0),)
 
 
 def _due(filed: Filed, at: Round) -> Iterator[Letter]:

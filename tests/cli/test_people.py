@@ -16,6 +16,7 @@ zone = "America/New_York"
 beds = "1-24"
 people = [{ id = "amy", name = "Amy", role = "nurse" }]
 """
+NOTIFY = '[notify]\npeople = ["amy"]\n'
 
 
 class Desk:
@@ -53,6 +54,14 @@ def test_a_shared_phone_is_enrolled_as_one(desk: Desk) -> None:
     said = desk.people("enrol", "phone-4", "--name", "Ward phone", "--role", "nurse", "--shared")
     assert said == (0, "phone-4  Ward phone  nurse  shared phone\n")
     assert desk.people("list")[1].endswith(said[1])
+
+
+def test_removing_the_last_one_to_notify_says_what_that_means(desk: Desk, tmp_path: Path) -> None:
+    (tmp_path / "ward.toml").write_text(UNIT + NOTIFY)
+    code, said = desk.people("remove", "amy")
+    assert code == 0
+    assert "amy is named under [notify] and is not on the list of Ward 4: passed over" in said
+    assert said.endswith("Ward 4 has nobody to notify: its notices wait\n")
 
 
 def test_someone_removed_stays_known(desk: Desk) -> None:

@@ -61,3 +61,11 @@ def test_nothing_is_delivered_without_an_address_and_a_secret(
     run = CliRunner().invoke(penline, ["deliver", "--once", *where])
     assert run.exit_code == 2
     assert missing in run.output
+
+
+def test_who_cannot_be_reminded_is_said(where: tuple[str, ...]) -> None:
+    file = Path(where[-1])
+    file.write_text(file.read_text().replace('people = ["carla", "ben"]', 'people = ["carla", "dora"]'))
+    said = CliRunner().invoke(penline, ["remind", *where])
+    assert said.stderr == "dora is named under [notify] and is not on the list of Ward 4: passed over\n"
+    assert "dora" not in said.stdout

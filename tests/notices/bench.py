@@ -45,6 +45,17 @@ class Bench:
         """The ledger."""
         return f"sqlite:///{self.folder}/ward.sqlite"
 
+    def tell(self, *people: str) -> None:
+        """Name other people to be told in the unit file."""
+        named = ", ".join(f'"{each}"' for each in people)
+        (self.folder / "ward.toml").write_text(
+            f"{UNIT.partition('[notify]')[0]}[notify]\npeople = [{named}]\n"
+        )
+
+    def another_unit(self) -> None:
+        """A second unit of the deployment, with nobody on its list."""
+        (self.folder / "other.toml").write_text('name = "Ward 5"\nzone = "America/New_York"\nbeds = "1-9"\n')
+
     def queue(self, *beds: int, at: datetime | None = None) -> None:
         """A danger at each of these beds."""
         now = at or datetime.now(UTC)
@@ -123,11 +134,14 @@ class Bench:
     def _command(self, *args: str) -> list[str]:
         return [sys.executable, "-m", "bot", *args]
 
+    def _unit_files(self) -> list[Path]:
+        return [file for name in ("ward", "other") if (file := self.folder / f"{name}.toml").exists()]
+
     def _environ(self) -> dict[str, str]:
         return {
             **os.environ,
             "PENLINE_DATABASE_URL": self.url,
-            "PENLINE_UNITS": str(self.folder / "ward.toml"),
+            "PENLINE_UNITS": ",".join(map(str, self._unit_files())),
             "PENLINE_NOTIFY_URL": f"http://127.0.0.1:{self.port or 9}/notices",
             "PENLINE_NOTIFY_SECRETS": SECRET,
             "PENLINE_NOTIFY_RETRY_S": "1",

@@ -98,6 +98,86 @@ def test_what_was_given_up_is_listed_without_its_text(bench: Bench) -> None:
     assert "620" not in listed.stdout
 
 
+def letter_ids(listed: str) -> list[str]:
+    """The ids in the list of the dead."""
+    return [line.split()[0] for line in listed.splitlines()]
+
+
+def test_what_was_given_up_is_sent_again_by_its_id_and_then_no_more_listed(bench: Bench) -> None:
+    bench.receive(410, 410)
+    bench.queue(7, 8)
+    bench.run("deliver", "--once")
+    first, second = letter_ids(bench.run("deliver", "--dead").stdout)
+    assert bench.run("deliver", "--again", first).returncode == 0
+    assert taken(bench) == ["7"]
+    assert [row["id"] for row in bench.got()] == [first, second, first]
+    assert letter_ids(bench.run("deliver", "--dead").stdout) == [second]
+
+
+def test_all_that_was_given_up_is_sent_again_however_old_it_is(bench: Bench) -> None:
+    bench.receive()
+    bench.queue(7, 8, at=datetime.now(UTC) - timedelta(hours=25))
+    again = bench.run("deliver", "--again", "all")
+    assert (again.returncode, bench.run("deliver", "--dead").stdout) == (0, "")
+    assert sorted(row["body"]["data"]["to"] for row in bench.got()) == ["ben", "ben", "carla", "carla"]
+
+
+def test_what_is_not_taken_again_stays_listed(bench: Bench) -> None:
+    bench.receive(410, 503)
+    bench.queue(7)
+    bench.run("deliver", "--once")
+    assert bench.run("deliver", "--again", "all").returncode == 1
+    assert "tried 2, last status 503" in bench.run("deliver", "--dead").stdout
+
+
+def test_nothing_is_sent_again_while_one_of_the_ids_is_wrong(bench: Bench) -> None:
+    bench.receive(410)
+    bench.queue(7)
+    bench.run("deliver", "--once")
+    (known,) = letter_ids(bench.run("deliver", "--dead").stdout)
+    refused = bench.run("deliver", "--again", known, "--again", "notice-9-x")
+    assert refused.returncode == 2
+    assert "notice-9-x is not the id" in refused.stderr
+    assert len(bench.got()) == 1
+
+
+def test_someone_named_to_be_told_is_passed_over_until_enrolled_by_command(bench: Bench) -> None:
+    bench.receive()
+    bench.tell("dora", "ben")
+    bench.queue(7)
+    said = bench.run("deliver", "--once").stderr
+    assert "dora is named under [notify] and is not on the list of Ward 4: passed over" in said
+    assert bench.run("people", "enrol", "dora", "--name", "Dora", "--role", "charge").returncode == 0
+    bench.queue(8)
+    assert "passed over" not in bench.run("deliver", "--once").stderr
+    told = [(row["body"]["data"]["bed"], row["body"]["data"]["to"]) for row in bench.got()]
+    assert told == [("7", "ben"), ("7", "dora"), ("8", "dora")]
+
+
+def test_a_notice_with_nobody_to_tell_is_said_and_waits_and_is_never_lost(bench: Bench) -> None:
+    bench.receive()
+    bench.tell("dora")
+    bench.queue(7)
+    bench.queue(8, at=datetime.now(UTC) - timedelta(hours=25))
+    assert "Ward 4 has nobody to notify: its notices wait" in bench.run("deliver", "--once").stderr
+    assert "to nobody  tried 0, never sent" in bench.run("deliver", "--dead").stdout
+    bench.run("people", "enrol", "dora", "--name", "Dora", "--role", "charge")
+    bench.run("deliver", "--once")
+    assert taken(bench) == ["7"]
+    assert bench.run("deliver", "--again", "all").returncode == 0
+    assert taken(bench) == ["7", "8"]
+
+
+def test_someone_enrolled_in_another_unit_too_is_told_to_name_the_unit(bench: Bench) -> None:
+    bench.receive()
+    bench.another_unit()
+    enrol = ("enrol", "carla", "--name", "Carla", "--role", "nurse")
+    assert bench.run("people", "--in", "ward-5", *enrol).returncode == 0
+    bench.queue(7)
+    bench.run("deliver", "--once")
+    assert [row["body"]["data"]["say"] for row in bench.got()] == ["Ward 4 seen 7"]
+
+
 def test_what_is_older_than_a_day_is_not_sent_but_listed(bench: Bench) -> None:
     bench.receive()
     bench.queue(7, at=datetime.now(UTC) - timedelta(hours=25))

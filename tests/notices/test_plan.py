@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.notices.plan import LASTS, Round, dead, is_repeat, letter_id, sends
+from bot.notices.plan import LASTS, NOBODY, Round, dead, is_repeat, letter_id, sends
 from bot.store.notices import Attempt, Filed, Notice, Outcome
 from bot.unit import Notify
 
@@ -113,6 +113,14 @@ def test_what_is_a_day_old_goes_to_nobody_and_is_listed_for_all_who_never_got_it
     assert told(day, filed()) == ["carla"]
     assert told(day + 0.1, filed()) == []
     assert [letter.person for letter in dead([outbox], at(day + 0.1))] == ["ben", "amy"]
+
+
+def test_what_grew_old_while_there_was_nobody_to_tell_is_listed_to_nobody() -> None:
+    alone = Round(people=(), notify=NOTIFY, first_wait=timedelta(seconds=5), now=after(LASTS.total_seconds()))
+    young = replace(alone, now=after(1))
+    assert sends([filed()], young) == dead([filed()], young) == ()
+    assert [letter.person for letter in dead([filed()], alone)] == [NOBODY]
+    assert dead([replace(filed(), over=True)], alone) == ()
 
 
 def test_someone_no_longer_on_the_list_is_passed_over() -> None:

@@ -191,6 +191,11 @@ def test_the_demo_ward_has_one_person_of_each_role_and_two_nurses() -> None:
 NOTIFY = PERSON + PERSON.replace("rn-1", "rn-2") + "[notify]\n"
 
 
+def test_someone_to_notify_may_be_enrolled_later(tmp_path: Path) -> None:
+    text = f'{GOOD}{NOTIFY}people = ["rn-9", "rn-1"]\n'
+    assert load_unit(written(tmp_path, text)).notify.people == ("rn-9", "rn-1")
+
+
 def test_the_people_to_notify_are_named_in_their_order(tmp_path: Path) -> None:
     text = GOOD + NOTIFY + 'people = ["rn-2", "rn-1"]\nescalate_min = 5\nquiet_min = 90\n'
     notify = load_unit(written(tmp_path, text)).notify
@@ -202,7 +207,7 @@ def test_the_people_to_notify_are_named_in_their_order(tmp_path: Path) -> None:
 @pytest.mark.parametrize(
     ("line", "key"),
     [
-        ('people = ["rn-9"]', "notify.people"),
+        ('people = [""]', "notify.people"),
         ('people = ["rn-1", "rn-1"]', "notify.people"),
         ("people = 1", "notify.people"),
         ("escalate_min = 0", "notify.escalate_min"),
