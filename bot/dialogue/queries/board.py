@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Literal
@@ -14,6 +15,7 @@ from bot.dialogue.queries.telling import standing
 from bot.dialogue.queries.waiting import unconfirmed_lines
 from bot.dialogue.queries.where import patients
 from bot.dialogue.said import Query
+from bot.engine.due import due
 from bot.engine.ledger import Ledger
 from bot.engine.patient import Patient
 from bot.engine.shifts import shift_at, shift_sum
@@ -26,6 +28,7 @@ from bot.wording.cautions import caution_text
 from bot.wording.queries.lines import NO_LINE
 from bot.wording.queries.nothing import empty_unit
 from bot.wording.queries.rates import NOT_KNOWN
+from bot.wording.queries.status import due_text
 from bot.wording.queries.summary import bed_head, unit_head
 from bot.wording.queries.sums import short_sum
 from bot.wording.queries.view import View
@@ -67,6 +70,8 @@ class BedCard:
     status: str
     tubes: tuple[TubeCard, ...]
     cautions: tuple[ToldCaution, ...]
+    overdue: tuple[str, ...]
+    """What is overdue and no caution tells: a check, where none was ever told."""
     unconfirmed: tuple[str, ...]
 
 
@@ -86,6 +91,7 @@ class TrendSheet:
 
     bed: str
     trend: Trend
+    cautions: tuple[ToldCaution, ...]
     unconfirmed: tuple[str, ...]
     view: View
 
@@ -117,9 +123,11 @@ def _sheet(desk: Desk, ledger: Ledger, begin: datetime, end: datetime) -> TrendS
     bed = ledger.bed or "?"
     running = end >= desk.now and ledger.is_open()
     cautions = standing(desk, _patient(desk, ledger)) if running else ()
+    trend = trend_of(ledger, desk.schedule, _begin(ledger, begin), end, cautions)
     return TrendSheet(
         bed=bed,
-        trend=trend_of(ledger, desk.schedule, _begin(ledger, begin), end, cautions),
+        trend=trend,
+        cautions=tuple(_told(desk, caution) for caution in trend.cautions),
         unconfirmed=unconfirmed_lines(desk, lambda other: other == bed) if running else (),
         view=desk.view,
     )
@@ -145,8 +153,18 @@ def _bed(desk: Desk, each: BedNeeds) -> BedCard:
         status=bed_head(bed, each.needs).partition(": ")[2],
         tubes=tuple(_tube(desk, ledger, each.cautions) for ledger in each.patient.drains),
         cautions=tuple(_told(desk, caution) for caution in each.cautions),
+        overdue=tuple(_overdue(desk, each)),
         unconfirmed=unconfirmed_lines(desk, lambda other: other == bed),
     )
+
+
+def _overdue(desk: Desk, each: BedNeeds) -> Iterator[str]:
+    cautioned = {(caution.drain, caution.detail) for caution in each.cautions if caution.code == "overdue"}
+    tubes = {ledger.drain: ledger.tube for ledger in each.patient.drains}
+    for one in due(each.patient, desk.now, desk.policy):
+        if one.overdue and (one.drain, one.what) not in cautioned:
+            tube = tubes[one.drain]
+            yield f"{tube}: {due_text(one, desk.view)}" if tube else due_text(one, desk.view)
 
 
 def _need(each: BedNeeds) -> Need:

@@ -11,7 +11,8 @@ from bot.dialogue.queries.board import TrendSheet, trend_sheets
 from bot.links import Shown
 from bot.unit import Person, Role
 from bot.web.pages.office import Office
-from bot.wording.trend import picture, picture_title, picture_words
+from bot.web.pages.visitor import visitor
+from bot.wording.trend import picture, picture_facts, picture_title
 
 _HOLDER = Person(id="", name="", role=Role.READER)
 """Nobody in particular: the link is the leave to look."""
@@ -31,13 +32,16 @@ def add_to(blueprint: Blueprint, office: Office) -> None:
             {
                 "title": picture_title(sheet.trend, sheet.bed, sheet.view),
                 "picture": Markup(picture(sheet.trend, sheet.bed, sheet.view)),
-                "words": picture_words(sheet.trend, sheet.view),
+                "words": picture_facts(sheet.trend, sheet.view),
+                "cautions": sheet.cautions,
                 "unconfirmed": sheet.unconfirmed,
             }
             for sheet in found
         ]
         as_of = found[0].view.clock(found[0].view.now)
-        return render_template("penline/trend.html", figures=figures, as_of=as_of), HTTPStatus.OK
+        signed_in = visitor(office) is not None
+        page = render_template("penline/trend.html", figures=figures, as_of=as_of, signed_in=signed_in)
+        return page, HTTPStatus.OK
 
 
 def _sheets(office: Office, shown: Shown) -> tuple[TrendSheet, ...]:

@@ -2,6 +2,6 @@
 
 from bot.wording.trend.picture import picture
 from bot.wording.trend.small import small_picture
-from bot.wording.trend.words import picture_title, picture_words
+from bot.wording.trend.words import picture_facts, picture_title, picture_words
 
-__all__ = ["picture", "picture_title", "picture_words", "small_picture"]
+__all__ = ["picture", "picture_facts", "picture_title", "picture_words", "small_picture"]

@@ -8,19 +8,20 @@ from __future__ import annotations
 from datetime import datetime
 from itertools import pairwise
 
-from bot.engine.trend import Struck, Trend
+from bot.engine.trend import Ceiling, Struck, Trend
 from bot.engine.values import Caution, Interval, Severity
 from bot.wording import formats
 from bot.wording.cautions import PREFIX, by_severity
 from bot.wording.queries.view import View
 from bot.wording.trend.sheet import Scale, Sheet, hours, new_sheet, nice_steps, time_scale
-from bot.wording.trend.words import picture_title, picture_words, room_words, used_ml
+from bot.wording.trend.words import NO_LINE, NO_VOLUME, picture_title, picture_words, room_words, used_ml
 
-WIDTH, HEIGHT = 340, 368
+WIDTH, HEIGHT = 340, 388
 LEFT, RIGHT = 42, 332
-SIGNS_Y, TOP, BOTTOM = 14, 30, 206
-BARS_TOP, BARS_BOTTOM = 238, 318
-GAUGE_Y, GAUGE_WIDTH = 352, 96
+SIGNS_Y, TOP, BOTTOM = 13, 46, 220
+BARS_TOP, BARS_BOTTOM = 260, 338
+GAUGE_Y, GAUGE_WIDTH = 371, 96
+_DAY_S = 24 * 3600
 _MARGIN = 1.25
 """The total's scale goes on to the capacity, or to a struck level, only so far over the highest total."""
 _LABEL_WIDTH = 21
@@ -39,6 +40,7 @@ def picture(trend: Trend, bed: str, view: View) -> str:
     drawing.grid()
     drawing.moments()
     drawing.total()
+    drawing.names()
     drawing.volumes()
     drawing.struck()
     drawing.cautions()
@@ -82,39 +84,63 @@ class _Drawing:
             y = self._total.place(tick)
             self._sheet.line(LEFT, y, RIGHT, y, "axis" if tick == 0 else "grid")
             self._sheet.text(LEFT - 5, y + 4, formats.number(tick, 0), text_anchor="end")
-        self._sheet.text(4, SIGNS_Y + 4, "mL total")
-        self._sheet.text(4, BARS_TOP - 12, "mL from line to line")
+        self._sheet.text(4, TOP - 11, self._measured())
+        self._sheet.text(4, BARS_TOP - 20, "mL from line to line")
         self._sheet.line(LEFT, BARS_BOTTOM, RIGHT, BARS_BOTTOM, "axis")
-        zone = self._view.zone
-        for hour in hours(self._trend.begin, self._trend.end, zone, 5):
-            local = hour.astimezone(zone)
-            long = self._trend.end.timestamp() - self._trend.begin.timestamp() > 48 * 3600
-            words = formats.day(hour, zone)[:6].rstrip() if long else f"{local:%H:%M}"
-            x = self._x(hour)
+        for hour in hours(self._trend.begin, self._trend.end, self._view.zone, 5):
+            x, words = self._x(hour), self._clock(hour)
             self._sheet.line(x, BARS_BOTTOM, x, BARS_BOTTOM + 4, "axis")
             self._sheet.text(min(max(x, LEFT), RIGHT - 12), BARS_BOTTOM + 17, words, text_anchor="middle")
+
+    def _measured(self) -> str:
+        """What the total is counted from: the first level that is shown."""
+        levels = self._trend.levels
+        return f"mL since {self._view.clock(levels[0].at)}" if levels else "mL"
+
+    def _clock(self, hour: datetime) -> str:
+        """The time of day below the picture; the day itself at a midnight of a window of more than one."""
+        local = hour.astimezone(self._view.zone)
+        several = self._trend.end.timestamp() - self._trend.begin.timestamp() > _DAY_S
+        if several and (local.hour, local.minute) == (0, 0):
+            return formats.day(hour, self._view.zone)[:6].rstrip()
+        return f"{local:%H:%M}"
 
     def moments(self) -> None:
         """Where a shift starts, where a canister was changed, and at what total each one is full."""
         for shift in self._trend.shifts:
             x = self._x(shift.start)
             self._sheet.line(x, TOP, x, BARS_BOTTOM, "shift")
-            self._upright(x, f"{shift.name} shift")
         for moment in self._trend.exchanges:
             x = self._x(moment)
             self._sheet.line(x, TOP, x, BOTTOM, "exchange")
-            self._upright(x, "new canister")
-        for ceiling in self._trend.ceilings:
-            if ceiling.total_ml - self._zero <= self._ticks[-1]:
-                y = self._y(ceiling.total_ml)
-                self._sheet.line(self._x(ceiling.begin), y, self._x(ceiling.end), y, "full")
-                self._sheet.text(self._x(ceiling.begin) + 3, y - 4, "canister full")
+        for ceiling in self._seen_ceilings():
+            y = self._y(ceiling.total_ml)
+            self._sheet.line(self._x(ceiling.begin), y, self._x(ceiling.end), y, "full")
+
+    def names(self) -> None:
+        """The names of those lines, over the pen line, and what to say where there is nothing to see."""
+        for shift in self._trend.shifts:
+            self._upright(self._x(shift.start), f"{shift.name} shift")
+        for moment in self._trend.exchanges:
+            self._upright(self._x(moment), "new canister")
+        for ceiling in self._seen_ceilings():
+            x, y = self._x(ceiling.begin), self._y(ceiling.total_ml)
+            self._sheet.text(x + 16, y + 13, "canister full", "label")
+        middle = (LEFT + RIGHT) / 2
+        if not self._trend.levels:
+            self._sheet.text(middle, (TOP + BOTTOM) / 2, NO_LINE, "label", text_anchor="middle")
+        if not self._trend.steps:
+            self._sheet.text(middle, BARS_BOTTOM - 30, NO_VOLUME, "label", text_anchor="middle")
+
+    def _seen_ceilings(self) -> tuple[Ceiling, ...]:
+        """Those that the scale of the total goes up to."""
+        return tuple(each for each in self._trend.ceilings if each.total_ml - self._zero <= self._ticks[-1])
 
     def _upright(self, x: float, words: str) -> None:
         """Words along an upright line, on its left where there is room."""
         side = x - 4 if x > LEFT + 14 else x + 11
         turned = f"rotate(-90 {side:g} {TOP + 4})"
-        self._sheet.text(side, TOP + 4, words, text_anchor="end", transform=turned)
+        self._sheet.text(side, TOP + 4, words, "label", text_anchor="end", transform=turned)
 
     def total(self) -> None:
         """The pen line: broken where nothing is charted between two levels."""
@@ -144,7 +170,8 @@ class _Drawing:
             self._sheet.line(x - 4, y - 4, x + 4, y + 4, "struck")
             self._sheet.line(x - 4, y + 4, x + 4, y - 4, "struck")
             level = formats.number(each.level_ml, 0)
-            self._sheet.text(x - 6, y - 6, level, "struck-words", text_anchor="end")
+            beside = y - 6 if y > TOP + 16 else y + 16
+            self._sheet.text(x - 6, beside, level, "struck-words", text_anchor="end")
 
     def _struck_y(self, struck: Struck) -> float:
         return BOTTOM if struck.total_ml is None else self._y(struck.total_ml)
@@ -165,7 +192,7 @@ class _Drawing:
             x = min(self._x(min(caution.end or self._trend.end, self._trend.end)), WIDTH - 12)
             while any(abs(x - other) < 17 for other in taken):
                 x -= 17
-            if x >= LEFT + 20:
+            if x >= 12:
                 taken.append(x)
                 _sign(self._sheet, x, caution)
 

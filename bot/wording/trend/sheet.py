@@ -28,6 +28,7 @@ LOOKS: Mapping[str, Mapping[str, str]] = {
     "gauge": {"stroke": "#5b6b74", "stroke-width": "1", "fill": "none"},
     "struck": {"stroke": "#a3231f", "stroke-width": "1.5", "fill": "none"},
     "words": {"fill": INK},
+    "label": {"fill": INK, "stroke": "#ffffff", "stroke-width": "3", "paint-order": "stroke"},
     "struck-words": {"fill": "#a3231f", "text-decoration": "line-through"},
     "high": {"fill": "#a3000f", "stroke": "#a3000f"},
     "moderate": {"fill": "#ffffff", "stroke": "#7a4d00", "stroke-width": "1.5"},

@@ -9,6 +9,9 @@ from bot.wording.queries.lines import trend_text
 from bot.wording.queries.sums import amount
 from bot.wording.queries.view import View, place
 
+NO_LINE = "no line in this time"
+NO_VOLUME = "no volume in this time"
+
 
 def picture_title(trend: Trend, bed: str, view: View) -> str:
     """ "Bed 12 left, trend 11:00-19:05" """
@@ -16,9 +19,15 @@ def picture_title(trend: Trend, bed: str, view: View) -> str:
 
 
 def picture_words(trend: Trend, view: View) -> tuple[str, ...]:
-    """Everything that the picture shows, a sentence each."""
+    """Everything that the picture shows, a sentence each: the cautions first."""
+    cautions = (caution_text(each, view.zone, view.now) for each in by_severity(trend.cautions))
+    return (*cautions, *picture_facts(trend, view))
+
+
+def picture_facts(trend: Trend, view: View) -> tuple[str, ...]:
+    """What the picture shows but for the cautions."""
     if not trend.levels:
-        return ("No line in this time.",)
+        return (f"{NO_LINE[:1].upper()}{NO_LINE[1:]}.",)
     told = (
         _whole(trend, view),
         _listed("Volumes", tuple(trend_text(step, view) for step in trend.steps)),
@@ -28,7 +37,6 @@ def picture_words(trend: Trend, view: View) -> tuple[str, ...]:
         _listed("Canister changed", tuple(view.clock(moment) for moment in trend.exchanges)),
         _listed("Struck out", tuple(_struck(each, view) for each in trend.struck)),
         _room(trend),
-        *(caution_text(each, view.zone, view.now) for each in by_severity(trend.cautions)),
     )
     return tuple(each for each in told if each)
 
@@ -37,7 +45,7 @@ def _whole(trend: Trend, view: View) -> str:
     last = trend.levels[-1]
     line = f"Last line {formats.ml(last.level_ml)} at {view.clock(last.at)}"
     if not trend.steps:
-        return f"{line}; no volume in this time."
+        return f"{line}; {NO_VOLUME}."
     volume = sum(step.volume_ml for step in trend.steps)
     ends = view.stretch(trend.steps[0].begin.at, trend.steps[-1].end.at)
     told = amount(volume, any(step.at_least for step in trend.steps))

@@ -49,7 +49,8 @@ def test_a_bed_shows_its_line_age_sum_rate_cautions_and_picture(carla: Visit) ->
     assert "10 min ago" in words
     assert re.search(r"This shift \d+ mL since", words)
     assert "Rate 230 mL/h" in words
-    assert "URGENT" in words
+    assert words.index("URGENT mediastinal") < words.index("Last line")
+    assert re.search(r"check overdue since \S+ \(\d", words)
     assert "<title" in card
     assert 'href="/trend/' in card
 
@@ -91,6 +92,15 @@ def test_a_trend_s_link_opens_the_picture_without_signing_in(carla: Visit) -> No
     assert steps
     assert all(step in page.text for step in steps)
     assert not any(name in page.text for name in ("Amy", "Ben", "Carla", "Harbour"))
+
+
+def test_what_is_urgent_stands_above_the_picture(carla: Visit) -> None:
+    [path] = re.findall(r"https://penline.example.org(/\S+)", answer(carla.says("trend bed 7"))["reply"])
+    page = carla.another().opens(path).text
+    body = page.partition("<main")[2]
+    assert body.index('<li class="caution high">') < body.index("<svg")
+    assert "All beds" not in page
+    assert "All beds" in carla.opens(path).text
 
 
 def test_a_card_s_picture_leads_to_a_large_one(carla: Visit) -> None:

@@ -10,6 +10,9 @@ import pytest
 from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Browser, Page, Route, expect
 
+from bot.links import Links
+from tests.web.client import SECRET, real_now
+
 pytestmark = [pytest.mark.real_time, pytest.mark.filterwarnings("default::DeprecationWarning")]
 
 RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
@@ -105,6 +108,35 @@ def test_an_urgent_caution_is_an_alert_and_says_so_in_words(page: Page) -> None:
     alert = page.locator(".log").get_by_role("alert")
     expect(alert).to_contain_text("URGENT if right")
     expect(alert).to_contain_text("Assess the patient")
+
+
+def test_on_a_small_phone_the_danger_is_seen_first_and_a_button_leads_to_the_answer(page: Page) -> None:
+    opened(page)
+    says(page, "bed 7 mark 1500")
+    question = page.locator(".asked button").first
+    expect(page.locator(".urgent-lines p").first).to_be_in_viewport(ratio=1)
+    expect(question).not_to_be_in_viewport()
+    more = page.get_by_role("button", name="Answer below")
+    for _ in range(5):
+        if not more.is_visible():
+            break
+        more.click()
+        page.wait_for_timeout(400)
+    expect(question).to_be_in_viewport()
+    expect(page.locator("#more")).to_be_hidden()
+
+
+def test_nothing_moves_under_the_finger_that_holds_the_talk_button(page: Page) -> None:
+    page.add_init_script(RECOGNISER % "available")
+    opened(page)
+    talk = page.get_by_role("button", name="Hold to talk")
+    talk.hover()
+    before = talk.bounding_box()
+    page.mouse.down()
+    expect(page.get_by_role("status")).to_have_text("Listening. Let go to send.")
+    assert talk.bounding_box() == before
+    page.mouse.up()
+    newest(page, 0)
 
 
 def test_what_is_said_is_sent_with_its_alternatives_and_audio_stays_here(page: Page) -> None:
@@ -232,9 +264,19 @@ def test_the_beds_show_by_themselves_what_is_new_and_tell_what_is_urgent(
 
 
 def talk(page: Page) -> None:
+    page.add_init_script(RECOGNISER % "available")
+    page.add_init_script(SPEAKER % "true")
     opened(page)
     says(page, "bed 12 left mark 5")
     says(page, "trend 7")
+    says(page, "bed 7 mark 1500")
+
+
+def enter(page: Page) -> None:
+    page.goto("/")
+    link = Links(page.url.rstrip("/"), (SECRET,)).door("harbour-ward", "amy", real_now())
+    page.goto(link.url)
+    expect(page.get_by_role("button", name="Open as Amy")).to_be_visible()
 
 
 def beds(page: Page) -> None:
@@ -257,7 +299,7 @@ def over(page: Page) -> None:
 
 @pytest.mark.goes_wrong
 @pytest.mark.parametrize("scheme", ["light", "dark"])
-@pytest.mark.parametrize("show", [talk, beds, trend, closed, over, lambda page: page.goto("/")])
+@pytest.mark.parametrize("show", [talk, enter, beds, trend, closed, over, lambda page: page.goto("/")])
 def test_no_page_has_a_violation_and_none_is_wider_than_a_small_phone(
     page: Page, show: Callable[[Page], object], scheme: Literal["light", "dark"]
 ) -> None:

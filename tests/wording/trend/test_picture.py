@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import timedelta
+from itertools import combinations
 from xml.etree import ElementTree
 
 import pytest
@@ -53,14 +54,14 @@ def test_the_picture_has_a_title_and_says_in_its_description_what_it_shows() -> 
     assert svg.get("role") == "img"
     assert svg.findtext(f"{{{SVG}}}title") == "Bed 12 left, trend 07:00-19:05"
     told = svg.findtext(f"{{{SVG}}}desc") or ""
-    assert told.startswith("1,550 mL in all, 08:00-16:00. Last line 850 mL at 16:00.")
+    assert told.startswith("URGENT left: ")
     for said in (
+        "1,550 mL in all, 08:00-16:00. Last line 850 mL at 16:00.",
         "09:00-10:00 240 mL",
         "Shifts: day shift from 07:00; night shift from 19:00.",
         "Canister changed: 14:00.",
         "Struck out: 980 mL at 11:00, corrected.",
         "Canister at 850 of 2,000 mL.",
-        "URGENT",
     ):
         assert said in told
 
@@ -72,6 +73,43 @@ def test_each_thing_is_drawn() -> None:
     assert len(looks(svg, "shift")) == 2
     assert len(looks(svg, "dot")) == 7
     assert {"new canister", "night shift", "240", "550", "Canister at 850 of 2,000 mL"} <= set(words_in(svg))
+
+
+def test_the_total_says_from_when_it_is_counted_and_a_window_of_days_names_them() -> None:
+    assert "mL since 08:00" in words_in(drawn(a_hard_day()))
+    sheet = Sheet()
+    for hour in range(0, 47, 2):
+        sheet.mark(at(f"{(7 + hour) % 24:02d}:00", 4 + (7 + hour) // 24), 40 * hour)
+    trend = trend_of(sheet.ledger, SCHEDULE, at("07:00"), at("07:00", 6))
+    told = words_in(ElementTree.fromstring(picture(trend, "12", View(zone=ZONE, now=at("07:00", 6)))))
+    assert {"Thu 5", "Fri 6", "12:00"} <= set(told)
+
+
+@pytest.mark.parametrize(
+    ("sheet", "words"),
+    [(Sheet(), {"no line in this time", "no volume in this time"}), (hourly(), {"no volume in this time"})],
+    ids=["no line", "one line"],
+)
+def test_where_there_is_nothing_to_see_the_picture_says_so(sheet: Sheet, words: set[str]) -> None:
+    told = set(words_in(drawn(sheet)))
+    assert {each for each in told if each.startswith("no ")} == words
+
+
+def box(text: ElementTree.Element) -> tuple[float, float, float, float]:
+    """About where a text stands that is not turned: left, top, right, bottom."""
+    width = 6.2 * len(text.text or "")
+    x, y = float(text.get("x") or 0), float(text.get("y") or 0)
+    left = {"end": x - width, "middle": x - width / 2}.get(text.get("text-anchor") or "", x)
+    return left, y - 9, left + width, y + 2
+
+
+@pytest.mark.parametrize("sheet", [a_hard_day(), hourly(600, 700, 500), hourly(), Sheet()])
+def test_no_words_stand_on_others(sheet: Sheet) -> None:
+    texts = [each for each in drawn(sheet).iter(f"{{{SVG}}}text") if each.get("transform") is None]
+    for one, other in combinations([each for each in texts if len(each.text or "") > 1], 2):
+        (left, top, right, bottom), (begin, high, end, low) = box(one), box(other)
+        apart = right <= begin or end <= left or bottom <= high or low <= top
+        assert apart, f"{one.text!r} stands on {other.text!r}"
 
 
 def test_severity_is_told_by_shape_and_letter_not_by_colour_alone() -> None:

@@ -3,7 +3,7 @@
 
 (() => {
   const at = (id) => document.getElementById(id);
-  const form = at("say"), text = at("text"), log = at("log"), state = at("state"), talk = at("talk"), aloud = at("aloud");
+  const form = at("say"), text = at("text"), log = at("log"), state = at("state"), talk = at("talk"), aloud = at("aloud"), more = at("more");
   const { element, shown } = Answer;
   let waiting = 0;
 
@@ -12,10 +12,29 @@
 
   const tell = (words) => { state.textContent = words; };
 
+  /* A question's buttons may stand below what is seen: then there is a button that leads to them. */
+  const below = (each) => each.getBoundingClientRect().bottom > log.getBoundingClientRect().bottom;
+
+  const waits = () => Array.from(log.querySelectorAll(".asked button:enabled")).filter(below)[0];
+
+  const look = () => {
+    more.hidden = log.scrollHeight - log.scrollTop - log.clientHeight < 24;
+    more.textContent = waits() ? "Answer below" : "More below";
+  };
+
+  more.addEventListener("click", () => {
+    const next = waits() || log;
+    next.focus({ preventScroll: true });
+    log.scrollBy({ top: log.clientHeight * 0.8 });
+  });
+  log.addEventListener("scroll", look);
+  window.addEventListener("resize", look);
+
   /* The whole of it is to be seen; of what is longer than the page, the beginning: there the urgent lines are. */
   const put = (turn) => {
     log.append(turn);
     turn.scrollIntoView({ block: turn.offsetHeight > log.clientHeight ? "start" : "end" });
+    look();
   };
 
   const said = (message) => {
