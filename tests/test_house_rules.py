@@ -75,7 +75,9 @@ def test_every_module_says_what_it_is(path: Path) -> None:
     assert not source.strip() or ast.get_docstring(ast.parse(source))
 
 
-DOCUMENTS = [ROOT / file for file in ("README.md", "DEVELOPERS.md", "pyproject.toml", ".ci/run")]
+DOCUMENTS = [
+    ROOT / file for file in ("README.md", "DEVELOPERS.md", "pyproject.toml", ".ci/run", ".ci/lowest")
+]
 OTHER_TESTS = [path for path in TESTS if path != Path(__file__)]  # this one names what it looks for
 
 
