@@ -61,7 +61,11 @@ class Ward:
         self._sent = 0
 
     def says(self, sent: Sent) -> Reply:
-        """The bot's answer to what was sent."""
+        """The bot's answer to what was sent, as a terminal shows it."""
+        return _reply(self.answers(sent))
+
+    def answers(self, sent: Sent) -> dict[str, Any]:
+        """The answer object to what was sent."""
         self._sent += 1
         arrived = sent.arrived.astimezone(UTC)
         incoming = Incoming(
@@ -72,7 +76,8 @@ class Ward:
             sent_at=sent.sent_at.astimezone(UTC) if sent.sent_at else None,
             channel="voice" if sent.voice else "text",
         )
-        return _reply(json.loads(handle(incoming, self._deployment).answer))
+        answer: dict[str, Any] = json.loads(handle(incoming, self._deployment).answer)
+        return answer
 
     def sender_id(self, name: str) -> str:
         """The id that the gateway would send for this name; a stranger's is the name itself."""

@@ -21,7 +21,7 @@ def played(transcript: Transcript, unit: Unit) -> Iterator[tuple[Turn | Words, R
     ward = Ward(unit)
     try:
         for item in transcript.items:
-            yield item, ward.says(_sent(item, unit.zone)) if isinstance(item, Turn) else None
+            yield item, ward.says(sent_of(item, unit.zone)) if isinstance(item, Turn) else None
     finally:
         ward.close()
 
@@ -31,7 +31,8 @@ def replies(transcript: Transcript, unit: Unit) -> tuple[str, ...]:
     return tuple(reply.text for _, reply in played(transcript, unit) if reply is not None)
 
 
-def _sent(turn: Turn, zone: tzinfo) -> Sent:
+def sent_of(turn: Turn, zone: tzinfo) -> Sent:
+    """The message of a turn."""
     sent_at: datetime | None = turn.sent_at
     return Sent(
         sender=turn.name,

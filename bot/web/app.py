@@ -9,6 +9,7 @@ from bot.settings import Settings
 from bot.web import problems
 from bot.web.health import health
 from bot.web.messages import Clock, messages
+from bot.web.openapi import description
 from bot.web.pages import pages
 from bot.web.pages.office import Office
 from bot.web.rates import Rates
@@ -34,6 +35,11 @@ def web_app(deployment: Deployment, settings: Settings, clock: Clock, *, demo: b
     rates = Rates(settings.sender_per_minute, settings.per_second)
     app.register_blueprint(messages(deployment, Verifier(settings.secrets), rates, clock))
     app.register_blueprint(health(deployment.store, rates))
+    app.register_blueprint(description(rates, metrics=settings.metrics))
+    if settings.metrics:
+        from bot.web.metrics import install as install_metrics
+
+        install_metrics(app, rates)
     if deployment.links is not None:
         _cookie(app, settings)
         app.register_blueprint(

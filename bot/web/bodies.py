@@ -19,6 +19,7 @@ DEEPEST = 8
 AHEAD = timedelta(minutes=5)
 BEHIND = timedelta(days=7)
 MOST_ALTERNATIVES = 10
+LONGEST_SENDER = 128
 
 _STRINGS = re.compile(r'"(?:[^"\\]|\\.)*"', re.DOTALL)
 _MOMENT = re.compile(r"\d{4}-\d\d-\d\dT\d\d:\d\d(:\d\d(\.\d{1,6})?)?(Z|[+-]\d\d:\d\d)")
@@ -102,8 +103,8 @@ def _no_constant(_: str) -> NoReturn:
 
 def _sender(fields: _Fields) -> str:
     sender = fields.held.get("sender")
-    if not isinstance(sender, str) or not 0 < len(sender) <= 128 or not sender.isprintable():
-        fields.flaw("sender", "must be 1 to 128 printable characters")
+    if not isinstance(sender, str) or not 0 < len(sender) <= LONGEST_SENDER or not sender.isprintable():
+        fields.flaw("sender", f"must be 1 to {LONGEST_SENDER} printable characters")
         return ""
     return sender
 

@@ -8,7 +8,7 @@ from flask import Blueprint, Response, jsonify
 
 from bot.store import Store
 from bot.store.schema import is_ready
-from bot.web.problems import Problem
+from bot.web.problems import RETRY_AFTER_S, Problem
 from bot.web.rates import Rates
 
 
@@ -26,7 +26,9 @@ def health(store: Store, rates: Rates) -> Blueprint:
         with store.connection() as connection:
             if not is_ready(connection):
                 raise Problem(
-                    HTTPStatus.SERVICE_UNAVAILABLE, "The database is not at the schema of this version."
+                    HTTPStatus.SERVICE_UNAVAILABLE,
+                    "The database is not at the schema of this version.",
+                    retry_after_s=RETRY_AFTER_S,
                 )
         return jsonify(status="ready")
 

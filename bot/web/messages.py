@@ -31,7 +31,7 @@ def messages(deployment: Deployment, verifier: Verifier, rates: Rates, clock: Cl
     def receive() -> Response:
         started = time.perf_counter()
         incoming = _verified(verifier, rates, clock().astimezone(UTC))
-        outcome = handle(incoming, deployment)
+        g.outcome = outcome = handle(incoming, deployment)
         ms = round((time.perf_counter() - started) * 1000, 1)
         log(
             logging.WARNING if outcome.kept == "other" else logging.INFO,

@@ -36,7 +36,7 @@ def add_to(blueprint: Blueprint, office: Office) -> None:
     def receive() -> Response:
         office.rates.count()
         incoming = _incoming(office)
-        outcome = handle(incoming, office.deployment)
+        g.outcome = outcome = handle(incoming, office.deployment)
         log(
             logging.INFO,
             "message",
