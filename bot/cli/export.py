@@ -101,7 +101,7 @@ def _ledgers(unit: Unit, store: Store, wanted: Wanted) -> tuple[Ledger, ...]:
         names = book.every_drain()
     found = []
     asked = tuple(name for name in names if wanted.drain in (None, name))
-    for drain in followed(asked, "drains", len(asked), prints=True):
+    for drain in followed(asked, "drains", len(asked)):
         with store.turn(unit.id) as book:
             found.append(fold(book.entries(drain), unit.policy.capacity_ml))
     return tuple(each for each in found if wanted.bed is None or wanted.bed in {bed for _, bed in each.beds})

@@ -15,11 +15,14 @@ from typing import Any, TextIO
 
 import click
 
-from bot.cli.progress import followed
+from bot.cli.progress import followed, line_count
 from bot.cli.unit_file import unit_option, unit_or_demo
 from bot.intake import Deployment, Incoming, TextError, clean_text, handle
 from bot.intake.respond import deployment
 from bot.store import open_store
+
+_NOT_READ = "\N{REPLACEMENT CHARACTER}"
+"""What stands where a byte of the file is no UTF-8."""
 
 _NEEDED = {"id", "sender", "arrived", "text"}
 _KNOWN = _NEEDED | {"channel", "sent_at", "alternatives"}
@@ -30,7 +33,7 @@ class LineError(ValueError):
 
 
 @click.command("replay", help="Run JSON lines of messages through the bot on a fresh unit in memory.")
-@click.argument("file", type=click.File("r", encoding="utf-8"))
+@click.argument("file", type=click.File("r", encoding="utf-8", errors="replace"))
 @unit_option
 def command(file: TextIO, unit: Path | None) -> None:
     """One answer object a line, in order, as soon as it is there."""
@@ -39,7 +42,8 @@ def command(file: TextIO, unit: Path | None) -> None:
     where = deployment((ward,), store)
     wrong = 0
     try:
-        for number, line in enumerate(followed(file, "messages", prints=True), start=1):
+        lines = followed(file, "messages", line_count(file), prints=True)
+        for number, line in enumerate(lines, start=1):
             if line.strip():
                 wrong += not _replay(line, number, where, ward.zone)
     finally:
@@ -50,6 +54,8 @@ def command(file: TextIO, unit: Path | None) -> None:
 
 def incoming(line: str, zone: tzinfo) -> Incoming:
     """The message of a line. LineError says what is wrong with it."""
+    if _NOT_READ in line:
+        raise LineError("not UTF-8")
     try:
         row = json.loads(line)
     except json.JSONDecodeError as error:

@@ -7,7 +7,7 @@ from pathlib import Path
 import click
 
 from bot.cli.options import config_option, database_option, settings_of
-from bot.cli.progress import followed
+from bot.cli.progress import followed, line_count
 from bot.cli.verify import looked_through
 from bot.store import LedgerError, open_store
 from bot.store.copying import read_in
@@ -23,7 +23,7 @@ def command(config: Path | None, database: str | None, file: Path) -> None:
     store = open_store(settings.database_url)
     try:
         with file.open(encoding="utf-8") as lines, store.connection() as connection:
-            count = read_in(connection, followed(lines, "rows"))
+            count = read_in(connection, followed(lines, "rows", line_count(lines)))
             flaw = next(looked_through(connection), None)
             if flaw is not None:
                 raise LedgerError(f"{flaw.where}: {flaw.what}")

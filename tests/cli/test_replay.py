@@ -101,3 +101,11 @@ def test_an_answer_is_there_before_the_next_message_is_sent() -> None:
         assert json.loads(running.stdout.readline())["id"] == "m-1"
         running.stdin.close()
         assert running.wait(timeout=60) == 0
+
+
+def test_a_line_that_is_no_utf_8_is_told_with_its_number_and_the_others_go_on(tmp_path: Path) -> None:
+    file = tmp_path / "messages.jsonl"
+    file.write_bytes(b'{"id": "\xff"}\n' + json.dumps(FIRST).encode() + b"\n")
+    result = CliRunner().invoke(penline, ["replay", str(file)])
+    assert (result.exit_code, [row["id"] for row in answers(result)]) == (2, ["m-1"])
+    assert result.stderr == "line 1: not UTF-8\n"
