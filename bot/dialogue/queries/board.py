@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Container, Iterable, Iterator
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Literal
 
+from bot.dialogue.bedside import Bedside
 from bot.dialogue.context import Context
+from bot.dialogue.feared import feared_at
 from bot.dialogue.queries.beds import BedNeeds, in_order_of_need
 from bot.dialogue.queries.desk import Desk, desk_of
 from bot.dialogue.queries.rates import short_rate
 from bot.dialogue.queries.telling import standing
-from bot.dialogue.queries.waiting import unconfirmed_lines
+from bot.dialogue.queries.waiting import reading_text, unconfirmed_lines
 from bot.dialogue.queries.where import patients
 from bot.dialogue.said import Query
 from bot.engine.due import due
@@ -42,10 +44,16 @@ Need = Literal["urgent", "overdue", "waiting", "quiet"]
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ToldCaution:
-    """A caution with its sentence."""
+    """A caution with its sentence; `reading` is the one that it rests on, while that is not confirmed."""
 
-    severity: Severity
+    caution: Caution
     text: str
+    reading: str = ""
+
+    @property
+    def severity(self) -> Severity:
+        """How serious it is."""
+        return self.caution.severity
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -103,9 +111,10 @@ def board(context: Context, book: Book) -> Board:
     with_drain = frozenset(each.patient.bed for each in needs)
     unit = context.unit
     head = unit_head(unit.name, tuple(each.needs for each in needs)) if needs else empty_unit(unit.name)
+    dangers = _unconfirmed_dangers(desk, with_drain)
     return Board(
         head=head,
-        beds=tuple(_bed(desk, each) for each in needs),
+        beds=tuple(_bed(desk, each, dangers.get(each.patient.bed, ())) for each in needs),
         unconfirmed=unconfirmed_lines(desk, lambda bed: bed not in with_drain),
         view=desk.view,
     )
@@ -122,13 +131,15 @@ def trend_sheets(shown: Shown, context: Context, book: Book) -> tuple[TrendSheet
 def _sheet(desk: Desk, ledger: Ledger, begin: datetime, end: datetime) -> TrendSheet:
     bed = ledger.bed or "?"
     running = end >= desk.now and ledger.is_open()
-    cautions = standing(desk, _patient(desk, ledger)) if running else ()
-    trend = trend_of(ledger, desk.schedule, _begin(ledger, begin), end, cautions)
+    dangers = _unconfirmed_dangers(desk, {bed}).get(bed, ()) if running else ()
+    held = standing(desk, _patient(desk, ledger)) if running else ()
+    cautions = _once((*dangers, *(_told(desk, each) for each in held)))
+    trend = trend_of(ledger, desk.schedule, _begin(ledger, begin), end, (each.caution for each in cautions))
     return TrendSheet(
         bed=bed,
         trend=trend,
-        cautions=tuple(_told(desk, caution) for caution in trend.cautions),
-        unconfirmed=unconfirmed_lines(desk, lambda other: other == bed) if running else (),
+        cautions=tuple(each for each in cautions if each.caution in trend.cautions),
+        unconfirmed=_unconfirmed(desk, bed, dangers) if running else (),
         view=desk.view,
     )
 
@@ -145,16 +156,41 @@ def _patient(desk: Desk, ledger: Ledger) -> Patient:
     return next(found, Patient(bed=ledger.bed or "?", drains=(ledger,)))
 
 
-def _bed(desk: Desk, each: BedNeeds) -> BedCard:
+def _unconfirmed_dangers(desk: Desk, beds: Container[str]) -> dict[str, tuple[ToldCaution, ...]]:
+    """What would be urgent at each bed, were a reading right that is asked about or was never confirmed."""
+    bedside = Bedside(context=desk.context, book=desk.book)
+    found: dict[str, tuple[ToldCaution, ...]] = {}
+    for question, held in feared_at(bedside, beds):
+        for each in held:
+            reading = reading_text(desk, question) if each is held[0] else ""
+            found[each.bed] = (*found.get(each.bed, ()), _told(desk, each.caution, reading))
+    return found
+
+
+def _once(told: Iterable[ToldCaution]) -> tuple[ToldCaution, ...]:
+    """Each sentence once: two rules of one number may say the same."""
+    found: dict[str, ToldCaution] = {}
+    for each in told:
+        found.setdefault(each.text, each)
+    return tuple(found.values())
+
+
+def _unconfirmed(desk: Desk, bed: str, dangers: tuple[ToldCaution, ...]) -> tuple[str, ...]:
+    """The unconfirmed readings of the bed but for those that its dangers name."""
+    named = {each.reading for each in dangers}
+    return tuple(each for each in unconfirmed_lines(desk, lambda other: other == bed) if each not in named)
+
+
+def _bed(desk: Desk, each: BedNeeds, dangers: tuple[ToldCaution, ...]) -> BedCard:
     bed = each.patient.bed
     return BedCard(
         bed=bed,
         need=_need(each),
         status=bed_head(bed, each.needs).partition(": ")[2],
         tubes=tuple(_tube(desk, ledger, each.cautions) for ledger in each.patient.drains),
-        cautions=tuple(_told(desk, caution) for caution in each.cautions),
+        cautions=_once((*dangers, *(_told(desk, caution) for caution in each.cautions))),
         overdue=tuple(_overdue(desk, each)),
-        unconfirmed=unconfirmed_lines(desk, lambda other: other == bed),
+        unconfirmed=_unconfirmed(desk, bed, dangers),
     )
 
 
@@ -176,10 +212,9 @@ def _need(each: BedNeeds) -> Need:
     return "waiting" if needs.cautions or needs.unconfirmed or needs.amendments else "quiet"
 
 
-def _told(desk: Desk, caution: Caution) -> ToldCaution:
-    return ToldCaution(
-        severity=caution.severity, text=caution_text(caution, desk.context.unit.zone, desk.now)
-    )
+def _told(desk: Desk, caution: Caution, reading: str = "") -> ToldCaution:
+    text = caution_text(caution, desk.context.unit.zone, desk.now)
+    return ToldCaution(caution=caution, text=text, reading=reading)
 
 
 def _tube(desk: Desk, ledger: Ledger, cautions: tuple[Caution, ...]) -> TubeCard:

@@ -11,7 +11,7 @@ from bot.store.questions import Question
 from bot.wording.gsm import gsm_only
 from bot.wording.queries import waiting as words
 from bot.wording.queries.view import place
-from bot.wording.readback import unconfirmed_text
+from bot.wording.readback import pending_text, unconfirmed_text
 
 
 def open_of_bed(desk: Desk, bed: str) -> tuple[str, ...]:
@@ -33,6 +33,14 @@ def unconfirmed_lines(desk: Desk, here: Callable[[str | None], bool]) -> tuple[s
     """Each unconfirmed reading of the beds for which `here` holds."""
     lapsed = (each for each in desk.book.unsettled() if is_unconfirmed(desk, each))
     return tuple(_line(desk, each) for each in lapsed if here(each.bed))
+
+
+def reading_text(desk: Desk, question: Question) -> str:
+    """What a question holds back: "Not recorded yet: bed 12 800 mL at 16:00 (asked 16:00, Amy)." """
+    if is_unconfirmed(desk, question):
+        return _line(desk, question)
+    told = loaded(question.said_json, Pending).brief
+    return pending_text(told, question.asked_at, question.sender, desk.view)
 
 
 def is_unconfirmed(desk: Desk, question: Question) -> bool:

@@ -202,8 +202,11 @@ def _volume(step: Interval) -> str:
 
 
 def _sign(sheet: Sheet, x: float, caution: Caution) -> None:
-    """A triangle for URGENT, a diamond for CAUTION, a circle for NOTE, each with its first letter."""
-    y, look = SIGNS_Y, caution.severity.value
+    """A triangle for URGENT, a diamond for CAUTION, a circle for NOTE, each with its first letter.
+
+    Only an outline where it rests on a reading that is not confirmed.
+    """
+    y, look = SIGNS_Y, "asked" if caution.if_right else caution.severity.value
     match caution.severity:
         case Severity.HIGH:
             sheet.shape(((x, y - 10), (x + 10, y + 8), (x - 10, y + 8)), look)
@@ -211,13 +214,6 @@ def _sign(sheet: Sheet, x: float, caution: Caution) -> None:
             sheet.shape(((x, y - 9), (x + 9, y), (x, y + 9), (x - 9, y)), look)
         case _:
             sheet.dot(x, y, 8, look)
-    letter = PREFIX[caution.severity][0]
-    urgent = caution.severity is Severity.HIGH
-    sheet.text(
-        x,
-        y + (6 if urgent else 4),
-        letter,
-        "on-high" if urgent else "words",
-        text_anchor="middle",
-        font_weight="bold",
-    )
+    low = y + (6 if caution.severity is Severity.HIGH else 4)
+    inside = "on-high" if look == Severity.HIGH.value else "words"
+    sheet.text(x, low, PREFIX[caution.severity][0], inside, text_anchor="middle", font_weight="bold")

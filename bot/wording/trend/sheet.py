@@ -31,6 +31,7 @@ LOOKS: Mapping[str, Mapping[str, str]] = {
     "label": {"fill": INK, "stroke": "#ffffff", "stroke-width": "3", "paint-order": "stroke"},
     "struck-words": {"fill": "#a3231f", "text-decoration": "line-through"},
     "high": {"fill": "#a3000f", "stroke": "#a3000f"},
+    "asked": {"fill": "#ffffff", "stroke": "#a3000f", "stroke-width": "1.5", "stroke-dasharray": "3 2"},
     "moderate": {"fill": "#ffffff", "stroke": "#7a4d00", "stroke-width": "1.5"},
     "low": {"fill": "#ffffff", "stroke": "#44535c", "stroke-width": "1.5"},
     "on-high": {"fill": "#ffffff"},

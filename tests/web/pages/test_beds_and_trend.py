@@ -65,6 +65,45 @@ def test_an_unconfirmed_reading_stands_at_its_bed_or_before_all_beds(carla: Visi
     assert "bed 20" in before
 
 
+def asked_about(ward: Deployment, minutes: float) -> None:
+    """Amy was asked so long ago whether bed 18 has really come to 1,500 mL."""
+    sent = NOW - timedelta(minutes=minutes)
+    outcome = handle(Incoming(id="q1", sender="amy", text="bed 18 mark 1500", arrived=sent), ward)
+    assert json.loads(outcome.answer)["status"] == "question"
+
+
+@pytest.mark.parametrize(
+    ("minutes", "reading"),
+    [(5, "Not recorded yet: bed 18 1,500 mL"), (20, "Unconfirmed: bed 18 1,500 mL")],
+    ids=["asked", "never answered"],
+)
+def test_a_danger_that_nobody_has_confirmed_is_spelled_out_at_its_bed(
+    carla: Visit, ward: Deployment, minutes: float, reading: str
+) -> None:
+    asked_about(ward, minutes)
+    page = carla.opens("/beds").text
+    assert beds(page)[:2] == [("7", "urgent"), ("18", "urgent")]
+    card = page.partition('data-bed="18"')[2]
+    assert card.index("URGENT if right: ") < card.index("Last line")
+    assert card.count(reading) == 1
+    assert card.count("1,120 mL in") == 1  # two rules say the same of it
+    assert "Amy" in card.partition(reading)[2]
+
+
+def test_a_danger_that_nobody_has_confirmed_is_an_outline_in_the_picture(
+    carla: Visit, ward: Deployment
+) -> None:
+    asked_about(ward, 5)
+    [path] = re.findall(r"https://penline.example.org(/\S+)", answer(carla.says("trend bed 18"))["reply"])
+    page = carla.opens(path).text
+    body = page.partition("<main")[2]
+    assert body.index("URGENT if right: ") < body.index("<svg")
+    assert "trend-asked" in page
+    assert "trend-high" not in page
+    handle(Incoming(id="a1", sender="amy", text="18 no, 405", arrived=NOW), ward)
+    assert "URGENT if right" not in carla.opens(path).text
+
+
 def test_nothing_new_is_304_until_something_happens(carla: Visit) -> None:
     first = carla.opens("/beds/now")
     tag = first.headers["ETag"]
