@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import re
 import warnings
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -11,7 +12,11 @@ from typing import Any
 from uuid import uuid4
 
 import pytest
-from sqlalchemy import create_engine, text
+from sqlalchemy import create_engine, make_url, text
+
+README_SQL = "".join(
+    re.findall(r"```sql\n(.*?)```", (Path(__file__).parents[1] / "README.md").read_text("utf-8"), re.DOTALL)
+)
 
 
 def on_ci() -> bool:
@@ -57,3 +62,14 @@ def new_database(server: str) -> str:
 def with_driver(url: str) -> str:
     """The URL for SQLAlchemy's psycopg dialect."""
     return url.replace("postgresql://", "postgresql+psycopg://", 1)
+
+
+def server_role(owner: str) -> str:
+    """The URL of this database for a role that may do only what the README grants to a server."""
+    role = f"server_{uuid4().hex[:12]}"
+    engine = create_engine(with_driver(owner))
+    with engine.begin() as connection:
+        for statement in README_SQL.replace("penline_server", role).split(";\n"):
+            connection.execute(text(statement))
+    engine.dispose()
+    return make_url(owner).set(username=role, password="choose-another").render_as_string(hide_password=False)

@@ -17,6 +17,7 @@ COMMANDS: Mapping[str, str] = {
     "people": "List, enrol and remove people.",
     "deliver": "Send notices to the people whom a unit names.",
     "remind": "Tell what is due; queue notices of what is overdue.",
+    "migrate": "Bring a database to this version's schema.",
     "verify": "Check a database: chains, triggers, schema.",
     "backup": "Copy every row while it is in use.",
     "export": "Write the ledgers as FHIR, CSV or JSON lines.",

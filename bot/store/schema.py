@@ -7,13 +7,14 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from sqlalchemy import Connection, Engine, inspect, text
-from sqlalchemy.exc import InterfaceError, OperationalError
+from sqlalchemy import Connection, Engine, func, inspect, select, text
+from sqlalchemy.exc import InterfaceError, OperationalError, ProgrammingError
 
 from bot.store.errors import StoreAwayError
 from bot.store.triggers import unguarded
 
 HEAD = "0002"
+_NOT_ALLOWED = "42501"
 MIGRATIONS = Path(__file__).parent / "migrations"
 
 
@@ -29,13 +30,27 @@ def bring_to_head(engine: Engine) -> None:
     """Take the steps that are missing, then refuse a database without its append-only triggers."""
     try:
         with engine.begin() as connection:
-            if step(connection) != HEAD:
-                upgrade(connection)
+            _take_missing_steps(connection)
             missing = unguarded(connection)
     except (OperationalError, InterfaceError) as away:
         raise StoreAwayError(str(away.orig)) from away
+    except ProgrammingError as wrong:
+        if getattr(wrong.orig, "sqlstate", None) != _NOT_ALLOWED:
+            raise
+        raise StoreAwayError("its role may not use or change the schema: see `penline migrate`") from wrong
     if missing:
         raise StoreAwayError(f"append-only triggers are missing: {', '.join(missing)}")
+
+
+def _take_missing_steps(connection: Connection) -> None:
+    """Of several servers that start at once on PostgreSQL, one takes the steps and the others wait for it."""
+    if step(connection) == HEAD:
+        return
+    if connection.dialect.name == "postgresql":
+        connection.execute(select(func.pg_advisory_xact_lock(func.hashtext("penline schema"))))
+        if step(connection) == HEAD:
+            return
+    upgrade(connection)
 
 
 def upgrade(connection: Connection, to: str = "head") -> None:

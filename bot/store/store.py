@@ -106,7 +106,11 @@ def open_store(url: str = "sqlite://") -> Store:
         return Store(engine)
     from bot.store.schema import bring_to_head
 
-    bring_to_head(engine)
+    try:
+        bring_to_head(engine)
+    except BaseException:
+        engine.dispose()
+        raise
     return Store(engine)
 
 
