@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
+from itertools import pairwise
 from typing import Literal
 
 
@@ -104,6 +105,22 @@ class Interval:
     """The shift that charts it."""
     includes_before: datetime | None = None
     """Set when it crosses an unlined shift start, which it then names."""
+    between: tuple[Level, ...] = ()
+    """The levels between the two: none of neighbours, those of a shift that is charted as a whole."""
+
+    @property
+    def subtractions(self) -> tuple[tuple[int, int], ...]:
+        """The later and the earlier level of each canister, in mL, in order: the differences add up to it."""
+        found: list[tuple[int, int]] = []
+        for before, level in pairwise((self.begin, *self.between, self.end)):
+            earlier = level.level_ml - (level.total_ml - before.total_ml)
+            if level.baseline:
+                continue
+            if found and found[-1][0] == earlier and before.canister == level.canister:
+                found[-1] = (level.level_ml, found[-1][1])
+            else:
+                found.append((level.level_ml, earlier))
+        return tuple(found)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

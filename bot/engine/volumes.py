@@ -5,8 +5,9 @@ Each mL is charted once: over any cut at lines the volumes add up to the total.
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from datetime import datetime
-from itertools import pairwise
+from itertools import dropwhile, islice, pairwise, takewhile
 
 from bot.engine.ledger import Ledger
 from bot.engine.policy import ChartBy, Schedule
@@ -58,7 +59,15 @@ def _closing(ledger: Ledger, schedule: Schedule, shift: Shift) -> Interval | Non
         includes_before=shift.start
         if whole.begin.at < shift.start and "no_boundary_line" in whole.flags
         else None,
+        between=_between(ledger, whole.begin, whole.end),
     )
+
+
+def _between(ledger: Ledger, begin: Level, end: Level) -> tuple[Level, ...]:
+    """What was read between two levels of the ledger."""
+    first = bisect_left(ledger.levels, begin.at, key=lambda level: level.at)
+    after = dropwhile(lambda level: level.entry != begin.entry, islice(ledger.levels, first, None))
+    return tuple(takewhile(lambda level: level.entry != end.entry, islice(after, 1, None)))
 
 
 def charted_by(charted: tuple[Interval, ...], shift: Shift) -> tuple[Interval, ...]:

@@ -15,12 +15,15 @@ from bot.wording import formats
 from bot.wording.gsm import gsm_only
 from bot.wording.queries.rows import row_text
 from bot.wording.queries.view import View, place
+from bot.wording.subtraction import subtraction_text
 
 LATE = timedelta(minutes=60)
 """A time that is further back than this is read back with the time of entering."""
 
 INVITATION = "Was there a line at"
 """How a first line's reply invites the line of the shift before."""
+
+NO_BED = "Its bed was not said: send it again with the bed."
 
 TWO_IDENTIFIERS = "At the bedside check two identifiers; a bed is not one."
 
@@ -92,7 +95,7 @@ def _first(read: LineRead, view: View) -> str:
 def _step(read: LineRead, step: Interval, view: View) -> str:
     volume = _volume(step.volume_ml, step.at_least)
     crossing = f", includes before {view.clock(step.includes_before)}" if step.includes_before else ""
-    shown = f"({_subtraction(step, view)}{crossing})"
+    shown = f"({subtraction_text(step, view)}{crossing})"
     if read.to_chart:
         return f"Chart {volume} {shown}."
     return f"{volume[0].upper()}{volume[1:]} {shown}, not to be charted."
@@ -100,16 +103,6 @@ def _step(read: LineRead, step: Interval, view: View) -> str:
 
 def _volume(volume_ml: int, at_least: bool) -> str:
     return f"at least {formats.ml(volume_ml)}" if at_least else formats.ml(volume_ml)
-
-
-def _subtraction(step: Interval, view: View) -> str:
-    """The two levels of one canister; after an exchange, what the new one drained since it was connected."""
-    begin, end = step.begin, step.end
-    if begin.canister == end.canister:
-        return f"{formats.difference(end.level_ml, begin.level_ml)} at {view.clock(begin.at)}"
-    opened = end.level_ml - (end.total_ml - begin.total_ml)
-    difference = formats.difference(end.level_ml, max(opened, 0))
-    return f"{difference}, new canister since the line at {view.clock(begin.at)}"
 
 
 def shift_text(shift: Shift, total: Sum, view: View, *, to_chart: bool = True) -> str:
@@ -178,6 +171,11 @@ def not_recorded_text(what: str) -> str:
     return gsm_only(f"Not recorded yet: {what}.")
 
 
+def no_longer_asked_text(what: str, asked_at: datetime, view: View) -> str:
+    """A reading that lacked its bed and was told again with it: "No longer asked: 500 mL (08:00)." """
+    return gsm_only(f"No longer asked: {what} ({view.clock(asked_at)}).")
+
+
 def pending_text(what: str, asked_at: datetime, who: str, view: View) -> str:
     """A reading that another nurse was asked about: "Not recorded yet: bed 12 90 mL (asked 19:02, Amy)." """
     return not_recorded_text(f"{what} (asked {view.clock(asked_at)}, {view.who(who)})")
@@ -188,9 +186,10 @@ def settle_text(bed: str) -> str:
     return gsm_only(f'Say "{bed} yes", "{bed} no" or the right line.')
 
 
-def unconfirmed_text(bed: str, what: str, asked_at: datetime, who: str, view: View) -> str:
+def unconfirmed_text(bed: str | None, what: str, asked_at: datetime, who: str, view: View) -> str:
     """A reading whose question was never answered, and how to settle it."""
-    return f"{unconfirmed_head(what, asked_at, who, view)} {settle_text(bed)}"
+    settle = settle_text(bed) if bed is not None else NO_BED
+    return f"{unconfirmed_head(what, asked_at, who, view)} {settle}"
 
 
 def unconfirmed_head(what: str, asked_at: datetime, who: str, view: View) -> str:

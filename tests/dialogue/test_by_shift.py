@@ -59,3 +59,14 @@ def test_a_line_nearer_to_the_end_of_the_shift_amends_it_and_stays_in_the_handof
     assert "Amend: 07:00-19:00 205 mL instead of 07:00-18:55 200 mL." in answer.reply
     (left,) = outstanding(ward.ledger("7"), by_shift().schedule, "shift")
     assert (left.volume_ml, left.replaces[0].volume_ml) == (205, 200)
+
+
+def test_a_closing_line_after_an_exchange_shows_the_levels_of_both_canisters() -> None:
+    ward = Ward(policy=by_shift())
+    ward.says("Amy", "bed 2 closing line 360 at 0700", at="07:01")
+    ward.says("Amy", "changed the canister bed 2 at 1200, old one 400", at="12:01")
+    ward.says("Amy", "bed 2 mark 30 at 1400", at="14:01")
+    closed = ward.says("Ben", "bed 2 end of shift 50 at 1900", at="19:01")
+    shown = "Chart 90 mL (400 - 360 and 50 - 0, new canister since the line at 07:00)."
+    assert shown in closed.reply
+    assert closed.chart == [(90, "07:00", "19:00")]

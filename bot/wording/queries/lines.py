@@ -10,6 +10,7 @@ from bot.engine.values import Amendment, Charted, Interval, Level
 from bot.wording import formats
 from bot.wording.queries.sums import amount
 from bot.wording.queries.view import View
+from bot.wording.subtraction import differences_text, subtraction_text
 
 NO_LINE = "no line yet"
 NOTHING_YET = "First line: nothing charted yet."
@@ -37,12 +38,12 @@ def level_text(level: Level, view: View) -> str:
 def chart_text(interval: Interval, view: View) -> str:
     """What the step to this line charted: "Charted 130 mL (1,180 - 1,050 at 19:00)"."""
     told = f"Charted {amount(interval.volume_ml, interval.at_least)}"
-    return f"{told} ({_subtraction(interval)} at {view.clock(interval.begin.at)}){_crossing(interval, view)}"
+    return f"{told} ({subtraction_text(interval, view)}){_crossing(interval, view)}"
 
 
 def uncharted_text(interval: Interval, view: View) -> str:
     """The same where only the closing line is charted: "130 mL since 19:00 (1,180 - 1,050), ..."."""
-    since = f"since {view.clock(interval.begin.at)} ({_subtraction(interval)})"
+    since = f"since {view.clock(interval.begin.at)} ({differences_text(interval)})"
     volume = amount(interval.volume_ml, interval.at_least)
     told = f"{volume[:1].upper()}{volume[1:]} {since}{_crossing(interval, view)}"
     return f"{told}, charted only at the closing line"
@@ -105,13 +106,6 @@ def amend_text(amendment: Amendment, view: View) -> str:
 def _charted(replaced: tuple[Charted, ...], view: View) -> str:
     told = tuple(f"{view.stretch(old.begin, old.end)} {formats.ml(old.volume_ml)}" for old in replaced)
     return formats.listed(told)
-
-
-def _subtraction(interval: Interval) -> str:
-    """The two levels where one canister holds both; else the two totals would not be what was read."""
-    if interval.begin.canister == interval.end.canister:
-        return formats.difference(interval.end.level_ml, interval.begin.level_ml)
-    return f"across canisters, {formats.number(interval.begin.level_ml, 0)}"
 
 
 def _crossing(interval: Interval, view: View) -> str:

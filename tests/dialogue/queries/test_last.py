@@ -61,7 +61,7 @@ def test_a_volume_across_an_exchange_says_so(ward: Ward) -> None:
 
     reply = ward.asks("4 21:10", "last", "12")
 
-    assert reply.lines[1] == "Charted 60 mL (across canisters, 1,090 at 20:00)."
+    assert reply.lines[1] == "Charted 60 mL (60 - 0, new canister since the line at 20:00)."
     assert reply.lines[2] == "Night shift so far 100 mL, 19:00-21:00."
 
 
