@@ -14,7 +14,7 @@ from typing import Final, Literal
 import nlu
 from bot.dialogue.said import Answered, Fix, Message, NotSure, Query, Report, Said, Slots, Value
 from bot.dialogue.slots import Lacking, built, filled
-from bot.engine.entries import Left
+from bot.engine.entries import Exchanged, Left
 from bot.unit import Unit
 from nlu.statements import Corrected, Mark, Parsed, Statement, Unclear
 
@@ -22,6 +22,10 @@ _OWN: Final = frozenset({"bed", "tube", "at", "spans"})
 _AMENDED: Final = re.compile(r"\bamend", re.IGNORECASE)
 _PAGE: Final = re.compile(r"[\s,]+page\s+(\d{1,2})\s*[.?]?\s*$", re.IGNORECASE)
 _FINAL: Final = re.compile(r"\b(?:final|old (?:one|canister|box|chamber|bottle|unit))\b", re.IGNORECASE)
+_CHANGE: Final = re.compile(r"\b(?:chang|swap|switch|replac|exchang|new\b)", re.IGNORECASE)
+_OLD: Final = re.compile(r"\bold\b|\bfinal level\b", re.IGNORECASE)
+_RIGHT_BED: Final = r"(?:\b(?:was|is|its|be|been|for|meant?)|it's)\s+(?:for\s+)?(?:(?:bed|room|rm)\s*)?{}\b"
+_SORRY: Final = re.compile(r"\b(?:i\s+meant?|meant?|sorry|oops|whoops|my bad)\b", re.IGNORECASE)
 _MEANT: Final = re.compile(r"\b(?:meant|mean)\b", re.IGNORECASE)
 _FOR_A_BED: Final = re.compile(
     r"\s*(?:(?:bed|room|rm|b)\s*)?(?P<bed>[A-Za-z0-9-]{1,8})[\s,:]+"
@@ -100,7 +104,7 @@ def in_ledger_words(parsed: Parsed) -> Message:
     for item in parsed.unclear:
         whole_fix = _moved_fix(item)
         if whole_fix is None:
-            unclear.append(_not_sure(item))
+            unclear.append(_not_sure(item, parsed.text))
         else:
             said.append(whole_fix)
     for statement in parsed.statements:
@@ -112,9 +116,10 @@ def in_ledger_words(parsed: Parsed) -> Message:
             case Lacking(slot):
                 unclear.append(NotSure(slot=slot, text=parsed.text, partial=slots_of(statement)))
             case whole:
-                said.append(whole)
+                said.append(_of_old(whole, parsed.text))
     reply = _as_reply(parsed.text, said)
-    return Message(said=tuple(said), unclear=tuple(unclear), reply=reply, text=parsed.text)
+    fix = _as_fix(parsed.text, said, reply)
+    return Message(said=tuple(said), unclear=tuple(unclear), reply=reply, fix=fix, text=parsed.text)
 
 
 def slots_of(statement: Statement) -> Slots:
@@ -147,7 +152,8 @@ def _line_or_final(statement: Statement, text: str) -> NotSure | None:
     slots = slots_of(statement)
     end = Slots(kind="exchanged", bed=slots.bed, tube=slots.tube, at=slots.at)
     final = filled(end, "final_ml", statement.level_ml or 0)
-    readings = tuple(each for each in (built(slots), built(final)) if not isinstance(each, Lacking))
+    wholes = (each for each in (built(slots), built(final)) if not isinstance(each, Lacking))
+    readings = tuple(_of_old(each, text) for each in wholes)
     if len(readings) < 2:
         return None
     return NotSure(slot="kind", text=text, choices=("mark", "exchanged"), readings=readings, partial=slots)
@@ -170,6 +176,8 @@ def _named(statement: Statement, text: str) -> Statement:
 def _moved_fix(item: Unclear) -> Fix | None:
     """A line at the wrong bed or tube, which needs no level: the number that was said names the line."""
     statement = item.statement
+    if _names_right_bed(item):
+        return Fix(to_bed=statement.bed if statement else None)
     if item.slot != "level_ml" or item.choices or not isinstance(statement, Corrected):
         return None
     whole = built(slots_of(replace(statement, level_ml=None, was_ml=statement.was_ml or statement.level_ml)))
@@ -178,9 +186,30 @@ def _moved_fix(item: Unclear) -> Fix | None:
     return whole
 
 
-def _not_sure(unclear: Unclear) -> NotSure:
+def _names_right_bed(item: Unclear) -> bool:
+    """ "Oops, that was bed 9": the bed where the last line belongs, not the one where it is wrong."""
+    statement = item.statement
+    if item.slot not in ("level_ml", "to_bed") or item.choices or not isinstance(statement, Corrected):
+        return False
+    if statement.bed is None or statement != Corrected(bed=statement.bed):
+        return False
+    return re.search(_RIGHT_BED.format(re.escape(statement.bed)), item.text, re.IGNORECASE) is not None
+
+
+def _of_old(said: Said, text: str) -> Said:
+    """A final level told with no word of a change may be that of an exchange which is recorded already."""
+    if not _OLD.search(text) or _CHANGE.search(text):
+        return said
+    match said:
+        case Report(fact=Exchanged(), at=None, final_ml=int()):
+            return replace(said, of_old=True)
+        case _:
+            return said
+
+
+def _not_sure(unclear: Unclear, text: str) -> NotSure:
     wholes = [built(slots_of(reading)) for reading in unclear.readings]
-    readings = tuple(whole for whole in wholes if not isinstance(whole, Lacking))
+    readings = tuple(_of_old(whole, text) for whole in wholes if not isinstance(whole, Lacking))
     complete = len(readings) == len(unclear.choices) or not unclear.choices
     return NotSure(
         slot=unclear.slot,
@@ -211,7 +240,17 @@ def _as_reply(text: str, said: Sequence[Said]) -> Answered | None:
             return None
 
 
+def _as_fix(text: str, said: Sequence[Said], reply: Answered | None) -> Fix | None:
+    """What "sorry, bed 9" puts right if the last message told a line."""
+    match said:
+        case [Query()] if reply is not None and _SORRY.search(text):
+            return Fix(to_bed=reply.bed, to_tube=reply.tube)
+        case _:
+            return None
+
+
 def _is_bare(text: str, bed: str) -> bool:
     """Whether nothing but a bed was said, and not as a question."""
-    left = re.sub(rf"\b(bed|room|rm|b)\b|\b{re.escape(bed)}\b|[.,!#\s]", "", text, flags=re.IGNORECASE)
-    return left.casefold() in ("", "its", "itis", "imeant", "sorry")
+    said = _SORRY.sub("", text)
+    left = re.sub(rf"\b(bed|room|rm|b)\b|\b{re.escape(bed)}\b|[.,!#\s]", "", said, flags=re.IGNORECASE)
+    return left.casefold() in ("", "its", "itis", "no")

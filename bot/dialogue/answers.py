@@ -58,6 +58,7 @@ _BY_ASK: Final[Mapping[Ask, Callable[[Bedside, Pending, Answered], Verdict]]] = 
     Ask.SILENCE: levels.silence,
     Ask.GONE: levels.gone,
     Ask.NOT_YET: levels.not_yet,
+    Ask.CAME: levels.came,
     Ask.AMOUNT: levels.amount,
     Ask.LEVEL: levels.level,
     Ask.BED: places.bed,

@@ -88,14 +88,18 @@ def silence(_: Bedside, pending: Pending, answer: Answered) -> Verdict:
             return NoAnswer()
 
 
-def gone(_: Bedside, pending: Pending, answer: Answered) -> Verdict:
+def gone(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
+    """A new drain; the bed to which the old one moved is taken as any other bed, or as a bare number."""
     assert isinstance(pending.said, Report | Amount)
-    match answer.yes:
-        case True:
+    bed = bedside.ledger(pending.drains[0]).bed
+    match answer:
+        case Answered(yes=True):
             return Retake(pending.said, replace(granted(pending), fresh=True, drain=None))
-        case False:
+        case Answered(yes=False):
             return Dropped("Not recorded. Say it again with the right bed or time.")
-        case None:
+        case Answered(level_ml=int(number)) if bed is not None and str(number) == bed != pending.said.bed:
+            return Retake(replace(pending.said, bed=bed), heard(bedside, Grant()))
+        case _:
             return NoAnswer()
 
 
@@ -105,6 +109,16 @@ def not_yet(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
     if at is not None:
         return Retake(replace(pending.said, at=at), pending.grant)
     return Dropped("Not recorded.") if answer.yes is False else NoAnswer()
+
+
+def came(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
+    """The drain that is here now, at the bed where it was then; or another time."""
+    assert isinstance(pending.said, Report | Amount)
+    if answer.yes is True:
+        ledger = bedside.ledger(pending.drains[0])
+        bed = ledger.bed_at(bedside.moment(pending.said.at)) or pending.said.bed
+        return Retake(replace(pending.said, bed=bed), replace(pending.grant, drain=None))
+    return not_yet(bedside, pending, answer)
 
 
 def amount(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:

@@ -81,10 +81,21 @@ def slot(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
         return Dropped("Not recorded.") if answer.yes is False else NoAnswer()
     assert isinstance(pending.said, Slots)
     slots = filled(pending.said, pending.slot, value)
+    if pending.slot == "level_ml" and (at := answer.at or _as_time(bedside, pending, value)) is not None:
+        slots = filled(slots, "at", at)
     whole = built(slots)
     if isinstance(whole, Lacking):
         return StillLacks(slots, whole.slot)
     return Retake(whole, heard(bedside, pending.grant))
+
+
+def _as_time(bedside: Bedside, pending: Pending, level_ml: Value) -> datetime | None:
+    """The lone number of "bed 12 at 1900", once the level is another one: it was the time."""
+    match pending.choices:
+        case (int(number),) if number != level_ml:
+            return hhmm(bedside, number)
+        case _:
+            return None
 
 
 def slot_value(bedside: Bedside, pending: Pending, answer: Answered) -> Value | None:
@@ -152,10 +163,6 @@ def yes_no(_: Bedside, pending: Pending, answer: Answered) -> Verdict:
             return Dropped("Nothing was changed.")
         case _:
             return NoAnswer()
-
-
-def _told_a_final(pending: Pending) -> bool:
-    return pending.ask is Ask.CHANGED_AGAIN and level_of(pending.said) is not None
 
 
 def which(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:

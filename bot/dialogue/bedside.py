@@ -37,6 +37,10 @@ LATELY = timedelta(days=7)
 """A drain that was closed longer before what a message is about is not looked at, unless it was the last."""
 
 
+_ABOUT_EARLIER = frozenset({"corrected", "withdrawn", "asked", "answered"})
+"""The time of these is that of an older line or window, not of the message."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class About:
     """What a question is about: bed, tube and drain where known, the slot asked, the statement's kind."""
@@ -235,6 +239,8 @@ class Bedside:
         )
 
     def _timed(self, said: T, slot: str) -> T:
+        if isinstance(said, Slots) and said.kind in _ABOUT_EARLIER:
+            return said
         if isinstance(said, Report | Amount | Slots) and said.at is None and slot != "at":
             return replace(said, at=self.context.said_at)
         return said

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import datetime
+from typing import Final
 
 from bot.dialogue.said import Amount, Fix, Query, Report, Said, Slots, TakeBack
 from bot.engine.entries import Exchanged, Line, Moved, Placed, Removed
@@ -84,7 +85,33 @@ def _slots(said: Slots) -> str:
     for slot in ("level_ml", "volume_ml", "final_ml"):
         if isinstance(value := held.get(slot), int):
             return formats.ml(value)
-    return {"mark": "a line", "drained": "an amount"}.get(said.kind, said.kind)
+    if isinstance(event := held.get("what"), str):
+        return event.replace("_", " ")
+    return _KINDS.get(said.kind, said.kind)
+
+
+_KINDS: Final = {
+    "mark": "line",
+    "drained": "amount",
+    "exchanged": "canister change",
+    "removed": "tube removal",
+    "placed": "tube placement",
+    "moved": "move",
+    "away": "patient away",
+    "back": "patient back",
+    "left": "patient left",
+    "checked": "check",
+    "ordered": "order",
+    "incident": "event",
+    "corrected": "correction",
+    "withdrawn": "taking back",
+    "asked": "what you ask",
+    "acknowledged": "seen",
+}
+"""What a statement is called of which a slot lacks."""
+
+BARE: Final = frozenset({"line", "amount"})
+"""Says nothing that the question for its number does not say."""
 
 
 def _lower(text: str) -> str:

@@ -13,6 +13,7 @@ from bot.dialogue.part import Part, Recorded
 from bot.dialogue.pending import Ask, Grant, Pending
 from bot.dialogue.said import Report
 from bot.engine.entries import Entry, Exchanged, FinalLevel, Line, Removed
+from bot.engine.ledger import Ledger
 from bot.wording import questions
 
 AGAIN_WITHIN = timedelta(minutes=60)
@@ -24,6 +25,9 @@ def take_exchange(bedside: Bedside, said: Report, grant: Grant) -> Part:
     spot = locate(bedside, said, grant)
     if isinstance(spot, Part):
         return spot
+    late = waits_for_final(spot.ledger, said) if spot.ledger else None
+    if late is not None and said.final_ml is not None:
+        return take_final(bedside, late.drain, late, said.final_ml, grant)
     earlier = _earlier_exchange(spot, said)
     if earlier is not None and f"again:{earlier.id}" not in grant.accepted:
         return _ask_again(bedside, said, spot, grant, earlier)
@@ -95,6 +99,15 @@ def ask_final(bedside: Bedside, spot: Spot, drain: str, event: Entry) -> Part:
         wording,
         About(bed=spot.bed, tube=spot.tube, drain=drain, slot="final_ml", kind=event.payload.kind),
     )
+
+
+def waits_for_final(ledger: Ledger, said: Report) -> Entry | None:
+    """The exchange whose final level this is, told late: one lacks it, no change is told, the level fits."""
+    if not said.of_old or said.final_ml is None or not ledger.final_missing:
+        return None
+    event = ledger.effective(ledger.final_missing[-1])
+    before = ledger.level_before(event.at) if event else None
+    return event if before is None or said.final_ml >= before.level_ml else None
 
 
 def _earlier_exchange(spot: Spot, said: Report) -> Entry | None:

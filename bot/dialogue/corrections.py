@@ -9,7 +9,7 @@ from bot.dialogue.bedside import About, Bedside
 from bot.dialogue.doubts import admitted_correction, ask_doubt
 from bot.dialogue.hearing import ask_heard, is_unheard
 from bot.dialogue.lines import take_line
-from bot.dialogue.locate import Spot
+from bot.dialogue.locate import Spot, is_tube
 from bot.dialogue.part import Part, Recorded
 from bot.dialogue.pending import Ask, Grant, Pending
 from bot.dialogue.said import Fix, Report
@@ -134,6 +134,8 @@ def _elsewhere(bedside: Bedside, said: Fix, found: Target, grant: Grant) -> Part
     """The line belongs elsewhere: it is asked about there first, then written there and withdrawn here."""
     level, spot = found.level, found.spot()
     bed = said.to_bed or spot.bed
+    if bed == spot.bed and (said.to_tube is None or is_tube(found.ledger, said.to_tube)):
+        return _same(bedside, found)
     moved = Report(
         bed=bed,
         tube=said.to_tube or (None if said.to_bed else spot.tube),

@@ -14,6 +14,7 @@ from bot.dialogue.take import take
 from bot.engine.entries import Exchanged, Line
 from bot.store.questions import Question
 from bot.wording.gsm import gsm_only
+from bot.wording.readback import no_longer_asked_text
 
 
 def at_the_pending_line(bedside: Bedside, said: Said) -> Said:
@@ -32,7 +33,7 @@ def give_way(bedside: Bedside, said: Said, part: Part) -> list[Part]:
     if not isinstance(said, Report | Amount | Fix):
         return []
     is_reading = isinstance(said, Amount | Fix) or isinstance(said.fact, Line)
-    parts: list[Part] = []
+    parts = _told_with_its_bed(bedside, said)
     for question in _older(bedside, part):
         pending = loaded(question.said_json, Pending)
         if is_reading and _is_reading(pending):
@@ -40,6 +41,34 @@ def give_way(bedside: Bedside, said: Said, part: Part) -> list[Part]:
         elif isinstance(said, Report) and isinstance(said.fact, Exchanged) and part.entries:
             parts += _taken_again(bedside, question, pending)
     return [*parts, *_unconfirmed_settled(bedside, part)]
+
+
+def _told_with_its_bed(bedside: Bedside, said: Report | Amount | Fix) -> list[Part]:
+    """The sender's reading that lacked its bed, now told again with it: nothing of it is left to ask."""
+    number, parts = _number(said), []
+    for question in bedside.book.unsettled(sender=bedside.context.person.id):
+        if question.bed is not None or question.message == bedside.context.message_id or number is None:
+            continue
+        pending = loaded(question.said_json, Pending)
+        if _number(pending.said) == number and getattr(pending.said, "tube", None) in (None, said.tube):
+            bedside.book.settle(question.id, "replaced")
+            text = no_longer_asked_text(pending.brief, question.asked_at, bedside.view)
+            parts.append(Part(status="told", kind="replaced", text=text))
+    return parts
+
+
+def _number(said: Said | Slots | None) -> tuple[str, int] | None:
+    """Which level or amount a statement tells, be it whole or not."""
+    match said:
+        case Report(fact=Line(level_ml=level)):
+            return "mark", level
+        case Amount(volume_ml=volume):
+            return "drained", volume
+        case Slots(kind="mark" | "drained" as kind, values=values):
+            number = dict(values).get("level_ml" if kind == "mark" else "volume_ml")
+            return (kind, number) if isinstance(number, int) else None
+        case _:
+            return None
 
 
 def _unconfirmed_settled(bedside: Bedside, part: Part) -> list[Part]:

@@ -107,6 +107,9 @@ def _none_here(
     ]
     if placed:
         return _not_yet(bedside, said, grant, placed[-1])
+    came = [each for each in ledgers if each.bed == said.bed and each.is_open() and _berth(each, at)]
+    if came:
+        return _came(bedside, said, grant, came)
     past = [
         (moment, how, each)
         for each in ledgers
@@ -170,11 +173,36 @@ def _not_yet(bedside: Bedside, said: Report | Amount, grant: Grant, placed: Ledg
     )
 
 
+def _berth(ledger: Ledger, at: datetime) -> tuple[str, datetime] | None:
+    """The bed that the drain was in then, and until when; None where it is there still."""
+    later = [moment for moment, _ in ledger.beds if moment > at]
+    bed = ledger.bed_at(at)
+    return (bed, min(later)) if bed is not None and bed != ledger.bed and later else None
+
+
+def _came(bedside: Bedside, said: Report | Amount, grant: Grant, came: list[Ledger]) -> Part:
+    """A time before the bed's patient came: a new ledger for it would be a second patient in the bed."""
+    at = bedside.moment(said.at)
+    named = [each for each in came if said.tube is None or is_tube(each, said.tube)]
+    ledger = (named or came)[0]
+    berth = _berth(ledger, at)
+    assert berth is not None
+    pending = Pending(ask=Ask.CAME, said=said, grant=grant, drains=(ledger.drain,))
+    where = Where(bed=said.bed, tube=said.tube)
+    return bedside.ask(
+        pending,
+        questions.came(where, _heard(bedside, said), berth[0], bedside.view.clock(berth[1])),
+        About(bed=said.bed, tube=said.tube, drain=ledger.drain, slot="at", kind=kind_of(said)),
+        dangers=dangers_of(bedside, said, ledger),
+    )
+
+
 def _gone(bedside: Bedside, said: Report | Amount, grant: Grant, past: tuple[Ledger, str, datetime]) -> Part:
     ledger, how, moment = past
     pending = Pending(ask=Ask.GONE, said=said, grant=grant, drains=(ledger.drain,))
     where = Where(bed=said.bed, tube=said.tube)
-    wording = questions.gone(where, _heard(bedside, said), how, bedside.view.clock(moment))
+    now_bed = ledger.bed if ledger.is_open() else None
+    wording = questions.gone(where, _heard(bedside, said), how, bedside.view.clock(moment), now_bed)
     return bedside.ask(pending, wording, About(bed=said.bed, tube=said.tube, slot="bed", kind=kind_of(said)))
 
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
-from bot.dialogue.said import NotSure, Said, Slots, Value
+from bot.dialogue.said import NotSure, Query, Said, Slots, Value
 from bot.dialogue.said_json import known
 
 
@@ -21,6 +21,8 @@ class Ask(StrEnum):
     SILENCE = "silence"
     GONE = "gone"
     NOT_YET = "not_yet"
+    CAME = "came"
+    """The drain that is in this bed now was in another one at the moment that was said."""
     AMOUNT = "amount"
     LEVEL = "level"
     BED = "bed"
@@ -81,6 +83,31 @@ class Pending:
     readings: tuple[Said, ...] = ()
     rest: tuple[Said | NotSure, ...] = ()
     brief: str = ""
+
+
+def holds_reading(pending: Pending) -> bool:
+    """Whether something that may belong on a ledger waits for the answer."""
+    return pending.ask not in NO_READING and not is_query(pending) and not _is_bare(pending)
+
+
+def _is_bare(pending: Pending) -> bool:
+    """Whether neither a bed nor a number of it is known: nothing is lost with it."""
+    match pending.said:
+        case Slots(kind="mark" | "drained", bed=None, values=()):
+            return True
+        case _:
+            return False
+
+
+def is_query(pending: Pending) -> bool:
+    """Whether only something asked of the bot waits for the answer."""
+    match pending.said:
+        case Query() | Slots(kind="asked"):
+            return True
+        case None:
+            return bool(pending.readings) and all(isinstance(each, Query) for each in pending.readings)
+        case _:
+            return False
 
 
 known((Ask, Grant, Pending))

@@ -6,12 +6,18 @@ from bot.dialogue.bedside import Bedside
 from bot.dialogue.brief import brief
 from bot.dialogue.news import News
 from bot.dialogue.part import BedCaution, Part
-from bot.dialogue.pending import NO_READING, Pending
+from bot.dialogue.pending import NO_READING, Pending, holds_reading, is_query
 from bot.dialogue.said import NotSure, Said
 from bot.dialogue.said_json import loaded
 from bot.engine.values import Caution, Severity
 from bot.store.questions import Question
-from bot.wording.readback import not_recorded_text, settle_text, unconfirmed_head, waits_text
+from bot.wording.readback import (
+    not_recorded_text,
+    settle_text,
+    unconfirmed_head,
+    unconfirmed_text,
+    waits_text,
+)
 
 
 def reminder_lines(bedside: Bedside, parts: list[Part]) -> list[str]:
@@ -22,7 +28,7 @@ def reminder_lines(bedside: Bedside, parts: list[Part]) -> list[str]:
     briefs = []
     for question in bedside.open_questions():
         pending = loaded(question.said_json, Pending)
-        if question.id not in told:
+        if question.id not in told and not is_query(pending):
             briefs.append(question.text if pending.ask in NO_READING else not_recorded_text(pending.brief))
     return briefs
 
@@ -44,7 +50,21 @@ def unconfirmed_told(bedside: Bedside, parts: list[Part]) -> News:
             cautions.append(_caution(bed, question))
         if any(caution.bed == bed for caution in cautions):
             lines[-1] = f"{lines[-1]} {settle_text(bed)}"
+    lines += _of_no_bed(bedside, parts)
     return News(lines=tuple(lines), cautions=tuple(cautions))
+
+
+def _of_no_bed(bedside: Bedside, parts: list[Part]) -> list[str]:
+    """The sender's own readings whose bed was never said: no reply about a bed would show them."""
+    if any(part.tells_open for part in parts):
+        return []
+    mine = bedside.book.unsettled(sender=bedside.context.person.id)
+    held = [(each, loaded(each.said_json, Pending)) for each in mine if each.bed is None]
+    return [
+        unconfirmed_text(None, pending.brief, each.asked_at, each.sender, bedside.view)
+        for each, pending in held
+        if each.lapsed(bedside.now) and holds_reading(pending)
+    ]
 
 
 def unconfirmed_of(bedside: Bedside, bed: str) -> tuple[Question, ...]:
@@ -52,7 +72,7 @@ def unconfirmed_of(bedside: Bedside, bed: str) -> tuple[Question, ...]:
     return tuple(
         each
         for each in bedside.questions_at(bed)
-        if each.lapsed(bedside.now) and loaded(each.said_json, Pending).ask not in NO_READING
+        if each.lapsed(bedside.now) and holds_reading(loaded(each.said_json, Pending))
     )
 
 

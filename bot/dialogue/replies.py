@@ -23,6 +23,9 @@ from bot.wording.readback import INVITATION
 def find_question(bedside: Bedside, answer: Answered) -> Question | Part:
     """The question that is answered, or why there is none."""
     mine = bedside.open_questions()
+    lacking = _lacking(mine, answer)
+    if len(lacking) == 1:
+        return _in_time(bedside, lacking[0])
     chosen = _of_one_bed(bedside, tuple(each for each in mine if _fits(each, answer)), answer)
     if not chosen and answer.bed is not None:
         unconfirmed = _unconfirmed(bedside, answer)
@@ -33,6 +36,14 @@ def find_question(bedside: Bedside, answer: Answered) -> Question | Part:
     if not chosen:
         return _none_open(bedside, answer)
     return _in_time(bedside, chosen[0]) if len(chosen) == 1 else _which(chosen)
+
+
+def _lacking(mine: tuple[Question, ...], answer: Answered) -> tuple[Question, ...]:
+    """The questions that ask just for what a bare "bed 4" or "left" names."""
+    if answer != Answered(bed=answer.bed, tube=answer.tube):
+        return ()
+    slots = ("bed", "to_bed") if answer.bed is not None else ("tube",)
+    return tuple(each for each in mine if each.slot in slots)
 
 
 def _of_one_bed(bedside: Bedside, fits: tuple[Question, ...], answer: Answered) -> tuple[Question, ...]:

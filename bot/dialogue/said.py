@@ -50,13 +50,17 @@ Value: TypeAlias = str | int | float | bool | datetime | timedelta | tuple[str, 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Report:
-    """Something that happened at a drain; `final_ml` of an exchange or removal: the canister's last level."""
+    """Something that happened at a drain; `final_ml` of an exchange or removal: the canister's last level.
+
+    `of_old`: told as the level of an old canister, with no word of a change, which may be recorded already.
+    """
 
     bed: str
     tube: str | None = None
     at: datetime | None = None
     fact: Fact
     final_ml: int | None = None
+    of_old: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -166,10 +170,15 @@ class NotSure:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Message:
-    """All that one message says. `reply`: what it says if it is taken for an answer to an open question."""
+    """All that one message says.
+
+    `reply`: what it says if it is taken for an answer to an open question; `fix`: what it puts right if the
+    sender's last message told a line.
+    """
 
     said: tuple[Said, ...] = ()
     unclear: tuple[NotSure, ...] = ()
     reply: Answered | None = None
+    fix: Fix | None = None
     text: str = ""
     """The message itself, for a name that is no statement."""

@@ -10,15 +10,15 @@ import re
 from typing import Final, TypeAlias
 
 from bot.dialogue.bedside import Bedside
-from bot.dialogue.pending import Ask, Pending
+from bot.dialogue.pending import Ask, Pending, holds_reading
 from bot.dialogue.said import Answered, Fix, Message, NotSure, Report, Said
 from bot.dialogue.said_json import loaded
-from bot.engine.entries import Exchanged
+from bot.engine.entries import Exchanged, Line
 from bot.store.questions import Question
 
 Items: TypeAlias = tuple[Said | NotSure, ...]
 
-_ASKS_BED: Final = frozenset({Ask.BED, Ask.SLOT, Ask.READING, Ask.OCCUPIED})
+_ASKS_BED: Final = frozenset({Ask.BED, Ask.SLOT, Ask.READING, Ask.OCCUPIED, Ask.GONE})
 _ASKS_TUBE: Final = frozenset({Ask.TUBE, Ask.OTHER_TUBE, Ask.SLOT, Ask.READING})
 _ASKS_LEVEL: Final = frozenset({Ask.LEVEL, Ask.FINAL, Ask.OPENING, Ask.OTHER_LEVEL, Ask.AMOUNT})
 _LEVELS: Final = ("level_ml", "final_ml", "opening_ml")
@@ -28,12 +28,20 @@ _OF_PATIENT: Final = re.compile(
 _NEW_ONE: Final = re.compile(
     r"^\s*(?:it'?s\s+)?(?:a\s+|the\s+)?new\s+(?:one|canister|box|chamber|bottle|unit)\b", re.IGNORECASE
 )
+_NOT_KNOWN: Final = re.compile(
+    r"\b(?:not|never|no|(?:do|did|could|was|had)n'?t|dunno|unknown|forgot|missed|gone|thrown|binned|tossed"
+    r"|discarded|disposed|dumped)\b",
+    re.IGNORECASE,
+)
+"""In answer to what a canister read: nobody knows any more."""
 _YES_NO: Final = re.compile(r"^\s*(yes|yep|yeah|no|nope)\b", re.IGNORECASE)
 
 
 def as_reply(bedside: Bedside, message: Message) -> Items:
     """The statements of a message; one that also answers what was asked is taken as the answer."""
     items: Items = (*message.said, *message.unclear)
+    if message.fix is not None and _told_a_line(bedside):
+        items = (message.fix,)
     asked = [(each, loaded(each.said_json, Pending)) for each in bedside.open_questions()]
     if not asked:
         return items
@@ -43,6 +51,16 @@ def as_reply(bedside: Bedside, message: Message) -> Items:
     if answer is None and len(asked) == 1:
         answer = _to_the_only(bedside, message, items, *asked[0])
     return items if answer is None else (answer,)
+
+
+def _told_a_line(bedside: Bedside) -> bool:
+    """Whether the sender's last message told a line, be it recorded or asked about."""
+    last = bedside.book.last_message(bedside.context.sender)
+    if last is None:
+        return False
+    asked = (loaded(each.said_json, Pending) for each in bedside.open_questions() if each.message == last.id)
+    entries = bedside.book.entries_of_message(last.id)
+    return any(isinstance(each.payload, Line) for each in entries) or any(map(holds_reading, asked))
 
 
 def _wants(reply: Answered, question: Question, pending: Pending) -> bool:
@@ -81,6 +99,8 @@ def _in_words(text: str, items: Items, pending: Pending) -> Answered | None:
     read = any(isinstance(each, Answered) for each in items)
     if pending.ask is Ask.DOUBT and _NEW_ONE.match(text) and not read:
         return Answered(choice="new_canister")
+    if not read and _asks_level(pending) and _NOT_KNOWN.search(text) and not re.search(r"\d", text):
+        return Answered(yes=False)
     return _of_patient(text, pending) or _plain_word(text, items)
 
 
@@ -94,14 +114,23 @@ def _of_unsure(item: NotSure, pending: Pending) -> Answered | None:
     """A level or an exchange told without its bed, as one answers "what does it read?" or "new canister?"."""
     if item.slot != "bed" or item.choices or item.partial is None:
         return None
-    values = dict(item.partial.values)
+    values, at = dict(item.partial.values), item.partial.at
     found = [value for slot in _LEVELS if isinstance(value := values.get(slot), int)]
-    if pending.ask in _ASKS_LEVEL and item.partial.at is None and len(found) == 1:
-        return Answered(level_ml=found[0])
+    if len(found) == 1 and _asks_level(pending) and (at is None or _asks_line(pending)):
+        return Answered(level_ml=found[0], at=at)
     if pending.ask is Ask.DOUBT and item.partial.kind == "exchanged":
         final = values.get("final_ml")
         return Answered(choice="new_canister", level_ml=final if isinstance(final, int) else None)
     return None
+
+
+def _asks_level(pending: Pending) -> bool:
+    return pending.ask in _ASKS_LEVEL or _asks_line(pending)
+
+
+def _asks_line(pending: Pending) -> bool:
+    """Whether a line is asked for whose time may be said with it."""
+    return pending.ask is Ask.LEVEL or (pending.ask is Ask.SLOT and pending.slot == "level_ml")
 
 
 def _of_patient(text: str, pending: Pending) -> Answered | None:

@@ -126,7 +126,8 @@ def _of_last_message(bedside: Bedside, said: Fix | TakeBack) -> Target | Part:
 def _no_bed(bedside: Bedside, said: Fix | TakeBack, grant: Grant) -> Part:
     pending = Pending(ask=Ask.BED, said=said, grant=grant, slot="bed")
     if said.bed is None:
-        wording = questions.missing("bed", "Correction")
+        told = brief(said, bedside.view)
+        wording = questions.missing("bed", f"{told[:1].upper()}{told[1:]}")
     else:
         wording = questions.unknown_bed(said.bed, brief(said, bedside.view), bedside.context.unit.name)
     return bedside.ask(pending, wording, About(bed=None, slot="bed", kind="corrected"))

@@ -6,10 +6,12 @@ import re
 from datetime import datetime
 
 from bot.dialogue.bedside import About, Bedside
-from bot.dialogue.brief import brief, what
+from bot.dialogue.brief import BARE, brief, what
+from bot.dialogue.canisters import take_exchange, waits_for_final
 from bot.dialogue.dangers import dangers_of
+from bot.dialogue.locate import is_tube
 from bot.dialogue.part import BedCaution, Part
-from bot.dialogue.pending import Ask, Pending
+from bot.dialogue.pending import Ask, Grant, Pending
 from bot.dialogue.said import Amount, NotSure, Report, Said, Slots, Value
 from bot.dialogue.slots import Lacking, built, filled
 from bot.engine.entries import Line
@@ -30,11 +32,25 @@ def ask_not_sure(bedside: Bedside, item: NotSure) -> Part:
         return Part(status="told", kind="unclear", text=questions.not_understood(item.text))
     readings = item.readings or _readings(item)
     choices = item.choices or ()
+    late = _late_final(bedside, readings)
+    if late is not None:
+        return take_exchange(bedside, late, Grant())
     if 1 < len(readings) <= _ASKABLE or 1 < len(choices) <= _ASKABLE:
         return _ask_which(bedside, item, readings)
     if item.partial is None or item.slot == "kind":
         return Part(status="told", kind="unclear", text=questions.not_understood(item.text))
-    return ask_slot(bedside, item.partial, item.slot, item.text)
+    return ask_slot(bedside, item.partial, item.slot, item.text, item.choices)
+
+
+def _late_final(bedside: Bedside, readings: tuple[Said, ...]) -> Report | None:
+    """The reading that is the final level which an exchange of its bed still lacks: it is wanted there."""
+    for each in readings:
+        if isinstance(each, Report) and each.of_old:
+            drains = bedside.patient(each.bed).drains
+            fits = [ledger for ledger in drains if each.tube is None or is_tube(ledger, each.tube)]
+            if len(fits) == 1 and waits_for_final(fits[0], each):
+                return each
+    return None
 
 
 def _readings(item: NotSure) -> tuple[Said, ...]:
@@ -45,21 +61,39 @@ def _readings(item: NotSure) -> tuple[Said, ...]:
     return () if any(isinstance(whole, Lacking) for whole in wholes) else tuple(wholes)  # type: ignore[arg-type]
 
 
-def ask_slot(bedside: Bedside, slots: Slots, slot: str, text: str = "") -> Part:
-    """The question for a slot that was not said."""
+def ask_slot(
+    bedside: Bedside, slots: Slots, slot: str, text: str = "", choices: tuple[Value, ...] = ()
+) -> Part:
+    """The question for a slot that was not said, or of which the one value heard may be something else."""
     if dict(slots.values).get("what") in ("disconnected", "dislodged"):
         told = str(dict(slots.values)["what"])
         bedside.tell(
             _own(bedside, slots.bed), told, gsm_only(f"If right: {_known(bedside, slots)}."), None, True
         )
-    pending = Pending(ask=Ask.SLOT, said=slots, slot=slot, brief=_known(bedside, slots))
-    wording = questions.missing(slot, _capital(_known(bedside, slots)))
+    number = time_or_level(slots, slot, choices)
+    pending = Pending(
+        ask=Ask.SLOT,
+        said=slots,
+        slot=slot,
+        choices=() if number is None else (number,),
+        brief=_known(bedside, slots),
+    )
+    wording = questions.missing(slot, _capital(_head(bedside, slots, number)))
     named = _unknown_bed(bedside, text) if slot == "bed" else None
     if named is not None:
         wording = questions.unknown_bed(named, _known(bedside, slots), bedside.context.unit.name)
     return bedside.ask(
         pending, wording, About(bed=_own(bedside, slots.bed), tube=slots.tube, slot=slot, kind=slots.kind)
     )
+
+
+def time_or_level(slots: Slots, slot: str, choices: tuple[Value, ...]) -> int | None:
+    """The lone number of "bed 12 at 1900", which may be the line or the time that it was read."""
+    match choices:
+        case (int(number),) if slot == "level_ml" and slots.at is None and slots.kind == "mark":
+            return number if 0 <= number <= 2359 and number % 100 < 60 else None
+        case _:
+            return None
 
 
 def _unknown_bed(bedside: Bedside, text: str) -> str | None:
@@ -99,12 +133,14 @@ def _reminder(bedside: Bedside, item: NotSure, readings: tuple[Said, ...]) -> st
 def _labels(bedside: Bedside, item: NotSure, readings: tuple[Said, ...]) -> tuple[str, ...]:
     whole = tuple(brief(each, bedside.view) for each in readings)
     if whole and len(set(whole)) == len(whole):
-        return tuple(_plainly(each, text) for each, text in zip(readings, whole, strict=True))
+        bed = _own(bedside, _bed(item, readings))
+        return tuple(_plainly(each, text, bed) for each, text in zip(readings, whole, strict=True))
     return tuple(_value_text(bedside, item.slot, choice) for choice in item.choices)
 
 
-def _plainly(reading: Said, text: str) -> str:
-    """A level and an amount of the same number must not look alike."""
+def _plainly(reading: Said, text: str, bed: str | None) -> str:
+    """A level and an amount of the same number must not look alike; the bed of them all is said once."""
+    text = text.removeprefix(f"bed {bed} ") if bed is not None else text
     level = isinstance(reading, Report) and isinstance(reading.fact, Line)
     return f"{text} (the line)" if level else f"{text} (an amount)" if isinstance(reading, Amount) else text
 
@@ -156,6 +192,18 @@ def _known(bedside: Bedside, slots: Slots) -> str:
     tube = f"{slots.tube} " if slots.tube else ""
     time = f" at {bedside.view.clock(slots.at)}" if slots.at else ""
     return gsm_only(f"{where}{tube}{told}{time}")
+
+
+def _head(bedside: Bedside, slots: Slots, number: int | None) -> str:
+    """What is known of it, as the question begins: "bed 12 left, 19:00, 840 mL"."""
+    if slots.kind == "asked":
+        return ""
+    where = " ".join(word for word in (f"bed {slots.bed}" if slots.bed else "", slots.tube or "") if word)
+    told = "" if where and what(slots) in BARE else what(slots)
+    if number is not None:
+        told = f"{number // 100:02}:{number % 100:02} or {formats.ml(number)}"
+    time = bedside.view.clock(slots.at) if slots.at else ""
+    return gsm_only(", ".join(part for part in (where, time, told) if part))
 
 
 def _capital(text: str) -> str:

@@ -120,15 +120,26 @@ def silence(read: Doubted, before: Level, view: View) -> Wording:
     return Wording(gsm_only(text), (("yes", "the same drain"), ("no", "a new patient or drain")))
 
 
-def gone(where: Where, what: str, how: str, view_at: str) -> Wording:
-    """Something about a bed whose drain was closed or moved away: a new drain?"""
+def gone(where: Where, what: str, how: str, view_at: str, now_bed: str | None) -> Wording:
+    """Something about a bed whose drain was closed or moved away: a new drain? `now_bed`: where it is."""
     text = f"{where.text}, {what}: the drain here {how} at {view_at}. Is this a new drain?"
-    return Wording(gsm_only(text), (("yes", "a new drain"), ("no", "nothing is recorded")))
+    choices = [("yes", "a new drain"), ("no", "nothing is recorded")]
+    if now_bed is not None:
+        text = f'{text} If it is that one, say "bed {now_bed}".'
+        choices.insert(0, (f"bed {now_bed}", "the drain that moved there"))
+    return Wording(gsm_only(text), tuple(choices))
 
 
 def not_yet(where: Where, what: str, placed: str) -> Wording:
     """A time before the drain was placed."""
     return Wording(gsm_only(f"{where.text}, {what}: the drain was placed at {placed}. What time was it?"))
+
+
+def came(where: Where, what: str, from_bed: str, until: str) -> Wording:
+    """A time at which the drain that is here now was in another bed."""
+    text = f"{where.text}, {what}: the drain here now was in bed {from_bed} until {until}. Is it that drain?"
+    yes = ("yes", f"that drain, in bed {from_bed} then")
+    return Wording(gsm_only(text), (yes, ("no", "nothing is recorded")))
 
 
 def amount(where: Where, volume_ml: int, level_ml: int, since: str) -> Wording:
@@ -242,10 +253,10 @@ def sure(where: Where, line: str) -> Wording:
 def one_of(where: str, labels: tuple[str, ...]) -> Wording:
     """Several readings of a message: the first two by name, the others to be said again."""
     names = ("first", "second")
-    named = tuple(
-        f"{names[place_]}: {label}" if place_ < len(names) else label for place_, label in enumerate(labels)
-    )
-    text = f"{where}Not sure what you mean. {'; '.join(named)}?"
+    told = [f"{name.capitalize()}: {label}." for name, label in zip(names, labels, strict=False)]
+    if others := labels[len(names) :]:
+        told.append(f"Or {formats.listed(others, 'or')}.")
+    text = f"{where}Not sure what you mean. {' '.join(told)}"
     return Wording(gsm_only(text), tuple(zip(names, labels, strict=False)))
 
 
@@ -256,9 +267,10 @@ def who(told: str) -> Wording:
 
 
 def missing(slot: str, known: str) -> Wording:
-    """A slot that was not said."""
-    about = f"{known}: " if known else ""
-    return Wording(gsm_only(f"{about}{_MISSING.get(slot, 'I did not understand. Say it another way?')}"))
+    """A slot that was not said; `known` is what was: "Bed 12, 19:00"."""
+    asked = _MISSING.get(slot, "I did not understand. Say it another way?")
+    about = f"{known}: {asked[:1].lower()}{asked[1:]}" if known and slot in _MISSING else asked
+    return Wording(gsm_only(about))
 
 
 def not_understood(words: str) -> str:

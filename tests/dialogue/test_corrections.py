@@ -216,3 +216,37 @@ def test_nothing_is_erased() -> None:
     after = ward.entries()
     assert [entry.id for entry in after][: len(before)] == before
     assert any(isinstance(entry.payload, Withdrawal) for entry in after)
+
+
+@pytest.mark.parametrize(
+    "text", ["oops that was bed 9", "wrong bed, its 9", "that was for bed 9", "sorry, bed 9", "i mean bed 9"]
+)
+def test_the_right_bed_of_the_last_line_in_the_words_of_the_ward(text: str) -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 7 mark 200 at 0600; bed 9 mark 200 at 0600", at="06:01")
+    ward.says("Amy", "bed 7 mark 230", at="06:52")
+    assert "Withdrawn: bed 7, 06:52, line 230 mL" in ward.says("Amy", text, at="06:53").reply
+    assert (ward.levels("7"), ward.levels("9")) == ([200], [200, 230])
+
+
+def test_sorry_and_a_bed_after_a_query_asks_for_that_bed() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 7 mark 200; bed 9 mark 300", at="06:01")
+    ward.says("Amy", "last 7", at="06:02")
+    assert "Bed 9: 06:01 line 300 mL" in ward.says("Amy", "sorry, bed 9", at="06:03").reply
+
+
+def test_a_line_is_not_moved_to_the_bed_where_it_is() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 9 mark 200 at 0600", at="06:01")
+    told = ward.says("Amy", "correct bed 9 0600 to bed 9", at="06:02")
+    assert told.entries == []
+    assert ward.levels("9") == [200]
+
+
+def test_a_correction_whose_bed_was_asked_for_is_of_the_last_line_there() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 640 at 1900", at="19:01")
+    asked = ward.says("Amy", "correct to 605", at="20:40")
+    assert asked.reply.startswith("Correction to 605 mL: which bed?")
+    assert "line 605 mL (was 640 mL, Amy)" in ward.says("Amy", "12", at="20:41").reply

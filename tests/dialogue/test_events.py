@@ -91,7 +91,7 @@ def test_a_disconnection_without_a_bed_is_told_to_others_while_the_bed_is_asked(
     ward = Ward()
     partial = Slots(kind="incident", values=(("what", "disconnected"),))
     asked = ward.tells("Amy", NotSure(slot="bed", text="tube off", partial=partial), at="08:10")
-    assert "Which bed?" in asked.reply
+    assert "Disconnected: which bed?" in asked.reply
     assert ("disconnected", True) in ward.notices()
 
 

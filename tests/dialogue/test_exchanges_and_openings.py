@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from bot.wording.checklist import exchange_checklist
 from tests.dialogue.ward import Ward
 
@@ -52,3 +54,33 @@ def test_a_tube_placed_in_the_shift_is_not_said_to_lack_a_line_at_its_start() ->
     ward.says("Amy", "new chest tube bed 7 at 1400", at="14:02")
     answer = ward.says("Amy", "bed 7 mark 60 at 1500", at="15:01")
     assert "Day shift 60 mL since 14:00 (from the opening level)." in answer.reply
+
+
+def changed_without_a_final_level() -> Ward:
+    """Bed 8 at 620 mL, then a new canister at 04:10, which held 50 mL at 04:30."""
+    ward = Ward()
+    ward.says("Amy", "bed 8 mark 620 at 0300", at="03:01")
+    ward.says("Amy", "changed the canister bed 8", at="04:10")
+    ward.says("Amy", "bed 8 mark 50", at="04:30")
+    return ward
+
+
+@pytest.mark.parametrize(
+    "text", ["bed 8 old one was 655", "final level of the old canister bed 8 was 655", "8 old canister 655"]
+)
+def test_a_final_level_told_late_goes_to_the_exchange_that_lacks_it(text: str) -> None:
+    ward = changed_without_a_final_level()
+    answer = ward.says("Amy", text, at="04:40")
+    assert "Bed 8, 04:10, final level 655 mL. Chart 35 mL (655 - 620 at 03:00)." in answer.reply
+    assert "Amend: 03:00-04:10 35 mL and 04:10-04:30 50 mL instead of 03:00-04:30 50 mL." in answer.reply
+
+
+def test_an_old_canister_that_would_have_fallen_is_asked() -> None:
+    asked = changed_without_a_final_level().says("Amy", "bed 8 old one was 60", at="04:40")
+    assert asked.status == "question"
+    assert asked.entries == []
+
+
+def test_a_second_change_is_still_asked() -> None:
+    asked = changed_without_a_final_level().says("Amy", "changed the canister bed 8, old one 655", at="04:40")
+    assert "Second: changed again." in asked.reply

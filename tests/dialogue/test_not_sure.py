@@ -22,8 +22,8 @@ def level_or_amount() -> NotSure:
 
 def test_two_readings_are_offered_as_first_and_second() -> None:
     asked = Ward().tells("Amy", level_or_amount(), at="08:01")
-    assert "first: bed 7 210 mL (the line)" in asked.reply
-    assert "second: bed 7 210 mL drained (an amount)" in asked.reply
+    assert "Bed 7: Not sure what you mean. First: 210 mL (the line)." in asked.reply
+    assert "Second: 210 mL drained (an amount)." in asked.reply
     assert asked.says == ["first", "second"]
 
 
@@ -67,7 +67,7 @@ def test_a_level_that_was_not_said_is_asked_and_taken() -> None:
     ward = Ward()
     item = NotSure(slot="level_ml", text="", partial=Slots(kind="mark", bed="7"))
     asked = ward.tells("Amy", item, at="08:01")
-    assert "What does the line read, in mL?" in asked.reply
+    assert "what does the line read, in mL?" in asked.reply
     assert "Bed 7, 08:01, line 340 mL" in ward.says("Amy", "340", at="08:03").reply
 
 
@@ -75,7 +75,7 @@ def test_one_missing_slot_after_the_other() -> None:
     ward = Ward()
     ward.tells("Amy", NotSure(slot="bed", text="", partial=Slots(kind="mark")), at="08:01")
     asked = ward.tells("Amy", Answered(bed="7"), at="08:02")
-    assert "What does the line read, in mL?" in asked.reply
+    assert "what does the line read, in mL?" in asked.reply
     assert "Bed 7, 08:01, line 340 mL" in ward.says("Amy", "340", at="08:03").reply
 
 
@@ -128,3 +128,22 @@ def test_small_talk_is_not_told_that_it_was_not_understood(text: str) -> None:
 @pytest.mark.parametrize("text", ["ok 340", "thanks bed 7", "good drainage", "smoke", "..."])
 def test_what_may_mean_something_is_no_small_talk(text: str) -> None:
     assert "Not understood" in Ward().tells("Amy", NotSure(slot="kind", text=text), at="08:01").reply
+
+
+def test_a_lone_number_that_is_not_the_level_is_the_time() -> None:
+    ward = Ward()
+    asked = ward.says("Amy", "bed 12 at 1900", at="19:02")
+    assert "Bed 12, 19:00 or 1,900 mL: what does the line read, in mL?" in asked.reply
+    assert "Bed 12, 19:00, line 640 mL." in ward.says("Amy", "640", at="19:03").reply
+
+
+def test_a_lone_number_that_is_the_level_was_read_when_it_was_sent() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 12 at 1855", at="19:02")
+    assert "Bed 12, 19:02, line 1,855 mL." in ward.says("Amy", "1855", at="19:03").reply
+
+
+def test_a_level_asked_for_can_be_answered_with_its_time() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 12 at 1900", at="19:02")
+    assert "Bed 12, 18:50, line 300 mL." in ward.says("Amy", "300 at 1850", at="19:03").reply

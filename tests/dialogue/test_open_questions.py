@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from pathlib import Path
 
+import pytest
+
 from bot.dialogue.said import Report, TakeBack
 from bot.engine.entries import Line, Moved, Placed, Removed
 from tests.dialogue.ward import Ward
@@ -251,3 +253,49 @@ def test_a_correction_of_an_unconfirmed_reading_is_doubted_like_any_line() -> No
     asked_about(ward, "7")
     assert ward.says("Amy", "correct bed 7 0830 to 95", at="09:00").status == "question"
     assert ward.levels("7") == [100]
+
+
+def test_a_bare_bed_is_for_the_one_question_that_lacks_a_bed() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 5 mark 300 at 1900", at="19:01")
+    ward.says("Amy", "bed 5 mark 200 at 1905", at="19:06")
+    ward.says("Amy", "mark 840", at="19:07")
+    answer = ward.says("Amy", "bed 4", at="19:08")
+    assert ward.levels("4") == [840]
+    assert "Not recorded yet: bed 5 200 mL at 19:05." in answer.reply
+
+
+def test_a_bare_tube_is_for_the_one_question_that_lacks_a_tube() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 5 left 300 right 200 at 1900", at="19:01")
+    ward.says("Amy", "bed 5 mark 310", at="19:06")
+    ward.says("Amy", "mark 840", at="19:07")
+    assert ward.says("Amy", "left", at="19:08").chart == [(10, "19:00", "19:06")]
+
+
+def test_a_reading_whose_bed_was_never_said_is_shown_to_its_sender_until_it_is_told_again() -> None:
+    ward = Ward()
+    ward.says("Amy", "mark 500", at="08:00")
+    later = ward.says("Amy", "bed 3 mark 100", at="08:20").reply
+    assert "Unconfirmed: 500 mL (asked 08:00, Amy), not counted. Its bed was not said" in later
+    assert "500" not in ward.says("Ben", "bed 3?", at="08:21").reply
+    assert "No longer asked: 500 mL (08:00)." in ward.says("Amy", "bed 4 mark 500", at="08:22").reply
+    assert ward.unsettled() == ()
+
+
+def test_a_question_about_a_query_is_no_unconfirmed_reading() -> None:
+    ward = Ward()
+    asked = ward.says("Amy", "what was it at 7 last night", at="07:01")
+    assert asked.reply.startswith("Which bed?")
+    assert "Not recorded yet" not in ward.says("Amy", "bed 3 mark 100", at="07:02").reply
+    assert "no open questions and no unconfirmed readings" in ward.says("Amy", "open", at="07:30").reply
+
+
+@pytest.mark.parametrize("answer", ["didn't read it", "no idea", "already thrown out", "unknown"])
+def test_a_final_level_that_nobody_knows_any_more_in_the_words_of_the_ward(answer: str) -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 8 mark 1620 at 0300", at="03:01")
+    ward.says("Amy", "changed the canister bed 8", at="04:10")
+    told = ward.says("Amy", answer, at="04:11")
+    assert 'Not read: sums across this exchange stay "at least".' in told.reply
+    assert ward.unsettled() == ()

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from bot.dialogue.said import Report
 from bot.engine.entries import Moved
 from tests.dialogue.ward import Ward
@@ -135,3 +137,54 @@ def test_a_line_before_the_placement_asks_for_its_time() -> None:
     asked = ward.says("Amy", "bed 12 mark 40 at 0700", at="09:01")
     assert "placed at 08:00. What time was it?" in asked.reply
     assert ward.levels("12") == [0]
+
+
+def moved_in() -> Ward:
+    """The patient with the drain of bed 11 went to bed 15 at 06:30."""
+    ward = Ward()
+    ward.says("Amy", "bed 11 mark 300 at 0600", at="06:01")
+    ward.says("Amy", "bed 11 moved to 15", at="06:30")
+    return ward
+
+
+def test_a_line_from_before_the_patient_came_to_the_bed_is_asked_and_opens_no_second_ledger() -> None:
+    ward = moved_in()
+    asked = ward.says("Ben", "bed 15 mark 310 at 0615", at="06:55")
+    assert "was in bed 11 until 06:30. Is it that drain?" in asked.reply
+    assert ward.levels("15") == [300]
+    answer = ward.says("Ben", "yes", at="06:56")
+    assert "Bed 11 (now bed 15), 06:15, line 310 mL. Chart 10 mL" in answer.reply
+    assert [each.bed for each in ward.ledgers("15")] == ["15"]
+
+
+def test_a_line_from_before_the_patient_came_may_be_of_another_time_or_nothing() -> None:
+    ward = moved_in()
+    ward.says("Ben", "bed 15 mark 310 at 0615", at="06:55")
+    assert ward.says("Ben", "0645", at="06:56").chart == [(10, "06:00", "06:45")]
+    ward.says("Ben", "bed 15 mark 320 at 0620", at="06:57")
+    ward.says("Ben", "no", at="06:58")
+    assert ward.levels("15") == [300, 310]
+
+
+def test_of_several_tubes_that_came_the_right_one_is_asked() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 11 left 300 right 100 at 0600", at="06:01")
+    ward.says("Amy", "bed 11 moved to 15", at="06:30")
+    ward.says("Ben", "bed 15 mark 310 at 0620", at="06:55")
+    asked = ward.says("Ben", "yes", at="06:56")
+    assert set(asked.says) == {"left", "right"}
+    assert ward.says("Ben", "left", at="06:57").chart == [(10, "06:00", "06:20")]
+
+
+def test_a_danger_before_the_patient_came_is_told_with_the_question() -> None:
+    ward = moved_in()
+    asked = ward.says("Ben", "bed 15 mark 900 at 0620", at="06:55")
+    assert asked.reply.startswith("URGENT if right: 600 mL in 20 min")
+
+
+@pytest.mark.parametrize("answer", ["bed 15", "15", "no i meant 15", "sorry, bed 15"])
+def test_a_line_for_the_bed_that_the_patient_left_can_be_sent_on_by_an_answer(answer: str) -> None:
+    ward = moved_in()
+    asked = ward.says("Ben", "bed 11 mark 345", at="06:45")
+    assert 'say "bed 15"' in asked.reply
+    assert ward.says("Ben", answer, at="06:46").chart == [(45, "06:00", "06:45")]

@@ -153,7 +153,7 @@ def test_the_end_of_an_old_canister_is_not_taken_for_a_line_of_the_new_one() -> 
     (item,) = message.unclear
     assert item.readings == (
         Report(bed="3", fact=Line(level_ml=85)),
-        Report(bed="3", fact=Exchanged(), final_ml=85),
+        Report(bed="3", fact=Exchanged(), final_ml=85, of_old=True),
     )
 
 

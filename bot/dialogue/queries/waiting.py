@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from bot.dialogue.pending import NO_READING, Pending
+from bot.dialogue.pending import Pending, holds_reading, is_query
 from bot.dialogue.queries.desk import Desk
 from bot.dialogue.said_json import loaded
 from bot.store.questions import Question
@@ -26,7 +26,8 @@ def open_of_unit(desk: Desk) -> tuple[str, ...]:
 
 def waiting_lines(desk: Desk, bed: str) -> tuple[str, ...]:
     """Each question about the bed that is open or was never answered, in words."""
-    return tuple(_line(desk, each) for each in desk.book.unsettled(bed=bed))
+    waiting = (each for each in desk.book.unsettled(bed=bed) if not _is_stale(desk, each))
+    return tuple(_line(desk, each) for each in waiting)
 
 
 def unconfirmed_lines(desk: Desk, here: Callable[[str | None], bool]) -> tuple[str, ...]:
@@ -45,10 +46,16 @@ def reading_text(desk: Desk, question: Question) -> str:
 
 def is_unconfirmed(desk: Desk, question: Question) -> bool:
     """Whether a reading hangs on the question, and nobody answered in time."""
-    return question.lapsed(desk.now) and loaded(question.said_json, Pending).ask not in NO_READING
+    return question.lapsed(desk.now) and holds_reading(loaded(question.said_json, Pending))
+
+
+def _is_stale(desk: Desk, question: Question) -> bool:
+    """Whether only a query hung on it, which nobody wants answered any more."""
+    return question.lapsed(desk.now) and is_query(loaded(question.said_json, Pending))
 
 
 def _told(desk: Desk, where: str, questions: tuple[Question, ...]) -> tuple[str, ...]:
+    questions = tuple(each for each in questions if not _is_stale(desk, each))
     if not questions:
         return (f"{where}: {words.NONE_OPEN}",)
     lapsed = sum(is_unconfirmed(desk, each) for each in questions)
@@ -61,4 +68,4 @@ def _line(desk: Desk, question: Question) -> str:
     if not is_unconfirmed(desk, question):
         return words.question_text(question.text, question.asked_at, question.sender, desk.view)
     brief = loaded(question.said_json, Pending).brief
-    return unconfirmed_text(question.bed or "?", brief, question.asked_at, question.sender, desk.view)
+    return unconfirmed_text(question.bed, brief, question.asked_at, question.sender, desk.view)
