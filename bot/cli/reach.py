@@ -9,16 +9,18 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from bot.intake.roster import listed
-from bot.unit import Unit
+from bot.unit import Role, Unit
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Reach:
-    """The ids named under [notify], in their order: who can be told now, and who is on no list."""
+    """The ids named under [notify], in their order: who can be told now, and who cannot."""
 
     unit: str
     people: tuple[str, ...]
     missing: tuple[str, ...]
+    readers: tuple[str, ...] = ()
+    """Of the people, those who are told and cannot say that they have seen it."""
 
     def faults(self) -> tuple[str, ...]:
         """What whoever runs the ward must know, a line each; nothing while everyone can be told."""
@@ -28,14 +30,20 @@ class Reach:
             f"{each} is named under [notify] and is not on the list of {self.unit}: passed over"
             for each in self.missing
         )
-        return passed if self.people else (*passed, f"{self.unit} has nobody to notify: its notices wait")
+        mute = tuple(
+            f"{each} is named under [notify] and only reads in {self.unit}: cannot answer that it was seen"
+            for each in self.readers
+        )
+        alone = () if self.people else (f"{self.unit} has nobody to notify: its notices wait",)
+        return (*passed, *mute, *alone)
 
 
 def reach(unit: Unit, now: datetime) -> Reach:
     """Whom the notices of a unit reach; `unit` with its people as they are now."""
-    there = {each: listed(unit, each, now) is not None for each in unit.notify.people}
+    found = {each: listed(unit, each, now) for each in unit.notify.people}
     return Reach(
         unit=unit.name,
-        people=tuple(each for each, is_there in there.items() if is_there),
-        missing=tuple(each for each, is_there in there.items() if not is_there),
+        people=tuple(each for each, person in found.items() if person is not None),
+        missing=tuple(each for each, person in found.items() if person is None),
+        readers=tuple(each for each, person in found.items() if person and person.role is Role.READER),
     )

@@ -6,11 +6,17 @@ import io
 import json
 import os
 import sys
+from contextlib import closing
+from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
 
 from bot.cli.progress import followed, line_count
+from bot.intake import Incoming, handle
+from bot.intake.respond import deployment
+from bot.store import open_store
+from bot.unit import demo_unit
 from tests.cli.on_a_terminal import on_a_terminal
 
 
@@ -91,3 +97,20 @@ def test_the_lines_of_a_pipe_are_not_counted() -> None:
     os.close(writing)
     with os.fdopen(reading) as lines:
         assert line_count(lines) is None
+
+
+@pytest.mark.real_time
+def test_a_check_and_a_copy_of_the_database_show_how_far_they_are(tmp_path: Path) -> None:
+    url, copy = f"sqlite:///{tmp_path}/ward.sqlite", tmp_path / "copy"
+    with closing(open_store(url)) as store:
+        marked = Incoming(
+            id="m1", sender="amy", text="bed 7 mark 80", arrived=datetime(2026, 3, 4, 13, tzinfo=UTC)
+        )
+        handle(marked, deployment((demo_unit(),), store))
+    for command, what in ((("verify",), "drains"), (("backup", str(copy)), "rows")):
+        seen = on_a_terminal((*command, "--database", url), tmp_path, redirected=True)
+        assert (seen.code, "100%" in seen.screen, what in seen.screen) == (0, True, True)
+        assert "100%" not in seen.stdout
+    fresh = f"sqlite:///{tmp_path}/fresh.sqlite"
+    seen = on_a_terminal(("restore", str(copy), "--database", fresh), tmp_path, redirected=True)
+    assert (seen.code, "100%" in seen.screen) == (0, True)

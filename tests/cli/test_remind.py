@@ -63,6 +63,13 @@ def test_nothing_is_delivered_without_an_address_and_a_secret(
     assert missing in run.output
 
 
+def test_a_reader_among_those_to_be_told_is_said_to_be_one(where: tuple[str, ...]) -> None:
+    file = Path(where[-1])
+    file.write_text(file.read_text().replace('role = "nurse"', 'role = "reader"'))
+    said = CliRunner().invoke(penline, ["remind", *where]).stderr
+    assert said == "ben is named under [notify] and only reads in Ward 4: cannot answer that it was seen\n"
+
+
 def test_who_cannot_be_reminded_is_said(where: tuple[str, ...]) -> None:
     file = Path(where[-1])
     file.write_text(file.read_text().replace('people = ["carla", "ben"]', 'people = ["carla", "dora"]'))

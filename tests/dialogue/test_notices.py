@@ -6,8 +6,11 @@ from dataclasses import replace
 from datetime import timedelta
 
 import pytest
+from sqlalchemy import event
+from sqlalchemy.exc import OperationalError
 
 from bot.cli.remind import go_round
+from bot.store import StoreAwayError
 from bot.store.notices import Filed
 from bot.unit import Notify, demo_unit
 from tests.dialogue.ward import Ward
@@ -50,6 +53,19 @@ def test_a_danger_waits_while_it_is_asked_about(ward: Ward) -> None:
     ward.says("Amy", "bed 7 mark 660 at 1200", at="12:01")
     assert "amount_at_once" in waits(ward)
     assert all(each.notice.unconfirmed for each in outbox(ward))
+
+
+def test_a_notice_and_its_entry_are_recorded_together_or_not_at_all(ward: Ward) -> None:
+    def fail(_: object) -> None:
+        raise OperationalError("COMMIT", None, Exception("disk I/O error"))
+
+    event.listen(ward.store.engine, "commit", fail)
+    with pytest.raises(StoreAwayError):
+        ward.says("Amy", "bed 7 disconnected", at="12:01")
+    event.remove(ward.store.engine, "commit", fail)
+    assert outbox(ward) == ()
+    assert ward.says("Amy", "bed 7 disconnected", at="12:02").status == "recorded"
+    assert waits(ward) == ["disconnected"]
 
 
 def test_a_misreading_stops_what_was_to_be_told_of_it(ward: Ward) -> None:
