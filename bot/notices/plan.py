@@ -80,9 +80,9 @@ def dead(outbox: Iterable[Filed], at: Round) -> tuple[Letter, ...]:
 
 
 def is_repeat(notice: Notice, earlier: Iterable[Notice], notify: Notify) -> bool:
-    """Whether one of these, queued shortly before, says the same of the same drain."""
+    """Whether one of these, queued shortly before, says the same of the same drain, be it by another rule."""
     return any(
-        _says(each) == _says(notice) and timedelta() <= notice.queued_at - each.queued_at < notify.quiet
+        _says_the_same(each, notice) and timedelta() <= notice.queued_at - each.queued_at < notify.quiet
         for each in earlier
     )
 
@@ -99,8 +99,14 @@ def _loud(outbox: Iterable[Filed], notify: Notify) -> Iterator[Filed]:
                 yield filed
 
 
-def _says(notice: Notice) -> tuple[object, ...]:
-    return (notice.bed, notice.drain, notice.code, notice.unconfirmed, notice.about, notice.text)
+def _says_the_same(one: Notice, other: Notice) -> bool:
+    """A rule that sums a bed's drains names none of them."""
+    drains = {one.drain, other.drain} - {None}
+    return _words(one) == _words(other) and len(drains) < 2
+
+
+def _words(notice: Notice) -> tuple[object, ...]:
+    return (notice.bed, notice.unconfirmed, notice.about, notice.text)
 
 
 def _letters(filed: Filed, at: Round) -> tuple[Letter, ...]:

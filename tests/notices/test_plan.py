@@ -138,6 +138,15 @@ def test_the_same_again_within_the_hour_is_not_sent_again(minutes: float, count:
     assert len(told(minutes, *outbox)) == count
 
 
+@pytest.mark.parametrize(
+    ("other", "count"),
+    [({"code": "amount_at_once"}, 1), ({"drain": None}, 1), ({"drain": "d2"}, 2), ({"bed": "14"}, 2)],
+)
+def test_the_same_words_by_another_rule_are_sent_once(other: dict[str, str | None], count: int) -> None:
+    outbox = (filed(), filed(number=2, of=replace(notice(), **other)))  # type: ignore[arg-type]
+    assert len(told(0, *outbox)) == count
+
+
 def test_repeats_are_quiet_for_an_hour_and_not_for_ever() -> None:
     outbox = tuple(filed(number=n, of=notice(queued=50 * n)) for n in range(4))
     assert [letter.filed.number for letter in sends(outbox, at(200))] == [0, 2]
