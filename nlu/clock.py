@@ -36,6 +36,7 @@ class Clock:
     """A time as said. `sure`: it can be nothing else. `odd`: no rule says which time is meant.
 
     `back` is minutes before now for `ago`, and minutes after the hour for `past` without an hour.
+    `crossed`: minutes taken off twelve o'clock: the half of the day named may be that of either.
     """
 
     hour: int = 0
@@ -46,9 +47,14 @@ class Clock:
     back: int = 0
     sure: bool = False
     colon: bool = False
+    crossed: bool = False
 
 
 Found = tuple[int, Clock]
+RANGE = frozenset({"to", "till", "til"})
+"""Between two hours these say a range: "six to seven"."""
+EITHER = frozenset({"am", "pm", "afternoon"})
+"""Of "quarter to twelve pm" these may be of noon or of the quarter hour before it."""
 
 
 @remembered
@@ -103,6 +109,8 @@ def _with_suffix(toks: Toks, i: int, clock: Clock) -> Iterator[Found]:
         if is_phrase(toks, end, words) and not (words == ("at", "night") and is_digits(toks, end + 2)):
             end, clock = end + len(words), _with_part(clock, part)
             break
+    if clock.crossed and clock.part in EITHER:
+        clock = replace(clock, part="")
     yield from _with_day_after(toks, end, clock)
 
 
@@ -246,6 +254,9 @@ def _words(toks: Toks, i: int) -> Iterator[Found]:
         yield end, Clock(hour=hour, style="24" if hour > 12 else "hour")
         if word(toks, end) == "hundred":
             yield end + 1, Clock(hour=hour, style="24")
+            rest = end + 2 if word(toks, end + 1) == "and" else end + 1
+            for stop, minute in _minute_words(toks, rest):
+                yield from _checked(stop, hour, minute, "24")
         for stop, minute in _minute_words(toks, end):
             yield from _checked(stop, hour, minute, "12")
     yield from _four_spelt(toks, i)
@@ -257,6 +268,8 @@ def _minute_words(toks: Toks, i: int) -> list[tuple[int, int]]:
         j = after_hyphen(toks, i + 1)
         if word(toks, j) in ONES:
             return [(j + 1, ONES[word(toks, j)])]
+        if is_digits(toks, j) and len(word(toks, j)) == 1:
+            return [(j + 1, int(word(toks, j)))]
         return [(j + 1, 0)] if word(toks, j) in ZEROS else []
     if is_digits(toks, i):
         return [(i + 1, int(word(toks, i)))] if len(word(toks, i)) == 2 else []
@@ -265,7 +278,7 @@ def _minute_words(toks: Toks, i: int) -> list[tuple[int, int]]:
 
 def _led_by_zero(toks: Toks, i: int) -> Iterator[Found]:
     """ "oh seven hundred", "oh seven oh five", "oh seven thirty", "zero hundred", "oh oh thirty"."""
-    j = i + 1
+    j = after_hyphen(toks, i + 1)
     hour = ONES.get(word(toks, j), 0)
     if word(toks, i + 1) == "hundred":
         yield i + 2, Clock(hour=0, style="24", sure=True)
@@ -276,8 +289,16 @@ def _led_by_zero(toks: Toks, i: int) -> Iterator[Found]:
         yield j + 1, Clock(hour=hour, style="24")
     if word(toks, j + 1) == "hundred":
         yield j + 2, Clock(hour=hour, style="24", sure=True)
-    for end, minute in _minute_words(toks, j + 1):
+    for end, minute in [*_minute_words(toks, j + 1), *_spelt_minutes(toks, j + 1)]:
         yield from ((e, replace(c, sure=True)) for e, c in _checked(end, hour, minute, "24"))
+
+
+def _spelt_minutes(toks: Toks, i: int) -> list[tuple[int, int]]:
+    """ "oh two two seven": the minutes digit by digit."""
+    tens, ones = ONES.get(word(toks, i), 0), word(toks, i + 1)
+    if not tens or not (ones in ONES or ones in ZEROS):
+        return []
+    return [(i + 2, tens * 10 + ONES.get(ones, 0))]
 
 
 def _four_spelt(toks: Toks, i: int) -> Iterator[Found]:
@@ -298,16 +319,20 @@ def _minutes_past(toks: Toks, i: int) -> Iterator[Found]:
     end, minutes = _minutes(toks, i)
     if not minutes:
         yield from _half_hour(toks, i)
+        yield from _top_of_hour(toks, i)
         return
+    counted = word(toks, end - 1) in MINUTE_WORDS
+    end = after_hyphen(toks, end)
     link = word(toks, end)
-    if link == "of" and minutes % 5:
+    if link == "of" and minutes % 5 and not counted:
         return
     if link in PAST or link in TO:
         sign = 1 if link in PAST else -1
         whole = False
-        for stop, hour in _core_hour(toks, end + 1):
+        for stop, hour in _core_hour(toks, after_hyphen(toks, end + 1)):
             whole = True
-            yield stop, _shifted(hour, sign * minutes)
+            ranged = link in RANGE and minutes % 5 and not counted and (hour.hour - minutes) % 12 in {1, 2}
+            yield stop, Clock(style="odd", sure=True) if ranged else _shifted(hour, sign * minutes)
         if not whole and link in PAST and minutes < 60 and word(toks, end + 1) in {"", ".", ",", ";"}:
             yield end + 1, Clock(style="past", back=minutes, sure=True)
 
@@ -319,11 +344,18 @@ def _half_hour(toks: Toks, i: int) -> Iterator[Found]:
             yield end, Clock(style="odd", sure=True)
 
 
+def _top_of_hour(toks: Toks, i: int) -> Iterator[Found]:
+    start = i + 1 if word(toks, i) == "the" else i
+    if is_phrase(toks, start, ("top", "of", "the", "hour")):
+        yield start + 4, Clock(style="past", back=0, sure=True)
+
+
 def _minutes(toks: Toks, i: int) -> tuple[int, int]:
     start = i + 1 if word(toks, i) == "a" else i
     text = word(toks, start)
     if text in {"quarter", "half"}:
-        linked = word(toks, start + 1) in PAST or (text == "quarter" and word(toks, start + 1) in TO)
+        link = word(toks, after_hyphen(toks, start + 1))
+        linked = link in PAST or (text == "quarter" and link in TO)
         return (start + 1, 15 if text == "quarter" else 30) if linked else (i, 0)
     if is_digits(toks, start) and len(text) <= 2:
         end, value = start + 1, int(text)
@@ -352,14 +384,13 @@ def _shifted(hour: Clock, minutes: int) -> Clock:
     total %= 1440
     style: Style = "24" if hour.style == "24" else "12"
     part = "" if hour.part in {"noon", "midnight"} else hour.part
-    return Clock(total // 60, total % 60, style, part=part, sure=True)
+    crossed = style == "12" and hour.hour == 12 and minutes < 0
+    return Clock(total // 60, total % 60, style, part=part, sure=True, crossed=crossed)
 
 
 def _ago(toks: Toks, i: int) -> Iterator[Found]:
     """ "20 min ago", "half an hour ago", "an hour and a half ago", "2 hrs 10 min back", "now - 1hour"."""
-    start = i
-    if word(toks, i) in {"about", "the"}:
-        start = i + 1
+    start = i + 1 if word(toks, i) in {"about", "the"} else i
     end, minutes = length(toks, start)
     if minutes is not None and (word(toks, end) in AGO):
         yield end + 1, Clock(style="ago", back=minutes, sure=True)

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from .numbers import Toks, glued, is_digits, word
-from .patterns.clockwords import DAYS, MONTHS, PARTS, WEEKDAYS
+from .numbers import Toks, after_hyphen, glued, is_digits, word
+from .patterns.clockwords import DAYS, MONTHS, ORDINALS, PARTS, WEEKDAYS
 
-Day = str | int | tuple[int, int]
+Day = str | int | tuple[int, int] | tuple[int, int, int]
+"""Today and the like, a day of the week, or month and day, perhaps with the year."""
 
 
 def day_words(toks: Toks, i: int) -> Iterator[tuple[int, Day | None, str]]:
@@ -33,11 +34,59 @@ def _date(toks: Toks, i: int) -> Iterator[tuple[int, Day | None, str]]:
         if word(toks, end) in {"night", "evening", "morning", "afternoon"}:
             end, part = end + 1, word(toks, end)
         yield end, WEEKDAYS[text], part
-    elif text in MONTHS and is_digits(toks, start + 1) and 1 <= int(word(toks, start + 1)[:3]) <= 31:
-        ordinal = word(toks, start + 2) in {"st", "nd", "rd", "th"} and glued(toks, start + 2)
-        yield start + 2 + ordinal, (MONTHS[text], int(word(toks, start + 1))), ""
+    elif text in MONTHS:
+        yield from ((end, (MONTHS[text], day), "") for end, day, _ in _days_of_month(toks, start + 1))
     elif _is_slash_date(toks, start):
         yield start + 3, (int(word(toks, start)), int(word(toks, start + 2))), ""
+    elif whole := _with_year(toks, start):
+        yield whole[0], whole[1], ""
+    else:
+        yield from _day_first(toks, start)
+
+
+def _day_first(toks: Toks, i: int) -> Iterator[tuple[int, Day | None, str]]:
+    """ "3rd of March", "the third of March"; "3 March" is the third only with a sign of it ("17 mark")."""
+    start = i + 1 if word(toks, i) == "the" else i
+    for end, day, ordinal in _days_of_month(toks, start):
+        month = end + (word(toks, end) == "of")
+        if word(toks, month) in MONTHS and (ordinal or month > end):
+            yield month + 1, (MONTHS[word(toks, month)], day), ""
+
+
+def _days_of_month(toks: Toks, i: int) -> Iterator[tuple[int, int, bool]]:
+    """The end and the day of "3", "3rd" or "twenty third", and whether it was an ordinal."""
+    text = word(toks, i)
+    if is_digits(toks, i):
+        ordinal = word(toks, i + 1) in {"st", "nd", "rd", "th"} and glued(toks, i + 1)
+        if len(text) <= 2 and 1 <= int(text) <= 31:
+            yield i + 1 + ordinal, int(text), ordinal
+        return
+    if text in ORDINALS:
+        yield i + 1, ORDINALS[text], True
+    second = after_hyphen(toks, i + 1)
+    tens = {"twenty": 20, "thirty": 30}.get(text, 0)
+    if tens and 1 <= ORDINALS.get(word(toks, second), 0) <= (9 if tens == 20 else 1):
+        yield second + 1, tens + ORDINALS[word(toks, second)], True
+
+
+def _with_year(toks: Toks, i: int) -> tuple[int, tuple[int, int, int]] | None:
+    """The end and the month, day and year of "2026-03-04" or "03/04/2026"; the T of a time is passed."""
+    signs = word(toks, i + 1)
+    whole = word(toks, i + 3) == signs and all(glued(toks, i + k) for k in range(1, 5))
+    if signs not in {"-", "/"} or not whole:
+        return None
+    parts = [word(toks, i + k) for k in (0, 2, 4)]
+    if not all(p.isdecimal() for p in parts):
+        return None
+    lengths = [len(p) for p in parts]
+    if lengths[0] == 4 and max(lengths[1:]) <= 2:
+        year, month, day = int(parts[0]), int(parts[1]), int(parts[2])
+    elif lengths[2] == 4 and max(lengths[:2]) <= 2 and signs == "/":
+        month, day, year = int(parts[0]), int(parts[1]), int(parts[2])
+    else:
+        return None
+    end = i + 5 + (word(toks, i + 5) == "t" and glued(toks, i + 5))
+    return (end, (month, day, year)) if 1 <= month <= 12 and 1 <= day <= 31 else None
 
 
 def _is_slash_date(toks: Toks, i: int) -> bool:

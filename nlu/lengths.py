@@ -24,6 +24,9 @@ def length(toks: Toks, i: int) -> tuple[int, int | None]:
         return i + 3, 30
     if word(toks, i) == "half" and word(toks, i + 1) in HOUR_WORDS:
         return i + 2, 30
+    quarters = _quarters(toks, i)
+    if quarters is not None:
+        return quarters
     found = _counted(toks, i)
     if found is None:
         return i, None
@@ -35,6 +38,18 @@ def length(toks: Toks, i: int) -> tuple[int, int | None]:
     if more is not None and not more[2]:
         return more[0], minutes + more[1]
     return end, minutes
+
+
+def _quarters(toks: Toks, i: int) -> tuple[int, int] | None:
+    """ "a quarter of an hour", "three quarters of an hour", "quarter hour"."""
+    start = i + 1 if word(toks, i) in {"a", "three", "3"} else i
+    if word(toks, start) not in {"quarter", "quarters"}:
+        return None
+    end = start + 1
+    end += word(toks, end) == "of"
+    end += word(toks, end) in {"an", "a"}
+    minutes = 45 if word(toks, i) in {"three", "3"} else 15
+    return (end + 1, minutes) if word(toks, end) in HOUR_WORDS else None
 
 
 def _counted(toks: Toks, i: int) -> tuple[int, int, bool] | None:

@@ -103,8 +103,8 @@ def _unit(toks: Toks, i: int) -> tuple[str, int]:
         return "ml", i + 1
     if text == "." and word(toks, i + 1) in _ML and not glued(toks, i + 1):
         return "", i
-    if (text, word(toks, i + 1)) in {("c", "c"), ("m", "l")}:
-        return "ml", i + 2
+    if spelt := _spelt_ml(toks, i):
+        return "ml", spelt
     if text in _LITRE:
         return "litre", i + 1
     if text in _KG:
@@ -116,6 +116,17 @@ def _unit(toks: Toks, i: int) -> tuple[str, int]:
             if all(word(toks, i + k) == w for k, w in enumerate(_pieces(phrase))):
                 return name, i + len(_pieces(phrase))
     return ("bad", i + 1) if text in _BAD else ("", i)
+
+
+def _spelt_ml(toks: Toks, i: int) -> int:
+    """The end of "c c", "M.L." or "cubic centimeters", or 0."""
+    if word(toks, i) == "cubic" and word(toks, i + 1).startswith("centimet"):
+        return i + 2
+    dotted = word(toks, i + 1) == "."
+    last = i + 1 + dotted
+    if (word(toks, i), word(toks, last)) not in {("c", "c"), ("m", "l")}:
+        return 0
+    return last + 1 + (dotted and word(toks, last + 1) == "." and glued(toks, last + 1))
 
 
 def _per_hour(toks: Toks, i: int) -> bool:

@@ -164,13 +164,15 @@ def _day(clock: Clock, hours: list[int], arrived: datetime) -> date | None:
                 back = 7
             return today - timedelta(days=back)
         case (int() as month, int() as day):
-            return _month_day(month, day, today)
+            return _month_day(month, day, today.year, today.year - 1, today=today)
+        case (int() as month, int() as day, int() as year):
+            return _month_day(month, day, year, today=today)
         case _:
             return None
 
 
-def _month_day(month: int, day: int, today: date) -> date | None:
-    for year in (today.year, today.year - 1):
+def _month_day(month: int, day: int, *years: int, today: date) -> date | None:
+    for year in years:
         try:
             found = date(year, month, day)
         except ValueError:

@@ -36,6 +36,8 @@ POINTING = frozenset(
 TOP_PAIR = 30
 """Pairs are said for what a canister can hold ("nineteen fifty"); "sixty six thirty" is two numbers."""
 LONGEST_SPELT = 4
+CLOSING = frozenset({"ml", "mls", "mil", "mils", "cc", "ccs", "milliliters", "millilitres", "at"})
+"""After these a number is whole."""
 
 
 class Number(NamedTuple):
@@ -76,7 +78,7 @@ def starts_number(toks: Toks, i: int) -> bool:
     if text in {"hundred", "thousand"}:
         return word(toks, i - 1) not in NUMERALS and not is_digits(toks, i - 1)
     if text[0].isdecimal() or text in NUMERALS:
-        return text not in {"o", "ou"} or word(toks, i + 1) in NUMERALS
+        return text not in {"o", "ou", "oh"} or word(toks, after_hyphen(toks, i + 1)) in NUMERALS
     if text in {"a", "an"}:
         return word(toks, i + 1) in {"hundred", "thousand"}
     if text == ".":
@@ -92,7 +94,16 @@ def numbers(toks: Toks, i: int) -> list[Number]:
     if not starts_number(toks, i):
         return []
     found = _from_digits(toks, i) if word(toks, i)[0] in "0123456789.$" else _from_words(toks, i)
-    return list(dict.fromkeys(found))
+    return list(dict.fromkeys(_twice(toks, n) for n in found))
+
+
+def _twice(toks: Toks, number: Number) -> Number:
+    """ "forty-five (45)": the same number once more in brackets."""
+    inside = number.end + 1
+    if word(toks, number.end) != "(" or word(toks, inside + 1) != ")" or not is_digits(toks, inside):
+        return number
+    same = len(word(toks, inside)) < 6 and int(word(toks, inside)) == number.value
+    return number._replace(end=inside + 2) if same else number
 
 
 def heard_as_number(toks: Toks, i: int) -> list[Number]:
@@ -255,8 +266,16 @@ def _and_below(toks: Toks, i: int, top: int) -> list[tuple[int, Fraction]]:
     rest = i + 1 if word(toks, i) == "and" else after_hyphen(toks, i)
     found = [(i, Fraction(0)), *_below_hundred(toks, rest)]
     if top == 1000:
-        found += _hundreds(toks, rest)
+        found += _hundreds(toks, rest + (word(toks, rest) == ","))
+        found += _three_digits(toks, rest)
     return found
+
+
+def _three_digits(toks: Toks, i: int) -> list[tuple[int, Fraction]]:
+    """ "1 thousand 287 ml": one number where what follows shows that it is no time."""
+    said = word(toks, i)
+    whole = is_digits(toks, i) and len(said) == 3 and said[0] != "0" and word(toks, i + 1) in CLOSING
+    return [(i + 1, Fraction(int(said)))] if whole else []
 
 
 def _below_hundred(toks: Toks, i: int) -> list[tuple[int, Fraction]]:
