@@ -12,6 +12,7 @@ from itertools import pairwise
 
 from .items import Item
 from .numbers import Toks, glued, is_digits, numbers, word
+from .patterns.clockwords import PAST, TO
 from .weighty import weighty
 
 VALUES = frozenset({"bed", "level", "volume", "output", "time", "check", "weight", "alt", "num"})
@@ -22,6 +23,7 @@ BELONGS = frozenset({"belongs", "belonged"})
 ENDINGS = frozenset({"an", "and", "add", "a"})
 COMPARED = frozenset({">", "<"})
 HOURLY = frozenset({"hourly", "hourlies", "volumes", "rate", "trend"})
+FOURS = frozenset({"4", "four"})
 LETTERS = frozenset("abcdefgh")
 
 
@@ -42,7 +44,13 @@ def leftovers(items: tuple[Item, ...], toks: Toks, *, voice: bool) -> list[str]:
     if not voice:
         found += _questioned(items)
     else:
-        found += [*_beside(items), *_halting(items, toks), *_odd_words(items, toks)]
+        found += [
+            *_beside(items),
+            *_halting(items, toks),
+            *_odd_words(items, toks),
+            *_colours(items, toks),
+            *_sounds(items, toks),
+        ]
     return found
 
 
@@ -172,6 +180,40 @@ def _beside(items: tuple[Item, ...]) -> Iterator[str]:
             continue
         if any(_is_word(i) for i in pair) and any(i.role in VALUES for i in pair):
             yield "a word beside a value was not understood"
+
+
+def _colours(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "serous and bonus mark 980", "Sarah's fluid": what the fluid looked like was not understood whole."""
+    for k, (before, item) in enumerate(pairwise(items)):
+        if _is_word(before) and _is_fluid(item):
+            yield "a word before the look of the fluid"
+        if _is_fluid(before) and (_is_word(item) or (item.role == "sep" and _is_led(items[k + 2 : k + 4]))):
+            yield "a word behind the look of the fluid"
+    if any(_is_word(i) and word(toks, i.end) in {"fluid", "fluids"} for i in items):
+        yield "a word that may be the look of the fluid"
+
+
+def _is_fluid(item: Item) -> bool:
+    return item.role == "cue" and item.value == "fluid"
+
+
+def _is_led(items: tuple[Item, ...]) -> bool:
+    """A word that was not understood, and then a line."""
+    return len(items) > 1 and _is_word(items[0]) and items[1].role == "cue" and items[1].value == "level"
+
+
+def _sounds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "mark 128 715 pm": the at of one twenty at; "4 past 7": a quarter past."""
+    said = tuple(i for i in items if i.role != "sep" or i.value != ",")
+    for before, item in pairwise(said):
+        level = before.role in {"level", "volume", "output"} and not before.unit
+        eight = word(toks, before.core - 1)[-1:] == "8" or word(toks, before.core - 1) == "eight"
+        if level and eight and item.role == "time" and not item.at:
+            yield "the eight may be the word at"
+    for item in items:
+        four = item.role == "time" and word(toks, item.start) in FOURS
+        if four and word(toks, item.start + 1) in PAST | TO:
+            yield "four past may be a quarter past"
 
 
 def _goes_on(items: tuple[Item, ...]) -> bool:

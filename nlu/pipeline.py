@@ -16,7 +16,7 @@ import spacy
 from spacy.matcher import PhraseMatcher
 from spacy.tokens import Doc
 
-from . import spelling
+from . import heard, spelling
 from .patterns import clockwords, cues, other, queries
 from .patterns.numerals import HOMOPHONES, NUMERALS, ONES, TENS
 from .tokens import Token, Words, tokens
@@ -91,7 +91,9 @@ class Pipeline:
 
     def read(self, text: str, *, voice: bool = False) -> Read:
         """The tokens and cues of a message."""
-        raw = tokens(text)
+        raw: Sequence[Token] = tokens(text)
+        if voice:
+            raw = heard.plain(raw)
         repaired, broken = self.speller.repaired(raw, shortest=HEARD_SHORTEST if voice else spelling.SHORTEST)
         return Read(text, repaired, self.cues(repaired), broken)
 

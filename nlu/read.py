@@ -28,6 +28,12 @@ from .verdict import WITH_LEVEL, Outcome, Reading, settled, told
 
 LONGEST = 2000
 MANY = 400
+HALTING = frozenset(
+    {"uh", "um", "er", "erm", "ah", "hmm", "mm", "uhm", "so", "well", "okay", "please", "sorry", "thanks"}
+    | {"it", "it's", "its", "that's", "is", "was", "the", "a", "at", "of", "i", "got", "have", "just", "now"}
+    | {"about", "still", "on", "in", "for", "to", "exactly", "this", "my", "one", "side"}
+)
+"""Beside a bare answer these say nothing."""
 WORK = 2000
 """Readings times tokens: what a long message may cost."""
 
@@ -106,7 +112,7 @@ def _outcome(text: str, ward: Ward) -> Outcome:
         if len(found) > many:
             overfull = True
             break
-    outcome = settled(found, text)
+    outcome = settled(found, text, strict=ward.voice)
     if overfull and any(isinstance(s, Statement) for s in outcome):
         return (Unclear(slot="kind", text=text),)
     return _all_asked(outcome, text) if ward.voice else outcome
@@ -233,10 +239,18 @@ class Sentence:
             return None
         if "no" in told and any(i.role == "tube" for i in self.items) and self._says("not", "right"):
             return Unclear(slot="kind", text=self.text)
+        if self.ward.voice and not told and self._says_more():
+            return None
         items = self._answer_items(bool(told))
         if "no" in told and self._may_be_bed(items):
             return Unclear(slot="level_ml", text=self.text, statement=Answered(answer="no"))
         return answers.answered(items, self.ward.arrived, self.text)
+
+    def _says_more(self) -> bool:
+        """Dictated "and ah and sixty": words that are no part of a bare answer, so that some may be lost."""
+        inside = {k for i in self.items for k in range(i.start, i.end)}
+        rest = {t.text for k, t in enumerate(self.read.tokens) if k not in inside and t.is_word}
+        return bool(rest - HALTING) or any(i.role == "sep" and i.value == "and" for i in self.items)
 
     def _may_be_bed(self, items: tuple[Item, ...]) -> bool:
         """ "no 12": a bare number that is also a bed, with no other."""
@@ -304,7 +318,7 @@ class Sentence:
     def _report(self, items: tuple[Item, ...], tail: tuple[Item, ...]) -> Reading:
         if queries.is_query(items):
             outcome = queries.asked(items, self.ward.arrived, self.read)
-            return told(*outcome, faults=len(self._unread(items)))
+            return told(*outcome, faults=len(self._unread(items)) + self._is_half_heard(items))
         drafts = gathered(items)
         if not drafts or not any(d.has_content or d.wants or d.clashes or d.time for d in drafts):
             return self._bare(items)
@@ -323,6 +337,12 @@ class Sentence:
         toks, voice = self.read.tokens, self.ward.voice
         return [*cuts(items, toks, voice), *leftovers(items, toks, voice=voice)]
 
+    def _is_half_heard(self, items: tuple[Item, ...]) -> bool:
+        """Dictated "to leave the last reading": a query without a word that asks, and with more words."""
+        if not self.ward.voice or answers.cues(items, "question"):
+            return False
+        return bool(answers.cues(items, "plan") or answers.cues(items, "word"))
+
     def _asked_too(self, tail: tuple[Item, ...], bed: Item | None) -> list[Statement | Unclear]:
         items = tuple(i.as_role("bed") if i.role == "num" and i.label else i for i in tail)
         if bed is not None and not any(i.role == "bed" for i in items):
@@ -339,6 +359,8 @@ class Sentence:
             for i in items
             if i.role in {"foreign", "claimed", "bad", "time"} or (i.role == "cue" and i.value == "word")
         ]
+        if self.ward.voice and beds and not answers.cues(items, "bed") and self._says_more():
+            return told(Unclear(slot="kind", text=self.text))
         if beds and not strange and not answers.cues(items, "nothing"):
             return told(*queries.asked(items, self.ward.arrived, self.read))
         if not strange and not beds and [t.text for t in self.read.tokens] == ["beds"]:

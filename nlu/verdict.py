@@ -49,8 +49,8 @@ def told(*outcome: Statement | Unclear, faults: int = 0) -> Reading:
     return Reading(lambda: outcome, (faults + asked, 0))
 
 
-def settled(readings: Iterable[Reading], text: str) -> Outcome:
-    """What to accept and what to ask."""
+def settled(readings: Iterable[Reading], text: str, *, strict: bool = False) -> Outcome:
+    """What to accept and what to ask; `strict`: nothing of a message with words left unread."""
     found = list(readings)
     if not found:
         return (Unclear(slot="kind", text=text),)
@@ -60,13 +60,13 @@ def settled(readings: Iterable[Reading], text: str) -> Outcome:
     unread = all(r.unread for r in found if r.rank == best)
     if len(top) == 1 and best[1] == 0 and (best[0] == 0 or (asks and not unread)):
         return top[0]
-    return merged(top, text, doubted=best[1] > 0 or not asks or unread)
+    return merged(top, text, doubted=best[1] > 0 or not asks or unread, strict=strict and unread)
 
 
-def merged(outcomes: Sequence[Outcome], text: str, *, doubted: bool = False) -> Outcome:
-    """What several outcomes agree on, and one question about the rest."""
+def merged(outcomes: Sequence[Outcome], text: str, *, doubted: bool = False, strict: bool = False) -> Outcome:
+    """What several outcomes agree on (nothing if `strict`), and one question about the rest."""
     first = outcomes[0]
-    common = [s for s in first if isinstance(s, Statement) and all(s in o for o in outcomes)]
+    common = [s for s in first if isinstance(s, Statement) and all(s in o for o in outcomes) and not strict]
     if doubted:
         common = (
             [s for s in common if not isinstance(s, WEIGHTY)]

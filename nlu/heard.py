@@ -1,0 +1,76 @@
+"""What a recogniser writes for a word of the ward, put right before anything is read; dictation only.
+
+Only where the words around leave nothing else: "dead twelve mark ..." is bed twelve. A number is
+never changed; a nought written as a letter ("at O300") is joined to its hour.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from .patterns.clockwords import AMPM
+from .patterns.numerals import NUMERALS
+from .tokens import Token
+
+BEDS = frozenset(
+    {"bad", "bet", "bit", "dead", "bead", "bid", "bent", "med", "met", "mad", "ped", "fed", "red"},
+)
+"""Near enough to "bed" that before a number they are nothing else."""
+STARTS = frozenset({"at", "ed", "that", "get", "add", "it", *BEDS})
+"""For "bed" at the start of a mark; before any other number they may be what they say."""
+SAID = frozenset({"bed", "beds", "room", "rm", "bay"})
+LINE = frozenset({"mark", "marks", "marked", "line", "level", "reading"})
+SIDES = frozenset({"left", "right"})
+BEFORE_HOUR = frozenset({"at", "@", "and", "add"})
+MOST_WORDS = 3
+"""A bed has at most so many number words."""
+
+
+def plain(toks: Sequence[Token]) -> list[Token]:
+    """The tokens with what was misheard put right, each still at its place in the message."""
+    joined = list(_noughts(toks))
+    if any(t.text in SAID for t in joined):
+        return joined
+    return [_bed(joined, k) for k in range(len(joined))]
+
+
+def _bed(toks: Sequence[Token], i: int) -> Token:
+    token = toks[i]
+    after = _text(toks, i + 1)
+    if not (after in NUMERALS or after[:1].isdecimal()):
+        return token
+    if token.text in BEDS and _text(toks, i - 1) not in {"a", "little", "not", "too"}:
+        return token._replace(text="bed")
+    if i == 0 and token.text in STARTS and _is_mark(toks, 1):
+        return token._replace(text="bed")
+    return token
+
+
+def _is_mark(toks: Sequence[Token], i: int) -> bool:
+    """Whether a bed, a line and the time of it follow: "at 12 mark 1050 at 1900"."""
+    end = i
+    while end - i < MOST_WORDS and (_text(toks, end) in NUMERALS or _text(toks, end)[:1].isdecimal()):
+        end += 1
+    end += _text(toks, end) in SIDES
+    timed = any(t.text in {"at", "ago", "now", *AMPM} for t in toks[end + 1 :])
+    return _text(toks, end) in LINE and timed
+
+
+def _noughts(toks: Sequence[Token]) -> list[Token]:
+    """ "at O300", "at O-300" and "at 0 700" as "0300" and "0700"."""
+    out: list[Token] = []
+    for token in toks:
+        start = len(out) - 1
+        start -= start > 0 and out[start].text == "-" and out[start].glued
+        nought = start > 0 and out[start].text in {"o", "0"} and out[start - 1].text in BEFORE_HOUR
+        if nought and len(token.text) == 3 and token.is_digits and token.text[0] != "0":
+            first = out[start]
+            del out[start:]
+            out.append(Token("0" + token.text, first.start, token.end, first.glued))
+        else:
+            out.append(token)
+    return out
+
+
+def _text(toks: Sequence[Token], i: int) -> str:
+    return toks[i].text if 0 <= i < len(toks) else ""
