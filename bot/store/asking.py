@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import json
 from dataclasses import replace
-from datetime import datetime, timedelta
+from datetime import UTC, datetime, timedelta
 from typing import Any
 
-from sqlalchemy import Row, exists, insert, select
+from sqlalchemy import Row, bindparam, exists, insert, select
 
 from bot.store.codec import canonical
 from bot.store.desk import Desk
@@ -16,6 +16,30 @@ from bot.store.tables import questions, settlements, tellings
 
 REACH = timedelta(days=60)
 """How far back an unsettled question is looked for: no disposable canister hangs at a bed for longer."""
+
+
+_UNSETTLED = (
+    select(questions)
+    .where(
+        questions.c.unit == bindparam("of_unit"),
+        questions.c.asked_at >= bindparam("since", type_=questions.c.asked_at.type),
+        ~exists().where(settlements.c.question == questions.c.id),
+    )
+    .order_by(questions.c.seq)
+)
+_SHOWN_AT = (
+    select(tellings.c.at)
+    .where(
+        tellings.c.unit == bindparam("of_unit"),
+        tellings.c.key == bindparam("of_key"),
+        tellings.c.sender == bindparam("of_sender"),
+    )
+    .order_by(tellings.c.seq.desc())
+    .limit(1)
+)
+_ASK, _SETTLE, _SHOW = insert(questions), insert(settlements), insert(tellings)
+_ALL = ""
+"""All of a unit's questions are read at once: it has few, and a message asks for them in several ways."""
 
 
 class Asking(Desk):
@@ -38,7 +62,8 @@ class Asking(Desk):
             "choices": canonical([[choice.say, choice.label] for choice in kept.choices]),
             "danger": kept.danger,
         }
-        self._connection.execute(insert(questions), row)
+        self._connection.execute(_ASK, row)
+        self._written(questions.name, _ALL)
         return kept
 
     def settle(self, question_id: str, outcome: Outcome) -> None:
@@ -49,19 +74,22 @@ class Asking(Desk):
             "message": self.hand.message,
             "at": self.hand.arrived,
         }
-        self._connection.execute(insert(settlements), row)
+        self._connection.execute(_SETTLE, row)
+        self._written(questions.name, _ALL)
 
     def unsettled(self, bed: str | None = None, sender: str | None = None) -> tuple[Question, ...]:
         """The questions of the unit (a bed, a sender) that nothing has settled, the oldest first."""
-        settled = exists().where(settlements.c.question == questions.c.id)
-        query = select(questions).where(questions.c.unit == self.unit, ~settled)
-        if self._hand is not None:
-            query = query.where(questions.c.asked_at >= self._hand.arrived - REACH)
-        if bed is not None:
-            query = query.where(questions.c.bed == bed)
-        if sender is not None:
-            query = query.where(questions.c.sender == sender)
-        return tuple(map(_question, self._connection.execute(query.order_by(questions.c.seq))))
+        found = self._once(questions.name, _ALL, self._unsettled)
+        return tuple(
+            each
+            for each in found
+            if (bed is None or each.bed == bed) and (sender is None or each.sender == sender)
+        )
+
+    def _unsettled(self) -> tuple[Question, ...]:
+        since = datetime.min.replace(tzinfo=UTC) if self._hand is None else self._hand.arrived - REACH
+        rows = self._connection.execute(_UNSETTLED, {"of_unit": self.unit, "since": since})
+        return tuple(map(_question, rows))
 
     def shown(self, key: str, sender: str) -> bool:
         """Whether the standing caution of that key was ever told to the sender."""
@@ -69,15 +97,13 @@ class Asking(Desk):
 
     def shown_at(self, key: str, sender: str) -> datetime | None:
         """When the standing caution of that key was last told to the sender; None: never."""
-        query = select(tellings.c.at).where(
-            tellings.c.unit == self.unit, tellings.c.key == key, tellings.c.sender == sender
-        )
-        return self._connection.scalar(query.order_by(tellings.c.seq.desc()).limit(1))
+        about = {"of_unit": self.unit, "of_key": key, "of_sender": sender}
+        return self._connection.scalar(_SHOWN_AT, about)
 
     def show(self, key: str, sender: str, at: datetime) -> None:
         """Note that the standing caution was told to the sender."""
         row = {"unit": self.unit, "key": key, "sender": sender, "at": at, "message": self.hand.message}
-        self._connection.execute(insert(tellings), row)
+        self._connection.execute(_SHOW, row)
 
 
 def _question(row: Row[Any]) -> Question:

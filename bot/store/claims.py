@@ -4,9 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import datetime
+from functools import cache
+from typing import Any
 
-from sqlalchemy import Dialect, Insert, Table, func, insert, select
+from sqlalchemy import ColumnElement, Insert, Select, Table, bindparam, func, insert, select
 from sqlalchemy.dialects import postgresql, sqlite
+from sqlalchemy.sql.dml import ReturningInsert
 
 from bot.store.desk import Desk
 from bot.store.tables import messages, replies
@@ -46,6 +49,31 @@ class MessageRow:
     reply: str | None
 
 
+_KEEP_REPLY = insert(replies)
+_ONE_AT_A_TIME = select(func.pg_advisory_xact_lock(func.hashtext(bindparam("unit"))))
+_STORED = (
+    select(messages.c.digest, replies.c.reply)
+    .join(replies, replies.c.message == messages.c.id)
+    .where(messages.c.id == bindparam("message"))
+)
+"""Statements that every message runs are built once: to build one takes longer than to run it."""
+
+
+def _latest(*where: ColumnElement[bool]) -> Select[*tuple[Any, ...]]:
+    """The latest message of the unit that meets this, with its reply."""
+    return (
+        select(messages, replies.c.reply)
+        .outerjoin(replies, replies.c.message == messages.c.id)
+        .where(messages.c.unit == bindparam("unit"), *where)
+        .order_by(messages.c.seq.desc())
+        .limit(1)
+    )
+
+
+_LAST_OF = _latest(messages.c.sender == bindparam("sender"), messages.c.id != bindparam("message"))
+_OF_ID = _latest(messages.c.id == bindparam("message"))
+
+
 class Claims(Desk):
     """The part of a `Book` that is about messages."""
 
@@ -64,8 +92,7 @@ class Claims(Desk):
             "channel": claim.channel,
         }
         self._one_at_a_time(claim.unit)
-        ours = insert_once(self._connection.dialect, messages).values(row).returning(messages.c.seq)
-        if self._connection.scalar(ours) is None:
+        if self._connection.scalar(_claiming(self._connection.dialect.name), row) is None:
             return self._stored(claim.id)
         self.unit = claim.unit
         self.take_up(claim.id, claim.sender, claim.arrived)
@@ -73,15 +100,15 @@ class Claims(Desk):
 
     def keep_reply(self, message: str, reply: str) -> None:
         """Keep the reply of the message, to be given again to whoever resends it."""
-        self._connection.execute(insert(replies).values(message=message, reply=reply))
+        self._connection.execute(_KEEP_REPLY, {"message": message, "reply": reply})
 
     def last_message(self, sender: str) -> MessageRow | None:
         """The sender's message before this one, in this unit."""
-        return self._message(messages.c.sender == sender, messages.c.id != self.hand.message)
+        return self._message(_LAST_OF, sender=sender, message=self.hand.message)
 
     def message(self, message: str) -> MessageRow | None:
         """The message of that id, if it is of this unit."""
-        return self._message(messages.c.id == message)
+        return self._message(_OF_ID, message=message)
 
     def first_message(self, sender: str) -> bool:
         """Whether this unit has no earlier message from the sender."""
@@ -94,32 +121,26 @@ class Claims(Desk):
         that does not know the other. The unique position would catch only some of that.
         """
         if self._connection.dialect.name == "postgresql":
-            self._connection.execute(select(func.pg_advisory_xact_lock(func.hashtext(unit))))
+            self._connection.execute(_ONE_AT_A_TIME, {"unit": unit})
 
     def _stored(self, message: str) -> Stored:
-        found = self._connection.execute(
-            select(messages.c.digest, replies.c.reply)
-            .join(replies, replies.c.message == messages.c.id)
-            .where(messages.c.id == message)
-        ).one()
+        found = self._connection.execute(_STORED, {"message": message}).one()
         return Stored(found.digest, found.reply)
 
-    def _message(self, *where: object) -> MessageRow | None:
-        query = (
-            select(messages, replies.c.reply)
-            .outerjoin(replies, replies.c.message == messages.c.id)
-            .where(messages.c.unit == self.unit, *where)  # type: ignore[arg-type]
-            .order_by(messages.c.seq.desc())
-            .limit(1)
-        )
-        row = self._connection.execute(query).mappings().one_or_none()
+    def _message(self, query: Select[*tuple[Any, ...]], **named: str) -> MessageRow | None:
+        row = self._connection.execute(query, {"unit": self.unit, **named}).mappings().one_or_none()
         if row is None:
             return None
         return MessageRow(**{name: row[name] for name in MessageRow.__slots__})
 
 
-def insert_once(dialect: Dialect, table: Table) -> Insert:
+@cache
+def _claiming(dialect: str) -> ReturningInsert[int]:
+    return insert_once(dialect, messages).returning(messages.c.seq)
+
+
+def insert_once(dialect: str, table: Table) -> Insert:
     """An insert that does nothing where the row is there already."""
-    if dialect.name == "postgresql":
+    if dialect == "postgresql":
         return postgresql.insert(table).on_conflict_do_nothing()
     return sqlite.insert(table).on_conflict_do_nothing()

@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 import hashlib
+from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import UTC, datetime
+from typing import Any, TypeVar
 
 from sqlalchemy import Connection
 
 from bot.store.errors import LedgerError
+
+T = TypeVar("T")
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,12 +25,17 @@ class Hand:
 
 
 class Desk:
-    """One transaction's view of one unit. Rows of other units are never seen through it."""
+    """One transaction's view of one unit. Rows of other units are never seen through it.
+
+    While a message is at hand nobody else writes to its unit (see `claims`), so what was read is not read
+    again before this transaction writes to it itself. Without one everything is read anew.
+    """
 
     def __init__(self, connection: Connection, unit: str = "") -> None:
         self._connection = connection
         self._hand: Hand | None = None
         self._made = 0
+        self._held: dict[tuple[str, str], Any] = {}
         self.unit = unit
 
     @property
@@ -39,8 +48,22 @@ class Desk:
     def take_up(self, message: str, sender: str, arrived: datetime) -> None:
         """Write in the name of this message from here on."""
         self._hand = Hand(message, sender, arrived.astimezone(UTC))
+        self._held.clear()
 
     def new_id(self, what: str) -> str:
         """A new id of 16 hex characters: the same message run again on the same ledger gives the same ids."""
         self._made += 1
         return hashlib.sha256(f"{what}/{self.hand.message}/{self._made}".encode()).hexdigest()[:16]
+
+    def _once(self, table: str, key: str, read: Callable[[], T]) -> T:
+        """What `read` finds in the table about this key; held while a message is at hand."""
+        if self._hand is None:
+            return read()
+        if (table, key) not in self._held:
+            self._held[table, key] = read()
+        found: T = self._held[table, key]
+        return found
+
+    def _written(self, table: str, key: str) -> None:
+        """Read that anew: this transaction has written to it."""
+        self._held.pop((table, key), None)

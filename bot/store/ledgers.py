@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import datetime
 from functools import cache
 from typing import Any
@@ -23,13 +25,45 @@ ALWAYS_LOOKED_AT = 2
 """So many of them, the latest, are looked at however long ago they were closed."""
 
 
-_ENTRIES_OF_A_DRAIN = (
-    select(entries)
-    .join(drains, drains.c.id == entries.c.drain)
-    .where(drains.c.unit == bindparam("unit"), entries.c.drain == bindparam("of_drain"))
-    .order_by(entries.c.position)
+_VISIBLE = (
+    select(entries).join(drains, drains.c.id == entries.c.drain).where(drains.c.unit == bindparam("of_unit"))
 )
-"""Built once: a turn asks this more often than anything else."""
+_OF_A_DRAIN = _VISIBLE.where(entries.c.drain == bindparam("of_drain")).order_by(entries.c.position)
+_OF_A_MESSAGE = _VISIBLE.where(entries.c.message == bindparam("of_message")).order_by(
+    drains.c.seq, entries.c.position
+)
+_ONE = _VISIBLE.where(
+    entries.c.drain == bindparam("of_drain"), entries.c.position == bindparam("at_position")
+)
+_LAST = (
+    select(entries.c.position, entries.c.chain)
+    .where(entries.c.drain == bindparam("of_drain"))
+    .order_by(entries.c.position.desc())
+    .limit(1)
+)
+_OF_A_BED = (
+    select(berths.c.drain)
+    .where(berths.c.unit == bindparam("of_unit"), berths.c.bed == bindparam("of_bed"))
+    .group_by(berths.c.drain)
+    .order_by(func.max(berths.c.seq).desc())
+    .limit(MOST_DRAINS_OF_A_BED)
+)
+_UNIT_OF = select(drains.c.unit).where(drains.c.id == bindparam("of_drain"))
+_APPEND, _OPEN, _BERTH = insert(entries), insert(drains), insert(berths)
+"""Statements that a turn runs are built once: to build one takes longer than to run it."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Read:
+    """A drain's entries, and the hash of the last of them."""
+
+    entries: tuple[Entry, ...] = ()
+    chain: str = START
+
+    def find(self, position: int) -> Entry | None:
+        place = bisect_left(self.entries, position, key=lambda entry: entry.position)
+        found = self.entries[place : place + 1]
+        return found[0] if found and found[0].position == position else None
 
 
 class Ledgers(Desk):
@@ -38,7 +72,8 @@ class Ledgers(Desk):
     def open_drain(self, bed: str, tube: str | None, since: datetime | None = None) -> str:
         """The id of a new drain, to be found at this bed (from now, or from `since`)."""
         drain = self.new_id("drain")
-        self._connection.execute(insert(drains).values(id=drain, unit=self.unit, message=self.hand.message))
+        row = {"id": drain, "unit": self.unit, "message": self.hand.message}
+        self._connection.execute(_OPEN, row)
         self.berth(drain, bed, tube, since or self.hand.arrived)
         return drain
 
@@ -46,44 +81,46 @@ class Ledgers(Desk):
         """Note that the drain may be found at this bed too."""
         self._own(drain)
         row = {"drain": drain, "unit": self.unit, "bed": bed, "tube": tube, "since": since}
-        self._connection.execute(insert(berths), row)
+        self._connection.execute(_BERTH, row)
+        self._written(berths.name, bed)
 
     def append(self, drain: str, at: datetime, payload: Payload) -> Entry:
         """The entry as recorded: next position of its drain, entered when the message at hand arrived."""
         self._own(drain)
-        last = self._last(drain)
+        position, before = self._last(drain)
         entry = Entry(
             drain=drain,
-            position=1 if last is None else last.position + 1,
+            position=position + 1,
             at=at,
             entered=self.hand.arrived,
             who=self.hand.sender,
             message=self.hand.message,
             payload=payload,
         )
-        before = START if last is None else last.chain
-        self._connection.execute(insert(entries), entry_row(entry, before))
+        row = entry_row(entry, before)
+        self._connection.execute(_APPEND, row)
+        self._grown(entry, str(row["chain"]))
         return entry
 
     def entries(self, drain: str) -> tuple[Entry, ...]:
         """The drain's entries in the order of recording; none for a drain that is not of this unit."""
-        rows = self._connection.execute(_ENTRIES_OF_A_DRAIN, {"unit": self.unit, "of_drain": drain})
-        return tuple(map(entry_of, rows))
+        return self._once(entries.name, drain, lambda: self._entries(drain)).entries
 
     def entry(self, entry_id: str) -> Entry | None:
         """The entry of that id, if it is of this unit."""
         drain, _, position = entry_id.rpartition("-")
         if not (position.isascii() and position.isdigit()):
             return None
-        query = self._visible().where(entries.c.drain == drain, entries.c.position == int(position))
-        row = self._connection.execute(query).one_or_none()
+        if (held := self._read(drain)) is not None:
+            return held.find(int(position))
+        named = {"of_unit": self.unit, "of_drain": drain, "at_position": int(position)}
+        row = self._connection.execute(_ONE, named).one_or_none()
         return None if row is None else entry_of(row)
 
     def entries_of_message(self, message: str) -> tuple[Entry, ...]:
         """What a message recorded, by drain and position."""
-        query = self._visible().where(entries.c.message == message)
-        query = query.order_by(drains.c.seq, entries.c.position)
-        return tuple(map(entry_of, self._connection.execute(query)))
+        named = {"of_unit": self.unit, "of_message": message}
+        return tuple(map(entry_of, self._connection.execute(_OF_A_MESSAGE, named)))
 
     def drains_of(self, bed: str, since: datetime | None = None) -> tuple[str, ...]:
         """The drains ever seen at this bed, the latest first.
@@ -91,19 +128,14 @@ class Ledgers(Desk):
         `since`: of all but the latest few only those that are open, or of which something was told from
         then on. A bed has many drains in a year, and a message is about what is there now or was lately.
         """
-        latest = func.max(berths.c.seq)
-        query = (
-            select(berths.c.drain)
-            .where(berths.c.unit == self.unit, berths.c.bed == bed)
-            .group_by(berths.c.drain)
-            .order_by(latest.desc())
-            .limit(MOST_DRAINS_OF_A_BED)
-        )
-        found = tuple(self._connection.scalars(query))
+        found = self._once(berths.name, bed, lambda: self._drains_of(bed))
         if since is None or len(found) <= ALWAYS_LOOKED_AT:
             return found
         alive = {*found[:ALWAYS_LOOKED_AT], *self._alive(found[ALWAYS_LOOKED_AT:], since)}
         return tuple(drain for drain in found if drain in alive)
+
+    def _drains_of(self, bed: str) -> tuple[str, ...]:
+        return tuple(self._connection.scalars(_OF_A_BED, {"of_unit": self.unit, "of_bed": bed}))
 
     def _alive(self, older: Sequence[str], since: datetime) -> tuple[str, ...]:
         """Those that are not known to be closed, or whose last entry was entered from then on."""
@@ -120,17 +152,36 @@ class Ledgers(Desk):
         query = select(drains.c.id).where(drains.c.unit == self.unit).order_by(drains.c.seq)
         return tuple(self._connection.scalars(query))
 
-    def _visible(self) -> Select[Any]:
-        return select(entries).join(drains, drains.c.id == entries.c.drain).where(drains.c.unit == self.unit)
+    def _entries(self, drain: str) -> _Read:
+        rows = self._connection.execute(_OF_A_DRAIN, {"of_unit": self.unit, "of_drain": drain}).all()
+        return _Read(tuple(map(entry_of, rows)), rows[-1].chain) if rows else _Read()
+
+    def _read(self, drain: str) -> _Read | None:
+        """What was read of the drain; none where nothing was, or where it has no entries here."""
+        held: _Read | None = self._held.get((entries.name, drain))
+        return held if held is not None and held.entries else None
+
+    def _grown(self, entry: Entry, chain: str) -> None:
+        """Hold with what was read what is written after it."""
+        held = self._read(entry.drain)
+        if held is None:
+            self._written(entries.name, entry.drain)
+        else:
+            self._held[entries.name, entry.drain] = _Read((*held.entries, entry), chain)
 
     def _own(self, drain: str) -> None:
-        query = select(drains.c.unit).where(drains.c.id == drain)
-        if self._connection.scalar(query) != self.unit:
+        if self._read(drain) is not None:
+            return
+        if self._connection.scalar(_UNIT_OF, {"of_drain": drain}) != self.unit:
             raise LedgerError("the unit has no such drain")
 
-    def _last(self, drain: str) -> Row[*tuple[Any, ...]] | None:
-        query = select(entries.c.position, entries.c.chain).where(entries.c.drain == drain)
-        return self._connection.execute(query.order_by(entries.c.position.desc()).limit(1)).one_or_none()
+    def _last(self, drain: str) -> tuple[int, str]:
+        """The position and the hash of its last entry."""
+        held = self._read(drain)
+        if held is not None:
+            return held.entries[-1].position, held.chain
+        last = self._connection.execute(_LAST, {"of_drain": drain}).one_or_none()
+        return (0, START) if last is None else (last.position, last.chain)
 
 
 def entry_row(entry: Entry, before: str) -> dict[str, object]:

@@ -17,13 +17,16 @@ REACH = timedelta(days=60)
 """How far back a notice can be acknowledged."""
 
 
+_QUEUE = insert(notices)
+
+
 class Outbox(Desk):
     """The part of a `Book` that is about notices."""
 
     def queue(self, notice: Notice) -> None:
         """Keep a notice for whoever must be told without having asked."""
         row = {name: getattr(notice, name) for name in Notice.__slots__}
-        self._connection.execute(insert(notices), {**row, "unit": self.unit})
+        self._connection.execute(_QUEUE, {**row, "unit": self.unit})
 
     def notices(self) -> tuple[Notice, ...]:
         """The unit's notices, the oldest first."""

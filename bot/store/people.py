@@ -30,6 +30,9 @@ class PeopleEvent:
     shared: bool = False
 
 
+_NEWEST = select(func.max(people_events.c.seq))
+
+
 class People(Desk):
     """The part of a `Book` that is about people."""
 
@@ -42,7 +45,7 @@ class People(Desk):
 
     def newest_people_event(self) -> int:
         """The number of the latest change; 0 before the first. The same number means the same lists."""
-        return self._connection.scalar(select(func.max(people_events.c.seq))) or 0
+        return self._connection.scalar(_NEWEST) or 0
 
     def note_person(self, event: PeopleEvent) -> None:
         """Keep a change of a unit's list."""
