@@ -7,7 +7,7 @@ from datetime import datetime
 
 from bot.dialogue.answer import ChartRow, Stretch
 from bot.dialogue.bedside import Bedside
-from bot.engine.amend import amendments
+from bot.engine.amend import amendments, unlike
 from bot.engine.ledger import Ledger
 from bot.engine.values import Amendment, Interval, Shift
 from bot.engine.volumes import closings, intervals
@@ -25,13 +25,14 @@ class Fresh:
 
 def fresh_volumes(bedside: Bedside, drain: str) -> tuple[Fresh, ...]:
     """The volumes that this message brings; those that replace others are amendments."""
-    before = intervals(bedside.before[drain], bedside.policy.schedule)
+    earlier = intervals(bedside.before[drain], bedside.policy.schedule)
+    before, now = unlike(earlier, bedside.volumes(drain))
     if bedside.policy.chart_by == "shift":
         held = {(each.begin.at, each.end.at) for each in before}
-        told = (each for each in bedside.volumes(drain) if (each.begin.at, each.end.at) not in held)
+        told = (each for each in now if (each.begin.at, each.end.at) not in held)
         return _by_shift(bedside, drain, tuple(told))
     known = {_given_out(each) for each in before}
-    new = (each for each in bedside.volumes(drain) if _given_out(each) not in known)
+    new = (each for each in now if _given_out(each) not in known)
     amended = {(each.begin, each.end) for each in _amended(bedside, drain)}
     return tuple(Fresh(each, True) for each in new if not _is_amended(each, amended))
 

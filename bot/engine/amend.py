@@ -36,7 +36,7 @@ def amendments(
 
     Both ledgers are of one drain. A volume that only came to be chartable is not an amendment.
     """
-    held, holds = (_held(charted(each, schedule, chart_by)) for each in (before, after))
+    held, holds = map(_held, unlike(*(charted(each, schedule, chart_by) for each in (before, after))))
     stale = [interval for key, interval in held.items() if key not in holds]
     return _amended(stale, [interval for key, interval in holds.items() if key not in held])
 
@@ -48,8 +48,8 @@ def outstanding(ledger: Ledger, schedule: Schedule, chart_by: ChartBy = "mark") 
     come out as one amendment, and a correction taken back as none. Cost: two folds per entry that reaches
     back since the last "amended" and since this ledger was last asked about.
     """
-    since = _seen(ledger.entries)
-    reaching = _reaching_back(ledger.entries) if chart_by == "mark" else _counting(ledger.entries)
+    reach = _reach(ledger)
+    since, reaching = reach.seen, reach.back if chart_by == "mark" else reach.counting
     turns = tuple(turn for turn in reaching if turn >= since)
     if not turns:
         return ()
@@ -58,6 +58,21 @@ def outstanding(ledger: Ledger, schedule: Schedule, chart_by: ChartBy = "mark") 
     if told is None or told[0] != ledger.entries:
         told = memory.told = (ledger.entries, _outstanding(ledger, schedule, turns, chart_by, memory))
     return told[1]
+
+
+def unlike(
+    before: Sequence[Interval], after: Sequence[Interval]
+) -> tuple[Sequence[Interval], Sequence[Interval]]:
+    """The two without the volumes that both begin with: the very same ones, up to a volume of some length
+    (those of no length may come again)."""
+    count = 0
+    for one, other in zip(before, after, strict=False):
+        if one is not other:
+            break
+        count += 1
+    while count and before[count - 1].begin.at == before[count - 1].end.at:
+        count -= 1
+    return before[count:], after[count:]
 
 
 @dataclass(frozen=True, slots=True)
@@ -193,31 +208,36 @@ def _overlap(one: Interval, other: Interval) -> bool:
     return is_moment and begin == end and min(one.begin.at, other.begin.at) < begin
 
 
-def _seen(entries: Sequence[Entry]) -> int:
-    """How many entries there were when someone last said that the chart was amended."""
-    seen = [
-        index
-        for index, entry in enumerate(entries, start=1)
-        if isinstance(entry.payload, Seen) and entry.payload.amended
-    ]
-    return seen[-1] if seen else 0
+@dataclass(frozen=True, slots=True)
+class _Reach:
+    """The indexes of the entries that could change what was charted before them, and of all that count (any
+    line may move where a shift is cut); `seen`: how many there were when the chart was said to be amended."""
+
+    count: int = 0
+    seen: int = 0
+    latest: datetime | None = None
+    back: tuple[int, ...] = ()
+    counting: tuple[int, ...] = ()
 
 
-def _reaching_back(entries: Sequence[Entry]) -> list[int]:
-    """The indexes of the entries that could change what was charted before them."""
-    latest = None
-    found = []
-    for index, entry in enumerate(entries):
-        late = _reaches_back(entry) or (latest is not None and entry.at <= latest)
-        if late and _counts(entry):
-            found.append(index)
+def _reach(ledger: Ledger) -> _Reach:
+    return ledger.once("reach", lambda before: _reached(before or _Reach(), ledger.entries))
+
+
+def _reached(before: _Reach, entries: Sequence[Entry]) -> _Reach:
+    """The same with the entries that have come since."""
+    seen, latest = before.seen, before.latest
+    back, counting = list(before.back), list(before.counting)
+    for index in range(before.count, len(entries)):
+        entry = entries[index]
+        if isinstance(entry.payload, Seen) and entry.payload.amended:
+            seen = index + 1
+        if _counts(entry):
+            counting.append(index)
+            if _reaches_back(entry) or (latest is not None and entry.at <= latest):
+                back.append(index)
         latest = entry.at if latest is None else max(latest, entry.at)
-    return found
-
-
-def _counting(entries: Sequence[Entry]) -> list[int]:
-    """The indexes of all entries that hold a level or change one: any line may move where a shift is cut."""
-    return [index for index, entry in enumerate(entries) if _counts(entry)]
+    return _Reach(len(entries), seen, latest, tuple(back), tuple(counting))
 
 
 def _reaches_back(entry: Entry) -> bool:

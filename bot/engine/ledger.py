@@ -1,36 +1,44 @@
 """The ledger of one drain: its entries in order, corrections applied, and the levels with their totals.
 
 `fold` makes it from the entries; nothing derived is stored anywhere. It never raises on odd entries: a
-ledger that looks wrong is kept and told about. Cost: a sort (nearly in order already) and one walk.
+ledger that looks wrong is kept and told about. Cost: a sort (nearly in order already) and one walk; a ledger
+that only goes on (`with_entry`) is walked on from where it stands.
 """
 
 from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
-from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
+from collections.abc import Callable, Hashable, Iterable, Mapping
+from dataclasses import dataclass, field, replace
 from datetime import datetime
-from typing import TypeVar
+from typing import Any, TypeAlias, TypeVar
 
 from bot.engine.corrections import effective_entries
 from bot.engine.entries import (
     Away,
     Back,
+    Checked,
     Described,
     Entry,
+    FinalLevel,
+    Incident,
     Left,
+    Line,
     Moved,
     Opened,
+    Ordered,
     Payload,
     Placed,
     Reason,
     Removed,
+    Seen,
 )
-from bot.engine.levels import walked
-from bot.engine.order import ordered, repeated_lines
+from bot.engine.levels import Walk, walked
+from bot.engine.order import SAME_LINE, ordered, repeated_lines
 from bot.engine.values import Canister, Level
 
 P = TypeVar("P", bound=Payload)
+T = TypeVar("T")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -66,6 +74,11 @@ class Ledger:
     away: bool = False
     back_at: datetime | None = None
     _held: Mapping[str, Entry] = field(default_factory=dict, repr=False, compare=False)
+    _walk: Walk | None = field(default=None, repr=False, compare=False)
+    _awaited: frozenset[str] = field(default=frozenset(), repr=False, compare=False)
+    """What final levels name as their exchange and is not there."""
+    _reckoned: dict[Hashable, Any] = field(default_factory=dict, repr=False, compare=False)
+    _reckoned_before: Mapping[Hashable, Any] = field(default_factory=dict, repr=False, compare=False)
 
     @property
     def bed(self) -> str | None:
@@ -142,7 +155,20 @@ class Ledger:
 
     def with_entry(self, entry: Entry) -> Ledger:
         """The ledger as it would be with one more entry."""
+        if _goes_on(self, entry):
+            return _gone_on(self, entry)
         return fold((*self.entries, entry), self.capacity_ml)
+
+    def once(self, key: Hashable, reckon: Callable[[T | None], T]) -> T:
+        """What is reckoned of this ledger: once, as neither ever changes.
+
+        `reckon` is handed the same of the ledger that this one goes on from: one entry less, all of whose
+        live entries and levels are still the first here; None where there is none, or nobody asked.
+        """
+        if key not in self._reckoned:
+            self._reckoned[key] = reckon(self._reckoned_before.get(key))
+        found: T = self._reckoned[key]
+        return found
 
     def next_entry(self, payload: Payload, at: datetime, now: datetime, who: str = "") -> Entry:
         """An entry as it would be recorded next, to ask "what if" with; its message is empty."""
@@ -152,7 +178,59 @@ class Ledger:
 
     def of_kind(self, kind: type[P]) -> tuple[tuple[Entry, P], ...]:
         """The live entries of one kind with their payloads, in the order of what happened."""
-        return tuple((entry, entry.payload) for entry in self.live if isinstance(entry.payload, kind))
+
+        def reckon(before: _OfKind[P] | None) -> _OfKind[P]:
+            count, known = before or (0, ())
+            new = self.live[count:]
+            found = tuple((entry, entry.payload) for entry in new if isinstance(entry.payload, kind))
+            return len(self.live), (*known, *found) if found else known
+
+        return self.once(("kind", kind.kind), reckon)[1]
+
+
+_OfKind: TypeAlias = tuple[int, tuple[tuple[Entry, P], ...]]
+
+
+def _goes_on(ledger: Ledger, entry: Entry) -> bool:
+    """Whether the entry only comes behind all others, and changes nothing of what they say."""
+    if not ledger.live or entry.id in ledger._awaited or entry.drain != ledger.drain:
+        return False
+    if ledger.closed_at is not None or entry.position <= ledger.entries[-1].position:
+        return False
+    match entry.payload:
+        case Line(level_ml=level):
+            return entry.at > ledger.live[-1].at and not _may_repeat(ledger, entry.at, level)
+        case Checked() | Ordered() | Seen() | Incident():
+            return entry.at > ledger.live[-1].at
+        case _:
+            return False
+
+
+def _may_repeat(ledger: Ledger, at: datetime, level_ml: int) -> bool:
+    for earlier in reversed(ledger.live):
+        if at - earlier.at > SAME_LINE:
+            return False
+        if isinstance(earlier.payload, Line) and earlier.payload.level_ml == level_ml:
+            return True
+    return False
+
+
+def _gone_on(ledger: Ledger, entry: Entry) -> Ledger:
+    """The ledger with an entry that only goes on: walked from where it stands, which `fold` would come to."""
+    assert ledger._walk is not None
+    walk = ledger._walk.onward(entry)
+    return replace(
+        ledger,
+        entries=(*ledger.entries, entry),
+        live=(*ledger.live, entry),
+        levels=tuple(walk.levels),
+        canisters=tuple(walk.canisters),
+        first_at=walk.levels[0].at if walk.levels else None,
+        _held={**ledger._held, entry.id: entry},
+        _walk=walk,
+        _reckoned={},
+        _reckoned_before=ledger._reckoned,
+    )
 
 
 def fold(entries: Iterable[Entry], capacity_ml: int = 2000) -> Ledger:
@@ -187,7 +265,14 @@ def fold(entries: Iterable[Entry], capacity_ml: int = 2000) -> Ledger:
         away=story.away,
         back_at=story.back_at,
         _held=held,
+        _walk=walk,
+        _awaited=_awaited(held),
     )
+
+
+def _awaited(held: Mapping[str, Entry]) -> frozenset[str]:
+    finals = (entry.payload for entry in held.values() if isinstance(entry.payload, FinalLevel))
+    return frozenset(final.exchange for final in finals if final.exchange and final.exchange not in held)
 
 
 @dataclass(slots=True)

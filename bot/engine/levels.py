@@ -31,6 +31,18 @@ class Walk:
     waiting: bool = False
     """Placed, and what the canister held then is not known."""
 
+    def onward(self, entry: Entry) -> Walk:
+        """The walk one entry further; this one stays where it is."""
+        closes = isinstance(entry.payload, Line) and entry.payload.closing
+        walk = replace(
+            self,
+            closing=self.closing | {entry.id} if closes else self.closing,
+            levels=list(self.levels),
+            canisters=list(self.canisters),
+        )
+        walk.take(entry)
+        return walk
+
     def take(self, entry: Entry) -> None:
         """Go one entry on."""
         match entry.payload:

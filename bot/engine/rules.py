@@ -79,4 +79,5 @@ class Rule:
 
     def applies(self, reason: str, population: str) -> bool:
         """True when the row is on and is for this profile and population."""
-        return self.on and self.population in ("all", population) and bool({"all", reason} & {*self.profiles})
+        fits = "all" in self.profiles or reason in self.profiles
+        return fits and self.on and self.population in ("all", population)

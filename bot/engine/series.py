@@ -39,7 +39,12 @@ def series_of(drains: Sequence[Ledger]) -> Series:
 
 
 def _points(drain: Ledger) -> Series:
-    return tuple(Point(level.at, level.total_ml, level.gaps) for level in drain.levels)
+    def reckon(before: Series | None) -> Series:
+        known = before or ()
+        new = (Point(level.at, level.total_ml, level.gaps) for level in drain.levels[len(known) :])
+        return (*known, *new)
+
+    return drain.once(_points, reckon)
 
 
 def _rounds(drains: Sequence[Series]) -> Series:

@@ -6,12 +6,20 @@ Each mL is charted once: over any cut at lines the volumes add up to the total.
 from __future__ import annotations
 
 from bisect import bisect_left
-from datetime import datetime
+from datetime import datetime, timedelta
 from itertools import dropwhile, islice, pairwise, takewhile
 
 from bot.engine.ledger import Ledger
 from bot.engine.policy import ChartBy, Schedule
-from bot.engine.shifts import boundary, shift_after, shift_at, shift_before, shift_sum, sum_between
+from bot.engine.shifts import (
+    CLOSING_REACH,
+    boundary,
+    shift_after,
+    shift_at,
+    shift_before,
+    shift_sum,
+    sum_between,
+)
 from bot.engine.values import Boundary, Interval, Level, Shift, Sum
 
 
@@ -26,9 +34,22 @@ def intervals(ledger: Ledger, schedule: Schedule) -> tuple[Interval, ...]:
 
     None ends in a baseline: up to a first line, a fall or a line after a tip-over nothing is charted.
     """
+    return ledger.once(("intervals", schedule), lambda before: _intervals(ledger, schedule, before or ()))
+
+
+def _intervals(ledger: Ledger, schedule: Schedule, before: tuple[Interval, ...]) -> tuple[Interval, ...]:
+    """`before`: those of the ledger without its last entry. A line can move the cuts of the shift that ended
+    within a closing line's reach before it, and of later ones: what ended earlier is as it was."""
+    kept: tuple[Interval, ...] = ()
+    if before:
+        reach = max(CLOSING_REACH, schedule.grace) + timedelta(microseconds=1)
+        since = shift_at(schedule, ledger.levels[-1].at - reach).start
+        kept = before[: bisect_left(before, since, key=lambda interval: interval.end.at)]
+    first = bisect_left(ledger.levels, since, key=lambda level: level.at) if kept else 1
     cuts = _Cuts(ledger, schedule)
-    pairs = enumerate(pairwise(ledger.levels), start=1)
-    return tuple(cuts.interval(index, begin, end) for index, (begin, end) in pairs if not end.baseline)
+    pairs = enumerate(pairwise(ledger.levels[first - 1 :]), start=first)
+    new = (cuts.interval(index, begin, end) for index, (begin, end) in pairs if not end.baseline)
+    return (*kept, *new)
 
 
 def charted(ledger: Ledger, schedule: Schedule, chart_by: ChartBy) -> tuple[Interval, ...]:
@@ -81,8 +102,7 @@ class _Cuts:
     def __init__(self, ledger: Ledger, schedule: Schedule) -> None:
         self._ledger = ledger
         self._schedule = schedule
-        self._places = {level.entry: index for index, level in enumerate(ledger.levels)}
-        self._found: dict[Shift, Boundary | None] = {}
+        self._found: dict[datetime, tuple[Boundary | None, int]] = {}
         self._shift: Shift | None = None
 
     def interval(self, index: int, begin: Level, end: Level) -> Interval:
@@ -117,14 +137,16 @@ class _Cuts:
         return self._shift
 
     def _lined(self, shift: Shift) -> bool:
-        found = self._boundary(shift)
+        found, _ = self._boundary(shift)
         return found is not None and found.lined
 
     def _place(self, shift: Shift) -> int:
-        found = self._boundary(shift)
-        return self._places[found.level.entry] if found else -1
+        return self._boundary(shift)[1]
 
-    def _boundary(self, shift: Shift) -> Boundary | None:
-        if shift not in self._found:
-            self._found[shift] = boundary(self._ledger, self._schedule, shift.start)
-        return self._found[shift]
+    def _boundary(self, shift: Shift) -> tuple[Boundary | None, int]:
+        """The line that the shift's start is cut at, and its place among the levels."""
+        if shift.start not in self._found:
+            found = boundary(self._ledger, self._schedule, shift.start)
+            place = self._ledger.place_of(found.level.entry) if found else None
+            self._found[shift.start] = (found, -1 if place is None else place)
+        return self._found[shift.start]

@@ -6,12 +6,13 @@ Used only to compare with: slow where lines are dense or were told in any order.
 from __future__ import annotations
 
 import math
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from datetime import timedelta
 
-from bot.engine.amend import _amended, _charted_afresh, _counting, _Held, _held, _reaching_back, _seen
+from bot.engine.amend import _amended, _charted_afresh, _counts, _Held, _held, _reaches_back
 from bot.engine.cautions.scene import Subject, raised
 from bot.engine.cautions.sudden import _in_an_hour, _is_rise, mean_before
+from bot.engine.entries import Entry, Seen
 from bot.engine.ledger import Ledger, fold
 from bot.engine.policy import ChartBy, Rule, Schedule
 from bot.engine.rates import (
@@ -53,6 +54,31 @@ def outstanding(ledger: Ledger, schedule: Schedule, chart_by: ChartBy) -> tuple[
     chart |= {key: interval for key, interval in holds.items() if key not in known}
     stale = [interval for key, interval in chart.items() if key not in holds]
     return _amended(stale, [interval for key, interval in holds.items() if key not in chart])
+
+
+def _seen(entries: Sequence[Entry]) -> int:
+    """How many entries there were when someone last said that the chart was amended."""
+    seen = [
+        index
+        for index, entry in enumerate(entries, start=1)
+        if isinstance(entry.payload, Seen) and entry.payload.amended
+    ]
+    return seen[-1] if seen else 0
+
+
+def _reaching_back(entries: Sequence[Entry]) -> list[int]:
+    """The indexes of the entries that could change what was charted before them."""
+    return [
+        index
+        for index, entry in enumerate(entries)
+        if _counts(entry)
+        and (_reaches_back(entry) or any(entry.at <= earlier.at for earlier in entries[:index]))
+    ]
+
+
+def _counting(entries: Sequence[Entry]) -> list[int]:
+    """The indexes of all entries that hold a level or change one: any line may move where a shift is cut."""
+    return [index for index, entry in enumerate(entries) if _counts(entry)]
 
 
 def highest_rate(series: Series, inside: Inside) -> Rate | None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from datetime import datetime, timedelta
+from itertools import takewhile
 
 from bot.engine.cautions.scene import Scene, clamped_spells, raised
 from bot.engine.entries import Checked, Entry, Exchanged, Incident, Line, Ordered, What
@@ -90,6 +91,8 @@ def _clamped_since(drain: Ledger) -> datetime | None:
 
 def _suction_off_since(drain: Ledger) -> datetime | None:
     since: datetime | None = None
+    if not drain.of_kind(Incident):
+        return None
     for entry in drain.live:
         match entry.payload:
             case Incident(what=What.SUCTION_OFF):
@@ -111,13 +114,12 @@ def _stands(scene: Scene, what: What, *undone_by: type) -> Iterator[Caution]:
 def _last_of(drain: Ledger, what: What, undone_by: tuple[type, ...]) -> Entry | None:
     """The incident that nothing later has undone. What is told with it in one minute does not undo it,
     but for an exchange."""
-    found: Entry | None = None
-    for entry in drain.live:
-        if isinstance(entry.payload, Incident) and entry.payload.what is what:
-            found = entry
-        elif found is not None and isinstance(entry.payload, undone_by) and _undoes(entry, found):
-            found = None
-    return found
+    happened = [entry for entry, incident in drain.of_kind(Incident) if incident.what is what]
+    if not happened:
+        return None
+    later = takewhile(lambda entry: entry is not happened[-1], reversed(drain.live))
+    undone = any(isinstance(entry.payload, undone_by) and _undoes(entry, happened[-1]) for entry in later)
+    return None if undone else happened[-1]
 
 
 def _undoes(entry: Entry, incident: Entry) -> bool:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 
@@ -64,14 +64,17 @@ class Scene:
     now: datetime
     policy: Policy
     _series: dict[tuple[str, ...], Series] = field(default_factory=dict)
+    _rules: dict[str, list[Rule]] = field(init=False)
 
-    def rules(self, code: str) -> tuple[Rule, ...]:
+    def __post_init__(self) -> None:
+        self._rules = {}
+        for rule in self.policy.rules:
+            if rule.on and rule.population in ("all", self.policy.population):
+                self._rules.setdefault(rule.code, []).append(rule)
+
+    def rules(self, code: str) -> Sequence[Rule]:
         """The rows of that code that are on for the unit's population."""
-        return tuple(
-            rule
-            for rule in self.policy.rules
-            if rule.code == code and rule.on and rule.population in ("all", self.policy.population)
-        )
+        return self._rules.get(code, ())
 
     def covered(self, rule: Rule) -> tuple[Ledger, ...]:
         """The drains that the row is for."""
