@@ -26,7 +26,7 @@ from bot.engine.volumes import intervals
 from bot.store.book import Book
 from bot.store.notices import Notice
 from bot.store.questions import Choice, Question
-from bot.wording.cautions import caution_text
+from bot.wording.cautions import caution_text, told_once
 from bot.wording.gsm import gsm_only
 from bot.wording.queries.view import View
 from bot.wording.questions import Wording
@@ -182,7 +182,8 @@ class Bedside:
     ) -> Part:
         """The question as stored, with the danger that it must not hide, of which others are told too."""
         pending = self.pinned(pending)
-        urgent = tuple(self.caution_line(each) for each in dangers)
+        named = told_once(each.caution for each in dangers)
+        urgent = tuple(self.caution_line(each) for each in dangers if each.caution in named)
         text = gsm_only("\n".join((*urgent, wording.text)))
         question = self.book.ask(
             Question(

@@ -13,7 +13,7 @@ from bot.dialogue.part import BedCaution, Part
 from bot.dialogue.pending import NO_READING, Ask, Pending
 from bot.dialogue.said_json import loaded
 from bot.store.questions import Question
-from bot.wording.cautions import caution_text
+from bot.wording.cautions import caution_text, told_once
 from bot.wording.readback import pending_text
 
 
@@ -63,6 +63,8 @@ def feared_told(
         if question.id in asked or not new:
             continue
         cautions += new
-        if not all(bedside.caution_line(each) in said for each in new):
-            lines += [line for line in feared_lines(bedside, question, new) if line not in said]
+        once = told_once(each.caution for each in new)
+        worded = tuple(each for each in new if each.caution in once)
+        if not all(bedside.caution_line(each) in said for each in worded):
+            lines += [line for line in feared_lines(bedside, question, worded) if line not in said]
     return lines, tuple(cautions)

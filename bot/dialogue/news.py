@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 from bot.dialogue.bedside import Bedside
 from bot.dialogue.charting import chart_rows
 from bot.dialogue.part import BedCaution
 from bot.engine.cautions import entry_cautions
 from bot.engine.values import Caution, Severity
-from bot.wording.cautions import by_severity, caution_text, cleared_text
+from bot.wording.cautions import by_severity, caution_text, cleared_text, told_once
 
 MOST_OTHERS = 3
 """Every URGENT is told; of the others at most so many, and the rest is counted."""
@@ -60,7 +60,7 @@ def caution_news(bedside: Bedside) -> News:
         news = entry_cautions(before, after, bedside.now, bedside.policy)
         lines += [_Line(bed, each, False) for each in news.new]
         lines += [
-            _Line(bed, each, True, each in news.worse)
+            _Line(bed, each, _was_told(bedside, each), each in news.worse)
             for each in news.still
             if each in news.risen or each.code in charted or _is_due(bedside, each)
         ]
@@ -84,8 +84,20 @@ def _is_due(bedside: Bedside, caution: Caution) -> bool:
     """A standing URGENT is told every time, another when this person has not been told of late."""
     if caution.severity is Severity.HIGH:
         return True
-    shown = bedside.book.shown_at(caution.key, bedside.context.person.id)
+    shown = _shown(bedside, caution, bedside.context.person.id)
     return shown is None or bedside.now - shown > TOLD_AGAIN
+
+
+def _was_told(bedside: Bedside, caution: Caution) -> bool:
+    """Whether anyone has heard of it: what only time has brought (an overdue line) is new at first."""
+    return _shown(bedside, caution, None) is not None
+
+
+def _shown(bedside: Bedside, caution: Caution, person: str | None) -> datetime | None:
+    """When it was told since it began; what was told of an earlier one of its kind does not count."""
+    shown = bedside.book.shown_at(caution.key, person)
+    began = caution.begin
+    return shown if shown is not None and (began is None or shown >= began) else None
 
 
 def _note(bedside: Bedside, line: _Line) -> None:
@@ -98,7 +110,7 @@ def _texts(bedside: Bedside, lines: list[_Line], several: bool) -> list[str]:
     zone = bedside.context.unit.zone
     worded: list[str] = []
     others = 0
-    order = by_severity(line.caution for line in lines if line.caution.code not in _READ_BACK)
+    order = told_once(by_severity(line.caution for line in lines if line.caution.code not in _READ_BACK))
     for caution in order:
         line = next(each for each in lines if each.caution is caution)
         urgent = caution.severity is Severity.HIGH

@@ -70,7 +70,22 @@ def _line_read(bedside: Bedside, ledger: Ledger, entry_id: str, level: Level | N
     step = next((each for each in bedside.volumes(ledger.drain) if each.end.entry == entry_id), None)
     if step is not None and bedside.policy.chart_by == "shift":
         return _by_shift(bedside, ledger, level, step)
-    return LineRead(level=level, step=step, asks_start=_start_to_ask(bedside, ledger, level))
+    return LineRead(
+        level=level,
+        step=step,
+        asks_start=_start_to_ask(bedside, ledger, level),
+        lacks_final=_lacks_final(bedside, ledger, step) if step is not None else None,
+    )
+
+
+def _lacks_final(bedside: Bedside, ledger: Ledger, step: Interval) -> datetime | None:
+    """When the exchange inside this volume was whose final level nobody told; none while it is asked for."""
+    asked = (each.drain for each in bedside.open_questions() if each.slot == "final_ml")
+    if not step.at_least or ledger.drain in asked:
+        return None
+    exchanges = (ledger.effective(each) for each in ledger.final_missing)
+    inside = (each.at for each in exchanges if each and step.begin.at <= each.at <= step.end.at)
+    return next(inside, None)
 
 
 def _by_shift(bedside: Bedside, ledger: Ledger, level: Level, step: Interval) -> LineRead:

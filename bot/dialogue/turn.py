@@ -18,10 +18,11 @@ from bot.dialogue.giving_way import at_the_pending_line, give_way
 from bot.dialogue.hearing import ask_heard_whole, carries_a_number
 from bot.dialogue.moves import Move, move_of, take_move
 from bot.dialogue.part import Part
-from bot.dialogue.pending import Grant
+from bot.dialogue.pending import Grant, Pending
 from bot.dialogue.reminders import waiting_told
 from bot.dialogue.replies import find_question
 from bot.dialogue.said import Amount, Answered, HelpMe, Message, NotSure, Query, Report, Said, TakeBack
+from bot.dialogue.said_json import loaded
 from bot.dialogue.settling import holds_back, settle
 from bot.dialogue.take import take as take_one
 from bot.dialogue.taken import as_reply
@@ -138,6 +139,9 @@ class _Turn:
         found = find_question(self._bedside, answer)
         if isinstance(found, Part):
             return [found]
+        pending = loaded(found.said_json, Pending)
+        waiting = (each for each in (pending.said, *pending.rest) if isinstance(each, Report | Amount))
+        self._bedside.told_apart |= _told_apart(waiting)
         parts, rest = settle(self._bedside, found, answer)
         self._heard = True
         return [*parts, *self._all(rest)] if rest else parts

@@ -27,16 +27,13 @@ _UNSETTLED = (
     )
     .order_by(questions.c.seq)
 )
-_SHOWN_AT = (
+_SHOWN_TO_ANYONE = (
     select(tellings.c.at)
-    .where(
-        tellings.c.unit == bindparam("of_unit"),
-        tellings.c.key == bindparam("of_key"),
-        tellings.c.sender == bindparam("of_sender"),
-    )
+    .where(tellings.c.unit == bindparam("of_unit"), tellings.c.key == bindparam("of_key"))
     .order_by(tellings.c.seq.desc())
     .limit(1)
 )
+_SHOWN_AT = _SHOWN_TO_ANYONE.where(tellings.c.sender == bindparam("of_sender"))
 _ASK, _SETTLE, _SHOW = insert(questions), insert(settlements), insert(tellings)
 _ALL = ""
 """All of a unit's questions are read at once: it has few, and a message asks for them in several ways."""
@@ -95,10 +92,12 @@ class Asking(Desk):
         """Whether the standing caution of that key was ever told to the sender."""
         return self.shown_at(key, sender) is not None
 
-    def shown_at(self, key: str, sender: str) -> datetime | None:
-        """When the standing caution of that key was last told to the sender; None: never."""
-        about = {"of_unit": self.unit, "of_key": key, "of_sender": sender}
-        return self._connection.scalar(_SHOWN_AT, about)
+    def shown_at(self, key: str, sender: str | None = None) -> datetime | None:
+        """When the standing caution of that key was last told to the sender (to anyone); None: never."""
+        about = {"of_unit": self.unit, "of_key": key}
+        if sender is None:
+            return self._connection.scalar(_SHOWN_TO_ANYONE, about)
+        return self._connection.scalar(_SHOWN_AT, {**about, "of_sender": sender})
 
     def show(self, key: str, sender: str, at: datetime) -> None:
         """Note that the standing caution was told to the sender."""

@@ -53,6 +53,20 @@ def cleared_text(caution: Caution, *, bed: str | None = None) -> str:
     return gsm_only(f"Cleared{_subject(caution, bed)}: {name.replace('_', ' ')}{limit}.")
 
 
+def told_once(cautions: Iterable[Caution]) -> tuple[Caution, ...]:
+    """The cautions, of which those that say the same number of the same source are one sentence.
+
+    The first rung of the ladder after heart surgery and the amount within an hour are one rule's two rows.
+    """
+    found: dict[tuple[object, ...], Caution] = {}
+    for each in cautions:
+        measured = (each.severity, each.drain, each.begin, each.end, each.value, each.limit, each.source)
+        held = found.setdefault((each.key,) if each.value is None else measured, each)
+        if held.unit != "mL" and each.unit == "mL":
+            found[measured] = each
+    return tuple(found.values())
+
+
 def by_severity(cautions: Iterable[Caution]) -> tuple[Caution, ...]:
     """The cautions, most serious first; within one severity as they came."""
     return tuple(sorted(cautions, key=lambda caution: _ORDER[caution.severity]))

@@ -49,6 +49,7 @@ class LineRead:
 
     `same_as`: the line that it repeats. `told_ml`: the amount that it was reckoned from. `to_chart` False:
     between closing lines of a unit that charts by shift. `asks_start`: the shift start to invite a line for.
+    `lacks_final`: when the canister was changed whose final level nobody has told.
     """
 
     level: Level
@@ -56,6 +57,7 @@ class LineRead:
     same_as: Level | None = None
     to_chart: bool = True
     asks_start: datetime | None = None
+    lacks_final: datetime | None = None
 
 
 def line_text(where: Where, read: LineRead, view: View) -> str:
@@ -97,8 +99,15 @@ def _step(read: LineRead, step: Interval, view: View) -> str:
     crossing = f", includes before {view.clock(step.includes_before)}" if step.includes_before else ""
     shown = f"({subtraction_text(step, view)}{crossing})"
     if read.to_chart:
-        return f"Chart {volume} {shown}."
+        return f"Chart {volume} {shown}.{_lacks_final(read, view)}"
     return f"{volume[0].upper()}{volume[1:]} {shown}, not to be charted."
+
+
+def _lacks_final(read: LineRead, view: View) -> str:
+    """Why it is only "at least": the level can still be told."""
+    if read.lacks_final is None:
+        return ""
+    return f" Final level at {view.clock(read.lacks_final)} not told yet."
 
 
 def _volume(volume_ml: int, at_least: bool) -> str:

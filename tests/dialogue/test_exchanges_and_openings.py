@@ -84,3 +84,15 @@ def test_an_old_canister_that_would_have_fallen_is_asked() -> None:
 def test_a_second_change_is_still_asked() -> None:
     asked = changed_without_a_final_level().says("Amy", "changed the canister bed 8, old one 655", at="04:40")
     assert "Second: changed again." in asked.reply
+
+
+def test_a_line_after_an_exchange_says_that_the_final_level_is_not_told_yet() -> None:
+    ward = changed_without_a_final_level()
+    later = ward.says("Ben", "bed 8 mark 60", at="04:45").reply
+    assert "not told yet" not in later
+    ward = Ward()
+    ward.says("Amy", "bed 8 mark 620 at 0300", at="03:01")
+    ward.says("Amy", "changed the canister bed 8", at="04:10")
+    assert "Final level at 04:10 not told yet." in ward.says("Ben", "bed 8 mark 50", at="04:30").reply
+    ward.says("Ben", "bed 8 old one was 655", at="04:31")
+    assert "not told yet" not in ward.says("Ben", "bed 8 mark 60", at="04:40").reply

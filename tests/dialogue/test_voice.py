@@ -160,3 +160,10 @@ def test_a_line_below_the_last_has_no_end_of_strain() -> None:
 def test_near_beds_are_the_neighbours_and_those_that_sound_alike() -> None:
     assert set(near_beds("13", demo_unit().beds)) >= {"12", "14", "3"}
     assert near_beds("CT4", ("CT4", "CT5")) == ()
+
+
+def test_two_tubes_of_a_bed_dictated_together_are_two_drains_without_another_question() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 14 left 100 right 200 at 0900", at="09:00", channel="voice")
+    assert ward.says("Amy", "yes", at="09:01", channel="voice").status == "recorded"
+    assert {each.tube: each.levels[-1].level_ml for each in ward.ledgers("14")} == {"left": 100, "right": 200}

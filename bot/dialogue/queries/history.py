@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.dialogue.queries.desk import Desk
 from bot.dialogue.queries.where import Found
-from bot.engine.entries import Entry
+from bot.engine.entries import Entry, Withdrawal
 from bot.engine.ledger import Ledger
 from bot.engine.past import originals
 from bot.wording.queries.history import history_row
@@ -26,5 +26,17 @@ def history(desk: Desk, found: Found) -> tuple[str, ...]:
 
 
 def _row(desk: Desk, found: Found, ledger: Ledger, entry: Entry, changes: tuple[Entry, ...]) -> str:
-    told = history_row(entry, changes, desk.view)
+    told = history_row(entry, changes, desk.view, _moved(desk, entry, changes))
     return f"{ledger.tube}: {told}" if ledger.tube and len(found.drains) > 1 else told
+
+
+def _moved(desk: Desk, entry: Entry, changes: tuple[Entry, ...]) -> dict[str, str]:
+    """The bed and tube where a line is that was moved, by the id of its row there."""
+    found = {}
+    for change in changes:
+        if isinstance(change.payload, Withdrawal) and change.payload.moved_to is not None:
+            there = desk.ledger(change.payload.moved_to.rpartition("-")[0])
+            if (bed := there.bed_at(entry.at)) is not None:
+                name = place(bed, there.tube)
+                found[change.payload.moved_to] = f"{name[:1].lower()}{name[1:]}"
+    return found

@@ -7,7 +7,7 @@ from bot.dialogue.queries.desk import Desk
 from bot.engine.cautions import cautions
 from bot.engine.patient import Patient
 from bot.engine.values import Caution, Severity
-from bot.wording.cautions import by_severity, caution_text
+from bot.wording.cautions import by_severity, caution_text, told_once
 
 MOST_OTHERS = 3
 """Every URGENT is told; of the others at most so many."""
@@ -25,6 +25,7 @@ def urgent_only(held: tuple[Caution, ...]) -> tuple[Caution, ...]:
 
 def caution_lines(desk: Desk, held: tuple[Caution, ...], *, bed: str | None = None) -> tuple[str, ...]:
     """Every URGENT, three others at most, and how many more there are."""
+    held = told_once(held)
     urgent = urgent_only(held)
     others = tuple(each for each in held if each.severity is not Severity.HIGH)
     told = tuple(

@@ -27,20 +27,35 @@ def last(desk: Desk, found: Found) -> tuple[str, ...]:
 
 
 def chart(desk: Desk, found: Found) -> tuple[str, ...]:
-    """The volumes of a shift (or a window) step by step, to copy."""
+    """The volumes of a shift (or a window) step by step, to copy; right after a shift's start of the last."""
     asked = span(desk, desk.query.window or "shift")
     return tuple(line for ledger in found.drains for line in _chart_of(desk, found.bed, ledger, asked))
 
 
+def _asked_too(desk: Desk, ledger: Ledger, asked: Span) -> tuple[Span, ...]:
+    """With the last shift while nothing of the running one is to chart: at 07:05 the night is meant."""
+    before = span(desk, "last_shift")
+    if desk.query.window is not None or asked.steps(ledger, desk) or not before.steps(ledger, desk):
+        return (asked,)
+    return (asked, before)
+
+
 def total(desk: Desk, found: Found) -> tuple[str, ...]:
     """The sum of a window of each tube and of the bed; with no window this shift, 24 h and all."""
-    windows = (desk.query.window,) if desk.query.window is not None else ("shift", "24h", "placement")
+    windows = (desk.query.window,) if desk.query.window is not None else _usual(desk, found)
     spans = tuple(span(desk, window) for window in windows)
     told = [_totals_of(desk, found.bed, ledger, spans) for ledger in found.drains]
     if len(found.drains) < 2:
         return tuple(told)
     sums = (sum_of_tubes(each.label, tuple(each.sum_of(one, desk) for one in found.drains)) for each in spans)
     return (f"{place(found.bed, None)}: {'; '.join(sums)}.", *told)
+
+
+def _usual(desk: Desk, found: Found) -> tuple[str, ...]:
+    """This shift, 24 h and all; the last shift too while no tube has a sum of this one."""
+    running = span(desk, "shift")
+    begun = any(running.sum_of(ledger, desk).volume_ml is not None for ledger in found.drains)
+    return ("shift", "24h", "placement") if begun else ("shift", "last_shift", "24h", "placement")
 
 
 def trend(desk: Desk, found: Found) -> tuple[str, ...]:
@@ -114,9 +129,10 @@ def _level(desk: Desk, ledger: Ledger) -> str:
 
 
 def _chart_of(desk: Desk, bed: str, ledger: Ledger, asked: Span) -> tuple[str, ...]:
-    steps = tuple(lines.step_text(step, desk.view) for step in asked.steps(ledger, desk))
+    spans = _asked_too(desk, ledger, asked)
+    steps = tuple(lines.step_text(step, desk.view) for step in spans[-1].steps(ledger, desk))
     by_mark = desk.policy.chart_by == "mark"
-    head = f"{place(bed, ledger.tube)}: {asked.told(ledger, desk)}."
+    head = f"{place(bed, ledger.tube)}: {'. '.join(each.told(ledger, desk) for each in spans)}."
     if steps:
         head += lines.TO_CHART if by_mark else lines.ONE_TO_CHART
     return desk.page(head, steps)

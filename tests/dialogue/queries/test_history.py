@@ -82,6 +82,13 @@ def test_a_line_that_was_put_on_another_bed_says_so(ward: Ward) -> None:
     assert "moved to another drain by Amy 16:05" in ward.asks("4 16:30", "history", "12").lines[1]
 
 
+def test_a_line_that_was_put_on_another_bed_names_that_bed(ward: Ward) -> None:
+    line = ward.tell("4 16:00", "12", Line(level_ml=90))
+    there = ward.tell("4 16:00", "14", Line(level_ml=90))
+    ward.tell("4 16:00", "12", Withdrawal(target=line.id, moved_to=there.id), entered="4 16:05")
+    assert "moved to bed 14 by Amy 16:05" in ward.asks("4 16:30", "history", "12").lines[1]
+
+
 def test_exchanges_moves_and_what_was_seen_are_rows_too(ward: Ward) -> None:
     ward.tell("4 16:00", "12", FinalLevel(level_ml=1860))
     ward.tell("4 16:00", "12", Exchanged())

@@ -67,8 +67,22 @@ def test_a_unit_that_charts_by_shift_is_told_what_is_not_to_be_charted() -> None
     )
 
 
-def test_a_shift_without_a_line_has_nothing_to_chart(ward: Ward) -> None:
-    assert ward.asks("4 20:00", "chart", "12").lines == ("Bed 12: Night shift so far: no line (last 18:00).",)
+def test_while_nothing_of_a_shift_is_to_chart_the_one_before_is_told_with_it(ward: Ward) -> None:
+    told = ward.asks("4 20:00", "chart", "12").lines
+    assert told[0].startswith(
+        "Bed 12: Night shift so far: no line (last 18:00). Day shift 300 mL, 07:00-18:00"
+    )
+    assert told[1] == "07:00-08:00 30 mL"
+
+
+def test_a_shift_that_was_asked_for_is_told_alone(ward: Ward) -> None:
+    told = ward.asks("4 20:00", "chart", "12", window="shift").lines
+    assert told == ("Bed 12: Night shift so far: no line (last 18:00).",)
+
+
+def test_a_total_right_after_a_shift_holds_the_one_before(ward: Ward) -> None:
+    (told,) = ward.asks("4 20:00", "total", "12").lines[:1]
+    assert "Night shift so far: no line (last 18:00); Day shift 300 mL, 07:00-18:00" in told
 
 
 @pytest.mark.parametrize(

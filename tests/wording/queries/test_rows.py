@@ -108,5 +108,5 @@ def test_a_name_outside_the_alphabet_is_made_plain_and_a_stranger_is_shown_by_id
     entry = Entry(
         drain="d" * 16, position=1, at=now, entered=now, who="rn-1", message="m", payload=Line(level_ml=5)
     )
-    assert history_row(entry, (), view) == "14:10 line 5 mL (Zoe C., entered 14:10)"
+    assert history_row(entry, (), view, {}) == "14:10 line 5 mL (Zoe C., entered 14:10)"
     assert view.who("gone-7") == "gone-7"
