@@ -24,7 +24,7 @@ GAUGE_Y, GAUGE_WIDTH = 371, 96
 _DAY_S = 24 * 3600
 _MARGIN = 1.25
 """The total's scale goes on to the capacity, or to a struck level, only so far over the highest total."""
-_LABEL_WIDTH = 21
+_LABEL_WIDTH, _SIGN_WIDTH = 22, 20
 
 
 def picture(trend: Trend, bed: str, view: View) -> str:
@@ -190,8 +190,8 @@ class _Drawing:
         taken: list[float] = []
         for caution in by_severity(self._trend.cautions):
             x = min(self._x(min(caution.end or self._trend.end, self._trend.end)), WIDTH - 12)
-            while any(abs(x - other) < 17 for other in taken):
-                x -= 17
+            while any(abs(x - other) < _SIGN_WIDTH for other in taken):
+                x -= _SIGN_WIDTH
             if x >= 12:
                 taken.append(x)
                 _sign(self._sheet, x, caution)

@@ -69,7 +69,7 @@ class Sheet:
 
     def text(self, x: float, y: float, words: str, look: str = "words", **more: str) -> None:
         """Words at a place; `more` are attributes, with `_` for `-`."""
-        held = {"x": f"{x:g}", "y": f"{y:g}", "font-size": "11", "font-family": FONT, **_dashed(more)}
+        held = {"x": f"{x:g}", "y": f"{y:g}", "font-size": "12", "font-family": FONT, **_dashed(more)}
         self._add("text", look, held).text = words
 
     def line(self, x1: float, y1: float, x2: float, y2: float, look: str) -> None:

@@ -69,6 +69,15 @@ def violations(page: Page) -> list[str]:
     ]
 
 
+def tab_to(page: Page, key: str, what: str) -> None:
+    """Go on by that key until the focus is on such an element."""
+    for _ in range(40):
+        page.keyboard.press(key)
+        if page.evaluate("what => document.activeElement.matches(what)", what):
+            return
+    raise AssertionError(f"no {what} is reached by {key}")
+
+
 def wide(page: Page) -> int:
     """How wide the page's content is."""
     found: int = page.evaluate("document.documentElement.scrollWidth")
@@ -100,6 +109,20 @@ def test_a_question_is_answered_by_a_button(page: Page) -> None:
     newest(page, before)
     expect(page.locator(".mine").last).to_have_text(f"3 {said}")
     expect(page.locator(".asked").first.get_by_role("button").first).to_be_disabled()
+
+
+def test_a_question_is_answered_and_a_picture_opened_by_keyboard_alone(page: Page) -> None:
+    opened(page)
+    says(page, "bed 7 mark 1500")
+    before = page.locator(".reply").count()
+    tab_to(page, "Shift+Tab", ".asked button")
+    page.keyboard.press("Enter")
+    newest(page, before)
+    expect(page.get_by_label("Line, question or answer")).to_be_focused()
+    page.goto("/beds")
+    tab_to(page, "Tab", ".small")
+    page.keyboard.press("Enter")
+    page.wait_for_url("**/trend/*")
 
 
 def test_an_urgent_caution_is_an_alert_and_says_so_in_words(page: Page) -> None:

@@ -97,7 +97,7 @@ def test_where_there_is_nothing_to_see_the_picture_says_so(sheet: Sheet, words: 
 
 def box(text: ElementTree.Element) -> tuple[float, float, float, float]:
     """About where a text stands that is not turned: left, top, right, bottom."""
-    width = 6.2 * len(text.text or "")
+    width = 6.6 * len(text.text or "")
     x, y = float(text.get("x") or 0), float(text.get("y") or 0)
     left = {"end": x - width, "middle": x - width / 2}.get(text.get("text-anchor") or "", x)
     return left, y - 9, left + width, y + 2
