@@ -7,54 +7,28 @@ Digits are read here and nowhere else ("1900" is never a year). A `Clock` says w
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
-from typing import Literal
+from dataclasses import replace
 
+from .clockface import Clock, Style
 from .days import Day, day_words, is_phrase, phrase_end
 from .lengths import length, less_minutes
 from .numbers import Toks, after_hyphen, glued, is_digits, small, word
 from .patterns.clockwords import (
     AGO,
-    AMPM,
     AT,
-    HOUR_WORDS,
     MINUTE_WORDS,
     NOON,
     NOW,
-    PARTS,
     PAST,
     TO,
 )
 from .patterns.numerals import ONES, ZEROS
+from .suffixes import suffixed
 from .tokens import remembered
-
-Style = Literal["24", "12", "hour", "now", "ago", "past", "odd", "date"]
-
-
-@dataclass(frozen=True, slots=True)
-class Clock:
-    """A time as said. `sure`: it can be nothing else. `odd`: no rule says which time is meant.
-
-    `back` is minutes before now for `ago`, and minutes after the hour for `past` without an hour.
-    `crossed`: minutes taken off twelve o'clock: the half of the day named may be that of either.
-    """
-
-    hour: int = 0
-    minute: int = 0
-    style: Style = "hour"
-    part: str = ""
-    day: Day | None = None
-    back: int = 0
-    sure: bool = False
-    colon: bool = False
-    crossed: bool = False
-
 
 Found = tuple[int, Clock]
 RANGE = frozenset({"to", "till", "til"})
 """Between two hours these say a range: "six to seven"."""
-EITHER = frozenset({"am", "pm", "afternoon"})
-"""Of "quarter to twelve pm" these may be of noon or of the quarter hour before it."""
 
 
 @remembered
@@ -101,23 +75,8 @@ def _with_day(clock: Clock, day: Day | None, part: str) -> Clock:
 
 
 def _with_suffix(toks: Toks, i: int, clock: Clock) -> Iterator[Found]:
-    end, clock = _meridiem(toks, i, clock)
-    end, clock = _hours_word(toks, end, clock)
-    if not clock.part:
-        end, clock = _meridiem(toks, end, clock)
-    for words, part in PARTS:
-        if is_phrase(toks, end, words) and not (words == ("at", "night") and is_digits(toks, end + 2)):
-            end, clock = end + len(words), _with_part(clock, part)
-            break
-    if clock.crossed and clock.part in EITHER:
-        clock = replace(clock, part="")
+    end, clock = suffixed(toks, i, clock)
     yield from _with_day_after(toks, end, clock)
-
-
-def _with_part(clock: Clock, part: str) -> Clock:
-    if clock.part in {"am", "pm"} and part not in {"am", "pm"}:
-        return replace(clock, sure=True)
-    return replace(clock, part=part, sure=True)
 
 
 def _with_day_after(toks: Toks, i: int, clock: Clock) -> Iterator[Found]:
@@ -136,39 +95,6 @@ def _with_day_after(toks: Toks, i: int, clock: Clock) -> Iterator[Found]:
 def _core_after_date(toks: Toks, i: int) -> bool:
     """Whether the date is that of the next time: "1050 3/4 0700"."""
     return any(True for _ in _core(toks, i))
-
-
-def _meridiem(toks: Toks, i: int, clock: Clock) -> tuple[int, Clock]:
-    text = word(toks, i)
-    if text in AMPM:
-        return _skip_dot(toks, i + 1), replace(clock, part=AMPM[text], sure=True)
-    if text not in {"a", "p"}:
-        return i, clock
-    m = i + 2 if word(toks, i + 1) == "." else i + 1
-    if word(toks, m) == "m":
-        return _skip_dot(toks, m + 1), replace(clock, part=text + "m", sure=True)
-    if glued(toks, i) or text == "p":
-        return _skip_dot(toks, i + 1), replace(clock, part=text + "m", sure=True)
-    return i, clock
-
-
-def _skip_dot(toks: Toks, i: int) -> int:
-    return i + 1 if word(toks, i) == "." and (glued(toks, i) or word(toks, i - 1) == "m") else i
-
-
-def _hours_word(toks: Toks, i: int, clock: Clock) -> tuple[int, Clock]:
-    text = word(toks, i)
-    if text in {"o'clock", "oclock"}:
-        return i + 1, replace(clock, sure=True)
-    if text == "o" and word(toks, i + 1) == "'" and word(toks, i + 2) == "clock":
-        return i + 3, replace(clock, sure=True)
-    if text == "o" and word(toks, i + 1) == "clock":
-        return i + 2, replace(clock, sure=True)
-    if text == "h" and clock.style != "past" and (glued(toks, i) or clock.style == "24"):
-        return i + 1, replace(clock, style="24", sure=True)
-    if text in HOUR_WORDS and clock.style in {"24", "12"}:
-        return i + 1, replace(clock, style="24", sure=True)
-    return i, clock
 
 
 # The time itself

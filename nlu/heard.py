@@ -28,7 +28,7 @@ MOST_WORDS = 3
 
 def plain(toks: Sequence[Token]) -> list[Token]:
     """The tokens with what was misheard put right, each still at its place in the message."""
-    joined = list(_noughts(toks))
+    joined = _noughts(_without_hyphens(toks))
     if any(t.text in SAID for t in joined):
         return joined
     return [_bed(joined, k) for k in range(len(joined))]
@@ -54,6 +54,15 @@ def _is_mark(toks: Sequence[Token], i: int) -> bool:
     end += _text(toks, end) in SIDES
     timed = any(t.text in {"at", "ago", "now", *AMPM} for t in toks[end + 1 :])
     return _text(toks, end) in LINE and timed
+
+
+def _without_hyphens(toks: Sequence[Token]) -> list[Token]:
+    """ "nineteen-hundred": nobody says a hyphen."""
+    return [
+        token
+        for k, token in enumerate(toks)
+        if token.text != "-" or _text(toks, k - 1) not in NUMERALS or _text(toks, k + 1) not in NUMERALS
+    ]
 
 
 def _noughts(toks: Sequence[Token]) -> list[Token]:

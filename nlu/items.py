@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
-from .clock import Clock
+from .clockface import Clock
 from .moments import LIST_REACH, Moment, distinct, moment, since
 
 NEAR = timedelta(minutes=60)

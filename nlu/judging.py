@@ -155,6 +155,9 @@ def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) 
         return [] if time.within(RECENT, arrived) and not level.within(RECENT, arrived) else ["bare numbers"]
     if not is_bare(level):
         return []
+    if level.lead == "level" and time.start < level.start and time.clocklike:
+        told = time.within(RECENT, arrived) and not level.within(RECENT, arrived)
+        return [] if told else ["bare numbers, and the first is no time within 2 h"]
     ok = time.start > level.start and time.within(RECENT, arrived) and not level.within(RECENT, arrived)
     return [] if ok else ["bare numbers, and the second is no time within 2 h"]
 
@@ -170,8 +173,10 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
         at = level.at or (
             len(level.digits) == 4 and level.digits[0] != "0" and not draft.wants and not draft.closing
         )
-        return ["a lone number that is a time within the hour"] if at and _near(level, arrived) else []
-    if time.sure_time or time.within(RECENT, arrived):
+        near = _near(level, arrived) or (level.lead == "at" and level.within(NEAR, arrived))
+        return ["a lone number that is a time within the hour"] if at and near else []
+    led = level.lead in {"level", "levelat"} and time.start > level.start and time.at
+    if led or time.sure_time or time.within(RECENT, arrived):
         return []
     return ["the level could be the time"] if _near(level, arrived) else []
 

@@ -7,6 +7,7 @@ from functools import lru_cache
 from types import MappingProxyType
 
 from .numbers import Toks, glued, heard_as_number, is_digits, numbers, word
+from .patterns.numerals import NUMERALS
 
 _SPELLING = {"alpha": "a", "bravo": "b", "charlie": "c", "delta": "d"}
 
@@ -125,6 +126,83 @@ def _heads(toks: Toks, i: int, *, voice: bool) -> Iterator[tuple[int, str]]:
             yield number.end, str(number.value)
 
 
+BEHIND_NAME = frozenset(
+    {
+        "mark",
+        "marks",
+        "marked",
+        "line",
+        "level",
+        "at",
+        "reads",
+        "read",
+        "reading",
+        "shows",
+        "showing",
+        "is",
+        "was",
+    }
+    | {
+        "drained",
+        "put",
+        "seal",
+        "no",
+        "page",
+        "the",
+        "okay",
+        "ok",
+        "uh",
+        "um",
+        "er",
+        "erm",
+        "ah",
+        "so",
+        "and",
+    }
+    | {
+        "add",
+        "as",
+        "with",
+        "has",
+        "had",
+        "sitting",
+        "sits",
+        "measures",
+        "measured",
+        "measuring",
+        "now",
+        "just",
+    }
+    | {
+        "it's",
+        "its",
+        "that's",
+        "canister",
+        "box",
+        "chamber",
+        "suction",
+        "air",
+        "leak",
+        "tidaling",
+        "swinging",
+    }
+    | {
+        "out",
+        "in",
+        "on",
+        "to",
+        "from",
+        "of",
+        "for",
+        "about",
+        "around",
+        "please",
+        "yesterday",
+        "today",
+        "this",
+    }
+    | {"last", "half", "quarter", "tube", "drain", "right", "left", "bed", "room", "final", "output", "same"}
+)
 SIDES = {"l": "left", "r": "right"}
 
 
@@ -157,9 +235,8 @@ def _longer(toks: Toks, i: int) -> bool:
 
 
 def _ends_name(toks: Toks, i: int) -> bool:
+    """Whether the "a" before is the name of a tube: no noun follows that it could be the article of."""
     text = word(toks, i)
-    return (
-        not text
-        or not text.isalpha()
-        or text in {"mark", "line", "level", "at", "reads", "is", "drained", "put", "seal", "no", "page"}
-    )
+    if text in {"hundred", "thousand"}:
+        return False
+    return not text.isalpha() or text in NUMERALS or text in BEHIND_NAME

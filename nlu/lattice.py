@@ -13,9 +13,12 @@ from .clock import clocks
 from .items import Item
 from .labels import tube_label, written
 from .neighbours import (
+    dangles,
     is_negative,
     is_setting,
     is_spaced_letter,
+    is_suffix,
+    is_tainted,
     kind_lead,
     link_before,
     may_follow,
@@ -23,7 +26,7 @@ from .neighbours import (
 )
 from .numbers import Toks, heard_as_number, is_digits, numbers, starts_number, word
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
-from .patterns.leads import BREAKS, DANGLING, GLUED_BEFORE, KEEPS_LEAD, LEADS, LEVEL_LEADS, LINES
+from .patterns.leads import BREAKS, KEEPS_LEAD, LEADS, LEVEL_LEADS, LINES, MAY_BE_ARTICLE
 from .patterns.leads import MANY_LINES as MANY
 from .pipeline import Cue, Read
 from .places import Places
@@ -76,6 +79,9 @@ class Lattice:
             end, label = self.written[i]
             yield end, way.with_item(Item("bed", i, end, label=label, link=link_before(self.toks, i)))
             return
+        number = way.items[-1] if way.items and way.items[-1].role == "num" else None
+        if is_suffix(self.toks, i, number):
+            return
         cue = self.cues.get(i)
         times = self._times(i, way)
         if times and (cue is None or max(t.end for t in times) >= cue.end):
@@ -93,7 +99,7 @@ class Lattice:
         yield from found
         if not found and starts_number(self.toks, i):
             yield i + 1, way.with_item(Item("bad", i, i + 1, lead=way.lead))
-        elif not found and not self._dangles(i, way):
+        elif not found and not dangles(self.toks, i, number):
             yield self._other(i, way)
 
     def _is_article(self, cue: Cue) -> bool:
@@ -110,11 +116,6 @@ class Lattice:
             if before.role != "sep" and self.places.ends(before.start) & {item.end, item.core}:
                 return True
         return False
-
-    def _dangles(self, i: int, way: Way) -> bool:
-        """Whether a word that must belong to the number before it was left over."""
-        before = way.items[-1:]
-        return word(self.toks, i) in DANGLING and any(b.role == "num" and b.end == i for b in before)
 
     # Times
 
@@ -177,6 +178,8 @@ class Lattice:
         match cue.label:
             case "negative":
                 return True
+            case "okay":
+                return self.voice and bool(way.lead)
             case "since":
                 return word(self.toks, cue.start) == "between" and bool(way.lead)
             case "amount" | "output":
@@ -241,9 +244,14 @@ class Lattice:
         for end, label, known in self.places.labels(cue.start):
             if known and end > cue.end and not self._is_after(way, "bed"):
                 yield end, way.with_item(Item("bed", cue.start, end, label=label))
+                if way.lead == "bed":
+                    return
         found = tube_label(self.toks, cue.end)
         if found is not None and way.lead != "bed" and not self._is_after(way, "tube"):
             yield found[0], way.with_item(Item("tube", cue.start, found[0], name=found[1]))
+            level = found[0] in self.cues and self.cues[found[0]].label in {"level", "levelat"}
+            if found[1] == "A" and not level and word(self.toks, found[0]) in MAY_BE_ARTICLE:
+                yield cue.end, way.with_item(item, way.lead, at=way.at)
             typed = not self.voice and not word(self.toks, found[0]).startswith("0")
             if typed or not any(number.end > found[0] for number in numbers(self.toks, cue.end)):
                 return
@@ -324,21 +332,12 @@ class Lattice:
             about=way.about or item.about,
             link=link_before(self.toks, i),
             negative=is_negative(self.toks, i),
-            role="bad"
-            if item.role == "bad" or self._is_broken(i, item.end) or self._is_tainted(i, way)
-            else "num",
+            role="bad" if item.role == "bad" or self._is_unsound(i, item.end, way) else "num",
         )
 
-    def _is_tainted(self, i: int, way: Way) -> bool:
-        """Whether a sign or an unknown word is glued before the number: "%50", "N64"."""
-        before = way.items[-1] if way.items else None
-        stuck = before is not None and before.value == "word" and before.end == i and self.toks[i].glued
-        letter = word(self.toks, i - 1)
-        stray = self.toks[i].glued and len(letter) == 1 and letter.isalpha() and letter not in GLUED_BEFORE
-        return letter == "%" or stuck or stray
-
-    def _is_broken(self, start: int, end: int) -> bool:
-        return start - 1 in self.broken or end in self.broken
+    def _is_unsound(self, start: int, end: int, way: Way) -> bool:
+        broken = start - 1 in self.broken or end in self.broken
+        return broken or is_tainted(self.toks, start, way.items[-1] if way.items else None)
 
     def _followed(self, item: Item) -> tuple[int, Item]:
         """The number with the cue after it: "60 out", "20 of suction", "12 yes"."""

@@ -10,9 +10,11 @@ import itertools
 from collections.abc import Iterator
 from itertools import pairwise
 
+from .clock import clocks
 from .items import Item
 from .numbers import Toks, glued, is_digits, numbers, word
-from .patterns.clockwords import PAST, TO
+from .patterns.clockwords import MINUTE_WORDS, PAST, TO
+from .patterns.numerals import ONES
 from .weighty import weighty
 
 VALUES = frozenset({"bed", "level", "volume", "output", "time", "check", "weight", "alt", "num"})
@@ -23,6 +25,9 @@ BELONGS = frozenset({"belongs", "belonged"})
 ENDINGS = frozenset({"an", "and", "add", "a"})
 COMPARED = frozenset({">", "<"})
 HOURLY = frozenset({"hourly", "hourlies", "volumes", "rate", "trend"})
+OF_A_TIME = frozenset({"o'clock", "oclock", "o"})
+"""Before these a number is no level."""
+SEPARATE = frozenset({"at", "add", "and"})
 FOURS = frozenset({"4", "four"})
 LETTERS = frozenset("abcdefgh")
 
@@ -207,13 +212,39 @@ def _sounds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     said = tuple(i for i in items if i.role != "sep" or i.value != ",")
     for before, item in pairwise(said):
         level = before.role in {"level", "volume", "output"} and not before.unit
-        eight = word(toks, before.core - 1)[-1:] == "8" or word(toks, before.core - 1) == "eight"
-        if level and eight and item.role == "time" and not item.at:
+        eight = word(toks, before.core - 1)[-1:] == "8"
+        if level and eight and item.role == "time" and not item.at and _takes_at(item, toks):
             yield "the eight may be the word at"
+    timed = any(i.role == "time" for i in items)
     for item in items:
+        if item.role == "level" and not item.unit and not timed and _ends_in_time(item, toks):
+            yield "the end of the number may be the time"
         four = item.role == "time" and word(toks, item.start) in FOURS
         if four and word(toks, item.start + 1) in PAST | TO:
             yield "four past may be a quarter past"
+
+
+def _ends_in_time(item: Item, toks: Toks) -> bool:
+    """ "twenty five thirty one": twenty at 5:31, as well as a number too large for most canisters."""
+    return (
+        word(toks, item.start) == "twenty"
+        and word(toks, item.start + 1) in ONES
+        and any(end == item.core for end, _ in clocks(toks, item.start + 1))
+        and word(toks, item.core - 1) != "hundred"
+    )
+
+
+def _is_of_time(toks: Toks, i: int) -> bool:
+    """Whether a number before this place is no level: "four o'clock", "twenty minutes past"."""
+    counted = word(toks, i) in MINUTE_WORDS and word(toks, i + 1) in PAST | TO
+    return word(toks, i) in OF_A_TIME or counted
+
+
+def _takes_at(item: Item, toks: Toks) -> bool:
+    """Whether "at" is said before such a time, and was not."""
+    return (
+        not any(c.style in {"ago", "now"} for c in item.clocks) and word(toks, item.start - 1) not in SEPARATE
+    )
 
 
 def _goes_on(items: tuple[Item, ...]) -> bool:
@@ -230,7 +261,9 @@ def _halting(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             continue
         if (word(toks, item.end), word(toks, item.end + 1)) in HALTING:
             yield "a number that breaks off"
-        if word(toks, item.core) == "and" and any(n.end > item.core + 1 for n in numbers(toks, item.start)):
+        longer = max((n.end for n in numbers(toks, item.start)), default=0)
+        goes_on = word(toks, item.core) == "and" and longer > item.core + 1
+        if goes_on and not _is_of_time(toks, longer):
             yield "a number that runs on"
         if word(toks, item.start - 1) == "-" and glued(toks, item.start) and is_digits(toks, item.start - 2):
             yield "a number in a chain of dashes"
@@ -243,9 +276,10 @@ def _odd_words(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if item.role == "cue" and item.value in {"level", "new", "old", "opens"} and _is_word(nxt):
             yield "a level that was not understood"
     moved = any(i.role == "cue" and i.value == "kind" and i.name in {"moved", "corrected"} for i in items)
-    for item in items:
+    for before, item in zip((None, *items), items, strict=False):
         after = word(toks, item.end)
         if item.role == "bed" and after == "to" and not moved:
             yield "the word to behind a bed"
-        if item.role == "cue" and item.value == "tubeword" and after in TUBELESS:
+        named = before is not None and before.role == "tube"
+        if item.role == "cue" and item.value == "tubeword" and after in TUBELESS and not named:
             yield "a tube whose name was lost"

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from .clock import Clock, clocks
+from .clock import clocks
+from .clockface import Clock
 from .items import NO_CLOCKS, Clocks, Item
 from .lengths import length
 from .numbers import Number, Toks, glued, numbers, starts_number, word

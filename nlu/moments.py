@@ -13,7 +13,7 @@ from datetime import UTC, date, datetime, time, timedelta
 from dateutil import tz
 from dateutil.relativedelta import relativedelta
 
-from .clock import Clock
+from .clockface import Clock
 
 SKEW = timedelta(minutes=5)
 REACH = timedelta(hours=12)

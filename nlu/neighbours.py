@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from .items import Item
 from .numbers import Toks, glued, is_digits, starts_number, word
-from .patterns.leads import LINKS
+from .patterns.leads import DANGLING, GLUED_BEFORE, LINKS
 
 
 def is_setting(toks: Toks, i: int) -> bool:
@@ -64,3 +64,23 @@ def kind_lead(toks: Toks, i: int, kind: str) -> str:
     if last == "at":
         return "newat" if kind == "exchanged" else "at"
     return ""
+
+
+def is_suffix(toks: Toks, i: int, before: Item | None) -> bool:
+    """Whether "a.m." stands behind a number that was taken for no time: it is never dropped."""
+    if word(toks, i) not in {"a", "p"} or before is None or before.end != i:
+        return False
+    return word(toks, i + 1 + (word(toks, i + 1) == ".")) == "m"
+
+
+def dangles(toks: Toks, i: int, before: Item | None) -> bool:
+    """Whether a word that must belong to the number before it was left over."""
+    return word(toks, i) in DANGLING and before is not None and before.end == i
+
+
+def is_tainted(toks: Toks, i: int, before: Item | None) -> bool:
+    """Whether a sign or an unknown word is glued before the number: "%50", "N64"."""
+    stuck = before is not None and before.value == "word" and before.end == i and toks[i].glued
+    letter = word(toks, i - 1)
+    stray = toks[i].glued and len(letter) == 1 and letter.isalpha() and letter not in GLUED_BEFORE
+    return letter == "%" or stuck or stray

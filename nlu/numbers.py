@@ -78,7 +78,7 @@ def starts_number(toks: Toks, i: int) -> bool:
     if text in {"hundred", "thousand"}:
         return word(toks, i - 1) not in NUMERALS and not is_digits(toks, i - 1)
     if text[0].isdecimal() or text in NUMERALS:
-        return text not in {"o", "ou", "oh"} or word(toks, after_hyphen(toks, i + 1)) in NUMERALS
+        return text not in {"o", "ou", "oh"} or word(toks, after_hyphen(toks, i + 1)) in NUMERALS | {"point"}
     if text in {"a", "an"}:
         return word(toks, i + 1) in {"hundred", "thousand"}
     if text == ".":

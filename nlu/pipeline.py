@@ -19,12 +19,13 @@ from spacy.tokens import Doc
 from . import heard, spelling
 from .patterns import clockwords, cues, other, queries
 from .patterns.numerals import HOMOPHONES, NUMERALS, ONES, TENS
-from .tokens import Token, Words, tokens
+from .tokens import Token, Words, tokens, without_possessive
 
 UNKNOWN = "?unknown"
 NUMBER = "#number"
 HEARD_SHORTEST = 7
 """A recogniser writes real words: only its long trade words are misspelt ones."""
+LABELLED = frozenset({"bed", "room", "rm", "bay"})
 _CHOICE = re.compile(r"\(([^()]*)\)")
 
 
@@ -91,7 +92,7 @@ class Pipeline:
 
     def read(self, text: str, *, voice: bool = False) -> Read:
         """The tokens and cues of a message."""
-        raw: Sequence[Token] = tokens(text)
+        raw: Sequence[Token] = tuple(without_possessive(tokens(text), NUMERALS))
         if voice:
             raw = heard.plain(raw)
         repaired, broken = self.speller.repaired(raw, shortest=HEARD_SHORTEST if voice else spelling.SHORTEST)
@@ -107,6 +108,8 @@ class Pipeline:
         for key, start, end in found:
             if end - start > 1 and end - 1 in begins and toks[end - 1].text == "no":
                 continue
+            if end - start > 1 and _is_letter_of_bed(toks, start):
+                continue
             if start >= free:
                 name, value = self.labels[key]
                 kept.append(Cue(name, value, start, end))
@@ -117,6 +120,16 @@ class Pipeline:
 def _ends_a_number(toks: Sequence[Token], i: int) -> bool:
     """Whether the word at a place is the "one" of thirty-one: then no cue ("one canister") begins with it."""
     return 0 < i < len(toks) and toks[i].text in ONES and toks[i - 1].text in TENS
+
+
+def _is_letter_of_bed(toks: Sequence[Token], i: int) -> bool:
+    """Whether the "a" at a place follows a bed: "bed twelve A line at 340" tells of no arterial line."""
+    if toks[i].text != "a":
+        return False
+    start = i
+    while start and (toks[start - 1].text in NUMERALS or toks[start - 1].is_digits):
+        start -= 1
+    return 0 < start < i and toks[start - 1].text in LABELLED
 
 
 def expansions(pattern: str) -> Iterator[tuple[str, ...]]:

@@ -6,7 +6,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 
 from . import labels, measures
-from .clock import Clock, clocks
+from .clock import clocks
+from .clockface import Clock
 from .items import Clocks, Item
 from .lengths import length
 from .numbers import Toks, glued, is_digits, numbers, word

@@ -9,6 +9,7 @@ from typing import cast
 from .items import Item
 from .labels import tube_name
 from .moments import LIST_REACH, distinct
+from .numbers import word
 from .pipeline import Read, pipeline
 from .statements import Asked, Statement, Unclear, WindowName
 
@@ -115,6 +116,7 @@ def _without_beds(items: tuple[Item, ...], read: Read) -> set[str]:
     """The topics said once the beds are taken out: "when will 12 be full"."""
     said = [i for i in items if i.role == "bed" or (i.role == "cue" and i.value == "bed")]
     beds = {k for i in said for k in range(i.start, i.end)}
+    beds |= {i.end + k for i in said for k in (0, 1) if word(read.tokens, i.end + k) in {"'", "s"}}
     if not beds:
         return set()
     rest = [t for k, t in enumerate(read.tokens) if k not in beds]

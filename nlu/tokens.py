@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
 from functools import wraps
 from typing import Any, NamedTuple, TypeVar, cast
 
@@ -98,6 +98,18 @@ def tokens(text: str) -> Words:
         found.append(Token(_FRACTIONS.get(word, word), start, end, start == last))
         last = end
     return Words(found)
+
+
+def without_possessive(toks: Iterable[Token], numerals: frozenset[str]) -> Iterator[Token]:
+    """The tokens with "twelve's" cut as "12's" is: the number, the sign, the s."""
+    for token in toks:
+        if token.text[-2:] != "'s" or token.text[:-2] not in numerals:
+            yield token
+            continue
+        sign = token.end - 2
+        yield Token(token.text[:-2], token.start, sign, token.glued)
+        yield Token("'", sign, sign + 1, True)
+        yield Token("s", sign + 1, token.end, True)
 
 
 def folded(text: str) -> str:

@@ -30,7 +30,9 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "came off the drain",
     ),
     "what:dislodged": (
-        "(tube|drain|it) (is|was|came|) out by accident", "dislodged", "fell out", "pulled out by patient",
+        "(tube|drain|it) (is|was|came|) out by accident",
+        "(tube|drain|it) (got|was) (pulled|yanked) (out|) (by accident|by mistake|accidentally)",
+        "dislodged", "fell out", "pulled out by patient",
         "pulled the tube out", "pulled his tube",
         "pulled her tube", "pulled his tube out", "pulled her tube out", "tube fell out",
         "chest tube fell out", "pulled it out", "accidentally pulled", "accidentally removed",

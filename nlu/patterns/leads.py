@@ -38,3 +38,7 @@ DANGLING = (
 SPAN_BEFORE = frozenset(
     {"last", "past", "over", "in", "for", "next", "every", "previous", "prior", "the", "within", "q", "after"}
 )
+MAY_BE_ARTICLE = frozenset(
+    {"canister", "box", "chamber", "half", "quarter", "leak", "drain", "tube", "final", "same"}
+)
+"""Before these the "a" behind the word tube may be no name."""

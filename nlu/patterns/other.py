@@ -85,7 +85,7 @@ OTHER: dict[str, tuple[str, ...]] = {
     "repair": (
         "i mean", "sorry", "wait", "rather", "no wait", "or rather", "oops", "no sorry", "no i mean",
         "wait no", "sorry no", "actually no", "whoops", "no actually", "no make that", "my bad",
-        "excuse me", "no no", "no scratch that", "hang on", "hold on", "no correction", "er no",
+        "excuse me", "no scratch that", "hang on", "hold on", "no correction", "er no",
         "check that", "no strike that", "uh no", "um no",
     ),
     "or": ("or", "either", "versus", "vs"),
@@ -102,7 +102,8 @@ OTHER: dict[str, tuple[str, ...]] = {
         "good afternoon", "um so", "you know", "yo", "thx", "ty", "pls", "plz", "mm", "mmm", "eh", "uhh",
         "umm", "hm", "alright", "all right", "let's see", "lets see", "let me see", "just", "got", "have",
         "has", "had", "i", "we", "it", "he", "she", "its", "it's", "that's", "fyi", "hiya", "penline",
-        "bot", "note", "log", "record", "enter", "put", "add", "save", "chart please", "the", "a", "an",
+        "bot", "note", "put down", "write down", "jot down", "mark down", "turned", "has turned", "log",
+        "record", "enter", "put", "add", "save", "chart please", "the", "a", "an",
         "my", "his", "her", "their", "pt", "patient", "pts", "patients", "this", "that", "is", "was", "are",
         "were", "be", "been", "of", "with", "in", "on", "for", "from", "to", "currently", "side", "and",
         "good", "great", "some", "new patient", "also", "here", "there", "there's", "now showing", "still",

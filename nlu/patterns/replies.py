@@ -14,7 +14,8 @@ ANSWERS: dict[str, tuple[str, ...]] = {
         "all correct", "absolutely", "yess",
     ),
     "no": (
-        "no", "nope", "nah", "n", "negative", "not right", "that's wrong", "thats wrong", "incorrect",
+        "no", "no no", "no no no", "nope", "nah", "n", "negative", "not right", "that's wrong",
+        "thats wrong", "incorrect",
         "not correct", "that is wrong", "no it's not", "no it isn't", "it's not right", "false", "it isn't",
         "it is not", "no it is not", "that's not right", "that is not right", "thats not right",
         "that is incorrect", "that's incorrect", "it doesn't", "no it doesn't", "no that's wrong",

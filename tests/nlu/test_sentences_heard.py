@@ -4,7 +4,10 @@ from __future__ import annotations
 
 import pytest
 
-from .saying import reading
+import nlu
+from nlu.statements import Mark
+
+from .saying import ARRIVED, BEDS, LETTERED, reading
 
 
 @pytest.mark.parametrize(
@@ -39,3 +42,70 @@ def test_a_misheard_bed_or_nought_is_put_right(text: str, read: str) -> None:
 )
 def test_words_that_show_that_something_was_lost_are_asked(text: str) -> None:
     assert reading(text, channel="voice").startswith("ask")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 7 tube A the canister is reading 2.14 L", "mark bed=7 tube=A level_ml=2140"),
+        ("bed 12 tube A okay at 755", "mark bed=12 tube=A level_ml=755"),
+        (
+            "bed twelve tube a three forty tube b one twenty at nineteen hundred",
+            "mark bed=12 tube=A at=19:00 level_ml=340; mark bed=12 tube=B at=19:00 level_ml=120",
+        ),
+        ("bed ten right tube the level is thirty two ml", "mark bed=10 tube=right level_ml=32"),
+        ("bed five marked at seven hundred and five o'clock pm", "mark bed=5 at=17:00 level_ml=700"),
+        ("bed 12 line five hundred and twenty minutes to six p m", "mark bed=12 at=17:40 level_ml=500"),
+        ("bed 12 mark nine forty eight seven o'clock", "mark bed=12 at=19:00 level_ml=948"),
+        ("bed six mark oh point nine two litres at nineteen hundred", "mark bed=6 at=19:00 level_ml=920"),
+        ("18:50 bed 6 marked at 3 60", "mark bed=6 at=18:50 level_ml=360"),
+        ("bed six mark 1452 ml at okay uh nineteen hundred", "mark bed=6 at=19:00 level_ml=1452"),
+        ("bed twelve mark ten-fifty at nineteen-hundred", "mark bed=12 at=19:00 level_ml=1050"),
+        ("bed twelve's canister is at nine forty at nineteen hundred", "mark bed=12 at=19:00 level_ml=940"),
+        ("bed nine's tube got pulled out by accident", "incident bed=9 what=dislodged"),
+        ("when will bed three's canister be full", "asked bed=3 topic=capacity"),
+        ("put down six twenty for bed nine at nineteen hundred", "mark bed=9 at=19:00 level_ml=620"),
+        ("bed nine fluid turned milky", "checked bed=9 fluid=chylous"),
+        ("no no", "answered answer=no"),
+    ],
+)
+def test_what_a_careful_listener_understands_is_read(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed twelve at seven", "ask level_ml"),
+        ("Bed to tube 1 marked at 700 and 11 a.m.", "ask level_ml"),
+        ("bed five uh shows twenty five thirty one", "ask level_ml"),
+    ],
+)
+def test_two_ways_to_hear_a_number_are_asked(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
+
+
+def test_the_letter_of_a_bed_is_not_taken_for_the_article_of_another_line() -> None:
+    text = "at eighteen fifty bed two A line at twenty one hundred thirty"
+
+    assert "level_ml=1850" not in reading(text, beds=LETTERED, channel="voice")
+
+
+@pytest.mark.parametrize(
+    ("own", "other", "level"),
+    [
+        ("red twelve marked zen fifty", "bed twelve mark ten fifty at nineteen hundred", None),
+        ("head five marked zen at nineteen hundred", "bed five mark ten at nineteen hundred", 10),
+        ("room six mark 1920 minutes to seven", "room six at 1840 the level is 1895", None),
+        ("bed 6 mark 250 at 1855", "then i'm sure it's a march", 250),
+        ("bed 6 mark 250 at 1855", "bed 6 mark 215 at 1855", None),
+        ("bed 6 mark 250 at 1855", "bed 6 mark 250 at 1855", 250),
+    ],
+)
+def test_another_hypothesis_counts_only_where_no_number_of_the_first_speaks_against_it(
+    own: str, other: str, level: int | None
+) -> None:
+    parsed = nlu.parse(own, arrived=ARRIVED, beds=BEDS, channel="voice", alternatives=[(other, 0.9)])
+
+    assert [s.level_ml for s in parsed.statements if isinstance(s, Mark)] == ([level] if level else [])
+    assert bool(parsed.unclear) == (level is None)

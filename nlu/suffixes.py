@@ -1,0 +1,71 @@
+"""What follows a time and is always taken with it: a.m., o'clock, hours, in the morning."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from .clockface import Clock
+from .days import is_phrase
+from .numbers import Toks, glued, is_digits, word
+from .patterns.clockwords import AMPM, HOUR_WORDS, PARTS
+
+EITHER = frozenset({"am", "pm", "afternoon"})
+"""Of "quarter to twelve pm" these may be of noon or of the quarter hour before it."""
+
+
+def suffixed(toks: Toks, i: int, clock: Clock) -> tuple[int, Clock]:
+    """The end of the time with all that follows it, and what it says then."""
+    end, clock = _meridiem(toks, i, clock)
+    end, clock = _hours_word(toks, end, clock)
+    if not clock.part:
+        end, clock = _meridiem(toks, end, clock)
+    for words, part in PARTS:
+        if is_phrase(toks, end, words) and not (words == ("at", "night") and is_digits(toks, end + 2)):
+            end, clock = end + len(words), _with_part(clock, part)
+            break
+    if clock.crossed and clock.part in EITHER:
+        clock = replace(clock, part="")
+    return end, clock
+
+
+def _with_part(clock: Clock, part: str) -> Clock:
+    if clock.part in {"am", "pm"} and part not in {"am", "pm"}:
+        return replace(clock, sure=True)
+    return replace(clock, part=part, sure=True)
+
+
+def _meridiem(toks: Toks, i: int, clock: Clock) -> tuple[int, Clock]:
+    text = word(toks, i)
+    if text in AMPM:
+        return _skip_dot(toks, i + 1), replace(clock, part=AMPM[text], sure=True)
+    if text not in {"a", "p"}:
+        return i, clock
+    m = i + 2 if word(toks, i + 1) == "." else i + 1
+    if word(toks, m) == "m":
+        return _skip_dot(toks, m + 1), replace(clock, part=text + "m", sure=True)
+    if glued(toks, i) or text == "p":
+        return _skip_dot(toks, i + 1), replace(clock, part=text + "m", sure=True)
+    return i, clock
+
+
+def _skip_dot(toks: Toks, i: int) -> int:
+    return i + 1 if word(toks, i) == "." and (glued(toks, i) or word(toks, i - 1) == "m") else i
+
+
+def _hours_word(toks: Toks, i: int, clock: Clock) -> tuple[int, Clock]:
+    text = word(toks, i)
+    if sign := _o_clock(toks, i):
+        return (sign, replace(clock, sure=True)) if clock.minute == 0 else (i, clock)
+    if text == "h" and clock.style != "past" and (glued(toks, i) or clock.style == "24"):
+        return i + 1, replace(clock, style="24", sure=True)
+    if text in HOUR_WORDS and clock.style in {"24", "12"}:
+        return i + 1, replace(clock, style="24", sure=True)
+    return i, clock
+
+
+def _o_clock(toks: Toks, i: int) -> int:
+    """The end of "o'clock" in its spellings, or 0."""
+    if word(toks, i) in {"o'clock", "oclock"}:
+        return i + 1
+    last = i + 1 + (word(toks, i + 1) == "'")
+    return last + 1 if word(toks, i) == "o" and word(toks, last) == "clock" else 0
