@@ -21,6 +21,7 @@ from bot.engine.entries import Entry, Opened, Payload
 from bot.engine.ledger import Ledger, fold
 from bot.engine.patient import Patient
 from bot.engine.policy import Policy
+from bot.engine.resumed import resumed
 from bot.engine.values import Amendment, Interval, Severity
 from bot.engine.volumes import intervals
 from bot.store.book import Book
@@ -97,7 +98,7 @@ class Bedside:
     def ledger(self, drain: str) -> Ledger:
         """The drain's ledger as it stands."""
         if drain not in self.folded:
-            self.folded[drain] = fold(self.book.entries(drain), self.policy.capacity_ml)
+            self.folded[drain] = resumed(self.book.entries(drain), self.policy.capacity_ml)
         return self.folded[drain]
 
     def volumes(self, drain: str) -> tuple[Interval, ...]:

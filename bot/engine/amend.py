@@ -7,6 +7,8 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime
 from functools import lru_cache
+from itertools import takewhile
+from operator import is_
 
 from bot.engine.entries import (
     Correction,
@@ -65,11 +67,7 @@ def unlike(
 ) -> tuple[Sequence[Interval], Sequence[Interval]]:
     """The two without the volumes that both begin with: the very same ones, up to a volume of some length
     (those of no length may come again)."""
-    count = 0
-    for one, other in zip(before, after, strict=False):
-        if one is not other:
-            break
-        count += 1
+    count = sum(takewhile(bool, map(is_, before, after)))
     while count and before[count - 1].begin.at == before[count - 1].end.at:
         count -= 1
     return before[count:], after[count:]

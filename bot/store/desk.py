@@ -11,6 +11,7 @@ from typing import Any, TypeVar
 from sqlalchemy import Connection
 
 from bot.store.errors import LedgerError
+from bot.store.remembered import Remembered
 
 T = TypeVar("T")
 
@@ -31,8 +32,9 @@ class Desk:
     again before this transaction writes to it itself. Without one everything is read anew.
     """
 
-    def __init__(self, connection: Connection, unit: str = "") -> None:
+    def __init__(self, connection: Connection, unit: str = "", remembered: Remembered | None = None) -> None:
         self._connection = connection
+        self._remembered = remembered
         self._hand: Hand | None = None
         self._made = 0
         self._held: dict[tuple[str, str], Any] = {}

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from bisect import bisect_left
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime
 from functools import cache
 from typing import Any
@@ -16,6 +14,7 @@ from bot.store.chain import START, link
 from bot.store.codec import decode, encode
 from bot.store.desk import Desk
 from bot.store.errors import LedgerError
+from bot.store.remembered import Read
 from bot.store.tables import berths, drains, entries
 
 MOST_DRAINS_OF_A_BED = 40
@@ -29,6 +28,7 @@ _VISIBLE = (
     select(entries).join(drains, drains.c.id == entries.c.drain).where(drains.c.unit == bindparam("of_unit"))
 )
 _OF_A_DRAIN = _VISIBLE.where(entries.c.drain == bindparam("of_drain")).order_by(entries.c.position)
+_BEHIND = _OF_A_DRAIN.where(entries.c.position > bindparam("behind"))
 _OF_A_MESSAGE = _VISIBLE.where(entries.c.message == bindparam("of_message")).order_by(
     drains.c.seq, entries.c.position
 )
@@ -51,19 +51,6 @@ _OF_A_BED = (
 _UNIT_OF = select(drains.c.unit).where(drains.c.id == bindparam("of_drain"))
 _APPEND, _OPEN, _BERTH = insert(entries), insert(drains), insert(berths)
 """Statements that a turn runs are built once: to build one takes longer than to run it."""
-
-
-@dataclass(frozen=True, slots=True)
-class _Read:
-    """A drain's entries, and the hash of the last of them."""
-
-    entries: tuple[Entry, ...] = ()
-    chain: str = START
-
-    def find(self, position: int) -> Entry | None:
-        place = bisect_left(self.entries, position, key=lambda entry: entry.position)
-        found = self.entries[place : place + 1]
-        return found[0] if found and found[0].position == position else None
 
 
 class Ledgers(Desk):
@@ -112,7 +99,7 @@ class Ledgers(Desk):
         if not (position.isascii() and position.isdigit()):
             return None
         if (held := self._read(drain)) is not None:
-            return held.find(int(position))
+            return next((each for each in reversed(held.entries) if each.id == entry_id), None)
         named = {"of_unit": self.unit, "of_drain": drain, "at_position": int(position)}
         row = self._connection.execute(_ONE, named).one_or_none()
         return None if row is None else entry_of(row)
@@ -152,13 +139,39 @@ class Ledgers(Desk):
         query = select(drains.c.id).where(drains.c.unit == self.unit).order_by(drains.c.seq)
         return tuple(self._connection.scalars(query))
 
-    def _entries(self, drain: str) -> _Read:
-        rows = self._connection.execute(_OF_A_DRAIN, {"of_unit": self.unit, "of_drain": drain}).all()
-        return _Read(tuple(map(entry_of, rows)), rows[-1].chain) if rows else _Read()
+    def _entries(self, drain: str) -> Read:
+        """What stands in the table: what is remembered of it, where the hashes say that it still is so."""
+        known = self._remembered.find(self.unit, drain) if self._remembered else Read()
+        read = self._gone_on(drain, known) if known.entries else None
+        if read is None:
+            rows = self._connection.execute(_OF_A_DRAIN, {"of_unit": self.unit, "of_drain": drain}).all()
+            read = Read(tuple(map(entry_of, rows)), rows[-1].chain) if rows else Read()
+        self._remember(drain, read)
+        return read
 
-    def _read(self, drain: str) -> _Read | None:
+    def _gone_on(self, drain: str, known: Read) -> Read | None:
+        """What is known with what was written after it; none where the table does not go on from there."""
+        position, chain = self._last_row(drain)
+        if (position, chain) == (known.position, known.chain):
+            return known
+        if position <= known.position:
+            return None
+        named = {"of_unit": self.unit, "of_drain": drain, "behind": known.position}
+        rows = self._connection.execute(_BEHIND, named).all()
+        new, before = tuple(map(entry_of, rows)), known.chain
+        for entry, row in zip(new, rows, strict=True):
+            before = link(before, entry)
+            if before != row.chain:
+                return None
+        return known.grown(new, before)
+
+    def _remember(self, drain: str, read: Read) -> None:
+        if self._remembered and read.entries:
+            self._remembered.keep(self.unit, drain, read)
+
+    def _read(self, drain: str) -> Read | None:
         """What was read of the drain; none where nothing was, or where it has no entries here."""
-        held: _Read | None = self._held.get((entries.name, drain))
+        held: Read | None = self._held.get((entries.name, drain))
         return held if held is not None and held.entries else None
 
     def _grown(self, entry: Entry, chain: str) -> None:
@@ -167,7 +180,8 @@ class Ledgers(Desk):
         if held is None:
             self._written(entries.name, entry.drain)
         else:
-            self._held[entries.name, entry.drain] = _Read((*held.entries, entry), chain)
+            read = self._held[entries.name, entry.drain] = held.grown((entry,), chain)
+            self._remember(entry.drain, read)
 
     def _own(self, drain: str) -> None:
         if self._read(drain) is not None:
@@ -178,8 +192,9 @@ class Ledgers(Desk):
     def _last(self, drain: str) -> tuple[int, str]:
         """The position and the hash of its last entry."""
         held = self._read(drain)
-        if held is not None:
-            return held.entries[-1].position, held.chain
+        return self._last_row(drain) if held is None else (held.position, held.chain)
+
+    def _last_row(self, drain: str) -> tuple[int, str]:
         last = self._connection.execute(_LAST, {"of_drain": drain}).one_or_none()
         return (0, START) if last is None else (last.position, last.chain)
 

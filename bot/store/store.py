@@ -18,6 +18,7 @@ from sqlalchemy.exc import TimeoutError as PoolTimeout
 from bot.store.book import Book
 from bot.store.connect import connect, in_memory
 from bot.store.errors import StoreAwayError
+from bot.store.remembered import Remembered
 from bot.store.tables import metadata
 from bot.store.triggers import append_only_tables, guard
 
@@ -38,6 +39,7 @@ class Store:
 
     def __init__(self, engine: Engine) -> None:
         self.engine = engine
+        self._remembered = Remembered()
         self._many_writers = engine.dialect.name == "postgresql"
         self._lock = nullcontext() if self._many_writers else _Turnstile(LOCK_WAIT_S)
 
@@ -45,7 +47,7 @@ class Store:
     def turn(self, unit: str = "") -> Iterator[Book]:
         """One transaction on the unit's book: committed when it is left normally, else undone."""
         with self.connection() as connection:
-            yield Book(connection, unit)
+            yield Book(connection, unit, self._remembered)
 
     def transact(self, work: Callable[[Book], T], unit: str = "") -> T:
         """What `work` returns, once it is committed. StoreAwayError when the database could not."""

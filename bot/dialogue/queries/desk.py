@@ -7,8 +7,9 @@ from datetime import datetime
 
 from bot.dialogue.context import Context
 from bot.dialogue.said import Query
-from bot.engine.ledger import Ledger, fold
+from bot.engine.ledger import Ledger
 from bot.engine.policy import Policy, Schedule
+from bot.engine.resumed import resumed
 from bot.store.book import Book
 from bot.wording.pages import page_of
 from bot.wording.queries.asking import asking_words
@@ -48,7 +49,7 @@ class Desk:
 
     def ledger(self, drain: str) -> Ledger:
         """The drain's ledger as it stands."""
-        return fold(self.book.entries(drain), self.policy.capacity_ml)
+        return resumed(self.book.entries(drain), self.policy.capacity_ml)
 
 
 def desk_of(query: Query, context: Context, book: Book) -> Desk:
