@@ -5,7 +5,7 @@ Frozen values and `as_json`; nothing is decided here. Volumes in mL, moments in 
 
 from __future__ import annotations
 
-from dataclasses import asdict, dataclass
+from dataclasses import dataclass, fields, is_dataclass
 from datetime import datetime
 from typing import Any, Literal, TypeAlias
 
@@ -97,7 +97,7 @@ class Answer:
 
     def as_json(self) -> dict[str, Any]:
         """The answer as plain JSON values, with the names of the wire."""
-        found: dict[str, Any] = _plain(asdict(self))
+        found: dict[str, Any] = _plain(self)
         return found
 
 
@@ -106,11 +106,14 @@ _WIRE_NAMES = {"begin": "from", "end": "to"}
 
 def _plain(value: Any) -> Any:
     match value:
-        case dict():
-            return {_WIRE_NAMES.get(key, key): _plain(item) for key, item in value.items()}
-        case tuple() | list():
+        case tuple():
             return [_plain(item) for item in value]
         case datetime():
             return value.isoformat()
+        case _ if is_dataclass(value):
+            return {
+                _WIRE_NAMES.get(each.name, each.name): _plain(getattr(value, each.name))
+                for each in fields(value)
+            }
         case _:
             return value

@@ -67,7 +67,9 @@ def _line_read(bedside: Bedside, ledger: Ledger, entry_id: str, level: Level | N
         return LineRead(level=repeat, same_as=ledger.level_of(dict(ledger.duplicates)[entry_id]))
     if level.kind == "opening":
         return None
-    step = next((each for each in bedside.volumes(ledger.drain) if each.end.entry == entry_id), None)
+    step = next(
+        (each for each in reversed(bedside.volumes(ledger.drain)) if each.end.entry == entry_id), None
+    )
     if step is not None and bedside.policy.chart_by == "shift":
         return _by_shift(bedside, ledger, level, step)
     return LineRead(
@@ -128,7 +130,9 @@ def shift_lines(bedside: Bedside, parts: list[Part]) -> list[str]:
 
 def _shift_of(bedside: Bedside, ledger: Ledger, level: Level) -> Shift:
     schedule = bedside.policy.schedule
-    charted = (each.shift for each in bedside.volumes(ledger.drain) if each.end.entry == level.entry)
+    charted = (
+        each.shift for each in reversed(bedside.volumes(ledger.drain)) if each.end.entry == level.entry
+    )
     return next(charted, shift_at(schedule, level.at))
 
 

@@ -71,6 +71,15 @@ def _latest(*where: ColumnElement[bool]) -> Select[*tuple[Any, ...]]:
 
 
 _LAST_OF = _latest(messages.c.sender == bindparam("sender"), messages.c.id != bindparam("message"))
+_EARLIER = (
+    select(messages.c.seq)
+    .where(
+        messages.c.unit == bindparam("unit"),
+        messages.c.sender == bindparam("sender"),
+        messages.c.id != bindparam("message"),
+    )
+    .limit(1)
+)
 _OF_ID = _latest(messages.c.id == bindparam("message"))
 
 
@@ -112,7 +121,8 @@ class Claims(Desk):
 
     def first_message(self, sender: str) -> bool:
         """Whether this unit has no earlier message from the sender."""
-        return self.last_message(sender) is None
+        named = {"unit": self.unit, "sender": sender, "message": self.hand.message}
+        return self._connection.scalar(_EARLIER, named) is None
 
     def _one_at_a_time(self, unit: str) -> None:
         """Let one message of a unit be answered at a time, as SQLite's one writer does for all.

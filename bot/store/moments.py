@@ -16,8 +16,7 @@ def moment_text(moment: datetime) -> str:
     """The moment as `2026-03-05T00:05:00.000000Z`; a naive one is refused."""
     if moment.tzinfo is None:
         raise ValueError("a stored moment has an offset")
-    utc = moment.astimezone(UTC)
-    return f"{utc.year:04}-{utc.strftime('%m-%dT%H:%M:%S.%f')}Z"
+    return f"{moment.astimezone(UTC).isoformat(timespec='microseconds').removesuffix('+00:00')}Z"
 
 
 def moment_of(text: str) -> datetime:
