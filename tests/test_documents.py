@@ -16,6 +16,7 @@ from bot.engine.policy import Rule
 from bot.settings import Settings
 from bot.unit import demo_unit, load_unit
 from bot.wording.policy import HEADINGS, policy_row
+from tests.dialogue import voice_figures
 
 ROOT = Path(__file__).parents[1]
 README = ROOT / "README.md"
@@ -35,6 +36,8 @@ def quotation(what: str) -> str:
     """What belongs between the README's marks of that name."""
     if what == "policy":
         return table(demo_unit().policy.rules)
+    if what == "voice":
+        return voice_figures.table()
     return f"```text\n{(ROOT / what).read_text('utf-8')}```\n"
 
 
@@ -47,6 +50,7 @@ def test_what_the_readme_quotes_is_what_it_says(request: pytest.FixtureRequest) 
     assert {mark["what"] for mark in _QUOTED.finditer(told)} == {
         "transcripts_demo/hourly-marks.txt",
         "policy",
+        "voice",
     }
     assert told == quoted
 

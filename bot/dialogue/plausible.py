@@ -8,10 +8,9 @@ doubled, five and nine, hundred and fifty) strains more by 2 at the least, and w
 sound-alike bed has a drain that the line would fit as well. Without two lines of the last hours there is no
 witness: it is asked. Only lines pass; amounts, corrections and checks are always read back first.
 
-Measured on 201 recognised sentences that were read as one line each, 18 of them with a wrong level, against
-drains of 20, 60 and 120 mL/h (`tests/dialogue/voice_figures.py`): all 18 were stopped at each rate (three of
-them, "120 at" heard as 128, only since that sound-alike was added for them), and of the 183 right lines 139,
-153 and 162 were asked about needlessly. A unit that saves little asking by it keeps "always".
+What that stops and how often it asks needlessly is measured on what recognisers wrote
+(`python -m tests.dialogue.voice_figures`; the README has the table). A unit that saves little asking by it
+keeps "always".
 """
 
 from __future__ import annotations

@@ -1,17 +1,16 @@
 """How many wrong numbers the ledger stops, and how often it asks needlessly: figures for `voice_confirm`.
 
-    python -m tests.dialogue.voice_figures PATH_TO_TSV
+    python -m tests.dialogue.voice_figures
 
-The file holds what recognisers wrote beside what was said. Each sentence that is read as one line, right or
-wrong, is held against drains that drained steadily before it (20, 60 or 120 mL/h, to within a fifth) and
-whose true next line is the one that was said.
+The sentences are what recognisers wrote beside what was said (`tests/nlu/recognised_speech.tsv`). Each one
+that is read as one line, right or wrong, is held against drains that drained steadily before it (20, 60 or
+120 mL/h, to within a fifth) and whose true next line is the one that was said. The README quotes the table.
 """
 
 from __future__ import annotations
 
 import csv
 import random
-import sys
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -24,6 +23,7 @@ from bot.engine.entries import Entry, Line, Opened, Payload
 from bot.engine.ledger import Ledger, fold
 from nlu.statements import Mark
 
+HEARD = Path(__file__).parents[1] / "nlu" / "recognised_speech.tsv"
 RATES_ML_H = (20, 60, 120)
 ARRIVED = datetime(2026, 3, 4, 23, 30, tzinfo=UTC)
 BEDS = tuple(str(number) for number in range(1, 25))
@@ -43,9 +43,9 @@ class Pair:
         return (self.said.bed, self.said.level_ml) != (self.heard.bed, self.heard.level_ml)
 
 
-def pairs(path: Path) -> Iterator[Pair]:
+def pairs() -> Iterator[Pair]:
     """The sentences of which both what was said and what was heard are read as one line."""
-    rows = (line for line in path.read_text().splitlines() if not line.startswith("#"))
+    rows = (line for line in HEARD.read_text("utf-8").splitlines() if not line.startswith("#"))
     for row in csv.DictReader(rows, delimiter="\t"):
         said, heard = _mark(row["said"]), _mark(row["heard"])
         if said is not None and heard is not None:
@@ -76,10 +76,10 @@ def drain_before(level_ml: int, at: datetime, rate_ml_h: int, chance: random.Ran
     )
 
 
-def figures(path: Path) -> dict[int, Counter[str]]:
+def figures() -> dict[int, Counter[str]]:
     """For each rate: right lines taken or asked, wrong levels taken or stopped."""
     found: dict[int, Counter[str]] = {rate: Counter() for rate in RATES_ML_H}
-    for pair in pairs(path):
+    for pair in pairs():
         for rate in RATES_ML_H:
             found[rate][_outcome(pair, rate)] += 1
     return found
@@ -95,12 +95,18 @@ def _outcome(pair: Pair, rate_ml_h: int) -> str:
     return "right, recorded" if passes else "right, asked"
 
 
-def main() -> None:
-    """Print the table."""
-    for rate, counts in figures(Path(sys.argv[1])).items():
-        told = ", ".join(f"{name}: {counts[name]}" for name in sorted(counts))
-        print(f"{rate} mL/h: {told}")
+def table() -> str:
+    """The figures as the README prints them."""
+    rows = [
+        "| a drain of | wrong lines read back before they count | wrong lines recorded | right lines asked |",
+        "|---|---|---|---|",
+    ]
+    for rate, count in figures().items():
+        stopped, let_pass = count["wrong, stopped"], count["wrong, recorded"]
+        asked, right = count["right, asked"], count["right, asked"] + count["right, recorded"]
+        rows.append(f"| {rate} mL/h | {stopped} of {stopped + let_pass} | {let_pass} | {asked} of {right} |")
+    return "".join(f"{row}\n" for row in rows)
 
 
 if __name__ == "__main__":
-    main()
+    print(table(), end="")
