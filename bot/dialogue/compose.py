@@ -38,7 +38,7 @@ def composed(bedside: Bedside, parts: list[Part]) -> Answer:
     lines = [*urgent, *stated] if bedside.patients_before == {} else [*stated, *amended, *urgent]
     lines += [*news.lines, *waiting.lines]
     lines += _checklist(bedside, parts)
-    lines += [*reminder_lines(bedside, parts), *_late(bedside, parts), *_first(bedside)]
+    lines += [*reminder_lines(bedside, parts), *_late(bedside, parts), *_first(bedside, parts)]
     told = dict.fromkeys(line for line in "\n".join(lines).split("\n") if line)
     reply = gsm_only("\n".join(told))
     own = (caution for part in parts for caution in part.cautions)
@@ -79,7 +79,7 @@ def _speech(bedside: Bedside, parts: list[Part], reply: str) -> str:
     if any(part.spelt for part in parts):
         reply = _spelt(reply)
     if bedside.context.channel == "voice":
-        left_out = {*shift_lines(bedside, parts), *_first(bedside), *_checklist(bedside, parts)}
+        left_out = {*shift_lines(bedside, parts), *_first(bedside, parts), *_checklist(bedside, parts)}
         reply = "\n".join(line for line in reply.split("\n") if line not in left_out)
     return spoken(reply)
 
@@ -142,5 +142,8 @@ def _late(bedside: Bedside, parts: list[Part]) -> list[str]:
     return [sent_text(context.sent_at, context.now, bedside.view)]
 
 
-def _first(bedside: Bedside) -> list[str]:
+def _first(bedside: Bedside, parts: list[Part]) -> list[str]:
+    """The way to the help, once; not in the help itself, nor to someone who may not write."""
+    if any(part.kind in ("help", "refused") for part in parts):
+        return []
     return [help_words.FIRST] if bedside.book.first_message(bedside.context.sender) else []

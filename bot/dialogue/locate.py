@@ -15,6 +15,7 @@ from bot.dialogue.dangers import dangers_of
 from bot.dialogue.part import Part
 from bot.dialogue.pending import Ask, Grant, Pending
 from bot.dialogue.said import Amount, Report
+from bot.engine.entries import Left, Removed
 from bot.engine.ledger import Ledger
 from bot.wording import questions
 from bot.wording.readback import Where
@@ -125,7 +126,7 @@ def _none_here(
 def _ended(ledger: Ledger, bed: str, at: datetime) -> tuple[str, datetime] | None:
     """How and when the drain stopped being in this bed, if that was before the moment."""
     if ledger.closed_at is not None and ledger.closed_at <= at and ledger.bed == bed:
-        return "was closed", ledger.closed_at
+        return _how_closed(ledger), ledger.closed_at
     moves = [
         entry.at
         for entry in ledger.live
@@ -134,6 +135,11 @@ def _ended(ledger: Ledger, bed: str, at: datetime) -> tuple[str, datetime] | Non
     if moves and ledger.bed != bed:
         return f"moved to bed {ledger.bed}", max(moves)
     return None
+
+
+def _how_closed(ledger: Ledger) -> str:
+    closing = [entry.payload for entry in ledger.live if isinstance(entry.payload, Left | Removed)]
+    return "was removed" if closing and isinstance(closing[-1], Removed) else "left with its patient"
 
 
 def _unknown_bed(bedside: Bedside, said: Report | Amount, grant: Grant) -> Part:

@@ -17,6 +17,7 @@ from bot.dialogue.slots import Lacking, built, filled
 from bot.engine.entries import Line
 from bot.wording import formats, questions, small_talk
 from bot.wording.gsm import gsm_only
+from bot.wording.queries import nothing
 from bot.wording.queries.view import place
 
 _NAMED_BED = re.compile(r"\b(?:bed|room|rm)\s*([A-Za-z]{0,3}\d{1,4}[A-Za-z]?)\b", re.IGNORECASE)
@@ -29,7 +30,7 @@ def ask_not_sure(bedside: Bedside, item: NotSure) -> Part:
     if small_talk.answered(item.text):
         return Part(status="told", kind="talk", text=small_talk.REPLY)
     if item.partial is None and not item.readings:
-        return Part(status="told", kind="unclear", text=questions.not_understood(item.text))
+        return _not_understood(bedside, item)
     readings = item.readings or _readings(item)
     choices = item.choices or ()
     late = _late_final(bedside, readings)
@@ -38,8 +39,17 @@ def ask_not_sure(bedside: Bedside, item: NotSure) -> Part:
     if 1 < len(readings) <= _ASKABLE or 1 < len(choices) <= _ASKABLE:
         return _ask_which(bedside, item, readings)
     if item.partial is None or item.slot == "kind":
-        return Part(status="told", kind="unclear", text=questions.not_understood(item.text))
+        return _not_understood(bedside, item)
     return ask_slot(bedside, item.partial, item.slot, item.text, item.choices)
+
+
+def _not_understood(bedside: Bedside, item: NotSure) -> Part:
+    """Told so; a bed that the unit does not have may be why."""
+    bed = _unknown_bed(bedside, item.text)
+    text = questions.not_understood(item.text)
+    if bed is not None:
+        text = f"{nothing.unknown_bed(bed, bedside.context.unit.name)} {text}"
+    return Part(status="told", kind="unclear", text=text)
 
 
 def _late_final(bedside: Bedside, readings: tuple[Said, ...]) -> Report | None:

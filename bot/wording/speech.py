@@ -78,12 +78,14 @@ _TOKEN = re.compile(
     re.VERBOSE,
 )
 _ADDRESS = re.compile(r"https?://\S+")
+_STOPS = re.compile(r"([.?:])\. ")
+"""A line's own stop and the one that takes the place of its end."""
 
 
 def spoken(reply: str) -> str:
     """The reply in words for a voice: "one thousand fifty milliliters at nineteen hundred"."""
     said = _TOKEN.sub(_word, _ADDRESS.sub("see the text", reply))
-    return " ".join(said.replace("\n", ". ").replace("..", ".").split())
+    return " ".join(_STOPS.sub(r"\1 ", said.replace("\n", ". ")).split())
 
 
 def in_words(value: int) -> str:

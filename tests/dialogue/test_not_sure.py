@@ -147,3 +147,7 @@ def test_a_level_asked_for_can_be_answered_with_its_time() -> None:
     ward = Ward()
     ward.says("Amy", "bed 12 at 1900", at="19:02")
     assert "Bed 12, 18:50, line 300 mL." in ward.says("Amy", "300 at 1850", at="19:03").reply
+
+
+def test_a_query_about_a_bed_that_the_unit_does_not_have_names_it() -> None:
+    assert Ward().says("Amy", "bed 99?").reply.startswith("There is no bed 99 in Harbour Ward.")

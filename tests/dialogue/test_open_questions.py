@@ -162,7 +162,7 @@ def test_a_yes_after_the_drain_was_closed_is_asked_again() -> None:
     removed = Report(bed="7", at=ward.utc("08:20"), fact=Removed(), final_ml=110)
     ward.tells("Ben", removed, at="08:34")
     again = ward.says("Amy", "yes", at="08:36")
-    assert "was closed at 08:20. Is this a new drain?" in again.reply
+    assert "was removed at 08:20. Is this a new drain?" in again.reply
     assert ward.levels("7") == [100, 110]
 
 

@@ -76,3 +76,7 @@ def test_someone_of_two_units_is_asked_which_one_is_meant() -> None:
     assert ward.says("Both", "bed 7 mark 630 at 1800", at="18:01").status == "refused"
     assert ward.says("Both", "ICU bed 7 mark 630 at 1800", at="18:02").status == "recorded"
     assert ward.ledgers("7") == []
+
+
+def test_a_reader_who_may_not_write_is_not_told_how_to() -> None:
+    assert "First time here?" not in Ward().says("Dan", "bed 7 mark 630").reply

@@ -257,7 +257,7 @@ def test_a_line_after_a_removal_is_asked() -> None:
     ward.says("Amy", "bed 7 mark 300 at 1000", at="10:01")
     ward.says("Amy", "tube out bed 7, final 340", at="10:15")
     asked = ward.says("Ben", "bed 7 mark 20 at 1200", at="12:01")
-    assert "the drain here was closed at 10:15. Is this a new drain?" in asked.reply
+    assert "the drain here was removed at 10:15. Is this a new drain?" in asked.reply
     answer = ward.says("Ben", "yes", at="12:02")
     assert "First line" in answer.reply
     assert len(ward.ledgers("7")) == 2

@@ -50,6 +50,7 @@ def test_no_two_minutes_of_the_day_are_said_alike() -> None:
             "at nineteen hundred).",
         ),
         ("Day shift 1 mL", "Day shift one milliliter"),
+        ("Line 5 mL.\nRight?\nTo chart:\n1 mL", "Line five milliliters. Right? To chart: one milliliter"),
         ("Amend: 15:00-19:00 210", "Amend: fifteen hundred to nineteen hundred two hundred ten"),
         ("Tue 3 Mar 23:00", "Tuesday March third twenty-three hundred"),
         ("Fri 31 Jul", "Friday July thirty-first"),
