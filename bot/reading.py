@@ -116,7 +116,7 @@ def in_ledger_words(parsed: Parsed) -> Message:
             case Lacking(slot):
                 unclear.append(NotSure(slot=slot, text=parsed.text, partial=slots_of(statement)))
             case whole:
-                said.append(_of_old(whole, parsed.text))
+                said.append(_of_final(_of_old(whole, parsed.text), parsed.text))
     reply = _as_reply(parsed.text, said)
     fix = _as_fix(parsed.text, said, reply)
     return Message(said=tuple(said), unclear=tuple(unclear), reply=reply, fix=fix, text=parsed.text)
@@ -205,6 +205,11 @@ def _of_old(said: Said, text: str) -> Said:
             return replace(said, of_old=True)
         case _:
             return said
+
+
+def _of_final(said: Said, text: str) -> Said:
+    """ "Correct bed 5 final level to 985" is not about the last line of the new canister."""
+    return replace(said, of_final=True) if isinstance(said, Fix) and _FINAL.search(text) else said
 
 
 def _not_sure(unclear: Unclear, text: str) -> NotSure:

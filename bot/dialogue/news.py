@@ -58,7 +58,7 @@ def caution_news(bedside: Bedside) -> News:
     for bed, before in bedside.patients_before.items():
         after = bedside.patient(bed)
         news = entry_cautions(before, after, bedside.now, bedside.policy)
-        lines += [_Line(bed, each, False) for each in news.new]
+        lines += [_Line(bed, each, False) for each in news.new if not _is_just_begun(bedside, each)]
         lines += [
             _Line(bed, each, _was_told(bedside, each), each in news.worse)
             for each in news.still
@@ -71,6 +71,12 @@ def caution_news(bedside: Bedside) -> News:
         _note(bedside, line)
     told = tuple(BedCaution(bed=line.bed, caution=line.caution) for line in lines)
     return News(lines=(*_texts(bedside, lines, several), *cleared), cautions=told)
+
+
+def _is_just_begun(bedside: Bedside, caution: Caution) -> bool:
+    """A tube told hours late has no line yet: its level is asked for in the same reply."""
+    begun = bedside.before.get(caution.drain or "")
+    return caution.code == "overdue" and begun is not None and not begun.entries
 
 
 def _of_the_chart(bedside: Bedside) -> set[str]:

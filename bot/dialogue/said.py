@@ -76,7 +76,10 @@ class Amount:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Fix:
-    """A line is wrong: `bed`, `tube`, `at` and `was_ml` say which, the others what is right."""
+    """A line is wrong: `bed`, `tube`, `at`, `was_ml`, `of_final` say which, the others what is right.
+
+    `of_final`: it is the final level of an old canister.
+    """
 
     bed: str | None = None
     tube: str | None = None
@@ -86,6 +89,7 @@ class Fix:
     to_bed: str | None = None
     to_tube: str | None = None
     to_at: datetime | None = None
+    of_final: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -145,6 +145,8 @@ def _new_canister(bedside: Bedside, pending: Pending, final_ml: int | None) -> l
     if drain is None or not isinstance(said, Report) or not isinstance(said.fact, Line):
         return [_ask_level(bedside, pending)]
     ledger = bedside.ledger(drain)
+    if _is_overtaken(bedside, pending, said, said.fact):
+        return [take(bedside, said, replace(pending.grant, drain=drain))]
     other = ledger.level_of(pending.targets[0]) if pending.targets else None
     at = bedside.moment(said.at)
     changed = moment_of_exchange(at, other.at if other else at)
@@ -163,6 +165,13 @@ def _new_canister(bedside: Bedside, pending: Pending, final_ml: int | None) -> l
         return [told, line]
     asked = ask_final(bedside, spot, drain, exchange)
     return [replace(told, question=asked.question, text=asked.text, first=True), line]
+
+
+def _is_overtaken(bedside: Bedside, pending: Pending, said: Report, line: Line) -> bool:
+    """Whether another line has come since the question: a new canister would now be before that one too."""
+    asked = replace(pending.grant, accepted=(*pending.grant.accepted, *pending.asked))
+    _, left = admitted(bedside, bedside.ledger(pending.drains[0]), line, bedside.moment(said.at), asked)
+    return bool(left)
 
 
 def _other_wrong(bedside: Bedside, pending: Pending, found: verdicts.OtherWrong) -> list[Part]:

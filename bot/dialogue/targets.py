@@ -152,6 +152,8 @@ def _matching(bedside: Bedside, said: Fix | TakeBack, found: tuple[Target, ...])
     "Correct bed 12 1855 to 310" may mean the line at 18:55 or the one of 1,855 mL: the ledger knows which.
     """
     was_ml = said.was_ml if isinstance(said, Fix) else None
+    if isinstance(said, Fix) and said.of_final:
+        found = tuple(target for target in found if target.level.kind == "final")
     if said.at is None and was_ml is None:
         return found[-1:]
     exact = tuple(

@@ -25,6 +25,8 @@ INVITATION = "Was there a line at"
 
 NO_BED = "Its bed was not said: send it again with the bed."
 
+_KINDS = {"mark": "line", "final": "final level", "opening": "opening level"}
+
 TWO_IDENTIFIERS = "At the bedside check two identifiers; a bed is not one."
 
 
@@ -63,7 +65,7 @@ class LineRead:
 def line_text(where: Where, read: LineRead, view: View) -> str:
     """ "Bed 7, 19:00, line 690 mL. Chart 60 mL (690 - 630 at 18:00)." """
     level = read.level
-    name = {"mark": "line", "final": "final level", "opening": "opening level"}[level.kind]
+    name = _KINDS[level.kind]
     about = "about " if level.about else ""
     closing = ", closing" if level.closing else ""
     time = f"{view.clock(level.at)}{_entered(level, view)}"
@@ -141,7 +143,8 @@ def fixed_text(where: Where, read: LineRead, was: Level, view: View) -> str:
     old = f"was {formats.ml(was.level_ml)}"
     if was.at != read.level.at:
         old += f" at {view.clock(was.at)}"
-    now = f"{where.text}, {view.clock(read.level.at)}, line {formats.ml(read.level.level_ml)}"
+    told = f"{_KINDS[read.level.kind]} {formats.ml(read.level.level_ml)}"
+    now = f"{where.text}, {view.clock(read.level.at)}, {told}"
     return gsm_only(f"{now} ({old}, {view.who(was.who)}). {_charted(read, view)}")
 
 

@@ -250,3 +250,16 @@ def test_a_correction_whose_bed_was_asked_for_is_of_the_last_line_there() -> Non
     asked = ward.says("Amy", "correct to 605", at="20:40")
     assert asked.reply.startswith("Correction to 605 mL: which bed?")
     assert "line 605 mL (was 640 mL, Amy)" in ward.says("Amy", "12", at="20:41").reply
+
+
+def test_a_correction_of_a_final_level_is_not_of_the_last_line_of_the_new_canister() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 5 mark 950 at 0400", at="04:01")
+    ward.says("Amy", "changed the canister bed 5, old one 980", at="04:30")
+    ward.says("Amy", "bed 5 mark 30", at="05:00")
+    answer = ward.says("Amy", "correct bed 5 final level to 985", at="05:13")
+    assert (
+        "Bed 5, 04:30, final level 985 mL (was 980 mL, Amy). Chart 35 mL (985 - 950 at 04:00)."
+        in answer.reply
+    )
+    assert ward.levels("5") == [950, 985, 30]

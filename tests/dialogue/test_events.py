@@ -168,3 +168,9 @@ def test_the_cautions_of_the_answer_name_rule_and_source() -> None:
     (high,) = [each for each in answer.json["cautions"] if each["code"] == "rate_high"]
     assert high["rule"]
     assert high["source"]
+
+
+def test_a_tube_told_late_is_not_overdue_while_its_level_is_asked_for() -> None:
+    told = Ward().says("Amy", "new chest tube bed 6 at 0700", at="10:00")
+    assert "what does the canister read now?" in told.reply
+    assert "overdue" not in told.reply

@@ -32,3 +32,15 @@ def test_the_right_level_settles_it_at_once() -> None:
     answer = asked_and_overtaken().says("Ben", "misread, 750", at="11:06")
     assert answer.status == "recorded"
     assert "Bed 8, 11:00, line 750 mL. Chart 50 mL (750 - 700 at 10:00)." in answer.reply
+
+
+def test_a_new_canister_before_another_nurses_line_is_asked_again_on_the_new_ledger() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 4 mark 100 at 0600", at="06:01")
+    ward.says("Amy", "bed 4 mark 80 at 0630", at="06:30")
+    ward.says("Ben", "bed 4 mark 130 at 0631", at="06:31")
+    again = ward.says("Amy", "new canister", at="06:32")
+    assert "80 mL is below 100 mL at 06:00, and 130 mL was read at 06:31 (Ben)" in again.reply
+    assert ward.levels("4") == [100, 130]
+    ward.says("Amy", "new canister", at="06:33")
+    assert ward.levels("4") == [100, 80, 130]
