@@ -68,7 +68,7 @@ def command(
     """Write a unit's drains in the form asked for: --fhir, --csv or --jsonl."""
     settings = settings_of(config, database_url=database, units=units)
     unit_id = given.pop("unit_id")
-    unit = _one_unit(load_units(settings.units), unit_id)
+    unit = one_unit(load_units(settings.units), unit_id)
     wanted = _wanted(given)
     store = open_store(settings.database_url)
     try:
@@ -131,7 +131,8 @@ def _wanted(given: dict[str, str | None]) -> Wanted:
     )
 
 
-def _one_unit(units: tuple[Unit, ...], name: str | None) -> Unit:
+def one_unit(units: tuple[Unit, ...], name: str | None) -> Unit:
+    """The unit of that name, or the only one."""
     found = [unit for unit in units if name in (None, unit.id)]
     if len(found) != 1:
         known = ", ".join(unit.id for unit in units) or "none"

@@ -21,6 +21,7 @@ COMMANDS: Mapping[str, str] = {
     "verify": "Check a database: chains, triggers, schema.",
     "backup": "Copy every row while it is in use.",
     "export": "Write the ledgers as FHIR, CSV or JSON lines.",
+    "import": "Add the ledgers that were exported as JSON lines.",
     "restore": "Read a backup into an empty database.",
     "chat": "Talk to the bot here.",
     "demo": "Play the transcripts as chats.",
@@ -28,6 +29,9 @@ COMMANDS: Mapping[str, str] = {
     "policy": "Show the rules that a unit's cautions rest on.",
 }
 """Command -> its line in the help. Its module is `bot.cli.<name>`, its function `command`."""
+
+_MODULES = {"import": "importing"}
+"""Of a command whose name is a word of the language."""
 
 
 class LazyGroup(click.Group):
@@ -41,7 +45,8 @@ class LazyGroup(click.Group):
         """The command of that name."""
         if cmd_name not in COMMANDS:
             return None
-        command: click.Command = importlib.import_module(f"bot.cli.{cmd_name}").command
+        module = _MODULES.get(cmd_name, cmd_name)
+        command: click.Command = importlib.import_module(f"bot.cli.{module}").command
         return command
 
     def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:  # noqa: ARG002

@@ -1,0 +1,44 @@
+"""`penline import FILE`: a unit's ledgers from the lines of `penline export --jsonl`, on either engine."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import click
+
+from bot.cli.export import one_unit
+from bot.cli.options import config_option, database_option, settings_of, units_option
+from bot.cli.progress import followed
+from bot.dialogue.answer import Answer
+from bot.interchange.jsonl import entries_of
+from bot.store import LedgerError, open_store
+from bot.store.importing import import_entries
+from bot.unit import load_units
+
+_REPLY = "This was recorded before the ledger moved here."
+
+
+@click.command("import")
+@config_option
+@database_option
+@units_option
+@click.option("--unit-id", help="Which unit, where the deployment has several.")
+@click.argument("file", type=click.Path(path_type=Path, dir_okay=False, exists=True))
+def command(
+    config: Path | None, database: str | None, units: tuple[Path, ...], unit_id: str | None, file: Path
+) -> None:
+    """Add the ledgers in FILE to a unit that does not have them. All of them, or none."""
+    settings = settings_of(config, database_url=database, units=units)
+    unit = one_unit(load_units(settings.units), unit_id)
+    store = open_store(settings.database_url)
+    answer = Answer(id="", status="recorded", reply=_REPLY, speech=_REPLY, segments=1)
+    try:
+        with file.open(encoding="utf-8") as lines, store.connection() as connection:
+            told = entries_of(followed(lines, "entries"))
+            count = import_entries(connection, unit.id, told, json.dumps(answer.as_json()))
+    except LedgerError as wrong:
+        raise click.ClickException(f"nothing was imported: {wrong}") from wrong
+    finally:
+        store.close()
+    click.echo(f"{count} entries imported.")
