@@ -41,7 +41,8 @@ def settle(
     bedside.waiting = rest
     parts = _act(bedside, pending, found)
     bedside.waiting = ()
-    bedside.book.settle(question.id, _outcome(found, parts))
+    if question in bedside.book.unsettled():  # the answer may have taken back the message that asked
+        bedside.book.settle(question.id, _outcome(found, parts))
     return parts, () if holds_back(bedside, parts) else rest
 
 

@@ -6,7 +6,7 @@ Used twice: when a message is read, and when an answer fills the slot that was a
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from typing import Any, Final
 
 from bot.dialogue.said import (
@@ -41,6 +41,14 @@ from bot.engine.entries import (
 )
 
 _OWN: Final = ("bed", "tube", "at")
+_SLOTS: Final[Mapping[str, tuple[str, ...]]] = {
+    "mark": ("level_ml", "closing", "about"),
+    "drained": ("volume_ml",),
+    "moved": ("to_bed",),
+    "exchanged": ("final_ml", "opening_ml"),
+    "checked": tuple(field.name for field in fields(Checked)),
+    "corrected": tuple(field.name for field in fields(Fix)),
+}
 _NEEDED: Final[Mapping[str, tuple[str, ...]]] = {
     "mark": ("bed", "level_ml"),
     "drained": ("bed", "volume_ml"),
@@ -60,6 +68,16 @@ class Lacking:
     """The first slot that a statement of its kind cannot do without, and does not have."""
 
     slot: str
+
+
+def whose(slots: Slots, slot: str) -> str | None:
+    """The kind that a slot belongs to, where a statement was read with a number that is none of its own.
+
+    Of a check with a doubtful line beside it, the line is asked; the check stands by itself.
+    """
+    if slots.kind not in ("checked", "corrected", "mark") or slot in (*_OWN, "kind", *_SLOTS[slots.kind]):
+        return None
+    return next((kind for kind, own in _SLOTS.items() if slot in own), None)
 
 
 def filled(slots: Slots, slot: str, value: Value) -> Slots:

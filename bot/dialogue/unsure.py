@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from datetime import datetime
 
 from bot.dialogue.bedside import About, Bedside
@@ -13,7 +14,8 @@ from bot.dialogue.locate import is_tube
 from bot.dialogue.part import BedCaution, Part
 from bot.dialogue.pending import Ask, Grant, Pending
 from bot.dialogue.said import Amount, NotSure, Report, Said, Slots, Value
-from bot.dialogue.slots import Lacking, built, filled
+from bot.dialogue.slots import Lacking, built, filled, whose
+from bot.dialogue.take import take
 from bot.engine.entries import Line
 from bot.wording import formats, questions, small_talk
 from bot.wording.gsm import gsm_only
@@ -31,6 +33,9 @@ def ask_not_sure(bedside: Bedside, item: NotSure) -> Part:
         return Part(status="told", kind="talk", text=small_talk.REPLY)
     if item.partial is None and not item.readings:
         return _not_understood(bedside, item)
+    kind = whose(item.partial, item.slot) if item.partial is not None else None
+    if item.partial is not None and kind is not None:
+        return _ask_apart(bedside, item, item.partial, kind)
     readings = item.readings or _readings(item)
     choices = item.choices or ()
     late = _late_final(bedside, readings)
@@ -50,6 +55,26 @@ def _not_understood(bedside: Bedside, item: NotSure) -> Part:
     if bed is not None:
         text = f"{nothing.unknown_bed(bed, bedside.context.unit.name)} {text}"
     return Part(status="told", kind="unclear", text=text)
+
+
+def _ask_apart(bedside: Bedside, item: NotSure, partial: Slots, kind: str) -> Part:
+    """The question about a statement of its own; what is sure beside it waits for the answer.
+
+    Where this message has asked that already, what is sure is taken now.
+    """
+    whole, waiting = built(partial), bedside.waiting
+    if not isinstance(whole, Lacking) and _asked_already(bedside, partial.bed, item.slot):
+        return take(bedside, whole, Grant())
+    bedside.waiting = waiting if isinstance(whole, Lacking) else (whole, *waiting)
+    own = Slots(kind=kind, bed=partial.bed, tube=partial.tube, at=partial.at)
+    part = ask_not_sure(bedside, replace(item, partial=own, readings=()))
+    bedside.waiting = waiting
+    return part
+
+
+def _asked_already(bedside: Bedside, bed: str | None, slot: str) -> bool:
+    asked = (each for each in bedside.open_questions() if each.message == bedside.context.message_id)
+    return any((each.bed, each.slot) == (bed, slot) for each in asked)
 
 
 def _late_final(bedside: Bedside, readings: tuple[Said, ...]) -> Report | None:
