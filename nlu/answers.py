@@ -25,6 +25,9 @@ QUIET = frozenset(
     }
 )
 
+STRANGE = frozenset({"bad", "alt", "foreign", "claimed", "denied"})
+"""What a short answer never holds: the number beside it would be of something else."""
+
 
 def cues(items: tuple[Item, ...], value: str) -> list[Item]:
     """The cue pieces of one label."""
@@ -38,10 +41,12 @@ def answered(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement
         return Unclear(slot="answer", text=text, choices=("yes", "no"))
     beds = list(dict.fromkeys(i.label for i in items if i.role == "bed" and i.known))
     tubes = [i.name for i in items if i.role == "tube"]
-    nums = [i for i in items if i.role == "num" and i.amount is not None]
+    nums = [i for i in items if i.role == "num"]
     times = [i for i in items if i.role == "time"]
     told = bool(yes or no or choice)
-    if len(nums) > 1 or len(times) > 1 or len(beds) > 1 or any(i.role in {"bad", "alt"} for i in items):
+    if len(nums) > 1 or len(times) > 1 or len(beds) > 1 or any(i.amount is None for i in nums):
+        return None
+    if any(i.role in STRANGE for i in items):
         return None
     if any(i.role == "bed" and not i.known for i in items):
         return None

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 
 from .numbers import Toks, word
 from .pipeline import Cue, pipeline
+from .tokens import Token
 
 MOST = 4
 BRIDGED = frozenset({"exchanged", "removed"})
@@ -22,11 +23,28 @@ def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, 
     tubes = [(start, end, NAMED) for start, end in _tubes(cues)]
     for start, end, kinds in [*beds[:MOST], *tubes[:MOST]]:
         for cue in pipeline().cues([*toks[:start], *toks[end:]]):
+            cue = _placed_drain(cue, [*toks[:start], *toks[end:]]) if kinds is NAMED else cue
             event = (cue.label == "what" and kinds is BRIDGED) or (cue.label == "kind" and cue.value in kinds)
             if event and cue.start < start < cue.end:
                 found = [c for c in found if c.end <= cue.start or c.start >= start]
                 found.append(Cue(cue.label, cue.value, cue.start, start))
     return tuple(sorted(found, key=lambda c: c.start))
+
+
+def _placed_drain(cue: Cue, toks: Sequence[Token]) -> Cue:
+    """ "new right drain at": with the name of a tube, a drain is the tube and not its canister."""
+    said = {toks[k].text for k in range(cue.start, cue.end)}
+    is_new = cue.value == "exchanged" and said <= {
+        "new",
+        "fresh",
+        "chest",
+        "pleural",
+        "drain",
+        "at",
+        "in",
+        "placed",
+    }
+    return cue._replace(value="placed") if is_new and "drain" in said else cue
 
 
 def _tubes(cues: tuple[Cue, ...]) -> list[tuple[int, int]]:

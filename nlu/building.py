@@ -194,7 +194,7 @@ class Builder:
     def _asked(self, statement: Statement, draft: Draft) -> Unclear | None:
         for slot, items in draft.clashes.items():
             if slot not in {"output", "volume", "level"} or isinstance(
-                statement, Mark | Drained | Exchanged | Removed
+                statement, Mark | Drained | Exchanged | Removed | Placed
             ):
                 return self._clash(slot, items, statement)
         if draft.bad:

@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 from datetime import datetime
 
-from .items import Item
+from .items import RECENT, Item
 from .labels import tube_name
-from .moments import LIST_REACH
+from .moments import LIST_REACH, since
 from .numbers import Toks, word
 from .statements import Corrected, Statement, Unclear, Withdrawn
 
@@ -164,6 +164,7 @@ class Correction:
         self.wrong_time = "wrong time" in said or "timing" in said
         self.beds, self.tubes, self.nums, self.times = Sides(), Sides(), Sides(), Sides()
         self.odd = self.doubted = False
+        self.named_beds = any(i.role == "bed" for i in items)
         self.meant: Item | None = None
 
     def read(self, phrase: dict[int, str]) -> list[Statement | Unclear]:
@@ -224,7 +225,9 @@ class Correction:
             bool(item.clocks) and item.clocklike and not item.unit and item.within(LIST_REACH, self.arrived)
         )
         by_place = item.lead in {"at", "timeword"} or self._names_line(nxt) or item.amount is None
-        if timely and (by_place or self.wrong_time or self._names_its_line(item)):
+        if timely and self._is_retimed(item):
+            self.times.now.append(item)
+        elif timely and (by_place or self.wrong_time or self._names_its_line(item)):
             self._time(item, nxt)
         elif item.amount is None or item.negative or item.unit == "bad":
             self.odd = True
@@ -232,6 +235,13 @@ class Correction:
             self._add(self.beds, item)
         else:
             self._add(self.nums, item)
+
+    def _is_retimed(self, item: Item) -> bool:
+        """ "2000 mark was at 1930": a second clock time within 2 h of the line's is when it was read."""
+        if item.lead != "levelat" or len(self.times.all) != 1:
+            return False
+        line, now = (i.when(self.arrived, LIST_REACH).sure for i in (self.times.all[0], item))
+        return line is not None and now is not None and abs(since(line, now)) <= RECENT
 
     def _names_its_line(self, item: Item) -> bool:
         """ "correct bed 12 1900 to 1005": a bare clock time before what is right is the time of the line."""
@@ -270,7 +280,7 @@ class Correction:
         return (now, None) if was is None and level is not None else (was, now)
 
     def _made(self) -> Statement | Unclear:
-        was, level = self.nums.pair(alone_is_wrong=False)
+        was, level = self.nums.pair(alone_is_wrong=self._is_rebedded())
         bed, to_bed = self._place(self.beds, level)
         at, to_at = self._place(self.times, level)
         tube_item, to_tube_item = self._place(self.tubes, level)
@@ -296,15 +306,30 @@ class Correction:
         lost = self._wrong_without_right(made)
         if lost:
             return Unclear(slot=lost, text=self.text, statement=replace(made, level_ml=None))
+        if self._may_be_levels(made):
+            return Unclear(slot="kind", text=self.text, statement=Corrected())
         crowded = any(s.crowded for s in (self.beds, self.nums, self.times))
         if self.odd or crowded or (bed is not None and not bed.known):
             return Unclear(slot="level_ml", text=self.text, statement=made)
         whole = made.at is not None and made.level_ml is not None
-        if made.bed is None and (whole or not (self.turned or self.nums.all or self.times.all)):
+        paired = made.tube is not None and made.to_tube is not None
+        told = self.turned or self.nums.all or self.times.all or paired
+        if made.bed is None and (whole or not told):
             return Unclear(slot="bed", text=self.text, statement=made)
         if not any((made.to_bed, made.to_tube, made.level_ml is not None, made.to_at)):
             return Unclear(slot="level_ml", text=self.text, statement=made)
         return made
+
+    def _is_rebedded(self) -> bool:
+        """ "385 for bed 4, should be bed 14": the number only says which line was wrong."""
+        free, right = self.nums.free, self.beds.now
+        return len(free) == 1 and bool(right) and free[0].start < right[0].start and len(self.beds.all) == 2
+
+    def _may_be_levels(self, made: Corrected) -> bool:
+        """ "13 not 12", "oops meant 14": small numbers with no word bed and nothing else said."""
+        alone = not (self.nums.all or self.times.all or self.tubes.all)
+        answers = any(i.role == "cue" and i.value == "no" for i in self.items)
+        return alone and made.to_bed is not None and not self.named_beds and not answers
 
     def _wrong_without_right(self, made: Corrected) -> str:
         """ "bed 12 mark 1050 at 1900 - wrong bed": the slot that is wrong with no word of what is right."""
@@ -324,6 +349,15 @@ def _ends_open(items: tuple[Item, ...], phrase: dict[int, str]) -> bool:
     return last.endswith("to") or (last in TURNS and len(items) > 1)
 
 
+def _may_be_level(item: Item, items: tuple[Item, ...], arrived: datetime) -> bool:
+    """ "disregard 1050": the level of the line, or its time; a full hour or a recent one is the time."""
+    if item.role == "time" or item.lead in {"at", "timeword"} or item.within(RECENT, arrived):
+        return False
+    after = next((i for i in items if i.start >= item.end), None)
+    line = after is not None and after.role == "cue" and after.value in LINE_WORDS
+    return not line and not item.digits.startswith("0") and all(c.minute for c in item.clocks)
+
+
 def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement | Unclear:
     """What is taken back: the last message, or the line of that bed and time."""
     beds = list(dict.fromkeys(i.label for i in items if i.role == "bed"))
@@ -339,7 +373,7 @@ def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statemen
     made = Withdrawn(bed=beds[0] if beds else None, tube=tube_name(tubes) if tubes else None)
     if len(beds) > 1 or any(i.role == "bed" and not i.known for i in items):
         return Unclear(slot="bed", text=text, choices=tuple(b for b in beds if b), statement=made)
-    if len(times) > 1 or nums:
+    if len(times) > 1 or nums or any(_may_be_level(i, items, arrived) for i in times):
         return Unclear(slot="at", text=text, statement=made)
     if times:
         found = times[0].when(arrived, LIST_REACH)

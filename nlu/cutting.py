@@ -46,7 +46,11 @@ def _is_bare_bed(item: Item) -> bool:
 def _is_cut(item: Item, ends: set[int], toks: Toks, voice: bool) -> bool:
     if _is_group(item, toks):
         return True
-    longer = {end for end, clock in clocks(toks, item.start) if clock.sure or item.role != "bed"}
+    longer = {
+        end
+        for end, clock in clocks(toks, item.start)
+        if clock.sure or item.role != "bed" or (clock.colon and not voice and glued(toks, item.end))
+    }
     if item.role != "bed" or voice or not is_digits(toks, item.start):
         longer |= {n.end for n in numbers(toks, item.start)}
     if item.role != "time":

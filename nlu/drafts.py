@@ -85,6 +85,10 @@ class Gathering:
         self.last: Item | None = None
         self.cued = self.ended = self.told_old = False
         self.past = False
+        self.closes: Item | None = None
+        self.arrival: Item | None = None
+        self.tube_said = False
+        self.hung_new = False
 
     @property
     def now(self) -> Draft:
@@ -145,7 +149,7 @@ class Gathering:
         if draft.kind == "moved" and (
             draft.bed is not None or item.link in {"to", "into"} or item.lead == "to"
         ):
-            if draft.to_bed is not None:
+            if draft.to_bed is not None or (self.linked in {"and", "&"} and not self.cued):
                 draft.clash("to_bed", draft.to_bed, item)
             draft.to_bed = item
         elif draft.bed is None:
@@ -159,7 +163,7 @@ class Gathering:
             self._mend("bed", draft.bed, item)
         elif draft.has_content:
             self.open().bed = item
-        elif self.linked in {"and", ",", "&", "+"}:
+        elif self.linked in {"and", ",", "&", "+"} and draft.time is None:
             draft.more_beds.append(item)
         elif item.link == "to" and not draft.kind and not self.cued:
             draft.kind, draft.to_bed = "moved", item
@@ -211,24 +215,16 @@ class Gathering:
             return
         if self.foreign and not item.unit and item.lead not in {"level", "levelat"}:
             draft.faults += 1
-        if item.name == "" and self.ended and item.lead in {"", "at", "level", "levelat"}:
-            item = replace(item, name="old", lead="old")
-        if (
-            item.name == ""
-            and self.past
-            and item.lead == "levelat"
-            and draft.kind == "exchanged"
-            and not draft.final
-        ):
-            item = replace(item, name="old", lead="old")
-        self.ended = self.past = False
+        item = self._named(item)
         if (
             item.name == "old" or (item.name == "last" and draft.kind == "exchanged")
         ) and draft.kind != "placed":
             self._old(item)
         elif item.name == "opens" and draft.kind in {"exchanged", "placed", ""} and draft.level is None:
             draft.opening = item
-        elif draft.kind in {"removed", "placed"} and draft.level is None and item.name != "new":
+        elif (draft.kind == "placed" and draft.level is None) or (
+            draft.kind == "removed" and draft.level is None and item.name != "new"
+        ):
             draft.level = item
         elif draft.kind == "exchanged" and item.name != "new" and item.lead not in {"level", "levelat"}:
             draft.clash("level", item)
@@ -244,6 +240,18 @@ class Gathering:
             draft.level = item
         self.now.about |= item.about
 
+    def _named(self, item: Item) -> Item:
+        """The level with the name that the words before it gave: of the old canister, or of the new one."""
+        kind, old = self.now.kind, self.now.final
+        at_last = self.past and item.lead == "levelat" and kind == "exchanged" and not old
+        ended = self.ended and item.lead in {"", "at", "level", "levelat"}
+        self.ended = self.past = False
+        if item.name == "" and (ended or at_last):
+            return replace(item, name="old", lead="old")
+        if item.name == "inside":
+            return replace(item, name="new" if kind == "exchanged" and self.hung_new else "")
+        return item
+
     def _old(self, item: Item) -> None:
         draft = self.now
         if draft.kind == "removed" and draft.level is None:
@@ -256,7 +264,7 @@ class Gathering:
     def _amount(self, item: Item) -> None:
         draft = self.now
         if draft.kind == "placed" and draft.level is None:
-            draft.level = item
+            draft.clash("level", item)
             return
         if self.repair and draft.volume is not None:
             draft.clash("volume", draft.volume, item)
@@ -291,7 +299,8 @@ class Gathering:
             case "kind":
                 self._kind(item)
             case "what":
-                self.now.whats.append(item)
+                draft = self.open() if self.now.whats and self.now.time is not None else self.now
+                draft.whats.append(item)
             case "reason":
                 self.now.reason = self.now.reason or item
             case "leak":
@@ -306,8 +315,12 @@ class Gathering:
                 self.now.joined = True
             case "or":
                 self.either = True
+            case "arrival":
+                self.arrival = item
+            case "tubeword":
+                self.tube_said = True
             case "closing":
-                self.now.closing = True
+                self.now.closing, self.closes = True, item
             case "same":
                 self._same(item)
             case "level" | "amount" | "levelat" | "output":
@@ -336,6 +349,7 @@ class Gathering:
 
     def _kind(self, item: Item) -> None:
         draft, kind = self.now, item.name
+        self.hung_new |= item.unit == "new"
         if draft.kind == kind:
             return
         if (draft.kind == "left" and kind == "moved") or (draft.kind == "back" and kind == "placed"):

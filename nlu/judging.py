@@ -11,7 +11,7 @@ from datetime import datetime, timedelta
 
 from .drafts import Draft
 from .items import NEAR, RECENT, Item
-from .moments import LIST_REACH, REACH, since
+from .moments import LIST_REACH, REACH, since, soon
 
 NO_LEVEL = frozenset({"moved", "away", "back", "left"})
 PLAIN_TIME = frozenset({"placed", "exchanged", "removed"})
@@ -61,7 +61,8 @@ def _rising(drafts: list[Draft], arrived: datetime) -> bool:
     """Whether times and levels of a list agree in order, and a bare pair is time first or has its signs."""
     last_at, last_level = None, -1
     starts = [d.level.start for d in drafts if d.level is not None]
-    if any(d.bed is not None and min(starts) < d.bed.start < max(starts) for d in drafts):
+    inner = [d for d in drafts if d.bed is not None and min(starts) < d.bed.start < max(starts)]
+    if inner and len({d.bed.start for d in drafts if d.bed is not None}) < len(drafts):
         return False
     for draft in drafts:
         if draft.level is None or draft.time is None or draft.level.amount is None:
@@ -93,6 +94,8 @@ def _faults(draft: Draft) -> list[str]:
         found.append("a line has a time, and not a time since which")
     if draft.final is not None and not draft.kind:
         found.append("a final level of a canister that was not changed")
+    if draft.opening is not None and not draft.kind:
+        found.append("what a canister held at first, and none was changed or placed")
     if draft.wants is not None and not draft.has_content:
         found.append("no level was said")
     if draft.time is not None and len(draft.time.clocks) == 0:
@@ -147,7 +150,8 @@ def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) 
     if time.lead:
         return ["a number after a level cue is no time"]
     if level is None:
-        told = draft.final is not None and time.clocklike and time.within(RECENT, arrived)
+        told = _is_level_told(draft, time) and time.clocklike and time.within(RECENT, arrived)
+        told |= draft.opening is not None and len(time.digits) == 4 and time.possible(arrived)
         if draft.kind in PLAIN_TIME and _could_be_level(time) and not told:
             return ["a bare number may be a level or a time"]
         return []
@@ -155,11 +159,16 @@ def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) 
         return [] if time.within(RECENT, arrived) and not level.within(RECENT, arrived) else ["bare numbers"]
     if not is_bare(level):
         return []
-    if level.lead == "level" and time.start < level.start and time.clocklike:
+    if level.lead in {"level", "levelat"} and time.start < level.start and time.clocklike:
         told = time.within(RECENT, arrived) and not level.within(RECENT, arrived)
         return [] if told else ["bare numbers, and the first is no time within 2 h"]
     ok = time.start > level.start and time.within(RECENT, arrived) and not level.within(RECENT, arrived)
     return [] if ok else ["bare numbers, and the second is no time within 2 h"]
+
+
+def _is_level_told(draft: Draft, time: Item) -> bool:
+    """Whether another number is the level that the bare one could be."""
+    return draft.final is not None or (draft.opening is not None and draft.opening is not time)
 
 
 def _could_be_level(time: Item) -> bool:
@@ -167,6 +176,8 @@ def _could_be_level(time: Item) -> bool:
 
 
 def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime) -> list[str]:
+    if _either_is_bed(draft, level):
+        return ["either number may be the bed"]
     if time is None and _is_line_of(level, draft) and level.possible(arrived):
         return ["the line of that time, or its level"]
     if time is None or draft.shared_time:
@@ -181,6 +192,13 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
     return ["the level could be the time"] if _near(level, arrived) else []
 
 
+def _either_is_bed(draft: Draft, level: Item) -> bool:
+    """ "4 620 6": two bare numbers are beds of the unit, and nothing says which one is the bed."""
+    bed = draft.bed
+    bare = bed is not None and bed.figure is not None and bed.lead == ""
+    return bare and bed is not None and bed.start > level.start and level.label is not None and not level.lead
+
+
 def _is_line_of(level: Item, draft: Draft) -> bool:
     """ "bed 12 1900 mark": the number stands before the only word for a line."""
     before = draft.wants is not None and draft.wants.start >= level.end
@@ -191,4 +209,6 @@ def _near(level: Item, arrived: datetime) -> bool:
     """Whether it is also a clock time within 60 minutes of arrival."""
     if not level.clocklike:
         return False
-    return any(abs(since(v, arrived)) <= NEAR for v in level.when(arrived, REACH).values)
+    if any(abs(since(v, arrived)) <= NEAR for v in level.when(arrived, REACH).values):
+        return True
+    return any(timedelta(0) < since(arrived, v) <= NEAR for c in level.clocks for v in soon(c, arrived))

@@ -231,7 +231,23 @@ def tube_label(toks: Toks, i: int) -> tuple[int, str] | None:
 def _longer(toks: Toks, i: int) -> bool:
     if word(toks, i) == ":" and not glued(toks, i + 1):
         return False
-    return word(toks, i) in {":", ".", "ml", "cc", "mls", "hundred", "thousand", "am", "pm", "a", "p", "h"}
+    return word(toks, i) in {
+        ":",
+        ".",
+        "ml",
+        "cc",
+        "mls",
+        "hundred",
+        "thousand",
+        "am",
+        "pm",
+        "a",
+        "p",
+        "h",
+        "fr",
+        "french",
+        "f",
+    }
 
 
 def _ends_name(toks: Toks, i: int) -> bool:

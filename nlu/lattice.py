@@ -10,6 +10,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import replace
 
 from .clock import clocks
+from .followers import followed_by
 from .items import Item
 from .labels import tube_label, written
 from .neighbours import (
@@ -25,8 +26,8 @@ from .neighbours import (
     number_follows,
 )
 from .numbers import Toks, heard_as_number, is_digits, numbers, starts_number, word
-from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
-from .patterns.leads import BREAKS, KEEPS_LEAD, LEADS, LEVEL_LEADS, LINES, MAY_BE_ARTICLE
+from .others import other_word
+from .patterns.leads import LEADS, LEVEL_LEADS, LINES, MAY_BE_ARTICLE, PUTS, TUBE_NAMES
 from .patterns.leads import MANY_LINES as MANY
 from .pipeline import Cue, Read
 from .places import Places
@@ -45,6 +46,7 @@ class Lattice:
     def __init__(self, read: Read, index: Mapping[str, str] | None, *, voice: bool) -> None:
         self.toks: Toks = read.tokens
         self.cues = {cue.start: cue for cue in read.cues}
+        self.theatre = {c.end - 1 for c in read.cues if c.label == "kind" and c.end - c.start > 1}
         self.broken = read.broken
         self.index = index
         self.voice = voice
@@ -77,7 +79,7 @@ class Lattice:
             return
         if i in self.written and not way.at:
             end, label = self.written[i]
-            yield end, way.with_item(Item("bed", i, end, label=label, link=link_before(self.toks, i)))
+            yield end, way.with_item(Item("bed", i, end, label=label, link=self._link(i)))
             return
         number = way.items[-1] if way.items and way.items[-1].role == "num" else None
         if is_suffix(self.toks, i, number):
@@ -100,13 +102,18 @@ class Lattice:
         if not found and starts_number(self.toks, i):
             yield i + 1, way.with_item(Item("bad", i, i + 1, lead=way.lead))
         elif not found and not dangles(self.toks, i, number):
-            yield self._other(i, way)
+            yield other_word(self.toks, i, way, voice=self.voice)
 
     def _is_article(self, cue: Cue) -> bool:
         """ "a thousand", "a liter": the article belongs to the number."""
         if cue.label != "filler" or word(self.toks, cue.start) not in {"a", "an"} or cue.end - cue.start > 1:
             return False
         return bool(self.places.measured(cue.start))
+
+    def _link(self, i: int) -> str:
+        """The word that links a number here to the one before; the "or" of "back from OR" links none."""
+        link = link_before(self.toks, i)
+        return "" if link == "or" and i - 1 in self.theatre else link
 
     def _cuts(self, way: Way, item: Item) -> bool:
         """Whether the pieces before and this one are one number cut in two."""
@@ -120,11 +127,13 @@ class Lattice:
     # Times
 
     def _times(self, i: int, way: Way) -> list[Item]:
+        if way.lead == "leakgrade" and word(self.toks, i + 1) == "/":
+            return []
         span = self.places.span(i, asks=self.asks)
         if span is not None:
             return [span]
         return [
-            Item("time", i, end, clocks=found, lead=way.lead, at=way.at, link=link_before(self.toks, i))
+            Item("time", i, end, clocks=found, lead=way.lead, at=way.at, link=self._link(i))
             for end, found in self.places.sure_clocks(i).items()
         ]
 
@@ -144,6 +153,8 @@ class Lattice:
 
     def _with_cue(self, cue: Cue, way: Way, item: Item) -> Way:
         match cue.label:
+            case "side" if word(self.toks, cue.end) == "at" and not starts_number(self.toks, cue.end + 1):
+                return way.with_item(Item("cue", cue.start, cue.end, "word", cue.value))
             case "side" | "place":
                 tube = replace(item, role="tube", value="", name=cue.value)
                 return way.with_item(tube, way.lead, at=way.at)
@@ -161,7 +172,7 @@ class Lattice:
                 place = replace(item, value="tubeword", name="")
                 return way.with_item(place, "bed" if cue.end in self.cues else "")
             case "kind":
-                return way.with_item(item, kind_lead(self.toks, cue.end, cue.value))
+                return self._with_event(cue, way, item)
             case "leak" if cue.value == "present":
                 return way.with_item(item, "leakgrade")
             case "level" | "levelat" if way.lead in {"old", "new", "opens", "amount", "output"}:
@@ -172,6 +183,16 @@ class Lattice:
             return way
         at = cue.label == "levelat" or word(self.toks, cue.end - 1) in {"at", "@"}
         return way.with_item(item, LEADS.get(cue.label, ""), at=at)
+
+    def _with_event(self, cue: Cue, way: Way, item: Item) -> Way:
+        """An event, and the tube that its phrase names: "pulled the left tube"."""
+        found = way
+        for k in range(cue.start, cue.end) if cue.value in {"removed", "placed"} else ():
+            if word(self.toks, k) in TUBE_NAMES and cue.end - cue.start > 1:
+                found = found.with_item(Item("tube", k, k + 1, name=word(self.toks, k)))
+        fresh = any(word(self.toks, k) in {"new", "fresh"} for k in range(cue.start, cue.end))
+        item = replace(item, unit="new" if fresh else "")
+        return found.with_item(item, kind_lead(self.toks, cue.end, cue.value))
 
     def _says_nothing(self, cue: Cue, way: Way) -> bool:
         """A cue that leaves the number behind it to the cue before."""
@@ -195,6 +216,8 @@ class Lattice:
 
     def _is_place(self, cue: Cue) -> bool:
         """ "the drain in 9", "tube in bed 9": where it is, not that it went in."""
+        if word(self.toks, cue.start) in PUTS:
+            return False
         nxt = self.cues.get(cue.end)
         is_bed = nxt is not None and nxt.label == "bed"
         return word(self.toks, cue.end - 1) == "in" and (starts_number(self.toks, cue.end) or is_bed)
@@ -222,23 +245,18 @@ class Lattice:
 
     def _joining(self, i: int, text: str, way: Way) -> Iterator[tuple[int, Way]]:
         if text == "at":
-            yield i + 1, self._at(way)
+            yield i + 1, way.after_at()
         elif text in {"to", "from"}:
             yield i + 1, replace(way, lead=way.lead or text)
         elif text == "and":
             yield from self._and(i, way)
         else:
-            yield i + 1, self._at(way) if self.voice and starts_number(self.toks, i + 1) else way
+            yield i + 1, way.after_at() if self.voice and starts_number(self.toks, i + 1) else way
 
     def _and(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
         yield i + 1, way.with_item(Item("sep", i, i + 1, "and"))
         if self.voice and way.items and not way.lead and clocks(self.toks, i + 1):
-            yield i + 1, self._at(way)
-
-    @staticmethod
-    def _at(way: Way) -> Way:
-        lead = "" if way.lead in {"bed", "to", "from"} else way.lead
-        return replace(way, lead=lead or "at", at=True)
+            yield i + 1, way.after_at()
 
     def _tubeword(self, cue: Cue, way: Way, item: Item) -> Iterator[tuple[int, Way]]:
         for end, label, known in self.places.labels(cue.start):
@@ -284,14 +302,14 @@ class Lattice:
     def _beds(self, i: int, way: Way, *, cued: bool) -> Iterator[tuple[int, Way]]:
         for end, label, known in self.places.labels(i, voice=self.voice, cued=cued):
             if known or not is_spaced_letter(self.toks, i, end):
-                bed = Item("bed", i, end, label=label, known=known, link=link_before(self.toks, i))
+                bed = Item("bed", i, end, label=label, known=known, link=self._link(i))
                 yield end, way.with_item(bed)
 
     def _lettered(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
         """A label that begins with letters, without the word bed: CT4."""
         if word(self.toks, i).isalpha() and self.index is not None and len(word(self.toks, i)) <= 4:
             for end, label, _ in self.places.labels(i):
-                yield end, way.with_item(Item("bed", i, end, label=label, link=link_before(self.toks, i)))
+                yield end, way.with_item(Item("bed", i, end, label=label, link=self._link(i)))
 
     def _misheard(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
         for number in heard_as_number(self.toks, i):
@@ -308,16 +326,26 @@ class Lattice:
                 continue
             if word(self.toks, i) in {"hundred", "thousand"} and starts_number(self.toks, i - 1):
                 continue
-            end, whole = self._followed(whole)
+            way = self._next_pair(way, whole)
+            end, whole = followed_by(whole, self.toks, self.cues)
             yield end, way.with_item(whole)
         if way.lead in {"", "to", "from"} and not way.at:
             yield from self._longer_labels(i, way)
+
+    def _next_pair(self, way: Way, item: Item) -> Way:
+        """ "1500=300 1600=340": each sign of equality makes a pair of its own."""
+        before = way.items[-1] if way.items else None
+        paired = before is not None and before.role in {"num", "time"} and before.end == item.start
+        sign = word(self.toks, item.end)
+        if not paired or not (sign == "=" or (sign == ":" and item.label is not None)):
+            return way
+        return replace(way, items=(*way.items, Item("sep", item.start, item.start, ",")))
 
     def _longer_labels(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
         """A label with letters or a dash, without the word bed: 12a, 3-B."""
         for end, label, known in self.places.labels(i):
             if known and not label.isdecimal():
-                yield end, way.with_item(Item("bed", i, end, label=label, link=link_before(self.toks, i)))
+                yield end, way.with_item(Item("bed", i, end, label=label, link=self._link(i)))
 
     def _completed(self, item: Item, i: int, way: Way) -> Item:
         label = None
@@ -330,7 +358,7 @@ class Lattice:
             lead=way.lead,
             at=way.at or word(self.toks, i - 1) == "@",
             about=way.about or item.about,
-            link=link_before(self.toks, i),
+            link=self._link(i),
             negative=is_negative(self.toks, i),
             role="bad" if item.role == "bad" or self._is_unsound(i, item.end, way) else "num",
         )
@@ -338,59 +366,6 @@ class Lattice:
     def _is_unsound(self, start: int, end: int, way: Way) -> bool:
         broken = start - 1 in self.broken or end in self.broken
         return broken or is_tainted(self.toks, start, way.items[-1] if way.items else None)
-
-    def _followed(self, item: Item) -> tuple[int, Item]:
-        """The number with the cue after it: "60 out", "20 of suction", "12 yes"."""
-        at = item.end + 1 if word(self.toks, item.end) in {"of", "on", "in"} else item.end
-        at += word(self.toks, at - 1) == "in" and word(self.toks, at) == "the"
-        cue = self.cues.get(at)
-        if cue is None or item.lead not in {"", "at", "to"}:
-            return item.end, item
-        behind = number_follows(self.toks, cue.end)
-        if cue.label == "level" and word(self.toks, cue.end - 1) in MANY and item.clocklike:
-            return item.end, replace(item, lead="timeword")
-        if cue.label == "old" and at > item.end and not behind:
-            return cue.end, replace(item, lead="old")
-        if cue.label in {"amount", "out", "output"} and not number_follows(self.toks, cue.end):
-            role = "output" if cue.label == "output" else "amount"
-            return cue.end, replace(item, lead=role)
-        small = item.amount is not None and item.amount <= 200
-        if cue.label in {"suction", "wall", "seal"} and small and not number_follows(self.toks, cue.end):
-            return cue.end, replace(item, lead=cue.label)
-        return item.end, item
-
-    # Anything else
-
-    def _other(self, i: int, way: Way) -> tuple[int, Way]:
-        text = word(self.toks, i)
-        if text == "m" and starts_number(self.toks, i + 1):
-            return i + 1, way.with_item(Item("tube", i, i + 1, name="mediastinal"), way.lead, at=way.at)
-        if text in {"hundred", "thousand"}:
-            return i + 1, way.with_item(Item("bad", i, i + 1, lead=way.lead))
-        if text == "ago" or (text == "before" and word(self.toks, i - 1) in MINUTE_WORDS | HOUR_WORDS):
-            return i + 1, way.with_item(Item("bad", i, i + 1, lead="at"))
-        if text == "r":
-            return i + 1, way.with_item(Item("tube", i, i + 1, name="right"), way.lead, at=way.at)
-        if text == "one":
-            return i + 1, way
-        if text == "s" and word(self.toks, i - 1) == "'":
-            return i + 1, way
-        if text == "@":
-            return i + 1, self._at(way)
-        if text == "?" and word(self.toks, i + 1).isalpha() and self.toks[i + 1].glued:
-            return i + 1, way
-        if text == "?":
-            return i + 1, way.with_item(Item("cue", i, i + 1, "mark_of_question"))
-        if text in KEEPS_LEAD and way.lead:
-            kept = replace(way, items=(*way.items, Item("sep", i, i + 1, text))) if text == "," else way
-            return i + 1, kept
-        if text == "." and i + 1 < len(self.toks) and (way.about or (way.lead and self.voice)):
-            return i + 1, way
-        if text in BREAKS:
-            return i + 1, way.with_item(Item("sep", i, i + 1, text))
-        if not text[0].isalnum():
-            return i + 1, way
-        return i + 1, way.with_item(Item("cue", i, i + 1, "word", text))
 
 
 def _asks(cue: Cue, toks: Toks) -> bool:

@@ -15,6 +15,7 @@ from .items import Item
 from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
 from .patterns.numerals import ONES
+from .unexplained import asking_aloud, unexplained
 from .weighty import weighty
 
 VALUES = frozenset({"bed", "level", "volume", "output", "time", "check", "weight", "alt", "num"})
@@ -47,10 +48,11 @@ def leftovers(items: tuple[Item, ...], toks: Toks, *, voice: bool) -> list[str]:
         *weighty(items, toks),
     ]
     if not voice:
-        found += _questioned(items)
+        found += [*_questioned(items), *unexplained(items, toks)]
     else:
         found += [
             *_beside(items),
+            *asking_aloud(items, toks),
             *_halting(items, toks),
             *_odd_words(items, toks),
             *_colours(items, toks),
@@ -140,8 +142,14 @@ def _unsure_times(items: tuple[Item, ...]) -> Iterator[str]:
         ahead = any(i.role == "level" for i in items[k + 1 :]) and not any(
             i.role == "level" for i in items[:k]
         )
-        if ahead and any(_is_word(i) and i.name not in BELONGS for i in before):
+        told = any(i.role == "cue" and i.value in {"kind", "what"} for i in _clause_before(items, k))
+        if ahead and not told and any(_is_word(i) and i.name not in BELONGS for i in before):
             yield "the time may be of what was not understood"
+
+
+def _clause_before(items: tuple[Item, ...], k: int) -> Iterator[Item]:
+    """The pieces of its clause that stand before one."""
+    return itertools.takewhile(lambda i: i.role != "sep", reversed(items[:k]))
 
 
 def _signed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:

@@ -56,6 +56,13 @@ def since(earlier: datetime, later: datetime) -> timedelta:
     return later.astimezone(UTC) - earlier.astimezone(UTC)
 
 
+def soon(clock: Clock, arrived: datetime) -> Iterator[datetime]:
+    """The moments of today and tomorrow that a 24-hour time could be, were it a time to come."""
+    for day in (arrived.date(), arrived.date() + timedelta(days=1)):
+        for hour in _hours(clock) if clock.style == "24" else ():
+            yield from _local(day, hour, clock.minute, arrived)
+
+
 def _moment(clock: Clock, arrived: datetime, reach: timedelta) -> Moment:
     match clock.style:
         case "now":

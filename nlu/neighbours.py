@@ -6,6 +6,11 @@ from .items import Item
 from .numbers import Toks, glued, is_digits, starts_number, word
 from .patterns.leads import DANGLING, GLUED_BEFORE, LINKS
 
+BEFORE_NUMBERS = frozenset(
+    {"-", "at", "to", "minus", "is", "of", ":", "=", "about", "around", "roughly", "approx", "approximately"}
+    | {"~", "maybe", "almost", "nearly", "only", "just", "another", "a", "further", "total", "up", "like"}
+)
+
 
 def is_setting(toks: Toks, i: int) -> bool:
     """ "suction on 20", "suction on at 20": a setting; "suction on at 1900" is an event."""
@@ -17,7 +22,7 @@ def is_setting(toks: Toks, i: int) -> bool:
 
 def number_follows(toks: Toks, i: int) -> bool:
     """Whether a number comes next, little words aside."""
-    while word(toks, i) in {"-", "at", "to", "minus", "is", "of", ":", "="}:
+    while word(toks, i) in BEFORE_NUMBERS:
         i += 1
     return starts_number(toks, i)
 

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
-from datetime import datetime, timedelta
+from datetime import datetime, time, timedelta
 from typing import cast
 
+from . import shiftwords
 from .items import Item
 from .labels import tube_name
 from .moments import LIST_REACH, distinct
@@ -32,7 +34,7 @@ RANK = (
 UNIT_WIDE = frozenset({"me", "repeat", "open", "due", "beds", "handoff", "history"})
 TIMELESS = frozenset({"me", "repeat", "open", "beds"})
 WITH_WINDOW = frozenset({"total", "trend", "chart"})
-SUMMING = frozenset({"output", "bed", "tubeword", "canister", "window", "span"})
+SUMMING = frozenset({"output", "bed", "tubeword", "canister", "window", "span", "since"})
 REPORTS = frozenset({"placed", "exchanged", "removed", "moved", "withdrawn", "corrected"})
 
 
@@ -60,15 +62,22 @@ def _is_bare_total(items: tuple[Item, ...]) -> bool:
     summed = any(i.role == "cue" and i.value == "output" for i in items)
     led = any(i.role == "bed" and i.lead == "output" for i in items)
     beds = [i for i in items if i.role == "bed" and i.known]
-    plain = all(i.role in {"bed", "tube"} or (i.role == "cue" and i.value in SUMMING) for i in items)
+    plain = all(
+        i.role in {"bed", "tube"}
+        or (i.role == "time" and i.lead == "since")
+        or (i.role == "cue" and i.value in SUMMING)
+        for i in items
+    )
     return bool(summed or led) and bool(beds) and plain
 
 
-def asked(items: tuple[Item, ...], arrived: datetime, read: Read) -> list[Statement | Unclear]:
-    """The query that the pieces make, once per bed."""
+def asked(
+    items: tuple[Item, ...], arrived: datetime, read: Read, shifts: Sequence[time] = ()
+) -> list[Statement | Unclear]:
+    """The query that the pieces make, once per bed; `shifts` say which one "on nights" was."""
     text = read.text
     topic = _topic(items, read)
-    if _is_told(items, topic):
+    if _is_told(items, topic) or (topic == "last" and _is_told_of_bed(items, read)):
         return [Unclear(slot="kind", text=text)]
     beds = list(dict.fromkeys(i.label for i in items if i.role == "bed" and i.known))
     if topic is None:
@@ -81,7 +90,7 @@ def asked(items: tuple[Item, ...], arrived: datetime, read: Read) -> list[Statem
     tubes = tube_name([i.name for i in items if i.role == "tube"]) or None
     made = Asked(topic=topic, tube=tubes)  # type: ignore[arg-type]
     if topic in WITH_WINDOW:
-        window, doubt = _window(items, arrived)
+        window, doubt = _window(items, arrived, shifts)
         if doubt:
             return [
                 Unclear(
@@ -106,6 +115,19 @@ def _is_told(items: tuple[Item, ...], topic: str | None) -> bool:
     if topic not in {None, "last"} or any(i.role == "cue" and i.value == "question" for i in items):
         return False
     return len(clocks) > 1 or any(i.role == "cue" and i.value == "what" for i in items)
+
+
+def _is_told_of_bed(items: tuple[Item, ...], read: Read) -> bool:
+    """ "last one was bed 6": tells which bed it was of, and asks nothing."""
+    if any(i.role == "cue" and i.value in {"question", "mark_of_question"} for i in items):
+        return False
+    beds = [
+        i.start - (word(read.tokens, i.start - 1) in {"bed", "room", "rm"}) for i in items if i.role == "bed"
+    ]
+    return any(
+        word(read.tokens, k - 1) == "was" and word(read.tokens, k - 2) not in {"where", "what", "how"}
+        for k in beds
+    )
 
 
 def _is_window(time: Item) -> bool:
@@ -136,7 +158,7 @@ def _topic(items: tuple[Item, ...], read: Read) -> str | None:
         found.add("checks")
     if "checks" in found and "last" in found:
         found.discard("last")
-    if not found and cues & {"span", "window"}:
+    if not found and cues & {"span", "window"} and not cues & {"plan", "neg"}:
         found.add("total")
     if not found and cues & {"level", "levelat"}:
         found.add("last")
@@ -146,8 +168,8 @@ def _topic(items: tuple[Item, ...], read: Read) -> str | None:
 
 
 def _window(
-    items: tuple[Item, ...], arrived: datetime
-) -> tuple[WindowName | timedelta | datetime | None, tuple[datetime, ...] | None]:
+    items: tuple[Item, ...], arrived: datetime, shifts: Sequence[time]
+) -> tuple[WindowName | timedelta | datetime | None, tuple[datetime | str, ...] | None]:
     """The window that was said, and the choices where it is not sure."""
     for item in items:
         if item.role == "cue" and item.value == "span":
@@ -165,4 +187,7 @@ def _window(
                 return ("day" if day.day == "today" else "last_day"), None
             return None, distinct(found.values or found.nearest) or (arrived,)
     named = [i.name for i in items if i.role == "cue" and i.value == "window"]
+    if named and named[0] in shiftwords.INSIDE:
+        shift = shiftwords.named_shift(named[0], arrived, shifts)
+        return shift, None if shift else ("shift", "last_shift")
     return (cast("WindowName", named[0]) if named else None), None

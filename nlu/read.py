@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import datetime, time
 from typing import Literal, NamedTuple
 
 from . import answers, corrections, hypotheses, queries
 from .bridging import bridged
 from .building import Builder
+from .context import in_context
 from .cutting import cuts
 from .drafts import Draft
 from .items import Item
@@ -27,6 +28,9 @@ from .tokens import Token
 from .verdict import WITH_LEVEL, Outcome, Reading, settled, told
 
 LONGEST = 2000
+NOT_TOLD = frozenset({"bed", "word", "filler", "plan", "reason", "about", "join", "side", "span", "window"})
+"""Cues that tell nothing of a drain by themselves."""
+TOLD = frozenset({"level", "volume", "output", "check", "weight", "bad", "alt", "num", "denied", "repair"})
 MANY = 400
 HALTING = frozenset(
     {"uh", "um", "er", "erm", "ah", "hmm", "mm", "uhm", "so", "well", "okay", "please", "sorry", "thanks"}
@@ -52,6 +56,7 @@ class Ward:
     arrived: datetime
     index: Mapping[str, str] | None
     voice: bool
+    shifts: tuple[time, ...] = ()
 
 
 def parse(  # noqa: PLR0913 - the contract of the reader, all by keyword
@@ -59,7 +64,7 @@ def parse(  # noqa: PLR0913 - the contract of the reader, all by keyword
     *,
     arrived: datetime,
     beds: Sequence[str] | None = None,
-    shifts: Sequence[object] = (),
+    shifts: Sequence[time] = (),
     capacity_ml: int | None = None,
     alternatives: Sequence[tuple[str, float]] = (),
     channel: Literal["text", "voice"] = "text",
@@ -67,11 +72,13 @@ def parse(  # noqa: PLR0913 - the contract of the reader, all by keyword
     """Everything that the message says, and what to ask.
 
     `arrived` is aware, in the unit's zone; `beds` the unit's labels (None: any label that looks like
-    one); `alternatives` are other hypotheses of a recogniser, best first.
+    one); `shifts` the starts of its shifts, for "on nights"; `alternatives` are other hypotheses of a
+    recogniser, best first. `capacity_ml` never decides: a level over it is read as said, and asked about
+    by the engine, which knows the canister; a time that was guessed from it would hide a full one.
     """
-    del shifts, capacity_ml
+    del capacity_ml
     index = bed_index(tuple(beds)) if beds is not None else None
-    ward = Ward(arrived, index, channel == "voice" or bool(alternatives))
+    ward = Ward(arrived, index, channel == "voice" or bool(alternatives), tuple(shifts))
     own = _parsed(text, ward)
     if not alternatives:
         return own
@@ -104,7 +111,9 @@ def _outcome(text: str, ward: Ward) -> Outcome:
     many = max(8, min(MANY, WORK // len(read.tokens)))
     found, overfull = [], lattice.overfull
     for way in ways:
-        for reading, too_many in Sentence(read, ward, scoped(way, read.tokens)).readings():
+        for reading, too_many in Sentence(
+            read, ward, in_context(scoped(way, read.tokens), read.tokens)
+        ).readings():
             found.append(reading)
             overfull |= too_many
         if overfull and len(read.tokens) > LONG:
@@ -170,7 +179,7 @@ class Sentence:
         if corrections.is_correction(items, self.read.tokens):
             return self._rated(self._for_a_bed(self._corrected()))
         if self._is_bare_question():
-            return told(*queries.asked(self._labelled(), self.ward.arrived, self.read))
+            return told(*queries.asked(self._labelled(), self.ward.arrived, self.read, self.ward.shifts))
         simple = answers.other(self._labelled()) or self._choice_of_canister() or self._answer()
         return self._rated([simple]) if simple is not None else None
 
@@ -317,8 +326,10 @@ class Sentence:
 
     def _report(self, items: tuple[Item, ...], tail: tuple[Item, ...]) -> Reading:
         if queries.is_query(items):
-            outcome = queries.asked(items, self.ward.arrived, self.read)
+            outcome = queries.asked(items, self.ward.arrived, self.read, self.ward.shifts)
             return told(*outcome, faults=len(self._unread(items)) + self._is_half_heard(items))
+        if self._is_nothing_of_ours(items):
+            return told()
         drafts = gathered(items)
         if not drafts or not any(d.has_content or d.wants or d.clashes or d.time for d in drafts):
             return self._bare(items)
@@ -347,7 +358,14 @@ class Sentence:
         items = tuple(i.as_role("bed") if i.role == "num" and i.label else i for i in tail)
         if bed is not None and not any(i.role == "bed" for i in items):
             items = (*items, bed)
-        return queries.asked(items, self.ward.arrived, self.read)
+        return queries.asked(items, self.ward.arrived, self.read, self.ward.shifts)
+
+    @staticmethod
+    def _is_nothing_of_ours(items: tuple[Item, ...]) -> bool:
+        """ "bed 12 BP 105/60", "goal for bed 12 is under 300": nothing told, and nothing to ask."""
+        roles = {i.role for i in items}
+        cues = {i.value for i in items if i.role == "cue"}
+        return bool(roles & {"foreign", "claimed"}) and not cues - NOT_TOLD and not roles & TOLD
 
     def _bare(self, items: tuple[Item, ...]) -> Reading:
         """Nothing but a bed, perhaps a tube: what is the last line there?"""
@@ -362,7 +380,7 @@ class Sentence:
         if self.ward.voice and beds and not answers.cues(items, "bed") and self._says_more():
             return told(Unclear(slot="kind", text=self.text))
         if beds and not strange and not answers.cues(items, "nothing"):
-            return told(*queries.asked(items, self.ward.arrived, self.read))
+            return told(*queries.asked(items, self.ward.arrived, self.read, self.ward.shifts))
         if not strange and not beds and [t.text for t in self.read.tokens] == ["beds"]:
             return told(Asked(topic="beds"))
         if strange or beds or answers.cues(items, "nothing"):

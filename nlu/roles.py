@@ -9,8 +9,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from datetime import datetime
+from itertools import pairwise
 
-from .items import Item
+from .items import RECENT, Item
 
 MOST = 48
 WORK = 1200
@@ -20,6 +21,10 @@ CHECK_UNITS = {"cm": ("seal", "suction"), "mmhg": ("wall",)}
 LEVEL_NAMES = {"old": "old", "new": "new", "opens": "opens", "last": "last"}
 ALTERNATIVE = frozenset({"or", "vs", "versus", "-", "/", "to", "\u00b1"})
 EVENTS = frozenset({"placed", "exchanged", "removed", "moved", "away", "back", "left"})
+TIMED = frozenset({"away", "left", "clamped", "unclamped", "suction_on", "suction_off"})
+OFTEN_TIMED = frozenset(
+    {"clamped", "unclamped", "back", "moved", "tipped", "disconnected", "dislodged", "damaged", "kinked"}
+)
 SLOTTED = frozenset({"bed", "level", "volume", "output", "time", "check", "tube"})
 RESETS = frozenset(
     {
@@ -54,13 +59,16 @@ class Trail:
     time: bool = False
     order: str = ""
     asks: bool = False
+    sums: bool = False
+    paired: frozenset[int] = frozenset()
+    """Where a number begins that another one follows at once."""
 
     def grown(self, item: Item) -> Trail:
         """This assignment and one more piece."""
         items = (*self.items, item)
         match item.role:
             case "bed":
-                return Trail(self.arrived, items, True, False, False, self.order, self.asks)
+                return replace(self, items=items, bed=True, level=False, time=False)
             case "level" | "volume" | "output":
                 return replace(self, items=items, level=True, order=self._ordered(item, "LT", self.time))
             case "time":
@@ -88,8 +96,10 @@ class Trail:
 
 def assignments(items: tuple[Item, ...], arrived: datetime) -> tuple[list[tuple[Item, ...]], bool]:
     """Every way to give each number of the pieces one role; and whether there were too many."""
-    asks = any(i.role == "cue" and i.value in {"question", "mark_of_question"} for i in items)
-    trails, overfull = [Trail(arrived, asks=asks)], False
+    cues = {i.value for i in items if i.role == "cue"}
+    asks = bool(cues & {"question", "mark_of_question"})
+    first = Trail(arrived, asks=asks, sums=asks or "ask" in cues, paired=_paired(items))
+    trails, overfull = [first], False
     most = max(4, min(MOST, WORK // max(1, len(items))))
     for item in items:
         if item.role in {"num", "bad"}:
@@ -99,6 +109,11 @@ def assignments(items: tuple[Item, ...], arrived: datetime) -> tuple[list[tuple[
         if len(trails) > most:
             trails, overfull = trails[:most], True
     return [t.items for t in trails], overfull
+
+
+def _paired(items: tuple[Item, ...]) -> frozenset[int]:
+    pairs = pairwise(items)
+    return frozenset(a.start for a, b in pairs if a.role == b.role == "num" and a.end == b.start)
 
 
 def _options(item: Item, trail: Trail) -> Iterator[Item]:
@@ -120,7 +135,7 @@ def _candidates(item: Item, trail: Trail) -> Iterator[Item]:
     if item.unit == "kg" or item.lead == "weight":
         yield item.as_role("weight")
         return
-    check = _check(item)
+    check = _check(_with_check_before(item, trail))
     if check is not None:
         yield check
         if trail.asks:
@@ -136,17 +151,23 @@ def _led(item: Item, trail: Trail) -> Iterator[Item]:
     match item.lead:
         case "amount":
             yield from _amount(item, "volume")
+            if trail.sums and not trail.bed:
+                yield from _bed(item)
         case "output":
             yield from _amount(item, "output")
             if not trail.bed:
                 yield from _bed(item)
         case "old" | "new" | "opens" | "last":
             yield from _level(item, LEVEL_NAMES[item.lead])
+        case "inside":
+            yield from _level(item, "inside")
         case "level" | "levelat":
             yield from _level(item)
             yield from _time(item) if item.at else ()
         case "timeword" | "since":
             yield from _time(item)
+            if item.link == "between" and not trail.sums and not trail.level:
+                yield from _level(item)
         case "to" | "from":
             yield from _bed(item)
             yield from _level(item)
@@ -170,6 +191,8 @@ def _in_event(trail: Trail) -> bool:
             return True
         if item.role == "cue" and item.value == "kind":
             return item.name in EVENTS
+        if item.role == "cue" and item.value == "what":
+            return True
     return False
 
 
@@ -183,6 +206,8 @@ def _alternative(item: Item, trail: Trail) -> Item | None:
         return None
     if last is None or last.role not in SLOTTED or (item.link in {"to", "/"} and last.role == "bed"):
         return None
+    if item.link == "-" and last.role == "bed" and item.label is None:
+        return None
     return replace(item, role="alt", name=last.name if last.role == "check" else last.role)
 
 
@@ -193,6 +218,14 @@ def _mended(item: Item, trail: Trail) -> Item | None:
         return None
     can = {"bed": item.label is not None, "time": bool(item.clocks)}.get(last.role, item.amount is not None)
     return replace(item, role="alt", name=last.name if last.role == "check" else last.role) if can else None
+
+
+def _with_check_before(item: Item, trail: Trail) -> Item:
+    """ "seal topped up, now 2 cm": the centimetres of the check that was named."""
+    if item.unit != "cm" or item.lead in CHECK_LIMITS:
+        return item
+    named = [i.value for i in trail.items if i.role == "cue" and i.value in {"seal", "suction"}]
+    return replace(item, lead=named[-1]) if len(set(named)) == 1 else item
 
 
 def _check(item: Item) -> Item | None:
@@ -219,6 +252,9 @@ def _bare(item: Item, trail: Trail) -> Iterator[Item]:
         yield from _bed(item)
         if _is_next_of_beds(trail):
             return
+    if _says_when(item, trail, before):
+        yield from _time(item)
+        return
     if not trail.level and trail.fits("level"):
         yield from _promised(item, trail) or _level(item)
     if not trail.time and trail.fits("time") and item.clocklike and item.possible(trail.arrived):
@@ -227,10 +263,20 @@ def _bare(item: Item, trail: Trail) -> Iterator[Item]:
         yield replace(item, role="bad", lead="at")
 
 
+def _says_when(item: Item, trail: Trail, before: Item | None) -> bool:
+    """ "expired 1510", "clamped 1400": right behind an event that has no level, a clock time says when."""
+    event = before is not None and before.role == "cue" and before.value in {"kind", "what"}
+    if not event or before is None or not item.clocklike or not item.possible(trail.arrived):
+        return False
+    return (before.name in TIMED and len(item.digits) == 4) or (
+        before.name in OFTEN_TIMED and item.within(RECENT, trail.arrived)
+    )
+
+
 def _promised(item: Item, trail: Trail) -> list[Item]:
     """ "final level of the old canister, bed 3, was 85": the level that was announced before the bed."""
     for before in reversed(trail.items):
-        if before.role != "cue" and before.role not in {"bed", "tube"}:
+        if before.value == "kind" or (before.role != "cue" and before.role not in {"bed", "tube"}):
             return []
         if before.role == "cue" and before.value in LEVEL_NAMES:
             return [replace(led, lead=before.value) for led in _level(item, LEVEL_NAMES[before.value])]
@@ -251,6 +297,9 @@ def _may_be_bed(item: Item, trail: Trail, before: Item | None) -> bool:
     if before is not None and before.role == "bed":
         return True
 
+    if trail.bed and trail.level and item.start in trail.paired:
+        # "12 1050 14 220"
+        return before is not None and before.role in {"level", "time"}
     return not trail.bed and not (before is not None and before.role in {"tube", "level"})
 
 

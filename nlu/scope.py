@@ -51,6 +51,8 @@ LIMITS = frozenset(
     }
 )
 STARTS = frozenset({"other", "plan", "neg", "repair", "no", "kind", "span"})
+GOALS = frozenset({"goal", "target"})
+"""What these say is no event and no level, and nobody meant to tell one."""
 AHEAD = frozenset({"in", "next", "every", "within", "q"})
 """A length of time after these lies ahead ("in 20 min")."""
 SAYS = frozenset({"num", "bad"})
@@ -68,7 +70,7 @@ def scoped(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces with claimed numbers, denied stretches and repairs marked as such."""
     if not any(i.value in STARTS for i in items if i.role == "cue"):
         return items
-    asks = _asks(items)
+    asks = _asks(items, toks)
     found = _claimed(list(items))
     if not asks:
         found = _planned(found, toks)
@@ -77,8 +79,11 @@ def scoped(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     return tuple(_repaired(found, toks))
 
 
-def _asks(items: tuple[Item, ...]) -> bool:
-    return any(i.role == "cue" and i.value in {"question", "mark_of_question"} for i in items)
+def _asks(items: tuple[Item, ...], toks: Toks) -> bool:
+    cues = [i for i in items if i.role == "cue"]
+    if any(i.value in {"question", "mark_of_question"} for i in cues):
+        return True
+    return any(i.value == "ask" and word(toks, i.start) in {"how", "what", "whats", "what's"} for i in cues)
 
 
 def _is_kind(item: Item, names: set[str]) -> bool:
@@ -100,6 +105,8 @@ def _claimed(items: list[Item]) -> list[Item]:
         for j in range(k + 1, len(items)):
             if _is_break(items[j]) or (items[j].role == "cue" and items[j].value in OURS):
                 break
+            if items[j].role == "time" and j == k + 1 and all(c.style == "date" for c in items[j].clocks):
+                items[j], own = items[j].as_role(CLAIMED), True  # "pain 4/10"
             if items[j].role in SAYS and not _is_clock_after(items[j], own):
                 items[j], own = items[j].as_role(CLAIMED), True
         if not own and k and items[k - 1].role in SAYS and items[k - 1].lead in CLAIMABLE:
@@ -133,7 +140,7 @@ def _planned(items: list[Item], toks: Toks) -> list[Item]:
                 items[k + 1] = items[k + 1].as_role("bad")
             continue
         start = next((j + 1 for j in range(k, -1, -1) if _is_break(items[j])), 0)
-        _deny(items, start, _clause_end(items, k))
+        _deny(items, start, _clause_end(items, k), CLAIMED if said in GOALS else DENIED)
     return items
 
 
@@ -163,12 +170,12 @@ def _is_no_line(items: list[Item], k: int) -> bool:
     return lines and (after[1].role == "bed" or (after[1].label is not None and after[1].lead != "level"))
 
 
-def _deny(items: list[Item], start: int, end: int) -> None:
-    """Whatever is said in the stretch is asked about; where and when stay."""
+def _deny(items: list[Item], start: int, end: int, role: str = DENIED) -> None:
+    """Whatever is said in the stretch is asked about, or left out; where and when stay."""
     for j in range(start, end):
         item = items[j]
         if item.role in SAYS or (item.role == "cue" and item.value in EVENT_CUES):
-            items[j] = item.as_role(DENIED)
+            items[j] = item.as_role(role)
 
 
 def _answers(items: list[Item], k: int) -> bool:

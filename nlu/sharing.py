@@ -13,12 +13,15 @@ def gathered(items: Iterable[Item]) -> list[Draft]:
     gathering = Gathering()
     for item in items:
         gathering.add(item)
+    if gathering.arrival is not None and gathering.tube_said:
+        _arrived(gathering.drafts)
     drafts = [
         d for d in gathering.drafts if d.has_content or d.bed or d.time or d.tubes or d.clashes or d.wants
     ]
     _fold_bare(drafts)
     _share_beds(drafts)
     _share_times(drafts)
+    _share_closing(drafts, gathering.closes)
     return drafts
 
 
@@ -61,6 +64,24 @@ def _share_beds(drafts: list[Draft]) -> None:
             draft.clashes["bed"] = source.clashes["bed"]
         if before is not None and not draft.tubes:
             draft.tubes = list(before.tubes)
+
+
+def _arrived(drafts: list[Draft]) -> None:
+    """ "new pt bed 20 with a chest tube": a patient who came with a drain, where no line is told."""
+    if len(drafts) == 1 and not (drafts[0].kind or drafts[0].has_amount or drafts[0].opening):
+        drafts[0].kind = "placed"
+
+
+def _share_closing(drafts: list[Draft], closes: Item | None) -> None:
+    """ "end of shift 12 1050, 14 220": said before the first bed or at the very end, it is of every line."""
+    marks = [d for d in drafts if d.level is not None and not d.kind]
+    beds = {d.bed.label: d.bed.start for d in marks if d.bed is not None}
+    if closes is None or len(beds) < 2 or sum(d.closing for d in drafts) != 1:
+        return
+    last = max(i.start for d in marks for i in (d.bed, d.level, d.time) if i is not None)
+    if closes.start < min(beds.values()) or closes.start > last:
+        for draft in marks:
+            draft.closing = True
 
 
 def _share_times(drafts: list[Draft]) -> None:

@@ -58,6 +58,8 @@ def _hours_word(toks: Toks, i: int, clock: Clock) -> tuple[int, Clock]:
         return (sign, replace(clock, sure=True)) if clock.minute == 0 else (i, clock)
     if text == "h" and clock.style != "past" and (glued(toks, i) or clock.style == "24"):
         return i + 1, replace(clock, style="24", sure=True)
+    if text == "hr" and clock.style == "12" and is_digits(toks, i + 1):
+        return i, clock  # "915 hr 110": the heart rate
     if text in HOUR_WORDS and clock.style in {"24", "12"}:
         return i + 1, replace(clock, style="24", sure=True)
     return i, clock

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from .cutting import cuts
 from .items import Item
@@ -21,6 +21,11 @@ class Way:
     def with_item(self, item: Item, lead: str = "", *, at: bool = False) -> Way:
         """This way and one more piece."""
         return Way((*self.items, item), lead, at)
+
+    def after_at(self) -> Way:
+        """This way, and the word at."""
+        lead = "" if self.lead in {"bed", "to", "from"} else self.lead
+        return replace(self, lead=lead or "at", at=True)
 
     def with_time(self, item: Item) -> Way:
         """This way and a time; a length of time leaves the cue before it in force."""

@@ -31,7 +31,7 @@ from bot.engine.entries import Moved
 from bot.store.book import Book
 from bot.unit import Role
 from bot.wording import help as help_words
-from bot.wording import small_talk
+from bot.wording import questions, small_talk
 
 Item: TypeAlias = Said | NotSure
 
@@ -61,6 +61,15 @@ def _told_apart(said: Iterable[Said]) -> frozenset[tuple[str, str]]:
     )
 
 
+def _nothing_told(text: str) -> Part:
+    """What is said to words that tell and ask nothing; a number among them was not recorded."""
+    if small_talk.answered(text):
+        return Part(status="told", kind="help", text=small_talk.REPLY)
+    if any(map(str.isdigit, text)):
+        return Part(status="told", kind="unclear", text=questions.not_understood(text))
+    return Part(status="told", kind="help", text=help_words.HELP)
+
+
 class _Turn:
     """Takes the statements of one message in their order, and what waited behind a question they settle."""
 
@@ -76,8 +85,7 @@ class _Turn:
             return [Part(status="refused", kind="refused", text=help_words.READS_ONLY)]
         moves = (each for each in items if isinstance(each, Report) and isinstance(each.fact, Moved))
         self._moves = {id(each): move_of(self._bedside, each) for each in moves}
-        talk = small_talk.REPLY if small_talk.answered(message.text) else help_words.HELP
-        return self._all(items) or [Part(status="told", kind="help", text=talk)]
+        return self._all(items) or [_nothing_told(message.text)]
 
     def _all(self, items: tuple[Item, ...]) -> list[Part]:
         if self._is_dictated_list(items):

@@ -6,7 +6,8 @@ from __future__ import annotations
 
 CHECKS: dict[str, tuple[str, ...]] = {
     "seal": (
-        "seal", "water seal", "waterseal", "water-seal", "seal chamber", "water seal chamber", "seal level",
+        "(topped|filled|refilled|topped it|filled it) (up|off|back|back up) to", "seal", "water seal",
+        "waterseal", "water-seal", "seal chamber", "water seal chamber", "seal level",
         "water seal level", "ws", "seal is", "water seal is", "underwater seal", "water level", "h2o seal",
         "seal at", "water seal at", "seal water", "waterseal at", "water seal at the", "seal column",
     ),
@@ -15,7 +16,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "on waterseal", "to waterseal", "water sealed", "no suction", "off suction", "not on suction",
         "to gravity drainage", "without suction", "straight drain", "waterseal only",
         "placed to water seal", "changed to water seal", "put to water seal", "gravity drainage", "on ws",
-        "to ws", "suction none", "suction zero", "placed on water seal", "now on water seal",
+        "to ws", "ws only", "suction none", "suction zero", "placed on water seal", "now on water seal",
         "to underwater seal", "down to water seal", "back to water seal", "off of suction", "nil suction",
         "dependent drainage", "water seal no suction", "no suction water seal only", "suction gravity",
         "gravity only", "gravity seal", "on h2o seal", "to h2o seal",

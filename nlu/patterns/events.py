@@ -9,6 +9,10 @@ from .nouns import BE, CAN, THE, TUBE
 EVENTS: dict[str, tuple[str, ...]] = {
     "kind:placed": (
         f"{TUBE} {BE} (just|) sited", f"sited {THE} {TUBE}", "(new|fresh) (chest |)drains",
+        (
+            f"(put|placed|inserted|popped) (a|an|in a|) (new|second|) (left|right|mediastinal|apical|basal|"
+            f"pleural|) {TUBE} in"
+        ),
         f"new {TUBE}", f"(new|) {TUBE} (was|is|has been|just|been|) (placed|inserted|put in|going in)",
         f"(placed|inserted) {THE} (new|) {TUBE}", "inserted", "tube in", "chest tube in", "ct in",
         "tube placement", "chest tube placement", "chest tube insertion", f"fresh {TUBE}",
@@ -68,7 +72,8 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "transferred to", "relocated", "switched to bed", "shifted to", "went over to bed",
         "transfer to bed", "transferred from", "moved from bed", "transferred over to", "moving into",
         "moving over to", "transferred into",
-        "(move|shift|transfer|moved|shifted|transferred) (beds|rooms|)",
+        "(move|shift|transfer|moved|shifted|transferred) (beds|rooms)", "moved", "shifted", "transferred",
+        "move", "transfer",
         "(changed|swapped|switched) (beds|rooms)", "(move|shift|transfer|shifted) to (bed|room|)",
         "(now|gone|went) over to (bed|room)",
     ),
@@ -98,6 +103,11 @@ EVENTS: dict[str, tuple[str, ...]] = {
     ),
     "kind:back": (
         "back",
+        (
+            "(back|returned|'s back|is back|now back|just back|came back|got back|home) (up|) from (the|) "
+            "(or|theatre|theater|ot|ct|mri|xray|x-ray|radiology|surgery|ir|cath lab|dialysis|procedure|scan|"
+            "endo|endoscopy|echo|angio|ultrasound|imaging|test)"
+        ),
         "back from", "back on unit", "back on the unit", "is back", "returned", "back in bed",
         "back in room", "is back from", "back from ct", "returned from", "back to unit", "back to the unit",
         "back on the floor", "back to floor", "now back", "came back from", "came back", "back on the ward",
@@ -116,7 +126,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
             "high dependency|critical care|stepdown|another ward|another unit)"
         ),
         "(pt |patient |)left (ama|against medical advice)",
-        "transferred out", "discharged", "went home", "died", "passed away", "expired", "deceased",
+        "transferred out", "rip", "discharged", "went home", "died", "passed away", "expired", "deceased",
         "left the unit", "transferred to icu", "transferred to the icu", "transferred to another unit",
         "transferred to another floor", "transferred to another hospital", "gone home", "has left",
         "has died", "has passed", "discharged home", "passed", "transferred off",
@@ -160,13 +170,16 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "delete the", "cancel the", "remove the", "withdraw", "retract", "ignore the", "disregard the",
         "scratch", "scrap that", "withdraw that", "undo the", "undo last", "delete last", "cancel last",
         "scratch last", "forget the", "forget it", "nvm", "remove that", "remove last", "erase that",
-        "erase the", "take back the", "take out the", "strike the", "void the", "void that", "withdraw the",
+        "erase the", "take back the", "take out the",
+        "(take|pull) (out|back) (my|the|that) last (entry|line|mark|reading|one|message|msg)",
+        "strike the", "void the", "void that", "withdraw the",
         "retract that", "retract the", "scrap the", "remove my last", "delete my last", "cancel my last",
         "get rid of", "disregard last", "ignore last", "ignore my last", "disregard my last",
         "undo my last", "scratch my last", "take it back",
     ),
     "kind:acknowledged": (
-        "seen", "noted", "acknowledged", "ack", "acknowledge", "amended", "got it", "chart amended",
+        "seen", "noted", "(thanks|ta|cheers|ok thanks) noted", "noted (thanks|ta|cheers|thank you)",
+        "acknowledged", "ack", "acknowledge", "amended", "got it", "chart amended",
         "i amended", "ok seen", "roger", "copy that", "amended the chart", "amendment made",
         "amended chart", "saw it", "chart corrected", "ackd", "understood", "will do", "seen it",
         "saw that", "copy", "seen that", "i have amended", "have amended", "ack'd", "ok noted",
@@ -183,6 +196,10 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "what are the commands",
     ),
     "order": (
+        (
+            "(reg|registrar|spr|sho|consultant|surgical reg|surgical team|surgeons|thoracics|ct surgery|"
+            "thoracic surgery|cards|attending|fellow) (wants|want|ordered|said|says|asked for)"
+        ),
         "ordered", "order", "orders", "md wants", "provider wants", "doctor wants", "doc wants",
         "dr ordered", "per md", "per order", "new order", "order for", "order is", "new orders",
         "md ordered", "surgeon wants", "doctor ordered", "provider ordered", "surgeon ordered",
@@ -224,7 +241,8 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "new system at",
     ),
     "opens": (
-        "starts at", "opened at", "starting at", "opening", "opening level", "started at", "opens at",
+        "starts at", "starts", "new starts", "new one starts", "new (canister|box|chamber) starts",
+        "opened at", "starting at", "opening", "opening level", "started at", "opens at",
         "start at", "new one starts at", "new one starting at", "new starts at", "new one opened at",
         "prefilled", "prefilled to", "pre filled to", "opening at", "starting level", "new opens at",
         "new canister starts at", "new one opens at", "new canister opened at", "new canister starting at",
@@ -232,7 +250,8 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "opening line", "starting mark", "starting line", "before connecting", "before hooking up",
         "already had", "new one started at", "new started at", "new canister started at", "initial",
         "initial level", "initial output", "initial drainage", "on insertion", "immediately drained",
-        "initially", "initial mark", "new starting at", "reset to", "primed at", "new box starts at",
+        "initially", "(drained|out) (immediately|on insertion|initially)", "initial mark",
+        "new starting at", "reset to", "primed at", "new box starts at",
         "new box opened at", "new box starting at", "initial reading", "with opening", "opening reading",
         "starting from", "fresh one starts at", "fresh one opened at", "beginning at", "begins at",
         "new one begins at", "start level", "new box started at", "new chamber starts at",

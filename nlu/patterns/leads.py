@@ -25,6 +25,8 @@ LEADS = {
     "timeword": "timeword",
 }
 KEEPS_LEAD = frozenset({":", "=", ",", "#", "(", ")", '"', "*", "'", "-", "$", "|", "<", ">", "~"})
+TUBE_NAMES = frozenset({"left", "right", "mediastinal", "apical", "basal", "pleural"})
+PUTS = frozenset({"put", "placed", "inserted", "popped"})
 BREAKS = frozenset({";", ".", "!", ",", "&", "+", "then", "and", "plus", "/", "also", "|"})
 LINKS = frozenset({"to", "or", "-", "not", "from", "minus", "/", "vs", "versus", "but", "between", "\u00b1"})
 MANY_LINES = frozenset({"marks", "lines", "levels", "readings"})

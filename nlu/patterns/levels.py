@@ -20,7 +20,8 @@ LEVELS: dict[str, tuple[str, ...]] = {
     ),
     "levelat:past": ("was at", "were at", "was up to", "had reached", "was on"),
     "levelat": (
-        "is at", "sitting at", "now at", "up to", "it's at", "its at", "sits at", "currently at",
+        "is at", "left it at", "left it on", "sat at", "sitting at", "now at", "up to", "it's at",
+        "its at", "sits at", "currently at",
         "is now at", "standing at", "stands at", "we are at", "we're at", "are at", "now up to", "is up to",
         "at the", "'s at", "hit", "is sitting at", "is currently at", "still at", "is still at",
         "canister at", "box at", "chamber at", "has reached", "reached", "filled to", "came up to",
@@ -28,7 +29,8 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "'s now at",
     ),
     "amount": (
-        "drained", "put out", "putting out", "dumped", "another", "drainage of", "drained another",
+        "drained", "(put out|drained|) (a|another|) further", "put out", "putting out", "dumped",
+        "another", "drainage of", "drained another",
         "has drained", "has put out", "drained out", "puts out", "came out", "lost", "dumping",
         "draining another", "out another", "additional", "an additional", "another additional", "produced",
         "put out another", "an extra", "extra", "drained about", "output of another", "amount",
@@ -40,6 +42,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "only drained", "gave", "gave out",
     ),
     "out": (
+        "(out|) since (the|) last (mark|line|check|reading)", "since last",
         "out", "more", "ml more", "of output", "of drainage", "of drainage out", "in output",
     ),
     "output": (
@@ -71,7 +74,8 @@ LEVELS: dict[str, tuple[str, ...]] = {
     "badunit": (
         "oz", "ounce", "ounces", "cup", "cups", "pint", "pints", "quart", "quarts", "gallon", "gallons",
         "dl", "cl", "deciliters", "g", "grams", "gram", "drops", "teaspoon", "teaspoons", "tablespoons",
-        "inches", "inch", "units", "percent", "%", "mg", "mcg", "meq", "fl oz", "fl", "fluid ounces", "tsp",
+        "inches", "inch", "units", "percent", "%", "kpa", "hpa", "mbar", "fr", "french", "gauge", "ga",
+        "mg", "mcg", "meq", "fl oz", "fl", "fluid ounces", "tsp",
         "tbsp", "deciliter", "deciliters", "psi",
     ),
     "about": (
@@ -80,8 +84,14 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "circa", "somewhere around", "approximate", "appx", "aprox", "apprx", "i'd say", "about a",
         "just about",
     ),
+    "inside": (
+        "in (bottle|box|canister|chamber|drain|system)", "in it", "in it now", "in the new one",
+        "in (the|) new (box|canister|chamber|drain|bottle|system)",
+        "inside", "in the (box|canister|chamber|drain|bottle|system)",
+    ),
     "closing": (
-        "end of shift", "closing", "end of shift mark", "end of shift line", "closing line", "closing mark",
+        "end of shift", "closing", "final for (my|this|the) shift", "for my shift", "end of shift mark",
+        "end of shift line", "closing line", "closing mark",
         "eos", "shift end", "end shift", "close of shift", "final mark of the shift",
         "last mark of the shift", "final for shift", "last line of the shift", "end of my shift",
         "final mark for the shift", "(final|last) (mark|line|reading|level) (of|for) (my|this) shift",

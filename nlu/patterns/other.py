@@ -6,7 +6,8 @@ from __future__ import annotations
 
 OTHER: dict[str, tuple[str, ...]] = {
     "other": (
-        "post-op day", "post op day", "postop day", "pod", "day number",
+        "(chest tube|tube|drain|ct|hospital|picc|line) day", "day #", "post-op day", "post op day",
+        "postop day", "pod", "day number",
         "urine", "foley", "urine output", "uop", "u/o", "uo", "void", "voided", "urinary", "jp", "jp drain",
         "ng", "ngt", "ng tube", "ng output", "og", "og tube", "peg", "peg tube",
         "gastric", "emesis", "vomit", "vomited", "stool", "ostomy", "ileostomy", "colostomy", "rectal tube",
@@ -88,13 +89,19 @@ OTHER: dict[str, tuple[str, ...]] = {
         "excuse me", "no scratch that", "hang on", "hold on", "no correction", "er no",
         "check that", "no strike that", "uh no", "um no",
     ),
+    "arrival": (
+        "new (pt|patient|admission|admit|arrival|transfer)",
+        "(admitted|arrived|received|came up|came in) (to|from|with)",
+    ),
     "or": ("or", "either", "versus", "vs"),
     "negative": ("minus", "negative"),
     "filler": (
         "(right|okay|ok|alright) (okay|ok|so|then|right)",
+        "(straight|far|put|taken|thrown|threw it|going|go|went|gave|faded|ran) away",
         "right (away|after|before|when|as|then|here|there)",
         "(all|thats|that's|looks|is that) right",
-        "even", "(no idea|not sure|don't know|dont know|unsure) (when|since when|how long|why|how|who)",
+        "(taking|took|take|taken) over", "even",
+        "(no idea|not sure|don't know|dont know|unsure) (when|since when|how long|why|how|who)",
         "i charted",
         "all", "all of them", "same time", "at the same time", "tubing", "the tubing", "both",
         "each", "time now", "uh", "um", "okay so", "er", "ah", "please", "hey", "hi", "so", "well", "like",
@@ -106,7 +113,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "record", "enter", "put", "add", "save", "chart please", "the", "a", "an",
         "my", "his", "her", "their", "pt", "patient", "pts", "patients", "this", "that", "is", "was", "are",
         "were", "be", "been", "of", "with", "in", "on", "for", "from", "to", "currently", "side", "and",
-        "good", "great", "some", "new patient", "also", "here", "there", "there's", "now showing", "still",
+        "good", "great", "some", "also", "here", "there", "there's", "now showing", "still",
         "at", "by", "mr", "mrs", "ms", "the patient in", "patient's", "set", "setting", "fluid", "fluids",
         "color", "colour", "looks", "looking", "drainage color", "appears", "noted", "per nurse",
         "recorded", "taken", "checked", "check", "exactly", "precisely", "sharp", "on the dot",

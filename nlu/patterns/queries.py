@@ -11,7 +11,8 @@ QUERIES: dict[str, tuple[str, ...]] = {
             "(last|latest|previous|most recent|current|recent) (mark|line|reading|level|entry|number|marking|"
             "marks)"
         ),
-        "latest", "last one", "where (is|was|are we with|are we on|are we at with)", "what's it at",
+        "(what's|whats|what is|what was|where was|where's) (it|) left (at|)", "latest", "last one",
+        "where (is|was|are we with|are we on|are we at with)", "what's it at",
         "what is it at", "what was it at", "last value", "what's the (mark|line|level|reading)",
         "what is the (mark|line|level|reading)", "what was the (mark|line|level|reading)",
         "what was the last (mark|line|level|reading|one|entry)",
@@ -35,7 +36,8 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "what is there to chart", "charting for", "chart for",
     ),
     "ask:total": (
-        "total", "totals", "how much has", "how much did", "how much", "total output", "sum",
+        "total", "totals", "(what's|whats|what has) (it|) done", "how much has", "how much did",
+        "how much", "total output", "sum",
         "how much out", "how many ml", "total drainage", "grand total", "total so far", "how much total",
         "output total", "shift total", "total for", "what's the total", "what is the total",
         "running total", "total volume", "how much drained", "how much drainage", "how much output",
@@ -77,7 +79,8 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "shift handoff", "sign out", "signout",
     ),
     "ask:capacity": (
-        "capacity", "how full", "when is full", "when will be full", "when full is",
+        "(when's|whens|when is|when's it|will) full", "need (a|) new (box|canister|chamber)", "capacity",
+        "how full", "when is full", "when will be full", "when full is",
         "when will (it|) be full", "when (is|) (it|) full", "when full", "room left", "space left",
         "how much room", "how much space", "when will it fill", "full yet", "when do i change the canister",
         "how much is left", "when does it fill up", "room in the canister",
@@ -173,6 +176,10 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "yesterday", "last day", "previous day", "the day before", "yesterday's", "for yesterday",
         "the previous day", "the last day", "prior day",
     ),
+    "window:nights": (
+        "(on|over|during|for) (nights|the night shift|night shift|the night)", "overnight", "over night",
+    ),
+    "window:days": ("(on|over|during|for) (days|the day shift|day shift)",),
     "window:24h": ("last day and night", "past day", "round the clock", "the past day", "24 hourly"),
     "window:placement": (
         (

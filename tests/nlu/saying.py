@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import fields
-from datetime import datetime, timedelta
+from datetime import datetime, time, timedelta
 from typing import Any, Literal
 from zoneinfo import ZoneInfo
 
@@ -13,12 +13,19 @@ from nlu.statements import Parsed, Statement
 ARRIVED = datetime(2026, 3, 4, 19, 5, tzinfo=ZoneInfo("America/New_York"))
 BEDS = tuple(str(number) for number in range(1, 25))
 LETTERED = ("1", "2", "2A", "2B", "3", "CT1", "CT2", "CT3")
+SHIFTS = (time(7), time(19))
+MORNING = ARRIVED.replace(hour=6, minute=55)
 QUIET = {"spans", "closing", "about"}
 
 
-def reading(text: str, beds: tuple[str, ...] = BEDS, channel: Literal["text", "voice"] = "text") -> str:
+def reading(
+    text: str,
+    beds: tuple[str, ...] = BEDS,
+    channel: Literal["text", "voice"] = "text",
+    arrived: datetime = ARRIVED,
+) -> str:
     """Every statement with its slots, then the slot of every question."""
-    parsed = nlu.parse(text, arrived=ARRIVED, beds=beds, channel=channel)
+    parsed = nlu.parse(text, arrived=arrived, beds=beds, shifts=SHIFTS, channel=channel)
     return "; ".join([*(_plain(s) for s in parsed.statements), *asked_slots(parsed)])
 
 

@@ -1,0 +1,120 @@
+"""Numbers that only stand beside the level ("1050 (was 840)"), and beds named in a row: settled before roles.
+
+A number that is told as what was before, or as the difference, is no second level of the drain; it is
+kept as `context` and given no role. Called by `read` once what is not ours is settled.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from .items import Item
+from .numbers import Toks, word
+
+BEFORE = frozenset({"was", "from", "previously", "prev", "before", "last"})
+CLIMBS = frozenset({"went", "gone", "up", "rose", "risen", "climbed", "increased", "moved", "jumped"})
+ASKING = frozenset({"when", "who", "which", "where", "why", "how", "what"})
+OF_BEDS = frozenset({"same", "ask"})
+STOPS = frozenset({",", "and", "&", "+", "/"})
+CONTEXT = "context"
+
+
+def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """The pieces, with numbers of no role of their own marked so, and beds in a row taken as beds."""
+    found = list(items)
+    for k, item in enumerate(found):
+        if item.role == "num" and item.amount is not None:
+            if _in_brackets(item, toks) or _is_rise(found, k, toks) or _is_start(found, k, toks):
+                found[k] = item.as_role(CONTEXT)
+            elif _is_of_fluid_over_time(found, k):
+                found[k] = replace(item, lead="amount")
+    found = list(_not_asking(found, toks))
+    return tuple(_as_right_value(_beds_in_a_row(found), toks))
+
+
+def _not_asking(items: list[Item], toks: Toks) -> Iterator[Item]:
+    """ "on its side when I came in": behind what happened, such a word asks nothing."""
+    told = False
+    for item in items:
+        asks = item.role == "cue" and item.value == "question" and word(toks, item.start) in ASKING
+        yield replace(item, value="word", name="when") if asks and told else item
+        told = (told or _tells(item)) and item.role != "sep"
+
+
+def _tells(item: Item) -> bool:
+    return item.role == "cue" and item.value in {"kind", "what", "amount", "level", "same"}
+
+
+def _in_brackets(item: Item, toks: Toks) -> bool:
+    """ "1050 (+210)", "1050 (was 840)", "1050 (up 60)"."""
+    start = item.start - 1
+    while word(toks, start) in BEFORE | {"+", "up", "at"}:
+        start -= 1
+    end = item.end + (word(toks, item.end) in {"more", "out", "up"})
+    return start < item.start - 1 and word(toks, start) == "(" and word(toks, end) == ")"
+
+
+def _is_rise(items: list[Item], k: int, toks: Toks) -> bool:
+    """ "up by 60 to 1050", "up 60 to 1050", "1050, up 60 from 990": how much it rose."""
+    item = items[k]
+    at = item.start - 1
+    at -= word(toks, at) == "by"
+    return word(toks, at) in CLIMBS and word(toks, item.end) == "to" and bool(_next_amount(items, k))
+
+
+def _is_start(items: list[Item], k: int, toks: Toks) -> bool:
+    """ "from 840 to 1050 at 1900", "went from 840 to 1050": where it was before."""
+    item, nxt = items[k], _next_amount(items, k)
+    if item.link != "from" or nxt is None or word(toks, nxt.start - 1) != "to" or nxt.start != item.end + 1:
+        return False
+    if (nxt.amount or 0) < (item.amount or 0):
+        return False
+    climbs = word(toks, item.start - 2) in CLIMBS
+    timed = word(toks, nxt.end) in {"at", "@"} and any(i.role in {"num", "time"} for i in items[k + 2 :])
+    return climbs or (timed and not item.at)
+
+
+def _is_of_fluid_over_time(items: list[Item], k: int) -> bool:
+    """ "300 mls of blood last hour": so much came, and no level."""
+    item, after = items[k], items[k + 1 : k + 4]
+    if item.lead or item.unit not in {"ml", "litre"} or not after or after[0].value != "fluid":
+        return False
+    return any(i.role == "cue" and i.value in {"span", "window"} for i in after)
+
+
+def _next_amount(items: list[Item], k: int) -> Item | None:
+    after = next((i for i in items[k + 1 :] if i.role != "cue"), None)
+    return after if after is not None and after.role == "num" and after.amount is not None else None
+
+
+def _as_right_value(items: list[Item], toks: Toks) -> Iterator[Item]:
+    """What follows "from 840 to" or "up by 60 to" is the level, and neither a bed nor a second value."""
+    after = False
+    for item in items:
+        led = after and item.role == "num" and word(toks, item.start - 1) == "to"
+        yield replace(item, lead="levelat", link="", label=None) if led else item
+        after = item.role == CONTEXT or (after and item.role == "cue")
+
+
+def _beds_in_a_row(items: list[Item]) -> list[Item]:
+    """ "2, 5, 9 all unchanged", "12 and 14 totals": numbers that are all beds, and one thing said of them."""
+    last = next((k for k, i in enumerate(items) if i.role == "cue" and i.value in OF_BEDS), None)
+    if last is None:
+        return items
+    k, beds = last - 1, []
+    while k >= 0 and _in_a_row(items[k]):
+        beds += [k] if items[k].role == "num" else []
+        k -= 1
+    row = sum(i.role in {"num", "bed"} for i in items[k + 1 : last])
+    if row < 2 or any(i.role == "sep" and i.value not in STOPS for i in items[k + 1 : last]):
+        return items
+    if not any(i.role == "sep" for i in items[k + 1 : last]):
+        return items
+    return [i.as_role("bed") if j in beds else i for j, i in enumerate(items)]
+
+
+def _in_a_row(item: Item) -> bool:
+    if item.role in {"bed", "sep"} or (item.role == "cue" and item.value in {"bed", "filler", "question"}):
+        return True
+    return item.role == "num" and item.label is not None and not item.lead and not item.unit

@@ -1,0 +1,61 @@
+"""The cue that stands behind its number: "60 out", "20 of suction", "150 in it", "leak 2/7"."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+
+from .items import NO_CLOCKS, Item
+from .neighbours import number_follows
+from .numbers import Toks, glued, is_digits, word
+from .patterns.leads import MANY_LINES
+from .pipeline import Cue
+
+LITTLE = 200
+"""No seal, suction or vacuum is over it."""
+CHECKS = frozenset({"suction", "wall", "seal"})
+
+
+def followed_by(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> tuple[int, Item]:
+    """The number with the role that the cue behind it gives, and where that cue ends."""
+    if item.lead == "leakgrade":
+        return _of_a_scale(item, toks)
+    inside = cues.get(item.end)
+    if inside is not None and inside.label == "inside" and item.lead in {"", "at"}:
+        new = any(word(toks, k) == "new" for k in range(inside.start, inside.end))
+        return inside.end, replace(item, lead="new" if new else "inside")
+    cue = _behind(item, toks, cues)
+    if cue is None or item.lead not in {"", "at", "to"}:
+        return item.end, item
+    return _led_by(cue, item, toks)
+
+
+def _of_a_scale(item: Item, toks: Toks) -> tuple[int, Item]:
+    """ "air leak 2/7": grade 2 of a scale that ends at 7."""
+    end = item.end
+    if word(toks, end) == "/" and glued(toks, end) and glued(toks, end + 1) and is_digits(toks, end + 1):
+        return end + 2, replace(item, end=end + 2, clocks=NO_CLOCKS)
+    return end, item
+
+
+def _behind(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> Cue | None:
+    at = item.end + 1 if word(toks, item.end) in {"of", "on", "in"} else item.end
+    if at not in cues or cues[at].label == "filler":
+        at += word(toks, at - 1) == "in" and word(toks, at) == "the"
+    return cues.get(at)
+
+
+def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
+    behind = number_follows(toks, cue.end)
+    if cue.label == "level" and word(toks, cue.end - 1) in MANY_LINES and item.clocklike:
+        return item.end, replace(item, lead="timeword")
+    if cue.label == "old" and cue.start > item.end and not behind:
+        return cue.end, replace(item, lead="old")
+    if cue.label in {"amount", "out", "output"} and not behind:
+        return cue.end, replace(item, lead="output" if cue.label == "output" else "amount")
+    if cue.label == "opens" and word(toks, cue.start) in {"drained", "out"} and not behind:
+        return cue.end, replace(item, lead="opens")
+    small = item.amount is not None and item.amount <= LITTLE
+    if cue.label in CHECKS and small and not behind:
+        return cue.end, replace(item, lead=cue.label)
+    return item.end, item

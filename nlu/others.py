@@ -1,0 +1,44 @@
+"""A word or sign that is no cue, number, time or label: what it leaves on a way."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from .items import Item
+from .numbers import Toks, starts_number, word
+from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
+from .patterns.leads import BREAKS, KEEPS_LEAD
+from .ways import Way
+
+
+def other_word(toks: Toks, i: int, way: Way, *, voice: bool) -> tuple[int, Way]:
+    """The place behind it, and the way with what it leaves: a tube, a stop, a sign, an unread word."""
+    text = word(toks, i)
+    if text == "m" and starts_number(toks, i + 1):
+        return i + 1, way.with_item(Item("tube", i, i + 1, name="mediastinal"), way.lead, at=way.at)
+    if text in {"hundred", "thousand"}:
+        return i + 1, way.with_item(Item("bad", i, i + 1, lead=way.lead))
+    if text == "ago" or (text == "before" and word(toks, i - 1) in MINUTE_WORDS | HOUR_WORDS):
+        return i + 1, way.with_item(Item("bad", i, i + 1, lead="at"))
+    if text == "r":
+        return i + 1, way.with_item(Item("tube", i, i + 1, name="right"), way.lead, at=way.at)
+    if text == "one":
+        return i + 1, way
+    if text == "s" and word(toks, i - 1) == "'":
+        return i + 1, way
+    if text == "@":
+        return i + 1, way.after_at()
+    if text == "?" and word(toks, i + 1).isalpha() and toks[i + 1].glued:
+        return i + 1, way
+    if text == "?":
+        return i + 1, way.with_item(Item("cue", i, i + 1, "mark_of_question"))
+    if text in KEEPS_LEAD and way.lead:
+        kept = replace(way, items=(*way.items, Item("sep", i, i + 1, text))) if text == "," else way
+        return i + 1, kept
+    if text == "." and i + 1 < len(toks) and (way.about or (way.lead and voice)):
+        return i + 1, way
+    if text in BREAKS:
+        return i + 1, way.with_item(Item("sep", i, i + 1, text))
+    if not text[0].isalnum():
+        return i + 1, way
+    return i + 1, way.with_item(Item("cue", i, i + 1, "word", text))

@@ -1,0 +1,37 @@
+""" "On nights": which of the unit's shifts that is, seen from the moment of arrival. Called by `queries`."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime, time, timedelta
+from typing import Literal
+
+INSIDE = {"nights": time(3), "days": time(12)}
+"""An hour that lies in every night shift, and in every day shift."""
+JUST_BEGUN = timedelta(hours=2)
+"""So early in a night shift, "on nights" may well be the night before."""
+
+
+def named_shift(
+    name: str, arrived: datetime, starts: Sequence[time]
+) -> Literal["shift", "last_shift"] | None:
+    """The shift at hand or the one before, if it is the one named; nothing where that is not sure."""
+    if name not in INSIDE or not starts:
+        return None
+    begins = _begins(arrived, starts)
+    if _is_inside(begins[2], begins[3], INSIDE[name]):
+        return "shift" if arrived - begins[2] >= JUST_BEGUN else None
+    return "last_shift" if _is_inside(begins[1], begins[2], INSIDE[name]) else None
+
+
+def _begins(arrived: datetime, starts: Sequence[time]) -> list[datetime]:
+    """Three starts of shifts up to the arrival and the next one, by the clocks of the ward."""
+    days = [arrived.date() + timedelta(days=k) for k in (-3, -2, -1, 0, 1)]
+    found = sorted(datetime.combine(day, start, arrived.tzinfo) for day in days for start in starts)
+    now = sum(at <= arrived for at in found)
+    return found[now - 3 : now + 1]
+
+
+def _is_inside(begin: datetime, end: datetime, hour: time) -> bool:
+    days = {begin.date(), end.date()}
+    return any(begin <= datetime.combine(day, hour, begin.tzinfo) < end for day in days)

@@ -1,0 +1,120 @@
+"""What an accepted reading would leave unexplained although it could change it: then it is asked.
+
+`leftovers` looks at what stands right beside a number. Here the whole clause counts: a bare number, an
+event or a query is only certain if nothing in its clause asks, is of another device or another matter,
+or was not understood. Called by `leftovers` for typed messages.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from .items import Item
+from .numbers import Toks, glued, word
+from .patterns.remarks import REMARKS
+from .weighty import CLOSING, DOERS
+
+ENDS = frozenset({",", ";", ".", "!", "but", "then", "and", "&", "also", "plus", "|"})
+ASKING = frozenset(
+    {"what", "what's", "whats", "how", "how's", "hows", "when", "when's", "whens", "who", "which"}
+)
+AMOUNTS = frozenset({"level", "volume", "output", "bad"})
+NAMES = frozenset({"level", "levelat", "old", "new", "opens", "amount", "output", "tubeword", "canister"})
+
+
+def unexplained(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """One line for each sign, anywhere in a clause, that its number or event may be something else."""
+    yield from _asking(items, toks)
+    yield from _elsewhere(items, toks)
+    for clause in clauses(items):
+        yield from _of_another(clause)
+        yield from _unread(clause, toks)
+        yield from _dated(clause)
+        yield from _fluid_amount(clause)
+
+
+def clauses(items: tuple[Item, ...]) -> Iterator[tuple[Item, ...]]:
+    """The stretches between strong stops."""
+    found: list[Item] = []
+    for item in items:
+        if item.role == "sep" and item.value in ENDS:
+            yield tuple(found)
+            found = []
+        else:
+            found.append(item)
+    yield tuple(found)
+
+
+def _asking(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "what was 12 at 1500": a message that begins by asking tells nothing."""
+    said = next((i for i in items if i.role not in {"bed", "sep"} and i.value != "bed"), None)
+    asks = said is not None and said.role == "cue" and said.value in {"question", "ask", "word"}
+    if said is not None and asks and word(toks, said.start) in ASKING:
+        yield from ("a question tells no number" for i in items if i.role in AMOUNTS)
+
+
+def asking_aloud(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """Dictated "three right when thirty": a word that asks, in what should be a line, was misheard."""
+    asks = any(i.role == "cue" and i.value == "question" and word(toks, i.start) in ASKING for i in items)
+    if asks and any(i.role == "level" for i in items):
+        yield "a question tells no number"
+
+
+def _of_another(clause: tuple[Item, ...]) -> Iterator[str]:
+    """ "wound vac canister changed", "20g IV placed": an event of another device."""
+    foreign = any(i.role == "foreign" for i in clause)
+    yield from ("the event may be of another device" for i in clause if foreign and _is_event(i))
+
+
+def _elsewhere(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "done with 12, going home": the bed was told of something that was not understood."""
+    parts = list(clauses(items))
+    for clause in parts:
+        if not any(_is_event(i) for i in clause) or any(i.role == "bed" for i in clause):
+            continue
+        of_bed = next((c for c in parts if any(i.role == "bed" for i in c)), ())
+        told = any(i.role == "level" or _is_event(i) for i in of_bed)
+        if not told and any(_is_strange(i, toks) for i in of_bed):
+            yield "the event may be of somebody else"
+
+
+def _is_event(item: Item) -> bool:
+    return item.role == "cue" and item.value == "kind" and item.name in CLOSING
+
+
+def _unread(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "got 500 LR bolus": a bare number with a word in its clause that may say what it is."""
+    bare = [i for i in clause if i.role == "level" and i.lead in {"", "at"}]
+    named = any(i.role == "cue" and i.value in NAMES for i in clause)
+    if not bare or named:
+        return
+    for item in clause:
+        if _is_strange(item, toks) and not _is_far_behind(item, clause):
+            yield f"{item.name!r} may say what the number is"
+
+
+def _is_strange(item: Item, toks: Toks) -> bool:
+    unread = item.role == "cue" and item.value == "word" and item.name not in REMARKS | DOERS
+    return unread and not (glued(toks, item.start) and len(item.name) == 1)
+
+
+def _is_far_behind(item: Item, clause: tuple[Item, ...]) -> bool:
+    """Whether a remark had begun before this word: more than three words behind the number."""
+    return item.start > max(i.end for i in clause if i.role == "level") + 3
+
+
+def _dated(clause: tuple[Item, ...]) -> Iterator[str]:
+    """ "chest tube day 3": the number behind a word for a length of time is no level."""
+    for before, item in pairwise(clause):
+        counted = before.role == "cue" and before.value in {"window", "span"} and before.end == item.start
+        if counted and item.role == "level" and not item.lead:
+            yield "a number behind a word for a time is no level"
+
+
+def _fluid_amount(clause: tuple[Item, ...]) -> Iterator[str]:
+    """ "serosang 50 ml", "50 ml of blood": a level, or how much of it came?"""
+    for before, item in pairwise(clause):
+        fluid = before.role == "cue" and before.value == "fluid" and before.end == item.start
+        if fluid and item.role == "level" and item.unit and item.lead in {"", "at"}:
+            yield "an amount of a fluid may be no level"
