@@ -12,6 +12,7 @@ from bot.engine.entries import Left, Removed
 from bot.engine.ledger import Ledger
 from bot.engine.shifts import boundary, shift_at, shift_sum
 from bot.engine.values import Interval, Level, Shift
+from bot.wording import formats
 from bot.wording.gsm import gsm_only
 from bot.wording.queries.rows import row_text
 from bot.wording.readback import LineRead, Where, fact_text, fixed_text, former_text, line_text, shift_text
@@ -35,7 +36,7 @@ def read_back(bedside: Bedside, part: Part) -> list[str]:
 
 
 def _sentence(bedside: Bedside, ledger: Ledger, recorded: Recorded) -> str:
-    where = Where(bed=recorded.said_bed, tube=ledger.tube or recorded.said_tube, now_bed=ledger.bed)
+    where = Where(bed=recorded.said_bed, tube=_tube(ledger, recorded), now_bed=ledger.bed)
     level = ledger.level_of(recorded.entry)
     read = _line_read(bedside, ledger, recorded.entry, level)
     if read is None:
@@ -45,6 +46,13 @@ def _sentence(bedside: Bedside, ledger: Ledger, recorded: Recorded) -> str:
     if recorded.was is not None:
         return fixed_text(where, read, recorded.was, bedside.view)
     return f"{line_text(where, read, bedside.view)}{_former(bedside, ledger, where)}"
+
+
+def _tube(ledger: Ledger, recorded: Recorded) -> str | None:
+    """The tube as it is read back: of joined ones all of them."""
+    if recorded.said_tube in ledger.joined:
+        return formats.listed(ledger.joined)
+    return ledger.tube or recorded.said_tube
 
 
 def _former(bedside: Bedside, ledger: Ledger, where: Where) -> str:

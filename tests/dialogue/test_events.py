@@ -174,3 +174,15 @@ def test_a_tube_told_late_is_not_overdue_while_its_level_is_asked_for() -> None:
     told = Ward().says("Amy", "new chest tube bed 6 at 0700", at="10:00")
     assert "what does the canister read now?" in told.reply
     assert "overdue" not in told.reply
+
+
+@pytest.mark.parametrize("query", ["handoff 2", "when is bed 2 full"])
+def test_a_canister_whose_tube_is_out_fills_no_further(query: str) -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 2 mark 250", at="05:00")
+    ward.says("Amy", "bed 2 mark 300", at="06:00")
+    assert "full about" in ward.says("Amy", query, at="06:01").reply
+    ward.says("Amy", "tube out bed 2, final 310", at="06:50")
+    told = ward.says("Amy", query, at="06:53").reply
+    assert "310" in told
+    assert "full about" not in told

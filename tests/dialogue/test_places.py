@@ -188,3 +188,10 @@ def test_a_line_for_the_bed_that_the_patient_left_can_be_sent_on_by_an_answer(an
     asked = ward.says("Ben", "bed 11 mark 345", at="06:45")
     assert 'say "bed 15"' in asked.reply
     assert ward.says("Ben", answer, at="06:46").chart == [(45, "06:00", "06:45")]
+
+
+def test_a_line_of_one_of_the_joined_tubes_is_read_back_as_of_both() -> None:
+    ward = Ward()
+    ward.says("Amy", "new chest tubes bed 12 left and right y-connected, empty", at="06:00")
+    answer = ward.says("Amy", "bed 12 left mark 70", at="06:57")
+    assert "Bed 12 left and right, 06:57, line 70 mL. Chart 70 mL" in answer.reply

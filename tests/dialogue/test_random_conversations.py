@@ -92,7 +92,8 @@ class Conversations(RuleBasedStateMachine):
         self.told: list[tuple[str, Heard]] = []
         self.known: set[str] = set()
         self.last_level = dict.fromkeys(BEDS, 0)
-        self.say("Zoe", "bed CT4 mark 1777 at 0758", "07:59")
+        self.say("Zoe", "bed CT4 mark 9876 at 0758", "07:58")
+        self.say("Zoe", "yes", "07:59")
 
     def say(self, who: str, text: str, at: str | None = None, *, voice: bool = False) -> None:
         """Send it, and hold what it recorded against its reply."""
@@ -102,7 +103,7 @@ class Conversations(RuleBasedStateMachine):
         self._read_back(text, heard)
 
     def _chart(self, heard: Heard) -> None:
-        if heard.json["id"] == "msg-1":
+        if heard.json["id"] in ("msg-1", "msg-2"):
             return
         struck = {
             (row["bed"], row["tube"], old["from"], old["to"], old["volume_ml"])
@@ -245,7 +246,7 @@ class Conversations(RuleBasedStateMachine):
         """The alphabet of a text message, and no bed, name or level of the other unit."""
         for who, heard in self.told[-1:]:
             assert is_gsm(heard.reply)
-            foreign = ("1, 2", "Amy") if who == "Zoe" else ("CT4", "Zoe", "1,777", "Other")
+            foreign = ("1, 2", "Amy") if who == "Zoe" else ("CT4", "Zoe", "9,876", "Other")
             assert not any(word in heard.reply for word in foreign)
 
 

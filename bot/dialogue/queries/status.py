@@ -67,8 +67,8 @@ def check_lines(desk: Desk, bed: str, ledger: Ledger) -> tuple[str, ...]:
 
 
 def forecast_line(desk: Desk, ledger: Ledger) -> str:
-    """When the canister is three quarters full and full; empty with no line, or once tipped over."""
-    if ledger.last is None or ledger.canisters[-1].tipped:
+    """When the canister is three quarters full and full; empty with no line, once tipped over or out."""
+    if ledger.last is None or ledger.canisters[-1].tipped or not ledger.is_open():
         return ""
     recent = recent_rate(ledger, desk.now)
     return words.forecast_text(

@@ -21,6 +21,10 @@ TREND = timedelta(hours=8)
 """How far back the trend goes unless asked otherwise. Common practice, no source."""
 
 
+USUAL = ("shift", "24h", "placement")
+"""What a total without a window tells."""
+
+
 def last(desk: Desk, found: Found) -> tuple[str, ...]:
     """The last line of each tube, what it charted, and the running shift sum."""
     return tuple(line for ledger in found.drains for line in _last_of(desk, found.bed, ledger))
@@ -53,9 +57,11 @@ def total(desk: Desk, found: Found) -> tuple[str, ...]:
 
 def _usual(desk: Desk, found: Found) -> tuple[str, ...]:
     """This shift, 24 h and all; the last shift too while no tube has a sum of this one."""
-    running = span(desk, "shift")
-    begun = any(running.sum_of(ledger, desk).volume_ml is not None for ledger in found.drains)
-    return ("shift", "24h", "placement") if begun else ("shift", "last_shift", "24h", "placement")
+    running, before = (
+        any(span(desk, shift).sum_of(ledger, desk).volume_ml is not None for ledger in found.drains)
+        for shift in ("shift", "last_shift")
+    )
+    return ("shift", "last_shift", "24h", "placement") if before and not running else USUAL
 
 
 def trend(desk: Desk, found: Found) -> tuple[str, ...]:
