@@ -17,6 +17,7 @@ from bot.dialogue.slots import Lacking, built, filled
 from bot.engine.entries import Exchanged, Left
 from bot.unit import Unit
 from nlu.statements import Corrected, Mark, Parsed, Statement, Unclear
+from nlu.statements import Exchanged as ChangedCanister
 
 _OWN: Final = frozenset({"bed", "tube", "at", "spans"})
 _AMENDED: Final = re.compile(r"\bamend", re.IGNORECASE)
@@ -108,7 +109,7 @@ def in_ledger_words(parsed: Parsed) -> Message:
         else:
             said.append(whole_fix)
     for statement in parsed.statements:
-        doubtful = _line_or_final(statement, parsed.text)
+        doubtful = None if _has_its_final(statement, parsed) else _line_or_final(statement, parsed.text)
         if doubtful is not None:
             unclear.append(doubtful)
             continue
@@ -143,6 +144,14 @@ def _built(statement: Statement, text: str) -> Said | Lacking:
     if slots.kind == "acknowledged" and _AMENDED.search(text):
         slots = filled(slots, "amended", True)
     return built(slots)
+
+
+def _has_its_final(statement: Statement, parsed: Parsed) -> bool:
+    """Whether the message tells the old canister's level as such: then another level is the new one's."""
+    return any(
+        isinstance(each, ChangedCanister) and each.bed == statement.bed and each.final_ml is not None
+        for each in parsed.statements
+    )
 
 
 def _line_or_final(statement: Statement, text: str) -> NotSure | None:

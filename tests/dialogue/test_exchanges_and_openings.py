@@ -96,3 +96,12 @@ def test_a_line_after_an_exchange_says_that_the_final_level_is_not_told_yet() ->
     assert "Final level at 04:10 not told yet." in ward.says("Ben", "bed 8 mark 50", at="04:30").reply
     ward.says("Ben", "bed 8 old one was 655", at="04:31")
     assert "not told yet" not in ward.says("Ben", "bed 8 mark 60", at="04:40").reply
+
+
+def test_an_exchange_with_its_final_level_and_the_new_canisters_line_are_one_message() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 8 mark 1820 at 0300", at="03:01")
+    text = "changed the canister bed 8 at 0330, old one 1860, now 60 at 0400"
+    answer = ward.says("Amy", text, at="04:01")
+    assert answer.status == "recorded"
+    assert answer.chart == [(40, "03:00", "03:30"), (60, "03:30", "04:00")]
