@@ -150,8 +150,11 @@ def _holds_again(bedside: Bedside, entry: Entry) -> str:
     """The line that counts as before, once its correction or withdrawal is taken back."""
     if not isinstance(entry.payload, Correction | Withdrawal):
         return ""
-    level = bedside.ledger(entry.drain).level_of(entry.payload.target)
-    return f" The line is {formats.ml(level.level_ml)} again." if level else ""
+    ledger = bedside.ledger(entry.drain)
+    level, event = ledger.level_of(entry.payload.target), ledger.effective(entry.payload.target)
+    if level is not None:
+        return f" The line is {formats.ml(level.level_ml)} again."
+    return f" It holds again: {row_text(event.payload)}." if event is not None else ""
 
 
 def _nothing(text: str) -> Part:

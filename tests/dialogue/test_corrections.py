@@ -263,3 +263,12 @@ def test_a_correction_of_a_final_level_is_not_of_the_last_line_of_the_new_canist
         in answer.reply
     )
     assert ward.levels("5") == [950, 985, 30]
+
+
+def test_what_was_scratched_by_mistake_holds_again_and_is_named() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 3 disconnected", at="06:01")
+    ward.says("Amy", "scratch that", at="06:02")
+    again = ward.says("Amy", "scratch that", at="06:03").reply
+    assert "It holds again: disconnected." in again
+    assert "URGENT: tubing off the canister" in again

@@ -105,3 +105,12 @@ def test_an_exchange_with_its_final_level_and_the_new_canisters_line_are_one_mes
     answer = ward.says("Amy", text, at="04:01")
     assert answer.status == "recorded"
     assert answer.chart == [(40, "03:00", "03:30"), (60, "03:30", "04:00")]
+
+
+def test_what_an_exchange_ends_in_the_minute_of_the_next_line_is_one_volume_to_copy() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 21 mark 300", at="10:00")
+    ward.says("Amy", "bed 21 mark 40", at="11:00")
+    ward.says("Amy", "new canister", at="11:01")
+    assert "Amend: 10:00-11:00 40 to 80 mL." in ward.says("Amy", "340", at="11:02").reply
+    assert ward.says("Amy", "chart 21", at="11:03").reply.endswith("To chart:\n10:00-11:00 80 mL")

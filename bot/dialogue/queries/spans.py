@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
 
 from bot.dialogue.queries.desk import Desk
@@ -35,7 +35,7 @@ class Span:
 
     def steps(self, ledger: Ledger, desk: Desk) -> tuple[Interval, ...]:
         """The volumes to chart that this window holds, those of a shift being the ones that it charts."""
-        steps = intervals(ledger, desk.schedule)
+        steps = _by_moment(intervals(ledger, desk.schedule))
         if self.shift is not None:
             return tuple(step for step in steps if step.shift.start == self.shift.start)
         held = self.sum_of(ledger, desk)
@@ -51,6 +51,27 @@ class Span:
     def told_sum(self, held: Sum, desk: Desk) -> str:
         """The same for a sum that is at hand."""
         return sum_text(self.label, held, desk.view, self.begin)
+
+
+def _by_moment(steps: tuple[Interval, ...]) -> tuple[Interval, ...]:
+    """With what ends at the moment where it begins, as an exchange does, told in one with the one before."""
+    found: list[Interval] = []
+    for step in steps:
+        if found and step.begin.at == step.end.at and found[-1].end == step.begin:
+            found[-1] = _joined(found[-1], step)
+        else:
+            found.append(step)
+    return tuple(found)
+
+
+def _joined(first: Interval, second: Interval) -> Interval:
+    return replace(
+        first,
+        end=second.end,
+        volume_ml=first.volume_ml + second.volume_ml,
+        at_least=first.at_least or second.at_least,
+        between=(*first.between, first.end, *second.between),
+    )
 
 
 def span(desk: Desk, window: SpanAsked) -> Span:
