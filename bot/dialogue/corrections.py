@@ -14,7 +14,15 @@ from bot.dialogue.part import Part, Recorded
 from bot.dialogue.pending import Ask, Grant, Pending
 from bot.dialogue.said import Fix, Report
 from bot.dialogue.said_json import loaded
-from bot.dialogue.targets import Target, candidates, may_change, target_of, tell_author, too_old
+from bot.dialogue.targets import (
+    Target,
+    candidates,
+    may_change,
+    repeats_of,
+    target_of,
+    tell_author,
+    too_old,
+)
 from bot.engine.entries import Correction, FinalLevel, Line, Withdrawal
 from bot.wording import formats, questions
 from bot.wording.gsm import gsm_only
@@ -89,7 +97,9 @@ def _in_place(bedside: Bedside, said: Fix, found: Target, grant: Grant) -> Part:
         level_ml=told if told != level.level_ml else None,
         at=at if at != level.at else None,
     )
-    correction, open_doubts = admitted_correction(bedside, found.ledger, correction, told, grant)
+    gone = (Withdrawal(target=each) for each in repeats_of(found, own=True))
+    alone = bedside.supposed(found.ledger, level.at, *gone)
+    correction, open_doubts = admitted_correction(bedside, alone, correction, told, grant)
     spot = Spot(bed=found.spot().bed, tube=found.ledger.tube, at=at, ledger=found.ledger)
     if open_doubts:
         reading = FinalLevel(level_ml=told) if level.kind == "final" else Line(level_ml=told)
@@ -102,6 +112,8 @@ def _in_place(bedside: Bedside, said: Fix, found: Target, grant: Grant) -> Part:
 def record_fix(bedside: Bedside, found: Target, correction: Correction) -> Part:
     """The correction on the ledger; the one who entered the line is told."""
     at = correction.at or found.level.at
+    for repeat in repeats_of(found, own=True):
+        bedside.record(found.ledger.drain, found.level.at, Withdrawal(target=repeat))
     entry = bedside.record(found.ledger.drain, at, correction)
     told = tell_author(bedside, found, "corrected")
     spot = found.spot()

@@ -45,7 +45,7 @@ def target_of(bedside: Bedside, said: Fix | TakeBack, grant: Grant) -> Target | 
     if said.bed not in bedside.context.unit.beds:
         return _no_bed(bedside, said, grant)
     found = candidates(bedside, said)
-    exact = _matching(bedside, said, found)
+    exact = _counted(_matching(bedside, said, found))
     match exact:
         case (one,) if _is_sure(bedside, said, one):
             return one
@@ -163,6 +163,27 @@ def _matching(bedside: Bedside, said: Fix | TakeBack, found: tuple[Target, ...])
         and (was_ml is None or target.level.level_ml == was_ml)
     )
     return tuple(target for target in found if target in exact or _is_swapped(bedside, said, target))
+
+
+def _counted(exact: tuple[Target, ...]) -> tuple[Target, ...]:
+    """Without the repeats of a line that is among them, of its minute: they go with it."""
+    named = {each.level.entry for each in exact}
+    repeats = {repeat for each in exact if each.level.entry in named for repeat in repeats_of(each)}
+    return tuple(each for each in exact if each.level.entry not in repeats)
+
+
+def repeats_of(target: Target, *, own: bool = False) -> tuple[str, ...]:
+    """The entries that told this line again in its minute; `own`: by whoever told it first.
+
+    Another nurse who read the same has borne it out: that does not go with a correction.
+    """
+    ledger, level = target.ledger, target.level
+    told = [(each, ledger.effective(each)) for each, counted in ledger.duplicates if counted == level.entry]
+    return tuple(
+        each
+        for each, entry in told
+        if entry is not None and abs(entry.at - level.at) < _NEAR and (not own or entry.who == level.who)
+    )
 
 
 def _is_swapped(bedside: Bedside, said: Fix | TakeBack, target: Target) -> bool:

@@ -12,7 +12,7 @@ from bot.dialogue.part import Part
 from bot.dialogue.pending import Grant, Pending
 from bot.dialogue.said import TakeBack
 from bot.dialogue.said_json import loaded
-from bot.dialogue.targets import Target, may_change, target_of, tell_author, too_old
+from bot.dialogue.targets import Target, may_change, repeats_of, target_of, tell_author, too_old
 from bot.engine.entries import Correction, Entry, Opened, Placed, Withdrawal
 from bot.store.claims import MessageRow
 from bot.store.questions import Question
@@ -39,6 +39,8 @@ def take_back(bedside: Bedside, said: TakeBack, grant: Grant) -> Part:
 
 def withdraw_line(bedside: Bedside, found: Target) -> Part:
     """One line withdrawn; the one who entered it is told."""
+    for repeat in repeats_of(found):
+        bedside.record(found.ledger.drain, found.level.at, Withdrawal(target=repeat))
     entry = bedside.record(found.ledger.drain, found.level.at, Withdrawal(target=found.level.entry))
     told = tell_author(bedside, found, "withdrawn")
     gone = gone_text(bedside, found, found.level.at)

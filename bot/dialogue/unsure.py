@@ -13,9 +13,10 @@ from bot.dialogue.dangers import dangers_of
 from bot.dialogue.locate import is_tube
 from bot.dialogue.part import BedCaution, Part
 from bot.dialogue.pending import Ask, Grant, Pending
-from bot.dialogue.said import Amount, NotSure, Report, Said, Slots, Value
+from bot.dialogue.queries import OF_UNIT
+from bot.dialogue.said import Amount, NotSure, Query, Report, Said, Slots, Value
 from bot.dialogue.slots import Lacking, built, filled, whose
-from bot.dialogue.take import take
+from bot.dialogue.take import take, take_query
 from bot.engine.entries import Line
 from bot.wording import formats, questions, small_talk
 from bot.wording.gsm import gsm_only
@@ -45,7 +46,18 @@ def ask_not_sure(bedside: Bedside, item: NotSure) -> Part:
         return _ask_which(bedside, item, readings)
     if item.partial is None or item.slot == "kind":
         return _not_understood(bedside, item)
+    of_unit = _of_unit(item)
+    if of_unit is not None:
+        return take_query(bedside, of_unit)
     return ask_slot(bedside, item.partial, item.slot, item.text, item.choices)
+
+
+def _of_unit(item: NotSure) -> Query | None:
+    """What was asked without a bed and can be told of every bed."""
+    if item.slot != "bed" or item.choices or item.partial is None or item.partial.tube is not None:
+        return None
+    query = built(item.partial)
+    return query if isinstance(query, Query) and query.topic in OF_UNIT else None
 
 
 def _not_understood(bedside: Bedside, item: NotSure) -> Part:

@@ -151,3 +151,12 @@ def test_a_level_asked_for_can_be_answered_with_its_time() -> None:
 
 def test_a_query_about_a_bed_that_the_unit_does_not_have_names_it() -> None:
     assert Ward().says("Amy", "bed 99?").reply.startswith("There is no bed 99 in Harbour Ward.")
+
+
+@pytest.mark.parametrize("topic", ["rate", "capacity", "checks", "last"])
+def test_what_can_be_told_of_every_bed_is_told_of_every_bed_where_none_is_named(topic: str) -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 1 mark 100; bed 2 mark 200", at="06:00")
+    told = ward.says("Amy", topic, at="06:01")
+    assert told.status == "told"
+    assert {"Bed 1", "Bed 2"} <= {line.partition(":")[0] for line in told.reply.split("\n")}

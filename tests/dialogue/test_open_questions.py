@@ -285,7 +285,7 @@ def test_a_reading_whose_bed_was_never_said_is_shown_to_its_sender_until_it_is_t
 
 def test_a_question_about_a_query_is_no_unconfirmed_reading() -> None:
     ward = Ward()
-    asked = ward.says("Amy", "what was it at 7 last night", at="07:01")
+    asked = ward.says("Amy", "what was charted at 7 last night", at="07:01")
     assert asked.reply.startswith("Which bed?")
     assert "Not recorded yet" not in ward.says("Amy", "bed 3 mark 100", at="07:02").reply
     assert "no open questions and no unconfirmed readings" in ward.says("Amy", "open", at="07:30").reply

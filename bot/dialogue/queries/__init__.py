@@ -16,7 +16,7 @@ from bot.engine.patient import Patient
 from bot.store.book import Book
 from bot.wording.queries import nothing
 
-__all__ = ["QueryReply", "answer_query"]
+__all__ = ["OF_UNIT", "QueryReply", "answer_query"]
 
 _BED: Mapping[Topic, Callable[[Desk, Found], tuple[str, ...]]] = {
     "last": volumes.last,
@@ -38,6 +38,10 @@ _UNIT: Mapping[Topic, Callable[[Desk, tuple[Patient, ...]], tuple[str, ...]]] = 
     "capacity": status.capacity_of_unit,
     "checks": status.checks_of_unit,
 }
+
+
+OF_UNIT = frozenset(_UNIT)
+"""What can be asked of all beds at once; the unit's beds and its open questions are topics of their own."""
 
 
 def answer_query(query: Query, context: Context, book: Book) -> QueryReply:
