@@ -191,7 +191,8 @@ def _is_swapped(bedside: Bedside, said: Fix | TakeBack, target: Target) -> bool:
     was_ml = said.was_ml if isinstance(said, Fix) else None
     if said.at is not None and was_ml is None and isinstance(said, Fix):
         local = said.at.astimezone(bedside.context.unit.zone)
-        return target.level.level_ml == local.hour * 100 + local.minute
+        hours = (local.hour, local.hour % 12 or 12)  # "600" may be six in the evening
+        return target.level.level_ml in tuple(hour * 100 + local.minute for hour in hours)
     if said.at is None and was_ml is not None:
         moment = hhmm(bedside, was_ml)
         return moment is not None and abs(target.level.at - moment) < _NEAR

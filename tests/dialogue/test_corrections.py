@@ -272,3 +272,13 @@ def test_what_was_scratched_by_mistake_holds_again_and_is_named() -> None:
     again = ward.says("Amy", "scratch that", at="06:03").reply
     assert "It holds again: disconnected." in again
     assert "URGENT: tubing off the canister" in again
+
+
+def test_a_number_that_is_one_lines_level_and_the_time_of_another_is_asked() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 500 at 1800", at="18:01")
+    ward.says("Amy", "bed 12 mark 600 at 2000", at="20:01")
+    asked = ward.tells("Amy", Fix(bed="12", at=ward.utc("18:00"), to_at=ward.utc("19:30")), at="20:05")
+    assert "which line, 18:00 500 mL or 20:00 600 mL?" in asked.reply
+    ward.says("Amy", "second", at="20:06")
+    assert [each.at for each in ward.ledger("12").levels] == [ward.utc("18:00"), ward.utc("19:30")]
