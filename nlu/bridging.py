@@ -20,7 +20,7 @@ def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, 
     if any(c.label == "kind" for c in cues):
         return cues
     beds = [(start, end, BRIDGED) for start, end in _beds(toks, written)]
-    tubes = [(start, end, NAMED) for start, end in _tubes(cues)]
+    tubes = [(start, end, NAMED) for start, end in [*_tubes(cues), *_letters(toks)]]
     for start, end, kinds in [*beds[:MOST], *tubes[:MOST]]:
         for cue in pipeline().cues([*toks[:start], *toks[end:]]):
             cue = _placed_drain(cue, [*toks[:start], *toks[end:]]) if kinds is NAMED else cue
@@ -58,6 +58,13 @@ def _tubes(cues: tuple[Cue, ...]) -> list[tuple[int, int]]:
         else:
             found.append((cue.start, cue.end))
     return found
+
+
+def _letters(toks: Toks) -> Iterator[tuple[int, int]]:
+    """Where a side is a letter behind the word new: "new R CT"."""
+    for i, tok in enumerate(toks):
+        if tok.text in {"l", "r"} and word(toks, i - 1) in {"new", "fresh", "second", "another"}:
+            yield i, i + 1
 
 
 def _beds(toks: Toks, written: Mapping[int, tuple[int, str]]) -> Iterator[tuple[int, int]]:

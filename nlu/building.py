@@ -143,6 +143,8 @@ class Builder:
         values: dict[str, Any] = {}
         for name, item in draft.checks.items():
             values[CHECK_SLOTS[name]] = _check_value(name, item)
+        if values.get("leak_grade") == 0 and values.get("air_leak") == "present":
+            values["air_leak"] = "none"
         if values.get("leak_grade") is not None and "air_leak" not in values:
             values["air_leak"] = "present" if values["leak_grade"] else "none"
         return Checked(**values), {CHECK_SLOTS[n]: i for n, i in draft.checks.items()}

@@ -2,93 +2,20 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
 from datetime import datetime
 
 from .items import RECENT, Item
 from .labels import tube_name
 from .moments import LIST_REACH, since
 from .numbers import Toks, word
+from .sides import TOWARD, TURNS, Sides
 from .statements import Corrected, Statement, Unclear, Withdrawn
 
-TURNS = frozenset(
-    {
-        "should be",
-        "should have been",
-        "should read",
-        "should say",
-        "meant",
-        "i meant",
-        "was actually",
-        "actually was",
-        "is actually",
-        "supposed to be",
-        "was supposed to be",
-        "should've been",
-        "should have read",
-        "that should be",
-        "it should be",
-        "that should have been",
-        "was really",
-        "that should read",
-        "has to be",
-        "actually",
-        "make it",
-        "make that",
-        "correct to",
-        "really",
-    }
-)
-TOWARD = frozenset(
-    {
-        "should be",
-        "should have been",
-        "meant",
-        "i meant",
-        "supposed to be",
-        "was supposed to be",
-        "should've been",
-        "that should be",
-        "it should be",
-        "that should have been",
-        "make it",
-        "make that",
-    }
-)
+ENTERED = frozenset({"entered", "put", "charted", "typed", "wrote", "recorded", "texted", "sent", "logged"})
+FAR_OVER = 10
+"""A level so many times what follows was not mistyped for it."""
 LINE_WORDS = frozenset({"level", "old"})
-
-
-@dataclass(slots=True)
-class Sides:
-    """The values of one sort: said to be wrong, said to be right, or neither."""
-
-    was: list[Item] = field(default_factory=list)
-    now: list[Item] = field(default_factory=list)
-    free: list[Item] = field(default_factory=list)
-
-    @property
-    def crowded(self) -> bool:
-        """Whether more was said than one wrong and one right value."""
-        return len(self.was) > 1 or len(self.now) > 1 or len(self.free) > 1 or len(self.all) > 2
-
-    @property
-    def all(self) -> list[Item]:
-        """Every value."""
-        return [*self.was, *self.free, *self.now]
-
-    def pair(self, *, alone_is_wrong: bool) -> tuple[Item | None, Item | None]:
-        """The wrong and the right value; one that stands alone belongs to the side given."""
-        was, now = self.was[:1], self.now[:1]
-        for item in self.free:
-            if now and not was:
-                was = [item]
-            elif was and not now:
-                now = [item]
-            elif alone_is_wrong:
-                was = [item]
-            else:
-                now = [item]
-        return (was[0] if was else None), (now[0] if now else None)
 
 
 def is_correction(items: tuple[Item, ...], toks: Toks) -> bool:
@@ -183,6 +110,8 @@ class Correction:
                 self.toward = phrase.get(item.start, "") in TOWARD
             case "cue" if item.value == "neg":
                 self.negated = True
+            case "cue" if item.value == "timeword" and phrase.get(item.start, "").startswith("time"):
+                self.wrong_time = True
             case "cue" if item.value == "filler" and phrase.get(item.start) == "to":
                 self.turned = True
             case "bed":
@@ -225,16 +154,33 @@ class Correction:
             bool(item.clocks) and item.clocklike and not item.unit and item.within(LIST_REACH, self.arrived)
         )
         by_place = item.lead in {"at", "timeword"} or self._names_line(nxt) or item.amount is None
-        if timely and self._is_retimed(item):
+        if self._is_entered(item):
+            self.nums.was.append(item)
+        elif timely and self._is_line_of_pair(item):
+            self._add(self.times, item, line=True)
+        elif timely and self._is_retimed(item):
             self.times.now.append(item)
         elif timely and (by_place or self.wrong_time or self._names_its_line(item)):
             self._time(item, nxt)
         elif item.amount is None or item.negative or item.unit == "bad":
             self.odd = True
         elif item.label is not None and item.lead in {"", "to"} and not item.unit and self._wants_bed():
-            self._add(self.beds, item)
+            where = word(self.toks, item.start - 1) in {"for", "on", "in"} and len(self.tubes.all) == 2
+            self._add(self.beds, item, line=where)
+        elif self._may_be_right_bed(item):
+            self._right_bed(item)
         else:
             self._add(self.nums, item)
+
+    def _is_entered(self, item: Item) -> bool:
+        """ "entered 1050 on 12": the value that was told."""
+        before = {word(self.toks, item.start - 1), word(self.toks, item.start - 2)}
+        return bool(before & ENTERED) and item.amount is not None and not (self.turned or item.at)
+
+    def _is_line_of_pair(self, item: Item) -> bool:
+        """ "change left to right for 12 1900": both tubes are said, and the number is the line's time."""
+        full = any(c.minute == 0 for c in item.clocks) or item.digits.startswith("0")
+        return len(self.tubes.all) == 2 and not self.times.all and full
 
     def _is_retimed(self, item: Item) -> bool:
         """ "2000 mark was at 1930": a second clock time within 2 h of the line's is when it was read."""
@@ -257,6 +203,19 @@ class Correction:
             return False
         self.doubted |= _may_be_retyped(item, right)
         return True
+
+    def _may_be_right_bed(self, item: Item) -> bool:
+        """ "entered 1050 on 12, meant 13": behind a bed, and itself a bed of the unit."""
+        plain = item.label is not None and not item.lead and not item.unit
+        return plain and self.toward and len(self.beds.all) == 1 and bool(self.nums.all)
+
+    def _right_bed(self, item: Item) -> None:
+        """It is the bed if it is too small to be the level; else it is asked."""
+        was = self.nums.all[0].amount or 0
+        if was >= FAR_OVER * max(1, item.amount or 0):
+            self.beds.now.append(item)
+        else:
+            self.odd = True
 
     def _wants_bed(self) -> bool:
         other = self._belongs() or self.negated
@@ -301,7 +260,7 @@ class Correction:
                 return Unclear(
                     slot=slot, text=self.text, choices=found.values or found.nearest, statement=made
                 )
-        if self.doubted:
+        if self.doubted or self._may_be_time(level):
             return Unclear(slot="at", text=self.text, statement=replace(made, at=None))
         lost = self._wrong_without_right(made)
         if lost:
@@ -319,6 +278,13 @@ class Correction:
         if not any((made.to_bed, made.to_tube, made.level_ml is not None, made.to_at)):
             return Unclear(slot="level_ml", text=self.text, statement=made)
         return made
+
+    def _may_be_time(self, level: Item | None) -> bool:
+        """ "1900 reading was really 1800": the right level, or the right time of that line."""
+        if level is None or level.unit or len(level.digits) != 4 or len(self.times.all) != 1:
+            return False
+        line, now = (i.when(self.arrived, LIST_REACH).sure for i in (self.times.all[0], level))
+        return line is not None and now is not None and level.clocklike and abs(since(line, now)) <= RECENT
 
     def _is_rebedded(self) -> bool:
         """ "385 for bed 4, should be bed 14": the number only says which line was wrong."""

@@ -53,7 +53,7 @@ def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
         return cue.end, replace(item, lead="old")
     if cue.label in {"amount", "out", "output"} and not behind:
         return cue.end, replace(item, lead="output" if cue.label == "output" else "amount")
-    if cue.label == "opens" and word(toks, cue.start) in {"drained", "out"} and not behind:
+    if cue.label == "opens" and word(toks, cue.start) in {"drained", "out", "already"} and not behind:
         return cue.end, replace(item, lead="opens")
     small = item.amount is not None and item.amount <= LITTLE
     if cue.label in CHECKS and small and not behind:

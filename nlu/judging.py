@@ -14,6 +14,7 @@ from .items import NEAR, RECENT, Item
 from .moments import LIST_REACH, REACH, since, soon
 
 NO_LEVEL = frozenset({"moved", "away", "back", "left"})
+NAMED = frozenset({"new", "opens", "inside"})
 PLAIN_TIME = frozenset({"placed", "exchanged", "removed"})
 
 
@@ -41,6 +42,8 @@ def standing(drafts: list[Draft], arrived: datetime) -> Standing:
     listed = is_list(drafts)
     for draft in drafts:
         faults += _faults(draft)
+        if draft.bed is not None and len(drafts) > 1 and not (draft.has_content or draft.time):
+            faults.append("a bed of which nothing was said")
         if not listed or not _rising(drafts, arrived):
             doubts += _doubts(draft, arrived)
     if listed and not _rising(drafts, arrived) and all(d.level is None or is_bare(d.level) for d in drafts):
@@ -94,6 +97,8 @@ def _faults(draft: Draft) -> list[str]:
         found.append("a line has a time, and not a time since which")
     if draft.final is not None and not draft.kind:
         found.append("a final level of a canister that was not changed")
+    if draft.more_beds and draft.level is not None and not draft.level.lead:
+        found.append("two beds with one level")
     if draft.opening is not None and not draft.kind:
         found.append("what a canister held at first, and none was changed or placed")
     if draft.wants is not None and not draft.has_content:
@@ -134,7 +139,7 @@ def _doubts(draft: Draft, arrived: datetime) -> list[str]:
         found += ["a number behind the word for a line is a level"] * any(
             c.day is not None for c in time.clocks
         )
-    if level is not None and is_bare(level) and not draft.kind:
+    if level is not None and (is_bare(level) or (level.at and level.lead in NAMED)) and not draft.kind:
         found += _bare_level(draft, level, time, arrived)
     if level is not None and is_bare(level) and draft.kind in PLAIN_TIME:
         found.append("a bare number may be a level or a time")
@@ -152,6 +157,8 @@ def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) 
     if level is None:
         told = _is_level_told(draft, time) and time.clocklike and time.within(RECENT, arrived)
         told |= draft.opening is not None and len(time.digits) == 4 and time.possible(arrived)
+        if draft.same is not None and _could_be_level(time) and not time.within(RECENT, arrived):
+            return ["a bare number may be a level or a time"]
         if draft.kind in PLAIN_TIME and _could_be_level(time) and not told:
             return ["a bare number may be a level or a time"]
         return []
@@ -195,8 +202,9 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
 def _either_is_bed(draft: Draft, level: Item) -> bool:
     """ "4 620 6": two bare numbers are beds of the unit, and nothing says which one is the bed."""
     bed = draft.bed
-    bare = bed is not None and bed.figure is not None and bed.lead == ""
-    return bare and bed is not None and bed.start > level.start and level.label is not None and not level.lead
+    if bed is None or bed.figure is None or bed.lead or level.label is None or level.lead:
+        return False
+    return bed.start > level.start or not (draft.wants or draft.time or draft.tubes or level.about)
 
 
 def _is_line_of(level: Item, draft: Draft) -> bool:

@@ -31,7 +31,7 @@ from .patterns.leads import LEADS, LEVEL_LEADS, LINES, MAY_BE_ARTICLE, PUTS, TUB
 from .patterns.leads import MANY_LINES as MANY
 from .pipeline import Cue, Read
 from .places import Places
-from .ways import Way, followed
+from .ways import Way, about, followed
 
 WIDEST = 24
 WORK = 800
@@ -84,6 +84,10 @@ class Lattice:
         number = way.items[-1] if way.items and way.items[-1].role == "num" else None
         if is_suffix(self.toks, i, number):
             return
+        owner = self._owners(i, way)
+        if owner:
+            yield from owner
+            return
         cue = self.cues.get(i)
         times = self._times(i, way)
         if times and (cue is None or max(t.end for t in times) >= cue.end):
@@ -103,6 +107,11 @@ class Lattice:
             yield i + 1, way.with_item(Item("bad", i, i + 1, lead=way.lead))
         elif not found and not dangles(self.toks, i, number):
             yield other_word(self.toks, i, way, voice=self.voice)
+
+    def _owners(self, i: int, way: Way) -> list[tuple[int, Way]]:
+        """ "12's chest tube": what owns something is a bed."""
+        owns = is_digits(self.toks, i) and word(self.toks, i + 1) == "'" and word(self.toks, i + 2) == "s"
+        return list(self._beds(i, way, cued=False)) if owns else []
 
     def _is_article(self, cue: Cue) -> bool:
         """ "a thousand", "a liter": the article belongs to the number."""
@@ -163,7 +172,7 @@ class Lattice:
             case "litre" if word(self.toks, cue.start) == "l":
                 return way.with_item(replace(item, role="tube", value="", name="left"))
             case "about":
-                return replace(way, about=True)
+                return about(way, cue.start, word(self.toks, cue.start))
             case "what" if cue.value == "suction_on" and is_setting(self.toks, cue.end):
                 return way.with_item(replace(item, value="suction", name=""), "suction")
             case "ask" if self._is_last_line(cue):

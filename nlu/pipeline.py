@@ -124,7 +124,7 @@ def _ends_a_number(toks: Sequence[Token], i: int) -> bool:
 
 def _is_letter_of_bed(toks: Sequence[Token], i: int) -> bool:
     """Whether the "a" at a place follows a bed: "bed twelve A line at 340" tells of no arterial line."""
-    if toks[i].text != "a":
+    if toks[i].text != "a" or (i + 1 < len(toks) and toks[i + 1].text == "-"):
         return False
     start = i
     while start and (toks[start - 1].text in NUMERALS or toks[start - 1].is_digits):

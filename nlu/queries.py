@@ -52,7 +52,7 @@ def is_query(items: tuple[Item, ...]) -> bool:
     question = any(i.value in {"question", "mark_of_question"} for i in cues)
     if any(i.role == "level" or (i.role in {"volume", "output"}) for i in items):
         return False
-    if any(i.role in {"num", "bad", "alt", "check"} for i in items):
+    if any(i.role in {"num", "bad", "alt", "check", "claimed", "denied"} for i in items):
         return False
     return question or not any((i.value == "kind" and i.name in REPORTS) or i.value == "same" for i in cues)
 
@@ -64,7 +64,7 @@ def _is_bare_total(items: tuple[Item, ...]) -> bool:
     beds = [i for i in items if i.role == "bed" and i.known]
     plain = all(
         i.role in {"bed", "tube"}
-        or (i.role == "time" and i.lead == "since")
+        or (i.role == "time" and i.lead in {"since", "from"})
         or (i.role == "cue" and i.value in SUMMING)
         for i in items
     )
@@ -131,7 +131,7 @@ def _is_told_of_bed(items: tuple[Item, ...], read: Read) -> bool:
 
 
 def _is_window(time: Item) -> bool:
-    return time.lead == "since" or any(c.style == "date" for c in time.clocks)
+    return time.lead in {"since", "from"} or any(c.style == "date" for c in time.clocks)
 
 
 def _without_beds(items: tuple[Item, ...], read: Read) -> set[str]:
@@ -158,7 +158,7 @@ def _topic(items: tuple[Item, ...], read: Read) -> str | None:
         found.add("checks")
     if "checks" in found and "last" in found:
         found.discard("last")
-    if not found and cues & {"span", "window"} and not cues & {"plan", "neg"}:
+    if not found - {"last"} and cues & {"span", "window"} and not cues & {"plan", "neg"}:
         found.add("total")
     if not found and cues & {"level", "levelat"}:
         found.add("last")

@@ -31,6 +31,7 @@ LONGEST = 2000
 NOT_TOLD = frozenset({"bed", "word", "filler", "plan", "reason", "about", "join", "side", "span", "window"})
 """Cues that tell nothing of a drain by themselves."""
 TOLD = frozenset({"level", "volume", "output", "check", "weight", "bad", "alt", "num", "denied", "repair"})
+MOST_HOURS = 24
 MANY = 400
 HALTING = frozenset(
     {"uh", "um", "er", "erm", "ah", "hmm", "mm", "uhm", "so", "well", "okay", "please", "sorry", "thanks"}
@@ -294,7 +295,7 @@ class Sentence:
             timed = (
                 item.role == "num"
                 and item.lead == "at"
-                and len(item.digits) == 4
+                and (len(item.digits) == 4 or (item.amount is not None and item.amount <= MOST_HOURS))
                 and item.possible(self.ward.arrived)
             )
             kept.append(item.as_role("bed" if named else "time" if timed else item.role))

@@ -300,6 +300,8 @@ def _may_be_bed(item: Item, trail: Trail, before: Item | None) -> bool:
     if trail.bed and trail.level and item.start in trail.paired:
         # "12 1050 14 220"
         return before is not None and before.role in {"level", "time"}
+    if before is not None and before.role == "level" and item.link in {"in", "on", "for"}:
+        return not trail.bed
     return not trail.bed and not (before is not None and before.role in {"tube", "level"})
 
 

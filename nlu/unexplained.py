@@ -19,6 +19,8 @@ ENDS = frozenset({",", ";", ".", "!", "but", "then", "and", "&", "also", "plus",
 ASKING = frozenset(
     {"what", "what's", "whats", "how", "how's", "hows", "when", "when's", "whens", "who", "which"}
 )
+HOUR = 2
+"""Digits of an hour."""
 AMOUNTS = frozenset({"level", "volume", "output", "bad"})
 NAMES = frozenset({"level", "levelat", "old", "new", "opens", "amount", "output", "tubeword", "canister"})
 
@@ -27,6 +29,7 @@ def unexplained(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """One line for each sign, anywhere in a clause, that its number or event may be something else."""
     yield from _asking(items, toks)
     yield from _elsewhere(items, toks)
+    yield from _hours(items, toks)
     for clause in clauses(items):
         yield from _of_another(clause)
         yield from _unread(clause, toks)
@@ -77,6 +80,15 @@ def _elsewhere(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         told = any(i.role == "level" or _is_event(i) for i in of_bed)
         if not told and any(_is_strange(i, toks) for i in of_bed):
             yield "the event may be of somebody else"
+
+
+def _hours(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "output 15-16 30": a range of hours, and no amount and time."""
+    for k in range(1, len(toks) - 1):
+        first, sign, last = toks[k - 1], toks[k], toks[k + 1]
+        dashed = sign.text == "-" and sign.glued and last.glued and first.is_digits and last.is_digits
+        if dashed and len(first.text) == len(last.text) == HOUR and int(last.text) == int(first.text) + 1:
+            yield from ("a range of hours" for i in items if i.role in AMOUNTS)
 
 
 def _is_event(item: Item) -> bool:

@@ -12,6 +12,8 @@ from datetime import datetime
 from typing import Any
 
 from .statements import (
+    Away,
+    Back,
     Corrected,
     Drained,
     Exchanged,
@@ -26,7 +28,7 @@ from .statements import (
 
 Outcome = tuple[Statement | Unclear, ...]
 WITH_LEVEL = (Mark, Drained, Placed, Exchanged, Removed, Corrected)
-WEIGHTY = (*WITH_LEVEL, Left, Moved)
+WEIGHTY = (*WITH_LEVEL, Left, Moved, Away, Back)
 """What changes the sums of a drain: never accepted while the message is in doubt."""
 ORDER = ("bed", "level_ml", "volume_ml", "final_ml", "tube", "at")
 

@@ -32,6 +32,17 @@ class Way:
         return self.with_item(item) if item.role == "time" else self.with_item(item, self.lead, at=self.at)
 
 
+def about(way: Way, start: int, said: str) -> Way:
+    """The way with the number before ("1050 give or take") or the next one said to be approximate."""
+    last = way.items[-1] if way.items else None
+    if said in BEHIND and last is not None and last.role == "num" and last.end == start:
+        return replace(way, items=(*way.items[:-1], replace(last, about=True)))
+    return replace(way, about=True)
+
+
+BEHIND = frozenset(
+    {"give", "or", "approx", "approximately", "roughly", "est", "estimated", "ish", "approximate"}
+)
 HOPELESS = 2
 """A way that cuts so many more numbers in two than another will not stand against it."""
 

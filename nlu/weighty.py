@@ -54,7 +54,16 @@ def weighty(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if touching and _is_closing(before) and item.role == "cue" and item.value == "order":
             yield "an order for an event is no event"
 
+    yield from _thrown(items, toks)
     yield from _staying(items, toks)
+
+
+def _thrown(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "threw the old canister away": a lone "away" is of a patient only right behind a bed, tube or time."""
+    for before, item in pairwise(items):
+        lone = item.role == "cue" and item.name == "away" and item.end - item.start == 1
+        if lone and word(toks, item.start) == "away" and before.role == "cue" and before.value != "bed":
+            yield "something else may have gone away"
 
 
 def _staying(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:

@@ -89,6 +89,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "continuously bubbling", "leaking continuously",
     ),
     "leak:present": (
+        "al", "+ al", "al +", "(small|large|new|continuous) al",
         "air leak", "leak", "leak present", "air leak present", "has a leak", "has an air leak",
         "positive leak", "new leak", "new air leak", "bubbling", "bubbles", "small leak", "small air leak",
         "large leak", "large air leak", "positive air leak", "leak noted", "air leak noted", "airleak",

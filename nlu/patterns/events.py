@@ -40,6 +40,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
             f"(new|fresh) {CAN} (was|) (on|up|hung|connected|hooked up|applied|placed|set up|in place|"
             f"started|attached|at|)"
         ),
+        "(new|fresh) one (on|up|connected|hooked up|attached)",
         f"(hung|hooked up|connected|put on|set up|put up|started|attached|applied|got) a (new|fresh) {CAN}",
         f"(changed|switched|swapped) to a (new|fresh) (one|{CAN})", "canister exchange", "swapped it out",
         "changed it out", "so changed it", "changed it at", "swapped it", "exchanged", "exchange",
@@ -250,7 +251,8 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "opening line", "starting mark", "starting line", "before connecting", "before hooking up",
         "already had", "new one started at", "new started at", "new canister started at", "initial",
         "initial level", "initial output", "initial drainage", "on insertion", "immediately drained",
-        "initially", "(drained|out) (immediately|on insertion|initially)", "initial mark",
+        "initially", "(drained|out) (immediately|on insertion|initially)",
+        "already in (it|there|the box|the canister|the new one)", "initial mark",
         "new starting at", "reset to", "primed at", "new box starts at",
         "new box opened at", "new box starting at", "initial reading", "with opening", "opening reading",
         "starting from", "fresh one starts at", "fresh one opened at", "beginning at", "begins at",

@@ -28,7 +28,25 @@ KEEPS_LEAD = frozenset({":", "=", ",", "#", "(", ")", '"', "*", "'", "-", "$", "
 TUBE_NAMES = frozenset({"left", "right", "mediastinal", "apical", "basal", "pleural"})
 PUTS = frozenset({"put", "placed", "inserted", "popped"})
 BREAKS = frozenset({";", ".", "!", ",", "&", "+", "then", "and", "plus", "/", "also", "|"})
-LINKS = frozenset({"to", "or", "-", "not", "from", "minus", "/", "vs", "versus", "but", "between", "\u00b1"})
+LINKS = frozenset(
+    {
+        "to",
+        "or",
+        "-",
+        "not",
+        "from",
+        "minus",
+        "/",
+        "vs",
+        "versus",
+        "but",
+        "between",
+        "\u00b1",
+        "in",
+        "on",
+        "for",
+    }
+)
 MANY_LINES = frozenset({"marks", "lines", "levels", "readings"})
 LINES = frozenset({"mark", "line", "reading", "level", "marking"})
 GLUED_BEFORE = frozenset({"b", "l", "r", "m", "x", "s"})

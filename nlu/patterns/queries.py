@@ -80,7 +80,8 @@ QUERIES: dict[str, tuple[str, ...]] = {
     ),
     "ask:capacity": (
         "(when's|whens|when is|when's it|will) full", "need (a|) new (box|canister|chamber)", "capacity",
-        "how full", "when is full", "when will be full", "when full is",
+        "how full", "(box|canister|chamber|bottle) last", "last the (night|shift|day)", "when is full",
+        "when will be full", "when full is",
         "when will (it|) be full", "when (is|) (it|) full", "when full", "room left", "space left",
         "how much room", "how much space", "when will it fill", "full yet", "when do i change the canister",
         "how much is left", "when does it fill up", "room in the canister",
@@ -177,9 +178,10 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "the previous day", "the last day", "prior day",
     ),
     "window:nights": (
+        "night shift", "the night shift",
         "(on|over|during|for) (nights|the night shift|night shift|the night)", "overnight", "over night",
     ),
-    "window:days": ("(on|over|during|for) (days|the day shift|day shift)",),
+    "window:days": ("day shift", "the day shift", "(on|over|during|for) (days|the day shift|day shift)",),
     "window:24h": ("last day and night", "past day", "round the clock", "the past day", "24 hourly"),
     "window:placement": (
         (

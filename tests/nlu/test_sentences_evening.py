@@ -130,8 +130,10 @@ from .saying import reading
         ("cancel that last one, wrong patient", "withdrawn"),
         (
             "bed 3 water seal 2cm, sxn -20, wall 90, no AL, + tidaling, serosang",
-            "checked bed=3 seal_cm=2 suction_cmh2o=20 wall_mmhg=90 air_leak=none tidaling=True "
-            "fluid=serosanguineous",
+            (
+                "checked bed=3 seal_cm=2 suction_cmh2o=20 wall_mmhg=90 air_leak=none "
+                "tidaling=True fluid=serosanguineous"
+            ),
         ),
         (
             "b3 ws only, tidaling +, small intermittent air leak w cough",

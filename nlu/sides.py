@@ -1,0 +1,85 @@
+"""What a correction says was wrong and what is right: the words that turn, and the values by side."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from .items import Item
+
+TURNS = frozenset(
+    {
+        "should be",
+        "should have been",
+        "should read",
+        "should say",
+        "meant",
+        "i meant",
+        "was actually",
+        "actually was",
+        "is actually",
+        "supposed to be",
+        "was supposed to be",
+        "should've been",
+        "should have read",
+        "that should be",
+        "it should be",
+        "that should have been",
+        "was really",
+        "that should read",
+        "has to be",
+        "actually",
+        "make it",
+        "make that",
+        "correct to",
+        "really",
+    }
+)
+TOWARD = frozenset(
+    {
+        "should be",
+        "should have been",
+        "meant",
+        "i meant",
+        "supposed to be",
+        "was supposed to be",
+        "should've been",
+        "that should be",
+        "it should be",
+        "that should have been",
+        "make it",
+        "make that",
+    }
+)
+
+
+@dataclass(slots=True)
+class Sides:
+    """The values of one sort: said to be wrong, said to be right, or neither."""
+
+    was: list[Item] = field(default_factory=list)
+    now: list[Item] = field(default_factory=list)
+    free: list[Item] = field(default_factory=list)
+
+    @property
+    def crowded(self) -> bool:
+        """Whether more was said than one wrong and one right value."""
+        return len(self.was) > 1 or len(self.now) > 1 or len(self.free) > 1 or len(self.all) > 2
+
+    @property
+    def all(self) -> list[Item]:
+        """Every value."""
+        return [*self.was, *self.free, *self.now]
+
+    def pair(self, *, alone_is_wrong: bool) -> tuple[Item | None, Item | None]:
+        """The wrong and the right value; one that stands alone belongs to the side given."""
+        was, now = self.was[:1], self.now[:1]
+        for item in self.free:
+            if now and not was:
+                was = [item]
+            elif was and not now:
+                now = [item]
+            elif alone_is_wrong:
+                was = [item]
+            else:
+                now = [item]
+        return (was[0] if was else None), (now[0] if now else None)
