@@ -8,7 +8,6 @@ Three of four messages are marks, the fourth asks what to chart. Ends with 1 whe
 
 from __future__ import annotations
 
-import os
 import sys
 import tempfile
 import time
@@ -16,6 +15,7 @@ from pathlib import Path
 
 import click
 
+from tests.bench.probe import sync_ms
 from tests.databases import new_database, postgres_cluster
 from tests.durability.nest import Nest, Server
 from tests.load.generator import load
@@ -47,7 +47,7 @@ def _run(url: str, folder: Path, entries: int, connections: list[int], seconds: 
     fill(url, entries, now)
     print(
         f"{entries:,} entries filled in {time.perf_counter() - begin:.0f} s;"
-        f" a sync takes {_sync_ms(folder):.2f} ms"
+        f" a sync takes {sync_ms(folder):.2f} ms"
     )
     nest = Nest()
     server = served(nest, url, folder)
@@ -79,17 +79,6 @@ def served(nest: Nest, url: str, folder: Path, **settings: str) -> Server:
         **settings,
     }
     return nest.serve(environ, folder / "log")
-
-
-def _sync_ms(folder: Path) -> float:
-    """How long the disk takes to make 4 KB certain: the least that an answer takes."""
-    handle = os.open(folder / "probe", os.O_WRONLY | os.O_CREAT, 0o600)
-    begin = time.perf_counter()
-    for _ in range(50):
-        os.pwrite(handle, b"x" * 4096, 0)
-        os.fdatasync(handle)
-    os.close(handle)
-    return 1000 * (time.perf_counter() - begin) / 50
 
 
 if __name__ == "__main__":

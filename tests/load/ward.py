@@ -17,20 +17,28 @@ from bot.store.ledgers import entry_row
 from bot.store.tables import berths, drains, entries, messages, replies
 
 UNITS = 10
-BEDS = 20
-OPEN_ENTRIES = 100
-"""An open drain has this many hourly lines at most; a removed one twice as many."""
 LAST_ML = 1000
 _BATCH = 2000
 
 
-def unit_files(folder: Path) -> tuple[Path, ...]:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Hospital:
+    """Its beds in each unit; an open drain has so many hourly lines at most, a removed one twice as many."""
+
+    beds: int = 20
+    open_entries: int = 100
+
+
+_USUAL = Hospital()
+
+
+def unit_files(folder: Path, hospital: Hospital = _USUAL) -> tuple[Path, ...]:
     """The unit files of the hospital: a nurse each."""
     files = []
     for number in range(UNITS):
         file = folder / f"unit{number}.toml"
         file.write_text(
-            f'name = "Unit {number}"\nid = "unit{number}"\nzone = "UTC"\nbeds = "1-{BEDS}"\n'
+            f'name = "Unit {number}"\nid = "unit{number}"\nzone = "UTC"\nbeds = "1-{hospital.beds}"\n'
             f'people = [{{ id = "rn-{number}", name = "Amy", role = "nurse" }}]\n'
         )
         files.append(file)
@@ -53,7 +61,7 @@ class Post:
     @property
     def body(self) -> bytes:
         """The message's JSON."""
-        place, round_ = self.number % (UNITS * BEDS), self.number // (UNITS * BEDS)
+        place, round_ = self.number % (UNITS * _USUAL.beds), self.number // (UNITS * _USUAL.beds)
         bed = 1 + place // UNITS
         at = self.now - timedelta(minutes=480 - round_)
         said = f"bed {bed} mark {LAST_ML + round_} at {at:%H%M}"
@@ -62,18 +70,18 @@ class Post:
         return json.dumps({"sender": f"rn-{place % UNITS}", "text": said}).encode()
 
 
-def fill(url: str, count: int, now: datetime) -> None:
+def fill(url: str, count: int, now: datetime, hospital: Hospital = _USUAL) -> None:
     """Give the database that many entries: of every bed one open drain, before it removed ones."""
     store = open_store(url)
-    beds = UNITS * BEDS
-    each_open = min(OPEN_ENTRIES, max(1, count // beds))
-    removed = max(0, count - beds * each_open) // (2 * OPEN_ENTRIES)
+    beds = UNITS * hospital.beds
+    each_open = min(hospital.open_entries, max(1, count // beds))
+    removed = max(0, count - beds * each_open) // (2 * hospital.open_entries)
     until = now - timedelta(hours=9)
     with store.connection() as connection:
-        rows = _Rows(connection)
+        rows = _Rows(connection, beds)
         for number in range(removed):
             age = timedelta(days=10 * (removed - number) // beds + 10)
-            rows.drain(number, 2 * OPEN_ENTRIES, until - age, removed=True)
+            rows.drain(number, 2 * hospital.open_entries, until - age, removed=True)
         for number in range(beds):
             rows.drain(removed + number, each_open, until, place=number)
         rows.write()
@@ -83,8 +91,9 @@ def fill(url: str, count: int, now: datetime) -> None:
 class _Rows:
     """Rows on their way into the tables, in batches."""
 
-    def __init__(self, connection: Connection) -> None:
+    def __init__(self, connection: Connection, beds: int) -> None:
         self._connection = connection
+        self._beds = beds
         self._waiting: dict[str, list[dict[str, object]]] = {}
         self._count = 0
 
@@ -92,7 +101,7 @@ class _Rows:
         self, number: int, size: int, until: datetime, *, removed: bool = False, place: int | None = None
     ) -> None:
         """A drain of one bed, with a line an hour up to that moment."""
-        bed = (number if place is None else place) % (UNITS * BEDS)
+        bed = (number if place is None else place) % self._beds
         unit, label = f"unit{bed % UNITS}", str(1 + bed // UNITS)
         name, message = f"{number:016x}", f"old-{number}"
         begin = until - timedelta(hours=size - 1)
@@ -135,7 +144,8 @@ class _Rows:
 def _payloads(bed: str, size: int, removed: bool) -> Iterator[Payload]:
     yield Opened(bed=bed, tube=None)
     for number in range(1, size - removed):
-        yield Line(level_ml=LAST_ML - 8 * (OPEN_ENTRIES - number) // 2 if not removed else 8 * number)
+        ahead = size - number
+        yield Line(level_ml=8 * number if removed else LAST_ML - min(4 * ahead, LAST_ML * ahead // size))
     if removed:
         yield Removed()
 

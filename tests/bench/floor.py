@@ -1,0 +1,70 @@
+"""What the parts allow: the same Flask, server and database with next to nothing in between.
+
+`constant` answers a JSON; `floor` also verifies the signature and commits one row, by SQLAlchemy with
+`synchronous = FULL`. Run as `python -m tests.bench.floor KIND URL`; prints the port that it listens on.
+"""
+
+from __future__ import annotations
+
+import sys
+import threading
+from collections.abc import Callable
+from typing import Any
+
+from flask import Flask, Response, abort, request
+from sqlalchemy import Column, Integer, LargeBinary, MetaData, String, Table, insert
+from waitress.server import create_server
+
+from bot.cli.serve import waitress_settings
+from bot.settings import Settings
+from bot.store.connect import connect
+from bot.web.signing import Verifier
+from tests.web.client import SECRET
+
+KINDS = ("constant", "floor")
+
+_rows = Table(
+    "rows", MetaData(),
+    Column("seq", Integer, primary_key=True), Column("id", String(64), nullable=False, unique=True),
+    Column("body", LargeBinary, nullable=False),
+)  # fmt: skip
+
+
+def app(kind: str, url: str) -> Flask:
+    """The app of that kind on an empty database."""
+    flask = Flask(__name__, static_folder=None)
+    answer = (
+        _floor(url) if kind == "floor" else lambda: Response('{"status": "ok"}', mimetype="application/json")
+    )
+    flask.add_url_rule("/messages", view_func=answer, methods=["POST"])
+    return flask
+
+
+def _floor(url: str) -> Callable[[], Response]:
+    engine, verifier, lock = connect(url), Verifier((SECRET,)), threading.Lock()
+    with engine.begin() as connection:
+        _rows.create(connection)
+    keep = insert(_rows)
+
+    def answer() -> Response:
+        body = request.get_data(cache=False)
+        name = verifier.message_id(request.headers, body)
+        if name is None:
+            abort(401)
+        with lock, engine.begin() as connection:
+            connection.execute(keep, {"id": name, "body": body})
+        return Response('{"status": "ok"}', mimetype="application/json")
+
+    return answer
+
+
+def main(kind: str, url: str, threads: str) -> None:
+    """Serve until killed."""
+    settings = Settings(port=0, threads=int(threads))
+    server: Any = create_server(app(kind, url), **waitress_settings(settings))
+    print(server.effective_port, flush=True)
+    server.run()
+
+
+if __name__ == "__main__":
+    main(*sys.argv[1:])

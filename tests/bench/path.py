@@ -1,0 +1,106 @@
+"""A message through the whole path, against the floor and a constant answer, in turn and several times.
+
+The sides are driven one after the other within each round, and a ratio is of one round: on a machine that is
+shared, the figures move together. What is printed is the median of the rounds.
+"""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+from collections.abc import Iterator
+from contextlib import contextmanager, suppress
+from dataclasses import dataclass
+from datetime import datetime
+from pathlib import Path
+from statistics import median
+
+from tests.bench.client import Run, drive, request
+from tests.bench.floor import KINDS
+from tests.bench.probe import sync_ms
+from tests.durability.nest import Nest
+from tests.load.__main__ import served
+from tests.load.ward import Post, fill, this_minute
+
+SIDES = (*KINDS, "penline")
+THREADS = 16
+_WARM = 200
+"""Messages sent before anything is measured: one to each bed."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Size:
+    """How much is measured."""
+
+    entries: int = 1000
+    messages: int = 400
+    rounds: int = 5
+    connections: tuple[int, ...] = (1, 16)
+
+
+def compare(folder: Path, urls: dict[str, str], size: Size) -> None:
+    """Print what each side does on these databases, and the ratios."""
+    now = this_minute()
+    fill(urls["penline"], size.entries, now)
+    with _sides(folder, urls) as ports:
+        for port in ports.values():
+            drive(port, _requests(range(_WARM), now), 4)
+        first = _WARM
+        for connections in size.connections:
+            probes, runs = [], {side: list[Run]() for side in SIDES}
+            for _ in range(size.rounds):
+                probes.append(sync_ms(folder))
+                for side, port in ports.items():
+                    numbers = range(first, first + size.messages)
+                    runs[side].append(drive(port, _requests(numbers, now), connections))
+                first += size.messages
+            _print(connections, median(probes), runs)
+
+
+def _requests(numbers: range, now: datetime) -> list[bytes]:
+    posts = (Post("bench", number, now) for number in numbers)
+    return [request(post.body, post.id) for post in posts]
+
+
+@contextmanager
+def _sides(folder: Path, urls: dict[str, str]) -> Iterator[dict[str, int]]:
+    """The ports of the three servers."""
+    processes, nest = [], Nest()
+    try:
+        ports = {}
+        for kind in KINDS:
+            command = [sys.executable, "-m", "tests.bench.floor", kind, urls[kind], str(THREADS)]
+            process = subprocess.Popen(command, stdout=subprocess.PIPE, text=True)
+            processes.append(process)
+            assert process.stdout is not None
+            ports[kind] = int(process.stdout.readline())
+        server = served(nest, urls["penline"], folder, PENLINE_THREADS=str(THREADS))
+        yield {**ports, "penline": server.port}
+        server.kill()
+    finally:
+        nest.close()
+        for process in processes:
+            process.kill()
+            with suppress(subprocess.TimeoutExpired):
+                process.wait(timeout=10)
+            if process.stdout is not None:
+                process.stdout.close()
+
+
+def _print(connections: int, probe_ms: float, runs: dict[str, list[Run]]) -> None:
+    print(f"{connections} connections; a sync takes {probe_ms:.2f} ms")
+    print(f"{'':>10}  {'messages/s':>9}  {'p50 ms':>7}  {'p99 ms':>7}  {'of floor':>8}  {'constant':>8}")
+    for side in SIDES:
+        mine = runs[side]
+        shares = [
+            median(one.per_second / other.per_second for one, other in zip(mine, runs[against], strict=True))
+            for against in ("floor", "constant")
+        ]
+        statuses = sum((one.statuses for one in mine), start=type(mine[0].statuses)())
+        print(
+            f"{side:>10}  {median(one.per_second for one in mine):>10.0f}"
+            f"  {median(one.percentile_ms(50) for one in mine):>7.1f}"
+            f"  {median(one.percentile_ms(99) for one in mine):>7.1f}"
+            f"  {shares[0]:>8.2f}  {shares[1]:>8.2f}  {dict(statuses)}",
+            flush=True,
+        )
