@@ -8,11 +8,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
-from functools import lru_cache
-from itertools import product
-from typing import NamedTuple
+from functools import cache, lru_cache
+from itertools import chain, product
+from typing import NamedTuple, cast
 
 import spacy
+from spacy.lang.en import English
 from spacy.matcher import PhraseMatcher
 from spacy.tokens import Doc
 
@@ -72,23 +73,29 @@ class Pipeline:
         table = dict(_all_phrases())
         pairs = [(label, p) for label, ps in table.items() for raw in ps for p in expansions(raw)]
         vocabulary = frozenset(w for _, p in pairs for w in p) | _plain_words()
-        self.nlp = spacy.blank("en")
-        self.tokenizer = WardTokenizer(self.nlp.vocab, vocabulary)
-        self.nlp.tokenizer = self.tokenizer
+        # What `spacy.blank("en")` makes, without its own tokenizer, whose many exceptions nobody asks about.
+        self.nlp = English(create_tokenizer=lambda nlp: WardTokenizer(nlp.vocab, vocabulary))
+        self.tokenizer = cast("WardTokenizer", self.nlp.tokenizer)
         self.matcher = PhraseMatcher(self.nlp.vocab, attr="ORTH")
         self.speller = spelling.Speller(vocabulary)
         self._add(pairs)
 
     def _add(self, pairs: list[tuple[str, tuple[str, ...]]]) -> None:
-        seen: set[tuple[str, ...]] = set()
-        self.labels: dict[int, tuple[str, str]] = {}
+        """Each phrase under the first label that has it. They are added as the hashes of their words, as the
+        matcher itself keeps them: to make a document of each would take most of a start."""
+        strings = self.nlp.vocab.strings
+        keys = {word: strings.add(word) for word in self.tokenizer.words}
+        first: dict[tuple[str, ...], str] = {}
         for label, phrase in pairs:
-            if phrase in seen:
-                continue
-            seen.add(phrase)
-            self.matcher.add(label, [Doc(self.nlp.vocab, words=list(phrase))])
+            first.setdefault(phrase, label)
+        of_label: dict[str, list[list[int]]] = {}
+        for phrase, label in first.items():
+            of_label.setdefault(label, []).append([keys[word] for word in phrase])
+        self.labels: dict[int, tuple[str, str]] = {}
+        for label, phrases in of_label.items():
+            self.matcher.add(label, cast("list[Doc]", phrases))
             name, _, value = label.partition(":")
-            self.labels[self.nlp.vocab.strings[label]] = (name, value)
+            self.labels[strings[label]] = (name, value)
 
     def read(self, text: str, *, voice: bool = False) -> Read:
         """The tokens and cues of a message."""
@@ -137,9 +144,15 @@ def expansions(pattern: str) -> Iterator[tuple[str, ...]]:
     parts = _CHOICE.split(pattern)
     options = [part.split("|") if k % 2 else [part] for k, part in enumerate(parts)]
     for chosen in product(*options):
-        words = tuple(t.text for t in tokens("".join(chosen)))
+        words = tuple(chain.from_iterable(map(_words, "".join(chosen).split())))
         if words:
             yield words
+
+
+@cache
+def _words(written: str) -> tuple[str, ...]:
+    """The tokens of what stands between two spaces; no token reaches over one."""
+    return tuple(token.text for token in tokens(written))
 
 
 def _all_phrases() -> Iterator[tuple[str, tuple[str, ...]]]:

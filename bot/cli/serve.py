@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import logging
 import signal
 import sys
@@ -46,12 +47,15 @@ def serve(settings: Settings) -> None:
     """Serve this deployment until SIGTERM or SIGINT."""
     from bot.app import create_app
 
+    gc.disable()  # what is made now lives as long as the process: to look through it would only take time
     try:
         app = create_app(settings)
     except StoreAwayError as away:
         log(logging.ERROR, "store_away", error=type(away).__name__)
         click.echo(f"penline: the database cannot be used: {away}", err=True)
         sys.exit(1)
+    gc.freeze()
+    gc.enable()
     run(create_server(app, **waitress_settings(settings)))
 
 

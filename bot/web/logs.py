@@ -47,4 +47,5 @@ def log_to(stream: TextIO = sys.stderr) -> None:
     root = logging.getLogger()
     root.handlers[:] = [handler]
     root.setLevel(logging.WARNING)
+    logging.getLogger("waitress.queue").setLevel(logging.ERROR)  # it warns of each that waits its turn
     _LOGGER.setLevel(logging.INFO)

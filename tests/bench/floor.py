@@ -6,6 +6,7 @@
 
 from __future__ import annotations
 
+import logging
 import sys
 import threading
 from collections.abc import Callable
@@ -60,6 +61,7 @@ def _floor(url: str) -> Callable[[], Response]:
 
 def main(kind: str, url: str, threads: str) -> None:
     """Serve until killed."""
+    logging.getLogger("waitress.queue").setLevel(logging.ERROR)
     settings = Settings(port=0, threads=int(threads))
     server: Any = create_server(app(kind, url), **waitress_settings(settings))
     print(server.effective_port, flush=True)
