@@ -5,6 +5,7 @@ Every number is a default that the unit's own policy and the provider's orders o
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import time, timedelta, tzinfo
 from typing import Literal
@@ -58,6 +59,18 @@ class Policy:
     check_every_h: float = 4.0
     line_every_by: tuple[tuple[str, float], ...] = ()
     """Hours between lines of single profiles, where they differ from `line_every_h`."""
+    _by_code: Mapping[str, tuple[Rule, ...]] = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        found: dict[str, tuple[Rule, ...]] = {}
+        for rule in self.rules:
+            if rule.on and rule.population in ("all", self.population):
+                found[rule.code] = (*found.get(rule.code, ()), rule)
+        object.__setattr__(self, "_by_code", found)
+
+    def rows(self, code: str) -> tuple[Rule, ...]:
+        """The rows of that code that are on for the unit's population."""
+        return self._by_code.get(code, ())
 
     def lines_every_h(self, reason: str) -> float:
         """Hours between two lines of a drain of that profile."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 
@@ -63,22 +63,21 @@ class Scene:
     patient: Patient
     now: datetime
     policy: Policy
-    _series: dict[tuple[str, ...], Series] = field(default_factory=dict)
-    _rules: dict[str, list[Rule]] = field(init=False)
+    _subjects: dict[tuple[str, ...], Subject] = field(default_factory=dict)
+    _covered: dict[tuple[object, ...], tuple[Ledger, ...]] = field(default_factory=dict)
 
-    def __post_init__(self) -> None:
-        self._rules = {}
-        for rule in self.policy.rules:
-            if rule.on and rule.population in ("all", self.policy.population):
-                self._rules.setdefault(rule.code, []).append(rule)
-
-    def rules(self, code: str) -> Sequence[Rule]:
+    def rules(self, code: str) -> tuple[Rule, ...]:
         """The rows of that code that are on for the unit's population."""
-        return self._rules.get(code, ())
+        return self.policy.rows(code)
 
     def covered(self, rule: Rule) -> tuple[Ledger, ...]:
         """The drains that the row is for."""
-        return tuple(drain for drain in self.patient.drains if self._covers(rule, drain))
+        looks_at = (rule.profiles, rule.population, rule.on, rule.mediastinal, rule.bloody)
+        found = self._covered.get(looks_at)
+        if found is None:
+            found = tuple(drain for drain in self.patient.drains if self._covers(rule, drain))
+            self._covered[looks_at] = found
+        return found
 
     def met(self, code: str) -> Iterator[tuple[Rule, Ledger]]:
         """Each row of that code with each drain that it is for."""
@@ -94,9 +93,9 @@ class Scene:
 
     def _subject(self, drains: tuple[Ledger, ...]) -> Subject:
         key = tuple(drain.drain for drain in drains)
-        if key not in self._series:
-            self._series[key] = series_of(drains)
-        return Subject(drains, self._series[key], self.patient.weight_kg)
+        if key not in self._subjects:
+            self._subjects[key] = Subject(drains, series_of(drains), self.patient.weight_kg)
+        return self._subjects[key]
 
     def _covers(self, rule: Rule, drain: Ledger) -> bool:
         return (
