@@ -162,7 +162,9 @@ def _matching(bedside: Bedside, said: Fix | TakeBack, found: tuple[Target, ...])
         if (said.at is None or abs(target.level.at - said.at) < _NEAR)
         and (was_ml is None or target.level.level_ml == was_ml)
     )
-    return tuple(target for target in found if target in exact or _is_swapped(bedside, said, target))
+    return tuple(
+        target for target in found if target in exact or _is_swapped(bedside, said, target, exact=bool(exact))
+    )
 
 
 def _counted(exact: tuple[Target, ...]) -> tuple[Target, ...]:
@@ -186,12 +188,13 @@ def repeats_of(target: Target, *, own: bool = False) -> tuple[str, ...]:
     )
 
 
-def _is_swapped(bedside: Bedside, said: Fix | TakeBack, target: Target) -> bool:
+def _is_swapped(bedside: Bedside, said: Fix | TakeBack, target: Target, *, exact: bool) -> bool:
     """Whether the number that was read as a time is the line's level, or the other way round."""
     was_ml = said.was_ml if isinstance(said, Fix) else None
     if said.at is not None and was_ml is None and isinstance(said, Fix):
         local = said.at.astimezone(bedside.context.unit.zone)
-        hours = (local.hour, local.hour % 12 or 12)  # "600" may be six in the evening
+        # "600" may be six in the evening; that makes a line doubtful, and is never why one is chosen
+        hours = (local.hour, local.hour % 12 or 12) if exact else (local.hour,)
         return target.level.level_ml in tuple(hour * 100 + local.minute for hour in hours)
     if said.at is None and was_ml is not None:
         moment = hhmm(bedside, was_ml)

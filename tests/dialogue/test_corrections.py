@@ -282,3 +282,11 @@ def test_a_number_that_is_one_lines_level_and_the_time_of_another_is_asked() -> 
     assert "which line, 18:00 500 mL or 20:00 600 mL?" in asked.reply
     ward.says("Amy", "second", at="20:06")
     assert [each.at for each in ward.ledger("12").levels] == [ward.utc("18:00"), ward.utc("19:30")]
+
+
+def test_a_time_at_which_there_is_no_line_is_not_taken_for_a_level_of_the_12_hour_clock() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 500 at 1800", at="18:01")
+    told = ward.says("Amy", "correct bed 12 1700 to 450", at="19:05")
+    assert "there is no such line at 17:00" in told.reply
+    assert ward.levels("12") == [500]
