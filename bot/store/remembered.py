@@ -7,15 +7,11 @@ seen at once. A row altered behind the program's back is `verify`'s to find.
 
 from __future__ import annotations
 
-import threading
-from collections import OrderedDict
 from dataclasses import dataclass
 
 from bot.engine.entries import Entry
+from bot.engine.shelf import MOST_ENTRIES, Shelf
 from bot.store.chain import START
-
-MOST = 512
-"""So many drains are remembered, those read last."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,20 +34,13 @@ class Read:
 class Remembered:
     """What was read of the drains of a database, by unit and drain."""
 
-    def __init__(self, most: int = MOST) -> None:
-        self._most = most
-        self._lock = threading.Lock()
-        self._read: OrderedDict[tuple[str, str], Read] = OrderedDict()
+    def __init__(self, most: int = MOST_ENTRIES) -> None:
+        self._shelf: Shelf[Read] = Shelf(most)
 
     def find(self, unit: str, drain: str) -> Read:
         """What was read last of the drain; nothing where it is not remembered."""
-        with self._lock:
-            return self._read.get((unit, drain), Read())
+        return self._shelf.find((unit, drain)) or Read()
 
     def keep(self, unit: str, drain: str, read: Read) -> None:
-        """Remember it, in the place of the drain that was read longest ago."""
-        with self._lock:
-            self._read[unit, drain] = read
-            self._read.move_to_end((unit, drain))
-            while len(self._read) > self._most:
-                self._read.popitem(last=False)
+        """Remember it, in the place of what was read longest ago."""
+        self._shelf.keep((unit, drain), read, len(read.entries))

@@ -63,7 +63,7 @@ class Post:
         """The message's JSON."""
         place, round_ = self.number % (UNITS * _USUAL.beds), self.number // (UNITS * _USUAL.beds)
         bed = 1 + place // UNITS
-        at = self.now - timedelta(minutes=480 - round_)
+        at = self.now - timedelta(minutes=530 - round_)
         said = f"bed {bed} mark {LAST_ML + round_} at {at:%H%M}"
         if (place + round_) % 4 == 3:
             said = f"what do I chart for bed {bed} this shift"

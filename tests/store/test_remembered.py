@@ -96,11 +96,3 @@ def test_another_unit_is_not_told_what_is_remembered(store: Store) -> None:
         assert book.entries(drain)
     with store.turn("other") as book:
         assert book.entries(drain) == ()
-
-
-def test_only_so_many_drains_are_remembered() -> None:
-    remembered = Remembered(most=2)
-    for name in "abac":
-        remembered.keep("ward", name, Read(chain=name))
-    assert [remembered.find("ward", name).chain for name in "ac"] == ["a", "c"]
-    assert remembered.find("ward", "b") == Read()
