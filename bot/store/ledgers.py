@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import datetime
 from functools import cache
 from typing import Any
 
-from sqlalchemy import ColumnElement, Row, Select, and_, bindparam, exists, func, insert, or_, select
+from sqlalchemy import ColumnElement, Row, Select, and_, bindparam, exists, func, insert, select
 
 from bot.engine.entries import Correction, Entry, Payload, Withdrawal
 from bot.store.chain import START, link
@@ -20,8 +20,8 @@ from bot.store.tables import berths, drains, entries
 MOST_DRAINS_OF_A_BED = 40
 """How many of a bed's drains are looked at, latest first: far more than any late entry reaches back to."""
 
-ALWAYS_LOOKED_AT = 2
-"""So many of them, the latest, are looked at however long ago they were closed."""
+LOOKED_BACK_AT = 2
+"""So many of them, where nothing was told of the latest for long."""
 
 
 _VISIBLE = (
@@ -41,16 +41,21 @@ _LAST = (
     .order_by(entries.c.position.desc())
     .limit(1)
 )
-_OF_A_BED = (
-    select(berths.c.drain)
-    .where(berths.c.unit == bindparam("of_unit"), berths.c.bed == bindparam("of_bed"))
-    .group_by(berths.c.drain)
-    .order_by(func.max(berths.c.seq).desc())
-    .limit(MOST_DRAINS_OF_A_BED)
-)
 _UNIT_OF = select(drains.c.unit).where(drains.c.id == bindparam("of_drain"))
 _APPEND, _OPEN, _BERTH = insert(entries), insert(drains), insert(berths)
 """Statements that a turn runs are built once: to build one takes longer than to run it."""
+
+
+_TOLD = "told"
+
+
+@dataclass(frozen=True, slots=True)
+class _Past:
+    """A drain of a bed as this message found it: when its last entry was entered, whether it is closed."""
+
+    drain: str
+    newest: datetime | None
+    closed: bool
 
 
 class Ledgers(Desk):
@@ -112,22 +117,27 @@ class Ledgers(Desk):
     def drains_of(self, bed: str, since: datetime | None = None) -> tuple[str, ...]:
         """The drains ever seen at this bed, the latest first.
 
-        `since`: of all but the latest few only those that are open, or of which something was told from
-        then on. A bed has many drains in a year, and a message is about what is there now or was lately.
+        `since`: only those that are open, or of which something was told from then on; where that is not
+        so of the latest, the latest two too. A bed has many drains in a year, and a message is about what is
+        there now or was lately.
         """
         found = self._once(berths.name, bed, lambda: self._drains_of(bed))
-        if since is None or len(found) <= ALWAYS_LOOKED_AT:
-            return found
-        alive = {*found[:ALWAYS_LOOKED_AT], *self._alive(found[ALWAYS_LOOKED_AT:], since)}
-        return tuple(drain for drain in found if drain in alive)
+        if since is None:
+            return tuple(each.drain for each in found)
+        alive = {each.drain for each in found if self._is_alive(each, since)}
+        if found and found[0].drain not in alive:
+            alive |= {each.drain for each in found[:LOOKED_BACK_AT]}
+        return tuple(each.drain for each in found if each.drain in alive)
 
-    def _drains_of(self, bed: str) -> tuple[str, ...]:
-        return tuple(self._connection.scalars(_OF_A_BED, {"of_unit": self.unit, "of_bed": bed}))
+    def _drains_of(self, bed: str) -> tuple[_Past, ...]:
+        rows = self._connection.execute(_of_a_bed(), {"of_unit": self.unit, "of_bed": bed})
+        return tuple(_Past(row.drain, row.newest, bool(row.closed)) for row in rows)
 
-    def _alive(self, older: Sequence[str], since: datetime) -> tuple[str, ...]:
-        """Those that are not known to be closed, or whose last entry was entered from then on."""
-        found = self._connection.scalars(_alive_of(), {"older": list(older), "since": since})
-        return tuple(found)
+    def _is_alive(self, past: _Past, since: datetime) -> bool:
+        """Whether it is not known to be closed, or something was told of it from then on, even just now."""
+        lately = past.newest is not None and past.newest >= since
+        told = (_TOLD, past.drain) in self._held and self.hand.arrived >= since
+        return lately or not past.closed or told
 
     def unit_drains(self) -> tuple[str, ...]:
         """The unit's drains that are not known to be closed, in the order in which they were opened."""
@@ -177,6 +187,7 @@ class Ledgers(Desk):
     def _grown(self, entry: Entry, chain: str) -> None:
         """Hold with what was read what is written after it."""
         held = self._read(entry.drain)
+        self._held[_TOLD, entry.drain] = True
         if held is None:
             self._written(entries.name, entry.drain)
         else:
@@ -254,9 +265,18 @@ def _closed() -> ColumnElement[bool]:
 
 
 @cache
-def _alive_of() -> Select[Any]:
-    """Of the drains `older`, those not known to be closed, or of which something was told since."""
+def _of_a_bed() -> Select[Any]:
+    """The latest drains of a bed, the latest first, with their last entry and whether they are closed."""
+    seq = func.max(berths.c.seq).label("seq")
+    latest = (
+        select(berths.c.drain, seq)
+        .where(berths.c.unit == bindparam("of_unit"), berths.c.bed == bindparam("of_bed"))
+        .group_by(berths.c.drain)
+        .order_by(seq.desc())
+        .limit(MOST_DRAINS_OF_A_BED)
+        .subquery()
+    )
     last = select(entries.c.entered).where(entries.c.drain == drains.c.id)
     newest = last.order_by(entries.c.position.desc()).limit(1).scalar_subquery()
-    query = select(drains.c.id).where(drains.c.id.in_(bindparam("older", expanding=True)))
-    return query.where(or_(newest >= bindparam("since", type_=entries.c.entered.type), ~_closed()))
+    told = select(drains.c.id.label("drain"), newest.label("newest"), _closed().label("closed"))
+    return told.join(latest, latest.c.drain == drains.c.id).order_by(latest.c.seq.desc())

@@ -24,6 +24,8 @@ class Run:
     statuses: Counter[int] = field(default_factory=Counter)
     taken_s: list[float] = field(default_factory=list)
     elapsed_s: float = 0.0
+    cpu_s: float = 0.0
+    """How long the server reckoned for all of them, where somebody looked."""
 
     @property
     def per_second(self) -> float:

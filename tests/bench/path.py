@@ -15,6 +15,8 @@ from datetime import datetime
 from pathlib import Path
 from statistics import median
 
+import psutil
+
 from tests.bench.client import Run, drive, request
 from tests.bench.floor import KINDS
 from tests.bench.probe import sync_ms
@@ -26,6 +28,19 @@ SIDES = (*KINDS, "penline")
 THREADS = 16
 _WARM = 200
 """Messages sent before anything is measured: one to each bed."""
+
+
+@dataclass(frozen=True, slots=True)
+class Side:
+    """A server: where it listens, and its process."""
+
+    port: int
+    process: psutil.Process
+
+    def cpu_s(self) -> float:
+        """How long it has reckoned so far: hardly longer when others share the machine."""
+        times = self.process.cpu_times()
+        return times.user + times.system
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -42,17 +57,17 @@ def compare(folder: Path, urls: dict[str, str], size: Size) -> None:
     """Print what each side does on these databases, and the ratios."""
     now = this_minute()
     fill(urls["penline"], size.entries, now)
-    with _sides(folder, urls) as ports:
-        for port in ports.values():
-            drive(port, _requests(range(_WARM), now), 4)
+    with _sides(folder, urls) as sides:
+        for side in sides.values():
+            drive(side.port, _requests(range(_WARM), now), 4)
         first = _WARM
         for connections in size.connections:
             probes, runs = [], {side: list[Run]() for side in SIDES}
             for _ in range(size.rounds):
                 probes.append(sync_ms(folder))
-                for side, port in ports.items():
+                for name, side in sides.items():
                     numbers = range(first, first + size.messages)
-                    runs[side].append(drive(port, _requests(numbers, now), connections))
+                    runs[name].append(_driven(side, _requests(numbers, now), connections))
                 first += size.messages
             _print(connections, median(probes), runs)
 
@@ -62,20 +77,27 @@ def _requests(numbers: range, now: datetime) -> list[bytes]:
     return [request(post.body, post.id) for post in posts]
 
 
+def _driven(side: Side, requests: list[bytes], connections: int) -> Run:
+    before = side.cpu_s()
+    run = drive(side.port, requests, connections)
+    run.cpu_s = side.cpu_s() - before
+    return run
+
+
 @contextmanager
-def _sides(folder: Path, urls: dict[str, str]) -> Iterator[dict[str, int]]:
-    """The ports of the three servers."""
+def _sides(folder: Path, urls: dict[str, str]) -> Iterator[dict[str, Side]]:
+    """The three servers."""
     processes, nest = [], Nest()
     try:
-        ports = {}
+        sides = {}
         for kind in KINDS:
             command = [sys.executable, "-m", "tests.bench.floor", kind, urls[kind], str(THREADS)]
             process = subprocess.Popen(command, stdout=subprocess.PIPE, text=True)
             processes.append(process)
             assert process.stdout is not None
-            ports[kind] = int(process.stdout.readline())
+            sides[kind] = Side(int(process.stdout.readline()), psutil.Process(process.pid))
         server = served(nest, urls["penline"], folder, PENLINE_THREADS=str(THREADS))
-        yield {**ports, "penline": server.port}
+        yield {**sides, "penline": Side(server.port, psutil.Process(server.pid))}
         server.kill()
     finally:
         nest.close()
@@ -89,7 +111,9 @@ def _sides(folder: Path, urls: dict[str, str]) -> Iterator[dict[str, int]]:
 
 def _print(connections: int, probe_ms: float, runs: dict[str, list[Run]]) -> None:
     print(f"{connections} connections; a sync takes {probe_ms:.2f} ms")
-    print(f"{'':>10}  {'messages/s':>9}  {'p50 ms':>7}  {'p99 ms':>7}  {'of floor':>8}  {'constant':>8}")
+    print(
+        f"{'':>10}  {'messages/s':>9}  {'p50 ms':>7}  {'p99 ms':>7}  {'CPU ms':>7}  {'of floor':>8}  constant"
+    )
     for side in SIDES:
         mine = runs[side]
         shares = [
@@ -101,6 +125,7 @@ def _print(connections: int, probe_ms: float, runs: dict[str, list[Run]]) -> Non
             f"{side:>10}  {median(one.per_second for one in mine):>10.0f}"
             f"  {median(one.percentile_ms(50) for one in mine):>7.1f}"
             f"  {median(one.percentile_ms(99) for one in mine):>7.1f}"
+            f"  {median(1000 * one.cpu_s / len(one.taken_s) for one in mine):>7.2f}"
             f"  {shares[0]:>8.2f}  {shares[1]:>8.2f}  {dict(statuses)}",
             flush=True,
         )

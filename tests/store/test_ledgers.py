@@ -6,7 +6,7 @@ import pytest
 
 from bot.engine.entries import Line, Moved, Removed, Withdrawal
 from bot.store import Book, LedgerError, Store
-from bot.store.ledgers import ALWAYS_LOOKED_AT
+from bot.store.ledgers import LOOKED_BACK_AT
 from tests.store.hands import NOON, at, claimed
 
 
@@ -143,7 +143,7 @@ def test_of_a_bed_s_old_drains_those_are_found_that_are_open_or_were_told_of_sin
     with store.turn() as book:
         claimed(book, "m2", minutes=60)
         book.append(old[0], at(30), Removed())
-        latest = [book.open_drain("12", None) for _ in range(ALWAYS_LOOKED_AT)]
+        latest = [book.open_drain("12", None) for _ in range(LOOKED_BACK_AT)]
         for drain in latest:
             book.append(drain, at(60), Removed())
         everything = (*reversed(latest), *reversed(old))
@@ -151,3 +151,20 @@ def test_of_a_bed_s_old_drains_those_are_found_that_are_open_or_were_told_of_sin
         assert book.drains_of("12", at(0)) == everything
         assert book.drains_of("12", at(60)) == (*reversed(latest), old[2], old[0])
         assert book.drains_of("12", at(61)) == (*reversed(latest), old[2])
+
+
+def test_of_drains_long_closed_none_is_found_where_another_is_at_the_bed(store: Store) -> None:
+    with store.turn() as book:
+        claimed(book)
+        old = book.open_drain("12", None)
+        book.append(old, at(0), Removed())
+    with store.turn() as book:
+        claimed(book, "m2", minutes=60)
+        assert book.drains_of("12", at(30)) == (old,)
+        new = drain_with_lines(book, 10)
+        assert book.drains_of("12", at(30)) == (new,)
+    with store.turn() as book:
+        claimed(book, "m3", minutes=61)
+        assert book.drains_of("12", at(30)) == (new,)
+        book.append(old, at(0), Withdrawal(target=f"{old}-1"))
+        assert book.drains_of("12", at(30)) == (new, old)
