@@ -7,9 +7,9 @@ from datetime import datetime
 from functools import cache
 from typing import Any
 
-from sqlalchemy import ColumnElement, Row, Select, and_, bindparam, exists, func, insert, select
+from sqlalchemy import ColumnElement, Row, Select, and_, bindparam, case, exists, func, insert, select
 
-from bot.engine.entries import Correction, Entry, Payload, Withdrawal
+from bot.engine.entries import Correction, Entry, Left, Payload, Removed, Withdrawal
 from bot.store.chain import START, link
 from bot.store.codec import decode, encode
 from bot.store.desk import Desk
@@ -47,6 +47,7 @@ _APPEND, _OPEN, _BERTH = insert(entries), insert(drains), insert(berths)
 
 
 _TOLD = "told"
+_CLOSING = (Removed.kind, Left.kind)
 
 
 @dataclass(frozen=True, slots=True)
@@ -260,7 +261,7 @@ def _closed() -> ColumnElement[bool]:
             taken_back.c.target == closing.c.position,
         )
     )
-    standing = and_(closing.c.drain == drains.c.id, closing.c.kind.in_(("removed", "left")), ~withdrawn)
+    standing = and_(closing.c.drain == drains.c.id, closing.c.kind.in_(_CLOSING), ~withdrawn)
     return exists().where(standing)
 
 
@@ -276,7 +277,13 @@ def _of_a_bed() -> Select[Any]:
         .limit(MOST_DRAINS_OF_A_BED)
         .subquery()
     )
-    last = select(entries.c.entered).where(entries.c.drain == drains.c.id)
-    newest = last.order_by(entries.c.position.desc()).limit(1).scalar_subquery()
-    told = select(drains.c.id.label("drain"), newest.label("newest"), _closed().label("closed"))
-    return told.join(latest, latest.c.drain == drains.c.id).order_by(latest.c.seq.desc())
+    last, earlier = entries.alias("last"), entries.alias("earlier")
+    place = select(func.max(earlier.c.position)).where(earlier.c.drain == drains.c.id).scalar_subquery()
+    # What closes a drain is mostly its last entry: then nothing has taken it back, and nobody need look.
+    closed = case((last.c.kind.in_(_CLOSING), True), else_=_closed())
+    return (
+        select(drains.c.id.label("drain"), last.c.entered.label("newest"), closed.label("closed"))
+        .join(latest, latest.c.drain == drains.c.id)
+        .outerjoin(last, and_(last.c.drain == drains.c.id, last.c.position == place))
+        .order_by(latest.c.seq.desc())
+    )
