@@ -83,17 +83,21 @@ class Builder:
             yield from self._event(draft)
         if draft.kind != "placed" and draft.kind != "removed":
             yield from self._amounts(draft)
-        if draft.order is not None and "suction" in draft.checks:
-            yield (
-                Ordered(suction_cmh2o=_whole(draft.checks["suction"])),
-                {"suction_cmh2o": draft.checks["suction"]},
-            )
-        elif draft.checks:
-            yield self._checked(draft)
+        yield from self._findings(draft)
         for what in {w.name: w for w in reversed(draft.whats)}.values():
             yield Incident(what=what.name), {"what": what}  # type: ignore[arg-type]
         if draft.kind != "placed" and (draft.reason or draft.weight):
             yield self._described(draft)
+
+    def _findings(self, draft: Draft) -> Iterator[tuple[Statement, dict[str, Item]]]:
+        """What was ordered, and what was checked beside it."""
+        checks, ordered = dict(draft.checks), draft.ordered
+        if draft.order is not None and ordered is None:
+            ordered = checks.pop("suction", None)
+        if ordered is not None:
+            yield Ordered(suction_cmh2o=_whole(ordered)), {"suction_cmh2o": ordered}
+        if checks:
+            yield self._checked(checks)
 
     def _event(self, draft: Draft) -> Iterator[tuple[Statement, dict[str, Item]]]:
         level, final, opening = draft.level, draft.final, draft.opening
@@ -139,15 +143,15 @@ class Builder:
         elif draft.bad and not draft.kind:
             yield Mark(closing=draft.closing), {}
 
-    def _checked(self, draft: Draft) -> tuple[Statement, dict[str, Item]]:
+    def _checked(self, checks: dict[str, Item]) -> tuple[Statement, dict[str, Item]]:
         values: dict[str, Any] = {}
-        for name, item in draft.checks.items():
+        for name, item in checks.items():
             values[CHECK_SLOTS[name]] = _check_value(name, item)
         if values.get("leak_grade") == 0 and values.get("air_leak") == "present":
             values["air_leak"] = "none"
         if values.get("leak_grade") is not None and "air_leak" not in values:
             values["air_leak"] = "present" if values["leak_grade"] else "none"
-        return Checked(**values), {CHECK_SLOTS[n]: i for n, i in draft.checks.items()}
+        return Checked(**values), {CHECK_SLOTS[n]: i for n, i in checks.items()}
 
     def _described(self, draft: Draft) -> tuple[Statement, dict[str, Item]]:
         made = Described(

@@ -38,6 +38,7 @@ class Draft:
     reason: Item | None = None
     weight: Item | None = None
     order: Item | None = None
+    ordered: Item | None = None
     wants: Item | None = None
     joined: bool = False
     closing: bool = False
@@ -60,7 +61,9 @@ class Draft:
     def has_content(self) -> bool:
         """Whether it says anything beside which drain and when."""
         told = self.kind or self.has_amount or self.opening or self.checks or self.whats or self.reason
-        return bool(told or self.weight or self.bad or self.denied or (self.order and self.checks))
+        return bool(
+            told or self.weight or self.bad or self.denied or (self.order and (self.checks or self.ordered))
+        )
 
     @property
     def tube(self) -> str | None:
@@ -279,6 +282,9 @@ class Gathering:
 
     def _check(self, slot: str, item: Item) -> None:
         draft = self.now
+        if slot == "suction" and draft.order is not None and draft.ordered is None:
+            draft.ordered = item
+            return
         old = draft.checks.get(slot)
         if slot == "fluid" and old is not None:
             draft.checks[slot] = min(old, item, key=lambda i: FLUIDS.index(i.value))
@@ -299,8 +305,7 @@ class Gathering:
             case "kind":
                 self._kind(item)
             case "what":
-                draft = self.open() if self.now.whats and self.now.time is not None else self.now
-                draft.whats.append(item)
+                self._what(item)
             case "reason":
                 self.now.reason = self.now.reason or item
             case "leak":
@@ -309,6 +314,8 @@ class Gathering:
                 self._check(item.value, Item("check", item.start, item.end, value=item.name))
             case "waterseal":
                 self._waterseal(item)
+            case "leakhow":
+                self._how(item)
             case "order":
                 self.now.order = item
             case "join":
@@ -341,11 +348,29 @@ class Gathering:
             return
         self._check("leak", Item("check", item.start, item.end, value=item.name))
 
+    def _how(self, item: Item) -> None:
+        """ "bubbling in the seal constantly": how the leak that was told goes on."""
+        draft = self.now
+        old = draft.checks.get("leak")
+        if old is None or old.value == "none":
+            draft.faults += 1
+        elif old.value == "present" or old.value == item.name:
+            draft.checks["leak"] = Item("check", old.start, item.end, value=item.name)
+        else:
+            draft.clash("leak", old, item)
+
     def _same(self, item: Item) -> None:
         if not self.now.has_amount:
             self.now.same = item
         elif self.now.level is not None:
             self.now.faults += 1
+
+    def _what(self, item: Item) -> None:
+        """One more incident; one that comes after the time of another has its own."""
+        draft = self.now
+        if draft.whats and (draft.time is not None or item.name in {"unclamped", "suction_on"}):
+            draft = self.open()
+        draft.whats.append(item)
 
     def _kind(self, item: Item) -> None:
         draft, kind = self.now, item.name
@@ -360,7 +385,8 @@ class Gathering:
         if draft.kind == "left" and kind == "away":
             draft.kind = kind
             return
-        taken = draft.kind or draft.volume or draft.output or draft.same
+        timed = draft.whats and draft.time
+        taken = draft.kind or timed or draft.volume or draft.output or draft.same
         if taken or (draft.level is not None and kind not in {"removed", "placed"}):
             fresh = self.open()
             fresh.kind = kind

@@ -8,6 +8,7 @@ from datetime import datetime
 from .cutting import cuts
 from .items import Item
 from .judging import standing
+from .kept import dropped
 from .labels import bed_index
 from .lattice import Lattice
 from .leftovers import leftovers
@@ -15,6 +16,7 @@ from .pipeline import Read, pipeline
 from .roles import assignments
 from .scope import scoped
 from .sharing import gathered
+from .subjects import subjects
 
 
 def explained(text: str, *, arrived: datetime, beds: Sequence[str] | None, voice: bool = False) -> str:
@@ -32,9 +34,10 @@ def _lines(read: Read, ways: list[tuple[Item, ...]], arrived: datetime, voice: b
         yield f"way {number}: " + " | ".join(_piece(read, item) for item in way)
         found, overfull = assignments(scoped(way, read.tokens), arrived)
         for items in found:
-            stands = standing(gathered(items), arrived).with_faults(
-                [*cuts(items, read.tokens, voice), *leftovers(items, read.tokens, voice=voice)]
-            )
+            drafts = gathered(items)
+            unread = [*cuts(items, read.tokens, voice), *leftovers(items, read.tokens, voice=voice)]
+            unread += subjects(items, read.tokens)
+            stands = standing(drafts, arrived).with_faults([*unread, *dropped(items, drafts)])
             against = "; ".join((*stands.faults, *stands.doubts)) or "nothing against it"
             roles = ", ".join(
                 f"{_said(read, i.start, i.end)} = {i.role}" for i in items if i.role not in {"cue", "sep"}

@@ -15,6 +15,7 @@ from .items import Item
 from .labels import tube_label, written
 from .neighbours import (
     dangles,
+    is_day_number,
     is_negative,
     is_setting,
     is_spaced_letter,
@@ -171,6 +172,8 @@ class Lattice:
                 return way.with_item(item)
             case "litre" if word(self.toks, cue.start) == "l":
                 return way.with_item(replace(item, role="tube", value="", name="left"))
+            case "window" if cue.value == "day" and is_day_number(self.toks, cue.end):
+                return way.with_item(replace(item, value="other", name=""))
             case "about":
                 return about(way, cue.start, word(self.toks, cue.start))
             case "what" if cue.value == "suction_on" and is_setting(self.toks, cue.end):

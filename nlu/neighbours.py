@@ -20,6 +20,11 @@ def is_setting(toks: Toks, i: int) -> bool:
     return word(toks, i - 1) != "at" and starts_number(toks, i)
 
 
+def is_day_number(toks: Toks, i: int) -> bool:
+    """ "post lobectomy day 1": which day after it."""
+    return is_digits(toks, i) and len(word(toks, i)) == 1 and word(toks, i + 1) not in {":", "ml"}
+
+
 def number_follows(toks: Toks, i: int) -> bool:
     """Whether a number comes next, little words aside."""
     while word(toks, i) in BEFORE_NUMBERS:

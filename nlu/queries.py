@@ -110,6 +110,8 @@ def asked(
 def _is_told(items: tuple[Item, ...], topic: str | None) -> bool:
     """ "last mark was 1050 at 1900", "tipped?": more than asks for the last line."""
     clocks = [i for i in items if i.role == "time" and not _is_window(i)]
+    if any(i.role == "denied" for i in items):
+        return True
     if (topic in TIMELESS or topic == "capacity") and clocks:
         return True
     if topic not in {None, "last"} or any(i.role == "cue" and i.value == "question" for i in items):

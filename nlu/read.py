@@ -15,6 +15,7 @@ from .cutting import cuts
 from .drafts import Draft
 from .items import Item
 from .judging import is_list, standing
+from .kept import dropped
 from .labels import bed_index, written
 from .lattice import LONG, Lattice
 from .leftovers import leftovers
@@ -24,6 +25,7 @@ from .roles import assignments
 from .scope import scoped
 from .sharing import gathered
 from .statements import Answered, Asked, Parsed, Statement, Unclear
+from .subjects import subjects
 from .tokens import Token
 from .verdict import WITH_LEVEL, Outcome, Reading, settled, told
 
@@ -335,8 +337,12 @@ class Sentence:
         if not drafts or not any(d.has_content or d.wants or d.clashes or d.time for d in drafts):
             return self._bare(items)
         unread = [*self._unread(items), *self._unread(tail)]
-        stands = standing(drafts, self.ward.arrived).with_faults(unread)
-        return Reading(lambda: self._built(drafts, tail), stands.rank, len(unread))
+        strange = list(subjects(items, self.read.tokens))
+        against = [*unread, *strange, *dropped(items, drafts)]
+        stands = standing(drafts, self.ward.arrived).with_faults(against)
+        return Reading(
+            lambda: self._built(drafts, tail), stands.rank, len(unread) + len(strange), bool(strange)
+        )
 
     def _built(self, drafts: list[Draft], tail: tuple[Item, ...]) -> Outcome:
         builder = Builder(self.read.tokens, self.text, self.ward.arrived, is_list(drafts))

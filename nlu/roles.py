@@ -159,6 +159,8 @@ def _led(item: Item, trail: Trail) -> Iterator[Item]:
                 yield from _bed(item)
         case "old" | "new" | "opens" | "last":
             yield from _level(item, LEVEL_NAMES[item.lead])
+            if item.lead in {"new", "opens"} and item.clocklike and item.possible(trail.arrived):
+                yield from _time(item)
         case "inside":
             yield from _level(item, "inside")
         case "level" | "levelat":

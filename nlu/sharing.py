@@ -7,6 +7,8 @@ from collections.abc import Iterable
 from .drafts import Draft, Gathering
 from .items import Item
 
+UNDOES = {"unclamped": "clamped", "suction_on": "suction_off", "back": "away"}
+
 
 def gathered(items: Iterable[Item]) -> list[Draft]:
     """The drafts of a reading, with bed, tube and time shared among them."""
@@ -84,10 +86,16 @@ def _share_closing(drafts: list[Draft], closes: Item | None) -> None:
             draft.closing = True
 
 
+def _is_undone(draft: Draft, later: list[Draft]) -> bool:
+    """ "suction off, back on at 1855": the time of what undoes an event is not its own."""
+    told = {draft.kind, *(w.name for w in draft.whats)}
+    return any(UNDOES.get(name) in told for d in later for name in (d.kind, *(w.name for w in d.whats)))
+
+
 def _share_times(drafts: list[Draft]) -> None:
     times = {d.time.start: d.time for d in drafts if d.time is not None}
     if len(times) == 1 and not any("time" in d.clashes for d in drafts):
         (only,) = times.values()
-        for draft in drafts:
-            if draft.time is None:
+        for k, draft in enumerate(drafts):
+            if draft.time is None and not _is_undone(draft, drafts[k + 1 :]):
                 draft.time, draft.shared_time = only, True

@@ -12,8 +12,9 @@ from itertools import pairwise
 
 from .items import Item
 from .numbers import Toks, glued, word
+from .patterns.asides import STAFF
 from .patterns.remarks import REMARKS
-from .weighty import CLOSING, DOERS
+from .weighty import CLOSING
 
 ENDS = frozenset({",", ";", ".", "!", "but", "then", "and", "&", "also", "plus", "|"})
 ASKING = frozenset(
@@ -107,7 +108,7 @@ def _unread(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def _is_strange(item: Item, toks: Toks) -> bool:
-    unread = item.role == "cue" and item.value == "word" and item.name not in REMARKS | DOERS
+    unread = item.role == "cue" and item.value == "word" and item.name not in REMARKS | STAFF
     return unread and not (glued(toks, item.start) and len(item.name) == 1)
 
 

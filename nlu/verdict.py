@@ -37,12 +37,14 @@ ORDER = ("bed", "level_ml", "volume_ml", "final_ml", "tube", "at")
 class Reading:
     """What the whole message would say (`made`, when wanted), and how well that stands: faults, doubts.
 
-    `unread` are the faults of words left unread, which no question of the outcome stands for.
+    `unread` are the faults of words left unread, which no question of the outcome stands for; `strange`
+    where they are beside an event or a check, of which nothing is then accepted.
     """
 
     made: Callable[[], Outcome]
     rank: tuple[int, int] = (0, 0)
     unread: int = 0
+    strange: bool = False
 
 
 def told(*outcome: Statement | Unclear, faults: int = 0) -> Reading:
@@ -62,7 +64,8 @@ def settled(readings: Iterable[Reading], text: str, *, strict: bool = False) -> 
     unread = all(r.unread for r in found if r.rank == best)
     if len(top) == 1 and best[1] == 0 and (best[0] == 0 or (asks and not unread)):
         return top[0]
-    return merged(top, text, doubted=best[1] > 0 or not asks or unread, strict=strict and unread)
+    strange = any(r.strange for r in found if r.rank == best)
+    return merged(top, text, doubted=best[1] > 0 or not asks or unread, strict=strange or (strict and unread))
 
 
 def merged(outcomes: Sequence[Outcome], text: str, *, doubted: bool = False, strict: bool = False) -> Outcome:

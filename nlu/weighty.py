@@ -12,29 +12,13 @@ from itertools import pairwise
 
 from .items import Item
 from .numbers import Toks, word
+from .patterns.asides import STAFF
 from .patterns.nouns import CAN, TUBE
 
 CLOSING = frozenset({"removed", "left", "exchanged", "moved", "placed"})
 STAYS = frozenset({"still", "stays", "stay", "stayed", "staying", "remains", "remain", "remaining", "kept"})
 NOT_PERSONS = frozenset({"canister", "tubeword", "fluid", "amount", "output", "leak"})
 NOUNS = frozenset(w for p in (CAN, TUBE) for phrase in p.strip("()").split("|") for w in phrase.split())
-DOERS = frozenset(
-    {
-        "dr",
-        "doctor",
-        "doc",
-        "md",
-        "pa",
-        "np",
-        "rn",
-        "surgeon",
-        "surgery",
-        "resident",
-        "team",
-        "provider",
-        "they",
-    }
-)
 ASIDE = frozenset(
     {"without", "today", "ok", "fine", "well", "successfully", "uneventfully", "easily", "peacefully"}
 )
@@ -44,7 +28,7 @@ def weighty(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """One line for each such event with a word beside it that was not understood."""
     for before, item in pairwise(items):
         touching = before.end == item.start
-        doer = word(toks, before.start) in DOERS or word(toks, before.start - 1) in DOERS
+        doer = word(toks, before.start) in STAFF or word(toks, before.start - 1) in STAFF
         if touching and not doer and _is_unread(before) and _is_closing(item) and _starts_open(item, toks):
             yield f"{before.name!r} may say what was {item.name}"
         if touching and _is_closing(before) and _is_unread(item) and _ends_open(before, toks):

@@ -6,7 +6,13 @@ from __future__ import annotations
 
 CHECKS: dict[str, tuple[str, ...]] = {
     "seal": (
-        "(topped|filled|refilled|topped it|filled it) (up|off|back|back up) to", "seal", "water seal",
+        "(topped|filled|refilled|topped it|filled it) (up|off|back|back up) to",
+        (
+            "(seal|water seal|waterseal|seal chamber|ws|seal level|water seal level|water level) (is|"
+            "was|) (low|high|up|"
+            "now|topped|topped up|filled|refilled|filled up) (at|to|)"
+        ),
+        "seal", "water seal",
         "waterseal", "water-seal", "seal chamber", "water seal chamber", "seal level",
         "water seal level", "ws", "seal is", "water seal is", "underwater seal", "water level", "h2o seal",
         "seal at", "water seal at", "seal water", "waterseal at", "water seal at the", "seal column",
@@ -40,12 +46,18 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "wall sxn", "wall reading", "suction regulator", "vacuum regulator", "gauge at",
     ),
     "leakgrade": (
+        "al",
         "leak grade", "air leak grade", "grade", "leak score", "leak of", "air leak of", "leak level",
         "air leak level", "leak scale", "air leak score", "leak at", "air leak at", "leak chamber",
         "air leak meter", "leak meter", "al grade", "leak is grade", "air leak is grade", "leak column",
         "air leak column", "leak stage",
     ),
     "leak:none": (
+        (
+            "(al|air leak|leak|airleak|bubbling|bubbles|bub) (is|was|:|-|=|) (neg|negative|nil|none|no|"
+            "absent|gone|stopped|ceased)"
+        ),
+        "(no|nil|neg|negative) (al|bub|airleaks)",
         "no leak", "no air leak", "no al", "leak none", "air leak none", "without leak", "without air leak",
         "no bubbling", "no bubbles", "leak negative", "air leak negative", "neg leak", "negative leak",
         "nil leak", "nil air leak", "leak free", "no leaks", "no air leaks", "negative for air leak",
@@ -88,8 +100,21 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "bubbling continuously", "bubbles continuously", "bubbling constantly", "constantly bubbling",
         "continuously bubbling", "leaking continuously",
     ),
+    "leakhow:continuous": (
+        "constantly", "continuously", "nonstop", "non-stop", "all the time", "constant", "continuous",
+    ),
+    "leakhow:intermittent": (
+        (
+            "(only|just|) (with|on|when|during) (the|a|deep|forced|) (cough|coughing|coughs|"
+            "expiration|exhalation|breath|"
+            "inspiration) (only|)"
+        ),
+        "when (he|she|pt|patient) coughs", "intermittently", "occasionally", "on and off", "off and on",
+        "now and then", "comes and goes", "intermittent", "occasional",
+    ),
     "leak:present": (
         "al", "+ al", "al +", "(small|large|new|continuous) al",
+        "(al|bub) (pos|positive|present|yes|+)", "bub",
         "air leak", "leak", "leak present", "air leak present", "has a leak", "has an air leak",
         "positive leak", "new leak", "new air leak", "bubbling", "bubbles", "small leak", "small air leak",
         "large leak", "large air leak", "positive air leak", "leak noted", "air leak noted", "airleak",
@@ -209,7 +234,8 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "hemothorax", "haemothorax", "trauma", "injury", "stab wound", "gsw", "stabbing", "mva", "mvc",
         "rib fractures", "gunshot", "hemo", "stab", "gunshot wound", "rib fracture", "hemopneumothorax",
         "haemopneumothorax", "chest trauma", "blunt trauma", "car accident", "fall with rib fractures",
-        "hemothorx", "penetrating trauma", "chest injury", "stabbed", "hemo pneumo",
+        "hemothorx", "rta", "rtc", "road traffic accident", "penetrating trauma", "chest injury", "stabbed",
+        "hemo pneumo",
         "motor vehicle accident", "traumatic",
     ),
     "reason:effusion": (

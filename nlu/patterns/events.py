@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from .nouns import BE, CAN, THE, TUBE
+from .nouns import BE, BOX, CAN, OUT, THE, TUBE
 
 # fmt: off
 
@@ -41,7 +41,11 @@ EVENTS: dict[str, tuple[str, ...]] = {
             f"started|attached|at|)"
         ),
         "(new|fresh) one (on|up|connected|hooked up|attached)",
-        f"(hung|hooked up|connected|put on|set up|put up|started|attached|applied|got) a (new|fresh) {CAN}",
+        (
+            "(hung|hooked|hooked up|connected|put on|put up|set up|started|attached|applied|got) (a|"
+            "the|) (new|fresh) "
+            f"{BOX} (up|on|)"
+        ),
         f"(changed|switched|swapped) to a (new|fresh) (one|{CAN})", "canister exchange", "swapped it out",
         "changed it out", "so changed it", "changed it at", "swapped it", "exchanged", "exchange",
         "exchange done", "swapped out", "changed out", "swapped", "new canister on",
@@ -79,6 +83,8 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "(now|gone|went) over to (bed|room)",
     ),
     "kind:away": (
+        f"(off|went|gone|going|go|taken|sent|down|up|over) (down|up|over|off|) (for|to) {OUT}",
+        f"(down|up|over|now|currently|is|still|) in {OUT}",
         (
             "(off|gone|went|going|down|taken|headed|sent|shifted) (to|for) (the|) (ot|or|procedure room|"
             "endoscopy|angio|angiogram)"
@@ -103,6 +109,10 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "to (the|) cat scan",
     ),
     "kind:back": (
+        (
+            "(back|is back|returned|has returned|came back|just back|now back|got back|'s back|back up|"
+            f"arrived back|home) from {OUT}"
+        ),
         "back",
         (
             "(back|returned|'s back|is back|now back|just back|came back|got back|home) (up|) from (the|) "
@@ -120,6 +130,11 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "just back from", "and back", "home from ct",
     ),
     "kind:left": (
+        "rip", "r.i.p", "died", "discharged against (medical|) advice", "dama", "self discharged",
+        (
+            "(transferred|moved|gone|went|sent) (to|over to) (picu|nicu|ccu|cvicu|sicu|micu|cticu|the "
+            "picu|the hdu|the itu)"
+        ),
         "(shifted|transferred|moved) out (to|)", "shifted to (icu|itu|hdu|the ward|ward)",
         (
             "(transferred|moved|gone|went|sent|stepped down|stepped up) (to|to the|over to) (icu|itu|"

@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+from .nouns import BOX, THE, TUBE
+
 # fmt: off
 
 INCIDENTS: dict[str, tuple[str, ...]] = {
     "what:tipped": (
+        "(was|is|lying|laying|found|landed|ended up|knocked|) (flat|) on (its|it's|the) side",
+        f"(kicked|knocked|tipped|pushed|turned|tripped) {THE} {BOX} (over|down|sideways|on its side)",
         "tipped", "tipped over", "knocked over", "kicked over", "fell over", "toppled",
         "tipped on its side", "spilled", "on its side", "knocked down", "fell on its side", "toppled over",
         "tipped it", "got knocked over", "got kicked over", "knocked", "kicked", "overturned",
@@ -21,6 +25,11 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "box is leaking", "busted", "defective",
     ),
     "what:disconnected": (
+        f"{TUBE} (was|got|is|has|) (pulled|kicked|knocked|yanked|tugged|come|came) (apart|loose)",
+        (
+            "(kicked|pulled|came|knocked|yanked|popped|slipped|fell|tugged|got pulled|got yanked|has "
+            "come|come|coming) (apart|loose)"
+        ),
         "disconnected", "came apart", "tubing off", "came loose", "tubing came off", "disconnection",
         "popped off", "came disconnected", "came unhooked", "unhooked", "tubing disconnected",
         "got disconnected", "tubing came apart", "tube disconnected", "tubing popped off",
@@ -33,6 +42,9 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "(tube|drain|it) (is|was|came|) out by accident",
         "(tube|drain|it) (got|was) (pulled|yanked) (out|) (by accident|by mistake|accidentally)",
         "dislodged", "fell out", "pulled out by patient",
+        f"(pulled|yanked|ripped|took|pulling|pulls|tore) (his|her|their|) own {TUBE} (out|)",
+        f"(pulled|yanked|ripped|took|tore) out (his|her|their|) own {TUBE}",
+        f"(yanked|ripped|tore) {THE} {TUBE} out",
         "pulled the tube out", "pulled his tube",
         "pulled her tube", "pulled his tube out", "pulled her tube out", "tube fell out",
         "chest tube fell out", "pulled it out", "accidentally pulled", "accidentally removed",
@@ -48,6 +60,8 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "patient pulled the tube", "patient pulled tube", "pt pulled tube", "popped out",
     ),
     "what:raised": (
+        "(hanging|hung|hangs|hooked|up|) (up|) (on|from|off) (the|his|her|an|) (iv|drip|) (pole|stand)",
+        "(above|higher than) (the|his|her|their|patient's|pt's|pts|) (chest|heart) (level|height|)",
         "above the chest", "above chest", "lifted", "raised", "above chest level", "hung on the iv pole",
         "on the iv pole", "above the patient", "lifted above", "raised above the chest",
         "lifted above the chest", "above the level of the chest", "raised above chest",
@@ -56,6 +70,10 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "was above the chest", "put on the bed", "higher than chest", "hung up high",
     ),
     "what:clamped": (
+        (
+            "(clamped|tube clamped|drain clamped) for (transfer|transport|the transfer|theatre|theater|"
+            "ct|mri|xray|the move)"
+        ),
         "clamped", "clamp on", "clamp trial", "clamp applied", "clamping", "tube clamped",
         "clamp trial started", "clamped the tube", "clamped off", "clamped for", "clamp", "is clamped",
         "now clamped", "clamp closed", "clamped tube", "clamp the tube", "on a clamp trial",
@@ -85,6 +103,7 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "shut off suction", "suction failed", "suction not on",
     ),
     "what:suction_on": (
+        "(turned|switched|put|hooked|plugged|) back on", "(restarted|resumed|reconnected) again",
         "suction on", "suction back on", "suction turned on", "turned on suction", "suction is on",
         "suction is back on", "back on suction", "suction restarted", "put back on suction",
         "turned suction on", "turned the suction on", "turned suction back on", "turned on the suction",

@@ -13,3 +13,14 @@ TUBE = (
 )
 THE = "(the|her|his|their|this|that|a|my|our|)"
 BE = "(is|was|are|has been|been|were|)"
+BOX = "(canister|cannister|box|chamber|bottle|system|drain|unit|chest drain|collector)"
+OUT = (
+    "(ct|c t|scanner|the scanner|the ct|ct scan|a ct|a ct scan|cat scan|mri|an mri|xray|x-ray|x ray|"
+    "an xray|chest xray|cxr|a cxr|radiology|"
+    "theatre|theater|ot|or|the or|cath lab|surgery|dialysis|ir|endo|endoscopy|echo|an echo|scan|a "
+    "scan|ultrasound|"
+    "imaging|procedure|a procedure|recovery|pacu|angio|bronch|bronchoscopy|a bronch|physio|nuc med|"
+    "pet|test|tests|"
+    "a test|a walk|walk|shower|the toilet|toilet|the bathroom)"
+)
+"""Where a patient goes for a while."""

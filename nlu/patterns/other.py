@@ -97,6 +97,7 @@ OTHER: dict[str, tuple[str, ...]] = {
     "or": ("or", "either", "versus", "vs"),
     "negative": ("minus", "negative"),
     "filler": (
+        "left (theatre|theater|recovery|pacu)",
         "(right|okay|ok|alright) (okay|ok|so|then|right)",
         "(straight|far|put|taken|thrown|threw it|going|go|went|gave|faded|ran) away",
         "right (away|after|before|when|as|then|here|there)",

@@ -37,6 +37,7 @@ PLACES: dict[str, tuple[str, ...]] = {
     "canister": (
         "canister", "cannister", "box", "chamber", "bottle", "system", "collector", "canisters",
         "collection chamber", "drainage system", "collection canister", "drainage unit",
+        "drainage box", "drain box", "drain canister", "drainage canister",
     ),
 }
 # fmt: on

@@ -29,6 +29,7 @@ stable alert oriented resting sleeping asleep visitor visitors daughter mother f
 brother sister bath meds turned repositioned ambulated walked chair sitting standing bedded plane
 stays stayed staying remains remain live lived living liver reds redone eight dark park bark mask
 tide tied tidy shell steel sealed
+connector connectors connected connects
 wallet walls ball call fall tall leaf lean leap least latest bacon faster fasten
 """
 PLAIN = frozenset(_WORDS.split())

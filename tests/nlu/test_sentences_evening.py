@@ -102,7 +102,7 @@ from .saying import reading
         ),
         ("bed 21 is 72kg", "described bed=21 weight_kg=72"),
         ("bed 5 pt is s/p VATS lobectomy", "described bed=5 reason=lung"),
-        ("changed the on 10 at 1730, old one was 1890", "exchanged bed=10 at=17:30 final_ml=1890"),
+        ("changed the collector on 10 at 1730, old one was 1890", "exchanged bed=10 at=17:30 final_ml=1890"),
         (
             "10 new box 1730. old 1890. new one reads 40 now",
             "exchanged bed=10 at=17:30 final_ml=1890; mark bed=10 at=19:05 level_ml=40",
@@ -192,7 +192,7 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
         ("done with 12, going home", "ask kind"),
         ("12 0640", "ask bed"),
         ("12 0640 at 0640", "ask level_ml"),
-        ("bed 12 new canister started at 1600, 60 now", "ask level_ml"),
+        ("bed 12 new canister started at 1600, 60 now", "ask at"),
         ("bed 12 disregard 1050", "ask at"),
         ("oops meant 14", "ask kind"),
         ("13 not 12", "ask kind"),

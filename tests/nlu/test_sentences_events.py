@@ -194,7 +194,7 @@ def test_what_was_checked_or_ordered_is_told_in_any_order(text: str, read: str) 
         ("bed 9 pt now in 21", "moved bed=9 to_bed=21"),
         ("pt bed 8 taken to OT at 1745", "away bed=8 at=17:45"),
         ("bed 2 shifted out to HDU", "left bed=2"),
-        ("bed 1 full at 1990, changed it 1840", "exchanged bed=1 at=18:40 final_ml=1990"),
+        ("bed 1 collector full at 1990, changed it 1840", "exchanged bed=1 at=18:40 final_ml=1990"),
         (
             "bottle changed in bed 13 at 1800 last level in old bottle 1920",
             "exchanged bed=13 at=18:00 final_ml=1920",

@@ -1,0 +1,46 @@
+"""Whether all numbers that were said are in some statement: nothing is dropped in silence."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from .drafts import Draft
+from .items import Item
+
+NUMBERS = frozenset({"level", "volume", "output", "check", "weight", "time"})
+
+
+def dropped(items: tuple[Item, ...], drafts: list[Draft]) -> Iterator[str]:
+    """One line for each number with a role that no statement of the reading has."""
+    kept = {start for draft in drafts for start in _starts(draft)}
+    for item in items:
+        if item.role in NUMBERS and item.start not in kept and not _is_now(item):
+            yield f"a {item.role} that is in no statement"
+
+
+def _starts(draft: Draft) -> Iterator[int]:
+    single = (
+        draft.time,
+        draft.since,
+        draft.level,
+        draft.final,
+        draft.opening,
+        draft.volume,
+        draft.output,
+        draft.weight,
+        draft.ordered,
+    )
+    many = (
+        *draft.checks.values(),
+        *draft.bad,
+        *draft.denied,
+        *(i for c in draft.clashes.values() for i in c),
+    )
+    for item in (*single, *many):
+        if item is not None:
+            yield item.start
+
+
+def _is_now(item: Item) -> bool:
+    """ "now 60 at 1900": the word says nothing beside the time."""
+    return item.role == "time" and all(c.style in {"now", "date"} for c in item.clocks)

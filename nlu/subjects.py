@@ -1,0 +1,183 @@
+"""Whether an event is of the drain: who fell, what was kicked, and what else its clause says.
+
+Verbs of everyday language make an event only where the clause names a thing of ours. Any word of the
+clause that was not understood, and that is no harmless remark, makes the message a question.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from .items import Item
+from .numbers import Toks, word
+from .patterns.asides import (
+    ASIDES,
+    CHECK_ASIDES,
+    EVERYDAY,
+    FALLS,
+    LOADED,
+    PERSONS,
+    RELATIVES,
+    STAFF,
+    THINGS,
+    TITLES,
+    WITH,
+)
+
+AMOUNTS = frozenset({"level", "volume", "output"})
+STRONG = frozenset({",", ";", ".", "!", "but", "then"})
+KINDS = frozenset({"placed", "exchanged", "removed", "moved", "away", "back", "left"})
+TOLD = frozenset({"old", "new", "final", "previous"})
+"""With these, what was changed is a canister."""
+OF_MOVES = frozenset({"swap", "swapped", "beds", "rooms", "over", "up", "down", "across"})
+OF_PATIENT = frozenset({"moved", "away", "back", "left"})
+UNSURE = frozenset(
+    {"no", "not", "without", "denies", "query", "?", "o", "ruled", "exclude", "excluded", "never"}
+)
+NEWCOMERS = frozenset({"pt", "patient", "admission", "pts"})
+SUCTION = frozenset({"suction", "sxn", "suct", "wall", "lws", "vacuum", "vac"})
+CHECKS = frozenset(
+    {"leak", "tidal", "fluid", "indicator", "seal", "suction", "wall", "leakgrade", "waterseal"}
+)
+HELPERS = frozenset(
+    {"has", "had", "have", "is", "was", "just", "then", "also", "almost", "nearly", "accidentally"}
+)
+
+
+def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """One line for each event or check whose clause says more than was understood."""
+    yield from _reasons(items, toks)
+    yield from _suction_back(items, toks)
+    clauses = list(_clauses(items))
+    for place, clause in enumerate(clauses):
+        events = [i for i in clause if _is_event(i)]
+        yield from _loaded(clause)
+        checks = [i for i in clause if i.role == "cue" and i.value in CHECKS]
+        if not events and not checks:
+            continue
+        scope = _with_bed(clauses, place)
+        harmless = ASIDES if events else CHECK_ASIDES
+        yield from _strange(
+            scope, harmless | OF_MOVES if {e.name for e in events} == {"moved"} else harmless, toks
+        )
+        if any(e.name in OF_PATIENT for e in events):
+            yield from _strange([i for i in scope if i not in clause], frozenset(), toks)
+        strong = {e.name for e in events if _said(e, toks) not in EVERYDAY}
+        for event in events:
+            if event.value == "what" and event.name in strong and _said(event, toks) in EVERYDAY:
+                continue
+            yield from _of_another(event, clause, scope, toks)
+
+
+def _loaded(clause: list[Item]) -> Iterator[str]:
+    """ "changed 24 at 1800": a verb of an event that was not read as one."""
+    if any(i.role in AMOUNTS for i in clause):
+        for item in clause:
+            if item.role == "cue" and item.value == "word" and item.name in LOADED:
+                yield f"{item.name!r} may tell of an event"
+
+
+def _is_event(item: Item) -> bool:
+    return item.role == "cue" and (item.value == "what" or (item.value == "kind" and item.name in KINDS))
+
+
+def _clauses(items: tuple[Item, ...]) -> Iterator[list[Item]]:
+    clause: list[Item] = []
+    for item in items:
+        if item.role == "sep" and item.value in STRONG:
+            yield clause
+            clause = []
+        else:
+            clause.append(item)
+    yield clause
+
+
+def _with_bed(clauses: list[list[Item]], place: int) -> list[Item]:
+    """The clause, and those before it from which it has its bed."""
+    scope = list(clauses[place])
+    while not any(i.role == "bed" for i in scope) and place > 0:
+        place -= 1
+        scope = [*clauses[place], *scope]
+    return scope
+
+
+def _strange(scope: list[Item], harmless: frozenset[str], toks: Toks) -> Iterator[str]:
+    for item in scope:
+        said = item.role == "cue" and item.value == "word"
+        if said and item.name not in harmless and not _is_name(item, toks):
+            yield f"{item.name!r} was not understood beside an event"
+        if item.role == "cue" and item.value == "new" and word(toks, item.end) in NEWCOMERS:
+            yield "a new patient"
+        if item.role == "foreign":
+            yield "the event may be of what is not ours"
+
+
+def _reasons(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "no injury", "r/o haemothorax": a reason that is denied or looked for."""
+    for item in items:
+        if item.role == "cue" and item.value == "reason":
+            before = {word(toks, item.start - 1), word(toks, item.start - 2)}
+            if before & UNSURE or word(toks, item.end) == "?":
+                yield "a reason that is denied or doubted"
+
+
+def _suction_back(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "back on" is of the suction only where suction is named."""
+    for item in items:
+        back = (
+            item.role == "cue" and item.name == "suction_on" and not _says_suction(toks, item.start, item.end)
+        )
+        if back and not _says_suction(toks, 0, len(toks)):
+            yield "what is back on?"
+
+
+def _says_suction(toks: Toks, first: int, last: int) -> bool:
+    return any(word(toks, k) in SUCTION for k in range(first, last))
+
+
+def _is_name(item: Item, toks: Toks) -> bool:
+    before = word(toks, item.start - 1)
+    return before in TITLES or (before == "." and word(toks, item.start - 2) in TITLES)
+
+
+def _of_another(event: Item, clause: list[Item], scope: list[Item], toks: Toks) -> Iterator[str]:
+    said = _said(event, toks)
+    told = event.name == "exchanged" and any(w in TOLD for w in (t.text for t in toks))
+    if said in EVERYDAY and not told and not _names_a_thing(scope, toks):
+        yield f"{said!r} of what?"
+    if said in FALLS and _doer(event, toks) in PERSONS:
+        yield f"{said!r} is said of a person"
+    if event.name in OF_PATIENT and _another_person(event, clause, toks):
+        yield f"{said!r} is said of another person"
+
+
+def _said(item: Item, toks: Toks) -> str:
+    return " ".join(word(toks, k) for k in range(item.start, item.end))
+
+
+def _names_a_thing(scope: list[Item], toks: Toks) -> bool:
+    """Whether the clause has a word for a drain, or tells the level of one that is gone."""
+    first, last = scope[0].start, scope[-1].end
+    while first > 0 and word(toks, first - 1) not in STRONG:
+        first -= 1
+    while last < len(toks) and word(toks, last) not in STRONG:
+        last += 1
+    return any(word(toks, k) in THINGS for k in range(first, last)) or any(i.value == "old" for i in scope)
+
+
+def _doer(event: Item, toks: Toks) -> str:
+    """The word before the verb, helping words aside."""
+    k = event.start - 1
+    while word(toks, k) in HELPERS:
+        k -= 1
+    return word(toks, k)
+
+
+def _another_person(event: Item, clause: list[Item], toks: Toks) -> bool:
+    """ "his wife went home": somebody else before the verb."""
+    people = STAFF | RELATIVES | {"i", "we"}
+    first = min(i.start for i in clause)
+    return any(
+        word(toks, k) in people - {"ct", "he", "she", "they"} and word(toks, k - 1) not in WITH
+        for k in range(first, event.start)
+    )
