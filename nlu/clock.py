@@ -7,10 +7,9 @@ Digits are read here and nowhere else ("1900" is never a year). A `Clock` says w
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 
 from .clockface import Clock, Style
-from .days import Day, day_words, is_phrase, phrase_end
+from .days import FIRST_WORDS, Day, by_first_word, day_words, is_phrase
 from .lengths import length, less_minutes
 from .numbers import Toks, after_hyphen, glued, is_digits, small, word
 from .patterns.clockwords import (
@@ -22,11 +21,18 @@ from .patterns.clockwords import (
     PAST,
     TO,
 )
-from .patterns.numerals import ONES, ZEROS
+from .patterns.numerals import NUMERALS, ONES, ZEROS
 from .suffixes import suffixed
 from .tokens import remembered
 
 Found = tuple[int, Clock]
+_NOW = by_first_word((phrase,) for phrase in NOW)
+STARTS = (
+    FIRST_WORDS
+    | NUMERALS
+    | frozenset({*_NOW, *NOON, "a", "an", "about", "half", "quarter", "top", "point", ".", "$"})
+)
+"""A time begins with one of these, or with digits."""
 RANGE = frozenset({"to", "till", "til"})
 """Between two hours these say a range: "six to seven"."""
 
@@ -34,14 +40,19 @@ RANGE = frozenset({"to", "till", "til"})
 @remembered
 def clocks(toks: Toks, i: int) -> list[Found]:
     """Every time that can begin at a place, with its end; a suffix that is there is always taken."""
-    found: dict[Found, None] = {}
-    for end, clock in _whole(toks, i):
-        found[(end, clock)] = None
-    return list(found)
+    text = word(toks, i)
+    if not text or not (text in STARTS or text[0].isdecimal()):
+        return []
+    return list(dict.fromkeys(_whole(toks, i)))
+
+
+def _now(toks: Toks, i: int) -> int:
+    """The end of "right now" and the like, or 0."""
+    return next((i + len(p) for (p,) in _NOW.get(word(toks, i), ()) if is_phrase(toks, i, p)), 0)
 
 
 def _whole(toks: Toks, i: int) -> Iterator[Found]:
-    now = phrase_end(toks, i, NOW)
+    now = _now(toks, i)
     if now and not (less_minutes(toks, now)):
         yield now, Clock(style="now", sure=True)
     yield from _ago(toks, i)
@@ -66,9 +77,9 @@ def _dated(toks: Toks, i: int) -> Iterator[Found]:
 
 def _with_day(clock: Clock, day: Day | None, part: str) -> Clock:
     if clock.part and part and clock.part != part and clock.part not in {"am", "pm"}:
-        return replace(clock, style="odd", sure=True)
+        return clock._replace(style="odd", sure=True)
     kept = clock.part or part
-    return replace(clock, day=clock.day if day is None else day, part=kept, sure=True)
+    return clock._replace(day=clock.day if day is None else day, part=kept, sure=True)
 
 
 # What follows a time
@@ -147,7 +158,7 @@ def _hour_and_minutes(toks: Toks, i: int, text: str) -> Iterator[Found]:
             end += 2
         style: Style = "24" if sign == "h" else "12"
         for stop, clock in _checked(end, int(text), int(tail), style, text):
-            yield stop, replace(clock, sure=sign == "h", colon=sign != "h")
+            yield stop, clock._replace(sure=sign == "h", colon=sign != "h")
     elif sign == "h" and tail.isdecimal() and len(tail) == 2:
         yield from _checked(i + 3, int(text), int(tail), "12", text)
     elif len(sign) == 2 and sign.isdecimal() and not glued(toks, i + 1):
@@ -216,7 +227,7 @@ def _led_by_zero(toks: Toks, i: int) -> Iterator[Found]:
     if word(toks, j + 1) == "hundred":
         yield j + 2, Clock(hour=hour, style="24", sure=True)
     for end, minute in [*_minute_words(toks, j + 1), *_spelt_minutes(toks, j + 1)]:
-        yield from ((e, replace(c, sure=True)) for e, c in _checked(end, hour, minute, "24"))
+        yield from ((e, c._replace(sure=True)) for e, c in _checked(end, hour, minute, "24"))
 
 
 def _spelt_minutes(toks: Toks, i: int) -> list[tuple[int, int]]:

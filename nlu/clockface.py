@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from .days import Day
 
 Style = Literal["24", "12", "hour", "now", "ago", "past", "odd", "date"]
 
 
-@dataclass(frozen=True, slots=True)
-class Clock:
+class Clock(NamedTuple):
     """A time as said. `sure`: it can be nothing else. `odd`: no rule says which time is meant.
 
     `back` is minutes before now for `ago`, and minutes after the hour for `past` without an hour.

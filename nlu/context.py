@@ -7,7 +7,6 @@ kept as `context` and given no role. Called by `read` once what is not ours is s
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 
 from .items import Item
 from .numbers import Toks, word
@@ -28,7 +27,7 @@ def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
             if _in_brackets(item, toks) or _is_rise(found, k, toks) or _is_start(found, k, toks):
                 found[k] = item.as_role(CONTEXT)
             elif _is_of_fluid_over_time(found, k):
-                found[k] = replace(item, lead="amount")
+                found[k] = item._replace(lead="amount")
     found = list(_not_asking(found, toks))
     return tuple(_as_right_value(_beds_in_a_row(found), toks))
 
@@ -38,7 +37,7 @@ def _not_asking(items: list[Item], toks: Toks) -> Iterator[Item]:
     told = False
     for item in items:
         asks = item.role == "cue" and item.value == "question" and word(toks, item.start) in ASKING
-        yield replace(item, value="word", name="when") if asks and told else item
+        yield item._replace(value="word", name="when") if asks and told else item
         told = (told or _tells(item)) and item.role != "sep"
 
 
@@ -93,7 +92,7 @@ def _as_right_value(items: list[Item], toks: Toks) -> Iterator[Item]:
     after = False
     for item in items:
         led = after and item.role == "num" and word(toks, item.start - 1) == "to"
-        yield replace(item, lead="levelat", link="", label=None) if led else item
+        yield item._replace(lead="levelat", link="", label=None) if led else item
         after = item.role == CONTEXT or (after and item.role == "cue")
 
 

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
+from typing import Any, TypeVar
 
 from .numbers import Toks, after_hyphen, glued, is_digits, word
 from .patterns.clockwords import DAYS, MONTHS, ORDINALS, PARTS, WEEKDAYS
@@ -11,17 +12,44 @@ Day = str | int | tuple[int, int] | tuple[int, int, int]
 """Today and the like, a day of the week, or month and day, perhaps with the year."""
 
 
+Phrase = TypeVar("Phrase", bound=tuple[Any, ...])
+
+
+def by_first_word(phrases: Iterable[Phrase]) -> dict[str, tuple[Phrase, ...]]:
+    """Rows that begin with a phrase, by the first word of that phrase, in their order."""
+    found: dict[str, tuple[Phrase, ...]] = {}
+    for row in phrases:
+        first = row[0][0]
+        found[first] = (*found.get(first, ()), row)
+    return found
+
+
+_DAYS = by_first_word(DAYS)
+_PARTS = by_first_word(PARTS)
+FIRST_WORDS = frozenset({*_DAYS, *_PARTS, *WEEKDAYS, *MONTHS, *ORDINALS, "on", "last", "the"})
+"""A day or a part of it begins with one of these, or with digits."""
+
+
 def day_words(toks: Toks, i: int) -> Iterator[tuple[int, Day | None, str]]:
     """The end, the day and the part of the day that words at a place say."""
-    for words, day, part in DAYS:
+    first = word(toks, i)
+    for words, day, part in _DAYS.get(first, ()):
         if is_phrase(toks, i, words):
             yield i + len(words), day, part
             return
-    for words, part in PARTS:
+    end, part = part_of_day(toks, i)
+    if part:
+        yield end, None, part
+    elif first in FIRST_WORDS or first[:1].isdecimal():
+        yield from _date(toks, i)
+
+
+def part_of_day(toks: Toks, i: int) -> tuple[int, str]:
+    """The end and the part of the day that words at a place say: "in the morning"."""
+    for words, part in _PARTS.get(word(toks, i), ()):
         if is_phrase(toks, i, words):
-            yield i + len(words), None, part
-            return
-    yield from _date(toks, i)
+            return i + len(words), part
+    return i, ""
 
 
 def _date(toks: Toks, i: int) -> Iterator[tuple[int, Day | None, str]]:
@@ -100,8 +128,3 @@ def _is_slash_date(toks: Toks, i: int) -> bool:
 def is_phrase(toks: Toks, i: int, words: tuple[str, ...]) -> bool:
     """Whether these words stand at a place."""
     return word(toks, i) == words[0] and all(word(toks, i + k) == w for k, w in enumerate(words))
-
-
-def phrase_end(toks: Toks, i: int, phrases: tuple[tuple[str, ...], ...]) -> int:
-    """The end of the first of the phrases that stands at a place, or 0."""
-    return next((i + len(p) for p in phrases if is_phrase(toks, i, p)), 0)

@@ -6,7 +6,7 @@ at hand opens the next one; bed, tube and time are shared afterwards.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 
 from .items import Item
 from .labels import tube_name
@@ -158,7 +158,7 @@ class Gathering:
         elif draft.bed is None:
             draft.bed = item
             if item.lead in {"output", "amount"}:
-                draft.wants = draft.wants or replace(item, value=item.lead)
+                draft.wants = draft.wants or item._replace(value=item.lead)
         elif draft.bed.label == item.label and item.label is not None:
             if draft.has_amount and not draft.kind and self.linked:
                 self.open().bed = item
@@ -250,9 +250,9 @@ class Gathering:
         ended = self.ended and item.lead in {"", "at", "level", "levelat"}
         self.ended = self.past = False
         if item.name == "" and (ended or at_last):
-            return replace(item, name="old", lead="old")
+            return item._replace(name="old", lead="old")
         if item.name == "inside":
-            return replace(item, name="new" if kind == "exchanged" and self.hung_new else "")
+            return item._replace(name="new" if kind == "exchanged" and self.hung_new else "")
         return item
 
     def _old(self, item: Item) -> None:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 
 from .items import NO_CLOCKS, Item
 from .neighbours import number_follows
@@ -23,7 +22,7 @@ def followed_by(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> tuple[int, I
     inside = cues.get(item.end)
     if inside is not None and inside.label == "inside" and item.lead in {"", "at"}:
         new = any(word(toks, k) == "new" for k in range(inside.start, inside.end))
-        return inside.end, replace(item, lead="new" if new else "inside")
+        return inside.end, item._replace(lead="new" if new else "inside")
     cue = _behind(item, toks, cues)
     if cue is None or item.lead not in {"", "at", "to"}:
         return item.end, item
@@ -34,7 +33,7 @@ def _of_a_scale(item: Item, toks: Toks) -> tuple[int, Item]:
     """ "air leak 2/7": grade 2 of a scale that ends at 7."""
     end = item.end
     if word(toks, end) == "/" and glued(toks, end) and glued(toks, end + 1) and is_digits(toks, end + 1):
-        return end + 2, replace(item, end=end + 2, clocks=NO_CLOCKS)
+        return end + 2, item._replace(end=end + 2, clocks=NO_CLOCKS)
     return end, item
 
 
@@ -48,14 +47,14 @@ def _behind(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> Cue | None:
 def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
     behind = number_follows(toks, cue.end)
     if cue.label == "level" and word(toks, cue.end - 1) in MANY_LINES and item.clocklike:
-        return item.end, replace(item, lead="timeword")
+        return item.end, item._replace(lead="timeword")
     if cue.label == "old" and cue.start > item.end and not behind:
-        return cue.end, replace(item, lead="old")
+        return cue.end, item._replace(lead="old")
     if cue.label in {"amount", "out", "output"} and not behind:
-        return cue.end, replace(item, lead="output" if cue.label == "output" else "amount")
+        return cue.end, item._replace(lead="output" if cue.label == "output" else "amount")
     if cue.label == "opens" and word(toks, cue.start) in {"drained", "out", "already"} and not behind:
-        return cue.end, replace(item, lead="opens")
+        return cue.end, item._replace(lead="opens")
     small = item.amount is not None and item.amount <= LITTLE
     if cue.label in CHECKS and small and not behind:
-        return cue.end, replace(item, lead=cue.label)
+        return cue.end, item._replace(lead=cue.label)
     return item.end, item

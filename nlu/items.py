@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
+from typing import NamedTuple
 
 from .clockface import Clock
 from .moments import LIST_REACH, Moment, distinct, moment, since
@@ -37,8 +37,7 @@ class Clocks(tuple[Clock, ...]):
 NO_CLOCKS = Clocks(())
 
 
-@dataclass(frozen=True, slots=True)
-class Item:
+class Item(NamedTuple):
     """One piece: tokens `start` to `end`. Roles:
 
     `num` (a number not yet given a role), `bed`, `tube`, `level`, `volume`, `output`, `time`,
@@ -67,7 +66,7 @@ class Item:
 
     def as_role(self, role: str) -> Item:
         """The same piece in another role."""
-        return replace(self, role=role)
+        return self._replace(role=role)
 
     def when(self, arrived: datetime, reach: timedelta) -> Moment:
         """The moments that it can be as a time."""

@@ -7,7 +7,6 @@ One pass from left to right carries the ways that are still open ("three forty f
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import replace
 
 from .clock import clocks
 from .followers import followed_by
@@ -166,29 +165,29 @@ class Lattice:
             case "side" if word(self.toks, cue.end) == "at" and not starts_number(self.toks, cue.end + 1):
                 return way.with_item(Item("cue", cue.start, cue.end, "word", cue.value))
             case "side" | "place":
-                tube = replace(item, role="tube", value="", name=cue.value)
+                tube = item._replace(role="tube", value="", name=cue.value)
                 return way.with_item(tube, way.lead, at=way.at)
             case "level" if word(self.toks, cue.end - 1) in MANY and number_follows(self.toks, cue.end):
                 return way.with_item(item)
             case "litre" if word(self.toks, cue.start) == "l":
-                return way.with_item(replace(item, role="tube", value="", name="left"))
+                return way.with_item(item._replace(role="tube", value="", name="left"))
             case "window" if cue.value == "day" and is_day_number(self.toks, cue.end):
-                return way.with_item(replace(item, value="other", name=""))
+                return way.with_item(item._replace(value="other", name=""))
             case "about":
                 return about(way, cue.start, word(self.toks, cue.start))
             case "what" if cue.value == "suction_on" and is_setting(self.toks, cue.end):
-                return way.with_item(replace(item, value="suction", name=""), "suction")
+                return way.with_item(item._replace(value="suction", name=""), "suction")
             case "ask" if self._is_last_line(cue):
-                return way.with_item(replace(item, value="last", name=""), "last")
+                return way.with_item(item._replace(value="last", name=""), "last")
             case "kind" if cue.value == "placed" and self._is_place(cue):
-                place = replace(item, value="tubeword", name="")
+                place = item._replace(value="tubeword", name="")
                 return way.with_item(place, "bed" if cue.end in self.cues else "")
             case "kind":
                 return self._with_event(cue, way, item)
             case "leak" if cue.value == "present":
                 return way.with_item(item, "leakgrade")
             case "level" | "levelat" if way.lead in {"old", "new", "opens", "amount", "output"}:
-                return replace(way, at=way.at or cue.label == "levelat")
+                return way._replace(at=way.at or cue.label == "levelat")
         if cue.label == "same" and word(self.toks, cue.end - 1) == "since":
             return way.with_item(item, "since")
         if self._says_nothing(cue, way):
@@ -203,7 +202,7 @@ class Lattice:
             if word(self.toks, k) in TUBE_NAMES and cue.end - cue.start > 1:
                 found = found.with_item(Item("tube", k, k + 1, name=word(self.toks, k)))
         fresh = any(word(self.toks, k) in {"new", "fresh"} for k in range(cue.start, cue.end))
-        item = replace(item, unit="new" if fresh else "")
+        item = item._replace(unit="new" if fresh else "")
         return found.with_item(item, kind_lead(self.toks, cue.end, cue.value))
 
     def _says_nothing(self, cue: Cue, way: Way) -> bool:
@@ -239,7 +238,7 @@ class Lattice:
         if cue.end - cue.start == 1 and text in {"at", "and", "add", "to", "from"}:
             yield from self._joining(cue.start, text, way)
         elif way.lead == "level" and text in {"for", "in", "on"}:
-            yield cue.end, replace(way, lead="")
+            yield cue.end, way._replace(lead="")
             if self.voice and starts_number(self.toks, cue.end):
                 yield from self._misheard(cue.start, way)
         elif (
@@ -251,7 +250,7 @@ class Lattice:
             yield cue.end, way
             yield from self._misheard(cue.start, way)
         elif way.lead == "bed" and text in {"is", "was", "in", "on", "has", "had"}:
-            yield cue.end, replace(way, lead="")
+            yield cue.end, way._replace(lead="")
         else:
             yield cue.end, way
 
@@ -259,7 +258,7 @@ class Lattice:
         if text == "at":
             yield i + 1, way.after_at()
         elif text in {"to", "from"}:
-            yield i + 1, replace(way, lead=way.lead or text)
+            yield i + 1, way._replace(lead=way.lead or text)
         elif text == "and":
             yield from self._and(i, way)
         else:
@@ -351,7 +350,7 @@ class Lattice:
         sign = word(self.toks, item.end)
         if not paired or not (sign == "=" or (sign == ":" and item.label is not None)):
             return way
-        return replace(way, items=(*way.items, Item("sep", item.start, item.start, ",")))
+        return way._replace(items=(*way.items, Item("sep", item.start, item.start, ",")))
 
     def _longer_labels(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
         """A label with letters or a dash, without the word bed: 12a, 3-B."""
@@ -364,8 +363,7 @@ class Lattice:
         for end, text, known in self.places.labels(i):
             if known and end == item.end and not item.unit and (self.voice or word(self.toks, i) != "one"):
                 label = text
-        return replace(
-            item,
+        return item._replace(
             label=label,
             lead=way.lead,
             at=way.at or word(self.toks, i - 1) == "@",

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from .clock import clocks
 from .clockface import Clock
+from .days import by_first_word
 from .items import NO_CLOCKS, Clocks, Item
 from .lengths import length
 from .numbers import Number, Toks, glued, numbers, starts_number, word
@@ -16,12 +17,32 @@ from .patterns.cues import CHECKS, LEVELS
 _ML = frozenset(p for p in LEVELS["ml"] if " " not in p)
 _LITRE = frozenset(LEVELS["litre"])
 _BAD = frozenset(p for p in LEVELS["badunit"] if " " not in p)
-_CM = tuple(sorted((tuple(p.split()) for p in CHECKS["cm"]), key=len, reverse=True))
-_MMHG = tuple(sorted((tuple(p.split()) for p in CHECKS["mmhg"]), key=len, reverse=True))
 _KG = frozenset(CHECKS["kg"])
 TIME_LETTERS = frozenset({"a", "p", "h", "am", "pm", "hr", "hrs", "hours"})
 GLUED_OK = frozenset({"ish", "and", "at", "l", "r", "left", "right", "b", "to"})
 LARGEST = 99_999
+
+
+def _pieces(phrase: tuple[str, ...]) -> tuple[str, ...]:
+    return tuple(
+        p
+        for w in phrase
+        for p in {
+            "cmh2o": ("cmh", "2", "o"),
+            "h2o": ("h", "2", "o"),
+            "cmh20": ("cmh", "20"),
+            "h20": ("h", "20"),
+        }.get(w, (w,))
+    )
+
+
+def _pressures() -> dict[str, tuple[tuple[tuple[str, ...], str], ...]]:
+    """The units of pressure as tokens, by the first of them, the longest first."""
+    rows = [(_pieces(tuple(p.split())), name) for name in ("mmhg", "cm") for p in CHECKS[name]]
+    return by_first_word(sorted(rows, key=lambda row: len(row[0]), reverse=True))
+
+
+_PRESSURES = _pressures()
 
 
 def measured(toks: Toks, i: int, *, voice: bool) -> Iterator[Item]:
@@ -112,10 +133,9 @@ def _unit(toks: Toks, i: int) -> tuple[str, int]:
         return "kg", i + 1
     if text in {"lb", "lbs", "pounds", "pound"}:
         return "lb", i + 1
-    for phrases, name in ((_MMHG, "mmhg"), (_CM, "cm")):
-        for phrase in phrases:
-            if all(word(toks, i + k) == w for k, w in enumerate(_pieces(phrase))):
-                return name, i + len(_pieces(phrase))
+    for pieces, name in _PRESSURES.get(text, ()):
+        if all(word(toks, i + k) == w for k, w in enumerate(pieces)):
+            return name, i + len(pieces)
     return ("bad", i + 1) if text in _BAD else ("", i)
 
 
@@ -138,19 +158,6 @@ def _per_hour(toks: Toks, i: int) -> bool:
     if hour not in HOUR_WORDS or link not in {"/", "per", "an", "every", "each"}:
         return False
     return word(toks, length(toks, i)[0]) not in AGO
-
-
-def _pieces(phrase: tuple[str, ...]) -> tuple[str, ...]:
-    return tuple(
-        p
-        for w in phrase
-        for p in {
-            "cmh2o": ("cmh", "2", "o"),
-            "h2o": ("h", "2", "o"),
-            "cmh20": ("cmh", "20"),
-            "h20": ("h", "20"),
-        }.get(w, (w,))
-    )
 
 
 def _millilitres(toks: Toks, i: int, number: Number, unit: str) -> int | None:

@@ -54,7 +54,10 @@ class Number(NamedTuple):
 
 def word(toks: Toks, i: int) -> str:
     """The token at a place, or nothing past either end."""
-    return toks[i].text if 0 <= i < len(toks) else ""
+    try:
+        return toks.said[i]
+    except IndexError:
+        return ""
 
 
 def glued(toks: Toks, i: int) -> bool:
@@ -64,7 +67,7 @@ def glued(toks: Toks, i: int) -> bool:
 
 def is_digits(toks: Toks, i: int) -> bool:
     """Whether the token at a place is a run of digits."""
-    return i < len(toks) and toks[i].is_digits
+    return word(toks, i)[:1].isdecimal()
 
 
 @remembered

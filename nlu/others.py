@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from .items import Item
 from .numbers import Toks, starts_number, word
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
@@ -33,7 +31,7 @@ def other_word(toks: Toks, i: int, way: Way, *, voice: bool) -> tuple[int, Way]:
     if text == "?":
         return i + 1, way.with_item(Item("cue", i, i + 1, "mark_of_question"))
     if text in KEEPS_LEAD and way.lead:
-        kept = replace(way, items=(*way.items, Item("sep", i, i + 1, text))) if text == "," else way
+        kept = way._replace(items=(*way.items, Item("sep", i, i + 1, text))) if text == "," else way
         return i + 1, kept
     if text == "." and i + 1 < len(toks) and (way.about or (way.lead and voice)):
         return i + 1, way

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 
 from . import labels, measures
 from .clock import clocks
@@ -44,7 +44,7 @@ class Places:
             return item
         loose = Clocks(c for end, c in clocks(self.toks, item.start) if end == item.core and not c.sure)
         amount, digits = int(item.figure or 0), self.toks[item.start].text
-        return replace(item, role="num", end=item.core, unit="", amount=amount, clocks=loose, digits=digits)
+        return item._replace(role="num", end=item.core, unit="", amount=amount, clocks=loose, digits=digits)
 
     def labels(self, i: int, *, voice: bool = False, cued: bool = False) -> list[labels.Found]:
         """Each bed label; `cued` after the word bed, where one that the unit lacks counts too."""
@@ -59,7 +59,7 @@ class Places:
             found: dict[int, list[Clock]] = {}
             for end, clock in clocks(self.toks, i):
                 if clock.sure or (clock.colon and not self.voice and word(self.toks, i + 1) == ":"):
-                    found.setdefault(end, []).append(replace(clock, sure=True))
+                    found.setdefault(end, []).append(clock._replace(sure=True))
             self._clocks[i] = {end: Clocks(cs) for end, cs in found.items()}
         return self._clocks[i]
 

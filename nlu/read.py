@@ -336,7 +336,7 @@ class Sentence:
         drafts = gathered(items)
         if not drafts or not any(d.has_content or d.wants or d.clashes or d.time for d in drafts):
             return self._bare(items)
-        unread = [*self._unread(items), *self._unread(tail)]
+        unread = [*self._unread(items), *(self._unread(tail) if tail else ())]
         strange = list(subjects(items, self.read.tokens))
         against = [*unread, *strange, *dropped(items, drafts)]
         stands = standing(drafts, self.ward.arrived).with_faults(against)

@@ -7,9 +7,9 @@ stands is weighed per statement in `judging`.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
 from datetime import datetime
 from itertools import pairwise
+from typing import NamedTuple
 
 from .items import RECENT, Item
 
@@ -48,8 +48,7 @@ RESETS = frozenset(
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Trail:
+class Trail(NamedTuple):
     """One assignment so far, and what the clause at hand already has."""
 
     arrived: datetime
@@ -68,18 +67,18 @@ class Trail:
         items = (*self.items, item)
         match item.role:
             case "bed":
-                return replace(self, items=items, bed=True, level=False, time=False)
+                return self._replace(items=items, bed=True, level=False, time=False)
             case "level" | "volume" | "output":
-                return replace(self, items=items, level=True, order=self._ordered(item, "LT", self.time))
+                return self._replace(items=items, level=True, order=self._ordered(item, "LT", self.time))
             case "time":
-                return replace(self, items=items, time=True, order=self._ordered(item, "TL", self.level))
+                return self._replace(items=items, time=True, order=self._ordered(item, "TL", self.level))
             case "sep":
-                return replace(self, items=items, bed=False, level=False, time=False)
+                return self._replace(items=items, bed=False, level=False, time=False)
             case "tube":
-                return replace(self, items=items, level=False)
+                return self._replace(items=items, level=False)
             case "cue" if item.value in RESETS:
-                return replace(self, items=items, level=False)
-        return replace(self, items=items)
+                return self._replace(items=items, level=False)
+        return self._replace(items=items)
 
     def _ordered(self, item: Item, first: str, second: bool) -> str:
         """Which of a bare level and a bare time came first: every pair of a message agrees."""
@@ -210,7 +209,7 @@ def _alternative(item: Item, trail: Trail) -> Item | None:
         return None
     if item.link == "-" and last.role == "bed" and item.label is None:
         return None
-    return replace(item, role="alt", name=last.name if last.role == "check" else last.role)
+    return item._replace(role="alt", name=last.name if last.role == "check" else last.role)
 
 
 def _mended(item: Item, trail: Trail) -> Item | None:
@@ -219,7 +218,7 @@ def _mended(item: Item, trail: Trail) -> Item | None:
     if last is None:
         return None
     can = {"bed": item.label is not None, "time": bool(item.clocks)}.get(last.role, item.amount is not None)
-    return replace(item, role="alt", name=last.name if last.role == "check" else last.role) if can else None
+    return item._replace(role="alt", name=last.name if last.role == "check" else last.role) if can else None
 
 
 def _with_check_before(item: Item, trail: Trail) -> Item:
@@ -227,7 +226,7 @@ def _with_check_before(item: Item, trail: Trail) -> Item:
     if item.unit != "cm" or item.lead in CHECK_LIMITS:
         return item
     named = [i.value for i in trail.items if i.role == "cue" and i.value in {"seal", "suction"}]
-    return replace(item, lead=named[-1]) if len(set(named)) == 1 else item
+    return item._replace(lead=named[-1]) if len(set(named)) == 1 else item
 
 
 def _check(item: Item) -> Item | None:
@@ -242,7 +241,7 @@ def _check(item: Item) -> Item | None:
     if name not in CHECK_LIMITS or item.figure is None or item.figure > CHECK_LIMITS[name]:
         return None
     whole = name == "seal" or item.figure == int(item.figure)
-    return replace(item, role="check", name=name) if whole else None
+    return item._replace(role="check", name=name) if whole else None
 
 
 def _bare(item: Item, trail: Trail) -> Iterator[Item]:
@@ -262,7 +261,7 @@ def _bare(item: Item, trail: Trail) -> Iterator[Item]:
     if not trail.time and trail.fits("time") and item.clocklike and item.possible(trail.arrived):
         yield from _time(item)
     if trail.time and trail.level and before is not None and before.role == "time" and item.clocklike:
-        yield replace(item, role="bad", lead="at")
+        yield item._replace(role="bad", lead="at")
 
 
 def _says_when(item: Item, trail: Trail, before: Item | None) -> bool:
@@ -281,7 +280,7 @@ def _promised(item: Item, trail: Trail) -> list[Item]:
         if before.value == "kind" or (before.role != "cue" and before.role not in {"bed", "tube"}):
             return []
         if before.role == "cue" and before.value in LEVEL_NAMES:
-            return [replace(led, lead=before.value) for led in _level(item, LEVEL_NAMES[before.value])]
+            return [led._replace(lead=before.value) for led in _level(item, LEVEL_NAMES[before.value])]
     return []
 
 
@@ -314,7 +313,7 @@ def _bed(item: Item) -> Iterator[Item]:
 
 def _level(item: Item, name: str = "") -> Iterator[Item]:
     if item.amount is not None:
-        yield replace(item, role="level", name=name)
+        yield item._replace(role="level", name=name)
 
 
 def _amount(item: Item, role: str) -> Iterator[Item]:

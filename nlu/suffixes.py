@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from .clockface import Clock
-from .days import is_phrase
+from .days import part_of_day
 from .numbers import Toks, glued, is_digits, word
-from .patterns.clockwords import AMPM, HOUR_WORDS, PARTS
+from .patterns.clockwords import AMPM, HOUR_WORDS
 
 EITHER = frozenset({"am", "pm", "afternoon"})
 """Of "quarter to twelve pm" these may be of noon or of the quarter hour before it."""
@@ -19,32 +17,31 @@ def suffixed(toks: Toks, i: int, clock: Clock) -> tuple[int, Clock]:
     end, clock = _hours_word(toks, end, clock)
     if not clock.part:
         end, clock = _meridiem(toks, end, clock)
-    for words, part in PARTS:
-        if is_phrase(toks, end, words) and not (words == ("at", "night") and is_digits(toks, end + 2)):
-            end, clock = end + len(words), _with_part(clock, part)
-            break
+    stop, part = part_of_day(toks, end)
+    if part and not (word(toks, end) == "at" and is_digits(toks, end + 2)):
+        end, clock = stop, _with_part(clock, part)
     if clock.crossed and clock.part in EITHER:
-        clock = replace(clock, part="")
+        clock = clock._replace(part="")
     return end, clock
 
 
 def _with_part(clock: Clock, part: str) -> Clock:
     if clock.part in {"am", "pm"} and part not in {"am", "pm"}:
-        return replace(clock, sure=True)
-    return replace(clock, part=part, sure=True)
+        return clock._replace(sure=True)
+    return clock._replace(part=part, sure=True)
 
 
 def _meridiem(toks: Toks, i: int, clock: Clock) -> tuple[int, Clock]:
     text = word(toks, i)
     if text in AMPM:
-        return _skip_dot(toks, i + 1), replace(clock, part=AMPM[text], sure=True)
+        return _skip_dot(toks, i + 1), clock._replace(part=AMPM[text], sure=True)
     if text not in {"a", "p"}:
         return i, clock
     m = i + 2 if word(toks, i + 1) == "." else i + 1
     if word(toks, m) == "m":
-        return _skip_dot(toks, m + 1), replace(clock, part=text + "m", sure=True)
+        return _skip_dot(toks, m + 1), clock._replace(part=text + "m", sure=True)
     if glued(toks, i) or text == "p":
-        return _skip_dot(toks, i + 1), replace(clock, part=text + "m", sure=True)
+        return _skip_dot(toks, i + 1), clock._replace(part=text + "m", sure=True)
     return i, clock
 
 
@@ -55,13 +52,13 @@ def _skip_dot(toks: Toks, i: int) -> int:
 def _hours_word(toks: Toks, i: int, clock: Clock) -> tuple[int, Clock]:
     text = word(toks, i)
     if sign := _o_clock(toks, i):
-        return (sign, replace(clock, sure=True)) if clock.minute == 0 else (i, clock)
+        return (sign, clock._replace(sure=True)) if clock.minute == 0 else (i, clock)
     if text == "h" and clock.style != "past" and (glued(toks, i) or clock.style == "24"):
-        return i + 1, replace(clock, style="24", sure=True)
+        return i + 1, clock._replace(style="24", sure=True)
     if text == "hr" and clock.style == "12" and is_digits(toks, i + 1):
         return i, clock  # "915 hr 110": the heart rate
     if text in HOUR_WORDS and clock.style in {"24", "12"}:
-        return i + 1, replace(clock, style="24", sure=True)
+        return i + 1, clock._replace(style="24", sure=True)
     return i, clock
 
 

@@ -57,15 +57,21 @@ class Token(NamedTuple):
         return self.text[0].isalpha()
 
 
+BLANKS = ("",) * 16
+
+
 class Words(tuple[Token, ...]):
     """The tokens of one message, with what was already found at each place; made and used by one thread."""
 
     memo: dict[tuple[str, int], Any]
+    said: tuple[str, ...]
+    """Their texts, and blanks after the end; so places just before the start are blank as well."""
 
     def __new__(cls, found: Iterable[Token]) -> Words:
         """The tokens, with nothing found yet."""
         words = super().__new__(cls, found)
         words.memo = {}
+        words.said = (*(token.text for token in words), *BLANKS)
         return words
 
 

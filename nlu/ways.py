@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 from .cutting import cuts
 from .items import Item
 from .numbers import Toks
 
 
-@dataclass(frozen=True, slots=True)
-class Way:
+class Way(NamedTuple):
     """One way to have cut the message so far."""
 
     items: tuple[Item, ...] | tuple[()] = ()
@@ -25,7 +24,7 @@ class Way:
     def after_at(self) -> Way:
         """This way, and the word at."""
         lead = "" if self.lead in {"bed", "to", "from"} else self.lead
-        return replace(self, lead=lead or "at", at=True)
+        return self._replace(lead=lead or "at", at=True)
 
     def with_time(self, item: Item) -> Way:
         """This way and a time; a length of time leaves the cue before it in force."""
@@ -36,8 +35,8 @@ def about(way: Way, start: int, said: str) -> Way:
     """The way with the number before ("1050 give or take") or the next one said to be approximate."""
     last = way.items[-1] if way.items else None
     if said in BEHIND and last is not None and last.role == "num" and last.end == start:
-        return replace(way, items=(*way.items[:-1], replace(last, about=True)))
-    return replace(way, about=True)
+        return way._replace(items=(*way.items[:-1], last._replace(about=True)))
+    return way._replace(about=True)
 
 
 BEHIND = frozenset(

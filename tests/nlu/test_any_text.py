@@ -44,6 +44,30 @@ def mutated(rng: random.Random) -> str:
     return "".join(letters)[:1000]
 
 
+_WORDS = """
+bed 12 7 mark line level 1050 340 at 1900 seven ten fifty hundred and thousand oh point five left
+right tube a b drained out since canister changed old new suction 20 seal 2 leak no ml liters pm ago
+minutes half past to quarter twenty thirty nineteen correct was not or , . : - / the is reads total
+shift
+"""
+SOUP = _WORDS.split()
+
+
+def soup(rng: random.Random) -> str:
+    """Trade words and numbers in any order."""
+    return " ".join(rng.choice(SOUP) for _ in range(rng.randrange(5, 90)))[:1000]
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_a_soup_of_trade_words_and_numbers_gives_a_result(seed: int) -> None:
+    rng = random.Random(seed)
+    for _ in range(MANY // 40):
+        text = soup(rng)
+        for channel in ("text", "voice"):
+            parsed = nlu.parse(text, arrived=ARRIVED, beds=BEDS, channel=channel)
+            assert parsed.statements or parsed.unclear or not parsed.text.strip(), text
+
+
 @pytest.mark.parametrize("seed", range(4))
 def test_mutated_messages_give_a_result_with_spans_inside_the_message(seed: int) -> None:
     rng = random.Random(seed)
