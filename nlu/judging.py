@@ -139,7 +139,7 @@ def _doubts(draft: Draft, arrived: datetime) -> list[str]:
         found += ["a number behind the word for a line is a level"] * any(
             c.day is not None for c in time.clocks
         )
-    if level is not None and (is_bare(level) or (level.at and level.lead in NAMED)) and not draft.kind:
+    if level is not None and (is_bare(level) or level.lead in NAMED) and not draft.kind:
         found += _bare_level(draft, level, time, arrived)
     if level is not None and is_bare(level) and draft.kind in PLAIN_TIME:
         found.append("a bare number may be a level or a time")
@@ -188,8 +188,10 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
     if time is None and _is_line_of(level, draft) and level.possible(arrived):
         return ["the line of that time, or its level"]
     if time is None or draft.shared_time:
-        at = level.at or (
-            len(level.digits) == 4 and level.digits[0] != "0" and not draft.wants and not draft.closing
+        at = (
+            level.at
+            or level.lead == "new"
+            or (len(level.digits) == 4 and level.digits[0] != "0" and not draft.wants and not draft.closing)
         )
         near = _near(level, arrived) or (level.lead == "at" and level.within(NEAR, arrived))
         return ["a lone number that is a time within the hour"] if at and near else []

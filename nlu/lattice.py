@@ -34,6 +34,7 @@ from .places import Places
 from .ways import Way, about, followed
 
 WIDEST = 24
+OWNED = frozenset({"tubeword", "canister", "level", "levelat", "ask", "side", "place", "seal", "suction"})
 WORK = 800
 """Ways times tokens: what a long message may cost."""
 LONG = 60
@@ -110,7 +111,10 @@ class Lattice:
 
     def _owners(self, i: int, way: Way) -> list[tuple[int, Way]]:
         """ "12's chest tube": what owns something is a bed."""
-        owns = is_digits(self.toks, i) and word(self.toks, i + 1) == "'" and word(self.toks, i + 2) == "s"
+        behind = self.cues.get(i + 2)
+        owns = word(self.toks, i + 1) == "'" and word(self.toks, i + 2) == "s"
+        owns |= word(self.toks, i + 1) == "s" and behind is not None and behind.label in OWNED
+        owns &= is_digits(self.toks, i)
         return list(self._beds(i, way, cued=False)) if owns else []
 
     def _is_article(self, cue: Cue) -> bool:
@@ -190,7 +194,7 @@ class Lattice:
                 return way._replace(at=way.at or cue.label == "levelat")
         if cue.label == "same" and word(self.toks, cue.end - 1) == "since":
             return way.with_item(item, "since")
-        if self._says_nothing(cue, way):
+        if self._says_nothing(cue, way) or self._is_place_at(cue):
             return way
         at = cue.label == "levelat" or word(self.toks, cue.end - 1) in {"at", "@"}
         return way.with_item(item, LEADS.get(cue.label, ""), at=at)
@@ -219,6 +223,11 @@ class Lattice:
             case "timeword":
                 return cue.end - cue.start == 1 and word(self.toks, cue.end) == "ml"
         return False
+
+    def _is_place_at(self, cue: Cue) -> bool:
+        """ "at the connector": where, and no level."""
+        the = cue.label == "levelat" and word(self.toks, cue.end - 1) == "the"
+        return the and not number_follows(self.toks, cue.end)
 
     def _is_last_line(self, cue: Cue) -> bool:
         """ "last reading 1740": no question."""

@@ -21,6 +21,8 @@ _KG = frozenset(CHECKS["kg"])
 TIME_LETTERS = frozenset({"a", "p", "h", "am", "pm", "hr", "hrs", "hours"})
 GLUED_OK = frozenset({"ish", "and", "at", "l", "r", "left", "right", "b", "to"})
 LARGEST = 99_999
+MOST_JOINED = 3000
+"""No canister holds so much: "9 945" is two numbers."""
 
 
 def _pieces(phrase: tuple[str, ...]) -> tuple[str, ...]:
@@ -101,7 +103,8 @@ SPOKEN_ONLY = frozenset({"clock", "money", "heard", "joined"})
 
 def _is_thousands(toks: Toks, i: int, number: Number) -> bool:
     """ "1 050" as it is written in much of the world; "3 80" is two numbers when typed."""
-    return number.style == "joined" and toks[i].is_digits and len(word(toks, number.end - 1)) == 3
+    joined = number.style == "joined" and toks[i].is_digits and len(word(toks, number.end - 1)) == 3
+    return joined and number.value < MOST_JOINED
 
 
 def _stray_letter(toks: Toks, i: int, end: int) -> bool:

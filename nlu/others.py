@@ -18,11 +18,14 @@ def other_word(toks: Toks, i: int, way: Way, *, voice: bool) -> tuple[int, Way]:
         return i + 1, way.with_item(Item("bad", i, i + 1, lead=way.lead))
     if text == "ago" or (text == "before" and word(toks, i - 1) in MINUTE_WORDS | HOUR_WORDS):
         return i + 1, way.with_item(Item("bad", i, i + 1, lead="at"))
+    if text == "med" and starts_number(toks, i + 1) and any(item.role == "tube" for item in way.items):
+        return i + 1, way.with_item(Item("tube", i, i + 1, name="mediastinal"), way.lead, at=way.at)
     if text == "r":
         return i + 1, way.with_item(Item("tube", i, i + 1, name="right"), way.lead, at=way.at)
     if text == "one":
         return i + 1, way
-    if text == "s" and word(toks, i - 1) == "'":
+    owned = word(toks, i - 1) == "'" or (i > 0 and toks[i].glued and toks[i - 1].is_digits)
+    if text == "s" and owned:
         return i + 1, way
     if text == "@":
         return i + 1, way.after_at()

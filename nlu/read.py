@@ -20,6 +20,7 @@ from .labels import bed_index, written
 from .lattice import LONG, Lattice
 from .leftovers import leftovers
 from .numbers import Toks, word
+from .patterns.remarks import GREETINGS
 from .pipeline import Read, pipeline
 from .roles import assignments
 from .scope import scoped
@@ -172,6 +173,8 @@ class Sentence:
 
     def _special(self) -> Reading | None:
         items = self.items
+        if all(t.text in GREETINGS for t in self.read.tokens):
+            return told()
         if corrections.is_withdrawal(items):
             if any(i.role == "num" and i.lead in {"level", "levelat"} for i in items):
                 return told(Unclear(slot="kind", text=self.text))

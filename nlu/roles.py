@@ -163,6 +163,8 @@ def _led(item: Item, trail: Trail) -> Iterator[Item]:
         case "inside":
             yield from _level(item, "inside")
         case "level" | "levelat":
+            if not (trail.bed or item.at or item.unit) and item.lead == "level":
+                yield from _bed(item)
             yield from _level(item)
             yield from _time(item) if item.at else ()
         case "timeword" | "since":
@@ -301,7 +303,7 @@ def _may_be_bed(item: Item, trail: Trail, before: Item | None) -> bool:
     if trail.bed and trail.level and item.start in trail.paired:
         # "12 1050 14 220"
         return before is not None and before.role in {"level", "time"}
-    if before is not None and before.role == "level" and item.link in {"in", "on", "for"}:
+    if before is not None and before.role in {"level", "tube"} and item.link in {"in", "on", "for"}:
         return not trail.bed
     return not trail.bed and not (before is not None and before.role in {"tube", "level"})
 

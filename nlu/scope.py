@@ -57,6 +57,7 @@ AHEAD = frozenset({"in", "next", "every", "within", "q"})
 """A length of time after these lies ahead ("in 20 min")."""
 SAYS = frozenset({"num", "bad"})
 EVENT_CUES = frozenset({"kind", "what", "same"})
+CHECK_CUES = frozenset({"leak", "tidal", "waterseal", "fluid", "indicator"})
 WISHED = frozenset({"exchanged", "removed"})
 BASE = frozenset({"change", "swap", "exchange", "replace", "switch", "pull", "remove"})
 PLEASE = frozenset({"please", "pls", "plz", "someone", "somebody"})
@@ -140,7 +141,7 @@ def _planned(items: list[Item], toks: Toks) -> list[Item]:
                 items[k + 1] = items[k + 1].as_role("bad")
             continue
         start = next((j + 1 for j in range(k, -1, -1) if _is_break(items[j])), 0)
-        _deny(items, start, _clause_end(items, k), CLAIMED if said in GOALS else DENIED)
+        _deny(items, start, _clause_end(items, k), CLAIMED if said in GOALS else DENIED, planned=True)
     return items
 
 
@@ -170,11 +171,12 @@ def _is_no_line(items: list[Item], k: int) -> bool:
     return lines and (after[1].role == "bed" or (after[1].label is not None and after[1].lead != "level"))
 
 
-def _deny(items: list[Item], start: int, end: int, role: str = DENIED) -> None:
+def _deny(items: list[Item], start: int, end: int, role: str = DENIED, *, planned: bool = False) -> None:
     """Whatever is said in the stretch is asked about, or left out; where and when stay."""
     for j in range(start, end):
         item = items[j]
-        if item.role in SAYS or (item.role == "cue" and item.value in EVENT_CUES):
+        cues = EVENT_CUES | CHECK_CUES if planned else EVENT_CUES
+        if item.role in SAYS or (item.role == "cue" and item.value in cues):
             items[j] = item.as_role(role)
 
 

@@ -20,11 +20,19 @@ def gathered(items: Iterable[Item]) -> list[Draft]:
     drafts = [
         d for d in gathering.drafts if d.has_content or d.bed or d.time or d.tubes or d.clashes or d.wants
     ]
+    _without_told_again(drafts)
     _fold_bare(drafts)
     _share_beds(drafts)
     _share_times(drafts)
     _share_closing(drafts, gathering.closes)
     return drafts
+
+
+def _without_told_again(drafts: list[Draft]) -> None:
+    """ "beds 4 and 9 end of shift: 4 is 660 and 9 is 1430": each bed has its own line."""
+    own = {d.bed.label for d in drafts if d.bed is not None and d.has_content}
+    for draft in drafts:
+        draft.more_beds = [bed for bed in draft.more_beds if bed.label not in own]
 
 
 def _fold_bare(drafts: list[Draft]) -> None:

@@ -20,6 +20,9 @@ ENDS = frozenset({",", ";", ".", "!", "but", "then", "and", "&", "also", "plus",
 ASKING = frozenset(
     {"what", "what's", "whats", "how", "how's", "hows", "when", "when's", "whens", "who", "which"}
 )
+SIDED = frozenset(
+    {"chest", "lung", "sided", "hemi", "base", "thorax", "pleura", "post", "ant", "lat", "upper"}
+)
 HOUR = 2
 """Digits of an hour."""
 AMOUNTS = frozenset({"level", "volume", "output", "bad"})
@@ -36,6 +39,7 @@ def unexplained(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         yield from _unread(clause, toks)
         yield from _dated(clause)
         yield from _fluid_amount(clause)
+        yield from _verb(clause, toks)
 
 
 def clauses(items: tuple[Item, ...]) -> Iterator[tuple[Item, ...]]:
@@ -115,6 +119,14 @@ def _is_strange(item: Item, toks: Toks) -> bool:
 def _is_far_behind(item: Item, clause: tuple[Item, ...]) -> bool:
     """Whether a remark had begun before this word: more than three words behind the number."""
     return item.start > max(i.end for i in clause if i.role == "level") + 3
+
+
+def _verb(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "left recovery": with a word behind it that was not understood, no side."""
+    for before, item in pairwise(clause):
+        said = before.role == "tube" and word(toks, before.start) == "left" and before.end == item.start
+        if said and item.role == "cue" and item.value == "word" and item.name not in SIDED | REMARKS:
+            yield "left may be what the patient did"
 
 
 def _dated(clause: tuple[Item, ...]) -> Iterator[str]:

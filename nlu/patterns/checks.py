@@ -6,6 +6,7 @@ from __future__ import annotations
 
 CHECKS: dict[str, tuple[str, ...]] = {
     "seal": (
+        "(topped|refilled|topped it) to",
         "(topped|filled|refilled|topped it|filled it) (up|off|back|back up) to",
         (
             "(seal|water seal|waterseal|seal chamber|ws|seal level|water seal level|water level) (is|"
@@ -53,6 +54,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "air leak column", "leak stage",
     ),
     "leak:none": (
+        "(topped|refilled|topped it) to",
         (
             "(al|air leak|leak|airleak|bubbling|bubbles|bub) (is|was|:|-|=|) (neg|negative|nil|none|no|"
             "absent|gone|stopped|ceased)"
@@ -73,6 +75,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "airleak none", "isn't leaking air", "is not leaking air", "isn't bubbling", "is not bubbling",
     ),
     "leak:intermittent": (
+        "al (with cough|on cough|intermittent|int|occasional)", "(intermittent|int|occasional) al",
         (
             "(intermittent|occasional|int|intermit|on and off|off and on|sporadic) (air|) (leak|bubbling|"
             "bubbles)"
@@ -89,6 +92,8 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "bubbling occasionally",
     ),
     "leak:continuous": (
+        "al (continuous|constant|cont)", "(continuous|constant|cont) al",
+        "bubbling in (the|) (water seal|seal|chamber|seal chamber) (constantly|continuously)",
         (
             "(continuous|constant|continual|cont|persistent|steady|nonstop|non-stop) (air|) (leak|bubbling|"
             "bubbles)"

@@ -40,6 +40,10 @@ EVENTS: dict[str, tuple[str, ...]] = {
             f"(new|fresh) {CAN} (was|) (on|up|hung|connected|hooked up|applied|placed|set up|in place|"
             f"started|attached|at|)"
         ),
+        (
+            f"{CAN} {BE} (swapped|changed|exchanged|replaced|switched) (out|) (for|to|with) (a|the|) "
+            f"(new|fresh) (one|{CAN})"
+        ),
         "(new|fresh) one (on|up|connected|hooked up|attached)",
         (
             "(hung|hooked|hooked up|connected|put on|put up|set up|started|attached|applied|got) (a|"
@@ -161,6 +165,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "(discharge|dc|d/c) (home|to home|to rehab)",
         "(transferred|moved|sent|discharged|gone|went) (out|) to another (hospital|facility|floor|unit|ward)",
         "transferred to a different unit", "has been discharged", "left against medical advice",
+        "discharged against (medical|) advice", "self discharged",
     ),
     "kind:corrected": (
         "correct", "correction", "fix", "should be", "should have been", "should read", "should say",
@@ -180,7 +185,8 @@ EVENTS: dict[str, tuple[str, ...]] = {
             "the|that|) last "
             "(msg|message|text|entry|line|mark|reading|one)"
         ), "(remove|delete|bin|scrap) it",
-        "scratch that", "delete", "cancel", "undo", "strike", "take back", "ignore", "disregard", "void",
+        "(wipe|wiped|take|rub) out (the|that|my)", "scratch that", "delete", "cancel", "undo", "strike",
+        "take back", "ignore", "disregard", "void",
         "scrap", "erase", "forget that", "delete that", "cancel that", "ignore that", "disregard that",
         "undo that", "strike that", "never mind", "nevermind", "take that back", "scratch the",
         "delete the", "cancel the", "remove the", "withdraw", "retract", "ignore the", "disregard the",
@@ -205,7 +211,8 @@ EVENTS: dict[str, tuple[str, ...]] = {
     "kind:help": (
         "help", "how does this work", "what can you do", "commands", "instructions", "how do i use this",
         "help me", "what can i say", "what can i text", "how do you work", "how to use", "how do i use you",
-        "menu", "options", "what can i ask", "help please", "how does it work", "what do i text",
+        "menu", "options", "what can i ask", "(what|wat) can i ask (you|u)", "help please",
+        "how does it work", "what do i text",
         "how do i do this", "examples", "what do i say", "how do i text you", "how do i log a mark",
         "how do i enter a mark", "how do i correct a mark", "need help", "i need help",
         "what do you understand", "how can i use this", "how do i send a mark", "how should i text",

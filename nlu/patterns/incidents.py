@@ -25,6 +25,7 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "box is leaking", "busted", "defective",
     ),
     "what:disconnected": (
+        "(blown|pushed) apart",
         f"{TUBE} (was|got|is|has|) (pulled|kicked|knocked|yanked|tugged|come|came) (apart|loose)",
         (
             "(kicked|pulled|came|knocked|yanked|popped|slipped|fell|tugged|got pulled|got yanked|has "
@@ -50,7 +51,8 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "chest tube fell out", "pulled it out", "accidentally pulled", "accidentally removed",
         "accidentally came out", "tube slipped out", "slipped out", "pulled out",
         "pulled his chest tube out", "pulled her chest tube out", "patient pulled", "pt pulled",
-        "patient pulled out", "pt pulled out", "pulled own", "self removed", "yanked", "yanked out",
+        "patient pulled out", "pt pulled out", "pulled own",
+        "pulled (his|her|their) own (chest|) (tube|drain) (out|)", "self removed", "yanked", "yanked out",
         "came out accidentally", "accidental removal", "tube came out", "migrated", "chest tube came out",
         "partially out", "halfway out", "half out", "coming out", "partly out", "drain fell out",
         "accidentally dislodged", "accidentally pulled out", "pulled by patient", "got pulled out",

@@ -90,7 +90,8 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "inside", "in the (box|canister|chamber|drain|bottle|system)",
     ),
     "closing": (
-        "end of shift", "closing", "final for (my|this|the) shift", "for my shift", "end of shift mark",
+        "end of shift", "closing number", "closing", "final for (my|this|the) shift", "for my shift",
+        "end of shift mark",
         "end of shift line", "closing line", "closing mark",
         "eos", "shift end", "end shift", "close of shift", "final mark of the shift",
         "last mark of the shift", "final for shift", "last line of the shift", "end of my shift",

@@ -36,7 +36,8 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "what is there to chart", "charting for", "chart for",
     ),
     "ask:total": (
-        "total", "totals", "(what's|whats|what has) (it|) done", "how much has", "how much did",
+        "total", "totals", "(what's|whats|what has) (it|) done", "(what|whatd|what'd) did (it|) drain",
+        "how much has", "how much did",
         "how much", "total output", "sum",
         "how much out", "how many ml", "total drainage", "grand total", "total so far", "how much total",
         "output total", "shift total", "total for", "what's the total", "what is the total",
@@ -80,7 +81,8 @@ QUERIES: dict[str, tuple[str, ...]] = {
     ),
     "ask:capacity": (
         "(when's|whens|when is|when's it|will) full", "need (a|) new (box|canister|chamber)", "capacity",
-        "how full", "(box|canister|chamber|bottle) last", "last the (night|shift|day)", "when is full",
+        "how full", "(when will|when does|when will it) (hit|reach) (full|capacity)",
+        "(box|canister|chamber|bottle) last", "last the (night|shift|day)", "when is full",
         "when will be full", "when full is",
         "when will (it|) be full", "when (is|) (it|) full", "when full", "room left", "space left",
         "how much room", "how much space", "when will it fill", "full yet", "when do i change the canister",
@@ -124,7 +126,8 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "what colour is", "what colour was",
     ),
     "ask:history": (
-        "history", "all marks", "list marks", "entries", "log", "all entries", "show marks",
+        "history", "all marks", "(show me|list|give me|) every (entry|mark|line|reading)", "list marks",
+        "entries", "log", "all entries", "show marks",
         "list of marks", "all the marks", "all lines", "show me all the marks", "marks today",
         "all readings", "list all marks", "show all marks", "ledger", "previous marks", "list entries",
         "show history", "show me the marks", "list the marks", "every mark", "show the log", "show entries",

@@ -7,6 +7,13 @@ today tonight ok okay fine well good nice great thanks thank you busy quiet comf
 sleeping asleep awake stable family visiting wife husband daughter son mom dad hi hey hello evening
 morning afternoon night again finally late slow slowly steady steadily yet ago only exactly total sharp
 when came fresh these those forgot forgotten missed catching catchup catch up behind charting round
-rounds my me us our they them team nurse charge shift report
+rounds teatime lunchtime bedtime handover number value my me us our they them team nurse charge shift report
 """
 REMARKS = frozenset(_WORDS.split())
+_GREETINGS = """
+good morning afternoon evening night day hi hey hello all everyone everybody crew team folks guys ladies
+merry happy xmas christmas new year holidays easter thanksgiving goodnight goodnite nite bye cheers you
+too to and have a great shift one there ! . , :
+"""
+GREETINGS = frozenset(_GREETINGS.split())
+"""Words of a greeting: alone they tell and ask nothing."""

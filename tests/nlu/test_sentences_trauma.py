@@ -19,6 +19,14 @@ from .saying import reading
             "12 (L) 340 / 12 (R) 120",
             "mark bed=12 tube=left level_ml=340; mark bed=12 tube=right level_ml=120",
         ),
+        (
+            "12 R 120, L 340, med 60 @1900",
+            (
+                "mark bed=12 tube=right at=19:00 level_ml=120; "
+                "mark bed=12 tube=left at=19:00 level_ml=340; "
+                "mark bed=12 tube=mediastinal at=19:00 level_ml=60"
+            ),
+        ),
         ("bed 12 canistor reads 1050", "mark bed=12 level_ml=1050"),
         ("bed 12 1050 give or take at 1900", "mark bed=12 at=19:00 level_ml=1050 about"),
         ("bed 12 mark 1,050 at 19:00", "mark bed=12 at=19:00 level_ml=1050"),
@@ -139,7 +147,7 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
         ("charted on wrong bed - 1050 goes to 13 not 12", "ask level_ml"),
         ("dont count the 1900 on 12", "ask kind"),
         ("nm wrong pt", "ask bed"),
-        ("did anyone mark 12 at 1800", "ask bed"),
+        ("did anyone mark 12 at 1800", "ask kind"),
         ("12 abg 7.35 40 90", ""),
         ("12 CI 2.1 MAP 68 CT 1050", "ask level_ml"),
         ("12 MAP 68 on 5 of levo", ""),
