@@ -10,8 +10,9 @@ from collections.abc import Iterator
 
 from .items import Item
 from .numbers import Toks, word
+from .patterns.leads import MANY_LINES
 
-BEFORE = frozenset({"was", "from", "previously", "prev", "before", "last"})
+BEFORE = frozenset({"was", "from", "previously", "previous", "prev", "prior", "before", "last", "old"})
 CLIMBS = frozenset({"went", "gone", "up", "rose", "risen", "climbed", "increased", "moved", "jumped"})
 ASKING = frozenset({"when", "who", "which", "where", "why", "how", "what"})
 OF_BEDS = frozenset({"same", "ask"})
@@ -28,8 +29,17 @@ def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
                 found[k] = item.as_role(CONTEXT)
             elif _is_of_fluid_over_time(found, k):
                 found[k] = item._replace(lead="amount")
+    found = [_last_lines(item, k, found, toks) for k, item in enumerate(found)]
     found = list(_not_asking(found, toks))
     return tuple(_as_right_value(_beds_in_a_row(found), toks))
+
+
+def _last_lines(item: Item, k: int, items: list[Item], toks: Toks) -> Item:
+    """ "last 3 marks 19": how many lines are asked for."""
+    asks = k > 0 and items[k - 1].value == "ask" and items[k - 1].name == "last"
+    if asks and item.role == "num" and not item.unit and word(toks, item.end) in MANY_LINES:
+        return Item("cue", item.start, item.end, "ask", "history")
+    return item
 
 
 def _not_asking(items: list[Item], toks: Toks) -> Iterator[Item]:
@@ -42,7 +52,16 @@ def _not_asking(items: list[Item], toks: Toks) -> Iterator[Item]:
 
 
 def _tells(item: Item) -> bool:
-    return item.role == "cue" and item.value in {"kind", "what", "amount", "level", "same"}
+    return item.role == "cue" and item.value in {
+        "kind",
+        "what",
+        "amount",
+        "level",
+        "same",
+        "leak",
+        "tidal",
+        "fluid",
+    }
 
 
 def _in_brackets(item: Item, toks: Toks) -> bool:

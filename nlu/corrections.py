@@ -241,6 +241,8 @@ class Correction:
     def _made(self) -> Statement | Unclear:
         was, level = self.nums.pair(alone_is_wrong=self._is_rebedded())
         bed, to_bed = self._place(self.beds, level)
+        if bed is None and to_bed is not None and any(t.start < to_bed.start for t in self.tubes.all):
+            bed, to_bed = to_bed, None  # "that should be left tube, bed 19"
         at, to_at = self._place(self.times, level)
         tube_item, to_tube_item = self._place(self.tubes, level)
         tube, to_tube = (i.name if i else None for i in (tube_item, to_tube_item))

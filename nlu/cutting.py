@@ -7,6 +7,7 @@ from itertools import pairwise
 from .clock import clocks
 from .items import Item
 from .lengths import length
+from .measures import is_thousands
 from .numbers import Toks, glued, is_digits, numbers, small, word
 
 WHOLE = frozenset(
@@ -52,7 +53,11 @@ def _is_cut(item: Item, ends: set[int], toks: Toks, voice: bool) -> bool:
         if clock.sure or item.role != "bed" or (clock.colon and not voice and glued(toks, item.end))
     }
     if item.role != "bed" or voice or not is_digits(toks, item.start):
-        longer |= {n.end for n in numbers(toks, item.start)}
+        found = numbers(toks, item.start)
+        typed = not voice and is_digits(toks, item.start)
+        longer |= {
+            n.end for n in found if not typed or n.style != "joined" or is_thousands(toks, item.start, n)
+        }
     if item.role != "time":
         end, minutes = length(toks, item.start)
         longer |= {end} if minutes is not None and word(toks, end - 1) != "m" else set()

@@ -196,7 +196,7 @@ class Lattice:
             return way.with_item(item, "since")
         if self._says_nothing(cue, way) or self._is_place_at(cue):
             return way
-        at = cue.label == "levelat" or word(self.toks, cue.end - 1) in {"at", "@"}
+        at = word(self.toks, cue.end - 1) in {"at", "@", "the"}
         return way.with_item(item, LEADS.get(cue.label, ""), at=at)
 
     def _with_event(self, cue: Cue, way: Way, item: Item) -> Way:

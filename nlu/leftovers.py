@@ -159,6 +159,9 @@ def _signed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         minus = word(toks, item.start - 1) == "-" and glued(toks, item.start)
         if finding and minus and not glued(toks, item.start - 1):
             yield "a finding with a minus"
+        ends = word(toks, item.end + 1) in {"", ",", ".", ";"}
+        if finding and word(toks, item.end) == "-" and ends:
+            yield "a finding with a minus"
 
 
 def _unset(items: tuple[Item, ...]) -> Iterator[str]:

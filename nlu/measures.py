@@ -63,6 +63,9 @@ def measured(toks: Toks, i: int, *, voice: bool) -> Iterator[Item]:
         times.setdefault(end, []).append(clock)
     for end in sorted({*by_end, *times}):
         loose = Clocks(c for c in times.get(end, ()) if not c.sure)
+        joined = not voice and not loose and all(n.style == "joined" for n in by_end.get(end, ()))
+        if joined and not any(is_thousands(toks, i, n) for n in by_end.get(end, ())):
+            continue  # typed "85 11": two numbers
         if end in by_end or loose:
             yield _item(toks, i, end, by_end.get(end, []), loose, voice=voice)
 
@@ -71,7 +74,7 @@ def _item(toks: Toks, i: int, end: int, found: list[Number], loose: Clocks, *, v
     unit, after = _unit(toks, end)
     if unit in {"", "ml", "litre"} and _per_hour(toks, after):
         unit = "bad"
-    usable = [n for n in found if voice or n.style not in SPOKEN_ONLY or _is_thousands(toks, i, n)]
+    usable = [n for n in found if voice or n.style not in SPOKEN_ONLY or is_thousands(toks, i, n)]
     number = usable[0] if usable else None
     role = "bad" if _stray_letter(toks, i, end) and not unit else "num"
     amount = None if number is None else _millilitres(toks, i, number, unit)
@@ -101,8 +104,8 @@ def _item(toks: Toks, i: int, end: int, found: list[Number], loose: Clocks, *, v
 SPOKEN_ONLY = frozenset({"clock", "money", "heard", "joined"})
 
 
-def _is_thousands(toks: Toks, i: int, number: Number) -> bool:
-    """ "1 050" as it is written in much of the world; "3 80" is two numbers when typed."""
+def is_thousands(toks: Toks, i: int, number: Number) -> bool:
+    """Whether typed digits are one number: "1 050", as much of the world writes it; "3 80" is two."""
     joined = number.style == "joined" and toks[i].is_digits and len(word(toks, number.end - 1)) == 3
     return joined and number.value < MOST_JOINED
 

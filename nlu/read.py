@@ -19,8 +19,8 @@ from .kept import dropped
 from .labels import bed_index, written
 from .lattice import LONG, Lattice
 from .leftovers import leftovers
+from .nothing import is_greeting, is_nothing_of_ours
 from .numbers import Toks, word
-from .patterns.remarks import GREETINGS
 from .pipeline import Read, pipeline
 from .roles import assignments
 from .scope import scoped
@@ -28,12 +28,9 @@ from .sharing import gathered
 from .statements import Answered, Asked, Parsed, Statement, Unclear
 from .subjects import subjects
 from .tokens import Token
-from .verdict import WITH_LEVEL, Outcome, Reading, settled, told
+from .verdict import WITH_LEVEL, Outcome, Reading, settled, told, untimed_asked
 
 LONGEST = 2000
-NOT_TOLD = frozenset({"bed", "word", "filler", "plan", "reason", "about", "join", "side", "span", "window"})
-"""Cues that tell nothing of a drain by themselves."""
-TOLD = frozenset({"level", "volume", "output", "check", "weight", "bad", "alt", "num", "denied", "repair"})
 MOST_HOURS = 24
 MANY = 400
 HALTING = frozenset(
@@ -128,7 +125,7 @@ def _outcome(text: str, ward: Ward) -> Outcome:
     outcome = settled(found, text, strict=ward.voice)
     if overfull and any(isinstance(s, Statement) for s in outcome):
         return (Unclear(slot="kind", text=text),)
-    return _all_asked(outcome, text) if ward.voice else outcome
+    return _all_asked(outcome, text) if ward.voice else untimed_asked(outcome, text)
 
 
 def _without(toks: Toks, labelled: Mapping[int, tuple[int, str]]) -> list[Token]:
@@ -173,7 +170,7 @@ class Sentence:
 
     def _special(self) -> Reading | None:
         items = self.items
-        if all(t.text in GREETINGS for t in self.read.tokens):
+        if is_greeting(self.read.tokens):
             return told()
         if corrections.is_withdrawal(items):
             if any(i.role == "num" and i.lead in {"level", "levelat"} for i in items):
@@ -334,7 +331,7 @@ class Sentence:
         if queries.is_query(items):
             outcome = queries.asked(items, self.ward.arrived, self.read, self.ward.shifts)
             return told(*outcome, faults=len(self._unread(items)) + self._is_half_heard(items))
-        if self._is_nothing_of_ours(items):
+        if is_nothing_of_ours(items):
             return told()
         drafts = gathered(items)
         if not drafts or not any(d.has_content or d.wants or d.clashes or d.time for d in drafts):
@@ -370,13 +367,6 @@ class Sentence:
             items = (*items, bed)
         return queries.asked(items, self.ward.arrived, self.read, self.ward.shifts)
 
-    @staticmethod
-    def _is_nothing_of_ours(items: tuple[Item, ...]) -> bool:
-        """ "bed 12 BP 105/60", "goal for bed 12 is under 300": nothing told, and nothing to ask."""
-        roles = {i.role for i in items}
-        cues = {i.value for i in items if i.role == "cue"}
-        return bool(roles & {"foreign", "claimed"}) and not cues - NOT_TOLD and not roles & TOLD
-
     def _bare(self, items: tuple[Item, ...]) -> Reading:
         """Nothing but a bed, perhaps a tube: what is the last line there?"""
         beds = [i for i in items if i.role == "bed"]
@@ -385,7 +375,8 @@ class Sentence:
         strange = [
             i
             for i in items
-            if i.role in {"foreign", "claimed", "bad", "time"} or (i.role == "cue" and i.value == "word")
+            if i.role in {"foreign", "claimed", "bad", "time"}
+            or (i.role == "cue" and i.value in {"word", "empty", "neg"})
         ]
         if self.ward.voice and beds and not answers.cues(items, "bed") and self._says_more():
             return told(Unclear(slot="kind", text=self.text))
@@ -393,6 +384,7 @@ class Sentence:
             return told(*queries.asked(items, self.ward.arrived, self.read, self.ward.shifts))
         if not strange and not beds and [t.text for t in self.read.tokens] == ["beds"]:
             return told(Asked(topic="beds"))
-        if strange or beds or answers.cues(items, "nothing"):
+        tubes = any(i.role == "tube" for i in items)
+        if strange or beds or tubes or answers.cues(items, "nothing"):
             return told(Unclear(slot="kind", text=self.text))
         return told()

@@ -112,7 +112,9 @@ def assignments(items: tuple[Item, ...], arrived: datetime) -> tuple[list[tuple[
 
 def _paired(items: tuple[Item, ...]) -> frozenset[int]:
     pairs = pairwise(items)
-    return frozenset(a.start for a, b in pairs if a.role == b.role == "num" and a.end == b.start)
+    return frozenset(
+        a.start for a, b in pairs if a.role == "num" and b.role in {"num", "tube"} and a.end == b.start
+    )
 
 
 def _options(item: Item, trail: Trail) -> Iterator[Item]:
@@ -127,7 +129,8 @@ def _candidates(item: Item, trail: Trail) -> Iterator[Item]:
     other = _alternative(item, trail)
     if other is not None:
         yield other
-        if item.link not in {"-", "/"} or trail.items[-1].role == "repair":
+        of_check = other.name in CHECK_LIMITS
+        if item.link not in {"-", "/"} or trail.items[-1].role == "repair" or of_check:
             return
     if item.unit in {"bad", "lb"}:
         return
@@ -163,7 +166,11 @@ def _led(item: Item, trail: Trail) -> Iterator[Item]:
         case "inside":
             yield from _level(item, "inside")
         case "level" | "levelat":
-            if not (trail.bed or item.at or item.unit) and item.lead == "level":
+            if (
+                not (trail.bed or item.at or item.unit)
+                and item.lead == "level"
+                and item.start in trail.paired
+            ):
                 yield from _bed(item)
             yield from _level(item)
             yield from _time(item) if item.at else ()

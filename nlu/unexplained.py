@@ -23,6 +23,10 @@ ASKING = frozenset(
 SIDED = frozenset(
     {"chest", "lung", "sided", "hemi", "base", "thorax", "pleura", "post", "ant", "lat", "upper"}
 )
+TAKEN = frozenset({"got", "gets", "collected", "emptied", "gushed", "poured", "out"})
+AUXILIARY = frozenset(
+    {"is", "are", "was", "were", "does", "did", "do", "has", "have", "can", "could", "should"}
+)
 HOUR = 2
 """Digits of an hour."""
 AMOUNTS = frozenset({"level", "volume", "output", "bad"})
@@ -60,6 +64,27 @@ def _asking(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     asks = said is not None and said.role == "cue" and said.value in {"question", "ask", "word"}
     if said is not None and asks and word(toks, said.start) in ASKING:
         yield from ("a question tells no number" for i in items if i.role in AMOUNTS)
+    first = items[0] if items else None
+    if first is not None and word(toks, 0) in AUXILIARY and _is_of_bed(first, toks):
+        yield from ("a question tells nothing" for i in items if i.role in AMOUNTS or _happens(i))
+
+
+def _is_of_bed(first: Item, toks: Toks) -> bool:
+    """ "is 19 clamped", "has the patient in 12 moved"."""
+    return first.role in {"bed", "num"} or word(toks, 1) in {
+        "bed",
+        "room",
+        "rm",
+        "the",
+        "pt",
+        "patient",
+        "he",
+        "she",
+    }
+
+
+def _happens(item: Item) -> bool:
+    return item.role == "cue" and item.value in {"kind", "what", "same"}
 
 
 def asking_aloud(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -104,6 +129,8 @@ def _unread(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "got 500 LR bolus": a bare number with a word in its clause that may say what it is."""
     bare = [i for i in clause if i.role == "level" and i.lead in {"", "at"}]
     named = any(i.role == "cue" and i.value in NAMES for i in clause)
+    if any(word(toks, i.start - 1) in TAKEN for i in bare):
+        yield "what was got may be an amount"
     if not bare or named:
         return
     for item in clause:

@@ -141,3 +141,15 @@ def _agreed(whole: list[Statement]) -> Statement:
 def choices_of(values: Iterable[Any]) -> tuple[str | int | datetime, ...]:
     """The values once each, in order."""
     return tuple(dict.fromkeys(values))
+
+
+def untimed_asked(outcome: Outcome, text: str) -> Outcome:
+    """The outcome, with a line of no time asked where another line of the same drain is unclear."""
+    unclear = [u.statement for u in outcome if isinstance(u, Unclear) and isinstance(u.statement, Mark)]
+    doubtful = {(mark.bed, mark.tube) for mark in unclear}
+    return tuple(
+        Unclear(slot="at", text=text, statement=s)
+        if isinstance(s, Mark) and s.at is None and (s.bed, s.tube) in doubtful
+        else s
+        for s in outcome
+    )

@@ -88,7 +88,8 @@ CHECKS: dict[str, tuple[str, ...]] = {
             "sporadic|comes and goes|off and on)"
         ),
         "(bubbles|leaks|bubbling|leaking) (with|on|when) (cough|coughing|expiration|exhalation)",
-        "bubbles intermittently", "bubbling intermittently", "bubbles occasionally",
+        "(leak|air leak|bubbling|bubbles|leaks) (only|) when (coughs|coughing)", "bubbles intermittently",
+        "bubbling intermittently", "bubbles occasionally",
         "bubbling occasionally",
     ),
     "leak:continuous": (
@@ -130,6 +131,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "+ air leak", "leak +", "air leak +", "minimal air leak", "mild air leak", "al present",
     ),
     "tidal:yes": (
+        "tid +", "+ tid", "tid yes",
         "tidaling", "tidalling", "swinging", "swing", "oscillating", "fluctuating", "tidaling present",
         "tidaling well", "swinging well", "is tidaling", "still tidaling", "still swinging",
         "good tidaling", "good swing", "tidal", "tidaling noted", "swing present", "tidals", "fluctuation",
@@ -141,6 +143,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "water seal tidaling", "tidaling in seal",
     ),
     "tidal:no": (
+        "tid -", "- tid", "no tid",
         (
             "(tidaling|tidalling|swing|swinging|oscillation|fluctuation) (has|is|) (absent|stopped|"
             "lost|gone|none|nil)"

@@ -80,7 +80,8 @@ OTHER: dict[str, tuple[str, ...]] = {
         "to come out", "consider", "considering",
     ),
     "neg": (
-        "not", "don't", "didn't", "did not", "do not", "hasn't", "haven't", "has not", "have not", "wasn't",
+        "no longer", "not", "don't", "didn't", "did not", "do not", "hasn't", "haven't", "has not",
+        "have not", "wasn't",
         "isn't", "is not", "was not", "never", "don't chart", "do not chart", "won't", "without", "didnt",
         "dont", "cannot", "can't", "couldn't", "unable", "unable to", "nobody", "hasnt", "havent", "doesnt",
         "wasnt", "isnt", "wont", "cant", "doesn't", "neither", "none of", "did'nt", "weren't", "aren't",

@@ -17,3 +17,19 @@ too to and have a great shift one there ! . , :
 """
 GREETINGS = frozenset(_GREETINGS.split())
 """Words of a greeting: alone they tell and ask nothing."""
+GREETING_HEADS = frozenset(
+    {
+        "morning",
+        "evening",
+        "afternoon",
+        "night",
+        "goodnight",
+        "goodnite",
+        "hi",
+        "hey",
+        "hello",
+        "merry",
+        "happy",
+    }
+    | {"bye", "cheers", "nite"}
+)

@@ -10,6 +10,10 @@ from .saying import reading
 @pytest.mark.parametrize(
     ("text", "read"),
     [
+        (
+            "bed 8 canister swapped for a fresh one 1852, old read 1488, fresh one starts at 0",
+            "exchanged bed=8 at=18:52 final_ml=1488 opening_ml=0",
+        ),
         ("bed 3 left theatre recovery n is back w us 1900", "back bed=3 at=19:00"),
         ("pt fell out of bed 16 and the chest drain fell over too", "incident bed=16 what=tipped"),
         (
@@ -21,6 +25,10 @@ from .saying import reading
             "asked bed=17 tube=mediastinal topic=total window=1h",
         ),
         (
+            "12 tube kicked apart at the connector 1845 back together 1846",
+            "incident bed=12 at=18:45 what=disconnected; ask level_ml",
+        ),
+        (
             "12 canister now at 1225 ml, wall 90, suction dial 20, AL neg",
             "mark bed=12 level_ml=1225; checked bed=12 suction_cmh2o=20 wall_mmhg=90 air_leak=none",
         ),
@@ -28,7 +36,7 @@ from .saying import reading
         ("when will 20 hit full", "asked bed=20 topic=capacity"),
         (
             "18: wall suction 90 mmhg, ordered 20 dry suction dial set at 20",
-            "ordered bed=18 suction_cmh2o=20; checked bed=18 wall_mmhg=90",
+            "ordered bed=18 suction_cmh2o=20; checked bed=18 suction_cmh2o=20 wall_mmhg=90",
         ),
         (
             "bed 17 r 215 l 480 med 90 1850",
@@ -63,12 +71,12 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
 @pytest.mark.parametrize(
     ("text", "read"),
     [
-        ("bed 8 canister swapped for a fresh one 1852, old read 1488, fresh one starts at 0", "ask final_ml"),
+        ("4 dropped off: 2300 480, 0000 510, 0100 530, 0200 555", "ask level_ml; ask at; ask at; ask at"),
         ("ask the reg if 3 ok off suction", "ask kind"),
-        ("12 tube kicked apart at the connector 1845 back together 1846", "ask level_ml"),
         ("10 9 945", "ask bed"),
         ("evening all", ""),
         ("merry xmas everyone", ""),
+        ("2 1285 3 90 7 640 teatime round 1730", "ask level_ml"),
     ],
 )
 def test_an_evening_message_that_is_not_sure_or_not_ours_tells_nothing(text: str, read: str) -> None:
