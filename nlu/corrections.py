@@ -264,6 +264,10 @@ class Correction:
                 )
         if self.doubted or self._may_be_time(level):
             return Unclear(slot="at", text=self.text, statement=replace(made, at=None))
+        return self._doubted(made, bed) or made
+
+    def _doubted(self, made: Corrected, bed: Item | None) -> Unclear | None:
+        """What must be asked of a correction whose times are sure."""
         lost = self._wrong_without_right(made)
         if lost:
             return Unclear(slot=lost, text=self.text, statement=replace(made, level_ml=None))
@@ -279,7 +283,7 @@ class Correction:
             return Unclear(slot="bed", text=self.text, statement=made)
         if not any((made.to_bed, made.to_tube, made.level_ml is not None, made.to_at)):
             return Unclear(slot="level_ml", text=self.text, statement=made)
-        return made
+        return None
 
     def _may_be_time(self, level: Item | None) -> bool:
         """ "1900 reading was really 1800": the right level, or the right time of that line."""

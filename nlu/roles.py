@@ -166,14 +166,7 @@ def _led(item: Item, trail: Trail) -> Iterator[Item]:
         case "inside":
             yield from _level(item, "inside")
         case "level" | "levelat":
-            if (
-                not (trail.bed or item.at or item.unit)
-                and item.lead == "level"
-                and item.start in trail.paired
-            ):
-                yield from _bed(item)
-            yield from _level(item)
-            yield from _time(item) if item.at else ()
+            yield from _marked(item, trail)
         case "timeword" | "since":
             yield from _time(item)
             if item.link == "between" and not trail.sums and not trail.level:
@@ -190,6 +183,15 @@ def _led(item: Item, trail: Trail) -> Iterator[Item]:
                 yield from _level(item)
         case _:
             yield from _bare(item, trail)
+
+
+def _marked(item: Item, trail: Trail) -> Iterator[Item]:
+    """What stands behind the word for a line: its level; in "mark 12 left apical 85" the bed."""
+    plain = item.lead == "level" and not (trail.bed or item.at or item.unit)
+    if plain and item.start in trail.paired:
+        yield from _bed(item)
+    yield from _level(item)
+    yield from _time(item) if item.at else ()
 
 
 def _in_event(trail: Trail) -> bool:

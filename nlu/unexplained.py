@@ -66,7 +66,9 @@ def _asking(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         yield from ("a question tells no number" for i in items if i.role in AMOUNTS)
     first = items[0] if items else None
     if first is not None and word(toks, 0) in AUXILIARY and _is_of_bed(first, toks):
-        yield from ("a question tells nothing" for i in items if i.role in AMOUNTS or _happens(i))
+        signed = any(i.role == "cue" and i.value == "mark_of_question" for i in items)
+        told = [i for i in items if _happens(i) or (i.role in AMOUNTS and not signed)]
+        yield from ("a question tells nothing" for _ in told)
 
 
 def _is_of_bed(first: Item, toks: Toks) -> bool:

@@ -229,7 +229,7 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
         ("bed 12 1050.5", "ask level_ml"),
         ("night nurse said bed 12 was 1050", "ask level_ml"),
         ("I think bed 12 is 1050", "ask kind"),
-        ("is bed 12 1050?", "ask kind"),
+        ("is bed 12 1050?", "ask level_ml"),
         ("bed 12 1050?", "ask level_ml"),
         ("bed 12 no 13 1050 at 1900", "ask bed"),
         ("bed 12 1050 no wait 1005 at 1900", "ask level_ml"),

@@ -15,11 +15,6 @@ from .saying import reading
             "exchanged bed=8 at=18:52 final_ml=1488 opening_ml=0",
         ),
         ("bed 3 left theatre recovery n is back w us 1900", "back bed=3 at=19:00"),
-        ("pt fell out of bed 16 and the chest drain fell over too", "incident bed=16 what=tipped"),
-        (
-            "6 suction reconnected 1820 after it fell off the wall port",
-            "incident bed=6 at=18:20 what=suction_on",
-        ),
         (
             "r/o tamponade 17?? mediastinal zero out past hr",
             "asked bed=17 tube=mediastinal topic=total window=1h",
@@ -73,6 +68,8 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
     [
         ("4 dropped off: 2300 480, 0000 510, 0100 530, 0200 555", "ask level_ml; ask at; ask at; ask at"),
         ("ask the reg if 3 ok off suction", "ask kind"),
+        ("pt fell out of bed 16 and the chest drain fell over too", "ask kind"),
+        ("6 suction reconnected 1820 after it fell off the wall port", "ask kind"),
         ("10 9 945", "ask bed"),
         ("evening all", ""),
         ("merry xmas everyone", ""),
