@@ -17,6 +17,7 @@ from statistics import median
 
 import psutil
 
+from bot.app import warm_up
 from bot.intake import Deployment, Incoming, handle
 from bot.intake.respond import deployment
 from bot.store import open_store
@@ -62,6 +63,7 @@ def ward(folder: Path, name: str, entries: int, hospital: Hospital) -> Ward:
     url, now = f"sqlite:///{folder}/{name}.sqlite", this_minute()
     fill(url, entries, now, hospital)
     units = load_units(unit_files(folder, hospital))
+    warm_up(units[0])
     return Ward(deployment(units, open_store(url)), hospital, now)
 
 
@@ -82,8 +84,7 @@ def compared(small: Ward, large: Ward, turns: int = 20) -> tuple[float, float, f
 
 def of_the_hospital(folder: Path, small: int, large: int) -> None:
     """Print what a reply costs in a hospital with few entries and with many."""
-    hospital = Hospital()
-    pair = (ward(folder, "few", small, hospital), ward(folder, "many", large, hospital))
+    pair = (ward(folder, "few", small, Hospital(number=1)), ward(folder, "many", large, Hospital(number=2)))
     _, before, after, ratio = compared(*pair)
     print(
         f"a reply at {small:,} entries {before:.2f} ms, at {large:,} {after:.2f} ms: {ratio:.2f}", flush=True
@@ -93,7 +94,12 @@ def of_the_hospital(folder: Path, small: int, large: int) -> None:
 def of_a_drain(folder: Path, small: int, large: int) -> None:
     """Print what a reply costs on short drains and on long ones."""
     short, long = (
-        ward(folder, f"drain{entries}", 2 * entries * UNITS, Hospital(beds=2, open_entries=entries))
+        ward(
+            folder,
+            f"drain{entries}",
+            2 * entries * UNITS,
+            Hospital(beds=2, open_entries=entries, number=entries),
+        )
         for entries in (small, large)
     )
     first, before, after, ratio = compared(short, long)

@@ -1,7 +1,8 @@
 """The reader against general readers of numbers and of times, on the same phrases: how exact, how quick.
 
 They are given the phrase alone; ours reads it in its sentence, bed and all. Silently wrong is what counts
-most: a phrase that is not read can be asked about. Whoever is not installed is named and left out.
+most: a phrase that is not read can be asked about. Whoever is not installed is named and left out
+(`pip install words2num text2num dateparser parsedatetime recurrent`).
 """
 
 from __future__ import annotations

@@ -27,6 +27,8 @@ class Hospital:
 
     beds: int = 20
     open_entries: int = 100
+    number: int = 0
+    """Of several hospitals in one process each has its own: drains are told apart by their ids alone."""
 
 
 _USUAL = Hospital()
@@ -78,7 +80,7 @@ def fill(url: str, count: int, now: datetime, hospital: Hospital = _USUAL) -> No
     removed = max(0, count - beds * each_open) // (2 * hospital.open_entries)
     until = now - timedelta(hours=9)
     with store.connection() as connection:
-        rows = _Rows(connection, beds)
+        rows = _Rows(connection, beds, hospital.number)
         for number in range(removed):
             age = timedelta(days=10 * (removed - number) // beds + 10)
             rows.drain(number, 2 * hospital.open_entries, until - age, removed=True)
@@ -91,8 +93,9 @@ def fill(url: str, count: int, now: datetime, hospital: Hospital = _USUAL) -> No
 class _Rows:
     """Rows on their way into the tables, in batches."""
 
-    def __init__(self, connection: Connection, beds: int) -> None:
+    def __init__(self, connection: Connection, beds: int, hospital: int) -> None:
         self._connection = connection
+        self._hospital = hospital
         self._beds = beds
         self._waiting: dict[str, list[dict[str, object]]] = {}
         self._count = 0
@@ -103,7 +106,7 @@ class _Rows:
         """A drain of one bed, with a line an hour up to that moment."""
         bed = (number if place is None else place) % self._beds
         unit, label = f"unit{bed % UNITS}", str(1 + bed // UNITS)
-        name, message = f"{number:016x}", f"old-{number}"
+        name, message = f"{self._hospital:04x}{number:012x}", f"old-{number}"
         begin = until - timedelta(hours=size - 1)
         self._add(
             messages.name,
