@@ -133,6 +133,10 @@ def _unread(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     named = any(i.role == "cue" and i.value in NAMES for i in clause)
     if any(word(toks, i.start - 1) in TAKEN for i in bare):
         yield "what was got may be an amount"
+    if any(word(toks, i.start - 1) == "+" and glued(toks, i.start) for i in bare):
+        yield "a plus says how much more"
+    if bare and any(i.role == "cue" and i.value == "neg" and i.start > bare[0].start for i in clause):
+        yield "something of the number is denied"
     if not bare or named:
         return
     for item in clause:

@@ -48,6 +48,9 @@ def _thrown(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         lone = item.role == "cue" and item.name == "away" and item.end - item.start == 1
         if lone and word(toks, item.start) == "away" and before.role == "cue" and before.value != "bed":
             yield "something else may have gone away"
+        place = item.role == "cue" and item.name == "away" and word(toks, item.start) == "in"
+        if place and before.role in {"level", "volume", "output"}:
+            yield "where something was lost is no going away"
 
 
 def _staying(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:

@@ -106,7 +106,7 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
         ("7 and 19 switched rooms", "ask to_bed; ask to_bed"),
         ("bed 19 taken to cath lab 1710, drain clamped for trip", "ask kind"),
         ("19 went AMA 1650", "ask level_ml"),
-        ("19 no longer here", "ask bed"),
+        ("19 no longer here", "ask kind"),
         ("bed 19 empty", "ask kind"),
         ("bed 19 352! not 325", "ask level_ml"),
         ("bed 19 1800 was 352", "ask level_ml"),

@@ -1,0 +1,71 @@
+"""What is written at the bedside in a hurry, with much beside the number."""
+
+from __future__ import annotations
+
+import pytest
+
+from .saying import reading
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("14 1110 on the dot at 7p", "mark bed=14 at=19:00 level_ml=1110"),
+        ("14's at the 1110 mark", "mark bed=14 level_ml=1110"),
+        ("14 marked 1845", "mark bed=14 level_ml=1845"),
+        ("bed 14 tube bumped, still 1110", "mark bed=14 level_ml=1110"),
+        ("bed 14 60", "mark bed=14 level_ml=60"),
+        ("how come 14 says overdue", "asked bed=14 topic=due"),
+        ("14 next mark due when", "asked bed=14 topic=due"),
+        ("14 left 300", "mark bed=14 tube=left level_ml=300"),
+        ("14 left at 300", "mark bed=14 tube=left level_ml=300"),
+    ],
+)
+def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("14 ct out put 60 this hr line now 1110", "ask level_ml"),
+        ("Rm 14 pleural 1110 at 1850, peric 45", "ask level_ml"),
+        ("i marked 14 at 1110 around 645", "ask at"),
+        ("bed 14 weaned off suction, now ws", "ask kind"),
+        ("bed 14 trial off suction 1500-1600, 30 out", "ask at; ask at"),
+        ("bed 14 3 way stopcock", "ask bed"),
+        ("bed 14 lost 200 in OR", "ask volume_ml"),
+        ("bed 14 cell saver gave back 450", "ask kind"),
+        ("bed 14 1 of 2 tubes out", "ask bed"),
+        ("bed 14 tube 2 of 3 at 90", "ask at"),
+        ("bed 14 old tube site leaking", "ask kind"),
+        ("bed 14 30 cc flush given", "ask level_ml"),
+        ("bed 14 flushed pigtail w 20", "ask level_ml"),
+        ("bed 14 sent 10 for culture", "ask level_ml"),
+        ("bed 14 tpa 10mg in 30 ml at 1700, clamped", "ask level_ml"),
+        ("bed 14 unclamped after tpa 1 hr, 350 out", "ask volume_ml"),
+        ("bed 14 1900 vitals stable ct 1110", "ask level_ml"),
+        ("bed 14 last charted 1050 now 1110", "ask at"),
+        ("bed 14 +60", "ask level_ml"),
+        ("14 minus 60", "ask level_ml"),
+        ("14 a 60 b 90", "ask level_ml"),
+        ("bed 14 need md to see, 400 in an hour", "ask kind"),
+        ("bed 14 is bleeding 400 in 20 min", "ask kind"),
+        ("bed 14 box knocked over, was 1110 now cant read", "ask level_ml"),
+        ("what was drained from 14 between 1500 and 1900", "ask at"),
+        ("tell me 14's last three", "ask level_ml"),
+        ("does 14 still have 2 tubes", "ask level_ml"),
+        ("14 pt name bob smith 1110", "ask level_ml"),
+        ("stop", "ask kind"),
+        ("is this the right number for blood bank", "ask bed"),
+        ("14 out of bed, 14 back in bed 1800", "ask level_ml"),
+        ("14 will need ct scan 2000", "ask kind"),
+        ("14 left for ct 1840 L chest 300", "ask kind"),
+        ("14 left at 1840", "ask level_ml"),
+        ("14 to 15", "ask at"),
+        ("14 moved 1840", "ask to_bed"),
+        ("14 and 15 traded, 14 is now 15", "ask level_ml"),
+    ],
+)
+def test_an_evening_message_that_is_not_sure_or_not_ours_tells_nothing(text: str, read: str) -> None:
+    assert reading(text) == read
