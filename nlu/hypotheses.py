@@ -10,7 +10,7 @@ from dataclasses import fields
 from datetime import datetime
 
 from .clock import clocks
-from .numbers import Toks, heard_as_number, is_digits, numbers
+from .numbers import Toks, heard_as_number, is_digits, numbers, word
 from .pipeline import pipeline
 from .statements import Parsed, Statement, Unclear
 from .verdict import merged
@@ -72,7 +72,7 @@ def _agrees(text: str, statements: tuple[Statement, ...]) -> bool:
         ends = _sayings(toks, i)
         heard = [(n.end, int(n.value)) for n in heard_as_number(toks, i)]
         free = max((end for end, value in [*ends, *heard] if value in told), default=i)
-        if free == i and ends:
+        if free == i and (ends or (heard and word(toks, i - 1) == "bed")):
             return False
     return True
 

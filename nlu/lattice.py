@@ -14,6 +14,7 @@ from .items import Item
 from .labels import tube_label, written
 from .neighbours import (
     dangles,
+    is_adverb,
     is_day_number,
     is_negative,
     is_setting,
@@ -166,7 +167,7 @@ class Lattice:
 
     def _with_cue(self, cue: Cue, way: Way, item: Item) -> Way:
         match cue.label:
-            case "side" if word(self.toks, cue.end) == "at" and not starts_number(self.toks, cue.end + 1):
+            case "side" if is_adverb(self.toks, cue.start, cue.end):
                 return way.with_item(Item("cue", cue.start, cue.end, "word", cue.value))
             case "side" | "place":
                 tube = item._replace(role="tube", value="", name=cue.value)

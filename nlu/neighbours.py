@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from .items import Item
 from .numbers import Toks, glued, is_digits, starts_number, word
-from .patterns.leads import DANGLING, GLUED_BEFORE, LINKS
+from .patterns.leads import DANGLING, GLUED_BEFORE, HESITATION, LINKS
 
 BEFORE_NUMBERS = frozenset(
     {"-", "at", "to", "minus", "is", "of", ":", "=", "about", "around", "roughly", "approx", "approximately"}
@@ -94,3 +94,13 @@ def is_tainted(toks: Toks, i: int, before: Item | None) -> bool:
     letter = word(toks, i - 1)
     stray = toks[i].glued and len(letter) == 1 and letter.isalpha() and letter not in GLUED_BEFORE
     return letter == "%" or stuck or stray
+
+
+def is_adverb(toks: Toks, start: int, end: int) -> bool:
+    """ "he left at the same time", "right at the top": a side is followed by its value, hesitation aside."""
+    if end - start > 1 or word(toks, end) != "at":
+        return False
+    end += 1
+    while word(toks, end) in HESITATION:
+        end += 1
+    return not starts_number(toks, end)

@@ -146,13 +146,21 @@ def _all_asked(outcome: Outcome, text: str) -> Outcome:
     )
 
 
+def _opened(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """ "um no": where nothing was said before it, a no mends nothing and is an answer."""
+    first = items[0] if items else None
+    if first is None or first.value != "repair" or "no" not in toks.said[first.start : first.end]:
+        return items
+    return (first._replace(value="no"), *items[1:])
+
+
 class Sentence:
     """One way through a message, read as an answer, a query, a correction or a report."""
 
     def __init__(self, read: Read, ward: Ward, items: tuple[Item, ...]) -> None:
         self.read = read
         self.ward = ward
-        self.items = items
+        self.items = _opened(items, read.tokens)
         self.text = read.text
 
     def readings(self) -> Iterator[tuple[Reading, bool]]:
@@ -179,7 +187,8 @@ class Sentence:
         if self._is_bare_correct():
             beds = [i.label for i in self._labelled() if i.role == "bed"]
             return told(Answered(answer="yes", bed=beds[0] if beds else None))
-        if corrections.is_correction(items, self.read.tokens):
+        chosen = answers.cues(items, "choice") and not any(i.role in {"bed", "time"} for i in items)
+        if not chosen and corrections.is_correction(items, self.read.tokens):
             return self._rated(self._for_a_bed(self._corrected()))
         if self._is_bare_question():
             return told(*queries.asked(self._labelled(), self.ward.arrived, self.read, self.ward.shifts))
@@ -243,7 +252,7 @@ class Sentence:
         return Answered(choice="new_canister", answer="yes" if answers.cues(self.items, "yes") else None)
 
     def _answer(self) -> Statement | Unclear | None:
-        said = {i.value for i in self.items if i.role == "cue"}
+        said = {i.value for i in self.items if i.role == "cue" and i.name != "corrected"}
         told = said & {"yes", "no", "choice"}
         if said - answers.QUIET - {"yes", "no", "choice"} - ({"level", "levelat", "join"} if told else set()):
             return None

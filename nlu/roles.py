@@ -213,7 +213,7 @@ def _alternative(item: Item, trail: Trail) -> Item | None:
     if trail.items and trail.items[-1].role == "repair":
         return _mended(item, trail)
     last = next((i for i in reversed(trail.items) if i.role not in {"cue", "sep"}), None)
-    between = last is not None and last.link == "between" and (not item.at or last.role == "time")
+    between = last is not None and last.link == "between"
     if item.negative or (item.link not in ALTERNATIVE and not between):
         return None
     if last is None or last.role not in SLOTTED or (item.link in {"to", "/"} and last.role == "bed"):

@@ -62,3 +62,4 @@ MAY_BE_ARTICLE = frozenset(
     {"canister", "box", "chamber", "half", "quarter", "leak", "drain", "tube", "final", "same"}
 )
 """Before these the "a" behind the word tube may be no name."""
+HESITATION = frozenset({"uh", "um", "er", "erm", "ah", "so", "okay", "about", "around"})

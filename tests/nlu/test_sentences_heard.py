@@ -97,6 +97,7 @@ def test_the_letter_of_a_bed_is_not_taken_for_the_article_of_another_line() -> N
         ("red twelve marked zen fifty", "bed twelve mark ten fifty at nineteen hundred", None),
         ("head five marked zen at nineteen hundred", "bed five mark ten at nineteen hundred", 10),
         ("room six mark 1920 minutes to seven", "room six at 1840 the level is 1895", None),
+        ("Bed to left at uh so 3:53 so so the lane is reading 7 26", "15 53 bed 4 left mark is 726", None),
         ("bed 6 mark 250 at 1855", "then i'm sure it's a march", 250),
         ("bed 6 mark 250 at 1855", "bed 6 mark 215 at 1855", None),
         ("bed 6 mark 250 at 1855", "bed 6 mark 250 at 1855", 250),
