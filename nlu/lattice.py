@@ -26,7 +26,7 @@ from .neighbours import (
     may_follow,
     number_follows,
 )
-from .numbers import Toks, heard_as_number, is_digits, numbers, starts_number, word
+from .numbers import Toks, glued, heard_as_number, is_digits, numbers, starts_number, word
 from .others import other_word
 from .patterns.leads import LEADS, LEVEL_LEADS, LINES, MAY_BE_ARTICLE, PUTS, TUBE_NAMES
 from .patterns.leads import MANY_LINES as MANY
@@ -113,7 +113,8 @@ class Lattice:
     def _owners(self, i: int, way: Way) -> list[tuple[int, Way]]:
         """ "12's chest tube": what owns something is a bed."""
         behind = self.cues.get(i + 2)
-        owns = word(self.toks, i + 1) == "'" and word(self.toks, i + 2) == "s"
+        k = i + 1 + (glued(self.toks, i + 1) and word(self.toks, i + 1).isalpha())  # 4B's
+        owns = word(self.toks, k) == "'" and word(self.toks, k + 1) == "s"
         owns |= word(self.toks, i + 1) == "s" and behind is not None and behind.label in OWNED
         owns &= is_digits(self.toks, i)
         return list(self._beds(i, way, cued=False)) if owns else []
@@ -184,6 +185,8 @@ class Lattice:
                 return way.with_item(item._replace(value="suction", name=""), "suction")
             case "ask" if self._is_last_line(cue):
                 return way.with_item(item._replace(value="last", name=""), "last")
+            case "seal" if word(self.toks, cue.start - 1) == "to" and not number_follows(self.toks, cue.end):
+                return way.with_item(item._replace(value="waterseal"))
             case "kind" if cue.value == "placed" and self._is_place(cue):
                 place = item._replace(value="tubeword", name="")
                 return way.with_item(place, "bed" if cue.end in self.cues else "")

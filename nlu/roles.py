@@ -16,6 +16,8 @@ from .items import RECENT, Item
 MOST = 48
 WORK = 1200
 """Assignments times pieces: what a long message may cost."""
+FULL_HOUR = 4
+"""Digits of an hour and its minutes."""
 CHECK_LIMITS = {"seal": 30, "suction": 60, "wall": 300, "leakgrade": 10}
 CHECK_UNITS = {"cm": ("seal", "suction"), "mmhg": ("wall",)}
 LEVEL_NAMES = {"old": "old", "new": "new", "opens": "opens", "last": "last"}
@@ -161,7 +163,8 @@ def _led(item: Item, trail: Trail) -> Iterator[Item]:
                 yield from _bed(item)
         case "old" | "new" | "opens" | "last":
             yield from _level(item, LEVEL_NAMES[item.lead])
-            if item.lead in {"new", "opens"} and item.clocklike and item.possible(trail.arrived):
+            starts_at = item.lead in {"new", "opens"} and len(item.digits) >= FULL_HOUR
+            if starts_at and item.clocklike and item.possible(trail.arrived):
                 yield from _time(item)
         case "inside":
             yield from _level(item, "inside")
@@ -269,7 +272,9 @@ def _bare(item: Item, trail: Trail) -> Iterator[Item]:
         return
     if not trail.level and trail.fits("level"):
         yield from _promised(item, trail) or _level(item)
-    if not trail.time and trail.fits("time") and item.clocklike and item.possible(trail.arrived):
+    ranges = item.link == "-" and trail.level and len(item.digits) < FULL_HOUR  # "200-250"
+    clock = item.clocklike and not ranges and item.possible(trail.arrived)
+    if not trail.time and trail.fits("time") and clock:
         yield from _time(item)
     if trail.time and trail.level and before is not None and before.role == "time" and item.clocklike:
         yield item._replace(role="bad", lead="at")

@@ -104,7 +104,7 @@ def _claimed(items: list[Item]) -> list[Item]:
         if own:
             items[k - 1] = items[k - 1].as_role(CLAIMED)
         for j in range(k + 1, len(items)):
-            if _is_break(items[j]) or (items[j].role == "cue" and items[j].value in OURS):
+            if _is_break(items[j]) or _is_ours(items[j], own):
                 break
             if items[j].role == "time" and j == k + 1 and all(c.style == "date" for c in items[j].clocks):
                 items[j], own = items[j].as_role(CLAIMED), True  # "pain 4/10"
@@ -114,6 +114,11 @@ def _claimed(items: list[Item]) -> list[Item]:
             items[k - 1] = items[k - 1].as_role(CLAIMED)
         items[k] = cue.as_role("foreign")
     return items
+
+
+def _is_ours(item: Item, own: bool) -> bool:
+    """A word of the drain; "wound vac canister 150": the canister of a thing with no number is its own."""
+    return item.role == "cue" and item.value in OURS and (own or item.value != "canister")
 
 
 def _is_its_number(items: list[Item], k: int) -> bool:

@@ -107,9 +107,10 @@ def tokens(text: str) -> Words:
 
 
 def without_possessive(toks: Iterable[Token], numerals: frozenset[str]) -> Iterator[Token]:
-    """The tokens with "twelve's" cut as "12's" is: the number, the sign, the s."""
+    """The tokens with "twelve's" and "4b's" cut as "12's" is: the number, the sign, the s."""
     for token in toks:
-        if token.text[-2:] != "'s" or token.text[:-2] not in numerals:
+        of_label = token.glued and len(token.text) == len("b's")
+        if token.text[-2:] != "'s" or not (of_label or token.text[:-2] in numerals):
             yield token
             continue
         sign = token.end - 2

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 CAN = (
-    "(canister|cannister|box|chamber|bottle|system|drain|collector|unit|canisters|cannisters|"
+    "(canister|cannister|box|chamber|bottle|system|drain|collector|reservoir|unit|canisters|cannisters|"
     "collection chamber|drainage system|drainage unit|drainage box|drain box|collection box|collection "
     "unit|collection canister|drain canister|drainage canister|chest drain|pleural drain|can)"
 )

@@ -36,7 +36,7 @@ PLACES: dict[str, tuple[str, ...]] = {
     ),
     "canister": (
         "canister", "cannister", "box", "chamber", "bottle", "system", "collector", "canisters",
-        "collection chamber", "drainage system", "collection canister", "drainage unit",
+        "collection chamber", "drainage system", "collection canister", "reservoir", "drainage unit",
         "drainage box", "drain box", "drain canister", "drainage canister",
     ),
 }

@@ -97,6 +97,20 @@ from .saying import reading
         ("12-1050-1900", "mark bed=12 at=19:00 level_ml=1050"),
         ("12/1050/1900", "mark bed=12 at=19:00 level_ml=1050"),
         ("12 1050@19", "mark bed=12 at=19:00 level_ml=1050"),
+        ("bed 5 put out 200-250", "ask volume_ml"),
+        ("bed 5 mark 640-1900", "mark bed=5 at=19:00 level_ml=640"),
+        ("bed 12 foley 300 canister 450", "mark bed=12 level_ml=450"),
+        ("bed 13 ordered to water seal", "ordered bed=13 suction_cmh2o=0"),
+        ("whats the last line for bed 4", "asked bed=4 topic=last"),
+        ("when will 8 fill up", "asked bed=8 topic=capacity"),
+        (
+            "1900 lines: bed 2 640, bed 4 155",
+            "mark bed=2 at=19:00 level_ml=640; mark bed=4 at=19:00 level_ml=155",
+        ),
+        (
+            "placed chest drain bed 15 right at 1810, opening level 250, haemothorax",
+            "placed bed=15 tube=right at=18:10 level_ml=250 reason=trauma",
+        ),
     ],
 )
 def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) -> None:
