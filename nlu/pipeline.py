@@ -70,7 +70,7 @@ class Pipeline:
     """Tokenizer and matcher, ready."""
 
     def __init__(self) -> None:
-        table = dict(_all_phrases())
+        table = dict(phrases())
         pairs = [(label, p) for label, ps in table.items() for raw in ps for p in expansions(raw)]
         vocabulary = frozenset(w for _, p in pairs for w in p) | _plain_words()
         # What `spacy.blank("en")` makes, without its own tokenizer, whose many exceptions nobody asks about.
@@ -155,7 +155,8 @@ def _words(written: str) -> tuple[str, ...]:
     return tuple(token.text for token in tokens(written))
 
 
-def _all_phrases() -> Iterator[tuple[str, tuple[str, ...]]]:
+def phrases() -> Iterator[tuple[str, tuple[str, ...]]]:
+    """Every pattern of every cue, by its label."""
     for table in (
         cues.CHECKS,
         cues.INCIDENTS,
@@ -170,7 +171,7 @@ def _all_phrases() -> Iterator[tuple[str, tuple[str, ...]]]:
 
 
 def _plain_words() -> frozenset[str]:
-    phrases = [*clockwords.NOW, *(p for p, _ in clockwords.PARTS), *(d for d, _, _ in clockwords.DAYS)]
+    timely = [*clockwords.NOW, *(p for p, _ in clockwords.PARTS), *(d for d, _, _ in clockwords.DAYS)]
     singles = {
         *clockwords.AMPM,
         *clockwords.WEEKDAYS,
@@ -195,7 +196,7 @@ def _plain_words() -> frozenset[str]:
         "plus",
         "also",
     }
-    return frozenset(singles | {w for p in phrases for w in p})
+    return frozenset(singles | {w for p in timely for w in p})
 
 
 @lru_cache(maxsize=1)

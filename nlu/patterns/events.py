@@ -41,8 +41,8 @@ EVENTS: dict[str, tuple[str, ...]] = {
             f"started|attached|at|)"
         ),
         (
-            f"{CAN} {BE} (swapped|changed|exchanged|replaced|switched) (out|) (for|to|with) (a|the|) "
-            f"(new|fresh) (one|{CAN})"
+            f"{BOX} (was|is|has been|got|) (swapped|changed|exchanged|replaced|switched) (out|) "
+            "(for|with) a (new|fresh) (one|canister|box)"
         ),
         "(new|fresh) one (on|up|connected|hooked up|attached)",
         (
@@ -50,7 +50,9 @@ EVENTS: dict[str, tuple[str, ...]] = {
             "the|) (new|fresh) "
             f"{BOX} (up|on|)"
         ),
-        f"(changed|switched|swapped) to a (new|fresh) (one|{CAN})", "canister exchange", "swapped it out",
+        "(changed|switched|swapped) to a (new|fresh) one",
+        f"(changed|switched|swapped) to a (new|fresh) {CAN}",
+        "canister exchange", "swapped it out",
         "changed it out", "so changed it", "changed it at", "swapped it", "exchanged", "exchange",
         "exchange done", "swapped out", "changed out", "swapped", "new canister on",
     ),
