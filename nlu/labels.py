@@ -8,6 +8,7 @@ from types import MappingProxyType
 
 from .numbers import Toks, glued, heard_as_number, is_digits, numbers, word
 from .patterns.numerals import NUMERALS
+from .tokens import Token
 
 _SPELLING = {"alpha": "a", "bravo": "b", "charlie": "c", "delta": "d"}
 
@@ -61,6 +62,12 @@ def written(toks: Toks, index: Mapping[str, str] | None) -> dict[int, tuple[int,
         if not text.isdecimal() and not text.isalpha() and (label := _label(text, index)) is not None:
             found[i] = (end, label)
     return found
+
+
+def without(toks: Toks, labelled: Mapping[int, tuple[int, str]]) -> list[Token]:
+    """The tokens with those of bed labels made unknown: "to CT3" is not the scan."""
+    inside = {k for start, (end, _) in labelled.items() for k in range(start, end)}
+    return [t._replace(text="?") if k in inside else t for k, t in enumerate(toks)]
 
 
 def _scaled(toks: Toks, i: int) -> bool:

@@ -38,7 +38,7 @@ WIDEST = 24
 OWNED = frozenset({"tubeword", "canister", "level", "levelat", "ask", "side", "place", "seal", "suction"})
 WORK = 800
 """Ways times tokens: what a long message may cost."""
-LONG = 60
+LONG = 24
 """A longer message with too many ways is asked as a whole, and not followed to its end."""
 
 

@@ -16,7 +16,7 @@ from .drafts import Draft
 from .items import Item
 from .judging import is_list, standing
 from .kept import dropped
-from .labels import bed_index, written
+from .labels import bed_index, without, written
 from .lattice import LONG, Lattice
 from .leftovers import leftovers
 from .nothing import is_greeting, is_nothing_of_ours
@@ -27,7 +27,6 @@ from .scope import scoped
 from .sharing import gathered
 from .statements import Answered, Asked, Parsed, Statement, Unclear
 from .subjects import subjects
-from .tokens import Token
 from .verdict import WITH_LEVEL, Outcome, Reading, settled, told, untimed_asked
 
 LONGEST = 2000
@@ -101,7 +100,7 @@ def _outcome(text: str, ward: Ward) -> Outcome:
     read = pipeline().read(text, voice=ward.voice)
     labelled = written(read.tokens, ward.index)
     if labelled:
-        read = read._replace(cues=pipeline().cues(_without(read.tokens, labelled)))
+        read = read._replace(cues=pipeline().cues(without(read.tokens, labelled)))
     read = read._replace(cues=bridged(read.cues, read.tokens, labelled))
     if not read.tokens:
         return ()
@@ -117,8 +116,8 @@ def _outcome(text: str, ward: Ward) -> Outcome:
         ).readings():
             found.append(reading)
             overfull |= too_many
-        if overfull and len(read.tokens) > LONG:
-            return (Unclear(slot="kind", text=text),)
+            if overfull and len(read.tokens) > LONG:
+                return (Unclear(slot="kind", text=text),)
         if len(found) > many:
             overfull = True
             break
@@ -126,12 +125,6 @@ def _outcome(text: str, ward: Ward) -> Outcome:
     if overfull and any(isinstance(s, Statement) for s in outcome):
         return (Unclear(slot="kind", text=text),)
     return _all_asked(outcome, text) if ward.voice else untimed_asked(outcome, text)
-
-
-def _without(toks: Toks, labelled: Mapping[int, tuple[int, str]]) -> list[Token]:
-    """The tokens with those of bed labels made unknown: "to CT3" is not the scan."""
-    inside = {k for start, (end, _) in labelled.items() for k in range(start, end)}
-    return [t._replace(text="?") if k in inside else t for k, t in enumerate(toks)]
 
 
 def _all_asked(outcome: Outcome, text: str) -> Outcome:
@@ -171,6 +164,9 @@ class Sentence:
             return
         head, tail = self._query_after_report()
         found, too_many = assignments(head, self.ward.arrived)
+        if too_many and len(self.read.tokens) > LONG:
+            yield told(Unclear(slot="kind", text=self.text)), True
+            return
         for items in found:
             yield self._report(items, tail), too_many
 

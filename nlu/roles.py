@@ -14,6 +14,8 @@ from typing import NamedTuple
 from .items import RECENT, Item
 
 MOST = 48
+LONG = 24
+"""A longer message with too many assignments is asked as a whole."""
 WORK = 1200
 """Assignments times pieces: what a long message may cost."""
 FULL_HOUR = 4
@@ -109,6 +111,8 @@ def assignments(items: tuple[Item, ...], arrived: datetime) -> tuple[list[tuple[
             trails = [t.grown(item) for t in trails]
         if len(trails) > most:
             trails, overfull = trails[:most], True
+            if len(items) > LONG:
+                break  # asked as a whole: what the rest would say does not matter
     return [t.items for t in trails], overfull
 
 
