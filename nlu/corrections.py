@@ -23,8 +23,15 @@ def is_correction(items: tuple[Item, ...], toks: Toks) -> bool:
     if _is_not_but(items) or _rebedded(items, toks):
         return True
     if any(i.role == "cue" and i.value == "kind" and i.name == "corrected" for i in items):
-        return True
+        return not _is_unread(items)
     return any(i.role == "cue" and i.value == "neg" and _is_between(items, k) for k, i in enumerate(items))
+
+
+def _is_unread(items: tuple[Item, ...]) -> bool:
+    """ "supposed to be around 900 but I haven't read it": what is denied last is that it was read."""
+    denied = next((k for k, i in enumerate(items) if i.role == "cue" and i.value == "neg"), None)
+    after = items[denied + 1 :] if denied is not None else ()
+    return bool(after) and after[0].value == "level" and not any(i.role == "num" for i in after)
 
 
 def _is_between(items: tuple[Item, ...], k: int) -> bool:

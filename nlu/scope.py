@@ -164,9 +164,20 @@ def _clause_end(items: list[Item], k: int) -> int:
 
 def _negated(items: list[Item]) -> list[Item]:
     for k, cue in enumerate(items):
+        if cue.role == "cue" and cue.value == "no" and k + 1 < len(items):
+            _none_of(items, k)
         if cue.role == "cue" and (cue.value == "neg" or _is_no_line(items, k)):
             _deny(items, k + 1, _clause_end(items, k))
     return items
+
+
+def _none_of(items: list[Item], k: int) -> None:
+    """ "no blood" is no finding; "no tipped drain" is no event."""
+    item = items[k + 1]
+    if item.role == "cue" and item.value == "fluid":
+        items[k], items[k + 1] = items[k]._replace(value="filler"), item._replace(value="filler", name="")
+    elif item.role == "cue" and item.value == "what":
+        items[k + 1] = item.as_role(DENIED)
 
 
 def _is_no_line(items: list[Item], k: int) -> bool:

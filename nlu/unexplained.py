@@ -36,10 +36,12 @@ NAMES = frozenset({"level", "levelat", "old", "new", "opens", "amount", "output"
 def unexplained(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """One line for each sign, anywhere in a clause, that its number or event may be something else."""
     yield from _asking(items, toks)
+    yield from _doubted(items)
     yield from _elsewhere(items, toks)
     yield from _hours(items, toks)
     for clause in clauses(items):
         yield from _of_another(clause)
+        yield from _ordered(clause)
         yield from _unread(clause, toks)
         yield from _dated(clause)
         yield from _fluid_amount(clause)
@@ -64,11 +66,25 @@ def _asking(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     asks = said is not None and said.role == "cue" and said.value in {"question", "ask", "word"}
     if said is not None and asks and word(toks, said.start) in ASKING:
         yield from ("a question tells no number" for i in items if i.role in AMOUNTS)
-    first = items[0] if items else None
+    first = next((i for i in items if i.start > 0 or i.value != "question"), None)
     if first is not None and word(toks, 0) in AUXILIARY and _is_of_bed(first, toks):
         signed = any(i.role == "cue" and i.value == "mark_of_question" for i in items)
         told = [i for i in items if _happens(i) or (i.role in AMOUNTS and not signed)]
         yield from ("a question tells nothing" for _ in told)
+
+
+def _doubted(items: tuple[Item, ...]) -> Iterator[str]:
+    """ "can you check if 15 was 720", "dont chart 8 yet, might be 260": asked for, and planned or denied."""
+    said = {i.value for i in items if i.role == "cue"}
+    if "question" in said and said & {"plan", "neg"}:
+        yield from ("what is asked and denied is not told" for i in items if i.role in AMOUNTS or _happens(i))
+
+
+def _ordered(clause: tuple[Item, ...]) -> Iterator[str]:
+    """ "suction order for bed 27 is 20": a bare number in the clause of an order is no level."""
+    orders = any(i.role == "cue" and i.value == "order" for i in clause)
+    bare = [i for i in clause if i.role == "level" and i.lead in {"", "at"} and not i.unit]
+    yield from ("the number may be what was ordered" for _ in bare if orders)
 
 
 def _is_of_bed(first: Item, toks: Toks) -> bool:

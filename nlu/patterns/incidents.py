@@ -49,6 +49,10 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "pulled the tube out", "pulled his tube",
         "pulled her tube", "pulled his tube out", "pulled her tube out", "tube fell out",
         "chest tube fell out", "pulled it out", "accidentally pulled", "accidentally removed",
+        "(got|was|been|) (pulled|ripped|yanked|knocked|dragged) out by "
+        "(accident|mistake|himself|herself|pt|patient)",
+        "(tube|chest tube|ct|drain|chest drain) (got|was|been|) (pulled|ripped|yanked) out by "
+        "(accident|mistake)",
         "accidentally came out", "tube slipped out", "slipped out", "pulled out",
         "pulled his chest tube out", "pulled her chest tube out", "patient pulled", "pt pulled",
         "patient pulled out", "pt pulled out", "pulled own",

@@ -85,7 +85,8 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "how full", "(when will|when does|when will it) (hit|reach) (full|capacity)",
         "(box|canister|chamber|bottle) last", "last the (night|shift|day)", "when is full",
         "when will be full", "when full is",
-        "when will (it|) be full", "when (is|) (it|) full", "when full", "room left", "space left",
+        "when will (it|) be full", "when (is|) (it|) full", "when full", "room left",
+        "room to go", "how long (till|til|until|before) (it|) (fills|fills up)", "space left",
         "how much room", "how much space", "when will (it|) (fill|fill up|be filled)", "full yet",
         "when do i change the canister",
         "how much is left", "when does it fill up", "room in the canister",
@@ -103,6 +104,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "when do i need to change the canister",
     ),
     "ask:beds": (
+        "(which|what) beds (have|got) (a|) (chest tube|chest tubes|tube|tubes|drain|drains)",
         "which beds", "list beds", "what beds", "who has chest tubes", "census", "who has a chest tube",
         "all beds", "list of beds", "list the beds", "show beds", "which patients have chest tubes",
         "who has tubes", "beds list", "show me the beds", "what beds do we have",

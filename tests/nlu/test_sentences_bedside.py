@@ -54,7 +54,7 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
         ("bed 14 box knocked over, was 1110 now cant read", "ask level_ml"),
         ("what was drained from 14 between 1500 and 1900", "ask at"),
         ("tell me 14's last three", "ask level_ml"),
-        ("does 14 still have 2 tubes", "ask level_ml"),
+        ("does 14 still have 2 tubes", "ask kind"),
         ("14 pt name bob smith 1110", "ask level_ml"),
         ("stop", "ask kind"),
         ("is this the right number for blood bank", "ask bed"),

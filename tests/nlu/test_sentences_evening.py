@@ -216,7 +216,7 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
         ("what was 12 at 1500", "ask level_ml"),
         ("bed 12 didn't drain anything over 200 all day", "ask kind"),
         ("bed 12 hasnt reached 1050 yet", "ask kind"),
-        ("plan to pull bed 12 CT when <150/24h", "ask level_ml"),
+        ("plan to pull bed 12 CT when <150/24h", "ask kind"),
         ("bed 12 goal <200", ""),
         ("bed 12 JP 45", ""),
         ("bed 12 hgb 8.2", ""),
