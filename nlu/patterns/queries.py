@@ -156,6 +156,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "which unit am i on", "my id", "my user", "what's my name",
     ),
     "ask:repeat": (
+        "(spell|spell out) (it|that|) (out|please|)", "(read|say|) (it|that|) digit by digit (please|)",
         "repeat", "say again", "come again", "say that again", "what did you say", "pardon", "again",
         "repeat that", "repeat please", "say it again", "can you repeat that", "could you repeat that",
         "repeat last", "repeat the last", "resend", "what was that", "one more time", "send again",

@@ -98,6 +98,8 @@ from .saying import reading
         ("12/1050/1900", "mark bed=12 at=19:00 level_ml=1050"),
         ("12 1050@19", "mark bed=12 at=19:00 level_ml=1050"),
         ("bed 5 put out 200-250", "ask volume_ml"),
+        ("spell it", "asked topic=repeat"),
+        ("say it digit by digit please", "asked topic=repeat"),
         ("does 5 right really say 1170", "ask level_ml"),
         ("bed 3 no blood, serous, seal 2", "checked bed=3 seal_cm=2 fluid=serous"),
         ("dont chart 8 yet i need to recheck, might be 260", "ask level_ml"),
