@@ -52,7 +52,7 @@ def _skip_dot(toks: Toks, i: int) -> int:
 def _hours_word(toks: Toks, i: int, clock: Clock) -> tuple[int, Clock]:
     text = word(toks, i)
     if sign := _o_clock(toks, i):
-        return (sign, clock._replace(sure=True)) if clock.minute == 0 else (i, clock)
+        return (sign, clock._replace(sure=True)) if clock.minute == 0 or clock.sure else (i, clock)
     if text == "h" and clock.style != "past" and (glued(toks, i) or clock.style == "24"):
         return i + 1, clock._replace(style="24", sure=True)
     if text == "hr" and clock.style == "12" and is_digits(toks, i + 1):

@@ -63,6 +63,8 @@ def test_every_minute_of_the_day_in_every_spoken_style_is_that_minute(style: Sty
         ("a quarter of an hour ago", "18:50"),
         ("three quarters of an hour ago", "18:20"),
         ("half-past six", "18:30"),
+        ("half past six o'clock", "18:30"),
+        ("a quarter to seven o'clock", "18:45"),
         ("6 oh 5 p m", "18:05"),
         ("seventeen hundred and thirty", "17:30"),
         ("seven o'clock sharp", "19:00"),
