@@ -15,6 +15,7 @@ from bot.engine.entries import Line
 from bot.store import Book, Store, StoreAwayError, open_store
 from bot.store.connect import in_memory, sqlite_module
 from bot.store.verify import entry_flaws
+from tests.databases import new_database
 from tests.store.hands import NOON, at, claim, claimed
 
 
@@ -82,6 +83,29 @@ def test_a_full_disk_is_an_outage_and_passes(tmp_path: Path) -> None:
     drain = store.transact(fill)
     with store.turn("ward") as book:
         assert len(book.entries(drain)) == 1000
+    store.close()
+
+
+def test_a_full_disk_of_postgresql_is_an_outage_and_passes(postgres: str) -> None:
+    store = open_store(new_database(postgres))
+    full = "CREATE FUNCTION full_disk() RETURNS trigger LANGUAGE plpgsql AS"
+    with store.connection() as connection:
+        told = "$$ BEGIN RAISE EXCEPTION 'could not extend file' USING ERRCODE = 'disk_full'; END $$"
+        connection.execute(text(f"{full} {told}"))
+        connection.execute(
+            text("CREATE TRIGGER full_disk BEFORE INSERT ON entries EXECUTE FUNCTION full_disk()")
+        )
+
+    def line(book: Book) -> str:
+        drain = claimed(book).open_drain("12", None)
+        return book.append(drain, NOON, Line(level_ml=840)).id
+
+    with pytest.raises(StoreAwayError):
+        store.transact(line)
+    with store.connection() as connection:
+        assert connection.scalar(text("SELECT count(*) FROM messages")) == 0
+        connection.execute(text("DROP TRIGGER full_disk ON entries"))
+    assert store.transact(line).endswith("-1")
     store.close()
 
 

@@ -38,7 +38,7 @@ def test_a_signed_message_gets_its_answer_object(gateway: Gateway, ward: Deploym
     assert stored(ward) == 1
 
 
-def test_the_same_message_again_gets_the_same_bytes(gateway: Gateway, ward: Deployment) -> None:
+def test_security_04_the_same_message_again_gets_the_same_bytes(gateway: Gateway, ward: Deployment) -> None:
     first, again = gateway.posts(), gateway.posts()
     assert (again.status_code, again.data) == (200, first.data)
     assert stored(ward) == 1
@@ -61,7 +61,7 @@ def test_plain_text_is_the_reply_alone(gateway: Gateway, accept: str, mimetype: 
     assert reply == "Chart 0 mL."
 
 
-def test_an_id_used_for_another_body_is_409(gateway: Gateway, ward: Deployment) -> None:
+def test_security_04_an_id_used_for_another_body_is_409(gateway: Gateway, ward: Deployment) -> None:
     gateway.posts()
     response = gateway.posts(body("12 900"))
     assert problem(response)["status"] == 409
@@ -104,7 +104,7 @@ def test_an_id_used_for_another_body_is_409(gateway: Gateway, ward: Deployment) 
         (body(alternatives=[{"text": "x", "confidence": 0.5}] * 11), 422),
     ],
 )
-def test_a_wrong_body_is_refused_and_nothing_is_stored(
+def test_security_06_a_wrong_body_is_refused_and_nothing_is_stored(
     gateway: Gateway, ward: Deployment, what: bytes, status: int
 ) -> None:
     assert problem(gateway.posts(what))["status"] == status
@@ -170,7 +170,7 @@ def test_another_address_is_404(app: Flask) -> None:
     assert problem(app.test_client().get("/beds/12"))["status"] == 404
 
 
-def test_a_database_that_is_away_is_503_and_passes(gateway: Gateway, ward: Deployment) -> None:
+def test_security_15_a_database_that_is_away_is_503_and_passes(gateway: Gateway, ward: Deployment) -> None:
     def fail(_: object) -> None:
         raise OperationalError("COMMIT", None, Exception("disk full"))
 
