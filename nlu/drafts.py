@@ -357,7 +357,7 @@ class Gathering:
         elif old.value == "present" or old.value == item.name:
             draft.checks["leak"] = Item("check", old.start, item.end, value=item.name)
         else:
-            draft.clash("leak", old, item)
+            draft.clash("leak", old, Item("check", item.start, item.end, value=item.name))
 
     def _same(self, item: Item) -> None:
         if not self.now.has_amount:

@@ -23,6 +23,14 @@ from bot.dialogue.verdicts import (
 )
 from bot.engine.entries import Moved
 
+_NUMBERS = frozenset(
+    {
+        "level_ml", "volume_ml", "final_ml", "opening_ml", "was_ml", "seal_cm", "suction_cmh2o", "wall_mmhg",
+        "leak_grade", "weight_kg",
+    }
+)  # fmt: skip
+"""The slots that a bare number can fill: it is never a leak, a fluid or a reason."""
+
 
 def bed(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
     bed = answer.bed or (str(answer.level_ml) if answer.level_ml is not None else None)
@@ -109,10 +117,10 @@ def slot_value(bedside: Bedside, pending: Pending, answer: Answered) -> Value | 
             return answer.tube
         case "at" | "to_at":
             return answer.at or (hhmm(bedside, answer.level_ml) if answer.level_ml is not None else None)
-        case "kind" | "what" | "reason" | "topic" | "window":
-            return None
-        case _:
+        case name if name in _NUMBERS:
             return answer.level_ml
+        case _:
+            return None
 
 
 def reading(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:

@@ -69,3 +69,36 @@ def test_a_statement_s_own_slots_are_its_own(kind: str) -> None:
 )
 def test_another_statement_s_slot_is_that_one_s(kind: str, slot: str, owner: str | None) -> None:
     assert whose(Slots(kind=kind, bed="3"), slot) == owner
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "bed 3 air leak intermittent, air leak continuous",
+        "bed 3 leak intermittent or continuous",
+        "bed 3 fluid serous fluid purulent",
+        "bed 3 serous or bloody",
+        "bed 3 tidaling no tidaling",
+        "bed 3 suction indicator in range, indicator not in range",
+    ],
+)
+@pytest.mark.parametrize("answer", ["1050", "2", "0", "1", "yes", "no", "1 2"])
+def test_a_number_is_never_taken_for_a_word_that_was_asked(said: str, answer: str) -> None:
+    ward = Ward()
+    ward.says("Amy", said, at="19:05")
+    ward.says("Amy", answer)
+    for each in payloads(ward):
+        assert isinstance(each, Checked)
+        assert not isinstance(each.fluid, int)
+        assert not isinstance(each.air_leak, int)
+        assert each.tidaling in (True, False, None)
+        assert not isinstance(each.suction_indicator, int)
+    assert ward.says("Amy", "bed 3 checks").json["status"] in ("told", "question")
+
+
+def test_two_ways_of_leaking_are_asked_and_the_first_is_recorded() -> None:
+    ward = Ward()
+    heard = ward.says("Amy", "bed 3 leak intermittent or continuous", at="19:05")
+    assert [each["slot"] for each in heard.json["questions"]] == ["air_leak"]
+    ward.says("Amy", "second")
+    assert payloads(ward) == [Checked(air_leak="continuous")]
