@@ -78,8 +78,12 @@ class Ledgers(Desk):
         self._written(berths.name, bed)
 
     def append(self, drain: str, at: datetime, payload: Payload) -> Entry:
-        """The entry as recorded: next position of its drain, entered when the message at hand arrived."""
+        """The entry as recorded: next position of its drain, entered when the message at hand arrived.
+
+        LedgerError: it could not be read again, and would keep everyone from its drain.
+        """
         self._own(drain)
+        decode(payload.kind, encode(payload))
         position, before = self._last(drain)
         entry = Entry(
             drain=drain,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from bot.engine.entries import Line, Moved, Removed, Withdrawal
+from bot.engine.entries import Checked, Line, Moved, Payload, Removed, Withdrawal
 from bot.store import Book, LedgerError, Store
 from bot.store.ledgers import LOOKED_BACK_AT
 from tests.store.hands import NOON, at, claimed
@@ -168,3 +168,15 @@ def test_of_drains_long_closed_none_is_found_where_another_is_at_the_bed(store: 
         assert book.drains_of("12", at(30)) == (new,)
         book.append(old, at(0), Withdrawal(target=f"{old}-1"))
         assert book.drains_of("12", at(30)) == (new, old)
+
+
+@pytest.mark.parametrize(
+    "wrong",
+    [Checked(tidaling=1050), Checked(fluid=2), Line(level_ml="840"), Line(level_ml=True)],  # type: ignore[arg-type]
+)
+def test_what_could_not_be_read_again_is_not_recorded(store: Store, wrong: Payload) -> None:
+    with store.turn() as book:
+        drain = claimed(book).open_drain("12", None)
+        with pytest.raises(LedgerError):
+            book.append(drain, NOON, wrong)
+        assert book.entries(drain) == ()
