@@ -196,7 +196,7 @@ class Lattice:
                 return way.with_item(item, "leakgrade")
             case "level" | "levelat" if way.lead in {"old", "new", "opens", "amount", "output"}:
                 return way._replace(at=way.at or cue.label == "levelat")
-        if cue.label == "same" and word(self.toks, cue.end - 1) == "since":
+        if cue.label == "same" and word(self.toks, cue.end - 1) in {"since", "as"}:
             return way.with_item(item, "since")
         if self._says_nothing(cue, way) or self._is_place_at(cue):
             return way
@@ -248,6 +248,8 @@ class Lattice:
 
     def _filler(self, cue: Cue, way: Way) -> Iterator[tuple[int, Way]]:
         text = word(self.toks, cue.start)
+        if len(text) == 1 and glued(self.toks, cue.start) and is_digits(self.toks, cue.start - 1):
+            return  # the letter of "22A" is no article
         if cue.end - cue.start == 1 and text in {"at", "and", "add", "to", "from"}:
             yield from self._joining(cue.start, text, way)
         elif way.lead == "level" and text in {"for", "in", "on"}:

@@ -12,6 +12,13 @@ BEFORE_NUMBERS = frozenset(
 )
 
 
+ARROWS = frozenset({"\u2192", "\u21d2"})
+LEAVERS = frozenset(
+    {"i", "he", "she", "they", "we", "who", "just", "has", "have", "had", "family", "rn", "nurse", "already"}
+)
+"""Whoever left: behind these "left" is no side."""
+
+
 def is_setting(toks: Toks, i: int) -> bool:
     """ "suction on 20", "suction on at 20": a setting; "suction on at 1900" is an event."""
     i += word(toks, i) in {"at", "-", "minus"}
@@ -42,9 +49,11 @@ def is_negative(toks: Toks, i: int) -> bool:
 
 def link_before(toks: Toks, i: int) -> str:
     """The word that links the number here to the one before, or nothing."""
-    before = word(toks, i - 1)
+    before, i = word(toks, i - 1), i - 1
     if before in {"bed", "room", "rm"}:
-        before = word(toks, i - 2)
+        before, i = word(toks, i - 1), i - 1
+    if before in ARROWS or (before == ">" and word(toks, i - 1) in {"-", "="}):
+        return "to"
     return before if before in LINKS else ""
 
 
@@ -98,6 +107,8 @@ def is_tainted(toks: Toks, i: int, before: Item | None) -> bool:
 
 def is_adverb(toks: Toks, start: int, end: int) -> bool:
     """ "he left at the same time", "right at the top": a side is followed by its value, hesitation aside."""
+    if word(toks, start) == "left" and word(toks, start - 1) in LEAVERS:
+        return not number_follows(toks, end)
     if end - start > 1 or word(toks, end) != "at":
         return False
     end += 1

@@ -51,6 +51,8 @@ LIMITS = frozenset(
     }
 )
 STARTS = frozenset({"other", "plan", "neg", "repair", "no", "kind", "span"})
+WAITING = frozenset({"due", "open"})
+"""What is asked by these words alone; behind an event they say that it lies ahead: "canister change due"."""
 GOALS = frozenset({"goal", "target"})
 """What these say is no event and no level, and nobody meant to tell one."""
 AHEAD = frozenset({"in", "next", "every", "within", "q"})
@@ -87,7 +89,7 @@ def _asks(items: tuple[Item, ...], toks: Toks) -> bool:
     return any(i.value == "ask" and word(toks, i.start) in {"how", "what", "whats", "what's"} for i in cues)
 
 
-def _is_kind(item: Item, names: set[str]) -> bool:
+def _is_kind(item: Item, names: frozenset[str] | set[str]) -> bool:
     return item.role == "cue" and item.value == "kind" and item.name in names
 
 
@@ -138,6 +140,7 @@ def _is_clock_after(item: Item, own: bool) -> bool:
 def _planned(items: list[Item], toks: Toks) -> list[Item]:
     for k, cue in enumerate(items):
         ahead = cue.value == "span" and word(toks, cue.start - 1) in AHEAD
+        ahead |= cue.value == "ask" and cue.name in WAITING and k > 0 and _is_kind(items[k - 1], WISHED)
         if cue.role != "cue" or not (ahead or cue.value == "plan" or _is_wish(cue, toks)):
             continue
         said = " ".join(word(toks, j) for j in range(cue.start, cue.end))

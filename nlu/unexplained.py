@@ -46,6 +46,7 @@ def unexplained(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         yield from _dated(clause)
         yield from _fluid_amount(clause)
         yield from _verb(clause, toks)
+        yield from _same_as(clause, toks)
 
 
 def clauses(items: tuple[Item, ...]) -> Iterator[tuple[Item, ...]]:
@@ -149,7 +150,7 @@ def _unread(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     named = any(i.role == "cue" and i.value in NAMES for i in clause)
     if any(word(toks, i.start - 1) in TAKEN for i in bare):
         yield "what was got may be an amount"
-    if any(word(toks, i.start - 1) == "+" and glued(toks, i.start) for i in bare):
+    if any(word(toks, i.start - 1) in {"+", "plus"} for i in bare):
         yield "a plus says how much more"
     if bare and any(i.role == "cue" and i.value == "neg" and i.start > bare[0].start for i in clause):
         yield "something of the number is denied"
@@ -176,6 +177,18 @@ def _verb(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         said = before.role == "tube" and word(toks, before.start) == "left" and before.end == item.start
         if said and item.role == "cue" and item.value == "word" and item.name not in SIDED | REMARKS:
             yield "left may be what the patient did"
+
+
+def _same_as(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "same as 1050": since 10:50, or at that level?"""
+    for before, item in pairwise(clause):
+        same = before.role == "cue" and before.value == "same" and word(toks, before.end - 1) == "as"
+        if same and item.role == "time" and item.amount is not None and not _on_the_hour(item):
+            yield "a level may be meant that is the same"
+
+
+def _on_the_hour(item: Item) -> bool:
+    return all(clock.minute == 0 for clock in item.clocks)
 
 
 def _dated(clause: tuple[Item, ...]) -> Iterator[str]:

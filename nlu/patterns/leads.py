@@ -57,6 +57,7 @@ DANGLING = (
 )
 SPAN_BEFORE = frozenset(
     {"last", "past", "over", "in", "for", "next", "every", "previous", "prior", "the", "within", "q", "after"}
+    | {"x"}
 )
 MAY_BE_ARTICLE = frozenset(
     {"canister", "box", "chamber", "half", "quarter", "leak", "drain", "tube", "final", "same"}

@@ -64,7 +64,8 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "same reading", "line is the same", "level is the same", "line has not moved", "no movement",
         "nil since last", "none out", "nothing since last", "nothing since", "no drainage since last",
         "no output since last", "no new fluid", "line hasn't moved", "zero out", "no change to level",
-        "no change from last", "same as previous", "same as earlier",
+        "no change from last", "same as previous", "same as earlier", "same (level|line|mark|reading|) as",
+        "(level|line|mark|reading) (is|) (the|) same as", "unchanged (since|from)", "no change (since|from)",
     ),
     "ml": (
         "ml", "mls", "cc", "ccs", "mil", "mils", "milliliter", "milliliters", "millilitre", "millilitres",

@@ -187,3 +187,33 @@ def test_a_morning_message_is_read_as_its_nurse_meant_it(text: str, read: str) -
 )
 def test_a_morning_message_that_is_not_sure_or_not_ours_tells_nothing(text: str, read: str) -> None:
     assert reading(text, arrived=MORNING) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 9 not tidaling any more 0620", "checked bed=9 at=06:20 tidaling=False"),
+        ("bed 9 no leak anymore, seal 2", "checked bed=9 seal_cm=2 air_leak=none"),
+        ("bed 9 any more out?", "asked bed=9 topic=total"),
+        ("bed 5 tipped over at 0300, put it back upright", "incident bed=5 at=03:00 what=tipped"),
+        ("bed 5 put him back on suction 20 at 0400", "checked bed=5 at=04:00 suction_cmh2o=20"),
+        ("bed 8 nil x 2h", "drained bed=8 volume_ml=0"),
+        ("bed 8 no output x3h", "drained bed=8 volume_ml=0"),
+        ("bed 8 level same as 0500", "drained bed=8 volume_ml=0"),
+        ("bed 8 same as 340", "ask volume_ml"),
+        ("bed 8 canister change due", "ask kind"),
+        ("bed 8 tube removal pending", "ask kind"),
+        ("bed 8 suction 20->10", "ask suction_cmh2o"),
+        ("day rn marked bed 8 line 1050 before she left", "ask level_ml"),
+        ("bed 8 + 50", "ask level_ml"),
+        ("bed 8 plus 50 at 0600", "ask level_ml"),
+        ("beds 8 + 11 no leak", "checked bed=8 air_leak=none; checked bed=11 air_leak=none"),
+    ],
+)
+def test_little_words_are_read_with_those_that_they_belong_to(text: str, read: str) -> None:
+    assert reading(text, arrived=MORNING) == read
+
+
+@pytest.mark.parametrize("text", ["22A 300 0600", "bed 22A 300 at 0600", "mark bed 22 300A", "bed 5 340a"])
+def test_a_letter_that_is_glued_to_a_number_is_never_dropped(text: str) -> None:
+    assert reading(text, arrived=MORNING).startswith("ask ")
