@@ -7,18 +7,19 @@ from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from typing import Any
 
-from sqlalchemy import Row, bindparam, exists, insert, select
+from sqlalchemy import bindparam, exists, select
 
 from bot.store.codec import canonical
 from bot.store.desk import Desk
 from bot.store.questions import Choice, Outcome, Question
+from bot.store.statements import ONE, Statement, into
 from bot.store.tables import questions, settlements, tellings
 
 REACH = timedelta(days=60)
 """How far back an unsettled question is looked for: no disposable canister hangs at a bed for longer."""
 
 
-_UNSETTLED = (
+_UNSETTLED = Statement(
     select(questions)
     .where(
         questions.c.unit == bindparam("of_unit"),
@@ -27,14 +28,15 @@ _UNSETTLED = (
     )
     .order_by(questions.c.seq)
 )
-_SHOWN_TO_ANYONE = (
+_shown = (
     select(tellings.c.at)
     .where(tellings.c.unit == bindparam("of_unit"), tellings.c.key == bindparam("of_key"))
     .order_by(tellings.c.seq.desc())
-    .limit(1)
+    .limit(ONE)
 )
-_SHOWN_AT = _SHOWN_TO_ANYONE.where(tellings.c.sender == bindparam("of_sender"))
-_ASK, _SETTLE, _SHOW = insert(questions), insert(settlements), insert(tellings)
+_SHOWN_TO_ANYONE = Statement(_shown)
+_SHOWN_AT = Statement(_shown.where(tellings.c.sender == bindparam("of_sender")))
+_ASK, _SETTLE, _SHOW = into(questions), into(settlements), into(tellings)
 _ALL = ""
 """All of a unit's questions are read at once: it has few, and a message asks for them in several ways."""
 
@@ -59,7 +61,7 @@ class Asking(Desk):
             "choices": canonical([[choice.say, choice.label] for choice in kept.choices]),
             "danger": kept.danger,
         }
-        self._connection.execute(_ASK, row)
+        _ASK.rows(self._connection, row)
         self._written(questions.name, _ALL)
         return kept
 
@@ -71,7 +73,7 @@ class Asking(Desk):
             "message": self.hand.message,
             "at": self.hand.arrived,
         }
-        self._connection.execute(_SETTLE, row)
+        _SETTLE.rows(self._connection, row)
         self._written(questions.name, _ALL)
 
     def unsettled(self, bed: str | None = None, sender: str | None = None) -> tuple[Question, ...]:
@@ -85,7 +87,7 @@ class Asking(Desk):
 
     def _unsettled(self) -> tuple[Question, ...]:
         since = datetime.min.replace(tzinfo=UTC) if self._hand is None else self._hand.arrived - REACH
-        rows = self._connection.execute(_UNSETTLED, {"of_unit": self.unit, "since": since})
+        rows = _UNSETTLED.rows(self._connection, {"of_unit": self.unit, "since": since})
         return tuple(map(_question, rows))
 
     def shown(self, key: str, sender: str) -> bool:
@@ -96,16 +98,18 @@ class Asking(Desk):
         """When the standing caution of that key was last told to the sender (to anyone); None: never."""
         about = {"of_unit": self.unit, "of_key": key}
         if sender is None:
-            return self._connection.scalar(_SHOWN_TO_ANYONE, about)
-        return self._connection.scalar(_SHOWN_AT, {**about, "of_sender": sender})
+            found: datetime | None = _SHOWN_TO_ANYONE.value(self._connection, about)
+        else:
+            found = _SHOWN_AT.value(self._connection, {**about, "of_sender": sender})
+        return found
 
     def show(self, key: str, sender: str, at: datetime) -> None:
         """Note that the standing caution was told to the sender."""
         row = {"unit": self.unit, "key": key, "sender": sender, "at": at, "message": self.hand.message}
-        self._connection.execute(_SHOW, row)
+        _SHOW.rows(self._connection, row)
 
 
-def _question(row: Row[Any]) -> Question:
+def _question(row: Any) -> Question:
     return Question(
         id=row.id,
         unit=row.unit,

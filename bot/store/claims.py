@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import datetime
-from functools import cache
 from typing import Any
 
-from sqlalchemy import ColumnElement, Insert, Select, Table, bindparam, func, insert, select
+from sqlalchemy import ColumnElement, Insert, Select, Table, bindparam, func, select
 from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.sql.dml import ReturningInsert
 
 from bot.store.desk import Desk
+from bot.store.statements import ONE, Statement, into
 from bot.store.tables import messages, replies
 
 
@@ -49,14 +49,13 @@ class MessageRow:
     reply: str | None
 
 
-_KEEP_REPLY = insert(replies)
-_ONE_AT_A_TIME = select(func.pg_advisory_xact_lock(func.hashtext(bindparam("unit"))))
-_STORED = (
+_KEEP_REPLY = into(replies)
+_ONE_AT_A_TIME = Statement(select(func.pg_advisory_xact_lock(func.hashtext(bindparam("unit"))).label("mine")))
+_STORED = Statement(
     select(messages.c.digest, replies.c.reply)
     .join(replies, replies.c.message == messages.c.id)
     .where(messages.c.id == bindparam("message"))
 )
-"""Statements that every message runs are built once: to build one takes longer than to run it."""
 
 
 def _latest(*where: ColumnElement[bool]) -> Select[*tuple[Any, ...]]:
@@ -66,21 +65,21 @@ def _latest(*where: ColumnElement[bool]) -> Select[*tuple[Any, ...]]:
         .outerjoin(replies, replies.c.message == messages.c.id)
         .where(messages.c.unit == bindparam("unit"), *where)
         .order_by(messages.c.seq.desc())
-        .limit(1)
+        .limit(ONE)
     )
 
 
-_LAST_OF = _latest(messages.c.sender == bindparam("sender"), messages.c.id != bindparam("message"))
-_EARLIER = (
+_LAST_OF = Statement(_latest(messages.c.sender == bindparam("sender"), messages.c.id != bindparam("message")))
+_EARLIER = Statement(
     select(messages.c.seq)
     .where(
         messages.c.unit == bindparam("unit"),
         messages.c.sender == bindparam("sender"),
         messages.c.id != bindparam("message"),
     )
-    .limit(1)
+    .limit(ONE)
 )
-_OF_ID = _latest(messages.c.id == bindparam("message"))
+_OF_ID = Statement(_latest(messages.c.id == bindparam("message")))
 
 
 class Claims(Desk):
@@ -101,7 +100,7 @@ class Claims(Desk):
             "channel": claim.channel,
         }
         self._one_at_a_time(claim.unit)
-        if self._connection.scalar(_claiming(self._connection.dialect.name), row) is None:
+        if _CLAIM.value(self._connection, row) is None:
             return self._stored(claim.id)
         self.unit = claim.unit
         self.take_up(claim.id, claim.sender, claim.arrived)
@@ -109,7 +108,7 @@ class Claims(Desk):
 
     def keep_reply(self, message: str, reply: str) -> None:
         """Keep the reply of the message, to be given again to whoever resends it."""
-        self._connection.execute(_KEEP_REPLY, {"message": message, "reply": reply})
+        _KEEP_REPLY.rows(self._connection, {"message": message, "reply": reply})
 
     def last_message(self, sender: str) -> MessageRow | None:
         """The sender's message before this one, in this unit."""
@@ -122,7 +121,7 @@ class Claims(Desk):
     def first_message(self, sender: str) -> bool:
         """Whether this unit has no earlier message from the sender."""
         named = {"unit": self.unit, "sender": sender, "message": self.hand.message}
-        return self._connection.scalar(_EARLIER, named) is None
+        return _EARLIER.one(self._connection, named) is None
 
     def _one_at_a_time(self, unit: str) -> None:
         """Let one message of a unit be answered at a time, as SQLite's one writer does for all.
@@ -131,22 +130,17 @@ class Claims(Desk):
         that does not know the other. The unique position would catch only some of that.
         """
         if self._connection.dialect.name == "postgresql":
-            self._connection.execute(_ONE_AT_A_TIME, {"unit": unit})
+            _ONE_AT_A_TIME.rows(self._connection, {"unit": unit})
 
     def _stored(self, message: str) -> Stored:
-        found = self._connection.execute(_STORED, {"message": message}).one()
+        (found,) = _STORED.rows(self._connection, {"message": message})
         return Stored(found.digest, found.reply)
 
-    def _message(self, query: Select[*tuple[Any, ...]], **named: str) -> MessageRow | None:
-        row = self._connection.execute(query, {"unit": self.unit, **named}).mappings().one_or_none()
+    def _message(self, query: Statement, **named: str) -> MessageRow | None:
+        row = query.one(self._connection, {"unit": self.unit, **named})
         if row is None:
             return None
-        return MessageRow(**{name: row[name] for name in MessageRow.__slots__})
-
-
-@cache
-def _claiming(dialect: str) -> ReturningInsert[int]:
-    return insert_once(dialect, messages).returning(messages.c.seq)
+        return MessageRow(**{name: getattr(row, name) for name in MessageRow.__slots__})
 
 
 def insert_once(dialect: str, table: Table) -> Insert:
@@ -154,3 +148,10 @@ def insert_once(dialect: str, table: Table) -> Insert:
     if dialect == "postgresql":
         return postgresql.insert(table).on_conflict_do_nothing()
     return sqlite.insert(table).on_conflict_do_nothing()
+
+
+def _claiming(dialect: str) -> ReturningInsert[int]:
+    return insert_once(dialect, messages).returning(messages.c.seq)
+
+
+_CLAIM = Statement(_claiming, messages)

@@ -4,10 +4,20 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import datetime
-from functools import cache
 from typing import Any
 
-from sqlalchemy import ColumnElement, Row, Select, and_, bindparam, case, exists, func, insert, select
+from sqlalchemy import (
+    ColumnElement,
+    Select,
+    and_,
+    bindparam,
+    case,
+    exists,
+    func,
+    literal_column,
+    or_,
+    select,
+)
 
 from bot.engine.entries import Correction, Entry, Left, Payload, Removed, Withdrawal
 from bot.store.chain import START, link
@@ -15,6 +25,7 @@ from bot.store.codec import decode, encode
 from bot.store.desk import Desk
 from bot.store.errors import LedgerError
 from bot.store.remembered import Read
+from bot.store.statements import ONE, Statement, into
 from bot.store.tables import berths, drains, entries
 
 MOST_DRAINS_OF_A_BED = 40
@@ -27,27 +38,25 @@ LOOKED_BACK_AT = 2
 _VISIBLE = (
     select(entries).join(drains, drains.c.id == entries.c.drain).where(drains.c.unit == bindparam("of_unit"))
 )
-_OF_A_DRAIN = _VISIBLE.where(entries.c.drain == bindparam("of_drain")).order_by(entries.c.position)
-_BEHIND = _OF_A_DRAIN.where(entries.c.position > bindparam("behind"))
-_OF_A_MESSAGE = _VISIBLE.where(entries.c.message == bindparam("of_message")).order_by(
-    drains.c.seq, entries.c.position
+_in_order = _VISIBLE.where(entries.c.drain == bindparam("of_drain")).order_by(entries.c.position)
+_OF_A_DRAIN = Statement(_in_order)
+_BEHIND = Statement(_in_order.where(entries.c.position > bindparam("behind")))
+_OF_A_MESSAGE = Statement(
+    _VISIBLE.where(entries.c.message == bindparam("of_message")).order_by(drains.c.seq, entries.c.position)
 )
-_ONE = _VISIBLE.where(
-    entries.c.drain == bindparam("of_drain"), entries.c.position == bindparam("at_position")
+_ONE = Statement(
+    _VISIBLE.where(entries.c.drain == bindparam("of_drain"), entries.c.position == bindparam("at_position"))
 )
-_LAST = (
+_LAST = Statement(
     select(entries.c.position, entries.c.chain)
     .where(entries.c.drain == bindparam("of_drain"))
     .order_by(entries.c.position.desc())
-    .limit(1)
+    .limit(ONE)
 )
-_UNIT_OF = select(drains.c.unit).where(drains.c.id == bindparam("of_drain"))
-_APPEND, _OPEN, _BERTH = insert(entries), insert(drains), insert(berths)
-"""Statements that a turn runs are built once: to build one takes longer than to run it."""
+_UNIT_OF = Statement(select(drains.c.unit).where(drains.c.id == bindparam("of_drain")))
+_APPEND, _OPEN, _BERTH = into(entries), into(drains), into(berths)
 
-
-_TOLD = "told"
-_CLOSING = (Removed.kind, Left.kind)
+_TOLD, _NEWEST = "told", "newest"
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,7 +75,7 @@ class Ledgers(Desk):
         """The id of a new drain, to be found at this bed (from now, or from `since`)."""
         drain = self.new_id("drain")
         row = {"id": drain, "unit": self.unit, "message": self.hand.message}
-        self._connection.execute(_OPEN, row)
+        _OPEN.rows(self._connection, row)
         self.berth(drain, bed, tube, since or self.hand.arrived)
         return drain
 
@@ -74,7 +83,7 @@ class Ledgers(Desk):
         """Note that the drain may be found at this bed too."""
         self._own(drain)
         row = {"drain": drain, "unit": self.unit, "bed": bed, "tube": tube, "since": since}
-        self._connection.execute(_BERTH, row)
+        _BERTH.rows(self._connection, row)
         self._written(berths.name, bed)
 
     def append(self, drain: str, at: datetime, payload: Payload) -> Entry:
@@ -95,7 +104,7 @@ class Ledgers(Desk):
             payload=payload,
         )
         row = entry_row(entry, before)
-        self._connection.execute(_APPEND, row)
+        _APPEND.rows(self._connection, row)
         self._grown(entry, str(row["chain"]))
         return entry
 
@@ -111,13 +120,13 @@ class Ledgers(Desk):
         if (held := self._read(drain)) is not None:
             return next((each for each in reversed(held.entries) if each.id == entry_id), None)
         named = {"of_unit": self.unit, "of_drain": drain, "at_position": int(position)}
-        row = self._connection.execute(_ONE, named).one_or_none()
+        row = _ONE.one(self._connection, named)
         return None if row is None else entry_of(row)
 
     def entries_of_message(self, message: str) -> tuple[Entry, ...]:
         """What a message recorded, by drain and position."""
         named = {"of_unit": self.unit, "of_message": message}
-        return tuple(map(entry_of, self._connection.execute(_OF_A_MESSAGE, named)))
+        return tuple(map(entry_of, _OF_A_MESSAGE.rows(self._connection, named)))
 
     def drains_of(self, bed: str, since: datetime | None = None) -> tuple[str, ...]:
         """The drains ever seen at this bed, the latest first.
@@ -135,8 +144,10 @@ class Ledgers(Desk):
         return tuple(each.drain for each in found if each.drain in alive)
 
     def _drains_of(self, bed: str) -> tuple[_Past, ...]:
-        rows = self._connection.execute(_of_a_bed(), {"of_unit": self.unit, "of_bed": bed})
-        return tuple(_Past(row.drain, row.newest, bool(row.closed)) for row in rows)
+        rows = _OF_A_BED.rows(self._connection, {"of_unit": self.unit, "of_bed": bed})
+        if self._hand is not None:
+            self._held |= {(_NEWEST, row.drain): row for row in rows}
+        return tuple(_Past(row.drain, row.entered, bool(row.closed)) for row in rows)
 
     def _is_alive(self, past: _Past, since: datetime) -> bool:
         """Whether it is not known to be closed, or something was told of it from then on, even just now."""
@@ -159,7 +170,7 @@ class Ledgers(Desk):
         known = self._remembered.find(self.unit, drain) if self._remembered else Read()
         read = self._gone_on(drain, known) if known.entries else None
         if read is None:
-            rows = self._connection.execute(_OF_A_DRAIN, {"of_unit": self.unit, "of_drain": drain}).all()
+            rows = _OF_A_DRAIN.rows(self._connection, {"of_unit": self.unit, "of_drain": drain})
             read = Read(tuple(map(entry_of, rows)), rows[-1].chain) if rows else Read()
         self._remember(drain, read)
         return read
@@ -172,7 +183,7 @@ class Ledgers(Desk):
         if position <= known.position:
             return None
         named = {"of_unit": self.unit, "of_drain": drain, "behind": known.position}
-        rows = self._connection.execute(_BEHIND, named).all()
+        rows = _BEHIND.rows(self._connection, named)
         new, before = tuple(map(entry_of, rows)), known.chain
         for entry, row in zip(new, rows, strict=True):
             before = link(before, entry)
@@ -193,6 +204,7 @@ class Ledgers(Desk):
         """Hold with what was read what is written after it."""
         held = self._read(entry.drain)
         self._held[_TOLD, entry.drain] = True
+        self._written(_NEWEST, entry.drain)
         if held is None:
             self._written(entries.name, entry.drain)
         else:
@@ -202,7 +214,7 @@ class Ledgers(Desk):
     def _own(self, drain: str) -> None:
         if self._read(drain) is not None:
             return
-        if self._connection.scalar(_UNIT_OF, {"of_drain": drain}) != self.unit:
+        if _UNIT_OF.value(self._connection, {"of_drain": drain}) != self.unit:
             raise LedgerError("the unit has no such drain")
 
     def _last(self, drain: str) -> tuple[int, str]:
@@ -211,8 +223,8 @@ class Ledgers(Desk):
         return self._last_row(drain) if held is None else (held.position, held.chain)
 
     def _last_row(self, drain: str) -> tuple[int, str]:
-        last = self._connection.execute(_LAST, {"of_drain": drain}).one_or_none()
-        return (0, START) if last is None else (last.position, last.chain)
+        last = self._held.get((_NEWEST, drain)) or _LAST.one(self._connection, {"of_drain": drain})
+        return (0, START) if last is None or last.position is None else (last.position, last.chain)
 
 
 def entry_row(entry: Entry, before: str) -> dict[str, object]:
@@ -231,7 +243,7 @@ def entry_row(entry: Entry, before: str) -> dict[str, object]:
     }
 
 
-def entry_of(row: Row[Any]) -> Entry:
+def entry_of(row: Any) -> Entry:
     """The entry that a row of the table holds."""
     return Entry(
         drain=row.drain,
@@ -265,11 +277,13 @@ def _closed() -> ColumnElement[bool]:
             taken_back.c.target == closing.c.position,
         )
     )
-    standing = and_(closing.c.drain == drains.c.id, closing.c.kind.in_(_CLOSING), ~withdrawn)
-    return exists().where(standing)
+    return exists().where(closing.c.drain == drains.c.id, _closes(closing.c.kind), ~withdrawn)
 
 
-@cache
+def _closes(kind: ColumnElement[str]) -> ColumnElement[bool]:
+    return or_(kind == Removed.kind, kind == Left.kind)
+
+
 def _of_a_bed() -> Select[Any]:
     """The latest drains of a bed, the latest first, with their last entry and whether they are closed."""
     seq = func.max(berths.c.seq).label("seq")
@@ -278,16 +292,25 @@ def _of_a_bed() -> Select[Any]:
         .where(berths.c.unit == bindparam("of_unit"), berths.c.bed == bindparam("of_bed"))
         .group_by(berths.c.drain)
         .order_by(seq.desc())
-        .limit(MOST_DRAINS_OF_A_BED)
+        .limit(literal_column(str(MOST_DRAINS_OF_A_BED)))
         .subquery()
     )
     last, earlier = entries.alias("last"), entries.alias("earlier")
     place = select(func.max(earlier.c.position)).where(earlier.c.drain == drains.c.id).scalar_subquery()
     # What closes a drain is mostly its last entry: then nothing has taken it back, and nobody need look.
-    closed = case((last.c.kind.in_(_CLOSING), True), else_=_closed())
+    closed = case((_closes(last.c.kind), True), else_=_closed())
     return (
-        select(drains.c.id.label("drain"), last.c.entered.label("newest"), closed.label("closed"))
+        select(
+            drains.c.id.label("drain"),
+            last.c.position,
+            last.c.chain,
+            last.c.entered,
+            closed.label("closed"),
+        )
         .join(latest, latest.c.drain == drains.c.id)
         .outerjoin(last, and_(last.c.drain == drains.c.id, last.c.position == place))
         .order_by(latest.c.seq.desc())
     )
+
+
+_OF_A_BED = Statement(_of_a_bed())

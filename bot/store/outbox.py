@@ -11,13 +11,14 @@ from sqlalchemy import ColumnElement, Row, Select, and_, exists, insert, or_, se
 
 from bot.store.desk import Desk
 from bot.store.notices import Attempt, Filed, Notice
+from bot.store.statements import into
 from bot.store.tables import acknowledgements, attempts, entries, notices, questions, settlements
 
 REACH = timedelta(days=60)
 """How far back a notice can be acknowledged."""
 
 
-_QUEUE = insert(notices)
+_QUEUE = into(notices)
 
 
 class Outbox(Desk):
@@ -26,7 +27,7 @@ class Outbox(Desk):
     def queue(self, notice: Notice) -> None:
         """Keep a notice for whoever must be told without having asked."""
         row = {name: getattr(notice, name) for name in Notice.__slots__}
-        self._connection.execute(_QUEUE, {**row, "unit": self.unit})
+        _QUEUE.rows(self._connection, {**row, "unit": self.unit})
 
     def notices(self) -> tuple[Notice, ...]:
         """The unit's notices, the oldest first."""

@@ -6,9 +6,10 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Any, Literal
 
-from sqlalchemy import Row, func, insert, select
+from sqlalchemy import bindparam, func, insert, select
 
 from bot.store.desk import Desk
+from bot.store.statements import Statement
 from bot.store.tables import people_events
 
 
@@ -30,7 +31,13 @@ class PeopleEvent:
     shared: bool = False
 
 
-_NEWEST = select(func.max(people_events.c.seq))
+_NEWEST = Statement(select(func.max(people_events.c.seq).label("newest")))
+_EVERY = Statement(select(people_events).order_by(people_events.c.seq))
+_OF_ONE = Statement(
+    select(people_events)
+    .where(people_events.c.person == bindparam("of_person"))
+    .order_by(people_events.c.seq)
+)
 
 
 class People(Desk):
@@ -38,14 +45,12 @@ class People(Desk):
 
     def people_events(self, person: str | None = None) -> tuple[PeopleEvent, ...]:
         """Every change (of one person), the oldest first, of all units: the caller tells them apart."""
-        query = select(people_events).order_by(people_events.c.seq)
-        if person is not None:
-            query = query.where(people_events.c.person == person)
-        return tuple(map(_event, self._connection.execute(query)))
+        query, named = (_EVERY, {}) if person is None else (_OF_ONE, {"of_person": person})
+        return tuple(map(_event, query.rows(self._connection, named)))
 
     def newest_people_event(self) -> int:
         """The number of the latest change; 0 before the first. The same number means the same lists."""
-        return self._connection.scalar(_NEWEST) or 0
+        return _NEWEST.value(self._connection, {}) or 0
 
     def note_person(self, event: PeopleEvent) -> None:
         """Keep a change of a unit's list."""
@@ -53,5 +58,5 @@ class People(Desk):
         self._connection.execute(insert(people_events), row)
 
 
-def _event(row: Row[Any]) -> PeopleEvent:
+def _event(row: Any) -> PeopleEvent:
     return PeopleEvent(**{name: getattr(row, name) for name in PeopleEvent.__slots__})

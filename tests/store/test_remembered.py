@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from contextlib import suppress
+from typing import Any
 
-from sqlalchemy import event
+import pytest
 
 from bot.engine.entries import Line
 from bot.store import Book, Store, open_store
 from bot.store.remembered import Read, Remembered
+from bot.store.statements import Statement
 from tests.store.hands import at, claimed
 
 
@@ -38,14 +40,21 @@ def told(store: Store, drain: str, message: str, level_ml: int) -> list[int]:
         return levels(book, drain)
 
 
-def test_a_known_drain_is_not_read_again(store: Store) -> None:
+def test_a_known_drain_is_not_read_again(store: Store, monkeypatch: pytest.MonkeyPatch) -> None:
     drain = drain_of(store)
     with store.turn("ward") as book:
         first = book.entries(drain)
     asked: list[str] = []
-    event.listen(store.engine, "before_cursor_execute", lambda *seen: asked.append(seen[2]))
+    rows = Statement.rows
+
+    def noted(statement: Statement, *told: Any) -> list[Any]:
+        asked.append(str(statement.on("sqlite")))
+        return rows(statement, *told)
+
+    monkeypatch.setattr(Statement, "rows", noted)
     with store.turn("ward") as book:
         assert all(one is other for one, other in zip(first, book.entries(drain), strict=True))
+    assert asked
     assert not [statement for statement in asked if "payload" in statement]
 
 
