@@ -17,7 +17,7 @@ from __future__ import annotations
 
 import math
 from bisect import bisect_right
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
@@ -115,8 +115,10 @@ def newest_ends(series: Series) -> range:
 
 def highest_rate(series: Series, inside: Inside = anywhere) -> Rate | None:
     """The most that is proven of any one of the newest hours, in mL/h."""
-    hours = (_highest_hour(series, end, inside) for end in newest_ends(series))
-    found = (*(hour for hour in hours if hour is not None), *_amounts(series, HOUR, inside))
+    ends = newest_ends(series)
+    hours = (_highest_hour(series, end, inside) for end in ends)
+    most = _highest_amount(series, HOUR, ends, inside)
+    found = (*(hour for hour in hours if hour is not None), *(() if most is None else (most,)))
     return max(found, key=_telling, default=None)
 
 
@@ -134,37 +136,50 @@ def _highest_hour(series: Series, end: int, inside: Inside) -> Rate | None:
 def highest_amount(series: Series, window: timedelta, inside: Inside = anywhere) -> Rate | None:
     """The most that is proven to have drained within any window of that length that ends with the newest
     lines, in mL."""
-    return max(_amounts(series, window, inside), key=_telling, default=None)
+    return _highest_amount(series, window, newest_ends(series), inside)
+
+
+def _highest_amount(series: Series, window: timedelta, ends: Iterable[int], inside: Inside) -> Rate | None:
+    """Of what drained within the window, and what the next longer stretch proves, up to each of these lines;
+    of several as much the one that tells most."""
+    most: tuple[float, bool, datetime] | None = None
+    stretch = (0, 0)
+    for end in ends:
+        first = first_within(series, end, window)
+        for begin in (first, first - 1):
+            if 0 <= begin < end and inside(series[begin].at, series[end].at):
+                value, average = _proven(series, begin, end, window)
+                told = (value, not average, series[end].at)
+                if most is None or told > most:
+                    most, stretch = told, (begin, end)
+    return None if most is None else _amount(series, stretch, window)
 
 
 def _telling(rate: Rate) -> tuple[float, bool, datetime]:
     return (rate.value, not rate.average, rate.end)
 
 
-def _amounts(series: Series, window: timedelta, inside: Inside) -> Iterator[Rate]:
-    """What drained within the window, and what the next longer stretch proves, up to each newest line."""
-    for end in newest_ends(series):
-        first = first_within(series, end, window)
-        for begin in (first, first - 1):
-            if 0 <= begin < end and inside(series[begin].at, series[end].at):
-                yield _proven(series, begin, end, window)
-
-
-def _proven(series: Series, begin: int, end: int, window: timedelta) -> Rate:
-    """What some window of that length held at least: all, where the stretch is no longer."""
-    span = series[end].at - series[begin].at
-    volume = series[end].total_ml - series[begin].total_ml
+def _proven(series: Series, begin: int, end: int, window: timedelta) -> tuple[float, bool]:
+    """What some window of that length held at least, in mL: all, where the stretch is no longer; and whether
+    it is an average."""
+    first, last = series[begin], series[end]
+    span = last.at - first.at
+    volume = last.total_ml - first.total_ml
     if span <= window:
-        value: float = volume
-    elif span <= window + SLACK:
-        value = volume * window / span
-    else:
-        value = volume / math.ceil(span / window)
+        return volume, False
+    if span <= window + SLACK:
+        return volume * window / span, False
+    return volume / math.ceil(span / window), True
+
+
+def _amount(series: Series, stretch: tuple[int, int], window: timedelta) -> Rate:
+    begin, end = stretch
+    value, average = _proven(series, begin, end, window)
     return Rate(
         begin=series[begin].at,
         end=series[end].at,
         value=value,
-        average=span > window + SLACK,
+        average=average,
         hours=math.ceil(window / HOUR),
     )
 

@@ -6,7 +6,7 @@ Used only to compare with: slow where lines are dense or were told in any order.
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from datetime import timedelta
 
 from bot.engine.amend import _amended, _charted_afresh, _counts, _Held, _held, _reaches_back
@@ -19,15 +19,15 @@ from bot.engine.rates import (
     HOUR,
     LONGEST,
     SHORTEST,
+    SLACK,
     Inside,
     Rate,
-    _amounts,
     _better,
     _mean,
     _telling,
     newest_ends,
 )
-from bot.engine.series import Series, first_within
+from bot.engine.series import Point, Series, first_within
 from bot.engine.values import Amendment, Caution
 from bot.engine.volumes import charted
 
@@ -90,7 +90,36 @@ def highest_rate(series: Series, inside: Inside) -> Rate | None:
         if SHORTEST <= series[end].at - series[begin].at <= LONGEST
         and inside(series[begin].at, series[end].at)
     ]
-    return max((*hours, *_amounts(series, HOUR, inside)), key=_telling, default=None)
+    return max((*hours, *amounts(series, HOUR, inside)), key=_telling, default=None)
+
+
+def highest_amount(series: Series, window: timedelta, inside: Inside) -> Rate | None:
+    """The most within any window, from all stretches that prove one."""
+    return max(amounts(series, window, inside), key=_telling, default=None)
+
+
+def amounts(series: Series, window: timedelta, inside: Inside) -> Iterator[Rate]:
+    """What the longest stretch that the window holds, and the next longer one, prove, at each newest line."""
+    for end in newest_ends(series):
+        first = next(place for place, point in enumerate(series) if series[end].at - point.at <= window)
+        for begin in (first, first - 1):
+            if 0 <= begin < end and inside(series[begin].at, series[end].at):
+                yield _amount(series[begin], series[end], window)
+
+
+def _amount(begin: Point, end: Point, window: timedelta) -> Rate:
+    span, volume = end.at - begin.at, end.total_ml - begin.total_ml
+    if span <= window:
+        value: float = volume
+    else:
+        value = volume * window / span if span <= window + SLACK else volume / math.ceil(span / window)
+    return Rate(
+        begin=begin.at,
+        end=end.at,
+        value=value,
+        average=span > window + SLACK,
+        hours=math.ceil(window / HOUR),
+    )
 
 
 def sustained(

@@ -17,7 +17,7 @@ from bot.engine.entries import Entry, Line, Seen
 from bot.engine.ledger import fold
 from bot.engine.patient import Patient
 from bot.engine.policy import ChartBy
-from bot.engine.rates import highest_rate, sustained
+from bot.engine.rates import highest_amount, highest_rate, sustained
 from bot.engine.series import Point, Series, series_of
 from tests.engine import plain
 from tests.engine.sheet import ADULT, SCHEDULE, THREE_SHIFTS, Sheet, at
@@ -55,6 +55,9 @@ def test_the_highest_rate_is_that_of_every_pair_of_lines(series: Series, until: 
         return until is None or end <= series[0].at + timedelta(minutes=until)  # type: ignore[operator]
 
     assert highest_rate(series, inside) == plain.highest_rate(series, inside)
+    for hours in (1, 2, 24):
+        window = timedelta(hours=hours)
+        assert highest_amount(series, window, inside) == plain.highest_amount(series, window, inside)
 
 
 @given(dense(), st.integers(0, 4), st.sampled_from([20, 100, 200]), st.booleans())

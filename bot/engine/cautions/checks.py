@@ -5,12 +5,16 @@ To add one: a row in the policy with its source, a function here that reads it, 
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
 from datetime import datetime
+from operator import is_
 from typing import TypeAlias
 
 from bot.engine.cautions import canister, checked, happened, record, sudden, volume
 from bot.engine.cautions.scene import Scene
+from bot.engine.entries import Checked, Incident
+from bot.engine.ledger import Ledger
 from bot.engine.patient import Patient
 from bot.engine.policy import Policy
 from bot.engine.values import Caution, Severity
@@ -55,14 +59,86 @@ CHECKS: tuple[Check, ...] = (
     volume.average_only,
 )
 
+_BY_THE_CLOCK: frozenset[Check] = frozenset({happened.clamped, record.overdue, record.no_boundary_line})
+"""The checks that look at the moment. What the others find is the same as long as the ledgers are."""
+
+_NEEDS: Mapping[Check, type[Incident | Checked]] = {
+    **dict.fromkeys(
+        (
+            happened.disconnected,
+            happened.dislodged,
+            happened.clamped,
+            happened.tipped,
+            happened.damaged,
+            happened.elevated,
+            happened.kinked,
+            happened.suction_off,
+        ),
+        Incident,
+    ),
+    **dict.fromkeys(
+        (
+            checked.wall_suction,
+            checked.seal,
+            checked.leak,
+            checked.fluid_changed,
+            checked.dial_suction,
+            checked.suction_indicator,
+            checked.tidaling_lost,
+        ),
+        Checked,
+    ),
+}
+"""What must have been told of a drain for these to find anything."""
+
 _ORDER = {Severity.HIGH: 0, Severity.MODERATE: 1, Severity.LOW: 2}
 
 
 def all_cautions(patient: Patient, now: datetime, policy: Policy) -> tuple[Caution, ...]:
     """Every row that is met now at this bed, most severe first, several of one code included."""
+    if not patient.drains:
+        return ()
     scene = Scene(patient=patient, now=now, policy=policy)
-    found = [caution for check in CHECKS for caution in check(scene)]
+    told = {kind for kind in (Incident, Checked) if any(drain.of_kind(kind) for drain in patient.drains)}
+    checks = [check for check in CHECKS if check not in _NEEDS or _NEEDS[check] in told]
+    standing = _standing(scene, checks)
+    found = [
+        caution
+        for check in checks
+        for caution in (check(scene) if check in _BY_THE_CLOCK else standing[check])
+    ]
     return tuple(sorted(found, key=lambda caution: _ORDER[caution.severity]))
+
+
+@dataclass(slots=True)
+class _Memory:
+    """What was found last at a bed by the checks that do not look at the moment.
+
+    Used again only for the very same ledgers and policy, none of which ever changes.
+    """
+
+    last: tuple[Policy, tuple[Ledger, ...], Mapping[Check, tuple[Caution, ...]]] | None = None
+
+
+def _standing(scene: Scene, checks: Iterable[Check]) -> Mapping[Check, tuple[Caution, ...]]:
+    """What these checks find whatever the moment is: looked for once for the bed's ledgers."""
+    first, *others = scene.patient.drains
+    memory = first.once("standing", _no_memory)
+    last = memory.last  # read once: another thread may be asking about the same bed
+    if last is not None and last[0] is scene.policy and _are(last[1], others):
+        return last[2]
+    found = {check: tuple(check(scene)) for check in checks if check not in _BY_THE_CLOCK}
+    memory.last = (scene.policy, tuple(others), found)
+    return found
+
+
+def _no_memory(_before: _Memory | None) -> _Memory:
+    return _Memory()
+
+
+def _are(known: Sequence[Ledger], drains: Sequence[Ledger]) -> bool:
+    """Whether they are the very same."""
+    return len(known) == len(drains) and all(map(is_, known, drains))
 
 
 def cautions(patient: Patient, now: datetime, policy: Policy) -> tuple[Caution, ...]:

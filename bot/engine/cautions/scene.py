@@ -10,6 +10,7 @@ from bot.engine.entries import Checked, Incident, What
 from bot.engine.ledger import Ledger
 from bot.engine.patient import Patient
 from bot.engine.policy import Policy, Rule
+from bot.engine.rates import Rate
 from bot.engine.series import Series, series_of
 from bot.engine.values import Caution
 
@@ -27,6 +28,8 @@ class Subject:
     drains: tuple[Ledger, ...]
     series: Series
     weight_kg: float | None
+    measured: dict[timedelta | None, Rate | None] = field(default_factory=dict, compare=False)
+    """The highest amounts by window, and with none the highest rate: several rows look at the same."""
 
     @property
     def drain(self) -> Ledger | None:

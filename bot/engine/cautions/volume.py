@@ -128,9 +128,9 @@ def _by_measure(rule: Rule, subject: Subject, limit: float) -> Rate | None:
     hours = int(rule.window_h or 1)
     match rule.measure:
         case "rate":
-            return highest_rate(subject.series, inside)
+            return _once(subject, None, inside)
         case "each_hour" if hours == 1 and not rule.longer:
-            return highest_rate(subject.series, inside)
+            return _once(subject, None, inside)
         case "each_hour":
             return sustained(
                 subject.series,
@@ -140,11 +140,23 @@ def _by_measure(rule: Rule, subject: Subject, limit: float) -> Rate | None:
                 inside=inside,
             )
         case "amount":
-            return highest_amount(subject.series, timedelta(hours=rule.window_h or 1), inside)
+            return _once(subject, timedelta(hours=rule.window_h or 1), inside)
         case "since_placement" if subject.drain is not None:
             return _since_placement(subject.drain, rule)
         case _:
             return None
+
+
+def _once(subject: Subject, window: timedelta | None, inside: Inside) -> Rate | None:
+    """The highest amount within the window (with none, the highest rate): measured once for all the rows
+    that look at any time."""
+    if inside is anywhere and window in subject.measured:
+        return subject.measured[window]
+    series = subject.series
+    found = highest_rate(series, inside) if window is None else highest_amount(series, window, inside)
+    if inside is anywhere:
+        subject.measured[window] = found
+    return found
 
 
 def _inside(rule: Rule, subject: Subject) -> Inside:
