@@ -30,7 +30,8 @@ _AMOUNT = re.compile(r"\d[\d,]*(?= mL)")
 
 def composed(bedside: Bedside, parts: list[Part]) -> Answer:
     """The answer object."""
-    news = caution_news(bedside)
+    chart = chart_rows(bedside)
+    news = caution_news(bedside, chart)
     waiting = unconfirmed_told(bedside, parts)
     stated, amended = _statements(bedside, parts), amend_lines(bedside)
     said = "\n".join((*stated, *news.lines))
@@ -50,7 +51,7 @@ def composed(bedside: Bedside, parts: list[Part]) -> Answer:
         speech=_speech(bedside, parts, reply),
         segments=segments(reply),
         results=tuple(_result(part) for part in parts if part.kind not in ("replaced", "note")),
-        chart=chart_rows(bedside),
+        chart=chart,
         cautions=tuple(_told(bedside, each) for each in cautions),
         questions=tuple(_asked(question) for question in _questions(parts)),
     )

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
+from bot.dialogue.answer import ChartRow
 from bot.dialogue.bedside import Bedside
-from bot.dialogue.charting import chart_rows
 from bot.dialogue.part import BedCaution
 from bot.engine.cautions import entry_cautions
 from bot.engine.values import Caution, Severity
@@ -49,12 +50,15 @@ class _Line:
     worse: bool = False
 
 
-def caution_news(bedside: Bedside) -> News:
-    """All news of the beds written to; what is urgent and new, or much worse, is queued for others."""
+def caution_news(bedside: Bedside, chart: Sequence[ChartRow]) -> News:
+    """All news of the beds written to; what is urgent and new, or much worse, is queued for others.
+
+    `chart`: the volumes that the message brings.
+    """
     lines: list[_Line] = []
     cleared: list[str] = []
     several = len(bedside.patients_before) > 1
-    charted = _of_the_chart(bedside)
+    charted = _of_the_chart(chart)
     for bed, before in bedside.patients_before.items():
         after = bedside.patient(bed)
         news = entry_cautions(before, after, bedside.now, bedside.policy)
@@ -79,9 +83,8 @@ def _is_just_begun(bedside: Bedside, caution: Caution) -> bool:
     return caution.code == "overdue" and begun is not None and not begun.entries
 
 
-def _of_the_chart(bedside: Bedside) -> set[str]:
+def _of_the_chart(rows: Sequence[ChartRow]) -> set[str]:
     """What the volumes of this message say of themselves: with them it is listed, however often it was."""
-    rows = chart_rows(bedside)
     told = {"at_least": any(row.at_least for row in rows), "amended": any(row.replaces for row in rows)}
     return {code for code, holds in told.items() if holds}
 

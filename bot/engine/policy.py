@@ -34,6 +34,15 @@ class Schedule:
     starts: tuple[time, ...] = (time(7), time(19))
     day_starts: time = time(7)
     grace: timedelta = timedelta(minutes=30)
+    _hash: int = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        told = (self.starts, self.day_starts, self.grace)
+        object.__setattr__(self, "_hash", hash((str(self.zone), *told)))
+
+    def __hash__(self) -> int:
+        """Reckoned once: what is remembered of a schedule is looked for at every line."""
+        return self._hash
 
 
 def default_rules() -> tuple[Rule, ...]:

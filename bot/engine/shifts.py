@@ -11,6 +11,7 @@ from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from datetime import UTC, date, datetime, timedelta
 from functools import lru_cache
+from itertools import pairwise
 
 from bot.engine.ledger import Ledger
 from bot.engine.policy import Schedule
@@ -22,9 +23,8 @@ _DAY = timedelta(days=1)
 
 def shift_at(schedule: Schedule, moment: datetime) -> Shift:
     """The shift that holds that moment; a shift start is in the shift that it starts."""
-    starts = _starts_around(schedule, moment.astimezone(schedule.zone).date())
-    place = bisect_right(starts, moment)
-    return _shift(schedule, starts[place - 1], starts[place])
+    starts, shifts = _around(schedule, moment.astimezone(schedule.zone).date())
+    return shifts[bisect_right(starts, moment) - 1]
 
 
 def shift_before(schedule: Schedule, shift: Shift) -> Shift:
@@ -38,11 +38,12 @@ def shift_after(schedule: Schedule, shift: Shift) -> Shift:
 
 
 @lru_cache(maxsize=512)
-def _starts_around(schedule: Schedule, day: date) -> tuple[datetime, ...]:
-    """All shift starts from two days before that local day to two days after, in UTC."""
+def _around(schedule: Schedule, day: date) -> tuple[tuple[datetime, ...], tuple[Shift, ...]]:
+    """All shifts from two days before that local day to two days after, and when each starts, in UTC."""
     days = [day + offset * _DAY for offset in range(-2, 3)]
     local = [datetime.combine(one, start, tzinfo=schedule.zone) for one in days for start in schedule.starts]
-    return tuple(sorted({start.astimezone(UTC) for start in local}))
+    starts = tuple(sorted({start.astimezone(UTC) for start in local}))
+    return starts, tuple(_shift(schedule, *pair) for pair in pairwise(starts))
 
 
 def _shift(schedule: Schedule, start: datetime, end: datetime) -> Shift:

@@ -15,6 +15,8 @@ from typing import Any
 
 from sqlalchemy import URL, Engine, StaticPool, create_engine, event, make_url
 
+from bot.store.statements import at_once
+
 _PRAGMAS = (
     "PRAGMA journal_mode = WAL",
     "PRAGMA synchronous = FULL",
@@ -62,7 +64,7 @@ def _sqlite(url: URL, begin: str) -> Engine:
         hide_parameters=True,
     )
     event.listen(engine, "connect", _prepare)
-    event.listen(engine, "begin", lambda connection: connection.exec_driver_sql(begin))
+    event.listen(engine, "begin", lambda connection: at_once(connection, begin))
     return engine
 
 

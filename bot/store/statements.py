@@ -82,6 +82,17 @@ def into(table: Table) -> Statement:
     return Statement(insert(table).inline(), table)
 
 
+def at_once(connection: Connection, sql: str) -> None:
+    """Run a statement that has no parameter and returns nothing."""
+    cursor = connection.connection.cursor()
+    try:
+        cursor.execute(sql)
+    except connection.dialect.loaded_dbapi.Error as error:
+        raise _told(error, sql, connection.dialect) from error
+    finally:
+        cursor.close()
+
+
 def _told(error: Exception, sql: str, dialect: Dialect) -> BaseException:
     """The driver's error under SQLAlchemy's name for it."""
     return DBAPIError.instance(

@@ -40,6 +40,7 @@ class Store:
     def __init__(self, engine: Engine) -> None:
         self.engine = engine
         self._remembered = Remembered()
+        self._kept: Connection | None = None
         self._many_writers = engine.dialect.name == "postgresql"
         self._lock = nullcontext() if self._many_writers else _Turnstile(LOCK_WAIT_S)
 
@@ -63,7 +64,7 @@ class Store:
     def connection(self) -> Iterator[Connection]:
         """A connection in a transaction, for those who read or copy tables as a whole."""
         try:
-            with self._lock, self.engine.begin() as connection:
+            with self._lock, self._transaction() as connection:
                 yield connection
         except (OperationalError, InterfaceError, PoolTimeout) as away:
             if _lost_a_race(away):
@@ -74,8 +75,26 @@ class Store:
                 raise StoreAwayError("read-only") from error
             raise
 
+    @contextmanager
+    def _transaction(self) -> Iterator[Connection]:
+        """A transaction; where there is one connection it is kept, unless something went wrong on it."""
+        if self._many_writers:
+            with self.engine.begin() as connection:
+                yield connection
+            return
+        connection, self._kept = self._kept or self.engine.connect(), None
+        try:
+            with connection.begin():
+                yield connection
+        except BaseException:
+            connection.close()
+            raise
+        self._kept = connection
+
     def close(self) -> None:
         """Let go of the database."""
+        if self._kept is not None:
+            self._kept.close()
         self.engine.dispose()
 
     def _once(self, work: Callable[[Book], T], unit: str) -> T:
