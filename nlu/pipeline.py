@@ -7,10 +7,10 @@ number "#"), so the string store never grows: threads need neither lock nor memo
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from functools import cache, lru_cache
 from itertools import chain, product
-from typing import NamedTuple, cast
+from typing import NamedTuple, TypeAlias, cast
 
 import spacy
 from spacy.lang.en import English
@@ -28,6 +28,8 @@ HEARD_SHORTEST = 7
 """A recogniser writes real words: only its long trade words are misspelt ones."""
 LABELLED = frozenset({"bed", "room", "rm", "bay"})
 _CHOICE = re.compile(r"\(([^()]*)\)")
+_STRETCH = re.compile(r"(?:\([^()]*\)|[^\s()])+")
+_Choice: TypeAlias = tuple[tuple[str, ...], ...]
 
 
 class Cue(NamedTuple):
@@ -70,27 +72,31 @@ class Pipeline:
     """Tokenizer and matcher, ready."""
 
     def __init__(self) -> None:
-        table = dict(phrases())
-        pairs = [(label, p) for label, ps in table.items() for raw in ps for p in expansions(raw)]
-        vocabulary = frozenset(w for _, p in pairs for w in p) | _plain_words()
+        said = {label: [stretches(pattern) for pattern in told] for label, told in dict(phrases()).items()}
+        choices = {each for told in said.values() for pattern in told for each in pattern}
+        vocabulary = frozenset(w for choice in choices for words in choice for w in words) | _plain_words()
         # What `spacy.blank("en")` makes, without its own tokenizer, whose many exceptions nobody asks about.
         self.nlp = English(create_tokenizer=lambda nlp: WardTokenizer(nlp.vocab, vocabulary))
         self.tokenizer = cast("WardTokenizer", self.nlp.tokenizer)
         self.matcher = PhraseMatcher(self.nlp.vocab, attr="ORTH")
         self.speller = spelling.Speller(vocabulary)
-        self._add(pairs)
+        self._add(said, choices)
 
-    def _add(self, pairs: list[tuple[str, tuple[str, ...]]]) -> None:
+    def _add(self, said: Mapping[str, Iterable[tuple[_Choice, ...]]], choices: Iterable[_Choice]) -> None:
         """Each phrase under the first label that has it. They are added as the hashes of their words, as the
         matcher itself keeps them: to make a document of each would take most of a start."""
         strings = self.nlp.vocab.strings
         keys = {word: strings.add(word) for word in self.tokenizer.words}
-        first: dict[tuple[str, ...], str] = {}
-        for label, phrase in pairs:
-            first.setdefault(phrase, label)
-        of_label: dict[str, list[list[int]]] = {}
+        hashed = {each: [tuple(keys[word] for word in words) for words in each] for each in choices}
+        first: dict[tuple[int, ...], str] = {}
+        for label, told in said.items():
+            for pattern in told:
+                for chosen in product(*(hashed[each] for each in pattern)):
+                    first.setdefault(tuple(chain.from_iterable(chosen)), label)
+        of_label: dict[str, list[tuple[int, ...]]] = {}
         for phrase, label in first.items():
-            of_label.setdefault(label, []).append([keys[word] for word in phrase])
+            if phrase:
+                of_label.setdefault(label, []).append(phrase)
         self.labels: dict[int, tuple[str, str]] = {}
         for label, phrases in of_label.items():
             self.matcher.add(label, cast("list[Doc]", phrases))
@@ -139,20 +145,19 @@ def _is_letter_of_bed(toks: Sequence[Token], i: int) -> bool:
     return 0 < start < i and toks[start - 1].text in LABELLED
 
 
-def expansions(pattern: str) -> Iterator[tuple[str, ...]]:
-    """The phrases, each a tuple of tokens, that a pattern with choices stands for."""
-    parts = _CHOICE.split(pattern)
-    options = [part.split("|") if k % 2 else [part] for k, part in enumerate(parts)]
-    for chosen in product(*options):
-        words = tuple(chain.from_iterable(map(_words, "".join(chosen).split())))
-        if words:
-            yield words
+def stretches(pattern: str) -> tuple[_Choice, ...]:
+    """What can stand in each stretch of a pattern between two spaces that no choice is part of: no token
+    reaches over one."""
+    return tuple(map(_choice, _STRETCH.findall(pattern)))
 
 
 @cache
-def _words(written: str) -> tuple[str, ...]:
-    """The tokens of what stands between two spaces; no token reaches over one."""
-    return tuple(token.text for token in tokens(written))
+def _choice(stretch: str) -> _Choice:
+    """The tokens of each form that a stretch has, in order."""
+    parts = _CHOICE.split(stretch)
+    options = [part.split("|") if k % 2 else [part] for k, part in enumerate(parts)]
+    forms = ("".join(chosen) for chosen in product(*options))
+    return tuple(tuple(token.text for token in tokens(form)) for form in forms)
 
 
 def phrases() -> Iterator[tuple[str, tuple[str, ...]]]:
