@@ -5,8 +5,9 @@ Frozen values and `as_json`; nothing is decided here. Volumes in mL, moments in 
 
 from __future__ import annotations
 
-from dataclasses import dataclass, fields, is_dataclass
+from dataclasses import dataclass, fields
 from datetime import datetime
+from functools import cache
 from typing import Any, Literal, TypeAlias
 
 Status: TypeAlias = Literal["recorded", "told", "question", "refused"]
@@ -110,10 +111,14 @@ def _plain(value: Any) -> Any:
             return [_plain(item) for item in value]
         case datetime():
             return value.isoformat()
-        case _ if is_dataclass(value):
-            return {
-                _WIRE_NAMES.get(each.name, each.name): _plain(getattr(value, each.name))
-                for each in fields(value)
-            }
-        case _:
+        case str() | int() | None:
             return value
+        case _:
+            cls: Any = type(value)
+            return {wire: _plain(getattr(value, name)) for wire, name in _names(cls)}
+
+
+@cache
+def _names(cls: Any) -> tuple[tuple[str, str], ...]:
+    """The fields of a part of the answer: each as it is called on the wire, and here."""
+    return tuple((_WIRE_NAMES.get(each.name, each.name), each.name) for each in fields(cls))

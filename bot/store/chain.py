@@ -17,8 +17,11 @@ START = "0" * 64
 """What the first entry of a drain is chained to."""
 
 
-def link(before: str, entry: Entry) -> str:
-    """The hash of this entry after the one whose hash is `before`, in lower-case hex."""
+def link(before: str, entry: Entry, payload: str | None = None) -> str:
+    """The hash of this entry after the one whose hash is `before`, in lower-case hex.
+
+    `payload`: the entry's, as it is encoded, where it is at hand.
+    """
     row = (
         entry.drain,
         entry.position,
@@ -27,6 +30,6 @@ def link(before: str, entry: Entry) -> str:
         entry.who,
         entry.message,
         entry.payload.kind,
-        encode(entry.payload),
+        encode(entry.payload) if payload is None else payload,
     )
     return hashlib.sha256(f"{before}\n{canonical(row)}".encode()).hexdigest()

@@ -92,7 +92,8 @@ class Ledgers(Desk):
         LedgerError: it could not be read again, and would keep everyone from its drain.
         """
         self._own(drain)
-        decode(payload.kind, encode(payload))
+        told = encode(payload)
+        decode(payload.kind, told)
         position, before = self._last(drain)
         entry = Entry(
             drain=drain,
@@ -103,7 +104,7 @@ class Ledgers(Desk):
             message=self.hand.message,
             payload=payload,
         )
-        row = entry_row(entry, before)
+        row = entry_row(entry, before, told)
         _APPEND.rows(self._connection, row)
         self._grown(entry, str(row["chain"]))
         return entry
@@ -227,8 +228,9 @@ class Ledgers(Desk):
         return (0, START) if last is None or last.position is None else (last.position, last.chain)
 
 
-def entry_row(entry: Entry, before: str) -> dict[str, object]:
-    """The columns of an entry that follows the one whose hash is `before`."""
+def entry_row(entry: Entry, before: str, payload: str | None = None) -> dict[str, object]:
+    """The columns of an entry that follows the one whose hash is `before`; `payload`: its own, encoded."""
+    told = encode(entry.payload) if payload is None else payload
     return {
         "drain": entry.drain,
         "position": entry.position,
@@ -237,9 +239,9 @@ def entry_row(entry: Entry, before: str) -> dict[str, object]:
         "who": entry.who,
         "message": entry.message,
         "kind": entry.payload.kind,
-        "payload": encode(entry.payload),
+        "payload": told,
         "target": _target(entry),
-        "chain": link(before, entry),
+        "chain": link(before, entry, told),
     }
 
 

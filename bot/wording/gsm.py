@@ -14,6 +14,9 @@ BASIC = frozenset(
     "¡ABCDEFGHIJKLMNOPQRSTUVWXYZÄÖÑÜ§¿abcdefghijklmnopqrstuvwxyzäöñüà"
 )
 EXTENSION = frozenset("\f^{}\\[~]|€")
+_EVERY = BASIC | EXTENSION
+_ALONE, _JOINED = 160, 153
+"""Septets of one part that is the whole text, and of each of several."""
 
 _PLAIN = str.maketrans(
     {
@@ -37,7 +40,7 @@ _PLAIN = str.maketrans(
 
 def is_gsm(text: str) -> bool:
     """Whether the text can be sent in the 7-bit alphabet."""
-    return all(letter in BASIC or letter in EXTENSION for letter in text)
+    return _EVERY.issuperset(text)
 
 
 def gsm_only(text: str) -> str:
@@ -52,8 +55,10 @@ def gsm_only(text: str) -> str:
 
 def segments(text: str) -> int:
     """How many parts the text is sent in; 0 for no text."""
+    if BASIC.issuperset(text):
+        return min(len(text), 1) if len(text) <= _ALONE else -(-len(text) // _JOINED)
     if is_gsm(text):
-        return _parts((_septets(letter) for letter in text), alone=160, joined=153)
+        return _parts((_septets(letter) for letter in text), alone=_ALONE, joined=_JOINED)
     return _parts((_units(letter) for letter in text), alone=70, joined=67)
 
 
