@@ -60,6 +60,10 @@ def boundary(ledger: Ledger, schedule: Schedule, start: datetime) -> Boundary | 
     The line told to be closing within 2 h of it (the last entered), else the nearest within the grace (of
     two as near, the earlier), else the last one since the previous start, flagged as `earlier`.
     """
+    return ledger.once(("boundary", schedule, start), lambda _: _boundary(ledger, schedule, start))
+
+
+def _boundary(ledger: Ledger, schedule: Schedule, start: datetime) -> Boundary | None:
     closing = [level for level in _between(ledger.levels, start, CLOSING_REACH) if level.closing]
     if closing:
         last = max(closing, key=lambda level: (level.entered, _position(ledger, level)))
