@@ -100,6 +100,9 @@ class Claims(Desk):
             "channel": claim.channel,
         }
         self._one_at_a_time(claim.unit)
+        if self.when_claimed is not None:
+            self.when_claimed()
+            self.when_claimed = None
         if _CLAIM.value(self._connection, row) is None:
             return self._stored(claim.id)
         self.unit = claim.unit

@@ -39,6 +39,8 @@ class Desk:
         self._made = 0
         self._held: dict[tuple[str, str], Any] = {}
         self.unit = unit
+        self.when_claimed: Callable[[], None] | None = None
+        """Waited for when the message is the only one of its unit, and before it is answered."""
 
     @property
     def hand(self) -> Hand:

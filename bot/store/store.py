@@ -1,14 +1,15 @@
 """The store: one transaction a message, and a book in it.
 
 On SQLite a lock lets one transaction in at a time. On PostgreSQL the messages of one unit wait for each
-other (see `claims`), and the loser of a race for a position in a ledger runs again on what the winner left.
+other (see `claims`), and the loser of a race for a position in a ledger runs again on what the winner left;
+of those that have waited, this process answers one at a time, as threads that reckon at once only take turns.
 """
 
 from __future__ import annotations
 
 import threading
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager, nullcontext
+from contextlib import ExitStack, contextmanager, nullcontext
 from typing import TypeVar
 
 from sqlalchemy import Connection, Engine
@@ -42,13 +43,17 @@ class Store:
         self._remembered = Remembered()
         self._kept: Connection | None = None
         self._many_writers = engine.dialect.name == "postgresql"
-        self._lock = nullcontext() if self._many_writers else _Turnstile(LOCK_WAIT_S)
+        one_by_one = _Turnstile(LOCK_WAIT_S)
+        self._lock = nullcontext() if self._many_writers else one_by_one
+        self._once_claimed = one_by_one if self._many_writers else nullcontext()
 
     @contextmanager
     def turn(self, unit: str = "") -> Iterator[Book]:
         """One transaction on the unit's book: committed when it is left normally, else undone."""
-        with self.connection() as connection:
-            yield Book(connection, unit, self._remembered)
+        with ExitStack() as when_done, self.connection() as connection:
+            book = Book(connection, unit, self._remembered)
+            book.when_claimed = lambda: when_done.enter_context(self._once_claimed)
+            yield book
 
     def transact(self, work: Callable[[Book], T], unit: str = "") -> T:
         """What `work` returns, once it is committed. StoreAwayError when the database could not."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import random
+import time
 from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 
@@ -157,3 +158,35 @@ def test_what_was_recorded_outlives_the_program(tmp_path: Path) -> None:
     with again.turn("ward") as book:
         assert [entry.payload for entry in book.entries(drain)] == [Line(level_ml=840)]
     again.close()
+
+
+def test_this_process_answers_one_message_at_a_time(store: Store) -> None:
+    at_work, most, done = 0, 0, list[str]()
+
+    def answer(number: int) -> None:
+        def work(book: Book) -> None:
+            nonlocal at_work, most
+            claimed(book, f"m{number}", unit=f"ward{number % 4}")
+            at_work += 1
+            most = max(most, at_work)
+            time.sleep(0.01)
+            at_work -= 1
+            done.append(f"m{number}")
+
+        store.transact(work)
+
+    with ThreadPoolExecutor(8) as pool:
+        list(pool.map(answer, range(12)))
+    assert most == 1
+    assert sorted(done) == sorted(f"m{number}" for number in range(12))
+
+
+def test_a_message_that_failed_lets_the_next_one_in(store: Store) -> None:
+    def fails(book: Book) -> None:
+        claimed(book)
+        raise RuntimeError
+
+    for _ in range(3):
+        with pytest.raises(RuntimeError):
+            store.transact(fails)
+    store.transact(claimed)
