@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import datetime
-from typing import Any
+from typing import Any, Protocol
 
 from sqlalchemy import (
     ColumnElement,
     Select,
+    String,
     and_,
     bindparam,
     case,
@@ -17,6 +17,7 @@ from sqlalchemy import (
     literal_column,
     or_,
     select,
+    type_coerce,
 )
 
 from bot.engine.entries import Correction, Entry, Left, Payload, Removed, Withdrawal
@@ -24,6 +25,7 @@ from bot.store.chain import START, link
 from bot.store.codec import decode, encode
 from bot.store.desk import Desk
 from bot.store.errors import LedgerError
+from bot.store.moments import moment_text
 from bot.store.remembered import Read
 from bot.store.statements import ONE, Statement, into
 from bot.store.tables import berths, drains, entries
@@ -59,12 +61,14 @@ _APPEND, _OPEN, _BERTH = into(entries), into(drains), into(berths)
 _TOLD, _NEWEST = "told", "newest"
 
 
-@dataclass(frozen=True, slots=True)
-class _Past:
-    """A drain of a bed as this message found it: when its last entry was entered, whether it is closed."""
+class _Past(Protocol):
+    """A drain of a bed as this message found it: its last entry, when that was entered (as it is stored: a
+    bed has many, and those texts sort as their moments do), and whether it is closed."""
 
     drain: str
-    newest: datetime | None
+    position: int | None
+    chain: str | None
+    newest: str | None
     closed: bool
 
 
@@ -139,22 +143,19 @@ class Ledgers(Desk):
         found = self._once(berths.name, bed, lambda: self._drains_of(bed))
         if since is None:
             return tuple(each.drain for each in found)
-        alive = {each.drain for each in found if self._is_alive(each, since)}
+        begin = moment_text(since)
+        alive = {each.drain for each in found if not each.closed or (each.newest or "") >= begin}
+        if self._hand is not None and self._hand.arrived >= since:
+            alive |= {each.drain for each in found if (_TOLD, each.drain) in self._held}
         if found and found[0].drain not in alive:
             alive |= {each.drain for each in found[:LOOKED_BACK_AT]}
         return tuple(each.drain for each in found if each.drain in alive)
 
     def _drains_of(self, bed: str) -> tuple[_Past, ...]:
-        rows = _OF_A_BED.rows(self._connection, {"of_unit": self.unit, "of_bed": bed})
+        rows: list[_Past] = _OF_A_BED.rows(self._connection, {"of_unit": self.unit, "of_bed": bed})
         if self._hand is not None:
             self._held |= {(_NEWEST, row.drain): row for row in rows}
-        return tuple(_Past(row.drain, row.entered, bool(row.closed)) for row in rows)
-
-    def _is_alive(self, past: _Past, since: datetime) -> bool:
-        """Whether it is not known to be closed, or something was told of it from then on, even just now."""
-        lately = past.newest is not None and past.newest >= since
-        told = (_TOLD, past.drain) in self._held and self.hand.arrived >= since
-        return lately or not past.closed or told
+        return tuple(rows)
 
     def unit_drains(self) -> tuple[str, ...]:
         """The unit's drains that are not known to be closed, in the order in which they were opened."""
@@ -306,7 +307,7 @@ def _of_a_bed() -> Select[Any]:
             drains.c.id.label("drain"),
             last.c.position,
             last.c.chain,
-            last.c.entered,
+            type_coerce(last.c.entered, String).label("newest"),
             closed.label("closed"),
         )
         .join(latest, latest.c.drain == drains.c.id)
