@@ -15,6 +15,10 @@ from .statements import Corrected, Statement, Unclear, Withdrawn
 ENTERED = frozenset({"entered", "put", "charted", "typed", "wrote", "recorded", "texted", "sent", "logged"})
 FAR_OVER = 10
 """A level so many times what follows was not mistyped for it."""
+FALSE = frozenset({"wrong", "incorrect", "error", "typo", "mistyped", "mistake", "off"})
+SAID_OF_IT = frozenset(
+    {"that", "it", "was", "is", "that's", "thats", "a", "an", "in", "the", "my", "ml", "."}
+)
 LINE_WORDS = frozenset({"level", "old"})
 
 
@@ -312,8 +316,16 @@ class Correction:
 
     def _wrong_without_right(self, made: Corrected) -> str:
         """ "bed 12 mark 1050 at 1900 - wrong bed": the slot that is wrong with no word of what is right."""
+        if made.level_ml is not None and self._ends_wrong():
+            return "level_ml"
         wrong = (("wrong bed", "to_bed"), ("wrong tube", "to_tube"))
         return next((slot for said, slot in wrong if said in self.said and getattr(made, slot) is None), "")
+
+    def _ends_wrong(self) -> bool:
+        """ "560 was wrong": the only number, and that it is wrong."""
+        only = self.nums.all
+        rest = [t.text for t in self.toks[only[-1].end :]] if len(only) == 1 else []
+        return bool(FALSE & set(rest)) and set(rest) <= FALSE | SAID_OF_IT
 
 
 def _may_be_retyped(item: Item, right: Item) -> bool:

@@ -11,6 +11,7 @@ from collections.abc import Iterator
 from .corrections import is_correction
 from .items import Item
 from .numbers import Toks, word
+from .polarity import turned
 
 STRONG = frozenset({",", ";", ".", "!", "but", "then"})
 OURS = frozenset(
@@ -71,10 +72,11 @@ REPAIR = "repair"
 
 def scoped(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces with claimed numbers, denied stretches and repairs marked as such."""
+    items = turned(items, toks)
     if not any(i.value in STARTS for i in items if i.role == "cue"):
         return items
     asks = _asks(items, toks)
-    found = _claimed(list(items))
+    found = _claimed(_without_remarks(list(items), toks))
     if not asks:
         found = _planned(found, toks)
         if not is_correction(tuple(found), toks):
@@ -143,7 +145,7 @@ def _planned(items: list[Item], toks: Toks) -> list[Item]:
         ahead |= cue.value == "ask" and cue.name in WAITING and k > 0 and _is_kind(items[k - 1], WISHED)
         if cue.role != "cue" or not (ahead or cue.value == "plan" or _is_wish(cue, toks)):
             continue
-        said = " ".join(word(toks, j) for j in range(cue.start, cue.end))
+        said = _said(cue, toks)
         if said in LIMITS:
             if k + 1 < len(items) and items[k + 1].role in SAYS:
                 items[k + 1] = items[k + 1].as_role("bad")
@@ -211,18 +213,43 @@ def _quiet(item: Item) -> bool:
     return item.role == "sep" or (item.role == "cue" and item.value in {"bed", "level", "word"})
 
 
+def _without_remarks(items: list[Item], toks: Toks) -> list[Item]:
+    """ "mark 560, that was ten minutes ago": when it was, and no correction of another line."""
+    for k in range(1, len(items) - 1):
+        item, before, after = items[k], items[k - 1], items[k + 1]
+        remark = _is_kind(item, {"corrected"}) and _said(item, toks) in REMARKING
+        timed = after.role == "time" or (after.role == "num" and after.at and bool(after.clocks))
+        if remark and before.role in {"num", "sep"} and timed and k + 2 == len(items):
+            items[k] = item._replace(value="filler", name="")
+    return items
+
+
+REMARKING = frozenset({"that was"})
 MENDING = frozenset({"correction", "make that", "scratch that", "strike that"})
 
 
 def _mends(item: Item, toks: Toks) -> bool:
-    return item.value == "kind" and " ".join(word(toks, j) for j in range(item.start, item.end)) in MENDING
+    return item.value == "kind" and _said(item, toks) in MENDING
+
+
+def _said(item: Item, toks: Toks) -> str:
+    return " ".join(word(toks, j) for j in range(item.start, item.end))
+
+
+def _is_of_two(items: list[Item], k: int, toks: Toks) -> bool:
+    """ "mark two fifteen actually two fifty": said of the number just before, of the same sort."""
+    if not 0 < k < len(items) - 1 or _said(items[k], toks) != "actually":
+        return False
+    before, after = items[k - 1], items[k + 1]
+    return before.role == after.role == "num" and before.lead == "level"
 
 
 def _repaired(items: list[Item], toks: Toks) -> Iterator[Item]:
     """ "bed twelve, no, thirteen": a word of repair with something before it and something after."""
     said = False
     for k, item in enumerate(items):
-        repairs = item.role == "cue" and (item.value in {"repair", "no"} or _mends(item, toks))
+        mends = _mends(item, toks) or _is_of_two(items, k, toks)
+        repairs = item.role == "cue" and (item.value in {"repair", "no"} or mends)
         if repairs and item.value == "no" and _answers(items, k):
             repairs = False
         if repairs and said and any(i.role in {"num", "bed", "time", "tube"} for i in items[k + 1 :]):

@@ -69,3 +69,40 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
 )
 def test_an_evening_message_that_is_not_sure_or_not_ours_tells_nothing(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 4 no tidling", "checked bed=4 tidaling=False"),
+        ("bed 4 not tidling", "checked bed=4 tidaling=False"),
+        ("bed 4 doesn't leak", "checked bed=4 air_leak=none"),
+        ("bed 4 no ongoing leak", "checked bed=4 air_leak=none"),
+        ("bed 4 no more bubbles", "checked bed=4 air_leak=none"),
+        ("bed 4 hasn't been tidaling since 6", "checked bed=4 tidaling=False"),
+        ("bed 4 no leak tidaling", "checked bed=4 air_leak=none tidaling=True"),
+        ("bed 4 no leak, tidaling", "checked bed=4 air_leak=none tidaling=True"),
+        ("bed 4 no leak or tidaling", "checked bed=4 air_leak=none; ask kind"),
+        ("bed 4 bubbling not present", "ask kind"),
+        ("bed 4 leak not seen", "ask kind"),
+        ("bed 4 can't see tidaling", "ask kind"),
+        ("bed 4 tidal no bubble no", "ask kind"),
+    ],
+)
+def test_a_sign_that_is_denied_is_never_read_as_present(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 7 mark 560 that was like 10 min ago", "mark bed=7 at=18:55 level_ml=560"),
+        ("bed 7 mark 560 that was at 1800", "mark bed=7 at=18:00 level_ml=560"),
+        ("bed 7 that was 590", "corrected bed=7 level_ml=590"),
+        ("bed 7 560 was wrong", "ask level_ml"),
+        ("bed 7 560 that was wrong, should be 590", "corrected bed=7 was_ml=560 level_ml=590"),
+        ("bed 1 mark 215 actually 250 at 1800", "ask level_ml"),
+    ],
+)
+def test_what_is_said_of_a_number_just_said_corrects_no_other_line(text: str, read: str) -> None:
+    assert reading(text) == read

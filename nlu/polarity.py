@@ -1,0 +1,106 @@
+"""Checks that are denied: "no ongoing leak", "isn't swinging", "bubbling not seen".
+
+The phrases of `patterns.checks` hold the usual ways to say no. Any other denial turns round the check right
+behind it where nothing else can be meant; else what was denied is asked, and never read as present.
+"""
+
+from __future__ import annotations
+
+from .items import Item
+from .numbers import Toks, word
+
+TURNED = {"leak": "none", "tidal": "no"}
+"""A sign, and what is told where there is none of it."""
+NONE = frozenset(TURNED.items())
+TURNING = frozenset(
+    {"no", "not", "no longer", "isn't", "is not", "isnt", "wasn't", "wasnt", "was not", "doesn't", "doesnt"}
+    | {"didn't", "didnt", "did not", "hasn't", "hasnt", "has not", "without", "not yet", "never", "not been"}
+)
+KEEPING = frozenset(
+    {"visible", "ongoing", "obvious", "active", "audible", "apparent", "current", "further", "new", "more"}
+    | {"significant", "evident", "detectable", "been", "definite", "clear", "real", "noted", "sign", "signs"}
+)
+"""What may stand between a denial and its sign without changing either."""
+STOPS = frozenset({",", ";", ".", "!", "but", "then", "and", "&", "also"})
+SHORT = frozenset({"n", "y"})
+DENIED = "denied"
+
+
+def turned(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """The pieces with every sign that is denied told as absent, or denied."""
+    if not any(_is_sign(i) for i in items):
+        return items
+    found = list(items)
+    for k, item in enumerate(items):
+        if _is_sign(item) and _is_present(item):
+            _turn(found, k, toks)
+        elif _is_sign(item) and _ends_denied(found, k):
+            found = [i.as_role(DENIED) if _is_sign(i) else i for i in found]
+    return tuple(found)
+
+
+def _turn(items: list[Item], k: int, toks: Toks) -> None:
+    before = [j for j in _clause_before(items, k) if not _keeps(items[j], toks)]
+    nearest = before[-1] if before else None
+    if nearest is not None and _is_denial(items[nearest]):
+        if _said(items[nearest], toks) in TURNING:
+            items[nearest] = items[nearest]._replace(value="filler")
+            items[k] = items[k]._replace(name=TURNED[items[k].value])
+        else:
+            items[k] = items[k].as_role(DENIED)
+    elif (
+        any(_is_denial(items[j]) for j in before)
+        or _is_other_half(items, k)
+        or _is_denied_after(items, k, toks)
+    ):
+        items[k] = items[k].as_role(DENIED)
+
+
+def _clause_before(items: list[Item], k: int) -> list[int]:
+    start = next((j + 1 for j in range(k - 1, -1, -1) if _is_stop(items[j])), 0)
+    return list(range(start, k))
+
+
+def _is_other_half(items: list[Item], k: int) -> bool:
+    """ "no leak or tidaling": none of either, or a swing?"""
+    if k < 2 or not (items[k - 1].role == "cue" and items[k - 1].value == "or"):
+        return False
+    return _is_sign(items[k - 2]) and (items[k - 2].value, items[k - 2].name) in NONE
+
+
+def _is_denied_after(items: list[Item], k: int, toks: Toks) -> bool:
+    """ "leak not seen", "leak n": the word behind it may say that it is not there."""
+    if k + 1 >= len(items) or items[k + 1].start != items[k].end:
+        return False
+    return _is_denial(items[k + 1]) or word(toks, items[k + 1].start) in SHORT
+
+
+def _ends_denied(items: list[Item], k: int) -> bool:
+    """ "tidal no bubble no": to which sign the first "no" belongs is not said."""
+    after = items[k + 1 :]
+    alone = bool(after) and _is_denial(after[0]) and (len(after) == 1 or _is_stop(after[1]))
+    return alone and any(_is_sign(i) for i in items[:k])
+
+
+def _is_sign(item: Item) -> bool:
+    return item.role == "cue" and item.value in TURNED
+
+
+def _is_present(item: Item) -> bool:
+    return (item.value, item.name) not in NONE
+
+
+def _is_denial(item: Item) -> bool:
+    return item.role == "cue" and item.value in {"no", "neg"}
+
+
+def _is_stop(item: Item) -> bool:
+    return item.role == "sep" and item.value in STOPS
+
+
+def _keeps(item: Item, toks: Toks) -> bool:
+    return item.role == "cue" and item.end - item.start == 1 and word(toks, item.start) in KEEPING
+
+
+def _said(item: Item, toks: Toks) -> str:
+    return " ".join(word(toks, j) for j in range(item.start, item.end))
