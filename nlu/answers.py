@@ -65,6 +65,8 @@ def answered(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement
         level_ml=nums[0].amount if nums else None,
         at=at.sure if at else None,
     )
+    if made.level_ml is not None and not told and cues(items, "mark_of_question"):
+        return Unclear(slot="level_ml", text=text, choices=(made.level_ml,), statement=made)
     if at is not None and at.sure is None:
         return Unclear(slot="at", text=text, choices=distinct(at.values or at.nearest), statement=made)
     return made

@@ -27,6 +27,8 @@ TAKEN = frozenset({"got", "gets", "collected", "emptied", "gushed", "poured", "o
 AUXILIARY = frozenset(
     {"is", "are", "was", "were", "does", "did", "do", "has", "have", "can", "could", "should"}
 )
+DONE = frozenset({"turned", "bathed", "fed", "seen", "up", "here"})
+"""What is done to a patient, and may be all that the time behind it is of."""
 HOUR = 2
 """Digits of an hour."""
 AMOUNTS = frozenset({"level", "volume", "output", "bad"})
@@ -39,6 +41,7 @@ def unexplained(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     yield from _doubted(items)
     yield from _elsewhere(items, toks)
     yield from _hours(items, toks)
+    yield from _timed_apart(items, toks)
     for clause in clauses(items):
         yield from _of_another(clause)
         yield from _ordered(clause)
@@ -129,6 +132,29 @@ def _elsewhere(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         told = any(i.role == "level" or _is_event(i) for i in of_bed)
         if not told and any(_is_strange(i, toks) for i in of_bed):
             yield "the event may be of somebody else"
+
+
+def _timed_apart(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "line 840, dr rounded at 1400", "840, turned 0600": the time may be of what was done then."""
+    for clause in list(clauses(items))[1:]:
+        times = [i for i in clause if i.role == "time" and i.lead not in {"since", "timeword"}]
+        told = any(i.role in {"bed", "tube", "check", *AMOUNTS} or _is_fact(i) for i in clause)
+        if not times or told:
+            continue
+        strange = any(_is_strange(i, toks) and i.end <= times[0].start for i in clause)
+        if strange or _said_before(times[0], toks) in DONE:
+            yield "the time may be of something else"
+
+
+def _is_fact(item: Item) -> bool:
+    return item.role == "cue" and item.value not in {"word", "filler", "about", "time", "timeword"}
+
+
+def _said_before(item: Item, toks: Toks) -> str:
+    k = item.start - 1
+    while word(toks, k) in {"at", "@", "around", "about"}:
+        k -= 1
+    return word(toks, k)
 
 
 def _hours(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:

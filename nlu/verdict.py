@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, fields, replace
 from datetime import datetime
+from itertools import pairwise
 from typing import Any
 
 from .statements import (
@@ -144,12 +145,19 @@ def choices_of(values: Iterable[Any]) -> tuple[str | int | datetime, ...]:
 
 
 def untimed_asked(outcome: Outcome, text: str) -> Outcome:
-    """The outcome, with a line of no time asked where another line of the same drain is unclear."""
+    """The outcome, with a line of no time asked where another of its drain, or the next one, is unclear."""
     unclear = [u.statement for u in outcome if isinstance(u, Unclear) and isinstance(u.statement, Mark)]
     doubtful = {(mark.bed, mark.tube) for mark in unclear}
+    doubted = {id(s) for s, after in pairwise(outcome) if _is_half_read(after)}
     return tuple(
         Unclear(slot="at", text=text, statement=s)
-        if isinstance(s, Mark) and s.at is None and (s.bed, s.tube) in doubtful
+        if isinstance(s, Mark) and s.at is None and ((s.bed, s.tube) in doubtful or id(s) in doubted)
         else s
         for s in outcome
     )
+
+
+def _is_half_read(said: Statement | Unclear) -> bool:
+    """ "420 6:3o": what could not be read may be the time of the line before it."""
+    mark = said.statement if isinstance(said, Unclear) else None
+    return isinstance(mark, Mark) and mark.level_ml is None

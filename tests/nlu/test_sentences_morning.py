@@ -217,3 +217,26 @@ def test_little_words_are_read_with_those_that_they_belong_to(text: str, read: s
 @pytest.mark.parametrize("text", ["22A 300 0600", "bed 22A 300 at 0600", "mark bed 22 300A", "bed 5 340a"])
 def test_a_letter_that_is_glued_to_a_number_is_never_dropped(text: str) -> None:
     assert reading(text, arrived=MORNING).startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 4 line 620, dr rounded at 0630", "ask at"),
+        ("bed 4 620, turned 0600", "ask level_ml"),
+        ("bed 4 620, pt vomited at 0530", "ask at"),
+        ("bed 4 620, read by amy at 0630", "mark bed=4 at=06:30 level_ml=620"),
+        ("bed 4 620. that's from 0630", "mark bed=4 at=06:30 level_ml=620"),
+        ("bed 4 620, pt comfortable, 0630", "mark bed=4 at=06:30 level_ml=620"),
+    ],
+)
+def test_a_time_is_of_the_line_unless_something_else_was_done_then(text: str, read: str) -> None:
+    assert reading(text, arrived=MORNING) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [("bed 4 620 6:3o", "ask at; ask level_ml"), ("620?", "ask level_ml"), ("620", "answered level_ml=620")],
+)
+def test_a_number_that_is_half_read_or_asked_is_never_taken(text: str, read: str) -> None:
+    assert reading(text, arrived=MORNING) == read
