@@ -69,7 +69,11 @@ def _is_other_half(items: list[Item], k: int) -> bool:
 
 
 def _is_denied_after(items: list[Item], k: int, toks: Toks) -> bool:
-    """ "leak not seen", "leak n": the word behind it may say that it is not there."""
+    """ "leak not seen", "leak n", "tidal +/-": what stands behind it may say that it is not there."""
+    if word(toks, items[k].end) == "+" and word(toks, items[k].end + 1) in {"/", "-"}:
+        return True
+    if word(toks, items[k].end) in {"/", "\u00b1"} and word(toks, items[k].end + 1) in {"", "-"}:
+        return True
     if k + 1 >= len(items) or items[k + 1].start != items[k].end:
         return False
     return _is_denial(items[k + 1]) or word(toks, items[k + 1].start) in SHORT

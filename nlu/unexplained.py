@@ -29,6 +29,8 @@ AUXILIARY = frozenset(
 )
 DONE = frozenset({"turned", "bathed", "fed", "seen", "up", "here"})
 """What is done to a patient, and may be all that the time behind it is of."""
+COLUMNS = 10
+"""A leak meter has fewer columns; common practice, no source."""
 HOUR = 2
 """Digits of an hour."""
 AMOUNTS = frozenset({"level", "volume", "output", "bad"})
@@ -50,6 +52,7 @@ def unexplained(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         yield from _fluid_amount(clause)
         yield from _verb(clause, toks)
         yield from _same_as(clause, toks)
+        yield from _columns(clause)
 
 
 def clauses(items: tuple[Item, ...]) -> Iterator[tuple[Item, ...]]:
@@ -203,6 +206,14 @@ def _verb(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         said = before.role == "tube" and word(toks, before.start) == "left" and before.end == item.start
         if said and item.role == "cue" and item.value == "word" and item.name not in SIDED | REMARKS:
             yield "left may be what the patient did"
+
+
+def _columns(clause: tuple[Item, ...]) -> Iterator[str]:
+    """ "bubbling chamber 2": which column bubbles is how large the leak is, and no level."""
+    for leak, item in pairwise(i for i in clause if not (i.role == "cue" and i.value == "canister")):
+        leaks = leak.role == "cue" and leak.value == "leak" and leak.name != "none"
+        if leaks and item.role == "level" and not item.unit and (item.amount or 0) <= COLUMNS:
+            yield "the number may be how large the leak is"
 
 
 def _same_as(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:

@@ -38,6 +38,9 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "dial set at", "dial set to", "suction regulator dial", "cont suction", "continuous suction",
         "low suction", "suction reading", "to suction at", "dry suction", "suction dial set to",
         "suction now", "suction now at", "suction remains at", "suction remains",
+        "(suction|sxn) (dial|gauge|regulator|) (reads|reading|shows|showing|says|sits|measures) (at|)",
+        "(gentle|gently|) (bubbling|bubbles|bubble) (in|on|at) (the|) suction (control|chamber|side|column)",
+        "suction (control|) (chamber|column) (is|) (gently|) (bubbling|bubbles)",
     ),
     "wall": (
         "wall", "wall suction", "wall vacuum", "vacuum", "regulator", "wall at", "wall suction at",

@@ -106,3 +106,27 @@ def test_a_sign_that_is_denied_is_never_read_as_present(text: str, read: str) ->
 )
 def test_what_is_said_of_a_number_just_said_corrects_no_other_line(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 4 suction reads 15", "checked bed=4 suction_cmh2o=15"),
+        ("bed 4 suction gauge shows 20", "checked bed=4 suction_cmh2o=20"),
+        ("bed 4 suction reads 300", "ask level_ml"),
+        ("bed 4 gentle bubbling on suction side 20", "checked bed=4 suction_cmh2o=20"),
+        ("bed 4 suction chamber bubbling gently", "ask kind"),
+        ("bed 4 bubbling chamber 2", "checked bed=4 air_leak=present; ask level_ml"),
+        ("bed 4 tidal +/-", "ask kind"),
+        ("bed 4 tidal volume 420", ""),
+    ],
+)
+def test_a_number_and_a_bubble_are_of_the_part_that_is_named(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text", ["bed 4 ct was pulled back 2cm by md 1800", "bed 4 pulled the tube back 1800"]
+)
+def test_a_tube_that_was_pulled_back_is_not_out(text: str) -> None:
+    assert "removed" not in reading(text)
