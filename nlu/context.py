@@ -11,6 +11,7 @@ from collections.abc import Iterator
 from .items import Item
 from .numbers import Toks, word
 from .patterns.leads import MANY_LINES
+from .runs import paired
 
 BEFORE = frozenset({"was", "from", "previously", "previous", "prev", "prior", "before", "last", "old"})
 CLIMBS = frozenset({"went", "gone", "up", "rose", "risen", "climbed", "increased", "moved", "jumped"})
@@ -22,7 +23,7 @@ CONTEXT = "context"
 
 def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces, with numbers of no role of their own marked so, and beds in a row taken as beds."""
-    found = list(items)
+    found = list(paired(items))
     for k, item in enumerate(found):
         if item.role == "num" and item.amount is not None:
             if _in_brackets(item, toks) or _is_rise(found, k, toks) or _is_start(found, k, toks):

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from datetime import datetime
 
+from .context import in_context
 from .cutting import cuts
 from .items import Item
 from .judging import standing
@@ -32,7 +33,7 @@ def _lines(read: Read, ways: list[tuple[Item, ...]], arrived: datetime, voice: b
         yield f"cue {cue.label}{':' + cue.value if cue.value else ''} {_said(read, cue.start, cue.end)}"
     for number, way in enumerate(ways, 1):
         yield f"way {number}: " + " | ".join(_piece(read, item) for item in way)
-        found, overfull = assignments(scoped(way, read.tokens), arrived)
+        found, overfull = assignments(in_context(scoped(way, read.tokens), read.tokens), arrived)
         for items in found:
             drafts = gathered(items)
             unread = [*cuts(items, read.tokens, voice), *leftovers(items, read.tokens, voice=voice)]

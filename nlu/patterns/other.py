@@ -112,7 +112,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "(all|thats|that's|looks|is that) right",
         "(set|stood|put|sat|propped|hung|hooked|taped|turned|laid|plugged|sits|stands|hangs) (it|him|her|) "
         "back (up|upright|in place|where it was|on its base|on the floor|on the hook|on the bed|)",
-        "any (more|longer)", "anymore",
+        "any (more|longer)", "anymore", "one more", "hrly", "hrlies", "qh",
         "out of (bed|the bed|chair|the chair|room|isolation)", "(taking|took|take|taken) over", "over to",
         "(to|till|until|til|up to) now",
         "dropped (off|to|from|by|in|a)", "(back|put back|got back) together",

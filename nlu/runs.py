@@ -1,0 +1,80 @@
+"""Catch-up lists with nothing between their pairs: "6 2200 300 2300 340"."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from .items import Item
+
+FEWEST = 4
+"""Numbers of two pairs: one pair needs nothing between it and the next."""
+FULL = 4
+"""Digits of a full clock time."""
+MINUTES = 24 * 60
+LONGEST_GAP = 12 * 60
+"""Minutes between two lines of one list."""
+
+
+def paired(items: tuple[Item, ...]) -> tuple[Item, ...]:
+    """The pieces with a comma between the pairs of such a list, where only one way to pair them stands."""
+    starts = {start for run in _runs(items) for start in _pairs(run)}
+    if not starts:
+        return items
+    found: list[Item] = []
+    for item in items:
+        if item.start in starts and item.role in {"num", "time"}:
+            found.append(Item("sep", item.start, item.start, ","))
+        found.append(item)
+    return tuple(found)
+
+
+def _runs(items: tuple[Item, ...]) -> Iterator[list[Item]]:
+    """Bare numbers right behind each other."""
+    run: list[Item] = []
+    for item in items:
+        plain = not (item.unit or item.lead or item.link or item.at)
+        if plain and (item.role == "num" or (item.role == "time" and _is_time(item))):
+            run.append(item)
+            continue
+        yield run
+        run = []
+    yield run
+
+
+def _pairs(run: list[Item]) -> list[int]:
+    """Where each pair but the first begins; none where the numbers can be paired in two ways, or in none."""
+    ways = [way for first in (0, 1) for way in (_list(run[first:], 0), _list(run[first:], 1)) if way]
+    if len(ways) != 1 or (len(ways[0]) < len(run) and run[0].label is None):
+        return []
+    return [item.start for item in ways[0][2::2]]
+
+
+def _list(run: list[Item], clock: int) -> list[Item]:
+    """The run, if it is pairs of which that one is the clock time; else nothing."""
+    if len(run) < FEWEST or len(run) % 2:
+        return []
+    times, levels = run[clock::2], run[1 - clock :: 2]
+    if not all(map(_is_time, times)) or any(map(_is_time, levels)):
+        return []
+    amounts = [item.amount for item in levels if item.amount is not None]
+    if len(amounts) < len(levels) or amounts != sorted(amounts):
+        return []
+    return run if _ascend([_minute(item) for item in times]) else []
+
+
+def _is_time(item: Item) -> bool:
+    if item.role == "time":
+        return len(item.clocks) == 1 and item.clocks[0].style == "24" and item.clocks[0].day is None
+    return len(item.digits) == FULL and item.clocklike
+
+
+def _minute(item: Item) -> int:
+    if item.role == "time":
+        return item.clocks[0].hour * 60 + item.clocks[0].minute
+    return int(item.digits[:2]) * 60 + int(item.digits[2:])
+
+
+def _ascend(minutes: list[int]) -> bool:
+    gaps = [(later - earlier) % MINUTES for earlier, later in pairwise(minutes)]
+    return all(0 < gap <= LONGEST_GAP for gap in gaps) and sum(gaps) < MINUTES
