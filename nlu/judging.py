@@ -93,6 +93,8 @@ def _faults(draft: Draft) -> list[str]:
         found.append("a time with nothing said of it")
     if draft.kind == "moved" and draft.to_bed is None:
         found.append("no bed to move to")
+    if draft.since is not None and draft.time is not None and draft.checks:
+        found.append("a time, and a time since which")
     if draft.since is not None and draft.level is not None:
         found.append("a line has a time, and not a time since which")
     if draft.final is not None and not draft.kind:

@@ -51,6 +51,7 @@ LIMITS = frozenset(
         "max",
     }
 )
+BEHIND = frozenset({"maximum", "minimum", "max"})
 STARTS = frozenset({"other", "plan", "neg", "repair", "no", "kind", "span"})
 WAITING = frozenset({"due", "open"})
 """What is asked by these words alone; behind an event they say that it lies ahead: "canister change due"."""
@@ -147,8 +148,12 @@ def _planned(items: list[Item], toks: Toks) -> list[Item]:
             continue
         said = _said(cue, toks)
         if said in LIMITS:
-            if k + 1 < len(items) and items[k + 1].role in SAYS:
-                items[k + 1] = items[k + 1].as_role("bad")
+            behind = k + 1 < len(items) and items[k + 1].role in SAYS
+            limited = k + 1 if behind else k - 1  # "max 340", "340 max"
+            if behind or (said in BEHIND and k > 0 and items[k - 1].end == cue.start):
+                items[limited] = (
+                    items[limited].as_role("bad") if items[limited].role in SAYS else items[limited]
+                )
             continue
         start = next((j + 1 for j in range(k, -1, -1) if _is_break(items[j])), 0)
         _deny(items, start, _clause_end(items, k), CLAIMED if said in GOALS else DENIED, planned=True)

@@ -44,6 +44,7 @@ def unexplained(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     yield from _elsewhere(items, toks)
     yield from _hours(items, toks)
     yield from _timed_apart(items, toks)
+    yield from _summed(items)
     for clause in clauses(items):
         yield from _of_another(clause)
         yield from _ordered(clause)
@@ -137,6 +138,12 @@ def _elsewhere(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "the event may be of somebody else"
 
 
+def _summed(items: tuple[Item, ...]) -> Iterator[str]:
+    """ "6 total 7-7": behind the word for a sum stands no bed, where a bare number may be the bed."""
+    led = any(i.role == "bed" and i.lead == "output" for i in items)
+    yield from ("the bare number may be the bed" for i in items if led and i.role == "level" and not i.lead)
+
+
 def _timed_apart(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "line 840, dr rounded at 1400", "840, turned 0600": the time may be of what was done then."""
     for clause in list(clauses(items))[1:]:
@@ -181,6 +188,8 @@ def _unread(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         yield "what was got may be an amount"
     if any(word(toks, i.start - 1) in {"+", "plus"} for i in bare):
         yield "a plus says how much more"
+    if any(word(toks, i.start - 1) == "#" for i in clause if i.role == "level" and not i.unit):
+        yield "which of several, and no level"
     if bare and any(i.role == "cue" and i.value == "neg" and i.start > bare[0].start for i in clause):
         yield "something of the number is denied"
     if not bare or named:

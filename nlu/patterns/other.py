@@ -7,10 +7,14 @@ from .nouns import BE, THE, TUBE
 # fmt: off
 
 OTHER: dict[str, tuple[str, ...]] = {
-    "other": (
-        "tidal volume", "(pulled|drawn|slid|slipped|withdrawn|backed) back", "backed out",
+    "word": (
+        "(pulled|drawn|slid|slipped|withdrawn|backed) back", "backed out",
         f"{TUBE} {BE} (just|) (pulled|drawn|slid|slipped|withdrawn|backed) back",
         f"(pulled|drawn|slid|withdrawn|backed) {THE} {TUBE} back",
+        f"{TUBE} {BE} (coming|come|came|pulled|slid|slipped|) out (a bit|a little|slightly|partly|some)",
+    ),
+    "other": (
+        "tidal volume",
         "(chest tube|tube|drain|ct|hospital|picc|line) day", "day #", "post-op day", "post op day",
         "postop day", "pod", "day number",
         "urine", "foley", "urine output", "uop", "u/o", "uo", "void", "voided", "urinary", "jp", "jp drain",

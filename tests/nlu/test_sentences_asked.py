@@ -124,3 +124,8 @@ def test_what_is_not_ours_not_so_planned_or_asked_is_never_a_mark(text: str, rea
 )
 def test_an_amount_over_a_length_of_time_is_no_level(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize("text", ["6 total 7-7", "6 340 max", "mark 6 340 minimum", "bed 6 max 340"])
+def test_a_limit_and_a_sum_are_no_line(text: str) -> None:
+    assert reading(text) == "ask level_ml"
