@@ -31,6 +31,9 @@ DONE = frozenset({"turned", "bathed", "fed", "seen", "up", "here"})
 """What is done to a patient, and may be all that the time behind it is of."""
 COLUMNS = 10
 """A leak meter has fewer columns; common practice, no source."""
+EVERY = frozenset({"all", "both", "each", "everyone"})
+PAIR = 2
+"""Words of a time that is typed with a space: 9 14."""
 HOUR = 2
 """Digits of an hour."""
 AMOUNTS = frozenset({"level", "volume", "output", "bad"})
@@ -45,6 +48,7 @@ def unexplained(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     yield from _hours(items, toks)
     yield from _timed_apart(items, toks)
     yield from _summed(items)
+    yield from _ranges(items, toks)
     for clause in clauses(items):
         yield from _of_another(clause)
         yield from _ordered(clause)
@@ -136,6 +140,18 @@ def _elsewhere(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         told = any(i.role == "level" or _is_event(i) for i in of_bed)
         if not told and any(_is_strange(i, toks) for i in of_bed):
             yield "the event may be of somebody else"
+
+
+def _ranges(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "beds 2 to 4 no leak", "2 9 14 all same": several beds, and no move and no time."""
+    moved = any(i.role == "cue" and i.value == "kind" for i in items)
+    for item in items:
+        if item.role == "bed" and item.link == "to" and not moved and "beds" in toks.said:
+            yield "a range of beds"
+        spaced = item.role == "time" and item.end - item.start == PAIR and toks[item.start].is_digits
+        bare = spaced and toks[item.end - 1].is_digits and not (item.at or item.lead)
+        if bare and EVERY & set(toks.said):
+            yield "the numbers may be beds"
 
 
 def _summed(items: tuple[Item, ...]) -> Iterator[str]:

@@ -129,3 +129,8 @@ def test_an_amount_over_a_length_of_time_is_no_level(text: str, read: str) -> No
 @pytest.mark.parametrize("text", ["6 total 7-7", "6 340 max", "mark 6 340 minimum", "bed 6 max 340"])
 def test_a_limit_and_a_sum_are_no_line(text: str) -> None:
     assert reading(text) == "ask level_ml"
+
+
+@pytest.mark.parametrize("text", ["2 9 14 all same", "beds 2 to 4 no leak", "14 box #2 up at 1830 old 2040"])
+def test_several_beds_are_no_time_and_no_move_and_the_second_no_level(text: str) -> None:
+    assert reading(text).startswith("ask ")
