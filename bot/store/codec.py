@@ -11,7 +11,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import MISSING, Field, fields
 from datetime import datetime
 from enum import StrEnum
-from functools import cache, lru_cache
+from functools import lru_cache
 from types import UnionType
 from typing import Any, Literal, TypeVar, Union, get_args, get_origin, get_type_hints
 
@@ -68,15 +68,9 @@ def _given(field: Field[Any], held: Mapping[str, object]) -> bool:
 
 
 def _read(cls: Any, field: Field[Any], held: Mapping[str, object]) -> object:
-    return _reader(_hints(cls)[field.name])(held[field.name])
+    return _READERS[cls][field.name](held[field.name])
 
 
-@cache
-def _hints(cls: Any) -> dict[str, Any]:
-    return get_type_hints(cls)
-
-
-@cache
 def _reader(hint: Any) -> Callable[[object], object]:
     """What turns a JSON value into a field of this type, or raises TypeError or ValueError."""
     origin, args = get_origin(hint), get_args(hint)
@@ -105,3 +99,10 @@ def _exactly(cls: type[T], value: object) -> T:
     if type(value) is not cls:
         raise TypeError(f"{value!r} is not {cls.__name__}")
     return value
+
+
+_READERS: Mapping[type[Payload], Mapping[str, Callable[[object], object]]] = {
+    cls: {name: _reader(hint) for name, hint in get_type_hints(cls).items() if name != "kind"}
+    for cls in KINDS.values()
+}
+"""How each field of each kind is read, known from the start: it must not hang on who asks first."""
