@@ -6,7 +6,7 @@ kept as `context` and given no role. Called by `read` once what is not ours is s
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from .items import Item
 from .numbers import Toks, word
@@ -17,7 +17,12 @@ BEFORE = frozenset({"was", "from", "previously", "previous", "prev", "prior", "b
 CLIMBS = frozenset({"went", "gone", "up", "rose", "risen", "climbed", "increased", "moved", "jumped"})
 ASKING = frozenset({"when", "who", "which", "where", "why", "how", "what"})
 OF_BEDS = frozenset({"same", "ask"})
+HOURLY = frozenset({"hrly", "hourly", "hrlies", "hourlies"})
+HHMM = 4
+"""Digits of a full clock time."""
 STOPS = frozenset({",", "and", "&", "+", "/"})
+BESIDE_AGAIN = frozenset({"filler", "question", "ask", "bed", "mark_of_question", "repair", "no", "okay"})
+"""With these alone, "again" asks to say it once more."""
 CONTEXT = "context"
 
 
@@ -26,12 +31,17 @@ def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     found = list(paired(items))
     for k, item in enumerate(found):
         if item.role == "num" and item.amount is not None:
-            if _in_brackets(item, toks) or _is_rise(found, k, toks) or _is_start(found, k, toks):
+            if (
+                _in_brackets(item, toks)
+                or _is_rise(found, k, toks)
+                or _is_start(found, k, toks)
+                or _is_of_one_hour(found, k, toks)
+            ):
                 found[k] = item.as_role(CONTEXT)
             elif _is_of_fluid_over_time(found, k):
                 found[k] = item._replace(lead="amount")
     found = [_last_lines(item, k, found, toks) for k, item in enumerate(found)]
-    found = list(_not_asking(found, toks))
+    found = list(_told_again(_not_asking(found, toks), toks))
     return tuple(_as_right_value(_beds_in_a_row(found), toks))
 
 
@@ -50,6 +60,15 @@ def _not_asking(items: list[Item], toks: Toks) -> Iterator[Item]:
         asks = item.role == "cue" and item.value == "question" and word(toks, item.start) in ASKING
         yield item._replace(value="word", name="when") if asks and told else item
         told = (told or _tells(item)) and item.role != "sep"
+
+
+def _told_again(items: Iterable[Item], toks: Toks) -> Iterator[Item]:
+    """ "9 clamped again": beside what happened or was not understood, such a word asks nothing."""
+    found = list(items)
+    told = any(i.role == "cue" and i.value not in BESIDE_AGAIN for i in found)
+    for item in found:
+        lone = item.name == "repeat" and item.end - item.start == 1 and word(toks, item.start) == "again"
+        yield item._replace(value="word", name="again") if lone and told else item
 
 
 def _tells(item: Item) -> bool:
@@ -100,6 +119,14 @@ def _is_of_fluid_over_time(items: list[Item], k: int) -> bool:
     if item.lead or item.unit not in {"ml", "litre"} or not after or after[0].value != "fluid":
         return False
     return any(i.role == "cue" and i.value in {"span", "window"} for i in after)
+
+
+def _is_of_one_hour(items: list[Item], k: int, toks: Toks) -> bool:
+    """ "mark 915 hrly 110": how much came in the hour, beside the level that has a cue of its own."""
+    item = items[k]
+    led = any(i.role == "num" and i.lead in {"level", "levelat"} for i in items if i is not item)
+    bare = not (item.lead or (item.clocklike and len(item.digits) == HHMM))
+    return led and bare and word(toks, item.start - 1) in HOURLY
 
 
 def _next_amount(items: list[Item], k: int) -> Item | None:

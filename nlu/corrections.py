@@ -1,4 +1,4 @@
-"""Corrections and withdrawals: which line was wrong, and what is right."""
+"""Corrections: which line was wrong, and what is right."""
 
 from __future__ import annotations
 
@@ -6,13 +6,17 @@ from dataclasses import replace
 from datetime import datetime
 
 from .items import RECENT, Item
-from .labels import tube_name
 from .moments import LIST_REACH, since
 from .numbers import Toks, word
 from .sides import TOWARD, TURNS, Sides
-from .statements import Corrected, Statement, Unclear, Withdrawn
+from .statements import Corrected, Statement, Unclear
 
-ENTERED = frozenset({"entered", "put", "charted", "typed", "wrote", "recorded", "texted", "sent", "logged"})
+ENTERED = frozenset(
+    {"entered", "put", "charted", "typed", "wrote", "recorded", "texted", "sent", "logged"}
+) | {"said"}
+BUT_IT = frozenset({"it's", "its", "it", "that's", "thats", "really", "actually", "meant", "is", "was"})
+BUT_REACH = 4
+"""How many words behind "but" the right value comes."""
 FAR_OVER = 10
 """A level so many times what follows was not mistyped for it."""
 FALSE = frozenset({"wrong", "incorrect", "error", "typo", "mistyped", "mistake", "off"})
@@ -24,11 +28,32 @@ LINE_WORDS = frozenset({"level", "old"})
 
 def is_correction(items: tuple[Item, ...], toks: Toks) -> bool:
     """Whether a correction is said anywhere."""
-    if _is_not_but(items) or _rebedded(items, toks):
+    if _is_not_but(items) or _rebedded(items, toks) or turn_behind(items, toks):
         return True
     if any(i.role == "cue" and i.value == "kind" and i.name == "corrected" for i in items):
         return not _is_unread(items)
     return any(i.role == "cue" and i.value == "neg" and _is_between(items, k) for k, i in enumerate(items))
+
+
+def turn_behind(items: tuple[Item, ...], toks: Toks) -> int:
+    """ "i put bed 8 260 but its 206": where it turns from what was entered to what is right, or nought."""
+    said = [t.text for t in toks]
+    turn = next((k for k, w in enumerate(said) if w == "but" and set(said[k + 1 : k + 3]) & BUT_IT), 0)
+    before = [i for i in items if i.role == "num" and i.end <= turn]
+    after = [i for i in items if i.role == "num" and i.start > turn]
+    placed = len(before) > (not any(i.role == "bed" for i in items))
+    told = placed and len(after) == 1 and after[0].start <= turn + BUT_REACH
+    return turn if told and ENTERED & set(said[:turn]) else 0
+
+
+def without_told(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """The pieces of a correction without the words that only say that something was entered."""
+    turn = turn_behind(items, toks)
+    return tuple(
+        i
+        for i in items
+        if i.value != "word" or not (word(toks, i.start) in ENTERED or (turn and i.start == turn))
+    )
 
 
 def _is_unread(items: tuple[Item, ...]) -> bool:
@@ -84,11 +109,6 @@ def _is_told_of(bed: Item, toks: Toks) -> bool:
     return word(toks, k) in {"was", "is", "belongs", "belonged"}
 
 
-def is_withdrawal(items: tuple[Item, ...]) -> bool:
-    """Whether a line or message is taken back."""
-    return any(i.role == "cue" and i.value == "kind" and i.name == "withdrawn" for i in items)
-
-
 class Correction:
     """Sorts the pieces of a correction by side."""
 
@@ -104,10 +124,12 @@ class Correction:
         self.odd = self.doubted = False
         self.named_beds = any(i.role == "bed" for i in items)
         self.meant: Item | None = None
+        self.turn = turn_behind(items, toks)
 
     def read(self, phrase: dict[int, str]) -> list[Statement | Unclear]:
         """The correction, or the question about it."""
         for k, item in enumerate(self.items):
+            self.turned |= 0 < self.turn < item.start
             nxt = self.items[k + 1] if k + 1 < len(self.items) else None
             self._piece(item, nxt, phrase)
         if _ends_open(self.items, phrase) or self.said.endswith(" to"):
@@ -186,7 +208,8 @@ class Correction:
     def _is_entered(self, item: Item) -> bool:
         """ "entered 1050 on 12": the value that was told."""
         before = {word(self.toks, item.start - 1), word(self.toks, item.start - 2)}
-        return bool(before & ENTERED) and item.amount is not None and not (self.turned or item.at)
+        told = bool(before & ENTERED) or (item.start < self.turn and bool(self.beds.all))
+        return told and item.amount is not None and not (self.turned or item.at)
 
     def _is_line_of_pair(self, item: Item) -> bool:
         """ "change left to right for 12 1900": both tubes are said, and the number is the line's time."""
@@ -202,7 +225,7 @@ class Correction:
 
     def _names_its_line(self, item: Item) -> bool:
         """ "correct bed 12 1900 to 1005": a bare clock time before what is right is the time of the line."""
-        if item.lead or self.turned or self.negated or self.times.all:
+        if item.lead or self.turned or self.negated or self.times.all or self._is_retyped_level(item):
             return False
         later = [i for i in self.items if i.start > item.start]
         right = next((i for i in later if i.role == "num"), None)
@@ -214,6 +237,13 @@ class Correction:
             return False
         self.doubted |= _may_be_retyped(item, right)
         return True
+
+    def _is_retyped_level(self, item: Item) -> bool:
+        """ "my 455 should be 445": three digits for three digits, of which neither begins a full hour."""
+        right = next((i for i in self.items if i.start > item.start and i.role == "num"), None)
+        both = [i for i in (item, right) if i is not None and not i.lead and i.amount and len(i.digits) == 3]
+        alone = not any(i.role == "time" for i in self.items)
+        return alone and len(both) == 2 and not any(i.digits[0] == "0" or i.digits[1:] == "00" for i in both)
 
     def _may_be_right_bed(self, item: Item) -> bool:
         """ "entered 1050 on 12, meant 13": behind a bed, and itself a bed of the unit."""
@@ -338,37 +368,3 @@ def _ends_open(items: tuple[Item, ...], phrase: dict[int, str]) -> bool:
     """ "correct 1200 to": the right value never came."""
     last = phrase.get(items[-1].start, "")
     return last.endswith("to") or (last in TURNS and len(items) > 1)
-
-
-def _may_be_level(item: Item, items: tuple[Item, ...], arrived: datetime) -> bool:
-    """ "disregard 1050": the level of the line, or its time; a full hour or a recent one is the time."""
-    if item.role == "time" or item.lead in {"at", "timeword"} or item.within(RECENT, arrived):
-        return False
-    after = next((i for i in items if i.start >= item.end), None)
-    line = after is not None and after.role == "cue" and after.value in LINE_WORDS
-    return not line and not item.digits.startswith("0") and all(c.minute for c in item.clocks)
-
-
-def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement | Unclear:
-    """What is taken back: the last message, or the line of that bed and time."""
-    beds = list(dict.fromkeys(i.label for i in items if i.role == "bed"))
-    tubes = [i.name for i in items if i.role == "tube"]
-    times = [
-        i
-        for i in items
-        if i.role == "time" or (i.role == "num" and i.clocklike and i.within(LIST_REACH, arrived))
-    ]
-    nums = [i for i in items if i.role == "num" and i not in times]
-    if not beds and len(nums) == 1 and nums[0].label is not None:
-        beds, nums = [nums[0].label], []
-    made = Withdrawn(bed=beds[0] if beds else None, tube=tube_name(tubes) if tubes else None)
-    if len(beds) > 1 or any(i.role == "bed" and not i.known for i in items):
-        return Unclear(slot="bed", text=text, choices=tuple(b for b in beds if b), statement=made)
-    if len(times) > 1 or nums or any(_may_be_level(i, items, arrived) for i in times):
-        return Unclear(slot="at", text=text, statement=made)
-    if times:
-        found = times[0].when(arrived, LIST_REACH)
-        if found.sure is None:
-            return Unclear(slot="at", text=text, choices=found.values or found.nearest, statement=made)
-        return Withdrawn(bed=made.bed, tube=made.tube, at=found.sure)
-    return made

@@ -290,7 +290,7 @@ class Gathering:
             draft.checks[slot] = min(old, item, key=lambda i: FLUIDS.index(i.value))
             return
         if slot == "suction" and old is not None and old.value == "waterseal":
-            old = None
+            draft, old = (self.open() if draft.time else draft), None
         if old is not None and (old.value, old.figure) != (item.value, item.figure):
             draft.clash(slot, old, item)
         draft.checks[slot] = item
@@ -368,7 +368,8 @@ class Gathering:
     def _what(self, item: Item) -> None:
         """One more incident; one that comes after the time of another has its own."""
         draft = self.now
-        if draft.whats and (draft.time is not None or item.name in {"unclamped", "suction_on"}):
+        told = draft.whats or (item.name == "suction_on" and "suction" in draft.checks)
+        if told and (draft.time is not None or item.name in {"unclamped", "suction_on"}):
             draft = self.open()
         draft.whats.append(item)
 

@@ -15,6 +15,8 @@ from .moments import LIST_REACH, REACH, since, soon
 
 NO_LEVEL = frozenset({"moved", "away", "back", "left"})
 NAMED = frozenset({"new", "opens", "inside"})
+FULL_HOUR = 4
+"""Digits of an hour and its minutes."""
 PLAIN_TIME = frozenset({"placed", "exchanged", "removed"})
 
 
@@ -197,10 +199,21 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
         )
         near = _near(level, arrived) or (level.lead == "at" and level.within(NEAR, arrived))
         return ["a lone number that is a time within the hour"] if at and near else []
+    if _is_at_level(level, time, arrived):
+        return ["the level could be the time, and the time the level"]
     led = level.lead in {"level", "levelat"} and time.start > level.start and time.at
     if led or time.sure_time or time.within(RECENT, arrived):
         return []
     return ["the level could be the time"] if _near(level, arrived) else []
+
+
+def _is_at_level(level: Item, time: Item, arrived: datetime) -> bool:
+    """ "1630 at 455": a clock time of the last hours, and what stands "at" it is no fresher one."""
+    if level.lead or len(level.digits) != FULL_HOUR or not level.clocklike:
+        return False
+    short = time.lead == "at" and len(time.digits) == FULL_HOUR - 1 and not time.digits.startswith("0")
+    plain = short and time.start > level.start and not any(c.sure or c.colon for c in time.clocks)
+    return plain and level.within(2 * RECENT, arrived) and not time.within(NEAR, arrived)
 
 
 def _either_is_bed(draft: Draft, level: Item) -> bool:

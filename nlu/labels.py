@@ -224,7 +224,7 @@ def tube_label(toks: Toks, i: int) -> tuple[int, str] | None:
     if word(toks, i) == "#":
         i += 1
     text = word(toks, i)
-    if len(text) == 1 and text.isalpha() and text not in {"o", "l", "r", "x"}:
+    if len(text) == 1 and text.isalpha() and text not in {"o", "l", "r", "x", "y"}:
         if text == "a" and not _ends_name(toks, i + 1):
             return None
         return i + 1, text.upper()

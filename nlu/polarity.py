@@ -22,16 +22,21 @@ KEEPING = frozenset(
 )
 """What may stand between a denial and its sign without changing either."""
 STOPS = frozenset({",", ";", ".", "!", "but", "then", "and", "&", "also"})
+PAST = frozenset({"was", "were", "from", "previously", "been"})
+PRESENT = frozenset({"now", "to"})
+"""Before the look of the fluid: what it was, and what it is."""
 SHORT = frozenset({"n", "y"})
 DENIED = "denied"
 
 
 def turned(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces with every sign that is denied told as absent, or denied."""
-    if not any(_is_sign(i) for i in items):
+    if not any(_is_sign(i) or _is_fluid(i) for i in items):
         return items
     found = list(items)
     for k, item in enumerate(items):
+        if _is_fluid(item):
+            _colour(found, k, toks)
         if _is_sign(item) and _is_present(item):
             _turn(found, k, toks)
         elif _is_sign(item) and _ends_denied(found, k):
@@ -54,6 +59,18 @@ def _turn(items: list[Item], k: int, toks: Toks) -> None:
         or _is_denied_after(items, k, toks)
     ):
         items[k] = items[k].as_role(DENIED)
+
+
+def _colour(items: list[Item], k: int, toks: Toks) -> None:
+    """ "not bloody" is asked; in "was bloody, now serous" only what it is now is told."""
+    before = [j for j in _clause_before(items, k) if not _keeps(items[j], toks)]
+    denial = items[before[-1]] if before else None  # "no blood" is no finding, and settled elsewhere
+    if denial is not None and denial.value == "neg" and _said(denial, toks) in TURNING:
+        items[k] = items[k].as_role(DENIED)
+        return
+    past = word(toks, items[k].start - 1) in PAST
+    if past and any(_is_fluid(i) and word(toks, i.start - 1) in PRESENT for i in items[k + 1 :]):
+        items[k] = items[k]._replace(value="filler")
 
 
 def _clause_before(items: list[Item], k: int) -> list[int]:
@@ -88,6 +105,10 @@ def _ends_denied(items: list[Item], k: int) -> bool:
 
 def _is_sign(item: Item) -> bool:
     return item.role == "cue" and item.value in TURNED
+
+
+def _is_fluid(item: Item) -> bool:
+    return item.role == "cue" and item.value == "fluid"
 
 
 def _is_present(item: Item) -> bool:

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import datetime, time
 from typing import Literal, NamedTuple
 
-from . import answers, corrections, hypotheses, queries
+from . import answers, corrections, hypotheses, queries, withdrawals
 from .bridging import bridged
 from .building import Builder
 from .context import in_context
@@ -176,16 +176,17 @@ class Sentence:
         items = self.items
         if is_greeting(self.read.tokens):
             return told()
-        if corrections.is_withdrawal(items):
+        if withdrawals.is_withdrawal(items):
             if any(i.role == "num" and i.lead in {"level", "levelat"} for i in items):
                 return told(Unclear(slot="kind", text=self.text))
-            return self._rated(self._for_a_bed([corrections.withdrawn(items, self.ward.arrived, self.text)]))
+            return self._rated(self._for_a_bed([withdrawals.withdrawn(items, self.ward.arrived, self.text)]))
         if self._is_bare_correct():
             beds = [i.label for i in self._labelled() if i.role == "bed"]
             return told(Answered(answer="yes", bed=beds[0] if beds else None))
         chosen = answers.cues(items, "choice") and not any(i.role in {"bed", "time"} for i in items)
         if not chosen and corrections.is_correction(items, self.read.tokens):
-            return self._rated(self._for_a_bed(self._corrected()))
+            read = corrections.without_told(items, self.read.tokens)
+            return told(*self._for_a_bed(self._corrected()), faults=len(self._unread(read)))
         if self._is_bare_question():
             return told(*queries.asked(self._labelled(), self.ward.arrived, self.read, self.ward.shifts))
         simple = answers.other(self._labelled()) or self._choice_of_canister() or self._answer()
@@ -381,7 +382,7 @@ class Sentence:
             i
             for i in items
             if i.role in {"foreign", "claimed", "bad", "time"}
-            or (i.role == "cue" and i.value in {"word", "empty", "neg"})
+            or (i.role == "cue" and i.value in {"word", "empty", "neg", "join"})
         ]
         if self.ward.voice and beds and not answers.cues(items, "bed") and self._says_more():
             return told(Unclear(slot="kind", text=self.text))

@@ -25,6 +25,7 @@ CHECK_UNITS = {"cm": ("seal", "suction"), "mmhg": ("wall",)}
 LEVEL_NAMES = {"old": "old", "new": "new", "opens": "opens", "last": "last"}
 ALTERNATIVE = frozenset({"or", "vs", "versus", "-", "/", "to", "\u00b1"})
 EVENTS = frozenset({"placed", "exchanged", "removed", "moved", "away", "back", "left"})
+UNDOES = {"unclamped": "clamped", "suction_on": "suction_off", "back": "away"}
 TIMED = frozenset({"away", "left", "clamped", "unclamped", "suction_on", "suction_off"})
 OFTEN_TIMED = frozenset(
     {"clamped", "unclamped", "back", "moved", "tipped", "disconnected", "dislodged", "damaged", "kinked"}
@@ -289,9 +290,17 @@ def _says_when(item: Item, trail: Trail, before: Item | None) -> bool:
     event = before is not None and before.role == "cue" and before.value in {"kind", "what"}
     if not event or before is None or not item.clocklike or not item.possible(trail.arrived):
         return False
-    return (before.name in TIMED and len(item.digits) == 4) or (
+    four = len(item.digits) == FULL_HOUR
+    return (four and (before.name in TIMED or _undoes_timed(before, trail))) or (
         before.name in OFTEN_TIMED and item.within(RECENT, trail.arrived)
     )
+
+
+def _undoes_timed(event: Item, trail: Trail) -> bool:
+    """ "to CT 1500 back 1545": what undoes an event that has its time has one too."""
+    undone = UNDOES.get(event.name)
+    told = [k for k, i in enumerate(trail.items) if undone and i.role == "cue" and i.name == undone]
+    return bool(told) and any(i.role == "time" for i in trail.items[told[-1] :])
 
 
 def _promised(item: Item, trail: Trail) -> list[Item]:

@@ -6,8 +6,7 @@ from collections.abc import Iterable
 
 from .drafts import Draft, Gathering
 from .items import Item
-
-UNDOES = {"unclamped": "clamped", "suction_on": "suction_off", "back": "away"}
+from .roles import UNDOES
 
 
 def gathered(items: Iterable[Item]) -> list[Draft]:

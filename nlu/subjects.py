@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from .items import Item
-from .numbers import Toks, word
+from .numbers import Toks, glued, word
 from .patterns.asides import (
     ASIDES,
     CHECK_ASIDES,
@@ -39,6 +39,7 @@ SUCTION = frozenset({"suction", "sxn", "suct", "wall", "lws", "vacuum", "vac"})
 CHECKS = frozenset(
     {"leak", "tidal", "fluid", "indicator", "seal", "suction", "wall", "leakgrade", "waterseal"}
 )
+SIGNS = frozenset({"leak", "tidal", "fluid", "indicator", "waterseal"})
 HELPERS = frozenset(
     {"has", "had", "have", "is", "was", "just", "then", "also", "almost", "nearly", "accidentally"}
 )
@@ -48,6 +49,7 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """One line for each event or check whose clause says more than was understood."""
     yield from _reasons(items, toks)
     yield from _suction_back(items, toks)
+    yield from _queried(items, toks)
     clauses = list(_clauses(items))
     for place, clause in enumerate(clauses):
         events = [i for i in clause if _is_event(i)]
@@ -129,6 +131,14 @@ def _suction_back(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         )
         if back and not _says_suction(toks, 0, len(toks)):
             yield "what is back on?"
+
+
+def _queried(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "?leak", "?clamped": a sign of question glued to what may be so."""
+    for item in items:
+        told = _is_event(item) or (item.role == "cue" and item.value in SIGNS)
+        if told and word(toks, item.start - 1) == "?" and glued(toks, item.start):
+            yield f"{_said(item, toks)!r} is only supposed"
 
 
 def _says_suction(toks: Toks, first: int, last: int) -> bool:

@@ -29,6 +29,27 @@ AUXILIARY = frozenset(
 )
 DONE = frozenset({"turned", "bathed", "fed", "seen", "up", "here"})
 """What is done to a patient, and may be all that the time behind it is of."""
+PRESENT = frozenset(
+    [
+        "here",
+        "there",
+        "aware",
+        "called",
+        "came",
+        "coming",
+        "notified",
+        "paged",
+        "in",
+        "seen",
+        "visited",
+        "suctioned",
+        "did",
+        "gave",
+        "says",
+        "said",
+    ]
+)
+"""Behind "rt" these are of a respiratory therapist, and the letters name no side."""
 COLUMNS = 10
 """A leak meter has fewer columns; common practice, no source."""
 EVERY = frozenset({"all", "both", "each", "everyone"})
@@ -58,6 +79,7 @@ def unexplained(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         yield from _verb(clause, toks)
         yield from _same_as(clause, toks)
         yield from _columns(clause)
+        yield from _numbered(clause, toks)
 
 
 def clauses(items: tuple[Item, ...]) -> Iterator[tuple[Item, ...]]:
@@ -227,6 +249,9 @@ def _is_far_behind(item: Item, clause: tuple[Item, ...]) -> bool:
 
 def _verb(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "left recovery": with a word behind it that was not understood, no side."""
+    for item in clause:
+        if item.role == "tube" and word(toks, item.start) == "rt" and word(toks, item.end) in PRESENT:
+            yield "who came, and no side"
     for before, item in pairwise(clause):
         said = before.role == "tube" and word(toks, before.start) == "left" and before.end == item.start
         if said and item.role == "cue" and item.value == "word" and item.name not in SIDED | REMARKS:
@@ -239,6 +264,15 @@ def _columns(clause: tuple[Item, ...]) -> Iterator[str]:
         leaks = leak.role == "cue" and leak.value == "leak" and leak.name != "none"
         if leaks and item.role == "level" and not item.unit and (item.amount or 0) <= COLUMNS:
             yield "the number may be how large the leak is"
+
+
+def _numbered(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed 12 1 340": one thousand and more, or tube 1?"""
+    for before, item in pairwise(clause):
+        bare = item.role == "level" and not (item.lead or item.unit) and before.role == "bed"
+        apart = item.end - item.start == len(("1", "340")) and toks[item.start].is_digits
+        if bare and apart and toks[item.end - 1].is_digits and word(toks, item.end - 1)[0] != "0":
+            yield "the first digit may be the number of a tube"
 
 
 def _same_as(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:

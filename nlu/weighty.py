@@ -20,7 +20,18 @@ STAYS = frozenset({"still", "stays", "stay", "stayed", "staying", "remains", "re
 NOT_PERSONS = frozenset({"canister", "tubeword", "fluid", "amount", "output", "leak"})
 NOUNS = frozenset(w for p in (CAN, TUBE) for phrase in p.strip("()").split("|") for w in phrase.split())
 ASIDE = frozenset(
-    {"without", "today", "ok", "fine", "well", "successfully", "uneventfully", "easily", "peacefully"}
+    {
+        "without",
+        "today",
+        "ok",
+        "fine",
+        "well",
+        "successfully",
+        "uneventfully",
+        "easily",
+        "peacefully",
+        "again",
+    }
 )
 
 

@@ -175,7 +175,8 @@ CHECKS: dict[str, tuple[str, ...]] = {
     ),
     "fluid:sanguineous": (
         "sanguineous", "sanguinous", "sang", "bloody", "frank blood", "frankly bloody", "blood",
-        "sanguinious", "hemorrhagic", "haemorrhagic", "grossly bloody", "bloody drainage", "bloody fluid",
+        "sanguinious", "blood stained", "bloodstained", "blood-stained", "hemorrhagic", "haemorrhagic",
+        "grossly bloody", "bloody drainage", "bloody fluid",
     ),
     "fluid:purulent": (
         "purulent", "pus", "haemopurulent", "hemopurulent", "puss", "purulant", "seropurulent", "pus like",

@@ -48,10 +48,12 @@ ANSWERS: dict[str, tuple[str, ...]] = {
     "choice:first": (
         "first", "the first", "the first one", "option one", "1st", "the former", "former", "choice one",
         "first one please", "first option", "first choice", "number one", "the 1st", "option 1st",
+        "first one", "1st one", "the 1st one",
     ),
     "choice:second": (
         "second", "the second", "the second one", "second one", "option two", "2nd", "the latter", "latter",
         "choice two", "second option", "second choice", "number two", "the 2nd",
+        "2nd one", "the 2nd one",
     ),
 }
 # fmt: on

@@ -130,3 +130,24 @@ def test_a_number_and_a_bubble_are_of_the_part_that_is_named(text: str, read: st
 )
 def test_a_tube_that_was_pulled_back_is_not_out(text: str) -> None:
     assert "removed" not in reading(text)
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 4 not bloody", "ask kind"),
+        ("bed 4 was bloody, now serous", "checked bed=4 at=19:05 fluid=serous"),
+        ("bed 4 ?leak", "ask kind"),
+        ("bed 4 clamped again at 1800", "incident bed=4 at=18:00 what=clamped"),
+        ("bed 12 1 340", "ask bed"),
+        (
+            "bed 4 870 at 1800 blood stained",
+            "mark bed=4 at=18:00 level_ml=870; checked bed=4 at=18:00 fluid=sanguineous",
+        ),
+        ("i put bed 8 260 but its 206", "corrected bed=8 was_ml=260 level_ml=206"),
+        ("bed 22 my 455 should be 445", "corrected bed=22 was_ml=455 level_ml=445"),
+        ("bed 4 to CT 1500 back 1545", "away bed=4 at=15:00; back bed=4 at=15:45"),
+    ],
+)
+def test_what_was_is_told_apart_from_what_is(text: str, read: str) -> None:
+    assert reading(text) == read

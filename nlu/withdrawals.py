@@ -1,0 +1,50 @@
+"""Withdrawals: which line or message is taken back."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from .corrections import LINE_WORDS
+from .items import RECENT, Item
+from .labels import tube_name
+from .moments import LIST_REACH
+from .statements import Statement, Unclear, Withdrawn
+
+
+def is_withdrawal(items: tuple[Item, ...]) -> bool:
+    """Whether a line or message is taken back."""
+    return any(i.role == "cue" and i.value == "kind" and i.name == "withdrawn" for i in items)
+
+
+def _may_be_level(item: Item, items: tuple[Item, ...], arrived: datetime) -> bool:
+    """ "disregard 1050": the level of the line, or its time; a full hour or a recent one is the time."""
+    if item.role == "time" or item.lead in {"at", "timeword"} or item.within(RECENT, arrived):
+        return False
+    after = next((i for i in items if i.start >= item.end), None)
+    line = after is not None and after.role == "cue" and after.value in LINE_WORDS
+    return not line and not item.digits.startswith("0") and all(c.minute for c in item.clocks)
+
+
+def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement | Unclear:
+    """What is taken back: the last message, or the line of that bed and time."""
+    beds = list(dict.fromkeys(i.label for i in items if i.role == "bed"))
+    tubes = [i.name for i in items if i.role == "tube"]
+    times = [
+        i
+        for i in items
+        if i.role == "time" or (i.role == "num" and i.clocklike and i.within(LIST_REACH, arrived))
+    ]
+    nums = [i for i in items if i.role == "num" and i not in times]
+    if not beds and len(nums) == 1 and nums[0].label is not None:
+        beds, nums = [nums[0].label], []
+    made = Withdrawn(bed=beds[0] if beds else None, tube=tube_name(tubes) if tubes else None)
+    if len(beds) > 1 or any(i.role == "bed" and not i.known for i in items):
+        return Unclear(slot="bed", text=text, choices=tuple(b for b in beds if b), statement=made)
+    if len(times) > 1 or nums or any(_may_be_level(i, items, arrived) for i in times):
+        return Unclear(slot="at", text=text, statement=made)
+    if times:
+        found = times[0].when(arrived, LIST_REACH)
+        if found.sure is None:
+            return Unclear(slot="at", text=text, choices=found.values or found.nearest, statement=made)
+        return Withdrawn(bed=made.bed, tube=made.tube, at=found.sure)
+    return made
