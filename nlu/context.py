@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
-from .items import Item
+from .items import FULL_HOUR, Item
 from .numbers import Toks, word
 from .patterns.leads import MANY_LINES
 from .runs import paired
@@ -18,8 +18,6 @@ CLIMBS = frozenset({"went", "gone", "up", "rose", "risen", "climbed", "increased
 ASKING = frozenset({"when", "who", "which", "where", "why", "how", "what"})
 OF_BEDS = frozenset({"same", "ask"})
 HOURLY = frozenset({"hrly", "hourly", "hrlies", "hourlies"})
-HHMM = 4
-"""Digits of a full clock time."""
 STOPS = frozenset({",", "and", "&", "+", "/"})
 BESIDE_AGAIN = frozenset({"filler", "question", "ask", "bed", "mark_of_question", "repair", "no", "okay"})
 """With these alone, "again" asks to say it once more."""
@@ -125,7 +123,7 @@ def _is_of_one_hour(items: list[Item], k: int, toks: Toks) -> bool:
     """ "mark 915 hrly 110": how much came in the hour, beside the level that has a cue of its own."""
     item = items[k]
     led = any(i.role == "num" and i.lead in {"level", "levelat"} for i in items if i is not item)
-    bare = not (item.lead or (item.clocklike and len(item.digits) == HHMM))
+    bare = not (item.lead or (item.clocklike and len(item.digits) == FULL_HOUR))
     return led and bare and word(toks, item.start - 1) in HOURLY
 
 

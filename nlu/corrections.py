@@ -12,8 +12,8 @@ from .sides import TOWARD, TURNS, Sides
 from .statements import Corrected, Statement, Unclear
 
 ENTERED = frozenset(
-    {"entered", "put", "charted", "typed", "wrote", "recorded", "texted", "sent", "logged"}
-) | {"said"}
+    {"entered", "put", "charted", "typed", "wrote", "recorded", "texted", "sent", "logged", "said"}
+)
 BUT_IT = frozenset({"it's", "its", "it", "that's", "thats", "really", "actually", "meant", "is", "was"})
 BUT_REACH = 4
 """How many words behind "but" the right value comes."""
@@ -37,7 +37,9 @@ def is_correction(items: tuple[Item, ...], toks: Toks) -> bool:
 
 def turn_behind(items: tuple[Item, ...], toks: Toks) -> int:
     """ "i put bed 8 260 but its 206": where it turns from what was entered to what is right, or nought."""
-    said = [t.text for t in toks]
+    said = toks.said
+    if "but" not in said:
+        return 0
     turn = next((k for k, w in enumerate(said) if w == "but" and set(said[k + 1 : k + 3]) & BUT_IT), 0)
     before = [i for i in items if i.role == "num" and i.end <= turn]
     after = [i for i in items if i.role == "num" and i.start > turn]
@@ -354,8 +356,8 @@ class Correction:
     def _ends_wrong(self) -> bool:
         """ "560 was wrong": the only number, and that it is wrong."""
         only = self.nums.all
-        rest = [t.text for t in self.toks[only[-1].end :]] if len(only) == 1 else []
-        return bool(FALSE & set(rest)) and set(rest) <= FALSE | SAID_OF_IT
+        rest = {t.text for t in self.toks[only[-1].end :]} if len(only) == 1 else set()
+        return bool(FALSE & rest) and rest <= FALSE | SAID_OF_IT
 
 
 def _may_be_retyped(item: Item, right: Item) -> bool:

@@ -11,6 +11,8 @@ from .moments import LIST_REACH, Moment, distinct, moment, since
 
 NEAR = timedelta(minutes=60)
 RECENT = timedelta(hours=2)
+FULL_HOUR = 4
+"""Digits of an hour and its minutes."""
 
 
 class Clocks(tuple[Clock, ...]):

@@ -10,13 +10,11 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from .drafts import Draft
-from .items import NEAR, RECENT, Item
+from .items import FULL_HOUR, NEAR, RECENT, Item
 from .moments import LIST_REACH, REACH, since, soon
 
 NO_LEVEL = frozenset({"moved", "away", "back", "left"})
 NAMED = frozenset({"new", "opens", "inside"})
-FULL_HOUR = 4
-"""Digits of an hour and its minutes."""
 PLAIN_TIME = frozenset({"placed", "exchanged", "removed"})
 
 

@@ -19,6 +19,11 @@ LEAVERS = frozenset(
 """Whoever left: behind these "left" is no side."""
 
 
+def phrase_of(item: Item, toks: Toks) -> str:
+    """The words of a piece."""
+    return " ".join(word(toks, k) for k in range(item.start, item.end))
+
+
 def is_setting(toks: Toks, i: int) -> bool:
     """ "suction on 20", "suction on at 20": a setting; "suction on at 1900" is an event."""
     i += word(toks, i) in {"at", "-", "minus"}

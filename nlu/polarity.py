@@ -7,6 +7,7 @@ behind it where nothing else can be meant; else what was denied is asked, and ne
 from __future__ import annotations
 
 from .items import Item
+from .neighbours import phrase_of
 from .numbers import Toks, word
 
 TURNED = {"leak": "none", "tidal": "no"}
@@ -48,7 +49,7 @@ def _turn(items: list[Item], k: int, toks: Toks) -> None:
     before = [j for j in _clause_before(items, k) if not _keeps(items[j], toks)]
     nearest = before[-1] if before else None
     if nearest is not None and _is_denial(items[nearest]):
-        if _said(items[nearest], toks) in TURNING:
+        if phrase_of(items[nearest], toks) in TURNING:
             items[nearest] = items[nearest]._replace(value="filler")
             items[k] = items[k]._replace(name=TURNED[items[k].value])
         else:
@@ -65,7 +66,7 @@ def _colour(items: list[Item], k: int, toks: Toks) -> None:
     """ "not bloody" is asked; in "was bloody, now serous" only what it is now is told."""
     before = [j for j in _clause_before(items, k) if not _keeps(items[j], toks)]
     denial = items[before[-1]] if before else None  # "no blood" is no finding, and settled elsewhere
-    if denial is not None and denial.value == "neg" and _said(denial, toks) in TURNING:
+    if denial is not None and denial.value == "neg" and phrase_of(denial, toks) in TURNING:
         items[k] = items[k].as_role(DENIED)
         return
     past = word(toks, items[k].start - 1) in PAST
@@ -125,7 +126,3 @@ def _is_stop(item: Item) -> bool:
 
 def _keeps(item: Item, toks: Toks) -> bool:
     return item.role == "cue" and item.end - item.start == 1 and word(toks, item.start) in KEEPING
-
-
-def _said(item: Item, toks: Toks) -> str:
-    return " ".join(word(toks, j) for j in range(item.start, item.end))

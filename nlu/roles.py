@@ -11,15 +11,13 @@ from datetime import datetime
 from itertools import pairwise
 from typing import NamedTuple
 
-from .items import RECENT, Item
+from .items import FULL_HOUR, RECENT, Item
 
 MOST = 48
 LONG = 24
 """A longer message with too many assignments is asked as a whole."""
 WORK = 1200
 """Assignments times pieces: what a long message may cost."""
-FULL_HOUR = 4
-"""Digits of an hour and its minutes."""
 CHECK_LIMITS = {"seal": 30, "suction": 60, "wall": 300, "leakgrade": 10}
 CHECK_UNITS = {"cm": ("seal", "suction"), "mmhg": ("wall",)}
 LEVEL_NAMES = {"old": "old", "new": "new", "opens": "opens", "last": "last"}

@@ -5,12 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from .items import Item
+from .items import FULL_HOUR, Item
 
 FEWEST = 4
 """Numbers of two pairs: one pair needs nothing between it and the next."""
-FULL = 4
-"""Digits of a full clock time."""
 MINUTES = 24 * 60
 LONGEST_GAP = 12 * 60
 """Minutes between two lines of one list."""
@@ -66,7 +64,7 @@ def _list(run: list[Item], clock: int) -> list[Item]:
 def _is_time(item: Item) -> bool:
     if item.role == "time":
         return len(item.clocks) == 1 and item.clocks[0].style == "24" and item.clocks[0].day is None
-    return len(item.digits) == FULL and item.clocklike
+    return len(item.digits) == FULL_HOUR and item.clocklike
 
 
 def _minute(item: Item) -> int:

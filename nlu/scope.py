@@ -6,12 +6,13 @@ first; a denied or hoped-for number never reaches a mark, and is asked about ins
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Set
 
 from .corrections import is_correction
 from .items import Item
+from .neighbours import phrase_of
 from .numbers import Toks, word
-from .polarity import turned
+from .polarity import DENIED, turned
 
 STRONG = frozenset({",", ";", ".", "!", "but", "then"})
 OURS = frozenset(
@@ -67,7 +68,6 @@ BASE = frozenset({"change", "swap", "exchange", "replace", "switch", "pull", "re
 PLEASE = frozenset({"please", "pls", "plz", "someone", "somebody"})
 CLAIMED = "claimed"
 CLAIMABLE = frozenset({"", "at", "amount", "output"})
-DENIED = "denied"
 REPAIR = "repair"
 
 
@@ -92,7 +92,7 @@ def _asks(items: tuple[Item, ...], toks: Toks) -> bool:
     return any(i.value == "ask" and word(toks, i.start) in {"how", "what", "whats", "what's"} for i in cues)
 
 
-def _is_kind(item: Item, names: frozenset[str] | set[str]) -> bool:
+def _is_kind(item: Item, names: Set[str]) -> bool:
     return item.role == "cue" and item.value == "kind" and item.name in names
 
 
@@ -146,18 +146,23 @@ def _planned(items: list[Item], toks: Toks) -> list[Item]:
         ahead |= cue.value == "ask" and cue.name in WAITING and k > 0 and _is_kind(items[k - 1], WISHED)
         if cue.role != "cue" or not (ahead or cue.value == "plan" or _is_wish(cue, toks)):
             continue
-        said = _said(cue, toks)
+        said = phrase_of(cue, toks)
         if said in LIMITS:
-            behind = k + 1 < len(items) and items[k + 1].role in SAYS
-            limited = k + 1 if behind else k - 1  # "max 340", "340 max"
-            if behind or (said in BEHIND and k > 0 and items[k - 1].end == cue.start):
-                items[limited] = (
-                    items[limited].as_role("bad") if items[limited].role in SAYS else items[limited]
-                )
+            _limit(items, k, said)
             continue
         start = next((j + 1 for j in range(k, -1, -1) if _is_break(items[j])), 0)
         _deny(items, start, _clause_end(items, k), CLAIMED if said in GOALS else DENIED, planned=True)
     return items
+
+
+def _limit(items: list[Item], k: int, said: str) -> None:
+    """ "under 340", "max 340", "340 max": the number that is limited is no line."""
+    places = [k + 1]
+    if said in BEHIND and k > 0 and items[k - 1].end == items[k].start:
+        places.append(k - 1)
+    limited = next((j for j in places if j < len(items) and items[j].role in SAYS), None)
+    if limited is not None:
+        items[limited] = items[limited].as_role("bad")
 
 
 def _is_wish(cue: Item, toks: Toks) -> bool:
@@ -222,7 +227,7 @@ def _without_remarks(items: list[Item], toks: Toks) -> list[Item]:
     """ "mark 560, that was ten minutes ago": when it was, and no correction of another line."""
     for k in range(1, len(items) - 1):
         item, before, after = items[k], items[k - 1], items[k + 1]
-        remark = _is_kind(item, {"corrected"}) and _said(item, toks) in REMARKING
+        remark = _is_kind(item, {"corrected"}) and phrase_of(item, toks) in REMARKING
         timed = after.role == "time" or (after.role == "num" and after.at and bool(after.clocks))
         if remark and before.role in {"num", "sep"} and timed and k + 2 == len(items):
             items[k] = item._replace(value="filler", name="")
@@ -234,16 +239,12 @@ MENDING = frozenset({"correction", "make that", "scratch that", "strike that"})
 
 
 def _mends(item: Item, toks: Toks) -> bool:
-    return item.value == "kind" and _said(item, toks) in MENDING
-
-
-def _said(item: Item, toks: Toks) -> str:
-    return " ".join(word(toks, j) for j in range(item.start, item.end))
+    return item.value == "kind" and phrase_of(item, toks) in MENDING
 
 
 def _is_of_two(items: list[Item], k: int, toks: Toks) -> bool:
     """ "mark two fifteen actually two fifty": said of the number just before, of the same sort."""
-    if not 0 < k < len(items) - 1 or _said(items[k], toks) != "actually":
+    if not 0 < k < len(items) - 1 or phrase_of(items[k], toks) != "actually":
         return False
     before, after = items[k - 1], items[k + 1]
     return before.role == after.role == "num" and before.lead == "level"

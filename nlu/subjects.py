@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from .items import Item
+from .neighbours import phrase_of
 from .numbers import Toks, glued, word
 from .patterns.asides import (
     ASIDES,
@@ -64,9 +65,9 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         )
         if any(e.name in OF_PATIENT for e in events):
             yield from _strange([i for i in scope if i not in clause], frozenset(), toks)
-        strong = {e.name for e in events if _said(e, toks) not in EVERYDAY}
+        strong = {e.name for e in events if phrase_of(e, toks) not in EVERYDAY}
         for event in events:
-            if event.value == "what" and event.name in strong and _said(event, toks) in EVERYDAY:
+            if event.value == "what" and event.name in strong and phrase_of(event, toks) in EVERYDAY:
                 continue
             yield from _of_another(event, clause, scope, toks)
 
@@ -138,7 +139,7 @@ def _queried(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     for item in items:
         told = _is_event(item) or (item.role == "cue" and item.value in SIGNS)
         if told and word(toks, item.start - 1) == "?" and glued(toks, item.start):
-            yield f"{_said(item, toks)!r} is only supposed"
+            yield f"{phrase_of(item, toks)!r} is only supposed"
 
 
 def _says_suction(toks: Toks, first: int, last: int) -> bool:
@@ -151,7 +152,7 @@ def _is_name(item: Item, toks: Toks) -> bool:
 
 
 def _of_another(event: Item, clause: list[Item], scope: list[Item], toks: Toks) -> Iterator[str]:
-    said = _said(event, toks)
+    said = phrase_of(event, toks)
     told = event.name == "exchanged" and any(w in TOLD for w in (t.text for t in toks))
     if said in EVERYDAY and not told and not _names_a_thing(scope, toks):
         yield f"{said!r} of what?"
@@ -159,10 +160,6 @@ def _of_another(event: Item, clause: list[Item], scope: list[Item], toks: Toks) 
         yield f"{said!r} is said of a person"
     if event.name in OF_PATIENT and _another_person(event, clause, toks):
         yield f"{said!r} is said of another person"
-
-
-def _said(item: Item, toks: Toks) -> str:
-    return " ".join(word(toks, k) for k in range(item.start, item.end))
 
 
 def _names_a_thing(scope: list[Item], toks: Toks) -> bool:

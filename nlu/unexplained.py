@@ -12,7 +12,7 @@ from itertools import pairwise
 
 from .items import Item
 from .numbers import Toks, glued, word
-from .patterns.asides import STAFF
+from .patterns.asides import CALLED, DONE_TO, STAFF
 from .patterns.remarks import REMARKS
 from .weighty import CLOSING
 
@@ -27,34 +27,11 @@ TAKEN = frozenset({"got", "gets", "collected", "emptied", "gushed", "poured", "o
 AUXILIARY = frozenset(
     {"is", "are", "was", "were", "does", "did", "do", "has", "have", "can", "could", "should"}
 )
-DONE = frozenset({"turned", "bathed", "fed", "seen", "up", "here"})
-"""What is done to a patient, and may be all that the time behind it is of."""
-PRESENT = frozenset(
-    [
-        "here",
-        "there",
-        "aware",
-        "called",
-        "came",
-        "coming",
-        "notified",
-        "paged",
-        "in",
-        "seen",
-        "visited",
-        "suctioned",
-        "did",
-        "gave",
-        "says",
-        "said",
-    ]
-)
-"""Behind "rt" these are of a respiratory therapist, and the letters name no side."""
 COLUMNS = 10
 """A leak meter has fewer columns; common practice, no source."""
 EVERY = frozenset({"all", "both", "each", "everyone"})
 PAIR = 2
-"""Words of a time that is typed with a space: 9 14."""
+"""Words of what is typed with one space: 9 14, 1 340."""
 HOUR = 2
 """Digits of an hour."""
 AMOUNTS = frozenset({"level", "volume", "output", "bad"})
@@ -190,7 +167,7 @@ def _timed_apart(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if not times or told:
             continue
         strange = any(_is_strange(i, toks) and i.end <= times[0].start for i in clause)
-        if strange or _said_before(times[0], toks) in DONE:
+        if strange or _said_before(times[0], toks) in DONE_TO:
             yield "the time may be of something else"
 
 
@@ -250,7 +227,7 @@ def _is_far_behind(item: Item, clause: tuple[Item, ...]) -> bool:
 def _verb(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "left recovery": with a word behind it that was not understood, no side."""
     for item in clause:
-        if item.role == "tube" and word(toks, item.start) == "rt" and word(toks, item.end) in PRESENT:
+        if item.role == "tube" and word(toks, item.start) == "rt" and word(toks, item.end) in CALLED:
             yield "who came, and no side"
     for before, item in pairwise(clause):
         said = before.role == "tube" and word(toks, before.start) == "left" and before.end == item.start
@@ -270,7 +247,7 @@ def _numbered(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "bed 12 1 340": one thousand and more, or tube 1?"""
     for before, item in pairwise(clause):
         bare = item.role == "level" and not (item.lead or item.unit) and before.role == "bed"
-        apart = item.end - item.start == len(("1", "340")) and toks[item.start].is_digits
+        apart = item.end - item.start == PAIR and toks[item.start].is_digits
         if bare and apart and toks[item.end - 1].is_digits and word(toks, item.end - 1)[0] != "0":
             yield "the first digit may be the number of a tube"
 

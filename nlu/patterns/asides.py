@@ -49,6 +49,14 @@ turned went followed unchanged level levels column chamber chambers reading crep
 dsg dressings cdi intact dry orange
 """
 
+_CALLED = """
+here there aware called came coming notified paged in seen visited suctioned did gave says said
+"""
+CALLED = frozenset(_CALLED.split())
+"""Behind "rt" these are of a respiratory therapist, and the letters name no side."""
+_DONE_TO = "turned bathed fed seen up here"
+DONE_TO = frozenset(_DONE_TO.split())
+"""What is done to a patient, and may be all that the time behind it is of."""
 STAFF = frozenset(_STAFF.split())
 _LOADED = """
 changed changing swapped emptied replaced removed pulled out off clamped unclamped stopped started

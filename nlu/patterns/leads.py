@@ -56,8 +56,8 @@ DANGLING = (
     | HOUR_WORDS - {"h"}
 )
 SPAN_BEFORE = frozenset(
-    {"last", "past", "over", "in", "for", "next", "every", "previous", "prior", "the", "within", "q", "after"}
-    | {"x"}
+    {"last", "past", "over", "in", "for", "next", "every", "previous", "prior", "the", "within", "q"}
+    | {"after", "x"}
 )
 MAY_BE_ARTICLE = frozenset(
     {"canister", "box", "chamber", "half", "quarter", "leak", "drain", "tube", "final", "same"}
