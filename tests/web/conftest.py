@@ -17,7 +17,7 @@ from tests.web.client import NOW, OTHER_SECRET, SECRET, Gateway
 
 @pytest.fixture(autouse=True)
 def _moment(request: pytest.FixtureRequest) -> Iterator[None]:
-    """The signature library and the rates look at the clock themselves."""
+    """The signature library and the limits look at the clock themselves."""
     if request.node.get_closest_marker("real_time") is not None:
         yield
         return

@@ -1,13 +1,21 @@
-"""Too many messages are told so, with the time to wait, and no one else pays for it."""
+"""Too many messages are told so, with the time to wait, and no one else pays for it.
+
+On the real clock, or one that is set: the library's sweeper looks at it from a thread of its own.
+"""
 
 from __future__ import annotations
 
+import time
 from concurrent.futures import ThreadPoolExecutor
 
 import pytest
+from freezegun import freeze_time
+from limits.storage import MemoryStorage
 
 from bot.settings import Settings
-from bot.web import rates, web_app
+from bot.web import web_app
+from bot.web.problems import Problem
+from bot.web.rates import Rates
 from tests.intake.double import deployment
 from tests.web.client import SECRET, Gateway, body, problem, real_now
 
@@ -32,32 +40,49 @@ def test_security_12_too_many_of_anyone_are_stopped_before_the_signature() -> No
     assert 429 in statuses
 
 
-def test_a_window_begins_with_its_first_and_takes_so_many(monkeypatch: pytest.MonkeyPatch) -> None:
-    now = 1000.0
-    monkeypatch.setattr("bot.web.rates.time.monotonic", lambda: now)
-    window = rates._Window(2, 60)
-    assert [window.wait_s("amy"), window.wait_s("ben"), window.wait_s("amy")] == [0, 0, 0]
-    now += 20
-    assert (window.wait_s("amy"), window.wait_s("ben")) == (40, 0)
-    now += 39.5
-    assert window.wait_s("amy") == 0.5
-    now += 0.5
-    assert [window.wait_s("amy") for _ in range(3)] == [0, 0, 60]
+def waits_s(rates: Rates, sender: str) -> int:
+    """0 when one more of the sender is taken, else how long to wait."""
+    try:
+        rates.count_sender(sender)
+    except Problem as refused:
+        return refused.retry_after_s or 0
+    return 0
 
 
-def test_whose_window_is_over_is_forgotten(monkeypatch: pytest.MonkeyPatch) -> None:
-    now = 1000.0
-    monkeypatch.setattr("bot.web.rates.time.monotonic", lambda: now)
-    window = rates._Window(1, 60)
-    for number in range(20_000):
-        now += 0.1  # 600 of them in a minute
-        assert window.wait_s(f"rn-{number}") == 0
-    assert len(window._counted) <= 2 * 600
-    assert window.wait_s("rn-19999") > 0
+def held(rates: Rates) -> int:
+    """How many senders are counted."""
+    storage = rates._limiter.storage
+    assert isinstance(storage, MemoryStorage)
+    return len(storage.storage)
+
+
+def test_a_window_begins_with_its_first_and_takes_so_many() -> None:
+    with freeze_time("2026-03-04T19:00:00Z") as clock:
+        rates = Rates(2, 1000)
+        assert [waits_s(rates, who) for who in ("amy", "ben", "amy")] == [0, 0, 0]
+        clock.tick(20)
+        assert (waits_s(rates, "amy"), waits_s(rates, "ben")) == (40, 0)
+        clock.tick(39.5)
+        assert waits_s(rates, "amy") == 1
+        clock.tick(0.5)
+        assert [waits_s(rates, "amy") for _ in range(3)] == [0, 0, 60]
+
+
+def test_whose_window_is_over_is_forgotten() -> None:
+    with freeze_time("2026-03-04T19:00:00Z") as clock:
+        rates = Rates(1, 1000)
+        for number in range(20_000):
+            clock.tick(0.1)  # 600 of them in a minute
+            assert waits_s(rates, f"rn-{number}") == 0
+        assert waits_s(rates, "rn-19999") > 0
+        within = time.perf_counter() + 10
+        while held(rates) > 2 * 600 and time.perf_counter() < within:
+            waits_s(rates, "amy")
+        assert held(rates) <= 2 * 600
 
 
 def test_of_many_at_once_no_more_are_taken_than_may_be() -> None:
-    window = rates._Window(500, 60)
+    rates = Rates(500, 1000)
     with ThreadPoolExecutor(16) as pool:
-        taken = list(pool.map(lambda _: window.wait_s("amy") == 0, range(2000)))
+        taken = list(pool.map(lambda _: waits_s(rates, "amy") == 0, range(2000)))
     assert taken.count(True) == 500
