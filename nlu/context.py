@@ -63,7 +63,7 @@ def _not_asking(items: list[Item], toks: Toks) -> Iterator[Item]:
 def _told_again(items: Iterable[Item], toks: Toks) -> Iterator[Item]:
     """ "9 clamped again": beside what happened or was not understood, such a word asks nothing."""
     found = list(items)
-    told = any(i.role == "cue" and i.value not in BESIDE_AGAIN for i in found)
+    told = any(i.lead if i.role == "num" else i.role == "cue" and i.value not in BESIDE_AGAIN for i in found)
     for item in found:
         lone = item.name == "repeat" and item.end - item.start == 1 and word(toks, item.start) == "again"
         yield item._replace(value="word", name="again") if lone and told else item

@@ -8,6 +8,7 @@ from datetime import datetime
 from .items import RECENT, Item
 from .moments import LIST_REACH, since
 from .numbers import Toks, word
+from .roles import EVENTS
 from .sides import TOWARD, TURNS, Sides
 from .statements import Corrected, Statement, Unclear
 
@@ -23,6 +24,8 @@ FALSE = frozenset({"wrong", "incorrect", "error", "typo", "mistyped", "mistake",
 SAID_OF_IT = frozenset(
     {"that", "it", "was", "is", "that's", "thats", "a", "an", "in", "the", "my", "ml", "."}
 )
+NAMED_LEVELS = frozenset({"level", "old", "new", "opens"})
+"""Cues before a number after which it can be nothing but a level."""
 LINE_WORDS = frozenset({"level", "old"})
 
 
@@ -314,7 +317,7 @@ class Correction:
         lost = self._wrong_without_right(made)
         if lost:
             return Unclear(slot=lost, text=self.text, statement=replace(made, level_ml=None))
-        if self._may_be_levels(made):
+        if self._may_be_levels(made) or self._may_be_of_event():
             return Unclear(slot="kind", text=self.text, statement=Corrected())
         crowded = any(s.crowded for s in (self.beds, self.nums, self.times))
         if self.odd or crowded or (bed is not None and not bed.known):
@@ -345,6 +348,15 @@ class Correction:
         alone = not (self.nums.all or self.times.all or self.tubes.all)
         answers = any(i.role == "cue" and i.value == "no" for i in self.items)
         return alone and made.to_bed is not None and not self.named_beds and not answers
+
+    def _may_be_of_event(self) -> bool:
+        """ "the clamp on 12 was at 1400 not 1500": of an event, and no level."""
+        happened = any(
+            i.role == "cue" and (i.value == "what" or (i.value == "kind" and i.name in EVENTS))
+            for i in self.items
+        )
+        named = any(i.unit or i.lead in NAMED_LEVELS for i in self.nums.all)
+        return happened and bool(self.nums.all) and not named
 
     def _wrong_without_right(self, made: Corrected) -> str:
         """ "bed 12 mark 1050 at 1900 - wrong bed": the slot that is wrong with no word of what is right."""

@@ -10,8 +10,8 @@ from dataclasses import dataclass, field
 
 from .items import Item
 from .labels import tube_name
+from .roles import EVENTS
 
-EVENTS = frozenset({"placed", "exchanged", "removed", "moved", "away", "back", "left"})
 FLUIDS = ("bright_red", "dark_red", "chylous", "purulent", "sanguineous", "serosanguineous", "serous")
 SIDES = frozenset({"left", "right"})
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from .drafts import Draft
+from .drafts import SIDES, Draft
 from .items import FULL_HOUR, NEAR, RECENT, Item
 from .moments import LIST_REACH, REACH, since, soon
 
@@ -99,6 +99,8 @@ def _faults(draft: Draft) -> list[str]:
         found.append("a line has a time, and not a time since which")
     if draft.final is not None and not draft.kind:
         found.append("a final level of a canister that was not changed")
+    if draft.level is not None and not draft.kind and {t.name for t in draft.tubes} >= SIDES:
+        found.append("one line of two tubes")
     if draft.more_beds and draft.level is not None and not draft.level.lead:
         found.append("two beds with one level")
     if draft.opening is not None and not draft.kind:
@@ -189,6 +191,8 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
         return ["either number may be the bed"]
     if time is None and _is_line_of(level, draft) and level.possible(arrived):
         return ["the line of that time, or its level"]
+    if time is not None and _is_at_level(level, time, arrived):
+        return ["the level could be the time, and the time the level"]
     if time is None or draft.shared_time:
         at = (
             level.at
@@ -197,8 +201,6 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
         )
         near = _near(level, arrived) or (level.lead == "at" and level.within(NEAR, arrived))
         return ["a lone number that is a time within the hour"] if at and near else []
-    if _is_at_level(level, time, arrived):
-        return ["the level could be the time, and the time the level"]
     led = level.lead in {"level", "levelat"} and time.start > level.start and time.at
     if led or time.sure_time or time.within(RECENT, arrived):
         return []

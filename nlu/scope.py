@@ -67,6 +67,8 @@ WISHED = frozenset({"exchanged", "removed"})
 BASE = frozenset({"change", "swap", "exchange", "replace", "switch", "pull", "remove"})
 PLEASE = frozenset({"please", "pls", "plz", "someone", "somebody"})
 CLAIMED = "claimed"
+ABSENT = "absent"
+"""What was looked for and not there: no finding, and no answer either."""
 CLAIMABLE = frozenset({"", "at", "amount", "output"})
 REPAIR = "repair"
 
@@ -190,7 +192,7 @@ def _none_of(items: list[Item], k: int) -> None:
     """ "no blood" is no finding; "no tipped drain" is no event."""
     item = items[k + 1]
     if item.role == "cue" and item.value == "fluid":
-        items[k], items[k + 1] = items[k]._replace(value="filler"), item._replace(value="filler", name="")
+        items[k], items[k + 1] = items[k]._replace(value="filler"), item._replace(value=ABSENT, name="")
     elif item.role == "cue" and item.value == "what":
         items[k + 1] = item.as_role(DENIED)
 
@@ -224,7 +226,11 @@ def _quiet(item: Item) -> bool:
 
 
 def _without_remarks(items: list[Item], toks: Toks) -> list[Item]:
-    """ "mark 560, that was ten minutes ago": when it was, and no correction of another line."""
+    """ "mark 560, that was ten minutes ago", "clamped for ct": when or why it was, and nothing more of it."""
+    happened = next((i.start for i in items if i.role == "cue" and i.value == "what"), len(toks))
+    for k, item in enumerate(items):
+        if _is_kind(item, {"away"}) and item.start > happened and word(toks, item.start) == "for":
+            items[k] = item._replace(value="filler", name="")
     for k in range(1, len(items) - 1):
         item, before, after = items[k], items[k - 1], items[k + 1]
         remark = _is_kind(item, {"corrected"}) and phrase_of(item, toks) in REMARKING

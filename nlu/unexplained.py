@@ -47,6 +47,7 @@ def unexplained(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     yield from _timed_apart(items, toks)
     yield from _summed(items)
     yield from _ranges(items, toks)
+    yield from _mended_bed(items)
     for clause in clauses(items):
         yield from _of_another(clause)
         yield from _ordered(clause)
@@ -151,6 +152,15 @@ def _ranges(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         bare = spaced and toks[item.end - 1].is_digits and not (item.at or item.lead)
         if bare and EVERY & set(toks.said):
             yield "the numbers may be beds"
+
+
+def _mended_bed(items: tuple[Item, ...]) -> Iterator[str]:
+    """ "21 at 640, i mean bed 22": the number before may be the bed that was said wrongly."""
+    mended = next((k for k, i in enumerate(items) if i.role == "repair"), len(items))
+    bed_behind = any(i.role == "bed" for i in items[mended:])
+    if bed_behind and not any(i.role == "bed" for i in items[:mended]):
+        bare = [i for i in items[:mended] if i.role == "level" and i.label is not None and not i.lead]
+        yield from ("the number may be the bed that was mended" for _ in bare)
 
 
 def _summed(items: tuple[Item, ...]) -> Iterator[str]:

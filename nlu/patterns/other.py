@@ -11,10 +11,16 @@ OTHER: dict[str, tuple[str, ...]] = {
         "(pulled|drawn|slid|slipped|withdrawn|backed) back", "backed out",
         f"{TUBE} {BE} (just|) (pulled|drawn|slid|slipped|withdrawn|backed) back",
         f"(pulled|drawn|slid|withdrawn|backed) {THE} {TUBE} back",
+        "(pulled|pulling|pulls|tugged|tugging|tugs|yanked|yanking|picked|picking|picks) (at|on) "
+        "(the|his|her|) (tubing|tube|tubes|chest tube|ct|drain|line|lines|dressing|it)",
         f"{TUBE} {BE} (coming|come|came|pulled|slid|slipped|) out (a bit|a little|slightly|partly|some)",
     ),
     "other": (
-        "tidal volume",
+        "tidal volume", "(canister|cannister|liner) (on|of|for) (the|) (wall|wall suction|suction)",
+        "(wall|wall suction|suction) (canister|cannister|liner)",
+        "(changed|swapped|emptied|replaced|changing) (the|) (wall|wall suction|suction) (canister|liner)",
+        "(changed|swapped|emptied|replaced|changing) (the|) (canister|liner) (on|of|for) (the|) "
+        "(wall|wall suction|suction)",
         "(chest tube|tube|drain|ct|hospital|picc|line) day", "day #", "post-op day", "post op day",
         "postop day", "pod", "day number",
         "urine", "foley", "urine output", "uop", "u/o", "uo", "void", "voided", "urinary", "jp", "jp drain",

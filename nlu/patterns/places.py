@@ -30,6 +30,7 @@ PLACES: dict[str, tuple[str, ...]] = {
         "yed", "to one canister", "into one canister", "to the same canister", "into the same canister",
         "to one box", "into one box", "to the same box", "sharing a canister", "sharing one canister",
         "joined together", "joined to one canister", "joined into one canister", "y'd into one", "y site",
+        "y (tube|tubing|connector|piece)",
         "both to one canister", "on one canister", "in one canister", "share a canister",
         "share one canister", "on one box", "to one drain", "to one system", "into one system",
         "joined to one box", "joined in one canister", "one canister", "same canister", "the same canister",

@@ -134,3 +134,39 @@ def test_a_limit_and_a_sum_are_no_line(text: str) -> None:
 @pytest.mark.parametrize("text", ["2 9 14 all same", "beds 2 to 4 no leak", "14 box #2 up at 1830 old 2040"])
 def test_several_beds_are_no_time_and_no_move_and_the_second_no_level(text: str) -> None:
     assert reading(text).startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("22's canister change was at 1400 not 1500", "ask kind"),
+        ("the clamp on 12 was at 1400 not 1500", "ask kind"),
+        ("the tube on 9 wasnt pulled, that was 19", "ask kind"),
+        ("12 was at 1040 not 1050", "corrected bed=12 was_ml=1050 level_ml=1040"),
+        ("12 exchange old was 1840 not 1480", "corrected bed=12 was_ml=1480 level_ml=1840"),
+    ],
+)
+def test_an_event_that_is_put_right_is_no_level(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("pt 16 pulled at tubing, 205 @1850 still swinging", "ask level_ml"),
+        ("changed the canister on the wall suction bed 12", ""),
+        ("8 clamped 1845 for xray", "incident bed=8 at=18:45 what=clamped"),
+        ("21 at 640, i mean bed 22", "ask level_ml"),
+        ("16 r&l on one box 540 at 1900", "ask level_ml"),
+        ("12 y tube 220 at 1900", "mark bed=12 at=19:00 level_ml=220"),
+        ("10 draining again", "ask bed"),
+    ],
+)
+def test_what_is_said_beside_a_bed_is_not_read_as_something_else(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize("text", ["2 no blood", "10 draining", "10 draining well again"])
+def test_a_bed_of_which_something_is_said_is_no_level(text: str) -> None:
+    assert "level_ml=" not in reading(text)
+    assert "repeat" not in reading(text)
