@@ -250,18 +250,17 @@ class Lattice:
         text = word(self.toks, cue.start)
         if len(text) == 1 and glued(self.toks, cue.start) and is_digits(self.toks, cue.start - 1):
             return  # the letter of "22A" is no article
+        may_be_heard = self.voice and starts_number(self.toks, cue.end)
         if cue.end - cue.start == 1 and text in {"at", "and", "add", "to", "from"}:
             yield from self._joining(cue.start, text, way)
+            told = any(item.value == "kind" for item in way.items)  # "correct the mark to ten oh five"
+            if may_be_heard and text == "to" and way.lead in LEVEL_LEADS and not told:
+                yield from self._misheard(cue.start, way)  # "mark to fifty five"
         elif way.lead == "level" and text in {"for", "in", "on"}:
             yield cue.end, way._replace(lead="")
-            if self.voice and starts_number(self.toks, cue.end):
+            if may_be_heard:
                 yield from self._misheard(cue.start, way)
-        elif (
-            self.voice
-            and way.lead in LEVEL_LEADS
-            and starts_number(self.toks, cue.end)
-            and heard_as_number(self.toks, cue.start)
-        ):
+        elif may_be_heard and way.lead in LEVEL_LEADS and heard_as_number(self.toks, cue.start):
             yield cue.end, way
             yield from self._misheard(cue.start, way)
         elif way.lead == "bed" and text in {"is", "was", "in", "on", "has", "had"}:

@@ -110,3 +110,19 @@ def test_another_hypothesis_counts_only_where_no_number_of_the_first_speaks_agai
 
     assert [s.level_ml for s in parsed.statements if isinstance(s, Mark)] == ([level] if level else [])
     assert bool(parsed.unclear) == (level is None)
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed two mark to fifty five at six ten pm", "ask level_ml"),
+        ("bed nine level to eighty at six pm", "ask level_ml"),
+        ("bed four mark up to three forty at six pm", "mark bed=4 at=18:00 level_ml=340"),
+        (
+            "correct bed twelve the eighteen hundred mark to ten oh five",
+            "corrected bed=12 at=18:00 level_ml=1005",
+        ),
+    ],
+)
+def test_to_before_a_level_may_be_a_two(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
