@@ -35,6 +35,7 @@ STARTS = (
 """A time begins with one of these, or with digits."""
 RANGE = frozenset({"to", "till", "til"})
 """Between two hours these say a range: "six to seven"."""
+_LINKS = frozenset({*PAST, *TO})
 
 
 @remembered
@@ -48,7 +49,8 @@ def clocks(toks: Toks, i: int) -> list[Found]:
 
 def _now(toks: Toks, i: int) -> int:
     """The end of "right now" and the like, or 0."""
-    return next((i + len(p) for (p,) in _NOW.get(word(toks, i), ()) if is_phrase(toks, i, p)), 0)
+    phrases = _NOW.get(word(toks, i))
+    return next((i + len(p) for (p,) in phrases if is_phrase(toks, i, p)), 0) if phrases else 0
 
 
 def _whole(toks: Toks, i: int) -> Iterator[Found]:
@@ -253,7 +255,7 @@ def _four_spelt(toks: Toks, i: int) -> Iterator[Found]:
 
 def _minutes_past(toks: Toks, i: int) -> Iterator[Found]:
     """ "quarter past seven", "ten to eight", "20 min past 8", "half past noon", "ten past"."""
-    end, minutes = _minutes(toks, i)
+    end, minutes = (i, 0) if toks.words.isdisjoint(_LINKS) else _minutes(toks, i)
     if not minutes:
         yield from _half_hour(toks, i)
         yield from _top_of_hour(toks, i)

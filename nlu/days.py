@@ -29,6 +29,9 @@ _PARTS = by_first_word(PARTS)
 FIRST_WORDS = frozenset({*_DAYS, *_PARTS, *WEEKDAYS, *MONTHS, *ORDINALS, "on", "last", "the"})
 """A day or a part of it begins with one of these, or with digits."""
 
+DATED = frozenset({*MONTHS, "/", "-"})
+"""A date that begins with digits has one of these."""
+
 
 def day_words(toks: Toks, i: int) -> Iterator[tuple[int, Day | None, str]]:
     """The end, the day and the part of the day that words at a place say."""
@@ -40,7 +43,7 @@ def day_words(toks: Toks, i: int) -> Iterator[tuple[int, Day | None, str]]:
     end, part = part_of_day(toks, i)
     if part:
         yield end, None, part
-    elif first in FIRST_WORDS or first[:1].isdecimal():
+    elif first in FIRST_WORDS or (first[:1].isdecimal() and not toks.words.isdisjoint(DATED)):
         yield from _date(toks, i)
 
 

@@ -68,7 +68,7 @@ class Item(NamedTuple):
 
     def as_role(self, role: str) -> Item:
         """The same piece in another role."""
-        return self._replace(role=role)
+        return Item(role, *self[1:])
 
     def when(self, arrived: datetime, reach: timedelta) -> Moment:
         """The moments that it can be as a time."""

@@ -21,7 +21,9 @@ def bed_index(beds: tuple[str, ...]) -> Mapping[str, str]:
 
 def key(label: str) -> str:
     """Letters and digits of a label, lower-case, without leading zeros."""
-    plain = "".join(c for c in label.lower() if c.isalnum())
+    plain = label.lower()
+    if not plain.isalnum():
+        plain = "".join(c for c in plain if c.isalnum())
     return plain.lstrip("0") or plain
 
 
@@ -34,12 +36,11 @@ def beds(toks: Toks, i: int, index: Mapping[str, str] | None, *, voice: bool, cu
     A label that the unit does not have counts only after the word bed (`cued`).
     """
     seen: set[tuple[int, str]] = set()
-    said = list(_spoken(toks, i, voice=voice and cued))
-    whole = max((end for end, text in said if text[-1:].isalpha() and _label(text, index)), default=0)
-    for end, text in said:
+    said = [(end, text, _label(text, index)) for end, text in _spoken(toks, i, voice=voice and cued)]
+    whole = max((end for end, text, label in said if label and text[-1:].isalpha()), default=0)
+    for end, text, label in said:
         if end < whole and (glued(toks, end) or word(toks, end) == "bed"):
             continue  # "2B" is not bed 2 where the unit has a 2B
-        label = _label(text, index)
         if label is not None:
             if (end, label) not in seen:
                 seen.add((end, label))

@@ -8,6 +8,9 @@ from .numbers import Toks, numbers, word
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
 from .tokens import remembered
 
+MEASURES = frozenset({*MINUTE_WORDS, *HOUR_WORDS})
+"""Every length of time has one of these."""
+
 
 def less_minutes(toks: Toks, i: int) -> tuple[int, int] | None:
     """The end and the minutes of "minus 20 min", or none."""
@@ -20,6 +23,8 @@ def less_minutes(toks: Toks, i: int) -> tuple[int, int] | None:
 @remembered
 def length(toks: Toks, i: int) -> tuple[int, int | None]:
     """The end and the minutes of a length of time."""
+    if toks.words.isdisjoint(MEASURES):
+        return i, None
     if word(toks, i) == "half" and word(toks, i + 1) in {"an", "a"} and word(toks, i + 2) in HOUR_WORDS:
         return i + 3, 30
     if word(toks, i) == "half" and word(toks, i + 1) in HOUR_WORDS:

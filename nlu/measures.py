@@ -16,10 +16,12 @@ from .patterns.cues import CHECKS, LEVELS
 
 _ML = frozenset(p for p in LEVELS["ml"] if " " not in p)
 _LITRE = frozenset(LEVELS["litre"])
+_VOLUMES = _ML | _LITRE
 _BAD = frozenset(p for p in LEVELS["badunit"] if " " not in p)
 _KG = frozenset(CHECKS["kg"])
 TIME_LETTERS = frozenset({"a", "p", "h", "am", "pm", "hr", "hrs", "hours"})
 GLUED_OK = frozenset({"ish", "and", "at", "l", "r", "left", "right", "b", "to"})
+_BEHIND = TIME_LETTERS | GLUED_OK | _VOLUMES
 LARGEST = 99_999
 MOST_JOINED = 3000
 """No canister holds so much: "9 945" is two numbers."""
@@ -115,7 +117,7 @@ def _stray_letter(toks: Toks, i: int, end: int) -> bool:
     if not toks[end - 1].is_digits or not glued(toks, end):
         return _glued_before(toks, i)
     text = word(toks, end)
-    if not text.isalpha() or text in TIME_LETTERS | GLUED_OK | _ML | _LITRE or len(text) > 3:
+    if not text.isalpha() or text in _BEHIND or len(text) > 3:
         return _glued_before(toks, i)
     return len(text) <= 2 and text not in {"cm", "kg", "mm", "oz"}
 
@@ -194,6 +196,8 @@ def _with_rest(toks: Toks, after: int, amount: int | None) -> tuple[int | None, 
 
 def _fraction_of_litre(toks: Toks, i: int) -> Item | None:
     """ "half a liter", "a liter and a half", "one and a half liters", "an ml"."""
+    if toks.words.isdisjoint(_VOLUMES):
+        return None
     text, amount, end = word(toks, i), 0, i
     skip = [k for k in (i + 1, i + 2, i + 3) if word(toks, k) not in {"a", "-", "of"}]
     after = skip[0] if skip else i + 1

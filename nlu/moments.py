@@ -9,6 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, time, timedelta
+from operator import attrgetter
+from typing import NamedTuple
 
 from dateutil import tz
 from dateutil.relativedelta import relativedelta
@@ -20,6 +22,9 @@ REACH = timedelta(hours=12)
 LIST_REACH = timedelta(hours=16)
 BARE_REACH = timedelta(hours=6)
 DATE_REACH = timedelta(days=45)
+EVENING = 20
+OFFERED = 2
+"""Moments of a bare hour that are offered when none is near."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,7 +53,8 @@ def moment(clock: Clock, arrived: datetime, reach: timedelta = REACH) -> Moment:
 
 def distinct(moments: Iterable[datetime]) -> tuple[datetime, ...]:
     """Each moment once, in order: the two 01:30s of a repeated hour are two, though they compare equal."""
-    return tuple({m.astimezone(UTC): m for m in moments}.values())
+    found = tuple(moments)
+    return tuple({m.astimezone(UTC): m for m in found}.values()) if len(found) > 1 else found
 
 
 def since(earlier: datetime, later: datetime) -> timedelta:
@@ -58,8 +64,10 @@ def since(earlier: datetime, later: datetime) -> timedelta:
 
 def soon(clock: Clock, arrived: datetime) -> Iterator[datetime]:
     """The moments of today and tomorrow that a 24-hour time could be, were it a time to come."""
+    if clock.style != "24":
+        return
     for day in (arrived.date(), arrived.date() + timedelta(days=1)):
-        for hour in _hours(clock) if clock.style == "24" else ():
+        for hour in _hours(clock):
             yield from _local(day, hour, clock.minute, arrived)
 
 
@@ -105,38 +113,52 @@ def _hours_of_part(hour: int, part: str, full: bool) -> Iterator[int]:
         yield hour % 12 + (12 if after_noon else 0)
 
 
+class _Past(NamedTuple):
+    """A moment that a time could be, and how long ago it was."""
+
+    ago: timedelta
+    at: datetime
+
+
+_by_age = attrgetter("ago")
+
+
 def _latest(clock: Clock, hours: list[int], arrived: datetime, reach: timedelta) -> Moment:
-    found: list[datetime] = []
-    for back in (-1, 0, 1, 2):
-        day = arrived.date() - timedelta(days=back)
+    now, today = arrived.astimezone(UTC), arrived.date()
+    past: list[_Past] = []
+    # No time of tomorrow is now before the evening, whatever the clocks do in between.
+    for back in (-1, 0, 1, 2) if arrived.hour >= EVENING else (0, 1, 2):
+        day = today - timedelta(days=back)
         for hour in hours:
             at = _local(day, hour, clock.minute, arrived)
-            if _ahead(at[0], arrived):
+            ago = now - at[0].astimezone(UTC)
+            if ago < -SKEW:
                 continue
-            if not all(tz.datetime_exists(m) for m in at):
-                if arrived.date() - day <= timedelta(days=1) and since(at[0], arrived) < reach:
+            if not all(map(_exists, at)):
+                if back <= 1 and ago < reach:
                     return Moment()
                 continue
-            found += at
-    past = [m for m in found if not _ahead(m, arrived)]
-    if not past:
-        return Moment()
-    past.sort(key=lambda m: since(m, arrived))
-    return _within(clock, past, arrived, reach)
+            past += [_Past(now - m.astimezone(UTC), m) for m in at]
+        if len(past) >= OFFERED and past[-1].ago > reach and past[-2].ago >= -SKEW:
+            break  # what is of an earlier day is out of reach, and no nearer than these
+    past = [each for each in past if each.ago >= -SKEW]
+    past.sort(key=_by_age)
+    return _within(clock, past, reach) if past else Moment()
 
 
-def _within(clock: Clock, past: list[datetime], arrived: datetime, reach: timedelta) -> Moment:
+def _within(clock: Clock, past: list[_Past], reach: timedelta) -> Moment:
     bare = clock.style in {"hour", "12"} and not clock.part
     limit = BARE_REACH if bare else reach
-    near = tuple(m for m in past if since(m, arrived) <= limit)
+    near = [each for each in past if each.ago <= limit]
     if not near and bare and clock.colon and clock.hour >= 10:
         # "10:15" has four digits: the 24-hour reading, where the 12-hour one is out of reach.
-        near = tuple(m for m in past if since(m, arrived) <= reach and m.hour == clock.hour)
+        near = [each for each in past if each.ago <= reach and each.at.hour == clock.hour]
     if not near:
-        return Moment((), tuple(past[: len(past) if bare and len(past) < 2 else 2 if bare else 1]))
-    first = near[0]
-    twice = tuple(m for m in near if (m.hour, m.minute, m.date()) == (first.hour, first.minute, first.date()))
-    return Moment(tuple(sorted(twice, key=lambda m: m.astimezone(UTC))))
+        return Moment((), tuple(each.at for each in past[: OFFERED if bare else 1]))
+    first = near[0].at
+    shown = (first.hour, first.minute, first.date())
+    twice = [each for each in near if (each.at.hour, each.at.minute, each.at.date()) == shown]
+    return Moment(tuple(each.at for each in reversed(twice)))
 
 
 def _on_a_day(clock: Clock, hours: list[int], arrived: datetime) -> Moment:
@@ -195,7 +217,13 @@ def _settled(day: date, times: Iterable[tuple[int, int]], arrived: datetime) -> 
 
 
 def _existing(day: date, hour: int, minute: int, arrived: datetime) -> list[datetime]:
-    return [m for m in _local(day, hour, minute, arrived) if tz.datetime_exists(m)]
+    return [m for m in _local(day, hour, minute, arrived) if _exists(m)]
+
+
+def _exists(at: datetime) -> bool:
+    """Whether the clocks of the ward ever show this: not in the hour that is left out in spring."""
+    again = at.astimezone(UTC).astimezone(at.tzinfo)
+    return again.replace(tzinfo=None) == at.replace(tzinfo=None)
 
 
 def _local(day: date, hour: int, minute: int, arrived: datetime) -> list[datetime]:

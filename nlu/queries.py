@@ -61,6 +61,8 @@ def _is_bare_total(items: tuple[Item, ...]) -> bool:
     """ "bed 7 total", "total 7": the word for a sum, a bed and no number that it could be."""
     summed = any(i.role == "cue" and i.value == "output" for i in items)
     led = any(i.role == "bed" and i.lead == "output" for i in items)
+    if not (summed or led):
+        return False
     beds = [i for i in items if i.role == "bed" and i.known]
     plain = all(
         i.role in {"bed", "tube"}
@@ -68,7 +70,7 @@ def _is_bare_total(items: tuple[Item, ...]) -> bool:
         or (i.role == "cue" and i.value in SUMMING)
         for i in items
     )
-    return bool(summed or led) and bool(beds) and plain
+    return bool(beds) and plain
 
 
 def asked(

@@ -70,18 +70,18 @@ class Trail(NamedTuple):
         items = (*self.items, item)
         match item.role:
             case "bed":
-                return self._replace(items=items, bed=True, level=False, time=False)
+                return Trail(self.arrived, items, True, False, False, *self[5:])
             case "level" | "volume" | "output":
                 return self._replace(items=items, level=True, order=self._ordered(item, "LT", self.time))
             case "time":
                 return self._replace(items=items, time=True, order=self._ordered(item, "TL", self.level))
             case "sep":
-                return self._replace(items=items, bed=False, level=False, time=False)
+                return Trail(self.arrived, items, False, False, False, *self[5:])
             case "tube":
                 return self._replace(items=items, level=False)
             case "cue" if item.value in RESETS:
                 return self._replace(items=items, level=False)
-        return self._replace(items=items)
+        return Trail(self.arrived, items, *self[2:])
 
     def _ordered(self, item: Item, first: str, second: bool) -> str:
         """Which of a bare level and a bare time came first: every pair of a message agrees."""

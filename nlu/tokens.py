@@ -66,12 +66,15 @@ class Words(tuple[Token, ...]):
     memo: dict[tuple[str, int], Any]
     said: tuple[str, ...]
     """Their texts, and blanks after the end; so places just before the start are blank as well."""
+    words: frozenset[str]
+    """Each text once: what needs a word that is nowhere in the message is not looked for."""
 
     def __new__(cls, found: Iterable[Token]) -> Words:
         """The tokens, with nothing found yet."""
         words = super().__new__(cls, found)
         words.memo = {}
-        words.said = (*(token.text for token in words), *BLANKS)
+        words.said = (*[token.text for token in words], *BLANKS)
+        words.words = frozenset(words.said)
         return words
 
 
@@ -84,11 +87,12 @@ def remembered(find: Callable[[Words, int], Found]) -> Callable[[Words, int], Fo
 
     @wraps(find)
     def found(toks: Words, i: int) -> Found:
-        memo = toks.memo
         key = (name, i)
-        if key not in memo:
-            memo[key] = find(toks, i)
-        return cast("Found", memo[key])
+        try:
+            return cast("Found", toks.memo[key])
+        except KeyError:
+            value = toks.memo[key] = find(toks, i)
+            return value
 
     return found
 

@@ -1,0 +1,111 @@
+"""What is not looked for, because it cannot be there, is not there: the reader is the same without."""
+
+from __future__ import annotations
+
+from datetime import UTC, date, datetime, time, timedelta
+from zoneinfo import ZoneInfo
+
+import pytest
+from dateutil import tz
+from hypothesis import given
+from hypothesis import strategies as st
+
+from nlu.clock import clocks
+from nlu.clockface import Clock, Style
+from nlu.lengths import length
+from nlu.measures import measured
+from nlu.moments import BARE_REACH, LIST_REACH, REACH, SKEW, Moment, moment
+from nlu.pipeline import pipeline
+from nlu.tokens import Words
+from tests.nlu.corpus import cases
+
+EVERYTHING = frozenset({"minute", "hour", "past", "to", "march", "/", "-", "ml", "liter"})
+"""A word of each kind without which something is not looked for."""
+TELLING = (
+    *EVERYTHING, *("min", "h", "ago", "after", "of", "half", "quarter", "an", "a", "now", "minus"),
+    *("seven", "twelve", "thirty", "fifty", "oh", "hundred", "noon", "third", "may", "last", "night"),
+    *("7", "07", "12", "15", "1050", "1900", "0730", "2026", ".", ",", ":", "l", "in", "the", "bed", "mark"),
+)  # fmt: skip
+CHANGES = (date(2026, 3, 8), date(2026, 11, 1), date(2026, 3, 29), date(2026, 10, 25), date(2026, 7, 1))
+"""Days on which clocks are put forward or back, and one on which none is."""
+READER = pipeline()
+ZONES = ("America/New_York", "Europe/London", "Australia/Lord_Howe", "Asia/Kolkata")
+
+
+def _same(text: str) -> None:
+    near = READER.read(text).tokens
+    wide = Words(near)
+    wide.words |= EVERYTHING
+    for i in range(len(near)):
+        assert clocks(near, i) == clocks(wide, i)
+        assert length(near, i) == length(wide, i)
+        for voice in (False, True):
+            assert list(measured(near, i, voice=voice)) == list(measured(wide, i, voice=voice))
+
+
+@given(st.lists(st.sampled_from(TELLING), max_size=9).map(" ".join))
+def test_what_needs_a_word_that_was_not_said_is_not_there(text: str) -> None:
+    _same(text)
+
+
+@pytest.mark.parametrize("name", ["corpus_typed", "corpus_dictated"])
+def test_no_message_of_the_corpora_is_read_otherwise_when_all_is_looked_for(name: str) -> None:
+    for case in cases(name):
+        _same(case.line["text"])
+
+
+def _by_every_day(clock: Clock, hours: list[int], arrived: datetime, reach: timedelta) -> Moment:
+    """The same rule, with every day of four looked at whole."""
+    past: list[tuple[timedelta, datetime]] = []
+    for back in (-1, 0, 1, 2):
+        for hour in hours:
+            day = arrived.date() - timedelta(days=back - hour // 24)
+            first = datetime.combine(day, time(hour % 24, clock.minute), arrived.tzinfo)
+            shown = [first, first.replace(fold=1)] if tz.datetime_ambiguous(first) else [first]
+            ago = [arrived.astimezone(UTC) - at.astimezone(UTC) for at in shown]
+            if ago[0] >= -SKEW and not tz.datetime_exists(first):
+                if (
+                    arrived.date() - timedelta(days=back) >= arrived.date() - timedelta(days=1)
+                    and ago[0] < reach
+                ):
+                    return Moment()
+            elif ago[0] >= -SKEW:
+                past += [pair for pair in zip(ago, shown, strict=True) if pair[0] >= -SKEW]
+    past.sort(key=lambda pair: pair[0])
+    bare = clock.style != "24"
+    near = [at for ago, at in past if ago <= (BARE_REACH if bare else reach)]
+    if not near and bare and clock.colon and clock.hour >= 10:
+        near = [at for ago, at in past if ago <= reach and at.hour == clock.hour]
+    if not near:
+        return Moment((), tuple(at for _, at in past[: 2 if bare else 1]))
+    shown_first = near[0].replace(tzinfo=None, fold=0)
+    twice = [at for at in near if at.replace(tzinfo=None, fold=0) == shown_first]
+    return Moment(tuple(sorted(twice, key=lambda at: at.astimezone(UTC))))
+
+
+@given(
+    hour=st.integers(0, 23),
+    minute=st.sampled_from((0, 1, 15, 30, 59)),
+    style=st.sampled_from(("24", "12", "hour")),
+    colon=st.booleans(),
+    day=st.sampled_from(CHANGES),
+    shift=st.integers(-36 * 60, 36 * 60),
+    zone=st.sampled_from(ZONES),
+    reach=st.sampled_from((REACH, LIST_REACH)),
+)
+def test_a_time_is_the_moment_that_a_look_at_every_day_finds(  # noqa: PLR0913 - what a time depends on
+    hour: int,
+    minute: int,
+    style: Style,
+    colon: bool,
+    day: date,
+    shift: int,
+    zone: str,
+    reach: timedelta,
+) -> None:
+    arrived = (datetime.combine(day, time(12), UTC) + timedelta(minutes=shift)).astimezone(ZoneInfo(zone))
+    clock = Clock(hour=hour, minute=minute, style=style, colon=colon)
+    hours = [hour] if style == "24" else [hour % 12, hour % 12 + 12]
+    found, wanted = moment(clock, arrived, reach), _by_every_day(clock, hours, arrived, reach)
+    assert found == wanted
+    assert [at.fold for at in found.values] == [at.fold for at in wanted.values]
