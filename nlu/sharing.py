@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from .drafts import Draft, Gathering
+from .drafts import Draft
+from .gathering import Gathering
 from .items import Item
 from .roles import UNDOES
 

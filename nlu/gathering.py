@@ -1,0 +1,338 @@
+"""The pieces of one reading, gathered into statements by what they belong to.
+
+`Gathering` goes through the pieces in the order said. A piece that has no free place in the draft
+at hand opens the next one; bed, tube and time are shared afterwards, in `sharing.py`.
+"""
+
+from __future__ import annotations
+
+from .drafts import SIDES, Draft
+from .items import Item
+from .roles import EVENTS
+
+FLUIDS = ("bright_red", "dark_red", "chylous", "purulent", "sanguineous", "serosanguineous", "serous")
+
+
+class Gathering:
+    """The drafts of one reading."""
+
+    def __init__(self) -> None:
+        self.drafts = [Draft()]
+        self.repair = False
+        self.either = False
+        self.foreign = False
+        self.mended: Item | None = None
+        self.linked = ""
+        self.last: Item | None = None
+        self.cued = self.ended = self.told_old = False
+        self.past = False
+        self.closes: Item | None = None
+        self.arrival: Item | None = None
+        self.tube_said = False
+        self.hung_new = False
+
+    @property
+    def now(self) -> Draft:
+        """The draft at hand."""
+        return self.drafts[-1]
+
+    def open(self) -> Draft:
+        """A new draft, the next pieces being of it."""
+        self.drafts.append(Draft())
+        return self.now
+
+    def add(self, item: Item) -> None:
+        """One more piece."""
+        match item.role:
+            case "bed":
+                self._bed(item)
+            case "tube":
+                self._tube(item)
+            case "time":
+                self._time(item)
+            case "level":
+                self._level(item)
+            case "volume" | "output":
+                self._amount(item)
+            case "check":
+                self._check(item.name, item)
+            case "weight":
+                self.now.weight = item
+            case "bad" | "alt":
+                self._odd(item)
+            case "denied":
+                self.now.denied.append(item)
+            case "repair":
+                self.repair, self.mended = True, self.last
+            case "foreign":
+                self.foreign = True
+            case "cue":
+                self._cue(item)
+        if item.role in {"bed", "cue"}:
+            self.cued = item.role == "cue" and (self.cued or item.value != "bed")
+        self.linked = item.value if item.role == "sep" else "" if item.role != "cue" else self.linked
+        self.last = item if item.role not in {"sep", "cue", "repair"} else self.last
+
+    def _mend(self, slot: str, old: Item, new: Item) -> None:
+        """A second value after a word of repair; odd where the repaired word was of another sort."""
+        self.now.clash(slot, old, new)
+        if self.mended is not None and self.mended.role != new.role:
+            self.now.faults += 1
+
+    def _odd(self, item: Item) -> None:
+        if item.role == "alt":
+            self.now.clash(item.name, self.last, item)
+        else:
+            self.now.bad.append(item)
+
+    def _bed(self, item: Item) -> None:
+        draft = self.now
+        if draft.kind == "moved" and (
+            draft.bed is not None or item.link in {"to", "into"} or item.lead == "to"
+        ):
+            if draft.to_bed is not None or (self.linked in {"and", "&"} and not self.cued):
+                draft.clash("to_bed", draft.to_bed, item)
+            draft.to_bed = item
+        elif draft.bed is None:
+            draft.bed = item
+            if item.lead in {"output", "amount"}:
+                draft.wants = draft.wants or item._replace(value=item.lead)
+        elif draft.bed.label == item.label and item.label is not None:
+            if draft.has_amount and not draft.kind and self.linked:
+                self.open().bed = item
+        elif self.repair:
+            self._mend("bed", draft.bed, item)
+        elif draft.has_content:
+            self.open().bed = item
+        elif self.linked in {"and", ",", "&", "+"} and draft.time is None:
+            draft.more_beds.append(item)
+        elif item.link == "to" and not draft.kind and not self.cued:
+            draft.kind, draft.to_bed = "moved", item
+        else:
+            draft.clash("bed", draft.bed, item)
+
+    def _tube(self, item: Item) -> None:
+        draft = self.now
+        if draft.tubes and (self.either or self.repair):
+            draft.clash("tube", draft.tubes[-1], item)
+            return
+        if draft.tubes and draft.has_content and not draft.joined and draft.kind != "placed":
+            last = draft.tubes[-1]
+            if not (_one_name(last, item) and self.last is last):
+                self._next_tube(draft, item)
+                return
+        if not any(t.name == item.name for t in draft.tubes):
+            draft.tubes.append(item)
+
+    def _next_tube(self, draft: Draft, item: Item) -> None:
+        """A tube after one that something was said of: its own statement."""
+        if draft.tubes[-1].name != item.name:
+            fresh = self.open()
+            fresh.kind = draft.kind if draft.kind == "removed" else ""
+            fresh.tubes.append(item)
+
+    def _time(self, item: Item) -> None:
+        draft = self.now
+        if item.lead == "since":
+            draft.since = item
+            return
+        if draft.time is not None and all(c.style == "now" for c in draft.time.clocks):
+            draft.time = item
+            return
+        if draft.time is not None:
+            if self.repair:
+                self._mend("time", draft.time, item)
+                return
+            if not (draft.has_content or draft.wants):
+                draft.clash("time", draft.time, item)
+                return
+            draft = self.open()
+        draft.time = item
+
+    def _level(self, item: Item) -> None:
+        draft = self.now
+        if self.repair and (old := draft.final or draft.level or draft.volume) is not None:
+            self._mend("level", old, item)
+            return
+        if self.foreign and not item.unit and item.lead not in {"level", "levelat"}:
+            draft.faults += 1
+        item = self._named(item)
+        if (
+            item.name == "old" or (item.name == "last" and draft.kind == "exchanged")
+        ) and draft.kind != "placed":
+            self._old(item)
+        elif item.name == "opens" and draft.kind in {"exchanged", "placed", ""} and draft.level is None:
+            draft.opening = item
+        elif (draft.kind == "placed" and draft.level is None) or (
+            draft.kind == "removed" and draft.level is None and item.name != "new"
+        ):
+            draft.level = item
+        elif draft.kind == "exchanged" and item.name != "new" and item.lead not in {"level", "levelat"}:
+            draft.clash("level", item)
+        elif draft.kind or draft.has_amount:
+            self.open().level = item
+        elif (
+            draft.wants is not None
+            and draft.wants.value == "output"
+            and item.lead not in {"level", "levelat"}
+        ):
+            draft.output = item
+        else:
+            draft.level = item
+        self.now.about |= item.about
+
+    def _named(self, item: Item) -> Item:
+        """The level with the name that the words before it gave: of the old canister, or of the new one."""
+        kind, old = self.now.kind, self.now.final
+        at_last = self.past and item.lead == "levelat" and kind == "exchanged" and not old
+        ended = self.ended and item.lead in {"", "at", "level", "levelat"}
+        self.ended = self.past = False
+        if item.name == "" and (ended or at_last):
+            return item._replace(name="old", lead="old")
+        if item.name == "inside":
+            return item._replace(name="new" if kind == "exchanged" and self.hung_new else "")
+        return item
+
+    def _old(self, item: Item) -> None:
+        draft = self.now
+        if draft.kind == "removed" and draft.level is None:
+            draft.level = item
+            return
+        draft = self.open() if draft.final or draft.level else draft
+        draft.kind = draft.kind or ("exchanged" if self.told_old else "")
+        draft.final, self.told_old = item, False
+
+    def _amount(self, item: Item) -> None:
+        draft = self.now
+        if draft.kind == "placed" and draft.level is None:
+            draft.clash("level", item)
+            return
+        if self.repair and draft.volume is not None:
+            draft.clash("volume", draft.volume, item)
+            return
+        if draft.kind in EVENTS or draft.has_amount:
+            draft = self.open()
+        if item.role == "volume":
+            draft.volume = item
+        else:
+            draft.output = item
+        draft.about |= item.about
+
+    def _check(self, slot: str, item: Item) -> None:
+        draft = self.now
+        if slot == "suction" and draft.order is not None and draft.ordered is None:
+            draft.ordered = item
+            return
+        old = draft.checks.get(slot)
+        if slot == "fluid" and old is not None:
+            draft.checks[slot] = min(old, item, key=lambda i: FLUIDS.index(i.value))
+            return
+        if slot == "suction" and old is not None and old.value == "waterseal":
+            draft, old = (self.open() if draft.time else draft), None
+        if old is not None and (old.value, old.figure) != (item.value, item.figure):
+            draft.clash(slot, old, item)
+        draft.checks[slot] = item
+
+    def _cue(self, item: Item) -> None:
+        if item.value in {"tubeword", "canister", "level", "levelat", "old", "new"}:
+            self.foreign = False
+        if item.value in {"old", "new", "opens", "kind", "seal", "suction", "wall", "amount", "output"}:
+            self.ended, self.told_old = item.value == "old", item.value == "old" and item.name == "canister"
+        self.past = item.value == "levelat" and item.name == "past"
+        match item.value:
+            case "kind":
+                self._kind(item)
+            case "what":
+                self._what(item)
+            case "reason":
+                self.now.reason = self.now.reason or item
+            case "leak":
+                self._leak(item)
+            case "tidal" | "fluid" | "indicator":
+                self._check(item.value, Item("check", item.start, item.end, value=item.name))
+            case "waterseal":
+                self._waterseal(item)
+            case "leakhow":
+                self._how(item)
+            case "order":
+                self.now.order = item
+            case "join":
+                self.now.joined = True
+            case "or":
+                self.either = True
+            case "arrival":
+                self.arrival = item
+            case "tubeword":
+                self.tube_said = True
+            case "closing":
+                self.now.closing, self.closes = True, item
+            case "same":
+                self._same(item)
+            case "level" | "amount" | "levelat" | "output":
+                self.now.wants = self.now.wants or item
+            case "empty":
+                if self.now.kind in {"placed", "exchanged"} and self.now.opening is None:
+                    self.now.opening = Item("level", item.start, item.end, amount=0)
+
+    def _waterseal(self, item: Item) -> None:
+        if "suction" not in self.now.checks:
+            self._check("suction", Item("check", item.start, item.end, value="waterseal", figure=0.0))
+
+    def _leak(self, item: Item) -> None:
+        old = self.now.checks.get("leak")
+        if old is not None and (old.value == "present" or item.name == "present"):
+            kept = old.value if item.name == "present" else item.name
+            self.now.checks["leak"] = Item("check", old.start, item.end, value=kept)
+            return
+        self._check("leak", Item("check", item.start, item.end, value=item.name))
+
+    def _how(self, item: Item) -> None:
+        """ "bubbling in the seal constantly": how the leak that was told goes on."""
+        draft = self.now
+        old = draft.checks.get("leak")
+        if old is None or old.value == "none":
+            draft.faults += 1
+        elif old.value == "present" or old.value == item.name:
+            draft.checks["leak"] = Item("check", old.start, item.end, value=item.name)
+        else:
+            draft.clash("leak", old, Item("check", item.start, item.end, value=item.name))
+
+    def _same(self, item: Item) -> None:
+        if not self.now.has_amount:
+            self.now.same = item
+        elif self.now.level is not None:
+            self.now.faults += 1
+
+    def _what(self, item: Item) -> None:
+        """One more incident; one that comes after the time of another has its own."""
+        draft = self.now
+        told = draft.whats or (item.name == "suction_on" and "suction" in draft.checks)
+        if told and (draft.time is not None or item.name in {"unclamped", "suction_on"}):
+            draft = self.open()
+        draft.whats.append(item)
+
+    def _kind(self, item: Item) -> None:
+        draft, kind = self.now, item.name
+        self.hung_new |= item.unit == "new"
+        if draft.kind == kind:
+            return
+        if (draft.kind == "left" and kind == "moved") or (draft.kind == "back" and kind == "placed"):
+            draft.kind = kind
+            return
+        if kind == "moved" and draft.kind:
+            return
+        if draft.kind == "left" and kind == "away":
+            draft.kind = kind
+            return
+        timed = draft.whats and draft.time
+        taken = draft.kind or timed or draft.volume or draft.output or draft.same
+        if taken or (draft.level is not None and kind not in {"removed", "placed"}):
+            fresh = self.open()
+            fresh.kind = kind
+        else:
+            draft.kind = kind
+
+
+def _one_name(a: Item, b: Item) -> bool:
+    """Whether a side and a place are one name: left apical."""
+    return (a.name in SIDES) != (b.name in SIDES) and b.start - a.end <= 1
