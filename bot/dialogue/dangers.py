@@ -25,6 +25,18 @@ def dangers_of(
     return bedside.dangers(ledger.bed, bedside.supposed(ledger, at, *payloads))
 
 
+def dangers_since_placed(
+    bedside: Bedside, ledger: Ledger, at: datetime, volume_ml: int
+) -> tuple[BedCaution, ...]:
+    """The cautions of high severity of an amount, in mL, with no line before: it came since the placement."""
+    if ledger.bed is None or not ledger.is_open():
+        return ()
+    placed = [entry.at for entry in ledger.live if isinstance(entry.payload, Placed) and entry.at < at]
+    for moment in placed[-1:]:
+        ledger = bedside.supposed(ledger, moment, Line(level_ml=0))
+    return bedside.dangers(str(ledger.bed), bedside.supposed(ledger, at, Line(level_ml=volume_ml)))
+
+
 def supposed_of(said: Said, ledger: Ledger, at: datetime, target: str | None = None) -> tuple[Payload, ...]:
     """The entries that the statement would make on this drain, were it right."""
     match said:

@@ -7,7 +7,7 @@ from datetime import timedelta
 
 from bot.dialogue.bedside import About, Bedside
 from bot.dialogue.brief import brief
-from bot.dialogue.dangers import base_level, dangers_of
+from bot.dialogue.dangers import base_level, dangers_of, dangers_since_placed
 from bot.dialogue.doubts import admitted, ask_doubt
 from bot.dialogue.hearing import ask_heard, is_unheard
 from bot.dialogue.locate import Spot, drain_of, locate
@@ -102,5 +102,8 @@ def _ask_level(bedside: Bedside, said: Amount, spot: Spot, grant: Grant) -> Part
     )
     wording = questions.amount_without_line(spot.where(), said.volume_ml)
     return bedside.ask(
-        pending, wording, About(bed=said.bed, tube=spot.tube, drain=drain, slot="level_ml", kind="drained")
+        pending,
+        wording,
+        About(bed=said.bed, tube=spot.tube, drain=drain, slot="level_ml", kind="drained"),
+        dangers=dangers_since_placed(bedside, spot.ledger, spot.at, said.volume_ml) if spot.ledger else (),
     )

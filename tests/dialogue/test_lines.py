@@ -138,6 +138,13 @@ def test_an_amount_without_a_line_to_add_it_to_asks_what_the_canister_reads() ->
     assert ward.levels("7") == [410]
 
 
+def test_an_amount_without_a_line_still_warns_of_what_came_out() -> None:
+    ward = Ward()
+    asked = ward.says("Amy", "new chest tube bed 7 at 1410, 1600 out immediately", at="14:20")
+    assert "URGENT if right" in asked.reply
+    assert all(each["if_right"] for each in asked.json["cautions"] if each["severity"] == "high")
+
+
 def test_between_closing_lines_a_unit_that_charts_by_shift_is_told_not_to_chart() -> None:
     ward = Ward(policy=replace(Ward().unit.policy, chart_by="shift"))
     ward.says("Amy", "bed 7 mark 100 at 0700", at="07:01")
