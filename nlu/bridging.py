@@ -9,6 +9,11 @@ from .pipeline import Cue, pipeline
 from .tokens import Token
 
 MOST = 4
+SENDING = frozenset(
+    {"transferred", "moved", "sent", "took", "taken", "taking", "shifted", "discharged", "wheeled"}
+)
+WHO = frozenset({"the", "pt", "patient", "in", "bed", "room", "rm", "our"})
+GONE = frozenset({"left", "away"})
 BRIDGED = frozenset({"exchanged", "removed"})
 NAMED = frozenset({"placed"})
 """Events told around the name of a tube: "new left chest tube"."""
@@ -31,6 +36,33 @@ def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, 
     return tuple(sorted(found, key=lambda c: c.start))
 
 
+def sent(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, str]]) -> tuple[Cue, ...]:
+    """The cues of "transferred 21 out to stepdown", "took pt in 12 to CT": who went, told around the bed."""
+    for i, tok in enumerate(toks):
+        if tok.text not in SENDING:
+            continue
+        end = _person(toks, i + 1, written)
+        if end == i + 1:
+            continue
+        for cue in pipeline().cues([*toks[: i + 1], *toks[end:]]):
+            if i <= cue.start <= i + 1 < cue.end and cue.label == "kind" and cue.value in GONE:
+                tail = end + cue.end - i - 1
+                kept = [c for c in cues if c.end <= i or i < c.start < end or c.start >= tail]
+                told = (Cue("filler", "", i, i + 1), Cue("kind", cue.value, end, tail))
+                return tuple(sorted([*kept, *told], key=lambda c: c.start))
+    return cues
+
+
+def _person(toks: Toks, i: int, written: Mapping[int, tuple[int, str]]) -> int:
+    """The end of "pt in bed 12", "21", or the same place."""
+    k = i
+    while word(toks, k) in WHO:
+        k += 1
+    if k in written:
+        return written[k][0]
+    return k + 1 if k < len(toks) and toks[k].is_digits else i
+
+
 def _placed_drain(cue: Cue, toks: Sequence[Token]) -> Cue:
     """ "new right drain at": with the name of a tube, a drain is the tube and not its canister."""
     said = {toks[k].text for k in range(cue.start, cue.end)}
@@ -51,7 +83,7 @@ def _tubes(cues: tuple[Cue, ...]) -> list[tuple[int, int]]:
     """Where a tube is named: "left", "right pleural"."""
     found: list[tuple[int, int]] = []
     for cue in cues:
-        if cue.label not in {"side", "place"}:
+        if cue.label not in {"side", "place", "reason"}:
             continue
         if found and found[-1][1] == cue.start:
             found[-1] = (found[-1][0], cue.end)

@@ -34,6 +34,8 @@ STARTS = (
 )
 """A time begins with one of these, or with digits."""
 RANGE = frozenset({"to", "till", "til"})
+MOVING = frozenset({"moved", "move", "moving", "transferred", "transfer", "shifted", "swapped", "relocated"})
+"""Behind these "10 to 5" is a bed and a bed."""
 """Between two hours these say a range: "six to seven"."""
 _LINKS = frozenset({*PAST, *TO})
 
@@ -263,7 +265,8 @@ def _minutes_past(toks: Toks, i: int) -> Iterator[Found]:
     counted = word(toks, end - 1) in MINUTE_WORDS
     end = after_hyphen(toks, end)
     link = word(toks, end)
-    if link == "of" and minutes % 5 and not counted:
+    moved = link == "to" and word(toks, i - 1) in MOVING and not counted  # two beds
+    if moved or (link == "of" and minutes % 5 and not counted):
         return
     if link in PAST or link in TO:
         sign = 1 if link in PAST else -1

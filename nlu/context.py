@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 
 from .items import FULL_HOUR, Item
+from .neighbours import phrase_of
 from .numbers import Toks, word
 from .patterns.leads import MANY_LINES
 from .runs import paired
@@ -18,6 +19,7 @@ CLIMBS = frozenset({"went", "gone", "up", "rose", "risen", "climbed", "increased
 ASKING = frozenset({"when", "who", "which", "where", "why", "how", "what"})
 OF_BEDS = frozenset({"same", "ask"})
 HOURLY = frozenset({"hrly", "hourly", "hrlies", "hourlies"})
+FULL = frozenset({"nearly full", "almost full", "near full"})
 STOPS = frozenset({",", "and", "&", "+", "/"})
 BESIDE_AGAIN = frozenset({"filler", "question", "ask", "bed", "mark_of_question", "repair", "no", "okay"})
 """With these alone, "again" asks to say it once more."""
@@ -39,7 +41,7 @@ def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
             elif _is_of_fluid_over_time(found, k):
                 found[k] = item._replace(lead="amount")
     found = [_last_lines(item, k, found, toks) for k, item in enumerate(found)]
-    found = list(_told_again(_not_asking(found, toks), toks))
+    found = list(_told_again(_not_asking(_full(found, toks), toks), toks))
     return tuple(_as_right_value(_beds_in_a_row(found), toks))
 
 
@@ -49,6 +51,13 @@ def _last_lines(item: Item, k: int, items: list[Item], toks: Toks) -> Item:
     if asks and item.role == "num" and not item.unit and word(toks, item.end) in MANY_LINES:
         return Item("cue", item.start, item.end, "ask", "history")
     return item
+
+
+def _full(items: list[Item], toks: Toks) -> list[Item]:
+    """ "nearly full 1950": beside a level it tells how full, and asks nothing."""
+    levels = any(i.role == "num" and i.label is None for i in items)
+    told = [levels and i.name == "capacity" and phrase_of(i, toks) in FULL for i in items]
+    return [i._replace(value="filler", name="") if t else i for i, t in zip(items, told, strict=True)]
 
 
 def _not_asking(items: list[Item], toks: Toks) -> Iterator[Item]:
@@ -96,7 +105,10 @@ def _is_rise(items: list[Item], k: int, toks: Toks) -> bool:
     item = items[k]
     at = item.start - 1
     at -= word(toks, at) == "by"
-    return word(toks, at) in CLIMBS and word(toks, item.end) == "to" and bool(_next_amount(items, k))
+    nxt = _next_amount(items, k)
+    if word(toks, at) not in CLIMBS or word(toks, item.end) != "to" or nxt is None:
+        return False
+    return not (word(toks, at) == "moved" and item.label and nxt.label)  # from bed to bed
 
 
 def _is_start(items: list[Item], k: int, toks: Toks) -> bool:

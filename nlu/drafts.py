@@ -47,6 +47,8 @@ class Draft:
     denied: list[Item] = field(default_factory=list)
     clashes: dict[str, list[Item]] = field(default_factory=dict)
     shared_time: bool = False
+    gushed: bool = False
+    """Whether it is a tube just placed that an amount came from, or that amount: only the tube is timed."""
     faults: int = 0
 
     @property

@@ -14,6 +14,7 @@ from .labels import bed_index
 from .lattice import Lattice
 from .leftovers import leftovers
 from .pipeline import Read, pipeline
+from .recast import with_cues
 from .roles import assignments
 from .scope import scoped
 from .sharing import gathered
@@ -22,8 +23,8 @@ from .subjects import subjects
 
 def explained(text: str, *, arrived: datetime, beds: Sequence[str] | None, voice: bool = False) -> str:
     """The evidence for and against each reading of a message, in plain lines."""
-    read = pipeline().read(text, voice=voice)
     index = bed_index(tuple(beds)) if beds is not None else None
+    read = with_cues(pipeline().read(text, voice=voice), index)
     ways = Lattice(read, index, voice=voice).ways()
     return "\n".join(_lines(read, ways, arrived, voice))
 

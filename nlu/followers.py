@@ -10,6 +10,10 @@ from .numbers import Toks, glued, is_digits, word
 from .patterns.leads import MANY_LINES
 from .pipeline import Cue
 
+DIALLED = frozenset({10, 15, 20, 25, 30, 40})
+"""Centimetres of water that a suction is set to; common practice, no source."""
+DEEP = 3
+"""Centimetres; a water seal is seldom filled higher."""
 LITTLE = 200
 """No seal, suction or vacuum is over it."""
 CHECKS = frozenset({"suction", "wall", "seal"})
@@ -55,6 +59,23 @@ def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
     if cue.label == "opens" and word(toks, cue.start) in {"drained", "out", "already"} and not behind:
         return cue.end, item._replace(lead="opens")
     small = item.amount is not None and item.amount <= LITTLE
-    if cue.label in CHECKS and small and not behind:
+    if cue.label in CHECKS and small and not behind and not _is_bed_on_seal(cue, item, toks):
         return cue.end, item._replace(lead=cue.label)
     return item.end, item
+
+
+def _is_bed_on_seal(cue: Cue, item: Item, toks: Toks) -> bool:
+    """ "2 suction 20, 9 waterseal": bed 9, or so many centimetres?"""
+    begins = word(toks, item.start - 1) in {"", ",", ";", "and", "."}
+    return cue.label == "seal" and begins and item.label is not None and (item.amount or 0) > DEEP
+
+
+def may_be_bed(item: Item, before: tuple[Item, ...], toks: Toks) -> bool:
+    """ "12 suction", "3 and 5 on suction": the last of the beds, and no value; "5, 20 suction" is one."""
+    if item.label is None or (before and before[-1].role != "sep"):
+        return False
+    beds = [i for i in before if i.role == "bed" or (i.label is not None and not i.lead)]
+    if any(i not in beds and i.role != "sep" and i.value != "bed" for i in before):
+        return False
+    set_to = len(beds) == 1 and before[-1].value == "," and (item.amount or 0) in DIALLED
+    return not (set_to and word(toks, item.end) not in {"on", "all", "both"})

@@ -204,14 +204,17 @@ class Gathering:
 
     def _amount(self, item: Item) -> None:
         draft = self.now
-        if draft.kind == "placed" and draft.level is None:
+        if draft.kind == "placed" and draft.level is None and item.role == "output":
             draft.clash("level", item)
             return
         if self.repair and draft.volume is not None:
             draft.clash("volume", draft.volume, item)
             return
+        gushed = draft.kind == "placed"
+        draft.gushed |= gushed
         if draft.kind in EVENTS or draft.has_amount:
             draft = self.open()
+            draft.gushed = gushed
         if item.role == "volume":
             draft.volume = item
         else:

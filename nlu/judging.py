@@ -179,7 +179,8 @@ def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) 
 
 def _is_level_told(draft: Draft, time: Item) -> bool:
     """Whether another number is the level that the bare one could be."""
-    return draft.final is not None or (draft.opening is not None and draft.opening is not time)
+    opened = draft.opening is not None and draft.opening is not time
+    return opened or draft.gushed or draft.final is not None
 
 
 def _could_be_level(time: Item) -> bool:

@@ -9,7 +9,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 
 from .clock import clocks
-from .followers import followed_by
+from .cuesense import asks, is_last_line, is_place, is_place_at, says_nothing
+from .followers import CHECKS, followed_by, may_be_bed
+from .fractions import BEGINNING, is_with_part, litres
 from .items import Item
 from .labels import tube_label, written
 from .neighbours import (
@@ -28,7 +30,7 @@ from .neighbours import (
 )
 from .numbers import Toks, glued, heard_as_number, is_digits, numbers, starts_number, word
 from .others import other_word
-from .patterns.leads import LEADS, LEVEL_LEADS, LINES, MAY_BE_ARTICLE, PUTS, TUBE_NAMES
+from .patterns.leads import LEADS, LEVEL_LEADS, MAY_BE_ARTICLE, TUBE_NAMES
 from .patterns.leads import MANY_LINES as MANY
 from .pipeline import Cue, Read
 from .places import Places
@@ -52,7 +54,7 @@ class Lattice:
         self.broken = read.broken
         self.index = index
         self.voice = voice
-        self.asks = any(_asks(cue, read.tokens) for cue in read.cues)
+        self.asks = any(asks(cue, read.tokens) for cue in read.cues)
         self.overfull = False
         self.widest = max(2, min(WIDEST, WORK // max(1, len(read.tokens))))
         self.places = Places(read.tokens, index, voice)
@@ -120,7 +122,9 @@ class Lattice:
         return list(self._beds(i, way, cued=False)) if owns else []
 
     def _is_article(self, cue: Cue) -> bool:
-        """ "a thousand", "a liter": the article belongs to the number."""
+        """ "a thousand", "a liter", "litre and a half": the word belongs to the number."""
+        if cue.label == "litre" and cue.end - cue.start == 1:
+            return bool(litres(self.toks, cue.start))
         if cue.label != "filler" or word(self.toks, cue.start) not in {"a", "an"} or cue.end - cue.start > 1:
             return False
         return bool(self.places.measured(cue.start))
@@ -163,7 +167,7 @@ class Lattice:
                 yield from self._tubeword(cue, way, item)
             case _:
                 yield cue.end, self._with_cue(cue, way, item)
-                if cue.label == "ask" and self._is_last_line(cue) and self.places.labels(cue.end):
+                if cue.label == "ask" and is_last_line(cue, self.toks) and self.places.labels(cue.end):
                     yield cue.end, way.with_item(item)
 
     def _with_cue(self, cue: Cue, way: Way, item: Item) -> Way:
@@ -183,11 +187,11 @@ class Lattice:
                 return about(way, cue.start, word(self.toks, cue.start))
             case "what" if cue.value == "suction_on" and is_setting(self.toks, cue.end):
                 return way.with_item(item._replace(value="suction", name=""), "suction")
-            case "ask" if self._is_last_line(cue):
+            case "ask" if is_last_line(cue, self.toks):
                 return way.with_item(item._replace(value="last", name=""), "last")
             case "seal" if word(self.toks, cue.start - 1) == "to" and not number_follows(self.toks, cue.end):
                 return way.with_item(item._replace(value="waterseal"))
-            case "kind" if cue.value == "placed" and self._is_place(cue):
+            case "kind" if cue.value == "placed" and is_place(cue, self.toks, self.cues):
                 place = item._replace(value="tubeword", name="")
                 return way.with_item(place, "bed" if cue.end in self.cues else "")
             case "kind":
@@ -198,7 +202,7 @@ class Lattice:
                 return way._replace(at=way.at or cue.label == "levelat")
         if cue.label == "same" and word(self.toks, cue.end - 1) in {"since", "as"}:
             return way.with_item(item, "since")
-        if self._says_nothing(cue, way) or self._is_place_at(cue):
+        if says_nothing(cue, way, self.toks, voice=self.voice) or is_place_at(cue, self.toks):
             return way
         at = word(self.toks, cue.end - 1) in {"at", "@", "the"}
         return way.with_item(item, LEADS.get(cue.label, ""), at=at)
@@ -212,39 +216,6 @@ class Lattice:
         fresh = any(word(self.toks, k) in {"new", "fresh"} for k in range(cue.start, cue.end))
         item = item._replace(unit="new" if fresh else "")
         return found.with_item(item, kind_lead(self.toks, cue.end, cue.value))
-
-    def _says_nothing(self, cue: Cue, way: Way) -> bool:
-        """A cue that leaves the number behind it to the cue before."""
-        match cue.label:
-            case "negative":
-                return True
-            case "okay":
-                return self.voice and bool(way.lead)
-            case "since":
-                return word(self.toks, cue.start) == "between" and bool(way.lead)
-            case "amount" | "output":
-                return way.lead in {"old", "new", "opens"}
-            case "timeword":
-                return cue.end - cue.start == 1 and word(self.toks, cue.end) == "ml"
-        return False
-
-    def _is_place_at(self, cue: Cue) -> bool:
-        """ "at the connector": where, and no level."""
-        the = cue.label == "levelat" and word(self.toks, cue.end - 1) == "the"
-        return the and not number_follows(self.toks, cue.end)
-
-    def _is_last_line(self, cue: Cue) -> bool:
-        """ "last reading 1740": no question."""
-        named = cue.value == "last" and word(self.toks, cue.end - 1) in LINES
-        return named and number_follows(self.toks, cue.end)
-
-    def _is_place(self, cue: Cue) -> bool:
-        """ "the drain in 9", "tube in bed 9": where it is, not that it went in."""
-        if word(self.toks, cue.start) in PUTS:
-            return False
-        nxt = self.cues.get(cue.end)
-        is_bed = nxt is not None and nxt.label == "bed"
-        return word(self.toks, cue.end - 1) == "in" and (starts_number(self.toks, cue.end) or is_bed)
 
     def _filler(self, cue: Cue, way: Way) -> Iterator[tuple[int, Way]]:
         text = word(self.toks, cue.start)
@@ -296,7 +267,8 @@ class Lattice:
             if found[1] == "A" and not level and word(self.toks, found[0]) in MAY_BE_ARTICLE:
                 yield cue.end, way.with_item(item, way.lead, at=way.at)
             typed = not self.voice and not word(self.toks, found[0]).startswith("0")
-            if typed or not any(number.end > found[0] for number in numbers(self.toks, cue.end)):
+            longer = any(number.end > found[0] for number in numbers(self.toks, cue.end))
+            if (typed or not longer) and not is_with_part(self.toks, cue.end):
                 return
         yield cue.end, way.with_item(item, way.lead, at=way.at)
 
@@ -314,7 +286,7 @@ class Lattice:
             if beds:
                 yield from beds
                 return
-        if starts_number(self.toks, i) or word(self.toks, i) in {"half", "a", "an", "quarter", "one"}:
+        if starts_number(self.toks, i) or word(self.toks, i) in BEGINNING:
             yield from self._bare(i, way)
         else:
             yield from ((e, w) for e, w in self._lettered(i, way))
@@ -352,8 +324,12 @@ class Lattice:
             if word(self.toks, i) in {"hundred", "thousand"} and starts_number(self.toks, i - 1):
                 continue
             way = self._next_pair(way, whole)
-            end, whole = followed_by(whole, self.toks, self.cues)
-            yield end, way.with_item(whole)
+            end, led = followed_by(whole, self.toks, self.cues)
+            alone = led.lead in CHECKS and not whole.lead and may_be_bed(whole, way.items, self.toks)
+            if not (alone and way.items):
+                yield end, way.with_item(led)
+            if alone:
+                yield whole.end, way.with_item(whole)
         if way.lead in {"", "to", "from"} and not way.at:
             yield from self._longer_labels(i, way)
 
@@ -390,7 +366,3 @@ class Lattice:
     def _is_unsound(self, start: int, end: int, way: Way) -> bool:
         broken = start - 1 in self.broken or end in self.broken
         return broken or is_tainted(self.toks, start, way.items[-1] if way.items else None)
-
-
-def _asks(cue: Cue, toks: Toks) -> bool:
-    return cue.label in {"ask", "question"} or (cue.label == "output" and word(toks, cue.start) == "total")

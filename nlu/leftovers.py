@@ -44,6 +44,7 @@ def leftovers(items: tuple[Item, ...], toks: Toks, *, voice: bool) -> list[str]:
         *_summed(items, toks),
         *_unsure_times(items),
         *_signed(items, toks),
+        *_as_much(items),
         *_unset(items),
         *weighty(items, toks),
     ]
@@ -121,6 +122,12 @@ def _over(items: tuple[Item, ...]) -> Iterator[str]:
         bare = last is not None and last.role == "level" and last.lead in {"", "at"}
         if bare and item.value in {"span", "window", "since"}:
             yield "an amount over a length of time"
+
+
+def _as_much(items: tuple[Item, ...]) -> Iterator[str]:
+    """ "same as last hour": nothing more, or as much again?"""
+    amounts = (i for i in items if i.role == "cue" and i.value == "same" and i.name == "amount")
+    yield from ("as much again, or nothing" for _ in amounts)
 
 
 def _summed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:

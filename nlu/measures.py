@@ -8,6 +8,7 @@ from fractions import Fraction
 from .clock import clocks
 from .clockface import Clock
 from .days import by_first_word
+from .fractions import is_with_part, litres
 from .items import NO_CLOCKS, Clocks, Item
 from .lengths import length
 from .numbers import Number, Toks, glued, numbers, starts_number, word
@@ -53,9 +54,9 @@ def measured(toks: Toks, i: int, *, voice: bool) -> Iterator[Item]:
     """Each number at a place, with its unit and the times that the same words can be."""
     if word(toks, i) == "one" and not starts_number(toks, i):
         return
-    fraction = _fraction_of_litre(toks, i)
-    if fraction is not None:
-        yield fraction
+    parts = litres(toks, i)
+    yield from parts
+    if parts and not is_with_part(toks, i):
         return
     by_end: dict[int, list[Number]] = {}
     for number in numbers(toks, i):
@@ -183,8 +184,6 @@ def _millilitres(toks: Toks, i: int, number: Number, unit: str) -> int | None:
 def _with_rest(toks: Toks, after: int, amount: int | None) -> tuple[int | None, int]:
     """ "one liter and fifty mils", "1 L 200 ml"."""
     start = after + 1 if word(toks, after) == "and" else after
-    if word(toks, start) == "a" and word(toks, start + 1) == "half" and amount is not None:
-        return amount + 500, start + 2
     if amount is None or amount % 1000:
         return amount, after
     for rest in sorted(numbers(toks, start), reverse=True):
@@ -192,26 +191,3 @@ def _with_rest(toks: Toks, after: int, amount: int | None) -> tuple[int | None, 
         if unit == "ml" and rest.value < 1000 and rest.value.denominator == 1:
             return amount + int(rest.value), end
     return amount, after
-
-
-def _fraction_of_litre(toks: Toks, i: int) -> Item | None:
-    """ "half a liter", "a liter and a half", "one and a half liters", "an ml"."""
-    if toks.words.isdisjoint(_VOLUMES):
-        return None
-    text, amount, end = word(toks, i), 0, i
-    skip = [k for k in (i + 1, i + 2, i + 3) if word(toks, k) not in {"a", "-", "of"}]
-    after = skip[0] if skip else i + 1
-    if text in {"half", "quarter"} and word(toks, after) in _LITRE and word(toks, after) != "l":
-        amount, end = 500 if text == "half" else 250, after + 1
-    elif text in {"a", "an"} and word(toks, i + 1) in _LITRE and word(toks, i + 1) != "l":
-        whole, end = _with_rest(toks, i + 2, 1000)
-        amount = whole or 1000
-    elif text in {"a", "an"} and word(toks, i + 1) in _ML:
-        amount, end = 1, i + 2
-    else:
-        for number in numbers(toks, i):
-            k = number.end
-            half = (word(toks, k), word(toks, k + 1), word(toks, k + 2)) == ("and", "a", "half")
-            if half and word(toks, k + 3) in _LITRE and number.value.denominator == 1:
-                amount, end = int(number.value) * 1000 + 500, k + 4
-    return Item("num", i, end, amount=amount, unit="litre", figure=float(amount)) if end > i else None

@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 from typing import NamedTuple
 
+from .patterns.levels import LEVELS
 from .patterns.numerals import HOMOPHONES, JOINED, NUMERALS, ONES, TEENS, TENS, ZEROS
 from .tokens import Words, remembered
 
@@ -36,6 +37,7 @@ POINTING = frozenset(
 TOP_PAIR = 30
 """Pairs are said for what a canister can hold ("nineteen fifty"); "sixty six thirty" is two numbers."""
 LONGEST_SPELT = 4
+LITRES = frozenset(LEVELS["litre"])
 CLOSING = frozenset({"ml", "mls", "mil", "mils", "cc", "ccs", "milliliters", "millilitres", "at"})
 """After these a number is whole."""
 
@@ -138,6 +140,9 @@ def _from_digits(toks: Toks, i: int) -> Iterator[Number]:
     if point:
         yield from _decimal_digits(toks, i, point)
         return
+    if _is_comma_of_litres(toks, i):
+        yield from _decimal_digits(toks, i, word(toks, i + 2))
+        return
     yield from _after_point(toks, i + 1, int(text))
     yield Number(i + 1, Fraction(int(text)), "led" if len(text) > 1 and text[0] == "0" else "plain")
     tail = _glued_tail(toks, i, ",")
@@ -155,6 +160,11 @@ def _glued_tail(toks: Toks, i: int, sign: str) -> str:
     if word(toks, i + 1) == sign and glued(toks, i + 1) and glued(toks, i + 2) and is_digits(toks, i + 2):
         return word(toks, i + 2)
     return ""
+
+
+def _is_comma_of_litres(toks: Toks, i: int) -> bool:
+    """ "1,25 L": with a comma for the point, as much of the world writes it."""
+    return bool(_glued_tail(toks, i, ",")) and word(toks, i)[1:] == "" and word(toks, i + 3) in LITRES
 
 
 def _decimal_digits(toks: Toks, i: int, tail: str) -> Iterator[Number]:
@@ -252,10 +262,11 @@ def _low_pair(toks: Toks, i: int) -> list[tuple[int, int]]:
 
 def _scaled(toks: Toks, i: int, value: Fraction) -> Iterator[Number]:
     """What "hundred" or "thousand" at a place makes of the number before it, with what follows."""
-    if word(toks, i) == "hundred" and 0 < value < 100:
-        yield from _sums(_and_below(toks, i + 1, 100), value * 100)
-    if word(toks, i) == "thousand" and 0 < value < 10:
-        yield from _sums(_and_below(toks, i + 1, 1000), value * 1000)
+    at = after_hyphen(toks, i)
+    if word(toks, at) == "hundred" and 0 < value < 100:
+        yield from _sums(_and_below(toks, at + 1, 100), value * 100)
+    if word(toks, at) == "thousand" and 0 < value < 10:
+        yield from _sums(_and_below(toks, at + 1, 1000), value * 1000)
 
 
 def _sums(parts: list[tuple[int, Fraction]], base: Fraction) -> Iterator[Number]:
@@ -266,7 +277,8 @@ def _sums(parts: list[tuple[int, Fraction]], base: Fraction) -> Iterator[Number]
 
 def _and_below(toks: Toks, i: int, top: int) -> list[tuple[int, Fraction]]:
     """Nothing more, or the rest of a number below `top`, with or without "and"."""
-    rest = i + 1 if word(toks, i) == "and" else after_hyphen(toks, i)
+    rest = after_hyphen(toks, i)
+    rest = after_hyphen(toks, rest + 1) if word(toks, rest) == "and" else rest
     found = [(i, Fraction(0)), *_below_hundred(toks, rest)]
     if top == 1000:
         found += _hundreds(toks, rest + (word(toks, rest) == ","))

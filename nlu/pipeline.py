@@ -121,7 +121,7 @@ class Pipeline:
         for key, start, end in found:
             if end - start > 1 and end - 1 in begins and toks[end - 1].text == "no":
                 continue
-            if end - start > 1 and _is_letter_of_bed(toks, start):
+            if end - start > 1 and (_is_letter_of_bed(toks, start) or _is_out_of_a_bed(toks, start, end)):
                 continue
             if start >= free:
                 name, value = self.labels[key]
@@ -143,6 +143,12 @@ def _is_letter_of_bed(toks: Sequence[Token], i: int) -> bool:
     while start and (toks[start - 1].text in NUMERALS or toks[start - 1].is_digits):
         start -= 1
     return 0 < start < i and toks[start - 1].text in LABELLED
+
+
+def _is_out_of_a_bed(toks: Sequence[Token], start: int, end: int) -> bool:
+    """ "300 out of bed 12": so much came out, and nobody got up."""
+    named = toks[start].text == "out" and toks[end - 1].text in LABELLED
+    return named and end < len(toks) and (toks[end].is_digits or toks[end].text in NUMERALS)
 
 
 def stretches(pattern: str) -> tuple[_Choice, ...]:

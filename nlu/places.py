@@ -13,6 +13,7 @@ from .lengths import length
 from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.leads import MOST_LITRES, SPAN_BEFORE
 
+DAY = 24 * 60
 LONGEST_SPAN = 72 * 60
 """Minutes; what is longer is no length of time that a nurse asks about: 1900 hours."""
 
@@ -75,9 +76,11 @@ class Places:
     def span(self, i: int, *, asks: bool) -> Item | None:
         """A length of time that is not a moment: "over 2 hours", "last 8h"."""
         before = word(self.toks, i - 1)
-        if before not in SPAN_BEFORE and not asks:
-            return None
+        this = before == "this" and word(self.toks, i) in {"hour", "hr"}
         end, minutes = length(self.toks, i)
+        day = minutes == DAY and self.toks[i].is_digits and before not in {"at", "@"}
+        if before not in SPAN_BEFORE and not asks and not this and not day:
+            return None
         if minutes is None and before in {"last", "past", "this"} and word(self.toks, i) in {"hour", "hr"}:
             end, minutes = i + 1, 60
         if minutes is None or minutes > LONGEST_SPAN:

@@ -13,7 +13,7 @@ from .labels import tube_name
 from .moments import LIST_REACH, distinct
 from .numbers import word
 from .pipeline import Read, pipeline
-from .statements import Asked, Statement, Unclear, WindowName
+from .statements import Asked, Checked, Statement, Unclear, WindowName
 
 RANK = (
     "me",
@@ -33,6 +33,8 @@ RANK = (
 )
 UNIT_WIDE = frozenset({"me", "repeat", "open", "due", "beds", "handoff", "history"})
 TIMELESS = frozenset({"me", "repeat", "open", "beds"})
+SETTING = frozenset({"on", "to", "cont", "continuous", "low"})
+"""With these before it, suction is told and not asked about."""
 WITH_WINDOW = frozenset({"total", "trend", "chart"})
 SUMMING = frozenset({"output", "bed", "tubeword", "canister", "window", "span", "since"})
 REPORTS = frozenset({"placed", "exchanged", "removed", "moved", "withdrawn", "corrected"})
@@ -82,6 +84,9 @@ def asked(
     if _is_told(items, topic) or (topic == "last" and _is_told_of_bed(items, read)):
         return [Unclear(slot="kind", text=text)]
     beds = list(dict.fromkeys(i.label for i in items if i.role == "bed" and i.known))
+    if topic == "checks" and _is_on_suction(items, read):
+        told = [Checked(bed=bed) for bed in beds]
+        return [Unclear(slot="suction_cmh2o", text=text, statement=s) for s in told]
     if topic is None:
         if beds and not any(i.role == "cue" and i.value == "question" for i in items):
             if any(i.role in {"time", "foreign"} or (i.role == "cue" and i.value == "word") for i in items):
@@ -107,6 +112,13 @@ def asked(
     if any(i.role == "bed" and not i.known for i in items) or (not beds and not whole):
         return [Unclear(slot="bed", text=text, statement=made)]
     return [replace(made, bed=bed) for bed in beds or [None]]
+
+
+def _is_on_suction(items: tuple[Item, ...], read: Read) -> bool:
+    """ "12 on suction": told, and how much was not; "12 suction" asks."""
+    said = [i for i in items if i.role == "cue" and i.value == "suction"]
+    asks = any(i.role == "cue" and i.value in {"question", "mark_of_question", "ask"} for i in items)
+    return bool(said) and not asks and word(read.tokens, said[0].start) in SETTING
 
 
 def _is_told(items: tuple[Item, ...], topic: str | None) -> bool:

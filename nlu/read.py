@@ -8,7 +8,6 @@ from datetime import datetime, time
 from typing import Literal, NamedTuple
 
 from . import answers, corrections, hypotheses, queries, withdrawals
-from .bridging import bridged
 from .building import Builder
 from .context import in_context
 from .cutting import cuts
@@ -16,12 +15,13 @@ from .drafts import Draft
 from .items import Item
 from .judging import is_list, standing
 from .kept import dropped
-from .labels import bed_index, without, written
+from .labels import bed_index
 from .lattice import LONG, Lattice
 from .leftovers import leftovers
 from .nothing import is_greeting, is_nothing_of_ours
 from .numbers import Toks, word
 from .pipeline import Read, pipeline
+from .recast import with_cues
 from .roles import assignments
 from .scope import scoped
 from .sharing import gathered
@@ -97,11 +97,7 @@ def _parsed(text: str, ward: Ward) -> Parsed:
 def _outcome(text: str, ward: Ward) -> Outcome:
     if len(text) > LONGEST:
         return (Unclear(slot="kind", text=text),)
-    read = pipeline().read(text, voice=ward.voice)
-    labelled = written(read.tokens, ward.index)
-    if labelled:
-        read = read._replace(cues=pipeline().cues(without(read.tokens, labelled)))
-    read = read._replace(cues=bridged(read.cues, read.tokens, labelled))
+    read = with_cues(pipeline().read(text, voice=ward.voice), ward.index)
     if not read.tokens:
         return ()
     lattice = Lattice(read, ward.index, voice=ward.voice)

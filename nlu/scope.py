@@ -144,7 +144,7 @@ def _is_clock_after(item: Item, own: bool) -> bool:
 
 def _planned(items: list[Item], toks: Toks) -> list[Item]:
     for k, cue in enumerate(items):
-        ahead = cue.value == "span" and word(toks, cue.start - 1) in AHEAD
+        ahead = cue.value == "span" and word(toks, cue.start - 1) in AHEAD and not _is_over(items, k)
         ahead |= cue.value == "ask" and cue.name in WAITING and k > 0 and _is_kind(items[k - 1], WISHED)
         if cue.role != "cue" or not (ahead or cue.value == "plan" or _is_wish(cue, toks)):
             continue
@@ -155,6 +155,12 @@ def _planned(items: list[Item], toks: Toks) -> list[Item]:
         start = next((j + 1 for j in range(k, -1, -1) if _is_break(items[j])), 0)
         _deny(items, start, _clause_end(items, k), CLAIMED if said in GOALS else DENIED, planned=True)
     return items
+
+
+def _is_over(items: list[Item], k: int) -> bool:
+    """ "drained 300 in 2 hours": over which length of time it was, and nothing that lies ahead."""
+    before = next((i for i in reversed(items[:k]) if i.role != "bed" and i.value != "bed"), None)
+    return before is not None and before.role == "num" and before.lead == "amount"
 
 
 def _limit(items: list[Item], k: int, said: str) -> None:

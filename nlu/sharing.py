@@ -105,5 +105,6 @@ def _share_times(drafts: list[Draft]) -> None:
     if len(times) == 1 and not any("time" in d.clashes for d in drafts):
         (only,) = times.values()
         for k, draft in enumerate(drafts):
-            if draft.time is None and not _is_undone(draft, drafts[k + 1 :]):
+            gush = draft.gushed and draft.volume is not None
+            if draft.time is None and not gush and not _is_undone(draft, drafts[k + 1 :]):
                 draft.time, draft.shared_time = only, True

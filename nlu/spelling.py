@@ -13,6 +13,7 @@ from rapidfuzz.distance import OSA
 
 from .patterns.numerals import NUMERALS
 from .patterns.plain import PLAIN
+from .patterns.shorthand import SHORTHAND
 from .tokens import Token, Words
 
 SHORTEST = 4
@@ -41,6 +42,9 @@ class Speller:
         out: list[Token] = []
         broken: set[int] = set()
         for place, token in enumerate(toks):
+            if token.text in SHORTHAND:
+                out.append(token._replace(text=SHORTHAND[token.text]))
+                continue
             if token.text in self._known or len(token.text) < SHORTEST or not token.is_word:
                 out.append(token)
                 continue

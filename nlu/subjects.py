@@ -51,6 +51,7 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     yield from _reasons(items, toks)
     yield from _suction_back(items, toks)
     yield from _queried(items, toks)
+    yield from _sealed(items)
     clauses = list(_clauses(items))
     for place, clause in enumerate(clauses):
         events = [i for i in clause if _is_event(i)]
@@ -70,6 +71,15 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             if event.value == "what" and event.name in strong and phrase_of(event, toks) in EVERYDAY:
                 continue
             yield from _of_another(event, clause, scope, toks)
+
+
+def _sealed(items: tuple[Item, ...]) -> Iterator[str]:
+    """ "20 suction 9 waterseal": on suction, or on water seal?"""
+    for before, item, after in zip(items, items[1:], [*items[2:], None], strict=False):
+        set_at = before.role == "check" and before.name == "suction" and before.end == item.start
+        seal = set_at and item.role == "cue" and item.value == "seal"
+        if seal and (after is None or after.role in {"sep", "bed"}):
+            yield "on suction, or on water seal"
 
 
 def _loaded(clause: list[Item]) -> Iterator[str]:

@@ -12,7 +12,7 @@ from collections.abc import Callable, Iterable, Iterator
 from functools import wraps
 from typing import Any, NamedTuple, TypeVar, cast
 
-_TOKEN = re.compile(r"\d+|[^\W\d_]+(?:'[^\W\d_]+)*|[^\s\w]|_")
+_TOKEN = re.compile(r"\d+|[\u00bc-\u00be]|[^\W\d_\u00bc-\u00be]+(?:'[^\W\d_\u00bc-\u00be]+)*|[^\s\w]|_")
 _SAME_LENGTH = str.maketrans(
     {
         "\u2019": "'",
@@ -35,7 +35,7 @@ _SAME_LENGTH = str.maketrans(
         "\r": " ",
     }
 )
-_FRACTIONS = {"\u00bd": "half", "\u00bc": "quarter"}
+_FRACTIONS = {"\u00bd": "half", "\u00bc": "quarter", "\u00be": "three-quarters"}
 
 
 class Token(NamedTuple):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from .nouns import BE, BOX, CAN, OUT, THE, TUBE
+from .nouns import BE, BOX, CAN, ELSEWHERE, OUT, THE, TUBE
 
 # fmt: off
 
@@ -136,6 +136,10 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "just back from", "and back", "home from ct",
     ),
     "kind:left": (
+        "(transferred|moved|gone|went|sent|shifted|taken|stepped|wheeled) (out|over|down|up|off|) to "
+        f"{ELSEWHERE}",
+        "(discharged|sent|went|gone) (back|) to (a|the|) "
+        "(rehab|snf|nursing home|care home|hospice|home|facility)",
         "rip", "r.i.p", "died", "discharged against (medical|) advice", "dama", "self discharged",
         (
             "(transferred|moved|gone|went|sent) (to|over to) (picu|nicu|ccu|cvicu|sicu|micu|cticu|the "
@@ -255,6 +259,10 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "final drainage", "final level of the old", "final level of the old one", "discarded at",
         "ended on", "old canister reading", "last line", "final level in old", "final in old",
         "old one marked", "old mark", "old reading", "old line", "level at removal", "with a final of",
+        "(dumped|tossed|discarded|binned|emptied|outgoing|disposed|spent|used) (one|canister|box) "
+        "(was|had|at|read|is|)",
+        "(one|canister|box) (i|we|that i|that we|that was|that got|) (dumped|tossed|discarded|binned|"
+        "threw out|thrown out|took down|took off) (was|had|at|read)",
         "with final", "left off at", "stopped at",
     ),
     "new": (
@@ -274,8 +282,8 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "new opened at", "starts with", "came with", "started with", "primed with", "opening mark",
         "opening line", "starting mark", "starting line", "before connecting", "before hooking up",
         "already had", "new one started at", "new started at", "new canister started at", "initial",
-        "initial level", "initial output", "initial drainage", "on insertion", "immediately drained",
-        "initially", "(drained|out) (immediately|on insertion|initially)",
+        "initial level", "initial output", "initial drainage", "on insertion",
+        "initially",
         "already in (it|there|the box|the canister|the new one)", "initial mark",
         "new starting at", "reset to", "primed at", "new box starts at",
         "new box opened at", "new box starting at", "initial reading", "with opening", "opening reading",

@@ -40,6 +40,10 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "came off the drain",
     ),
     "what:dislodged": (
+        f"{TUBE} (has|just|has just|) (come|came|fell|fallen|slid|slipped|popped) "
+        "(right|all the way|completely|clean|totally|straight|fully) out",
+        "(tube|chest tube|ct|drain|chest drain|pigtail) (has|just|) (come|came|fell|slid|slipped|popped) "
+        "(right|all the way|completely|straight|fully|) out of (his|her|the) (chest|side)",
         "(tube|drain|it) (is|was|came|) out by accident",
         "(tube|drain|it) (got|was) (pulled|yanked) (out|) (by accident|by mistake|accidentally)",
         "dislodged", "fell out", "pulled out by patient",

@@ -30,6 +30,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "'s now at",
     ),
     "amount": (
+        "(immediately|initially|instantly) (drained|dumped|put out)",
         "drained", "(put out|drained|) (a|another|) further", "put out", "putting out", "dumped",
         "another", "drainage of", "drained another",
         "has drained", "has put out", "drained out", "puts out", "came out", "lost", "dumping",
@@ -43,6 +44,12 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "only drained", "gave", "gave out",
     ),
     "out": (
+        "(came|drained|gushed|poured|rushed|flowed|ran|dumped|) (straight|right|immediately|initially|) out "
+        "(immediately|initially|straight away|right away|at once|instantly|on insertion|with insertion|"
+        "on placement|at insertion|at placement)",
+        "(came|drained|gushed|poured|rushed|flowed|ran|dumped) (straight|right|immediately|initially) out",
+        "(drained|dumped) (immediately|initially|straight away|right away|at once|instantly|on insertion|"
+        "with insertion|on placement|at insertion|at placement)",
         "(out|) since (the|) last (mark|line|check|reading)", "since last",
         "out", "more", "ml more", "of output", "of drainage", "of drainage out", "in output",
     ),
@@ -51,13 +58,20 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "tube output", "o/p", "chest tube drainage", "ct drainage", "out put", "total output", "output is",
         "output of", "output was", "total", "total drainage",
     ),
+    "same:amount": (
+        "same (amount|output|volume|drainage) (as|) (last|the last|previous|the previous|) (hour|hr|time|)",
+        "same (amount|output|volume|drainage) as (before|the hour before|earlier|overnight|yesterday)",
+        "same as (last|the last|previous|the previous|past) (hour|hr)", "same as the (hour|hr) before",
+        "no change in (output|drainage|volume|amount)", "(output|drainage) (is|) (the|) same (as before|)",
+        "(output|drainage) unchanged",
+    ),
     "same": (
         "same", "no change", "nil out", "unchanged", "no output", "no drainage", "nothing out",
         "nil output", "nil drainage", "no new output", "no new drainage", "zero output", "zero drainage",
         "no further drainage", "no further output", "same as before", "same as last", "same as last time",
-        "same as last hour", "no more out", "same level", "same mark", "same line", "level unchanged",
-        "no change in level", "no change since last", "no change since last mark", "no change in output",
-        "no change in drainage", "nothing new", "no additional output", "no additional drainage",
+        "no more out", "same level", "same mark", "same line", "level unchanged",
+        "no change in level", "no change since last", "no change since last mark", "nothing new",
+        "no additional output", "no additional drainage",
         "nothing drained", "still the same", "line unchanged", "mark unchanged", "level the same",
         "line the same", "no additional", "nil", "nothing more", "no increase", "has not changed",
         "hasn't changed", "hasn't moved", "has not moved", "level same", "mark same", "mark is the same",

@@ -14,6 +14,13 @@ TUBE = (
 THE = "(the|her|his|their|this|that|a|my|our|)"
 BE = "(is|was|are|has been|been|were|)"
 BOX = "(canister|cannister|box|chamber|bottle|system|drain|unit|chest drain|collector)"
+ELSEWHERE = (
+    "(icu|itu|hdu|picu|nicu|ccu|cvicu|sicu|micu|cticu|stepdown|step down|step-down|the icu|the itu|the hdu|"
+    "the ccu|the floor|the ward|floor|ward|telemetry|tele|medicine|med surg|intensive care|high dependency|"
+    "critical care|another ward|another unit|another floor|another hospital|a different unit|"
+    "the stepdown unit|stepdown unit|the surgical ward|the medical ward)"
+)
+"""Where a patient goes for good."""
 OUT = (
     "(ct|c t|scanner|the scanner|the ct|ct scan|a ct|a ct scan|cat scan|mri|an mri|xray|x-ray|x ray|"
     "an xray|chest xray|cxr|a cxr|radiology|"

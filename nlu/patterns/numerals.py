@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 ZEROS = frozenset({"zero", "oh", "o", "ou", "nought", "naught"})
 ONES = {
     "one": 1,
@@ -40,6 +42,21 @@ TENS = {
 }
 JOINED = {tens + ones: value + one for tens, value in TENS.items() for ones, one in ONES.items()}
 SCALES = {"hundred": 100, "thousand": 1000}
+FRACTIONS = {
+    "half": Fraction(1, 2),
+    "halves": Fraction(1, 2),
+    "third": Fraction(1, 3),
+    "thirds": Fraction(1, 3),
+    "quarter": Fraction(1, 4),
+    "quarters": Fraction(1, 4),
+    "three-quarters": Fraction(3, 4),
+    "fifth": Fraction(1, 5),
+    "fifths": Fraction(1, 5),
+    "eighth": Fraction(1, 8),
+    "eighths": Fraction(1, 8),
+    "tenth": Fraction(1, 10),
+    "tenths": Fraction(1, 10),
+}
 NUMERALS = frozenset({*ZEROS, *ONES, *TEENS, *TENS, *JOINED, *SCALES})
 
 # What a recogniser writes for a small number after "bed", "mark" or "at"; read in dictation only.

@@ -115,6 +115,10 @@ OTHER: dict[str, tuple[str, ...]] = {
     "or": ("or", "either", "versus", "vs"),
     "negative": ("minus", "negative"),
     "filler": (
+        "(happy|merry) (new year|new years|new year's|christmas|xmas|holidays|thanksgiving|easter|hanukkah|"
+        "diwali|eid|friday|birthday) (all|everyone|everybody|yall|y'all|team|guys|folks|too|to you|)",
+        "lol", "lmao", "haha", "hahaha", "hehe", "omg", "ugh", "phew", "whew", "argh", "jeez", "geez",
+        "sheesh", "yay", "woohoo", "smh", "tysm",
         "left (theatre|theater|recovery|pacu)",
         "(right|okay|ok|alright) (okay|ok|so|then|right)",
         "(straight|far|put|taken|thrown|threw it|going|go|went|gave|faded|ran) away",

@@ -30,6 +30,7 @@ brother sister bath meds turned repositioned ambulated walked chair sitting stan
 stays stayed staying remains remain live lived living liver reds redone eight dark park bark mask
 tide tied tidy shell steel sealed
 connector connectors connected connects
+followed follow follows allowed slowed
 wallet walls ball call fall tall leaf lean leap least latest bacon faster fasten
 """
 PLAIN = frozenset(_WORDS.split())

@@ -14,6 +14,7 @@ REMARKS = frozenset(_WORDS.split())
 _GREETINGS = """
 good morning afternoon evening night day hi hey hello all everyone everybody crew team folks guys ladies
 merry happy xmas christmas new year holidays easter thanksgiving goodnight goodnite nite bye cheers you
+lol lmao haha hahaha hehe year's yall y'all team birthday diwali eid hanukkah friday
 too to and have a great shift one there ! . , :
 """
 GREETINGS = frozenset(_GREETINGS.split())
@@ -32,5 +33,5 @@ GREETING_HEADS = frozenset(
         "merry",
         "happy",
     }
-    | {"bye", "cheers", "nite"}
+    | {"bye", "cheers", "nite", "lol", "lmao", "haha", "hahaha", "hehe"}
 )

@@ -6,6 +6,9 @@ from __future__ import annotations
 
 ANSWERS: dict[str, tuple[str, ...]] = {
     "yes": (
+        "(yes|yep|yeah|yup|) (that's|thats|that is) what (it|the box|the canister|the drain|the chamber) "
+        "(says|reads|shows|said)",
+        "(yes|yep|yeah|yup|) (that's|thats|that is) what i (see|saw|read|meant)",
         "yes", "yep", "yeah", "yup", "y", "correct yes", "that's right", "thats right", "right yes",
         "affirmative", "confirmed", "confirm", "that is right", "yes please", "sure", "true", "it is right",
         "yes it is", "that is correct", "that's correct", "thats correct", "it's right", "its right",

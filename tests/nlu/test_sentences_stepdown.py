@@ -94,7 +94,7 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
         ("bed 7 nothing, bed 3 630", "ask level_ml"),
         ("bed 7 dry", "ask kind"),
         ("bed 7 has not put out since last mark", "ask volume_ml"),
-        ("bed 7 clot in tube, 0 out this hr", "ask kind"),
+        ("bed 7 clot in tube, 0 out this hr", "ask volume_ml"),
         ("bed 7 milked, got 40", "ask level_ml"),
         ("bed 7 R removed, L remains, L at 85", "ask level_ml"),
         ("bed 7 d/c tube tomorrow am", "ask kind"),

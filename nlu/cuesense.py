@@ -1,0 +1,53 @@
+"""What a cue says by the words around it: nothing of its own, a place, a question."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from .neighbours import number_follows
+from .numbers import Toks, starts_number, word
+from .patterns.leads import LINES, PUTS
+from .pipeline import Cue
+from .ways import Way
+
+
+def says_nothing(cue: Cue, way: Way, toks: Toks, *, voice: bool) -> bool:
+    """A cue that leaves the number behind it to the cue before."""
+    match cue.label:
+        case "negative":
+            return True
+        case "okay":
+            return voice and bool(way.lead)
+        case "since":
+            return word(toks, cue.start) == "between" and bool(way.lead)
+        case "amount" | "output":
+            return way.lead in {"old", "new", "opens"}
+        case "timeword":
+            return cue.end - cue.start == 1 and word(toks, cue.end) == "ml"
+    return False
+
+
+def is_place_at(cue: Cue, toks: Toks) -> bool:
+    """ "at the connector": where, and no level."""
+    the = cue.label == "levelat" and word(toks, cue.end - 1) == "the"
+    return the and not number_follows(toks, cue.end)
+
+
+def is_last_line(cue: Cue, toks: Toks) -> bool:
+    """ "last reading 1740": no question."""
+    named = cue.value == "last" and word(toks, cue.end - 1) in LINES
+    return named and number_follows(toks, cue.end)
+
+
+def is_place(cue: Cue, toks: Toks, cues: Mapping[int, Cue]) -> bool:
+    """ "the drain in 9", "tube in bed 9": where it is, not that it went in."""
+    if word(toks, cue.start) in PUTS:
+        return False
+    nxt = cues.get(cue.end)
+    is_bed = nxt is not None and nxt.label == "bed"
+    return word(toks, cue.end - 1) == "in" and (starts_number(toks, cue.end) or is_bed)
+
+
+def asks(cue: Cue, toks: Toks) -> bool:
+    """Whether it asks: a length of time beside it is a window."""
+    return cue.label in {"ask", "question"} or (cue.label == "output" and word(toks, cue.start) == "total")

@@ -1,0 +1,64 @@
+"""The cues of a message as the rest of it makes them: beds that are labels, events told around a bed,
+words that mean something else beside what else was said. Called by `read`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from .bridging import bridged, sent
+from .followers import DEEP
+from .labels import without, written
+from .numbers import Toks, word
+from .pipeline import Cue, Read, pipeline
+
+ENDING = frozenset({"exchanged", "removed", "placed"})
+"""With these told, the last line is the final level of a canister."""
+SEALS = frozenset({"ws", "waterseal", "water seal", "water-seal"})
+LAST_LINES = frozenset({"last line", "last level"})
+
+
+def with_cues(read: Read, index: Mapping[str, str] | None) -> Read:
+    """The message with its cues as they are meant; `index` are the labels of the unit."""
+    labelled = written(read.tokens, index)
+    cues = pipeline().cues(without(read.tokens, labelled)) if labelled else read.cues
+    around = bridged(sent(cues, read.tokens, labelled), read.tokens, labelled)
+    return read._replace(cues=recast(around, read.tokens))
+
+
+def recast(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    """The cues, each with the meaning that it has here."""
+    said = [_phrase(cue, toks) for cue in cues]
+    if LAST_LINES & set(said) and not any(_ends(cue) for cue in cues):
+        cues = tuple(
+            cue._replace(label="ask", value="last") if words in LAST_LINES and _is_of_bed(cue, toks) else cue
+            for cue, words in zip(cues, said, strict=True)
+        )
+    return tuple(
+        cue._replace(label="waterseal") if words in SEALS and _is_state(cue, toks) else cue
+        for cue, words in zip(cues, said, strict=True)
+    )
+
+
+def _is_state(cue: Cue, toks: Toks) -> bool:
+    """ "19 ws, no leak": a bed on water seal; a small number behind a stop may be its depth."""
+    bed = cue.start - 1
+    before, number = word(toks, bed - 1), word(toks, bed)
+    ends = not word(toks, cue.end).isalnum() or word(toks, cue.end) in {"and", "no"}
+    if not (ends and number.isdecimal()):
+        return False
+    return before in {"", "bed", "room", "rm"} or (before in {",", ";", "and"} and int(number[:4]) > DEEP)
+
+
+def _is_of_bed(cue: Cue, toks: Toks) -> bool:
+    """ "last line for 21"; "that last line was for the left" is of a message."""
+    return word(toks, cue.start - 1) not in {"that", "my"}
+
+
+def _phrase(cue: Cue, toks: Toks) -> str:
+    return " ".join(toks.said[cue.start : cue.end])
+
+
+def _ends(cue: Cue) -> bool:
+    """Whether a canister or a tube came to its end, or began."""
+    return (cue.label == "kind" and cue.value in ENDING) or cue.label in {"canister", "change"}
