@@ -17,7 +17,7 @@ from typing import Literal, get_args
 
 import click
 
-from bot.cli.options import config_option, database_option, settings_of, units_option
+from bot.cli.options import config_option, database_option, in_option, one_unit, settings_of, units_option
 from bot.cli.progress import followed
 from bot.engine.cautions import cautions
 from bot.engine.ledger import Ledger, fold
@@ -54,7 +54,7 @@ class Wanted:
 @click.option("--fhir", "form", flag_value="fhir", help="A FHIR R4 Bundle (JSON).")
 @click.option("--csv", "form", flag_value="csv", help="A table for a spreadsheet.")
 @click.option("--jsonl", "form", flag_value="jsonl", help="Every entry, lossless, one a line.")
-@click.option("--unit-id", help="Which unit, where the deployment has several.")
+@in_option
 @click.option("--bed", help="Only the drains that are or were in this bed.")
 @click.option("--drain", help="Only this drain.")
 @click.option("--since", help="From then on (2026-03-04T07:00).")
@@ -129,15 +129,6 @@ def _wanted(given: dict[str, str | None]) -> Wanted:
     return Wanted(
         form=form, bed=given["bed"], drain=given["drain"], since=given["since"], until=given["until"]
     )
-
-
-def one_unit(units: tuple[Unit, ...], name: str | None) -> Unit:
-    """The unit of that name, or the only one."""
-    found = [unit for unit in units if name in (None, unit.id)]
-    if len(found) != 1:
-        known = ", ".join(unit.id for unit in units) or "none"
-        raise click.UsageError(f"say one unit of this deployment with --unit-id: {known}")
-    return found[0]
 
 
 def _moment(told: str | None, unit: Unit, option: str) -> datetime | None:

@@ -7,8 +7,7 @@ from pathlib import Path
 
 import click
 
-from bot.cli.export import one_unit
-from bot.cli.options import config_option, database_option, settings_of, units_option
+from bot.cli.options import config_option, database_option, in_option, one_unit, settings_of, units_option
 from bot.cli.progress import followed
 from bot.dialogue.answer import Answer
 from bot.interchange.jsonl import entries_of
@@ -23,7 +22,7 @@ _REPLY = "This was recorded before the ledger moved here."
 @config_option
 @database_option
 @units_option
-@click.option("--unit-id", help="Which unit, where the deployment has several.")
+@in_option
 @click.argument("file", type=click.Path(path_type=Path, dir_okay=False, exists=True))
 def command(
     config: Path | None, database: str | None, units: tuple[Path, ...], unit_id: str | None, file: Path

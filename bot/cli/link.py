@@ -6,7 +6,7 @@ from pathlib import Path
 
 import click
 
-from bot.cli.options import config_option, database_option, settings_of, units_option
+from bot.cli.options import config_option, database_option, in_option, one_unit, settings_of, units_option
 from bot.cli.people import Office
 from bot.config import ConfigError
 from bot.intake.roster import listed
@@ -21,7 +21,7 @@ from bot.unit import load_units
 @config_option
 @database_option
 @units_option
-@click.option("--in", "unit_id", metavar="UNIT", help="Which unit, where the deployment has several.")
+@in_option
 def command(
     sender: str, config: Path | None, database: str | None, units: tuple[Path, ...], unit_id: str | None
 ) -> None:
@@ -33,7 +33,7 @@ def command(
         raise ConfigError(ENVIRONMENT, "PENLINE_SECRETS", "there is no signing secret")
     store = open_store(settings.database_url)
     try:
-        office = Office(load_units(settings.units), unit_id, store)
+        office = Office(one_unit(load_units(settings.units), unit_id), store)
         person = listed(office.current(), sender, office.now)
     finally:
         store.close()

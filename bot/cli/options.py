@@ -10,6 +10,7 @@ from typing import Any, TypeVar
 import click
 
 from bot.settings import Settings, settings_from
+from bot.unit import Unit
 
 F = TypeVar("F", bound=Callable[..., Any])
 
@@ -26,6 +27,9 @@ _UNITS = click.option(
     type=click.Path(path_type=Path, dir_okay=False),
     help="Unit file, instead of PENLINE_UNITS; may be given again.",
 )
+_IN = click.option(
+    "--in", "--unit-id", "unit_id", metavar="UNIT", help="Which unit, where the deployment has several."
+)
 
 
 def config_option(function: F) -> F:
@@ -41,6 +45,20 @@ def database_option(function: F) -> F:
 def units_option(function: F) -> F:
     """The command takes `--unit`."""
     return _UNITS(function)
+
+
+def in_option(function: F) -> F:
+    """The command takes `--in`, by its longer name too."""
+    return _IN(function)
+
+
+def one_unit(units: tuple[Unit, ...], unit_id: str | None) -> Unit:
+    """The unit of that id, or the only one. UsageError names the ids to choose from."""
+    found = [unit for unit in units if unit_id in (None, unit.id)]
+    if len(found) != 1:
+        known = ", ".join(unit.id for unit in units) or "none"
+        raise click.UsageError(f"say one unit of this deployment with --in: {known}")
+    return found[0]
 
 
 def settings_of(config: Path | None, **given: object) -> Settings:

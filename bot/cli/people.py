@@ -3,15 +3,18 @@
 from __future__ import annotations
 
 import getpass
+from collections.abc import Callable
 from datetime import UTC, datetime
+from functools import partial, update_wrapper
 from pathlib import Path
+from typing import Any
 
 import click
 
-from bot.cli.options import config_option, database_option, settings_of, units_option
+from bot.cli.options import config_option, database_option, in_option, one_unit, settings_of, units_option
 from bot.cli.reach import reach
-from bot.config import ConfigError
 from bot.intake.roster import listed, with_changes
+from bot.settings import Settings
 from bot.store import Store, open_store
 from bot.store.people import PeopleEvent
 from bot.unit import Person, Role, Unit, load_units
@@ -20,9 +23,9 @@ from bot.unit import Person, Role, Unit, load_units
 class Office:
     """The unit whose list is looked at, and the database that keeps the changes."""
 
-    def __init__(self, units: tuple[Unit, ...], unit_id: str | None, store: Store) -> None:
+    def __init__(self, unit: Unit, store: Store) -> None:
         self.store = store
-        self.unit = _one_unit(units, unit_id)
+        self.unit = unit
         self.now = datetime.now(UTC)
 
     def current(self) -> Unit:
@@ -40,7 +43,7 @@ class Office:
 @config_option
 @database_option
 @units_option
-@click.option("--in", "unit_id", metavar="UNIT", help="Which unit, where the deployment has several.")
+@in_option
 @click.pass_context
 def command(
     context: click.Context,
@@ -50,15 +53,28 @@ def command(
     unit_id: str | None,
 ) -> None:
     """List, enrol and remove the people of a unit."""
-    settings = settings_of(config, database_url=database, units=units)
-    found = load_units(settings.units)
+    context.obj = partial(_opened, settings_of(config, database_url=database, units=units), unit_id)
+
+
+def _opened(settings: Settings, unit_id: str | None, context: click.Context) -> Office:
+    unit = one_unit(load_units(settings.units), unit_id)
     store = open_store(settings.database_url)
     context.call_on_close(store.close)
-    context.obj = Office(found, unit_id, store)
+    return Office(unit, store)
+
+
+def in_the_office(function: Callable[..., None]) -> Callable[..., None]:
+    """The command with the office before its own options: opened after they were read, so help needs none."""
+
+    @click.pass_context
+    def opened(context: click.Context, /, **given: Any) -> None:
+        function(context.obj(context), **given)
+
+    return update_wrapper(opened, function)
 
 
 @command.command("list")
-@click.pass_obj
+@in_the_office
 def show(office: Office) -> None:
     """Who may write now, and who could once."""
     for person in office.current().people:
@@ -71,7 +87,7 @@ def show(office: Office) -> None:
 @click.option("--role", required=True, type=click.Choice([role.value for role in Role]))
 @click.option("--until", type=click.DateTime(["%Y-%m-%dT%H:%M"]), help="Ward time; for agency staff.")
 @click.option("--shared", is_flag=True, help="A ward phone: it asks who is writing.")
-@click.pass_obj
+@in_the_office
 def enrol(office: Office, sender: str, name: str, role: str, until: datetime | None, shared: bool) -> None:
     """Put SENDER (what the gateway sends) on the list, or change who that is."""
     if not (0 < len(sender) <= 128 and sender.isprintable() and 0 < len(name) <= 40 and name.isprintable()):
@@ -86,7 +102,7 @@ def enrol(office: Office, sender: str, name: str, role: str, until: datetime | N
 
 @command.command("remove")
 @click.argument("sender")
-@click.pass_obj
+@in_the_office
 def remove(office: Office, sender: str) -> None:
     """Take SENDER off the list. What they recorded stays."""
     person = listed(office.current(), sender, office.now)
@@ -120,11 +136,3 @@ def _line(person: Person, office: Office) -> str:
         over = "over since" if person.until <= office.now else "until"
         words.append(f"{over} {person.until.astimezone(office.unit.zone):%Y-%m-%d %H:%M}")
     return "  ".join(words)
-
-
-def _one_unit(units: tuple[Unit, ...], unit_id: str | None) -> Unit:
-    fitting = [unit for unit in units if unit_id in (None, unit.id)]
-    if len(fitting) != 1:
-        known = ", ".join(unit.id for unit in units) or "none"
-        raise ConfigError("the command line", "--in", f"must name one unit of this deployment: {known}")
-    return fitting[0]

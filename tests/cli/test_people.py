@@ -101,3 +101,13 @@ def test_every_change_is_kept_with_its_author(desk: Desk) -> None:
 def test_a_change_that_makes_no_sense_is_refused(desk: Desk, args: tuple[str, ...]) -> None:
     assert desk.people(*args)[0] == 2
     assert desk.people("list") == (0, "amy  Amy  nurse\n")
+
+
+@pytest.mark.parametrize("command", ["list", "enrol", "remove"])
+def test_the_help_of_a_change_needs_no_unit_and_opens_no_database(
+    command: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    run = CliRunner().invoke(penline, ["people", command, "--help"], env={"PENLINE_UNITS": None})
+    assert (run.exit_code, list(tmp_path.iterdir())) == (0, [])
+    assert "Usage: " in run.output

@@ -8,11 +8,11 @@ from __future__ import annotations
 
 import random
 import statistics
-import sys
 import time
 from collections.abc import Sequence
 from typing import Literal
 
+import click
 import spacy
 
 import nlu
@@ -96,9 +96,10 @@ def fuzz(count: int, seed: int = 1) -> None:
         print(f"  {took:6.1f} ms {channel:5} {text!r}")
 
 
-def main() -> None:
-    """Everything; a number on the command line is how many mutated messages."""
-    count = int(sys.argv[1]) if len(sys.argv) > 1 else 2000
+@click.command()
+@click.argument("count", type=click.IntRange(1), default=2000)
+def main(count: int) -> None:
+    """How long messages take to read, ordinary ones and COUNT mutated ones."""
     milliseconds("bed 12 mark 1050 at 1900")
     ordinary("corpus_typed", "text")
     ordinary("corpus_dictated", "voice")
@@ -110,4 +111,4 @@ def main() -> None:
 
 
 if __name__ == "__main__":
-    main()
+    main(prog_name="python -m tests.nlu.bench")

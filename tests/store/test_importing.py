@@ -164,7 +164,7 @@ def test_two_units_may_be_imported_into_one_database(told: Path, tmp_path: Path)
     other.write_text('name = "Other"\nid = "other"\nzone = "UTC"\nbeds = "1-24"\npeople = []\n')
 
     code, said = says("import", "--database", url, "--unit", UNIT, "--unit", other, tmp_path / "l.jsonl")
-    assert (code, "--unit-id" in said) == (2, True)
+    assert (code, "--in" in said) == (2, True)
     args = ("import", "--database", url, "--unit", UNIT, "--unit", other, "--unit-id", "other")
     assert says(*args, tmp_path / "l.jsonl")[0] == 0
     store = open_store(url)
