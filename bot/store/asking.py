@@ -61,7 +61,7 @@ class Asking(Desk):
             "choices": canonical([[choice.say, choice.label] for choice in kept.choices]),
             "danger": kept.danger,
         }
-        _ASK.rows(self._connection, row)
+        self._put(questions.name, _ASK, row)
         self._written(questions.name, _ALL)
         return kept
 
@@ -73,7 +73,7 @@ class Asking(Desk):
             "message": self.hand.message,
             "at": self.hand.arrived,
         }
-        _SETTLE.rows(self._connection, row)
+        self._put(settlements.name, _SETTLE, row)
         self._written(questions.name, _ALL)
 
     def unsettled(self, bed: str | None = None, sender: str | None = None) -> tuple[Question, ...]:
@@ -106,7 +106,7 @@ class Asking(Desk):
     def show(self, key: str, sender: str, at: datetime) -> None:
         """Note that the standing caution was told to the sender."""
         row = {"unit": self.unit, "key": key, "sender": sender, "at": at, "message": self.hand.message}
-        _SHOW.rows(self._connection, row)
+        self._put(tellings.name, _SHOW, row)
 
 
 def _question(row: Any) -> Question:

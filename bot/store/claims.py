@@ -6,13 +6,14 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import ColumnElement, Insert, Select, Table, bindparam, func, select
+from sqlalchemy import ColumnElement, Connection, Insert, Select, Table, bindparam, func, select
 from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.sql.dml import ReturningInsert
 
 from bot.store.desk import Desk
+from bot.store.seals import seal
 from bot.store.statements import ONE, Statement, into
-from bot.store.tables import messages, replies
+from bot.store.tables import messages, replies, seals
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -49,7 +50,7 @@ class MessageRow:
     reply: str | None
 
 
-_KEEP_REPLY = into(replies)
+_KEEP_REPLY, _SEAL = into(replies), into(seals)
 _ONE_AT_A_TIME = Statement(select(func.pg_advisory_xact_lock(func.hashtext(bindparam("unit"))).label("mine")))
 _STORED = Statement(
     select(messages.c.digest, replies.c.reply)
@@ -82,15 +83,27 @@ _EARLIER = Statement(
 _OF_ID = Statement(_latest(messages.c.id == bindparam("message")))
 
 
+@dataclass(slots=True)
+class _Open:
+    """A message that is being answered, and not sealed yet: its number, the seal before it, its columns."""
+
+    number: int
+    before: str | None
+    row: dict[str, object]
+    reply: str | None = None
+
+
 class Claims(Desk):
     """The part of a `Book` that is about messages."""
+
+    _open: _Open | None = None
 
     def claim(self, claim: Claim) -> Stored | None:
         """None when the message is ours to answer; what was stored when its id was seen before.
 
         Comes before anything is read that a turn decides on: of several with one id, one is let through.
         """
-        row = {
+        row: dict[str, object] = {
             "id": claim.id,
             "digest": claim.digest,
             "arrived": claim.arrived,
@@ -99,19 +112,33 @@ class Claims(Desk):
             "text": claim.text,
             "channel": claim.channel,
         }
-        self._one_at_a_time(claim.unit)
+        self.seal()
+        one_at_a_time(self._connection, claim.unit)
         if self.when_claimed is not None:
             self.when_claimed()
             self.when_claimed = None
-        if _CLAIM.value(self._connection, row) is None:
+        taken = _CLAIM.one(self._connection, {**row, "of_unit": claim.unit})
+        if taken is None:
             return self._stored(claim.id)
         self.unit = claim.unit
+        self._open = _Open(taken.seq, taken.before, row)
         self.take_up(claim.id, claim.sender, claim.arrived)
         return None
 
     def keep_reply(self, message: str, reply: str) -> None:
         """Keep the reply of the message, to be given again to whoever resends it."""
         _KEEP_REPLY.rows(self._connection, {"message": message, "reply": reply})
+        if self._open is not None:
+            self._open.reply = reply
+
+    def seal(self) -> None:
+        """Seal the message at hand with its reply and all that it wrote: the last thing done."""
+        if (mine := self._open) is None:
+            return
+        chain = seal(mine.before, mine.row, mine.reply, self._put_down)
+        _SEAL.rows(self._connection, {"number": mine.number, "unit": self.unit, "chain": chain})
+        self._put_down.clear()
+        self._open = None
 
     def last_message(self, sender: str) -> MessageRow | None:
         """The sender's message before this one, in this unit."""
@@ -126,15 +153,6 @@ class Claims(Desk):
         named = {"unit": self.unit, "sender": sender, "message": self.hand.message}
         return _EARLIER.one(self._connection, named) is None
 
-    def _one_at_a_time(self, unit: str) -> None:
-        """Let one message of a unit be answered at a time, as SQLite's one writer does for all.
-
-        Without it two marks that arrive together could each be judged, and each open a drain, on a ledger
-        that does not know the other. The unique position would catch only some of that.
-        """
-        if self._connection.dialect.name == "postgresql":
-            _ONE_AT_A_TIME.rows(self._connection, {"unit": unit})
-
     def _stored(self, message: str) -> Stored:
         (found,) = _STORED.rows(self._connection, {"message": message})
         return Stored(found.digest, found.reply)
@@ -146,6 +164,16 @@ class Claims(Desk):
         return MessageRow(**{name: getattr(row, name) for name in MessageRow.__slots__})
 
 
+def one_at_a_time(connection: Connection, unit: str) -> None:
+    """Let one message of a unit be answered at a time, as SQLite's one writer does for all.
+
+    Without it two marks that arrive together could each be judged, and each open a drain, on a ledger that
+    does not know the other. The unique position would catch only some of that.
+    """
+    if connection.dialect.name == "postgresql":
+        _ONE_AT_A_TIME.rows(connection, {"unit": unit})
+
+
 def insert_once(dialect: str, table: Table) -> Insert:
     """An insert that does nothing where the row is there already."""
     if dialect == "postgresql":
@@ -153,8 +181,11 @@ def insert_once(dialect: str, table: Table) -> Insert:
     return sqlite.insert(table).on_conflict_do_nothing()
 
 
-def _claiming(dialect: str) -> ReturningInsert[int]:
-    return insert_once(dialect, messages).returning(messages.c.seq)
+def _claiming(dialect: str) -> ReturningInsert[Any]:
+    before = select(seals.c.chain).where(seals.c.unit == bindparam("of_unit")).order_by(seals.c.number.desc())
+    return insert_once(dialect, messages).returning(
+        messages.c.seq, before.limit(ONE).scalar_subquery().label("before")
+    )
 
 
 _CLAIM = Statement(_claiming, messages)

@@ -18,9 +18,12 @@ from bot.store.codec import canonical
 from bot.store.errors import LedgerError
 from bot.store.moments import Moment, moment_of, moment_text
 from bot.store.schema import HEAD
+from bot.store.sealing import seal_the_rest
 from bot.store.tables import metadata
 
 _BATCH = 500
+_UNSEALED = "0002"
+"""The step before messages were sealed: its rows are those of today without the seals."""
 
 
 def lines_of(connection: Connection) -> Iterator[str]:
@@ -44,26 +47,44 @@ def row_count(connection: Connection) -> int:
 
 
 def read_in(connection: Connection, lines: Iterable[str]) -> int:
-    """How many rows were read into this empty database. LedgerError, naming the line, on anything else."""
+    """How many rows were read into this empty database. LedgerError, naming the line, on anything else.
+
+    A backup of before messages were sealed is read too: they are sealed as they are.
+    """
     if row_count(connection):
         raise LedgerError("the database is not empty")
-    count = _read_rows(connection, lines)
+    numbered = enumerate(lines, start=1)
+    step = _step(next((line for _, line in numbered), ""))
+    count = _read_rows(connection, numbered)
+    if step == _UNSEALED:
+        seal_the_rest(connection)
     _count_on(connection)
     return count
 
 
-def _read_rows(connection: Connection, lines: Iterable[str]) -> int:
+def _step(line: str) -> str:
+    """The step of the schema that a backup's first line names."""
+    match _held(1, line):
+        case {"schema": str(step)} if step in (HEAD, _UNSEALED):
+            return step
+        case {"schema": step}:
+            raise LedgerError(
+                f"line 1: is a backup of step {step}, and this program knows {_UNSEALED} and {HEAD}"
+            )
+        case _:
+            raise LedgerError("line 1: is not how a backup begins")
+
+
+def _read_rows(connection: Connection, numbered: Iterable[tuple[int, str]]) -> int:
     waiting: list[tuple[Table, dict[str, object]]] = []
     count, ended = 0, False
-    for number, line in enumerate(lines, start=1):
+    for number, line in numbered:
         if ended:
             raise LedgerError(f"line {number}: after the end")
         match _held(number, line):
-            case {"schema": schema} if number == 1 and schema == HEAD:
-                continue
-            case {"rows": rows} if rows == count and number > 1:
+            case {"rows": rows} if rows == count:
                 ended = True
-            case {"table": str(name), "row": dict(row)} if number > 1 and name in metadata.tables:
+            case {"table": str(name), "row": dict(row)} if name in metadata.tables:
                 count += 1
                 waiting.append((metadata.tables[name], _row(number, metadata.tables[name], row)))
             case _:

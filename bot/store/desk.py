@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from typing import Any, TypeVar
@@ -12,6 +12,8 @@ from sqlalchemy import Connection
 
 from bot.store.errors import LedgerError
 from bot.store.remembered import Remembered
+from bot.store.seals import row_text
+from bot.store.statements import Statement
 
 T = TypeVar("T")
 
@@ -38,6 +40,7 @@ class Desk:
         self._hand: Hand | None = None
         self._made = 0
         self._held: dict[tuple[str, str], Any] = {}
+        self._put_down: list[str] = []
         self.unit = unit
         self.when_claimed: Callable[[], None] | None = None
         """Waited for when the message is the only one of its unit, and before it is answered."""
@@ -58,6 +61,11 @@ class Desk:
         """A new id of 16 hex characters: the same message run again on the same ledger gives the same ids."""
         self._made += 1
         return hashlib.sha256(f"{what}/{self.hand.message}/{self._made}".encode()).hexdigest()[:16]
+
+    def _put(self, table: str, statement: Statement, row: Mapping[str, object]) -> None:
+        """Write a row in the name of the message at hand, under its seal."""
+        statement.rows(self._connection, row)
+        self._put_down.append(row_text(table, row))
 
     def _once(self, table: str, key: str, read: Callable[[], T]) -> T:
         """What `read` finds in the table about this key; held while a message is at hand."""

@@ -15,8 +15,10 @@ from sqlalchemy.exc import DataError, IntegrityError
 
 from bot.engine.entries import Entry, Moved, Opened, Placed
 from bot.store.chain import START
+from bot.store.claims import one_at_a_time
 from bot.store.errors import LedgerError
 from bot.store.ledgers import entry_row
+from bot.store.sealing import seal_the_rest
 from bot.store.tables import berths, drains, entries, messages, replies
 
 DIGEST = "imported"
@@ -30,6 +32,7 @@ def import_entries(connection: Connection, unit: str, told: Iterable[Entry], rep
 
     `reply`: the answer object (JSON) that is kept for their messages. LedgerError: none of them is to stay.
     """
+    one_at_a_time(connection, unit)
     desk = _Import(connection, unit, reply)
     try:
         for entry in told:
@@ -79,6 +82,7 @@ class _Import:
         if self._berths:
             told = sorted(self._berths, key=lambda each: each[0])
             self.connection.execute(insert(berths), [row for _, row in told])
+        seal_the_rest(self.connection)
 
     def _message(self, entry: Entry) -> None:
         if entry.message in self._messages:

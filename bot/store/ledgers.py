@@ -79,7 +79,7 @@ class Ledgers(Desk):
         """The id of a new drain, to be found at this bed (from now, or from `since`)."""
         drain = self.new_id("drain")
         row = {"id": drain, "unit": self.unit, "message": self.hand.message}
-        _OPEN.rows(self._connection, row)
+        self._put(drains.name, _OPEN, row)
         self.berth(drain, bed, tube, since or self.hand.arrived)
         return drain
 
@@ -109,7 +109,7 @@ class Ledgers(Desk):
             payload=payload,
         )
         row = entry_row(entry, before, told)
-        _APPEND.rows(self._connection, row)
+        self._put(entries.name, _APPEND, row)
         self._grown(entry, str(row["chain"]))
         return entry
 
@@ -241,7 +241,7 @@ def entry_row(entry: Entry, before: str, payload: str | None = None) -> dict[str
         "message": entry.message,
         "kind": entry.payload.kind,
         "payload": told,
-        "target": _target(entry),
+        "target": target_of(entry),
         "chain": link(before, entry, told),
     }
 
@@ -259,7 +259,8 @@ def entry_of(row: Any) -> Entry:
     )
 
 
-def _target(entry: Entry) -> int | None:
+def target_of(entry: Entry) -> int | None:
+    """The position that a correction or withdrawal is about."""
     match entry.payload:
         case Correction(target=target) | Withdrawal(target=target):
             drain, _, position = target.rpartition("-")

@@ -18,7 +18,7 @@ REACH = timedelta(days=60)
 """How far back a notice can be acknowledged."""
 
 
-_QUEUE = into(notices)
+_QUEUE, _SEEN = into(notices), into(acknowledgements)
 
 
 class Outbox(Desk):
@@ -27,7 +27,7 @@ class Outbox(Desk):
     def queue(self, notice: Notice) -> None:
         """Keep a notice for whoever must be told without having asked."""
         row = {name: getattr(notice, name) for name in Notice.__slots__}
-        _QUEUE.rows(self._connection, {**row, "unit": self.unit})
+        self._put(notices.name, _QUEUE, {**row, "unit": self.unit})
 
     def notices(self) -> tuple[Notice, ...]:
         """The unit's notices, the oldest first."""
@@ -66,7 +66,7 @@ class Outbox(Desk):
         numbers = tuple(self._connection.scalars(query))
         for number in numbers:
             row = {"notice": number, "who": self.hand.sender, "at": self.hand.arrived}
-            self._connection.execute(insert(acknowledgements), {**row, "message": self.hand.message})
+            self._put(acknowledgements.name, _SEEN, {**row, "message": self.hand.message})
         return len(numbers)
 
     def _unseen(self, where: ColumnElement[bool]) -> Select[tuple[int]]:

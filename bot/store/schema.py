@@ -13,7 +13,7 @@ from sqlalchemy.exc import InterfaceError, OperationalError, ProgrammingError
 from bot.store.errors import StoreAwayError
 from bot.store.triggers import unguarded
 
-HEAD = "0002"
+HEAD = "0003"
 _NOT_ALLOWED = "42501"
 MIGRATIONS = Path(__file__).parent / "migrations"
 

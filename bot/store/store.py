@@ -54,6 +54,7 @@ class Store:
             book = Book(connection, unit, self._remembered)
             book.when_claimed = lambda: when_done.enter_context(self._once_claimed)
             yield book
+            book.seal()
 
     def transact(self, work: Callable[[Book], T], unit: str = "") -> T:
         """What `work` returns, once it is committed. StoreAwayError when the database could not."""

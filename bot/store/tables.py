@@ -56,6 +56,16 @@ replies = Table(
     Column("reply", Text, nullable=False),
 )
 
+seals = Table(
+    "seals",
+    metadata,
+    Column("number", ForeignKey("messages.seq"), primary_key=True, autoincrement=False),
+    Column("unit", String(64), nullable=False),
+    Column("chain", String(64), nullable=False),
+    Index(None, "unit", "number"),
+)
+"""Of each message, in the order in which its unit took them: see `bot.store.seals`."""
+
 drains = Table(
     "drains",
     metadata,

@@ -6,14 +6,29 @@ uses it installs them again, and `penline serve` looks for every one of them at 
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from sqlalchemy import Connection, text
 
 from bot.store.tables import metadata
 
-_GUARD = """
+_REFUSES = " BEGIN RAISE EXCEPTION '% is append-only', TG_TABLE_NAME; END "
+_GUARD = f"""
 CREATE OR REPLACE FUNCTION penline_append_only() RETURNS trigger LANGUAGE plpgsql AS
-$$ BEGIN RAISE EXCEPTION '% is append-only', TG_TABLE_NAME; END $$
+$${_REFUSES}$$
 """
+
+_MISSING, _OFF, _ALTERED = "the trigger is missing", "the trigger is switched off", "the trigger was altered"
+_STRANGE = "the trigger is not the program's"
+
+_CATALOGUE = {
+    "sqlite": "SELECT name, sql AS made, 1 AS fires, '' AS body, tbl_name AS of FROM sqlite_master"
+    " WHERE type = 'trigger'",
+    "postgresql": "SELECT tgname AS name, pg_get_triggerdef(t.oid, true) AS made,"
+    " tgenabled IN ('O', 'A') AND current_setting('session_replication_role') <> 'replica' AS fires,"
+    " prosrc AS body, relname AS of FROM pg_trigger t JOIN pg_proc p ON p.oid = tgfoid"
+    " JOIN pg_class c ON c.oid = tgrelid WHERE NOT tgisinternal AND pg_table_is_visible(tgrelid)",
+}
 
 
 def append_only_tables() -> tuple[str, ...]:
@@ -31,14 +46,34 @@ def guard(connection: Connection, tables: tuple[str, ...]) -> None:
 
 
 def unguarded(connection: Connection) -> tuple[str, ...]:
-    """The triggers that should be there and are not, by name."""
-    catalogue = {
-        "sqlite": "SELECT name FROM sqlite_master WHERE type = 'trigger'",
-        "postgresql": "SELECT tgname FROM pg_trigger WHERE NOT tgisinternal AND tgenabled <> 'D'",
-    }[connection.dialect.name]
-    present = set(connection.scalars(text(catalogue)))
-    wanted = {name for table in append_only_tables() for name in _names(connection.dialect.name, table)}
-    return tuple(sorted(wanted - present))
+    """The triggers that should be there and are not, or do not do what they should, by name."""
+    return tuple(name for name, what in trigger_faults(connection).items() if what != _STRANGE)
+
+
+def trigger_faults(connection: Connection) -> Mapping[str, str]:
+    """What is wrong with the triggers of these tables, by name: missing, off, altered, or someone else's."""
+    dialect = connection.dialect.name
+    wanted = {name: made for table in append_only_tables() for name, made in _made(dialect, table).items()}
+    faults = dict.fromkeys(wanted, _MISSING)
+    for row in connection.execute(text(_CATALOGUE[dialect])):
+        if row.name not in wanted:
+            if row.of in metadata.tables:
+                faults[row.name] = _STRANGE
+        elif not row.fires:
+            faults[row.name] = _OFF
+        elif (row.made, row.body) != (wanted[row.name], "" if dialect == "sqlite" else _REFUSES):
+            faults[row.name] = _ALTERED
+        else:
+            del faults[row.name]
+    return dict(sorted(faults.items()))
+
+
+def _made(dialect: str, table: str) -> Mapping[str, str]:
+    """What the catalogue says of one table's triggers, by name."""
+    statements = _statements(dialect, table)
+    if dialect == "postgresql":  # it names what a trigger refuses in an order of its own
+        statements = tuple(each.replace("UPDATE OR DELETE", "DELETE OR UPDATE") for each in statements)
+    return dict(zip(_names(dialect, table), statements, strict=True))
 
 
 def _names(dialect: str, table: str) -> tuple[str, ...]:

@@ -16,7 +16,7 @@ from bot.store.connect import connect
 from bot.store.copying import lines_of, read_in
 from bot.store.notices import Attempt
 from bot.store.people import PeopleEvent
-from bot.store.verify import entry_flaws
+from bot.store.verify import entry_flaws, flaws
 from tests.databases import new_database
 from tests.store.hands import NOON, at, claimed
 
@@ -131,6 +131,26 @@ def test_a_file_that_was_cut_or_altered_is_refused_whole(
         assert connection.scalar(text("SELECT count(*) FROM messages")) == 0
 
 
+def test_a_backup_of_before_messages_were_sealed_is_read_and_sealed(
+    backup: list[str], tmp_path: Path
+) -> None:
+    rows = [line for line in backup[1:-1] if '"table":"seals"' not in line]
+    store = open_store(f"sqlite:///{tmp_path}/ward.sqlite")
+    with store.connection() as connection:
+        assert read_in(connection, ['{"schema":"0002"}', *rows, f'{{"rows":{len(rows)}}}']) == len(rows)
+        assert tuple(flaws(connection)) == ()
+    assert lines(store) == backup
+    store.close()
+
+
+def test_a_backup_whose_seals_were_taken_out_is_refused(backup: list[str], tmp_path: Path) -> None:
+    rows = [line for line in backup[1:-1] if '"table":"seals"' not in line]
+    file = tmp_path / "backup.jsonl"
+    file.write_text("\n".join([backup[0], *rows, f'{{"rows":{len(rows)}}}']))
+    code, said = penline_says("restore", "--database", f"sqlite:///{tmp_path}/ward.sqlite", str(file))
+    assert (code, said) == (1, "Error: nothing was restored: m1: the message has no seal\n")
+
+
 def test_lines_after_the_end_are_refused(backup: list[str]) -> None:
     store = open_store()
     with pytest.raises(LedgerError, match="after the end"), store.connection() as connection:
@@ -152,7 +172,7 @@ def test_the_commands_back_up_and_restore(tmp_path: Path) -> None:
     assert penline_says("backup", "--database", url, str(file))[0] == 2
     other = f"sqlite:///{tmp_path}/other.sqlite"
     code, said = penline_says("restore", "--database", other, str(file))
-    assert (code, said) == (0, "13 rows restored, every entry as it was recorded.\n")
+    assert (code, said) == (0, "14 rows restored, every entry as it was recorded.\n")
     assert penline_says("restore", "--database", other, str(file))[0] == 1
     assert penline_says("verify", "--database", other)[0] == 0
     store.close()

@@ -16,7 +16,7 @@ from bot.cli.player import replies, sent_of, unit_of
 from bot.cli.transcript import Transcript, read
 from bot.store import StoreAwayError, open_store
 from bot.store.connect import connect
-from bot.store.schema import is_ready
+from bot.store.schema import HEAD, is_ready
 from bot.store.tables import metadata
 from bot.store.triggers import append_only_tables
 from tests.databases import new_database, server_role, with_driver
@@ -30,7 +30,7 @@ def owned(postgres: str) -> str:
     """A new database at head, in the name of its owner."""
     url = new_database(postgres)
     run = CliRunner().invoke(penline, ["migrate", "--database", url])
-    assert (run.exit_code, run.output) == (0, "The database is at step 0002.\n")
+    assert (run.exit_code, run.output) == (0, f"The database is at step {HEAD}.\n")
     return url
 
 

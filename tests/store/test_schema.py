@@ -16,6 +16,7 @@ from bot.store.connect import connect
 from bot.store.schema import HEAD, MIGRATIONS, is_ready, step, upgrade
 from bot.store.tables import metadata
 from bot.store.triggers import append_only_tables
+from bot.store.verify import flaws
 from tests.databases import new_database
 
 
@@ -111,6 +112,48 @@ def test_sqlite_is_set_up_to_lose_nothing(tmp_path: Path) -> None:
         }
     store.close()
     assert pragmas == {"journal_mode": "wal", "synchronous": 2, "foreign_keys": 1, "recursive_triggers": 1}
+
+
+@pytest.fixture(params=["file", "postgres"])
+def url(request: pytest.FixtureRequest, tmp_path: Path) -> str:
+    """An empty database that the steps can be taken on one by one."""
+    if request.param == "file":
+        return f"sqlite:///{tmp_path}/old.sqlite"
+    server: str = request.getfixturevalue("postgres")
+    return new_database(server)
+
+
+def test_the_messages_of_before_there_were_seals_are_sealed_as_they_are(url: str) -> None:
+    engine = connect(url)
+    with engine.begin() as connection:
+        upgrade(connection, "0002")
+        for number, unit in enumerate(("ward", "other", "ward", ""), start=1):
+            values = {**WHEN, "number": number, "id": f"m{number}", "unit": unit}
+            connection.execute(
+                text("INSERT INTO messages VALUES (:number, :id, 'd', :at, 'amy', :unit, 'words', 'text')"),
+                values,
+            )
+            connection.execute(text("INSERT INTO replies VALUES (:id, '{}')"), values)
+        connection.execute(
+            text(
+                "INSERT INTO notices VALUES (1, 'ward', '12', NULL, 'ladder', 'URGENT', :no, :at, 'm1', NULL)"
+            ),
+            {**WHEN, "no": False},
+        )
+    engine.dispose()
+    store = open_store(url)
+    with store.connection() as connection:
+        assert tuple(flaws(connection)) == ()
+        assert connection.scalar(text("SELECT count(*) FROM seals")) == 4
+        connection.execute(
+            text(f"ALTER TABLE replies {OFF}" if "post" in url else "DROP TRIGGER replies_no_update")
+        )
+        connection.execute(text("UPDATE replies SET reply = '[]' WHERE message = 'm3'"))
+        assert "m3" in [flaw.where for flaw in flaws(connection)]
+    store.close()
+
+
+OFF = "DISABLE TRIGGER replies_append_only"
 
 
 def test_a_ledger_of_the_first_step_goes_on_at_head_with_all_its_rows(tmp_path: Path) -> None:

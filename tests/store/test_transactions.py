@@ -15,6 +15,7 @@ import bot.store.store as store_module
 from bot.engine.entries import Line
 from bot.store import Book, Store, StoreAwayError, open_store
 from bot.store.connect import in_memory, sqlite_module
+from bot.store.sealing import sealed
 from bot.store.verify import entry_flaws
 from tests.databases import new_database
 from tests.store.hands import NOON, at, claim, claimed
@@ -41,6 +42,7 @@ def test_160_messages_of_16_threads_get_160_places_in_one_ledger(store: Store) -
     assert ids == {f"{drain}-{position}" for position in range(1, 161)}
     with store.connection() as connection:
         assert list(entry_flaws(connection)) == []
+        assert [each.message for each in sealed(connection) if each.kept != each.right] == []
 
 
 def test_a_failed_commit_is_told_and_leaves_nothing(store: Store) -> None:
