@@ -73,6 +73,13 @@ class Bedside:
     amended: dict[str, tuple[Amendment, ...]] = field(default_factory=dict)
     """What the message makes of earlier volumes; filled when it is worded."""
     patients_before: dict[str, Patient] = field(default_factory=dict)
+    view: View = field(init=False)
+    """From when and where the reply is written."""
+
+    def __post_init__(self) -> None:
+        names = {person.id: person.name for person in self.context.unit.people}
+        names.setdefault(self.context.person.id, self.context.person.name)
+        self.view = View(zone=self.context.unit.zone, now=self.now, people=names)
 
     @property
     def now(self) -> datetime:
@@ -83,13 +90,6 @@ class Bedside:
     def policy(self) -> Policy:
         """The unit's policy."""
         return self.context.unit.policy
-
-    @property
-    def view(self) -> View:
-        """From when and where the reply is written."""
-        names = {person.id: person.name for person in self.context.unit.people}
-        names.setdefault(self.context.person.id, self.context.person.name)
-        return View(zone=self.context.unit.zone, now=self.now, people=names)
 
     def moment(self, at: datetime | None) -> datetime:
         """When it happened: the time said, else when the message was sent."""

@@ -35,7 +35,7 @@ from bot.engine.entries import (
 )
 from bot.engine.levels import Walk, walked
 from bot.engine.order import SAME_LINE, ordered, repeated_lines
-from bot.engine.values import Canister, Level
+from bot.engine.values import AT, Canister, Level
 
 P = TypeVar("P", bound=Payload)
 T = TypeVar("T")
@@ -97,18 +97,18 @@ class Ledger:
 
     def level_before(self, moment: datetime) -> Level | None:
         """The last level before that moment, none at it."""
-        place = bisect_left(self.levels, moment, key=lambda level: level.at)
+        place = bisect_left(self.levels, moment, key=AT)
         return self.levels[place - 1] if place else None
 
     def level_after(self, moment: datetime) -> Level | None:
         """The first level after that moment, none at it."""
-        place = bisect_right(self.levels, moment, key=lambda level: level.at)
+        place = bisect_right(self.levels, moment, key=AT)
         return self.levels[place] if place < len(self.levels) else None
 
     def levels_at(self, moment: datetime) -> tuple[Level, ...]:
         """The levels read in the minute of that moment."""
         minute = moment.replace(second=0, microsecond=0)
-        place = bisect_left(self.levels, minute, key=lambda level: level.at)
+        place = bisect_left(self.levels, minute, key=AT)
         found: list[Level] = []
         while place < len(self.levels) and self.levels[place].at.replace(second=0, microsecond=0) == minute:
             found.append(self.levels[place])
@@ -125,7 +125,7 @@ class Ledger:
         entry = self._held.get(entry_id)
         if entry is None:
             return None
-        place = bisect_left(self.levels, entry.at, key=lambda level: level.at)
+        place = bisect_left(self.levels, entry.at, key=AT)
         while place < len(self.levels) and self.levels[place].at == entry.at:
             if self.levels[place].entry == entry_id:
                 return place

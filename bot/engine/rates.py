@@ -22,7 +22,8 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from bot.engine.ledger import Ledger
-from bot.engine.series import Point, Series, first_within, series_of
+from bot.engine.series import Series, first_within, series_of
+from bot.engine.values import AT
 
 SHORTEST = timedelta(minutes=45)
 LONGEST = timedelta(minutes=75)
@@ -186,12 +187,8 @@ def _amount(series: Series, stretch: tuple[int, int], window: timedelta) -> Rate
 
 def _hours_before(series: Series, end: int) -> range:
     """The places where an hour of 45 to 75 min begins that ends there, the shortest hour first."""
-    latest = bisect_right(series, series[end].at - SHORTEST, 0, end, key=_moment) - 1
+    latest = bisect_right(series, series[end].at - SHORTEST, 0, end, key=AT) - 1
     return range(latest, first_within(series, end, LONGEST) - 1, -1)
-
-
-def _moment(point: Point) -> datetime:
-    return point.at
 
 
 def sustained(

@@ -15,6 +15,7 @@ from operator import itemgetter
 from typing import TypeAlias
 
 from bot.engine.ledger import Ledger
+from bot.engine.values import AT
 
 ROUND = timedelta(minutes=15)
 
@@ -69,4 +70,4 @@ def _rounds(drains: Sequence[Series]) -> Series:
 
 def first_within(series: Series, end: int, reach: timedelta) -> int:
     """The place of the first point at most `reach` before the point at `end`."""
-    return bisect_left(series, series[end].at - reach, 0, end, key=lambda point: point.at)
+    return bisect_left(series, series[end].at - reach, 0, end, key=AT)

@@ -15,7 +15,7 @@ from itertools import pairwise
 
 from bot.engine.ledger import Ledger
 from bot.engine.policy import Schedule
-from bot.engine.values import Boundary, Level, Shift, Sum
+from bot.engine.values import AT, Boundary, Level, Shift, Sum
 
 CLOSING_REACH = timedelta(hours=2)
 _DAY = timedelta(days=1)
@@ -92,8 +92,8 @@ def _last_of_its_moment(near: Sequence[Level], level: Level) -> Level:
 
 
 def _between(levels: Sequence[Level], moment: datetime, reach: timedelta) -> Sequence[Level]:
-    first = bisect_left(levels, moment - reach, key=lambda level: level.at)
-    return levels[first : bisect_right(levels, moment + reach, key=lambda level: level.at)]
+    first = bisect_left(levels, moment - reach, key=AT)
+    return levels[first : bisect_right(levels, moment + reach, key=AT)]
 
 
 def _position(ledger: Ledger, level: Level) -> int:
@@ -126,7 +126,7 @@ def _begin_of(ledger: Ledger, schedule: Schedule, shift: Shift) -> tuple[Level |
 
 def first_line_from(ledger: Ledger, moment: datetime) -> tuple[Level | None, tuple[str, ...]]:
     """The first line from that moment on, and the flags of a sum that begins there for want of a better."""
-    place = bisect_left(ledger.levels, moment, key=lambda level: level.at)
+    place = bisect_left(ledger.levels, moment, key=AT)
     if place == len(ledger.levels):
         return None, ()
     return ledger.levels[place], ("since_first_line", "uncounted_before") if place else ("since_first_line",)

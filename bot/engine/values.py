@@ -10,7 +10,11 @@ from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 from itertools import pairwise
-from typing import Literal
+from operator import attrgetter
+from typing import Final, Literal
+
+AT: Final = attrgetter("at")
+"""The moment of a level, an entry or a point: what they are looked up by."""
 
 
 class Severity(StrEnum):

@@ -20,7 +20,7 @@ from bot.engine.shifts import (
     shift_sum,
     sum_between,
 )
-from bot.engine.values import Boundary, Interval, Level, Shift, Sum
+from bot.engine.values import AT, Boundary, Interval, Level, Shift, Sum
 
 
 def total(ledger: Ledger) -> Sum:
@@ -45,7 +45,7 @@ def _intervals(ledger: Ledger, schedule: Schedule, before: tuple[Interval, ...])
         reach = max(CLOSING_REACH, schedule.grace) + timedelta(microseconds=1)
         since = shift_at(schedule, ledger.levels[-1].at - reach).start
         kept = before[: bisect_left(before, since, key=lambda interval: interval.end.at)]
-    first = bisect_left(ledger.levels, since, key=lambda level: level.at) if kept else 1
+    first = bisect_left(ledger.levels, since, key=AT) if kept else 1
     cuts = _Cuts(ledger, schedule)
     pairs = enumerate(pairwise(ledger.levels[first - 1 :]), start=first)
     new = (cuts.interval(index, begin, end) for index, (begin, end) in pairs if not end.baseline)
@@ -86,7 +86,7 @@ def _closing(ledger: Ledger, schedule: Schedule, shift: Shift) -> Interval | Non
 
 def _between(ledger: Ledger, begin: Level, end: Level) -> tuple[Level, ...]:
     """What was read between two levels of the ledger."""
-    first = bisect_left(ledger.levels, begin.at, key=lambda level: level.at)
+    first = bisect_left(ledger.levels, begin.at, key=AT)
     after = dropwhile(lambda level: level.entry != begin.entry, islice(ledger.levels, first, None))
     return tuple(takewhile(lambda level: level.entry != end.entry, islice(after, 1, None)))
 

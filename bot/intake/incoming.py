@@ -17,6 +17,8 @@ LONGEST_TEXT = 1000
 NOT_KEPT = "[not kept: held a long number or an e-mail address]"
 
 _LONG_NUMBER = re.compile(r"\d{6}")
+_CONTROL = re.compile(r"[\x00-\x09\x0b-\x1f\x7f-\x9f\ud800-\udfff]")
+"""The categories Cc and Cs of Unicode but for the line's end."""
 _E_MAIL = re.compile(r"[^\s@]+@[^\s@]+\.[^\s@]{2,}")
 
 
@@ -57,7 +59,7 @@ def clean_text(text: str) -> str:
         raise TextError("is empty")
     if len(plain) > LONGEST_TEXT:
         raise TextError(f"is longer than {LONGEST_TEXT} characters")
-    if any(unicodedata.category(letter) in ("Cc", "Cs") and letter != "\n" for letter in plain):
+    if _CONTROL.search(plain):
         raise TextError("holds a control character")
     return plain
 

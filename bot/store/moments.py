@@ -10,13 +10,16 @@ from sqlalchemy import Dialect, String, TypeDecorator
 
 _TEXT = re.compile(r"\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{6}Z", re.ASCII)
 _WIDTH = 27
+_DIGITS = 26
 
 
 def moment_text(moment: datetime) -> str:
     """The moment as `2026-03-05T00:05:00.000000Z`; a naive one is refused."""
-    if moment.tzinfo is None:
-        raise ValueError("a stored moment has an offset")
-    return f"{moment.astimezone(UTC).isoformat(timespec='microseconds').removesuffix('+00:00')}Z"
+    if moment.tzinfo is not UTC:
+        if moment.tzinfo is None:
+            raise ValueError("a stored moment has an offset")
+        moment = moment.astimezone(UTC)
+    return f"{moment.isoformat(timespec='microseconds')[:_DIGITS]}Z"
 
 
 def moment_of(text: str) -> datetime:

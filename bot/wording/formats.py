@@ -79,7 +79,7 @@ def clock(moment: datetime, zone: tzinfo, now: datetime) -> str:
     A local time that the autumn change repeats carries its zone's letters ("01:30 EDT").
     """
     local = moment.astimezone(zone)
-    told = f"{local:%H:%M}"
+    told = f"{local.hour:02d}:{local.minute:02d}"
     if local.replace(fold=0).utcoffset() != local.replace(fold=1).utcoffset():
         told += f" {local.tzname()}"
     if local.date() == now.astimezone(zone).date():

@@ -61,8 +61,11 @@ _MONTHS = {
     "Dec": "December",
 }
 _NUMBER = r"\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?"
+_BEGINS = r"(?=[\dA-Zmc]|\ -\ )"
+"""What any of them begins with: most letters of a reply begin none, and are passed over quickly."""
 _TOKEN = re.compile(
     rf"""
+    {_BEGINS}(?:
     (?P<date>\b(?P<wday>{"|".join(_DAYS)})\ (?P<mday>\d{{1,2}})\ (?P<month>{"|".join(_MONTHS)})\b)
   | (?P<times>\b\d\d:\d\d-\d\d:\d\d\b)
   | (?P<time>\b\d\d:\d\d\b)
@@ -74,6 +77,7 @@ _TOKEN = re.compile(
   | (?P<urgent>\b(?:URGENT|CAUTION|NOTE)\b)
   | (?P<glued>\d+)
   | (?P<letters>\b(?:CT|SBAR|ATLS|NSW|ACI|BTS|BARC|EAST|RCEM)\b)
+    )
     """,
     re.VERBOSE,
 )

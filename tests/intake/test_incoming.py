@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import sys
+import unicodedata
+
 import pytest
 
 from bot.intake import TextError, clean_text
@@ -30,3 +33,22 @@ def test_a_text_is_normalised(sent: str, taken: str) -> None:
 def test_a_text_that_no_one_types_is_refused(sent: str) -> None:
     with pytest.raises(TextError):
         clean_text(sent)
+
+
+def test_of_all_characters_the_control_characters_and_lone_surrogates_are_refused() -> None:
+    refused = {
+        letter for letter in map(chr, range(sys.maxunicode + 1)) if not _is_taken(f"bed 12{letter}mark 340")
+    }
+    assert refused == {
+        letter
+        for letter in map(chr, range(sys.maxunicode + 1))
+        if unicodedata.category(letter) in ("Cc", "Cs") and letter not in "\n\t"
+    }
+
+
+def _is_taken(text: str) -> bool:
+    try:
+        clean_text(text)
+    except TextError:
+        return False
+    return True

@@ -1,11 +1,13 @@
 """A reply as a voice should say it."""
 
+import re
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from num2words import num2words
 
-from bot.wording.speech import digit_by_digit, in_words, spoken, time_in_words
+from bot.wording.speech import _BEGINS, _TOKEN, digit_by_digit, in_words, spoken, time_in_words
 
 
 @given(st.integers(min_value=0, max_value=2_000_000))
@@ -83,3 +85,14 @@ def test_nothing_is_left_for_a_synthesiser_to_read_as_digits(pieces: list[str]) 
 @pytest.mark.parametrize(("value", "said"), [(1050, "one zero five zero"), (0, "zero"), (15, "one five")])
 def test_a_number_can_be_read_back_digit_by_digit(value: int, said: str) -> None:
     assert digit_by_digit(value) == said
+
+
+_SOUGHT_EVERYWHERE = re.compile(_TOKEN.pattern.replace(_BEGINS, ""), re.VERBOSE)
+_PIECES = ("Mon 3 Mar", "19:00", "07:00-19:00", " - ", "1,050", "2.5", "mL/kg/h", " mL", "CT4", "12A", "NOTE")
+
+
+@given(st.lists(st.one_of(st.sampled_from(_PIECES), st.characters()), max_size=12).map("".join))
+def test_nothing_is_passed_over_that_has_words(text: str) -> None:
+    assert _SOUGHT_EVERYWHERE.pattern != _TOKEN.pattern
+    sought = [(found.span(), found.lastgroup) for found in _SOUGHT_EVERYWHERE.finditer(text)]
+    assert [(found.span(), found.lastgroup) for found in _TOKEN.finditer(text)] == sought
