@@ -90,6 +90,12 @@ class Ledger:
         """The last level that happened."""
         return self.levels[-1] if self.levels else None
 
+    @property
+    def unread(self) -> Canister | None:
+        """The canister in use, while nothing was read on it and the last level is of the one before it."""
+        last, used = self.last, self.canisters[-1] if self.canisters else None
+        return None if last is None or used is None or last.canister == used.index else used
+
     def bed_at(self, moment: datetime) -> str | None:
         """The bed that it was in then; before the first word of it, the bed that it was first in."""
         place = bisect_right(self.beds, moment, key=lambda berth: berth[0])

@@ -51,6 +51,8 @@ OF_THE_CI_SCRIPT = {
     "lint-imports": ".venv/bin/lint-imports",
     "apt-get install chromium": "apt-get -qq install -y --no-install-recommends chromium",
 }
+TAKES_PICTURES = "python -m tests.web.pages.shots"
+"""`tests/web/pages/test_shots.py` takes every picture that it takes."""
 OPTIONS_OF = {"--bug": "python -m tests.durability --bug synchronous_off", "--write": ""}
 CONFIGURED = ("mypy --strict",)
 NOT_OURS = ("pip-audit",)
@@ -116,7 +118,7 @@ HELP = "penline COMMAND --help"
 def test_every_command_of_the_documents_is_covered_by_a_rule_and_no_rule_is_of_an_old_one() -> None:
     rules = [
         *INSTALLED, *COLLECTED, *ASKED_FOR_HELP, *SCRIPTS, *OF_THE_CI_SCRIPT, *OPTIONS_OF, *CONFIGURED,
-        *NOT_OURS, *SERVED, *SET_UP, *IN_A_WARD, *SAID, CONFIG, HELP,
+        *NOT_OURS, *SERVED, *SET_UP, *IN_A_WARD, *SAID, CONFIG, HELP, TAKES_PICTURES,
     ]  # fmt: skip
     assert sorted(commands()) == sorted(rules)
 

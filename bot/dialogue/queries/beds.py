@@ -97,4 +97,4 @@ def _tube(desk: Desk, ledger: Ledger) -> str:
     shift = shift_at(desk.schedule, desk.now)
     held = shift_sum(ledger, desk.schedule, shift, desk.now)
     told = short_sum(held, desk.view, shift.start)
-    return tube_text(ledger.tube, ledger.last, told, short_rate(desk, ledger), desk.view)
+    return tube_text(ledger, told, short_rate(desk, ledger), desk.view)

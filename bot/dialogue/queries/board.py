@@ -25,9 +25,8 @@ from bot.engine.trend import Trend, trend_of
 from bot.engine.values import Caution, Severity
 from bot.links import Shown
 from bot.store.book import Book
-from bot.wording import formats
 from bot.wording.cautions import caution_text
-from bot.wording.queries.lines import NO_LINE
+from bot.wording.queries.lines import NO_LINE, board_line
 from bot.wording.queries.nothing import empty_unit
 from bot.wording.queries.rates import NOT_KNOWN
 from bot.wording.queries.status import due_text
@@ -219,10 +218,11 @@ def _told(desk: Desk, caution: Caution, reading: str = "") -> ToldCaution:
 
 def _tube(desk: Desk, ledger: Ledger, cautions: tuple[Caution, ...]) -> TubeCard:
     last, view, shift = ledger.last, desk.view, shift_at(desk.schedule, desk.now)
+    line, age = board_line(last, ledger.unread, view) if last else (NO_LINE, "")
     return TubeCard(
         tube=ledger.tube,
-        line=f"{formats.ml(last.level_ml)} at {view.clock(last.at)}" if last else NO_LINE,
-        age=view.ago(last.at) if last else "",
+        line=line,
+        age=age,
         shift=short_sum(shift_sum(ledger, desk.schedule, shift, desk.now), view, shift.start),
         rate=short_rate(desk, ledger) or NOT_KNOWN,
         trend=trend_of(ledger, desk.schedule, desk.now - SMALL, desk.now, cautions, volumes=False),

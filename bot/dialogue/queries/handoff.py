@@ -42,7 +42,7 @@ def handoff(desk: Desk, found: Found) -> tuple[str, ...]:
 
 
 def _situation(desk: Desk, bed: str, ledger: Ledger) -> str:
-    last = lines.level_text(ledger.last, desk.view) if ledger.last else lines.NO_LINE
+    last = lines.last_text(ledger.last, ledger.unread, desk.view) if ledger.last else lines.NO_LINE
     away = "; patient away" if ledger.away else ""
     begun = ledger.placed_at or ledger.first_at
     day = words.day_text(begun, ledger.placed_at is not None, desk.view) if begun else ""

@@ -131,7 +131,7 @@ def _charted(desk: Desk, step: Interval) -> str:
 
 
 def _level(desk: Desk, ledger: Ledger) -> str:
-    return lines.level_text(ledger.last, desk.view) if ledger.last else lines.NO_LINE
+    return lines.last_text(ledger.last, ledger.unread, desk.view) if ledger.last else lines.NO_LINE
 
 
 def _chart_of(desk: Desk, bed: str, ledger: Ledger, asked: Span) -> tuple[str, ...]:

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from datetime import datetime
 from itertools import groupby
 
-from bot.engine.values import Amendment, Charted, Interval, Level
+from bot.engine.values import Amendment, Canister, Charted, Interval, Level
 from bot.wording import formats
 from bot.wording.queries.sums import amount
 from bot.wording.queries.view import View
@@ -33,6 +33,27 @@ def level_text(level: Level, view: View) -> str:
     about = "about " if level.about else ""
     told = f"{view.clock(level.at)} {_KINDS[level.kind]} {about}{formats.ml(level.level_ml)}"
     return f"{told} ({', '.join((view.who(level.who), view.ago(level.at), *_remarks(level)))})"
+
+
+def last_text(level: Level, unread: Canister | None, view: View) -> str:
+    """The same as the last that is known: after an exchange it says that it is of the canister before."""
+    return level_text(level, view) if unread is None else f"{level_text(level, view)}; {_new(unread, view)}"
+
+
+def _new(canister: Canister, view: View) -> str:
+    """ "new canister since 15:00 at 0 mL" """
+    since = f" since {view.clock(canister.opened_at)}" if canister.opened_at else ""
+    return f"new canister{since} at {formats.ml(canister.opening_ml or 0)}"
+
+
+def board_line(level: Level, unread: Canister | None, view: View) -> tuple[str, str]:
+    """What stands on the canister now, and how old that is: "1,050 mL at 19:00", "35 min ago"."""
+    read = f"{formats.ml(level.level_ml)} at {view.clock(level.at)}"
+    if unread is None or unread.opened_at is None:
+        return read, view.ago(level.at)
+    new = f"{formats.ml(unread.opening_ml or 0)}, new canister at {view.clock(unread.opened_at)}"
+    kind = "final level" if level.kind == "final" else "last line"
+    return new, f"{view.ago(unread.opened_at)}; {kind} of the old one {read}"
 
 
 def chart_text(interval: Interval, view: View) -> str:

@@ -43,7 +43,8 @@ def picture_facts(trend: Trend, view: View) -> tuple[str, ...]:
 
 def _whole(trend: Trend, view: View) -> str:
     last = trend.levels[-1]
-    line = f"Last line {formats.ml(last.level_ml)} at {view.clock(last.at)}"
+    what = "Final level" if last.kind == "final" else "Last line"
+    line = f"{what} {formats.ml(last.level_ml)} at {view.clock(last.at)}"
     if not trend.steps:
         return f"{line}; {NO_VOLUME}."
     volume = sum(step.volume_ml for step in trend.steps)

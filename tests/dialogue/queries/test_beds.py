@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from bot.engine.entries import Away, Checked, Correction, Line, Seen
+from bot.engine.entries import Away, Checked, Correction, Exchanged, FinalLevel, Line, Seen
 from bot.wording.gsm import segments
 from bot.wording.pages import PAGE_SEGMENTS
 from tests.dialogue.queries.ward import BEN, CARLA, Ward
@@ -43,7 +43,7 @@ def order(lines: list[str]) -> list[str]:
 
 
 def test_the_first_line_says_how_the_unit_stands(ward: Ward) -> None:
-    assert whole(ward)[0] == "Ward 4: 4 beds with drains, 1 urgent, 1 overdue."
+    assert whole(ward)[0] == "Ward 4: of 4 beds with drains 1 urgent, 1 overdue."
 
 
 def test_urgent_comes_first_then_overdue_then_what_waits_then_the_rest(ward: Ward) -> None:
@@ -79,7 +79,7 @@ def test_a_dangerous_question_makes_its_bed_urgent(ward: Ward) -> None:
 def test_an_unconfirmed_reading_of_a_bed_without_a_drain_is_not_lost(ward: Ward) -> None:
     ward.asks_back("4 18:30", "20", 777)
     assert any("777 mL" in line for line in whole(ward))
-    assert whole(ward)[0].startswith("Ward 4: 4 beds with drains")
+    assert whole(ward)[0].startswith("Ward 4: of 4 beds with drains")
 
 
 def test_what_is_to_be_amended_is_counted_until_someone_says_that_it_was(ward: Ward) -> None:
@@ -116,3 +116,13 @@ def test_every_page_fits_a_phone_and_no_bed_is_left_out() -> None:
 
 def test_a_handoff_without_a_bed_is_the_summary(ward: Ward) -> None:
     assert ward.asks("4 19:10", "handoff") == ward.asks("4 19:10", "beds")
+
+
+def test_after_an_exchange_a_row_names_the_new_canister_and_the_old_level_as_old(ward: Ward) -> None:
+    ward.tell("4 19:05", "3", FinalLevel(level_ml=150))
+    ward.tell("4 19:05", "3", Exchanged())
+    row = next(line for line in whole(ward) if line.startswith("Bed 3"))
+    assert "; new canister 19:05, old one 150 mL, shift " in row
+    ward.lines("3", "4 19:08 10")
+    row = next(line for line in whole(ward) if line.startswith("Bed 3"))
+    assert "; 10 mL 19:08 (2 min ago), shift " in row

@@ -224,3 +224,25 @@ def test_a_placement_whose_level_is_not_known_has_no_line_yet() -> None:
     ward.tell("4 14:10", "12", Placed(bed="12"))
 
     assert ward.asks("4 14:20", "last", "12").lines == ("Bed 12: no line yet.",)
+
+
+@pytest.mark.parametrize(
+    ("final", "told"),
+    [
+        (
+            (FinalLevel(level_ml=1080),),
+            "20:00 final level 1,080 mL (Amy, 5 min ago); new canister since 20:00 at 0 mL.",
+        ),
+        ((), "19:00 line 1,050 mL (Amy, 65 min ago); new canister since 20:00 at 0 mL."),
+    ],
+)
+def test_after_an_exchange_the_last_level_is_told_to_be_of_the_canister_before(
+    final: tuple[FinalLevel, ...], told: str
+) -> None:
+    ward = Ward()
+    ward.lines("12", "4 15:00 840, 19:00 1050")
+    for level in final:
+        ward.tell("4 20:00", "12", level)
+    ward.tell("4 20:00", "12", Exchanged())
+
+    assert ward.asks("4 20:05", "last", "12").lines[0] == f"Bed 12: {told}"

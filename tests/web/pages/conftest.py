@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 import os
-import shutil
 import threading
 from collections.abc import Iterator
 
 import pytest
 from flask import Flask
-from playwright.sync_api import Browser, Page, sync_playwright
+from playwright.sync_api import Browser, Page
 from werkzeug.serving import make_server
 
 from bot.app import create_demo
@@ -22,18 +21,8 @@ from bot.store import open_store
 from bot.unit import demo_unit
 from bot.web import web_app
 from tests.web.client import NOW, OTHER_SECRET, SECRET, real_now
+from tests.web.pages.chromium import CHROMIUM, chromium
 from tests.web.pages.visit import ADDRESS, Visit
-
-CHROMIUM = next(filter(None, map(shutil.which, ("chromium", "chromium-browser", "google-chrome"))), None)
-FLAGS = (
-    "--no-sandbox",
-    "--disable-gpu",
-    "--disable-quic",
-    "--no-first-run",
-    "--disable-background-networking",
-    "--disable-component-update",
-    "--disable-sync",
-)
 
 
 @pytest.fixture
@@ -78,10 +67,8 @@ def browser() -> Iterator[Browser]:
         if os.environ.get("CI") == "true":
             pytest.fail("CI needs Chromium (on Debian: apt-get install chromium)")
         pytest.skip("needs Chromium (on Debian: apt-get install chromium)")
-    with sync_playwright() as playwright:
-        found = playwright.chromium.launch(executable_path=CHROMIUM, headless=True, args=FLAGS)
+    with chromium() as found:
         yield found
-        found.close()
 
 
 @pytest.fixture

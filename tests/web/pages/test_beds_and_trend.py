@@ -55,6 +55,14 @@ def test_a_bed_shows_its_line_age_sum_rate_cautions_and_picture(carla: Visit) ->
     assert 'href="/trend/' in card
 
 
+def test_after_an_exchange_a_bed_shows_the_new_canister_first(carla: Visit) -> None:
+    card = carla.opens("/beds").text.partition('data-bed="3"')[2].partition('</li>\n  <li class="bed')[0]
+    words = re.sub(r"\s+", " ", re.sub(r"<[^>]+>", " ", card))
+    assert re.search(
+        r"Last line 0 mL, new canister at (\S+) 60 min ago; final level of the old one 1,450 mL", words
+    )
+
+
 def test_an_unconfirmed_reading_stands_at_its_bed_or_before_all_beds(carla: Visit, ward: Deployment) -> None:
     for number, words in enumerate(("bed 12 left mark 20", "bed 20 output 210")):
         sent = NOW - timedelta(minutes=20)
