@@ -21,19 +21,26 @@ from bot.store.store import Store
 def command(config: Path | None, database: str | None, file: Path) -> None:
     """Copy every row into FILE, which must be new; only its owner can read it."""
     settings = settings_of(config, database_url=database)
-    partial = file.with_name(f"{file.name}.partial")
     store = Store(connect(settings.database_url, reading=True))
     try:
-        handle = os.open(partial, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600)
+        _copy(store, file)
+    except FileExistsError as there:
+        raise click.UsageError(f"{there.filename2 or there.filename} is there already") from there
+    finally:
+        store.close()
+    click.echo(f"Everything is in {file}.")
+
+
+def _copy(store: Store, file: Path) -> None:
+    """Write the copy beside its place, and put it there once it is whole; no part of one is left."""
+    partial = file.with_name(f"{file.name}.partial")
+    handle = os.open(partial, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600)
+    try:
         with os.fdopen(handle, "w", encoding="utf-8") as lines, store.connection() as connection:
             rows = followed(lines_of(connection), "rows", row_count(connection))
             lines.writelines(f"{row}\n" for row in rows)
             lines.flush()
             os.fsync(lines.fileno())
         os.link(partial, file)  # fails where there is such a file, unlike a rename
-    except FileExistsError as there:
-        raise click.UsageError(f"{there.filename2 or there.filename} is there already") from there
     finally:
-        store.close()
-    partial.unlink()
-    click.echo(f"Everything is in {file}.")
+        partial.unlink()

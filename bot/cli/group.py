@@ -55,12 +55,24 @@ class LazyGroup(click.Group):
             formatter.write_dl(list(COMMANDS.items()))
 
     def invoke(self, ctx: click.Context) -> Any:
-        """Run the command; a setting that it cannot start with ends with exit code 2 and one plain line."""
+        """Run the command; what it cannot start with, or go on without, is one plain line.
+
+        A setting ends it with exit code 2, the database with 1.
+        """
         try:
             return super().invoke(ctx)
         except ConfigError as error:
             click.echo(f"penline: {error}", err=True)
             ctx.exit(2)
+        except Exception as error:
+            if not _is_away(error):
+                raise
+            raise click.ClickException(f"the database cannot be used: {error}") from error
+
+
+def _is_away(error: Exception) -> bool:
+    """Whether that is the store's own word; it is loaded only now."""
+    return isinstance(error, importlib.import_module("bot.store.errors").StoreAwayError)
 
 
 @click.group(cls=LazyGroup, context_settings={"help_option_names": ["-h", "--help"]})

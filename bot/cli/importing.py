@@ -7,10 +7,18 @@ from pathlib import Path
 
 import click
 
-from bot.cli.options import config_option, database_option, in_option, one_unit, settings_of, units_option
+from bot.cli.options import (
+    config_option,
+    database_option,
+    in_option,
+    one_unit,
+    settings_of,
+    units_option,
+    what_is_wrong,
+)
 from bot.cli.progress import followed
 from bot.dialogue.answer import Answer
-from bot.interchange.jsonl import entries_of
+from bot.interchange.jsonl import Exported
 from bot.store import LedgerError, open_store
 from bot.store.importing import import_entries
 from bot.unit import load_units
@@ -34,10 +42,14 @@ def command(
     answer = Answer(id="", status="recorded", reply=_REPLY, speech=_REPLY, segments=1)
     try:
         with file.open(encoding="utf-8") as lines, store.connection() as connection:
-            told = entries_of(followed(lines, "entries"))
+            told = Exported(followed(lines, "entries"))
             count = import_entries(connection, unit.id, told, json.dumps(answer.as_json()))
-    except LedgerError as wrong:
-        raise click.ClickException(f"nothing was imported: {wrong}") from wrong
+    except (LedgerError, UnicodeDecodeError) as wrong:
+        raise click.ClickException(f"nothing was imported: {what_is_wrong(wrong)}") from wrong
     finally:
         store.close()
+    if not told.whole:
+        click.echo(
+            "The file is of an older version, without an end: whether it was cut cannot be told.", err=True
+        )
     click.echo(f"{count} entries imported.")

@@ -61,6 +61,11 @@ def one_unit(units: tuple[Unit, ...], unit_id: str | None) -> Unit:
     return found[0]
 
 
+def what_is_wrong(error: Exception) -> str:
+    """Why a file cannot be read in; one that is packed, or no text at all, is told as that."""
+    return "the file is not UTF-8 text" if isinstance(error, UnicodeDecodeError) else str(error)
+
+
 def settings_of(config: Path | None, **given: object) -> Settings:
     """The settings of the environment and the file, with what the options gave (by setting name) on top."""
     environ = dict(os.environ)

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import click
 
-from bot.cli.options import config_option, database_option, settings_of
+from bot.cli.options import config_option, database_option, settings_of, what_is_wrong
 from bot.cli.progress import followed, line_count
 from bot.cli.verify import looked_through
 from bot.store import LedgerError, open_store
@@ -27,8 +27,8 @@ def command(config: Path | None, database: str | None, file: Path) -> None:
             flaw = next(looked_through(connection), None)
             if flaw is not None:
                 raise LedgerError(f"{flaw.where}: {flaw.what}")
-    except LedgerError as wrong:
-        raise click.ClickException(f"nothing was restored: {wrong}") from wrong
+    except (LedgerError, UnicodeDecodeError) as wrong:
+        raise click.ClickException(f"nothing was restored: {what_is_wrong(wrong)}") from wrong
     finally:
         store.close()
     click.echo(f"{count} rows restored, every entry as it was recorded.")

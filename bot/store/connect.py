@@ -15,6 +15,7 @@ from typing import Any
 
 from sqlalchemy import URL, Engine, StaticPool, create_engine, event, make_url
 
+from bot.store.errors import StoreAwayError
 from bot.store.statements import at_once
 
 _PRAGMAS = (
@@ -34,6 +35,8 @@ def connect(url: str, *, reading: bool = False) -> Engine:
     """
     parsed = make_url(url)
     if parsed.get_backend_name() == "sqlite":
+        if reading and not in_memory(url) and not Path(str(parsed.database)).exists():
+            raise StoreAwayError(f"there is no {parsed.database}")
         return _sqlite(parsed, "BEGIN" if reading else "BEGIN IMMEDIATE")
     return create_engine(
         parsed.set(drivername="postgresql+psycopg"),

@@ -11,7 +11,7 @@ from collections.abc import Iterable, Iterator
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import Connection, Table, func, insert, select, text
+from sqlalchemy import Column, Connection, Table, func, insert, select, text
 from sqlalchemy.exc import DataError, IntegrityError
 
 from bot.store.codec import canonical
@@ -100,7 +100,7 @@ def _read_rows(connection: Connection, numbered: Iterable[tuple[int, str]]) -> i
 def _held(number: int, line: str) -> object:
     try:
         held: object = json.loads(line)
-    except ValueError as wrong:
+    except (ValueError, RecursionError) as wrong:
         raise LedgerError(f"line {number}: is not JSON") from wrong
     return held
 
@@ -109,14 +109,25 @@ def _row(number: int, table: Table, row: dict[str, Any]) -> dict[str, object]:
     """The row's columns, each of its own type."""
     if set(row) != {column.name for column in table.columns}:
         raise LedgerError(f"line {number}: has other columns than {table.name}")
-    moments = {column.name for column in table.columns if isinstance(column.type, Moment)}
     try:
-        return {
-            name: moment_of(value) if name in moments and value is not None else value
-            for name, value in row.items()
-        }
+        return {name: _cell(table.columns[name], value) for name, value in row.items()}
     except (TypeError, ValueError) as wrong:
-        raise LedgerError(f"line {number}: a moment cannot be read") from wrong
+        raise LedgerError(f"line {number}: {wrong}") from wrong
+
+
+def _cell(column: Column[Any], value: Any) -> object:
+    """The value, if the column can hold it on either engine; TypeError or ValueError if not."""
+    if value is None and column.nullable:
+        return None
+    if isinstance(column.type, Moment):
+        return moment_of(value)
+    if type(value) is not column.type.python_type:
+        raise TypeError(f"{column.name} cannot be {value!r:.40}")
+    if type(value) is int and not -(2**63) <= value < 2**63:
+        raise ValueError(f"{column.name} is out of range")
+    if type(value) is str and ("\0" in value or any(0xD800 <= ord(letter) < 0xE000 for letter in value)):
+        raise ValueError(f"{column.name} holds no character")
+    return value
 
 
 def _insert(connection: Connection, waiting: list[tuple[Table, dict[str, object]]]) -> None:

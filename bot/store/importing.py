@@ -38,6 +38,8 @@ def import_entries(connection: Connection, unit: str, told: Iterable[Entry], rep
         for entry in told:
             desk.take(entry)
         desk.finish()
+    except UnicodeEncodeError as wrong:
+        raise LedgerError("an entry holds half a character") from wrong
     except (IntegrityError, DataError) as wrong:
         raise LedgerError(
             "a drain or a message of it is here already, or hangs on one that is not"

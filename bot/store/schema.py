@@ -8,9 +8,9 @@ from __future__ import annotations
 from pathlib import Path
 
 from sqlalchemy import Connection, Engine, func, inspect, select, text
-from sqlalchemy.exc import InterfaceError, OperationalError, ProgrammingError
+from sqlalchemy.exc import DatabaseError, InterfaceError, OperationalError, ProgrammingError
 
-from bot.store.errors import StoreAwayError
+from bot.store.errors import NO_DATABASE, StoreAwayError, is_no_database
 from bot.store.triggers import unguarded
 
 HEAD = "0003"
@@ -38,6 +38,10 @@ def bring_to_head(engine: Engine) -> None:
         if getattr(wrong.orig, "sqlstate", None) != _NOT_ALLOWED:
             raise
         raise StoreAwayError("its role may not use or change the schema: see `penline migrate`") from wrong
+    except DatabaseError as wrong:
+        if not is_no_database(wrong):
+            raise
+        raise StoreAwayError(NO_DATABASE) from wrong
     if missing:
         raise StoreAwayError(f"append-only triggers are missing: {', '.join(missing)}")
 

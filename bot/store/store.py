@@ -18,7 +18,7 @@ from sqlalchemy.exc import TimeoutError as PoolTimeout
 
 from bot.store.book import Book
 from bot.store.connect import connect, in_memory
-from bot.store.errors import StoreAwayError
+from bot.store.errors import NO_DATABASE, StoreAwayError, is_no_database
 from bot.store.remembered import Remembered
 from bot.store.tables import metadata
 from bot.store.triggers import append_only_tables, guard
@@ -79,6 +79,8 @@ class Store:
         except DBAPIError as error:
             if _state(error) == _READ_ONLY:
                 raise StoreAwayError("read-only") from error
+            if is_no_database(error):
+                raise StoreAwayError(NO_DATABASE) from error
             raise
 
     @contextmanager

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import hashlib
 import json
 from datetime import UTC, datetime, timedelta
 
@@ -32,7 +33,7 @@ from bot.engine.entries import (
     What,
     Withdrawal,
 )
-from bot.interchange.jsonl import entries_of, entry_lines
+from bot.interchange.jsonl import Exported, entry_lines
 from bot.store.errors import LedgerError
 from tests.interchange.rows import DRAIN, Rows
 
@@ -88,12 +89,14 @@ ENTRIES = st.builds(
 
 @given(st.lists(ENTRIES, max_size=5))
 def test_what_was_written_is_read_back_entry_for_entry(entries: list[Entry]) -> None:
-    assert list(entries_of(entry_lines(entries))) == entries
+    told = Exported(entry_lines(entries))
+    assert list(told) == entries
+    assert told.whole
 
 
 @given(ENTRIES)
 def test_an_entry_is_one_line_whatever_its_words_hold(entry: Entry) -> None:
-    (line,) = entry_lines([entry])
+    _, line, _ = entry_lines([entry])
     assert "\n" not in line
     assert "\r" not in line
 
@@ -102,7 +105,7 @@ def test_a_line_names_the_moment_in_utc_and_the_payload_by_its_kind() -> None:
     rows = Rows()
     rows.tell("4 19:00", Line(level_ml=1050))
 
-    (line,) = entry_lines(rows.entries)
+    _, line, _ = entry_lines(rows.entries)
 
     held = json.loads(line)
     assert held["at"] == "2026-03-05T00:00:00.000000Z"
@@ -128,14 +131,67 @@ def test_a_line_that_was_changed_by_hand_is_refused_and_named(key: str, value: o
     rows = Rows()
     rows.tell("4 18:00", Line(level_ml=1000))
     rows.tell("4 19:00", Line(level_ml=1050))
-    good, changed = entry_lines(rows.entries)
+    head, good, changed, _ = entry_lines(rows.entries)
     broken = json.dumps({**json.loads(changed), key: value})
 
-    with pytest.raises(LedgerError, match="line 3"):
-        list(entries_of([good, "", broken]))
+    with pytest.raises(LedgerError, match="line 4"):
+        list(Exported([head, good, "", broken]))
 
 
-@pytest.mark.parametrize("line", ["{", "[]", "7", '"text"', "null"])
+@pytest.mark.parametrize("line", ["{", "[]", "7", '"text"', "null", "[" * 100_000, "{" + "}" * 9])
 def test_a_line_that_is_no_entry_is_refused(line: str) -> None:
     with pytest.raises(LedgerError, match="line 1"):
-        list(entries_of([line]))
+        list(Exported([line]))
+
+
+def three_lines() -> list[str]:
+    """A file of three entries, with its head and its end."""
+    rows = Rows()
+    for hour in (17, 18, 19):
+        rows.tell(f"4 {hour}:00", Line(level_ml=100 * hour))
+    return list(entry_lines(rows.entries))
+
+
+def test_the_end_says_how_many_entries_and_drains_there_are_and_what_the_lines_before_hash_to() -> None:
+    *lines, end = three_lines()
+    digest = hashlib.sha256("".join(f"{line}\n" for line in lines).encode()).hexdigest()
+    assert json.loads(end) == {"entries": 3, "drains": 1, "sha256": digest}
+    assert lines[0] == '{"penline":"entries","version":2}'
+
+
+@pytest.mark.parametrize("kept", range(1, 5))
+def test_a_file_that_was_cut_between_two_lines_is_refused(kept: int) -> None:
+    with pytest.raises(LedgerError, match="ends too early"):
+        list(Exported(three_lines()[:kept]))
+
+
+@pytest.mark.parametrize("lost", [1, 2, 3])
+def test_a_file_that_lost_a_line_is_refused(lost: int) -> None:
+    lines = three_lines()
+    del lines[lost]
+    with pytest.raises(LedgerError, match="line 4: the lines before are not those that were exported"):
+        list(Exported(lines))
+
+
+def test_a_word_that_was_changed_without_the_end_is_refused() -> None:
+    lines = [line.replace("1800", "1700") for line in three_lines()]
+    with pytest.raises(LedgerError, match="line 5: the lines before are not"):
+        list(Exported(lines))
+
+
+def test_nothing_comes_after_the_end() -> None:
+    lines = three_lines()
+    with pytest.raises(LedgerError, match="line 6: after the end"):
+        list(Exported([*lines, lines[1]]))
+
+
+def test_a_file_of_before_there_were_ends_is_read_and_cannot_be_said_to_be_whole() -> None:
+    _, *lines, _ = three_lines()
+    told = Exported(lines)
+    assert len(list(told)) == 3
+    assert not told.whole
+
+
+def test_an_empty_file_is_not_an_export() -> None:
+    with pytest.raises(LedgerError, match="is empty"):
+        list(Exported(["\n", ""]))

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import gzip
+import json
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -13,7 +15,7 @@ from bot.cli import penline
 from bot.engine.entries import Line, Withdrawal
 from bot.store import LedgerError, Notice, Question, Store, open_store
 from bot.store.connect import connect
-from bot.store.copying import lines_of, read_in
+from bot.store.copying import lines_of, read_in, row_count
 from bot.store.notices import Attempt
 from bot.store.people import PeopleEvent
 from bot.store.verify import entry_flaws, flaws
@@ -193,6 +195,70 @@ def test_an_altered_entry_is_not_restored(tmp_path: Path, backup: list[str]) -> 
     with store.connection() as connection:
         assert connection.scalar(text("SELECT count(*) FROM entries")) == 0
     store.close()
+
+
+@pytest.mark.parametrize(
+    ("found", "said"),
+    [
+        (gzip.compress(b'{"schema":"0003"}'), "the file is not UTF-8 text"),
+        (b'{"schema":"0003"}\n\xff\n', "the file is not UTF-8 text"),
+        (b"SQLite format 3\0", "line 1: is not JSON"),
+        (b"", "line 1: is not JSON"),
+        (b"[" * 100_000, "line 1: is not JSON"),
+        (b'{"schema":"0003"}\n', "the file ends too early"),
+        (b'{"schema":"0009"}\n', "line 1: is a backup of step 0009, and this program knows 0002 and 0003"),
+    ],
+)  # fmt: skip
+def test_a_file_that_is_no_backup_is_told_as_that_and_nothing_is_written(
+    tmp_path: Path, found: bytes, said: str
+) -> None:
+    file, url = tmp_path / "backup.jsonl", f"sqlite:///{tmp_path}/ward.sqlite"
+    file.write_bytes(found)
+    assert penline_says("restore", "--database", url, str(file)) == (
+        1, f"Error: nothing was restored: {said}\n",
+    )  # fmt: skip
+    store = open_store(url)
+    with store.connection() as connection:
+        assert row_count(connection) == 0
+    store.close()
+
+
+CELLS = [{}, [], 10**30, 1.5, True, "\ud800", "\0", None, "x" * 200]
+
+
+@pytest.mark.parametrize("cell", CELLS, ids=lambda cell: repr(cell)[:9])
+def test_a_row_with_something_else_in_a_column_is_refused_or_found(
+    tmp_path: Path, backup: list[str], cell: object
+) -> None:
+    file, url = tmp_path / "backup.jsonl", f"sqlite:///{tmp_path}/ward.sqlite"
+    place = next(number for number, line in enumerate(backup) if '"table":"messages"' in line)
+    row = json.loads(backup[place])
+    for column in ("sender", "seq", "arrived", "digest"):
+        changed = {**row, "row": {**row["row"], column: cell}}
+        file.write_text("\n".join([*backup[:place], json.dumps(changed), *backup[place + 1 :]]))
+        code, said = penline_says("restore", "--database", url, str(file))
+        assert (code, said.startswith("Error: nothing was restored: ")) == (1, True), (column, said)
+
+
+@pytest.mark.parametrize("command", ["verify", "backup", "migrate", "restore"])
+def test_a_file_that_is_no_database_is_told_as_that(tmp_path: Path, command: str) -> None:
+    file, lines = tmp_path / "ward.sqlite", tmp_path / "backup.jsonl"
+    file.write_bytes(b"no database" * 999)
+    more = {"backup": [str(lines)], "restore": [__file__]}.get(command, [])
+    code, said = penline_says(command, "--database", f"sqlite:///{file}", *more)
+    assert (code, said) == (
+        1, "Error: the database cannot be used: the file is damaged, or is no database\n"
+    )  # fmt: skip
+    assert sorted(each.name for each in tmp_path.iterdir()) == ["ward.sqlite"]
+
+
+@pytest.mark.parametrize("command", ["verify", "backup"])
+def test_a_database_that_is_not_there_is_not_made_by_looking_at_it(tmp_path: Path, command: str) -> None:
+    file = tmp_path / "wrad.sqlite"
+    more = [str(tmp_path / "copy")] if command == "backup" else []
+    code, said = penline_says(command, "--database", f"sqlite:///{file}", *more)
+    assert (code, said) == (1, f"Error: the database cannot be used: there is no {file}\n")
+    assert list(tmp_path.iterdir()) == []
 
 
 def test_a_backup_keeps_nobody_from_writing(tmp_path: Path) -> None:

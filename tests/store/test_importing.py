@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gzip
 import json
 from datetime import UTC, datetime
 from pathlib import Path
@@ -80,7 +81,8 @@ def test_the_ledgers_go_to_postgres_and_back_without_loss(told: Path, postgres: 
     first, other, last = f"sqlite:///{told}", new_database(postgres), f"sqlite:///{tmp_path}/last.sqlite"
     lines = exported(first, tmp_path / "first.jsonl")
     assert lines.count(b"\n") > 100
-    assert imported(other, tmp_path / "first.jsonl") == (0, f"{len(lines.splitlines())} entries imported.\n")
+    count = len(lines.splitlines()) - 2
+    assert imported(other, tmp_path / "first.jsonl") == (0, f"{count} entries imported.\n")
     assert exported(other, tmp_path / "other.jsonl") == lines
     assert imported(last, tmp_path / "other.jsonl")[0] == 0
     assert exported(last, tmp_path / "last.jsonl") == lines
@@ -131,7 +133,7 @@ def asked(ward: object, words: str, number: int, at: object) -> str:
 def test_a_message_that_moved_with_its_ledger_is_never_recorded_again(told: Path, tmp_path: Path) -> None:
     lines, url = exported(f"sqlite:///{told}", tmp_path / "l.jsonl"), f"sqlite:///{tmp_path}/w.sqlite"
     imported(url, tmp_path / "l.jsonl")
-    entry = json.loads(lines.splitlines()[0])
+    entry = json.loads(lines.splitlines()[1])
     store = open_store(url)
     resent = Incoming(id=entry["message"], sender="amy", text="bed 12 mark 900", arrived=NOW)
     assert handle(resent, deployment((demo_unit(),), store)).kept == "other"
@@ -139,15 +141,35 @@ def test_a_message_that_moved_with_its_ledger_is_never_recorded_again(told: Path
 
 
 def test_ledgers_are_imported_whole_or_not_at_all(told: Path, tmp_path: Path) -> None:
-    lines = exported(f"sqlite:///{told}", tmp_path / "l.jsonl").splitlines(keepends=True)
+    whole = exported(f"sqlite:///{told}", tmp_path / "l.jsonl").splitlines(keepends=True)
+    lines = whole[1:-1]
+    packed = gzip.compress(b"".join(whole))
     for number, wrong in enumerate(
-        ([*lines[:40], *lines[41:]], lines[1:], [*lines, lines[-1]], [*lines, b"{}\n"], [lines[1], lines[0]])
-    ):
+        (
+            [*lines[:40], *lines[41:]], lines[1:], [*lines, lines[-1]], [*lines, b"{}\n"],
+            [lines[1], lines[0]], whole[:-1], whole[:40],
+            [*whole[:40], *whole[41:]], [*whole, lines[-1]], [], [packed],
+            [b"SQLite format 3\0"], [*whole[:40], whole[40][:30]], [*lines, b"\xff\n"],
+            [lines[0].replace(b'"who":"', b'"who":"\\ud800')],
+        )
+    ):  # fmt: skip
         url, file = f"sqlite:///{tmp_path}/{number}.sqlite", tmp_path / f"{number}.jsonl"
         file.write_bytes(b"".join(wrong))
         code, said = imported(url, file)
         assert (code, said.startswith("Error: nothing was imported: ")) == (1, True)
         assert chains(url) == []
+
+
+def test_an_export_of_before_there_were_ends_is_imported_with_a_warning(told: Path, tmp_path: Path) -> None:
+    url, file = f"sqlite:///{tmp_path}/w.sqlite", tmp_path / "old.jsonl"
+    lines = exported(f"sqlite:///{told}", tmp_path / "l.jsonl").splitlines(keepends=True)[1:-1]
+    file.write_bytes(b"".join(lines))
+    code, said = imported(url, file)
+    assert (code, chains(url)) == (0, chains(f"sqlite:///{told}"))
+    assert said == (
+        "The file is of an older version, without an end: whether it was cut cannot be told.\n"
+        f"{len(lines)} entries imported.\n"
+    )
 
 
 def test_ledgers_that_are_here_already_are_not_imported_again(told: Path, tmp_path: Path) -> None:
