@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Container
 from datetime import datetime
 
 from bot.dialogue.bedside import Bedside
@@ -82,12 +83,14 @@ def dangers_behind(
     *,
     drains: tuple[str, ...] = (),
     target: str | None = None,
+    beds: Container[str] | None = None,
 ) -> tuple[BedCaution, ...]:
-    """The dangers in a statement and in what waits for its answer. `drains`: those it may be about."""
+    """The dangers in a statement and in what waits for its answer. `drains`: those it may be about; `beds`:
+    none is looked for elsewhere."""
     readings = tuple(each for each in told if isinstance(each, Report | Amount))
     found: dict[str, BedCaution] = {}
     for bed in dict.fromkeys(each.bed for each in readings):
-        for ledger in _about(bedside, bed, drains):
+        for ledger in _about(bedside, bed, drains, beds):
             named = ledger.drain in drains
             said = tuple(
                 each for each in readings if each.bed == bed and (named or each.tube in (None, ledger.tube))
@@ -95,15 +98,24 @@ def dangers_behind(
             supposed = _all_supposed(bedside, ledger, said)
             found |= {danger.caution.key: danger for danger in bedside.dangers(str(ledger.bed), supposed)}
     for fix in (each for each in told if isinstance(each, Fix)):
-        for ledger in map(bedside.ledger, drains):
+        for ledger in _named(bedside, drains, beds):
             found |= {each.caution.key: each for each in dangers_of(bedside, fix, ledger, target)}
     return tuple(found.values())
 
 
-def _about(bedside: Bedside, bed: str, drains: tuple[str, ...]) -> tuple[Ledger, ...]:
+def _about(
+    bedside: Bedside, bed: str, drains: tuple[str, ...], beds: Container[str] | None
+) -> tuple[Ledger, ...]:
     """The drains named, where they are open; else those of the bed."""
-    named = tuple(each for each in map(bedside.ledger, drains) if each.bed is not None and each.is_open())
-    return named if drains else bedside.patient(bed).drains
+    if drains:
+        return tuple(each for each in _named(bedside, drains, beds) if each.is_open())
+    return bedside.patient(bed).drains if beds is None or bed in beds else ()
+
+
+def _named(bedside: Bedside, drains: tuple[str, ...], beds: Container[str] | None) -> tuple[Ledger, ...]:
+    """Those of the drains that are in a bed, of these."""
+    ledgers = map(bedside.ledger, drains)
+    return tuple(each for each in ledgers if each.bed is not None and (beds is None or each.bed in beds))
 
 
 def _all_supposed(bedside: Bedside, ledger: Ledger, said: tuple[Report | Amount, ...]) -> Ledger:

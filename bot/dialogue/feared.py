@@ -17,8 +17,8 @@ from bot.wording.cautions import caution_text, told_once
 from bot.wording.readback import pending_text
 
 
-def feared(bedside: Bedside, question: Question) -> tuple[BedCaution, ...]:
-    """The cautions of high severity that the question's reading would raise, were it right."""
+def feared(bedside: Bedside, question: Question, beds: Container[str]) -> tuple[BedCaution, ...]:
+    """The cautions of high severity that the question's reading would raise at these beds, were it right."""
     pending = loaded(question.said_json, Pending)
     if pending.ask in NO_READING:
         return ()
@@ -27,7 +27,7 @@ def feared(bedside: Bedside, question: Question) -> tuple[BedCaution, ...]:
     found: dict[str, BedCaution] = {}
     for reading in pending.readings or said or (None,):
         told = tuple(each for each in (reading, *pending.rest) if each is not None)
-        held = dangers_behind(bedside, told, drains=drains, target=pending.grant.target)
+        held = dangers_behind(bedside, told, drains=drains, target=pending.grant.target, beds=beds)
         found |= {each.caution.key: each for each in held}
     return tuple(found.values())
 
@@ -35,7 +35,7 @@ def feared(bedside: Bedside, question: Question) -> tuple[BedCaution, ...]:
 def feared_at(bedside: Bedside, beds: Container[str]) -> Iterator[tuple[Question, tuple[BedCaution, ...]]]:
     """Each unsettled question that holds back a danger at one of these beds, with what it is."""
     for question in bedside.book.unsettled():
-        held = tuple(each for each in feared(bedside, question) if each.bed in beds)
+        held = feared(bedside, question, beds)
         if held:
             yield question, held
 

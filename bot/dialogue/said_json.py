@@ -11,6 +11,7 @@ from collections.abc import Iterable
 from dataclasses import fields, is_dataclass
 from datetime import UTC, datetime, timedelta
 from enum import StrEnum
+from functools import lru_cache
 from typing import Any, TypeVar, get_args
 
 from bot.dialogue.said import Fact, NotSure, Said, Slots
@@ -40,12 +41,17 @@ def dumped(value: object) -> str:
 def loaded(text: str, kind: type[T]) -> T:
     """The value that `dumped` wrote; `ValueError` when it is not one, or not of this kind."""
     try:
-        value = _value(json.loads(text))
+        value = _of_text(text)
     except (KeyError, TypeError) as wrong:
         raise ValueError(f"not a stored statement: {wrong}") from wrong
     if not isinstance(value, kind):
         raise ValueError(f"not a stored {kind.__name__}")
     return value
+
+
+@lru_cache(maxsize=4096)  # every message of a unit reads all that waits there; none of it ever changes
+def _of_text(text: str) -> object:
+    return _value(json.loads(text))
 
 
 def _plain(value: object) -> object:

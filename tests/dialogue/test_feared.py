@@ -4,6 +4,9 @@ from __future__ import annotations
 
 import pytest
 
+from bot.dialogue.bedside import Bedside
+from bot.dialogue.part import BedCaution
+from bot.engine.ledger import Ledger
 from tests.dialogue.ward import Heard, Ward
 
 DANGER = "620 mL in 60 min"
@@ -59,3 +62,19 @@ def test_a_reply_about_another_bed_leaves_it_out() -> None:
     answer = bleeding().says("Ben", "bed 9 mark 10 at 0902", at="09:02")
     assert "if right" not in answer.reply
     assert not any(each["if_right"] for each in answer.json["cautions"])
+
+
+def test_what_waits_about_other_beds_is_not_reckoned(monkeypatch: pytest.MonkeyPatch) -> None:
+    ward = bleeding()
+    reckoned: list[str] = []
+    dangers = Bedside.dangers
+
+    def noted(bedside: Bedside, bed: str, supposed: Ledger) -> tuple[BedCaution, ...]:
+        reckoned.append(bed)
+        return dangers(bedside, bed, supposed)
+
+    monkeypatch.setattr(Bedside, "dangers", noted)
+    ward.says("Ben", "bed 9 mark 10 at 0902", at="09:02")
+    assert reckoned == []
+    ward.says("Ben", "bed 12?", at="09:03")
+    assert reckoned == ["12"]
