@@ -12,6 +12,7 @@ from sqlalchemy import bindparam, exists, select
 from bot.store.codec import canonical
 from bot.store.desk import Desk
 from bot.store.questions import Choice, Outcome, Question
+from bot.store.remembered import Waiting
 from bot.store.statements import ONE, Statement, into
 from bot.store.tables import questions, settlements, tellings
 
@@ -37,6 +38,7 @@ _shown = (
 _SHOWN_TO_ANYONE = Statement(_shown)
 _SHOWN_AT = Statement(_shown.where(tellings.c.sender == bindparam("of_sender")))
 _ASK, _SETTLE, _SHOW = into(questions), into(settlements), into(tellings)
+_EVER = datetime.min.replace(tzinfo=UTC)
 _ALL = ""
 """All of a unit's questions are read at once: it has few, and a message asks for them in several ways."""
 
@@ -62,7 +64,8 @@ class Asking(Desk):
             "danger": kept.danger,
         }
         self._put(questions.name, _ASK, row)
-        self._written(questions.name, _ALL)
+        if (waiting := self._held_waiting()) is not None:
+            self._hold(replace(waiting, questions=(*waiting.questions, kept)))
         return kept
 
     def settle(self, question_id: str, outcome: Outcome) -> None:
@@ -74,21 +77,42 @@ class Asking(Desk):
             "at": self.hand.arrived,
         }
         self._put(settlements.name, _SETTLE, row)
-        self._written(questions.name, _ALL)
+        if (waiting := self._held_waiting()) is not None:
+            left = tuple(each for each in waiting.questions if each.id != question_id)
+            self._hold(replace(waiting, questions=left))
 
     def unsettled(self, bed: str | None = None, sender: str | None = None) -> tuple[Question, ...]:
         """The questions of the unit (a bed, a sender) that nothing has settled, the oldest first."""
-        found = self._once(questions.name, _ALL, self._unsettled)
+        since = _EVER if self._hand is None else self._hand.arrived - REACH
+        found: Waiting = self._once(questions.name, _ALL, lambda: self._waiting(since))
         return tuple(
             each
-            for each in found
-            if (bed is None or each.bed == bed) and (sender is None or each.sender == sender)
+            for each in found.questions
+            if (bed is None or each.bed == bed)
+            and (sender is None or each.sender == sender)
+            and each.asked_at >= since
         )
 
-    def _unsettled(self) -> tuple[Question, ...]:
-        since = datetime.min.replace(tzinfo=UTC) if self._hand is None else self._hand.arrived - REACH
+    def _waiting(self, since: datetime) -> Waiting:
+        """As the unit's last message left it, where that is known and this one has written nothing yet."""
+        if self._hand is not None and self._remembered is not None and not self._put_down:
+            known = self._remembered.waiting(self.unit, self._seal_before)
+            if known is not None and known.since <= since:
+                return known
         rows = _UNSETTLED.rows(self._connection, {"of_unit": self.unit, "since": since})
-        return tuple(map(_question, rows))
+        return Waiting(since, tuple(map(_question, rows)))
+
+    def _sealed(self, seal: str) -> None:
+        """Remember what waits when this message is through."""
+        if (waiting := self._held_waiting()) is not None and self._remembered is not None:
+            self._remembered.keep_waiting(self.unit, seal, waiting)
+
+    def _held_waiting(self) -> Waiting | None:
+        held: Waiting | None = self._held.get((questions.name, _ALL))
+        return held
+
+    def _hold(self, waiting: Waiting) -> None:
+        self._held[questions.name, _ALL] = waiting
 
     def shown(self, key: str, sender: str) -> bool:
         """Whether the standing caution of that key was ever told to the sender."""

@@ -122,6 +122,7 @@ class Claims(Desk):
             return self._stored(claim.id)
         self.unit = claim.unit
         self._open = _Open(taken.seq, taken.before, row)
+        self._seal_before = taken.before
         self.take_up(claim.id, claim.sender, claim.arrived)
         return None
 
@@ -139,6 +140,7 @@ class Claims(Desk):
         _SEAL.rows(self._connection, {"number": mine.number, "unit": self.unit, "chain": chain})
         self._put_down.clear()
         self._open = None
+        self._sealed(chain)
 
     def last_message(self, sender: str) -> MessageRow | None:
         """The sender's message before this one, in this unit."""

@@ -24,9 +24,12 @@ T = TypeVar("T")
 KINDS: Mapping[str, type[Payload]] = {cls.kind: cls for cls in get_args(Payload)}
 
 
+_CANONICAL = json.JSONEncoder(sort_keys=True, separators=(",", ":"), ensure_ascii=False, allow_nan=False)
+
+
 def canonical(value: object) -> str:
     """The one JSON text of a value: sorted keys, no spaces."""
-    return json.dumps(value, sort_keys=True, separators=(",", ":"), ensure_ascii=False, allow_nan=False)
+    return _CANONICAL.encode(value)
 
 
 def encode(payload: Payload) -> str:

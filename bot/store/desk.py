@@ -41,6 +41,7 @@ class Desk:
         self._made = 0
         self._held: dict[tuple[str, str], Any] = {}
         self._put_down: list[str] = []
+        self._seal_before: str | None = None
         self.unit = unit
         self.when_claimed: Callable[[], None] | None = None
         """Waited for when the message is the only one of its unit, and before it is answered."""
@@ -66,6 +67,9 @@ class Desk:
         """Write a row in the name of the message at hand, under its seal."""
         statement.rows(self._connection, row)
         self._put_down.append(row_text(table, row))
+
+    def _sealed(self, seal: str) -> None:
+        """What is to be remembered of the unit when the message at hand has this seal."""
 
     def _once(self, table: str, key: str, read: Callable[[], T]) -> T:
         """What `read` finds in the table about this key; held while a message is at hand."""
