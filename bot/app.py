@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime
+from time import monotonic
 
 from flask import Flask
 
@@ -12,6 +13,7 @@ from bot.links import Links
 from bot.reading import read
 from bot.settings import Settings, check_ready_to_serve
 from bot.store import open_store
+from bot.store.patience import Patience
 from bot.unit import Unit, load_units
 from bot.web import web_app
 from bot.web.messages import Clock
@@ -27,7 +29,8 @@ def create_app(settings: Settings, clock: Clock = now) -> Flask:
     check_ready_to_serve(settings)
     units = load_units(settings.units)
     links = links_of(settings)
-    app = web_app(deployment(units, open_store(settings.database_url), links), settings, clock)
+    store = open_store(settings.database_url, Patience(clock=monotonic))
+    app = web_app(deployment(units, store, links), settings, clock)
     warm_up(units[0])
     return app
 

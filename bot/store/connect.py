@@ -11,7 +11,7 @@ import os
 import sqlite3
 from pathlib import Path
 from types import ModuleType
-from typing import Any
+from typing import Any, Literal
 
 from sqlalchemy import URL, Engine, StaticPool, create_engine, event, make_url
 
@@ -28,25 +28,35 @@ _PRAGMAS = (
 )
 
 
-def connect(url: str, *, reading: bool = False) -> Engine:
+def connect(url: str, *, reading: bool = False, answer_s: float | None = None) -> Engine:
     """The engine for a database URL. SQL parameters never show in its errors: they hold levels.
 
-    `reading`: its transactions see one moment of the database and keep nobody from writing.
+    `reading`: its transactions see one moment of the database and keep nobody from writing. `answer_s`: how
+    long PostgreSQL may be silent before it counts as away; for as long as it takes unless told.
     """
     parsed = make_url(url)
     if parsed.get_backend_name() == "sqlite":
         if reading and not in_memory(url) and not Path(str(parsed.database)).exists():
             raise StoreAwayError(f"there is no {parsed.database}")
         return _sqlite(parsed, "BEGIN" if reading else "BEGIN IMMEDIATE")
+    engine = _postgresql(parsed, "REPEATABLE READ" if reading else "READ COMMITTED")
+    if answer_s is not None:
+        from bot.store.punctual import punctual
+
+        event.listen(engine, "do_connect", punctual(answer_s))
+    return engine
+
+
+def _postgresql(url: URL, isolation_level: Literal["REPEATABLE READ", "READ COMMITTED"]) -> Engine:
     return create_engine(
-        parsed.set(drivername="postgresql+psycopg"),
+        url.set(drivername="postgresql+psycopg"),
         hide_parameters=True,
-        isolation_level="REPEATABLE READ" if reading else "READ COMMITTED",
+        isolation_level=isolation_level,
         pool_size=16,
         max_overflow=0,
         pool_timeout=5,
         pool_pre_ping=True,
-        connect_args={"connect_timeout": 5},
+        connect_args={"connect_timeout": 3},
     )
 
 

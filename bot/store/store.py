@@ -19,6 +19,7 @@ from sqlalchemy.exc import TimeoutError as PoolTimeout
 from bot.store.book import Book
 from bot.store.connect import connect, in_memory
 from bot.store.errors import NO_DATABASE, StoreAwayError, is_no_database
+from bot.store.patience import Patience
 from bot.store.remembered import Remembered
 from bot.store.tables import metadata
 from bot.store.triggers import append_only_tables, guard
@@ -28,18 +29,20 @@ T = TypeVar("T")
 RUNS = 3
 """How often a transaction is run before the message is given back as unanswered."""
 
-LOCK_WAIT_S = 10.0
+LOCK_WAIT_S = 5.0
 """How long a message waits for the one connection: after that the sender is told to come again."""
 
 _AGAIN = ("40001", "40P01")
-_READ_ONLY = "25006"
+_AWAY = ("25006", "25P03")
+"""It is read-only, or has ended a transaction in which it heard nothing: no `OperationalError` to psycopg."""
 
 
 class Store:
     """A database of ledgers."""
 
-    def __init__(self, engine: Engine) -> None:
+    def __init__(self, engine: Engine, patience: Patience | None = None) -> None:
         self.engine = engine
+        self._patience = patience
         self._remembered = Remembered()
         self._kept: Connection | None = None
         self._many_writers = engine.dialect.name == "postgresql"
@@ -69,6 +72,13 @@ class Store:
     @contextmanager
     def connection(self) -> Iterator[Connection]:
         """A connection in a transaction, for those who read or copy tables as a whole."""
+        patience = self._patience.asking() if self._patience else nullcontext()
+        with patience, self._told_when_away() as connection:
+            yield connection
+
+    @contextmanager
+    def _told_when_away(self) -> Iterator[Connection]:
+        """The same; the errors by which a driver says that the database is away under one name."""
         try:
             with self._lock, self._transaction() as connection:
                 yield connection
@@ -77,8 +87,8 @@ class Store:
                 raise
             raise StoreAwayError(type(away).__name__) from away
         except DBAPIError as error:
-            if _state(error) == _READ_ONLY:
-                raise StoreAwayError("read-only") from error
+            if _state(error) in _AWAY:
+                raise StoreAwayError(type(error).__name__) from error
             if is_no_database(error):
                 raise StoreAwayError(NO_DATABASE) from error
             raise
@@ -125,14 +135,17 @@ class _Turnstile:
         self._lock.release()
 
 
-def open_store(url: str = "sqlite://") -> Store:
-    """The store at this URL with its schema at head; in memory unless told."""
+def open_store(url: str = "sqlite://", patience: Patience | None = None) -> Store:
+    """The store at this URL with its schema at head; in memory unless told.
+
+    With `patience` a message waits only so long for the database; a step of the schema as long as it takes.
+    """
     engine = connect(url)
     if in_memory(url):
         with engine.begin() as connection:
             metadata.create_all(connection)
             guard(connection, append_only_tables())
-        return Store(engine)
+        return Store(engine, patience)
     from bot.store.schema import bring_to_head
 
     try:
@@ -140,7 +153,10 @@ def open_store(url: str = "sqlite://") -> Store:
     except BaseException:
         engine.dispose()
         raise
-    return Store(engine)
+    if patience is None or engine.dialect.name == "sqlite":
+        return Store(engine, patience)
+    engine.dispose()
+    return Store(connect(url, answer_s=patience.answer_s), patience)
 
 
 def _lost_a_race(error: Exception) -> bool:

@@ -76,7 +76,7 @@ def _http_error(error: HTTPException) -> Response:
 
 def _store_away(error: StoreAwayError) -> Response:
     log(logging.ERROR, "store_away", message_id=g.get("message_id"), error=str(error))
-    detail = "The ledger cannot be written now. Nothing was recorded: send the message again."
+    detail = "The ledger cannot be written now. Send the same message again, under the same id."
     return problem_response(Problem(HTTPStatus.SERVICE_UNAVAILABLE, detail, retry_after_s=RETRY_AFTER_S))
 
 

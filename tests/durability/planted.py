@@ -85,7 +85,7 @@ def synchronous_off() -> None:
 
 def _connecting(change: Callable[[Engine], Engine]) -> None:
     """Change every engine that a store is opened on."""
-    _replace(bot.store.store, "connect", lambda url: change(connect(url)))
+    _replace(bot.store.store, "connect", lambda url, **given: change(connect(url, **given)))
 
 
 def _replace(owner: object, name: str, by: object) -> None:

@@ -107,7 +107,7 @@ def test_a_full_disk_is_503_with_nothing_half_written_and_passes(
     with file.full():
         mark, status, problem = sent(full)
         assert (status, problem["status"]) == (503, 503)
-        assert "Nothing was recorded" in problem["detail"]
+        assert "Send the same message again" in problem["detail"]
     status, body = send(full.port(), mark)
     full.journal.note(mark, status, body)
     assert (status, json.loads(body)["status"]) == (200, "recorded")

@@ -79,7 +79,7 @@ _RESPONSES: dict[str, Schema] = {
         "content": _body(reference("Problem"), "application/problem+json"),
     },
     "Later": {
-        "description": "Too many at once, or the database is away. Nothing was recorded: send it again, "
+        "description": "Too many at once, or the database is away. Nothing was acknowledged: send it again, "
         "under the same id.",
         "headers": {
             "Retry-After": {
