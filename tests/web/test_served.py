@@ -184,11 +184,23 @@ def test_security_08_a_length_beside_chunks_smuggles_nothing_in(server: Server) 
     assert answer.startswith((b"HTTP/1.1 400", b"HTTP/1.1 401"))
 
 
-def test_security_09_forty_slow_clients_hold_nobody_up(server: Server) -> None:
+@pytest.mark.parametrize(
+    "sent",
+    [
+        b"",
+        b"POST /mess",
+        b"POST /messages HTTP/1.1\r\nHost: ward\r\nX-Slow: ",
+        head("Content-Length: 100"),
+        head("Content-Length: 100") + b"{",
+        head("Transfer-Encoding: chunked") + b"40\r\n{",
+    ],
+    ids=["nothing", "half a line", "half a head", "no body", "half a body", "half a chunk"],
+)
+def test_security_09_forty_slow_clients_hold_nobody_up(server: Server, sent: bytes) -> None:
     slow = [server.connect() for _ in range(40)]
     try:
         for connection in slow:
-            connection.sendall(head("Content-Length: 100") + b"{")
+            connection.sendall(sent)
         started = time.perf_counter()
         assert post_in_time(server) == 200
         assert time.perf_counter() - started < 1
