@@ -9,6 +9,7 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable, Iterator
 from datetime import datetime
+from itertools import islice
 from typing import Any
 
 from sqlalchemy import Column, Connection, Table, func, insert, select, text
@@ -53,13 +54,24 @@ def read_in(connection: Connection, lines: Iterable[str]) -> int:
     """
     if row_count(connection):
         raise LedgerError("the database is not empty")
-    numbered = enumerate(lines, start=1)
-    step = _step(next((line for _, line in numbered), ""))
-    count = _read_rows(connection, numbered)
+    step, rows = backed_up(lines)
+    count = 0
+    while batch := list(islice(rows, _BATCH)):
+        _insert(connection, batch)
+        count += len(batch)
     if step == _UNSEALED:
         seal_the_rest(connection)
     _count_on(connection)
     return count
+
+
+def backed_up(lines: Iterable[str]) -> tuple[str, Iterator[tuple[Table, dict[str, object]]]]:
+    """The step of the schema that a backup is of, and its rows, checked as they are gone through.
+
+    LedgerError, naming the line, on anything that is not what a backup holds there.
+    """
+    numbered = enumerate(lines, start=1)
+    return _step(next((line for _, line in numbered), "")), _rows(numbered)
 
 
 def _step(line: str) -> str:
@@ -75,8 +87,7 @@ def _step(line: str) -> str:
             raise LedgerError("line 1: is not how a backup begins")
 
 
-def _read_rows(connection: Connection, numbered: Iterable[tuple[int, str]]) -> int:
-    waiting: list[tuple[Table, dict[str, object]]] = []
+def _rows(numbered: Iterable[tuple[int, str]]) -> Iterator[tuple[Table, dict[str, object]]]:
     count, ended = 0, False
     for number, line in numbered:
         if ended:
@@ -86,15 +97,11 @@ def _read_rows(connection: Connection, numbered: Iterable[tuple[int, str]]) -> i
                 ended = True
             case {"table": str(name), "row": dict(row)} if name in metadata.tables:
                 count += 1
-                waiting.append((metadata.tables[name], _row(number, metadata.tables[name], row)))
+                yield metadata.tables[name], _row(number, metadata.tables[name], row)
             case _:
                 raise LedgerError(f"line {number}: is not what a backup holds there")
-        if len(waiting) == _BATCH:
-            _insert(connection, waiting)
     if not ended:
         raise LedgerError("the file ends too early")
-    _insert(connection, waiting)
-    return count
 
 
 def _held(number: int, line: str) -> object:
@@ -137,7 +144,6 @@ def _insert(connection: Connection, waiting: list[tuple[Table, dict[str, object]
             connection.execute(insert(table), [row for of, row in waiting if of is table])
         except (IntegrityError, DataError) as wrong:
             raise LedgerError(f"{table.name}: rows that do not go together") from wrong
-    waiting.clear()
 
 
 def _count_on(connection: Connection) -> None:

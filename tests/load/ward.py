@@ -14,6 +14,7 @@ from bot.engine.entries import Entry, Line, Opened, Payload, Removed
 from bot.store import open_store
 from bot.store.chain import START
 from bot.store.ledgers import entry_row
+from bot.store.sealing import seal_the_rest
 from bot.store.tables import berths, drains, entries, messages, replies
 
 UNITS = 10
@@ -87,6 +88,7 @@ def fill(url: str, count: int, now: datetime, hospital: Hospital = _USUAL) -> No
         for number in range(beds):
             rows.drain(removed + number, each_open, until, place=number)
         rows.write()
+        seal_the_rest(connection)
     store.close()
 
 

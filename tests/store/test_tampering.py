@@ -9,12 +9,15 @@ from pathlib import Path
 
 import pytest
 from click.testing import CliRunner
-from sqlalchemy import Connection, Engine, create_engine, text
+from sqlalchemy import Connection, Engine, NullPool, create_engine, text
 
 from bot.cli import penline
 from bot.cli.embedded import Sent, Ward
 from bot.engine.entries import Entry, Line
+from bot.store.connect import sqlite_module
 from bot.store.ledgers import entry_row
+from bot.store.sealing import seal_the_rest
+from bot.store.seals import SEALED
 from bot.store.tables import entries
 from bot.unit import demo_unit
 from tests.databases import new_database, with_driver
@@ -47,7 +50,9 @@ class Case:
             answer = ward.answers(Sent(sender=sender, text=said, arrived=arrived))
             assert answer["status"] != "refused", answer
         ward.close()
-        self.engine: Engine = create_engine(with_driver(url))
+        # The same library as the program's: two of them in one process undo each other's locks.
+        module = {"module": sqlite_module()} if url.startswith("sqlite") else {}
+        self.engine: Engine = create_engine(with_driver(url), poolclass=NullPool, **module)
         with self.engine.connect() as connection:
             self.first, self.second = connection.scalars(text("SELECT id FROM drains ORDER BY seq"))
             self.messages = list(connection.scalars(text("SELECT id FROM messages ORDER BY seq")))
@@ -68,10 +73,17 @@ class Case:
                 connection.exec_driver_sql(trigger)
             connection.commit()
 
-    def verified(self) -> tuple[int, list[str]]:
+    def verified(self, backup: Path | None = None) -> tuple[int, list[str]]:
         """The exit code of verify, and its lines."""
-        run = CliRunner().invoke(penline, ["verify", "--database", self.url])
+        beside = [] if backup is None else ["--backup", str(backup)]
+        run = CliRunner().invoke(penline, ["verify", "--database", self.url, *beside])
         return run.exit_code, run.output.splitlines()
+
+    def count(self, table: str, where: str) -> int:
+        """How many rows of a table there are where that holds."""
+        with self.engine.connect() as connection:
+            found: int = connection.scalar(text(f"SELECT count(*) FROM {table} WHERE {self.name(where)}"))
+        return found
 
 
 def _unlocked(connection: Connection) -> list[str]:
@@ -163,6 +175,50 @@ def test_a_drain_that_was_taken_out_whole_is_missed_by_the_replies(case: Case) -
     )
     code, lines = case.verified()
     assert (code, lines) == (1, [case.name("{second}-1: ") + GONE, case.name("{m6}: ") + BROKEN])
+
+
+def test_what_was_cut_off_at_the_end_with_all_that_it_wrote_is_seen_beside_a_backup(
+    case: Case, tmp_path: Path
+) -> None:
+    copy = tmp_path / "copy.jsonl"
+    assert CliRunner().invoke(penline, ["backup", "--database", case.url, str(copy)]).exit_code == 0
+    assert case.verified(copy) == (0, ["Every entry is as it was recorded."])
+    for table in (*SEALED, "replies"):
+        if case.count(table, "message = '{m9}'"):
+            case.tamper(f"DELETE FROM {table} WHERE message = '{{m9}}'")
+    case.tamper("DELETE FROM seals WHERE number = 9", "DELETE FROM messages WHERE id = '{m9}'")
+    assert case.verified() == (0, ["Every entry is as it was recorded."])
+    code, lines = case.verified(copy)
+    assert (code, lines[0]) == (1, case.name("{m9}: is missing, and the backup holds it"))
+
+
+def test_hashes_that_were_all_reckoned_anew_are_seen_beside_a_backup(case: Case, tmp_path: Path) -> None:
+    copy = tmp_path / "copy.jsonl"
+    CliRunner().invoke(penline, ["backup", "--database", case.url, str(copy)])
+    case.tamper("UPDATE messages SET text = 'bed 12 next' WHERE id = '{m5}'", "DELETE FROM seals")
+    with case.engine.begin() as connection:
+        seal_the_rest(connection)
+    assert case.verified()[0] == 0
+    code, lines = case.verified(copy)
+    assert (code, lines[0]) == (1, case.name("{m5}: is not what the backup holds"))
+
+
+def test_what_came_after_a_backup_is_no_flaw(case: Case, tmp_path: Path) -> None:
+    copy = tmp_path / "copy.jsonl"
+    CliRunner().invoke(penline, ["backup", "--database", case.url, str(copy)])
+    ward = Ward(demo_unit(), case.url, "later")
+    ward.answers(Sent(sender="Amy", text="bed 3 mark 100", arrived=BEGIN + timedelta(hours=4)))
+    ward.close()
+    assert case.verified(copy) == (0, ["Every entry is as it was recorded."])
+
+
+def test_a_file_that_is_no_backup_of_it_is_told_as_that(case: Case, tmp_path: Path) -> None:
+    copy = tmp_path / "copy.jsonl"
+    CliRunner().invoke(penline, ["backup", "--database", case.url, str(copy)])
+    copy.write_text("\n".join(copy.read_text("utf-8").splitlines()[:-1]), "utf-8")
+    assert case.verified(copy) == (1, [f"Error: {copy} is no backup: the file ends too early"])
+    copy.write_bytes(b"\xff")
+    assert case.verified(copy) == (1, [f"Error: {copy} is no backup: the file is not UTF-8 text"])
 
 
 def test_an_entry_that_was_added_past_the_program_is_seen_by_the_seal_of_its_message(case: Case) -> None:
