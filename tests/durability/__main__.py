@@ -10,6 +10,7 @@ found).
 
 from __future__ import annotations
 
+import shutil
 import sys
 import tempfile
 import time
@@ -19,10 +20,12 @@ import click
 
 from tests.databases import postgres_cluster
 from tests.durability.nest import Nest
+from tests.durability.phones import ANSWER_S
 from tests.durability.places import File, Postgres
 from tests.durability.planted import BUGS
 from tests.durability.shim import compiled
 from tests.durability.trial import Place, Trial, fresh
+from tests.durability.watch import HungError
 
 
 @click.command()
@@ -40,28 +43,45 @@ def main(kills: int, engine: str, cut: str, bug: str | None) -> None:
     """Serve, send, cut, and again; then see that nothing acknowledged was lost or counted twice."""
     if (cut == "power") > (engine == "sqlite") or (cut == "database") > (engine == "postgres"):
         raise click.UsageError("the power is cut of SQLite, the database is killed of PostgreSQL")
-    with tempfile.TemporaryDirectory() as name:
-        folder = Path(name)
-        folder.chmod(0o755)
-        nest = Nest(compiled(folder) if engine == "sqlite" else None)
-        try:
-            if engine == "sqlite":
-                found = _run(nest, File(folder / "file", power=cut == "power"), folder, kills, bug)
-            else:
-                with postgres_cluster(folder / "pg") as cluster:
-                    found = _run(nest, Postgres(cluster, cut == "database"), folder, kills, bug)
-        finally:
-            nest.close()
-    sys.exit(bool(found) != bool(bug))
+    folder = Path(tempfile.mkdtemp())
+    folder.chmod(0o755)
+    nest = Nest(compiled(folder) if engine == "sqlite" else None)
+    try:
+        if engine == "sqlite":
+            found = _run(nest, File(folder / "file", power=cut == "power"), folder, kills, bug)
+        else:
+            with postgres_cluster(folder / "pg") as cluster:
+                found = _run(nest, Postgres(cluster, cut == "database"), folder, kills, bug)
+    except BaseException:
+        print(f"what is left of it, logs included: {folder}", flush=True)
+        raise
+    finally:
+        nest.close()
+    if bool(found) == bool(bug):
+        shutil.rmtree(folder)
+        return
+    print(f"its logs and its ledger: {folder}")
+    sys.exit(1)
 
 
 def _run(nest: Nest, place: Place, folder: Path, kills: int, bug: str | None) -> tuple[str, ...]:
     trial = Trial(nest=nest, place=place, folder=fresh(folder / "trial"), bug=bug)
     begin = time.monotonic()
-    found = trial.run(kills, _tell)
-    trial.stop()
-    sent, answered = len(trial.journal.sent), len(trial.journal.answered)
-    print(f"{kills} cuts, {sent} marks sent, {answered} acknowledged, {time.monotonic() - begin:.0f} s")
+    try:
+        found = trial.run(kills, _tell)
+    except HungError:
+        place.keep_log(folder)
+        print(f"hung after {trial.cuts} cuts", flush=True)
+        raise
+    finally:
+        trial.stop()
+    journal, taken_s = trial.journal, time.monotonic() - begin
+    print(
+        f"{kills} cuts, {len(journal.sent)} marks sent, {len(journal.answered)} acknowledged, {taken_s:.0f} s"
+    )
+    print(
+        f"told to come again {journal.away} times, not answered within {ANSWER_S:g} s {journal.silent} times"
+    )
     print("\n".join(found[:20]) or "Everything acknowledged is in the ledger exactly once, and adds up.")
     return found
 

@@ -10,7 +10,6 @@ import json
 import random
 import threading
 from collections.abc import Callable
-from contextlib import suppress
 from dataclasses import dataclass, field
 from datetime import UTC, datetime, timedelta
 from http.client import HTTPConnection, HTTPException
@@ -74,6 +73,10 @@ class Journal:
     sent: dict[str, Mark] = field(default_factory=dict)
     answered: dict[str, bytes] = field(default_factory=dict)
     refused: dict[str, int] = field(default_factory=dict)
+    away: int = 0
+    """How often a phone was told to come again."""
+    silent: int = 0
+    """How often a phone waited in vain."""
     heard: threading.Event = field(default_factory=threading.Event)
     _lock: threading.Lock = field(default_factory=threading.Lock)
     _again: list[Mark] = field(default_factory=list)
@@ -104,13 +107,23 @@ class Journal:
                 self.answered[mark.id] = body
             elif 400 <= status < 500:
                 self.refused[mark.id] = status
+            self.away += status == 503
         if status == 200:
             self.heard.set()
+
+    def waited_in_vain(self) -> None:
+        """Note that nothing came back."""
+        with self._lock:
+            self.silent += 1
+
+
+ANSWER_S = 15.0
+"""How long a phone waits for an answer."""
 
 
 def send(port: int, mark: Mark, *, deaf: bool = False) -> tuple[int, bytes]:
     """Status and body; 0 when nothing was heard."""
-    connection = HTTPConnection("127.0.0.1", port, timeout=15)
+    connection = HTTPConnection("127.0.0.1", port, timeout=ANSWER_S)
     try:
         connection.request("POST", "/messages", mark.body, signed(mark.body, mark.id, at=datetime.now(UTC)))
         if deaf:
@@ -130,10 +143,12 @@ def sending(
         chance = random.Random(seed)
         while not stop.is_set():
             mark = journal.next()
-            with suppress(OSError, HTTPException):
+            try:
                 journal.note(mark, *send(port(), mark, deaf=chance.random() < DEAF))
-                continue
-            stop.wait(0.01)
+            except TimeoutError:
+                journal.waited_in_vain()
+            except (OSError, HTTPException):
+                stop.wait(0.01)
 
     phones = [
         threading.Thread(target=phone, args=(len(journal.sent) * count + number,), daemon=True)

@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field
 from pathlib import Path
+from subprocess import SubprocessError
 from typing import Any
 
 import psutil
@@ -66,6 +67,9 @@ class File:
             shutil.copy(file, copy / file.name)
         return f"sqlite:///{copy}/ward.sqlite"
 
+    def keep_log(self, folder: Path) -> None:
+        """There is none beside the server's."""
+
     @contextmanager
     def full(self) -> Iterator[None]:
         """No space is left meanwhile."""
@@ -100,7 +104,8 @@ class Postgres:
             server.kill()
             return True
         postmaster = psutil.Process(self.cluster.get_pid())
-        family = [postmaster, *postmaster.children(recursive=True)]
+        postmaster.suspend()  # else it may have one more child than are killed
+        family = [*postmaster.children(recursive=True), postmaster]
         for process in family:
             with suppress(psutil.NoSuchProcess):
                 process.kill()
@@ -113,13 +118,21 @@ class Postgres:
         """Start the database again; the server has to find it."""
         if not self.database:
             return
-        psutil.wait_procs(self._dead, timeout=10)  # while nobody has collected them they pass for alive
+        psutil.wait_procs(self._dead)  # while nobody has collected them they pass for alive
         self.cluster.ensure_pgdata_inited()  # pytest may have closed the folders above it again
-        self.cluster.ensure_postgres_running()
+        while True:
+            with suppress(SubprocessError):  # it has 10 s there, which a busy machine may need
+                self.cluster.ensure_postgres_running()
+                return
+            time.sleep(1)
 
     def copy(self) -> str:
         """The database itself: nobody writes to it now."""
         return self.url
+
+    def keep_log(self, folder: Path) -> None:
+        """Put the database's log where it stays when the database is taken down."""
+        shutil.copy(self.cluster.log, folder / "database.log")
 
 
 def _runs(process: psutil.Process) -> bool:
