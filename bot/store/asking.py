@@ -12,7 +12,7 @@ from sqlalchemy import bindparam, exists, select
 from bot.store.codec import canonical
 from bot.store.desk import Desk
 from bot.store.questions import Choice, Outcome, Question
-from bot.store.remembered import Waiting
+from bot.store.remembered import Known, Waiting
 from bot.store.statements import ONE, Statement, into
 from bot.store.tables import questions, settlements, tellings
 
@@ -95,17 +95,14 @@ class Asking(Desk):
 
     def _waiting(self, since: datetime) -> Waiting:
         """As the unit's last message left it, where that is known and this one has written nothing yet."""
-        if self._hand is not None and self._remembered is not None and not self._put_down:
-            known = self._remembered.waiting(self.unit, self._seal_before)
-            if known is not None and known.since <= since:
-                return known
+        known = self._known.waiting
+        if known is not None and known.since <= since and self._hand is not None and not self._put_down:
+            return known
         rows = _UNSETTLED.rows(self._connection, {"of_unit": self.unit, "since": since})
         return Waiting(since, tuple(map(_question, rows)))
 
-    def _sealed(self, seal: str) -> None:
-        """Remember what waits when this message is through."""
-        if (waiting := self._held_waiting()) is not None and self._remembered is not None:
-            self._remembered.keep_waiting(self.unit, seal, waiting)
+    def _now_known(self, known: Known) -> Known:
+        return replace(super()._now_known(known), waiting=self._held_waiting())
 
     def _held_waiting(self) -> Waiting | None:
         held: Waiting | None = self._held.get((questions.name, _ALL))

@@ -122,7 +122,7 @@ class Claims(Desk):
             return self._stored(claim.id)
         self.unit = claim.unit
         self._open = _Open(taken.seq, taken.before, row)
-        self._seal_before = taken.before
+        self._claimed(taken.before)
         self.take_up(claim.id, claim.sender, claim.arrived)
         return None
 

@@ -11,7 +11,7 @@ from typing import Any, TypeVar
 from sqlalchemy import Connection
 
 from bot.store.errors import LedgerError
-from bot.store.remembered import Remembered
+from bot.store.remembered import Known, Remembered
 from bot.store.seals import row_text
 from bot.store.statements import Statement
 
@@ -41,7 +41,8 @@ class Desk:
         self._made = 0
         self._held: dict[tuple[str, str], Any] = {}
         self._put_down: list[str] = []
-        self._seal_before: str | None = None
+        self._known = Known()
+        """Of the unit when its last message was through; true for as long as this one has written nothing."""
         self.unit = unit
         self.when_claimed: Callable[[], None] | None = None
         """Waited for when the message is the only one of its unit, and before it is answered."""
@@ -68,8 +69,18 @@ class Desk:
         statement.rows(self._connection, row)
         self._put_down.append(row_text(table, row))
 
+    def _claimed(self, seal_before: str | None) -> None:
+        """Take up what is known of the unit behind that seal."""
+        self._known = self._remembered.known(self.unit, seal_before) if self._remembered else Known()
+
     def _sealed(self, seal: str) -> None:
-        """What is to be remembered of the unit when the message at hand has this seal."""
+        """Remember what is known of the unit when the message at hand has this seal."""
+        if self._remembered is not None:
+            self._remembered.keep_known(self.unit, seal, self._now_known(self._known))
+
+    def _now_known(self, known: Known) -> Known:
+        """What is known when this message is through; the parts of a book put their own to it."""
+        return known
 
     def _once(self, table: str, key: str, read: Callable[[], T]) -> T:
         """What `read` finds in the table about this key; held while a message is at hand."""

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import datetime
-from typing import Any, Protocol
+from typing import Any
 
 from sqlalchemy import (
     ColumnElement,
+    Connection,
     Select,
     String,
     and_,
@@ -26,7 +28,7 @@ from bot.store.codec import decode, encode
 from bot.store.desk import Desk
 from bot.store.errors import LedgerError
 from bot.store.moments import moment_text
-from bot.store.remembered import Read
+from bot.store.remembered import Known, Past, Read, Remembered
 from bot.store.statements import ONE, Statement, into
 from bot.store.tables import berths, drains, entries
 
@@ -59,21 +61,17 @@ _UNIT_OF = Statement(select(drains.c.unit).where(drains.c.id == bindparam("of_dr
 _APPEND, _OPEN, _BERTH = into(entries), into(drains), into(berths)
 
 _TOLD, _NEWEST = "told", "newest"
-
-
-class _Past(Protocol):
-    """A drain of a bed as this message found it: its last entry, when that was entered (as it is stored: a
-    bed has many, and those texts sort as their moments do), and whether it is closed."""
-
-    drain: str
-    position: int | None
-    chain: str | None
-    newest: str | None
-    closed: bool
+_NOTHING = Past("", None, None, None, closed=False)
 
 
 class Ledgers(Desk):
     """The part of a `Book` that is about drains."""
+
+    def __init__(self, connection: Connection, unit: str = "", remembered: Remembered | None = None) -> None:
+        super().__init__(connection, unit, remembered)
+        self._berthed: set[str] = set()
+        self._written_to: dict[str, Past | None] = {}
+        """How the drains that it wrote to stand by it; None: it may have closed or opened them."""
 
     def open_drain(self, bed: str, tube: str | None, since: datetime | None = None) -> str:
         """The id of a new drain, to be found at this bed (from now, or from `since`)."""
@@ -89,6 +87,7 @@ class Ledgers(Desk):
         row = {"drain": drain, "unit": self.unit, "bed": bed, "tube": tube, "since": since}
         _BERTH.rows(self._connection, row)
         self._written(berths.name, bed)
+        self._berthed.add(bed)
 
     def append(self, drain: str, at: datetime, payload: Payload) -> Entry:
         """The entry as recorded: next position of its drain, entered when the message at hand arrived.
@@ -151,11 +150,32 @@ class Ledgers(Desk):
             alive |= {each.drain for each in found[:LOOKED_BACK_AT]}
         return tuple(each.drain for each in found if each.drain in alive)
 
-    def _drains_of(self, bed: str) -> tuple[_Past, ...]:
-        rows: list[_Past] = _OF_A_BED.rows(self._connection, {"of_unit": self.unit, "of_bed": bed})
+    def _drains_of(self, bed: str) -> tuple[Past, ...]:
+        """As the unit's last message left them, where that is known and this one has written nothing yet."""
+        untouched = self._hand is not None and not self._put_down and not self._berthed
+        known = self._known.drains_of(bed) if untouched else None
+        if known is None:
+            rows = _OF_A_BED.rows(self._connection, {"of_unit": self.unit, "of_bed": bed})
+            known = tuple(map(Past._make, rows))
         if self._hand is not None:
-            self._held |= {(_NEWEST, row.drain): row for row in rows}
-        return tuple(rows)
+            self._held |= {(_NEWEST, each.drain): each for each in known}
+        return known
+
+    def _now_known(self, known: Known) -> Known:
+        known = super()._now_known(known)
+        seen = {bed: past for (table, bed), past in self._held.items() if table == berths.name}
+        drains_of = {**known.beds, **{bed: tuple(each.drain for each in past) for bed, past in seen.items()}}
+        stand = {**known.drains, **{each.drain: each for past in seen.values() for each in past}}
+        for bed in self._berthed:
+            drains_of.pop(bed, None)
+        for drain, past in self._written_to.items():
+            if past is None:
+                stand.pop(drain, None)
+            elif drain in stand:
+                stand[drain] = past._replace(closed=stand[drain].closed)
+        self._berthed.clear()
+        self._written_to.clear()
+        return replace(known, beds=drains_of, drains=stand)
 
     def unit_drains(self) -> tuple[str, ...]:
         """The unit's drains that are not known to be closed, in the order in which they were opened."""
@@ -205,6 +225,7 @@ class Ledgers(Desk):
     def _grown(self, entry: Entry, chain: str) -> None:
         """Hold with what was read what is written after it."""
         held = self._read(entry.drain)
+        self._written_to[entry.drain] = self._stands(entry, chain)
         self._held[_TOLD, entry.drain] = True
         self._written(_NEWEST, entry.drain)
         if held is None:
@@ -212,6 +233,13 @@ class Ledgers(Desk):
         else:
             read = self._held[entries.name, entry.drain] = held.grown((entry,), chain)
             self._remember(entry.drain, read)
+
+    def _stands(self, entry: Entry, chain: str) -> Past | None:
+        """How its drain stands after the entry, but for whether it is closed; none where that may change."""
+        moves = isinstance(entry.payload, Removed | Left | Withdrawal)
+        if moves or self._written_to.get(entry.drain, _NOTHING) is None:
+            return None
+        return Past(entry.drain, entry.position, chain, moment_text(entry.entered), closed=False)
 
     def _own(self, drain: str) -> None:
         if self._read(drain) is not None:

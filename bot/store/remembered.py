@@ -2,14 +2,16 @@
 
 What is remembered is used only where the hash chain of the table says that it is the same, or its beginning:
 the last row's hash is over all rows before it. So a turn that was undone, or another process that wrote, is
-seen at once. A row altered behind the program's back is `verify`'s to find. Of a unit's questions the same
+seen at once. A row altered behind the program's back is `verify`'s to find. Of a unit the same
 is said by the seal of its last message, which is over all that it wrote and the seals before it.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from datetime import datetime
+from typing import NamedTuple, cast
 
 from bot.engine.entries import Entry
 from bot.engine.shelf import MOST_ENTRIES, Shelf
@@ -42,12 +44,38 @@ class Waiting:
     questions: tuple[Question, ...]
 
 
+class Past(NamedTuple):
+    """A drain as it stands: its last entry, when that was entered (as it is stored: a bed has many drains,
+    and those texts sort as their moments do), and whether it is closed."""
+
+    drain: str
+    position: int | None
+    chain: str | None
+    newest: str | None
+    closed: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Known:
+    """What is known of a unit: what waits in it; of beds, the drains ever seen there, the latest first; and
+    how those stand."""
+
+    waiting: Waiting | None = None
+    beds: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    drains: Mapping[str, Past] = field(default_factory=dict)
+
+    def drains_of(self, bed: str) -> tuple[Past, ...] | None:
+        """The drains of the bed; none where they are not known."""
+        found = tuple(map(self.drains.get, self.beds.get(bed, ())))
+        return cast(tuple[Past, ...], found) if found and None not in found else None
+
+
 class Remembered:
-    """What was read of the drains of a database, by unit and drain, and what waits in each unit."""
+    """What was read of the drains of a database, by unit and drain, and what is known of each unit."""
 
     def __init__(self, most: int = MOST_ENTRIES) -> None:
         self._shelf: Shelf[Read] = Shelf(most)
-        self._waiting: dict[str, tuple[str, Waiting]] = {}
+        self._units: dict[str, tuple[str, Known]] = {}
 
     def find(self, unit: str, drain: str) -> Read:
         """What was read last of the drain; nothing where it is not remembered."""
@@ -57,11 +85,11 @@ class Remembered:
         """Remember it, in the place of what was read longest ago."""
         self._shelf.keep((unit, drain), read, len(read.entries))
 
-    def waiting(self, unit: str, seal: str | None) -> Waiting | None:
-        """What waited in the unit after the message of that seal; none where that is not remembered."""
-        known = self._waiting.get(unit)
-        return known[1] if known is not None and known[0] == seal else None
+    def known(self, unit: str, seal: str | None) -> Known:
+        """What is known of the unit after the message of that seal; nothing where another was the last."""
+        last, known = self._units.get(unit, (None, Known()))
+        return known if last is not None and last == seal else Known()
 
-    def keep_waiting(self, unit: str, seal: str, waiting: Waiting) -> None:
-        """Remember what waits in the unit after the message of that seal."""
-        self._waiting[unit] = (seal, waiting)
+    def keep_known(self, unit: str, seal: str, known: Known) -> None:
+        """Remember what is known of the unit after the message of that seal."""
+        self._units[unit] = (seal, known)

@@ -1,4 +1,4 @@
-"""What waits in a unit is remembered from one message to the next, and believed only under its seal."""
+"""What waits in a unit, and its beds, are remembered from message to message, and believed under its seal."""
 
 from __future__ import annotations
 
@@ -9,12 +9,14 @@ from typing import Any
 
 import pytest
 
+from bot.engine.entries import Left, Line, Opened, Removed, Withdrawal
 from bot.store import Book, Question, Store, open_store
 from bot.store.asking import _UNSETTLED, REACH
 from bot.store.statements import Statement
 from tests.store.hands import at, claimed
 
 UNITS = ("ward", "other")
+BEDS = ("12", "14")
 
 
 class _UndoneError(Exception):
@@ -56,13 +58,13 @@ def test_what_waits_is_read_once_and_gone_on_from(store: Store, monkeypatch: pyt
     assert asked.count(_UNSETTLED) == 1
 
 
-@pytest.mark.parametrize("seed", range(6))
+@pytest.mark.parametrize("seed", range(8))
 def test_it_is_what_the_tables_say_whoever_wrote_and_whatever_was_undone(database: str, seed: int) -> None:
     store = open_store(database)
     other = Store(store.engine) if database == "sqlite://" else open_store(database)
     chance = random.Random(seed)
-    for number in range(60):
-        minute = number - chance.choice((0, 0, 0, 3)) + chance.choice((0, 0, 60 * 24)) * (number > 40)
+    for number in range(80):
+        minute = number - chance.choice((0, 0, 0, 3)) + chance.choice((0, 0, 60 * 24)) * (number > 60)
         server = chance.choice((store, store, store, other))
         with suppress(_UndoneError), server.turn() as book:
             claimed(book, f"m{number}", unit=chance.choice(UNITS), minutes=minute)
@@ -72,20 +74,59 @@ def test_it_is_what_the_tables_say_whoever_wrote_and_whatever_was_undone(databas
 
 
 def _turn(book: Book, chance: random.Random, minute: int) -> None:
-    """A message that asks and settles, each time it has looked or not, and that may be undone."""
-    for _ in range(chance.randrange(4)):
-        if chance.random() < 0.7:
-            assert book.unsettled() == as_it_stands(book, minute)
-        waits = as_it_stands(book, minute)
-        if waits and chance.random() < 0.5:
-            book.settle(chance.choice(waits).id, "answered")
-        else:
-            book.ask(question(book, chance.choice(("12", "14")), minute))
+    """A message that asks, settles and records, each time it has looked or not, and that may be undone."""
+    for _ in range(chance.randrange(7)):
+        _look(book, chance, minute)
+        chance.choice((_ask_or_settle, _record, _open))(book, chance, minute)
         if chance.random() < 0.2:
             book.take_up(book.hand.message, "bea", book.hand.arrived)
-    assert book.unsettled() == as_it_stands(book, minute)
+    _look(book, chance, minute)
     if chance.random() < 0.2:
         raise _UndoneError
+
+
+def _look(book: Book, chance: random.Random, minute: int) -> None:
+    """At nothing, at some, or at all of it: it is what the tables say."""
+    tables = Book(book._connection, book.unit)
+    if chance.random() < 0.7:
+        assert book.unsettled() == as_it_stands(book, minute)
+    for bed in BEDS:
+        if chance.random() < 0.7:
+            assert book._drains_of(bed) == tables._drains_of(bed)
+        if chance.random() < 0.7:
+            assert book.drains_of(bed) == tables.drains_of(bed)
+            assert book.drains_of(bed, at(minute - 9)) == tables.drains_of(bed, at(minute - 9))
+
+
+def _ask_or_settle(book: Book, chance: random.Random, minute: int) -> None:
+    waits = as_it_stands(book, minute)
+    if waits and chance.random() < 0.5:
+        book.settle(chance.choice(waits).id, "answered")
+    else:
+        book.ask(question(book, chance.choice(BEDS), minute))
+
+
+def _open(book: Book, chance: random.Random, minute: int) -> None:
+    bed = chance.choice(BEDS)
+    drain = book.open_drain(bed, None, at(minute))
+    book.append(drain, at(minute), Opened(bed=bed))
+
+
+def _record(book: Book, chance: random.Random, minute: int) -> None:
+    drains = Book(book._connection, book.unit).drains_of(chance.choice(BEDS))
+    if not drains:
+        return
+    drain = chance.choice(drains[:3])
+    ended = [each for each in book.entries(drain) if isinstance(each.payload, Removed | Left)]
+    match chance.randrange(5):
+        case 0:
+            book.append(drain, at(minute), chance.choice((Removed(), Left())))
+        case 1 if ended:
+            book.append(drain, at(minute), Withdrawal(target=ended[-1].id))
+        case 2:
+            book.berth(drain, chance.choice(BEDS), None, at(minute))
+        case _:
+            book.append(drain, at(minute), Line(level_ml=10 * minute if minute > 0 else 0))
 
 
 def test_what_was_asked_too_long_ago_waits_no_more_whichever_message_looks_first(store: Store) -> None:
