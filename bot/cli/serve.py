@@ -22,6 +22,9 @@ LARGEST_HEADERS = 16 * 1024
 SLOW_CLIENT_S = 30
 """A connection on which nothing moves for this long is closed."""
 
+MOST_CONNECTIONS = 900
+"""More are not heard at all until others close; a process may mostly have 1,024 files open."""
+
 
 @click.command("serve")
 @config_option
@@ -56,7 +59,9 @@ def serve(settings: Settings) -> None:
         sys.exit(1)
     gc.freeze()
     gc.enable()
-    run(create_server(app, **waitress_settings(settings)))
+    server: Any = create_server(app, **waitress_settings(settings))
+    app.extensions["crowd"].waiting = server.task_dispatcher.queue
+    run(server)
 
 
 def run(server: Any) -> None:
@@ -87,7 +92,8 @@ def waitress_settings(settings: Settings) -> dict[str, Any]:
         "max_request_body_size": 4 * LARGEST_BODY,
         "max_request_header_size": LARGEST_HEADERS,
         "channel_timeout": SLOW_CLIENT_S,
-        "connection_limit": 500,
+        "connection_limit": MOST_CONNECTIONS,
+        "asyncore_use_poll": True,
         "clear_untrusted_proxy_headers": True,
         "ident": None,
         **proxy,

@@ -91,8 +91,11 @@ def sqlite_module() -> ModuleType:
 
 def _private_file(path: Path) -> None:
     """Make the file, or tighten it, so that only its owner can read it; SQLite's side files follow it."""
-    os.close(os.open(path, os.O_CREAT | os.O_RDWR, 0o600))
-    path.chmod(0o600)
+    try:
+        os.close(os.open(path, os.O_CREAT | os.O_RDWR, 0o600))
+        path.chmod(0o600)
+    except OSError as error:
+        raise StoreAwayError(f"{path}: {error.strerror}") from error
 
 
 def _prepare(connection: Any, _record: object) -> None:

@@ -6,7 +6,7 @@ from flask import Flask, Response
 
 from bot.intake import Deployment
 from bot.settings import Settings
-from bot.web import problems
+from bot.web import crowd, problems
 from bot.web.health import health
 from bot.web.messages import Clock, messages
 from bot.web.openapi import description
@@ -40,6 +40,7 @@ def web_app(deployment: Deployment, settings: Settings, clock: Clock, *, demo: b
         from bot.web.metrics import install as install_metrics
 
         install_metrics(app, rates)
+    crowd.install(app)
     if deployment.links is not None:
         _cookie(app, settings)
         app.register_blueprint(

@@ -56,6 +56,15 @@ def test_too_many_messages_are_429_with_retry_after_and_quickly(
     assert refused_at_once(seen)
 
 
+def test_more_connections_than_can_be_answered_are_told_so_in_seconds(nest: Nest, tmp_path: Path) -> None:
+    server = hospital(nest, tmp_path)
+    seen = load(server.port, 600, run="crowd", now=this_minute(), seconds=6)
+    server.kill()
+    assert set(seen.statuses) == {200, 503}
+    assert seen.bare == 0
+    assert max(seen.taken_s) < QUICKLY_S * 5
+
+
 def refused_at_once(seen: Seen) -> bool:
     """Whether nobody waited long, and each refusal says when to come again."""
     return seen.bare == 0 and max(seen.taken_s) < QUICKLY_S * 5 and seen.percentile_ms(50) < 1000 * QUICKLY_S

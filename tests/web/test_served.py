@@ -209,6 +209,44 @@ def test_security_09_forty_slow_clients_hold_nobody_up(server: Server, sent: byt
             connection.close()
 
 
+def test_security_09_twenty_clients_that_dribble_hold_nobody_up(server: Server) -> None:
+    what = [b"POST /messages HTTP/1.1\r\nHost: ward\r\n", head("Content-Length: 100") + b"{"]
+    slow = [server.connect() for _ in range(20)]
+    try:
+        for number, connection in enumerate(slow):
+            connection.sendall(what[number % 2])
+        for letter in b"X-A: b" * 3:  # a head that never ends, a body that comes letter by letter
+            for connection in slow:
+                connection.sendall(bytes([letter]))
+            started = time.perf_counter()
+            assert post_in_time(server) == 200
+            assert time.perf_counter() - started < 1
+    finally:
+        for connection in slow:
+            connection.close()
+
+
+def test_a_start_on_a_disk_that_cannot_be_written_is_one_line(tmp_path: Path) -> None:
+    unit = tmp_path / "ward.toml"
+    unit.write_text(UNIT)
+    settings = {
+        "PENLINE_SECRETS": SECRET,
+        "PENLINE_UNITS": str(unit),
+        "PENLINE_DATABASE_URL": f"sqlite:///{tmp_path}/nowhere/ward.sqlite",
+    }
+    run = subprocess.run(
+        [sys.executable, "-m", "bot", "serve"],
+        env={**os.environ, **settings},
+        capture_output=True,
+        text=True,
+        timeout=60,
+        check=False,
+    )
+    assert run.returncode == 1
+    assert "nowhere/ward.sqlite: No such file or directory" in run.stderr.splitlines()[-1]
+    assert "Traceback" not in run.stderr
+
+
 def test_a_host_of_several_addresses_is_served(tmp_path: Path) -> None:
     unit = tmp_path / "ward.toml"
     unit.write_text(UNIT)
