@@ -124,20 +124,20 @@ def mapped() -> set[str]:
 
 
 def listed(folder: Path) -> set[str]:
-    """What belongs to the project in a folder: neither dot-files nor what tools leave behind."""
-    left = ("__pycache__", "build", "dist")
+    """What belongs to the project in a folder, dot-files aside: not what tools leave, or who tries it out."""
+    return {name for name in _held(folder) if not name.startswith(".")}
+
+
+def _held(folder: Path) -> set[str]:
+    """As git has it; outside a checkout everything but what is made by running."""
+    if (ROOT / ".git").exists():
+        run = ["git", "-C", str(folder), "ls-files"]
+        tracked = subprocess.run(run, capture_output=True, text=True, check=True).stdout
+        return {line.partition("/")[0] for line in tracked.splitlines()}
+    made = (".egg-info", ".sqlite")
     return {
-        path.name
-        for path in folder.iterdir()
-        if not path.name.startswith(".")
-        and path.name not in left
-        and path.suffix not in (".egg-info", ".sqlite")
-        and (path.is_file() or _holds_something(path))
+        path.name for path in folder.iterdir() if path.name != "__pycache__" and path.suffix not in made
     }
-
-
-def _holds_something(folder: Path) -> bool:
-    return any(path.is_file() and "__pycache__" not in path.parts for path in folder.rglob("*"))
 
 
 def test_the_map_names_what_is_in_the_tree_and_nothing_else() -> None:

@@ -20,7 +20,7 @@ from bot.intake import TextError, clean_text
 HELP = """\
 Text as you would to the bot: bed 12 mark 1050 at 1900
 /as Ben         speak as someone else of the unit, or as a stranger
-/at 18:55       set the clock (18:55; +45 minutes; real); it goes on ticking from there
+/at 18:55       set the clock (18:55; +60 minutes; real); it goes on ticking from there
 /clock          what time it is
 /voice TEXT     send it as a dictated message
 /speech         show or hide what a voice would say

@@ -7,7 +7,7 @@ from collections.abc import Callable
 from datetime import UTC, datetime, timedelta, tzinfo
 
 _HHMM = re.compile(r"([01]\d|2[0-3]):?([0-5]\d)")
-_MINUTES = re.compile(r"\+(\d{1,4})")
+_MINUTES = re.compile(r"\+(\d{1,4})(?: ?min(?:utes?)?)?")
 _DAY = timedelta(days=1)
 
 
@@ -34,7 +34,7 @@ class Clock:
         return self._used
 
     def set(self, told: str) -> None:
-        """Set to "18:55" (today; once used, the next such moment), "+45" minutes, or "real"."""
+        """Set to "18:55" (today; once used, the next such moment), "+45 minutes", or "real"."""
         if told == "real":
             self._jump(self._real())
         elif minutes := _MINUTES.fullmatch(told):
@@ -42,7 +42,7 @@ class Clock:
         elif hhmm := _HHMM.fullmatch(told):
             self._jump(self._at(int(hhmm[1]), int(hhmm[2])))
         else:
-            raise ClockError("say 18:55, +45 (minutes) or real")
+            raise ClockError("say 18:55, +45 minutes or real")
 
     def _at(self, hour: int, minute: int) -> datetime:
         local = self.now().astimezone(self._zone)

@@ -11,10 +11,10 @@ from bot.dialogue.said import NotSure, Said
 from bot.dialogue.said_json import loaded
 from bot.engine.values import Caution, Severity
 from bot.store.questions import Question
+from bot.wording.queries.view import View
 from bot.wording.readback import (
     not_recorded_text,
     settle_text,
-    unconfirmed_head,
     unconfirmed_text,
     waits_text,
 )
@@ -44,14 +44,26 @@ def unconfirmed_told(bedside: Bedside, parts: list[Part]) -> News:
     lines: list[str] = []
     cautions: list[BedCaution] = []
     for bed in _beds(bedside, parts):
-        for question in unconfirmed_of(bedside, bed):
-            told = loaded(question.said_json, Pending).brief
-            lines.append(unconfirmed_head(told, question.asked_at, question.sender, bedside.view))
-            cautions.append(_caution(bed, question))
-        if any(caution.bed == bed for caution in cautions):
-            lines[-1] = f"{lines[-1]} {settle_text(bed)}"
+        lines += _unconfirmed(bedside, bed)
+        cautions += [_caution(bed, question) for question in unconfirmed_of(bedside, bed)]
     lines += _of_no_bed(bedside, parts)
     return News(lines=tuple(lines), cautions=tuple(cautions))
+
+
+def _unconfirmed(bedside: Bedside, bed: str) -> list[str]:
+    """How to settle them stands once behind those that are settled alike."""
+    held = unconfirmed_of(bedside, bed)
+    settled = [settle_text(bed, question.offered) for question in held]
+    return [
+        unconfirmed_line(question, bedside.view, "" if settle == after else settle)
+        for question, settle, after in zip(held, settled, (*settled[1:], None), strict=False)
+    ]
+
+
+def unconfirmed_line(question: Question, view: View, settle: str) -> str:
+    """What it is called, who was asked and when; `settle` is how it is settled, if that is to be said."""
+    what = loaded(question.said_json, Pending).brief
+    return unconfirmed_text(what, question.asked_at, question.sender, view, settle)
 
 
 def _of_no_bed(bedside: Bedside, parts: list[Part]) -> list[str]:
@@ -61,7 +73,7 @@ def _of_no_bed(bedside: Bedside, parts: list[Part]) -> list[str]:
     mine = bedside.book.unsettled(sender=bedside.context.person.id)
     held = [(each, loaded(each.said_json, Pending)) for each in mine if each.bed is None]
     return [
-        unconfirmed_text(None, pending.brief, each.asked_at, each.sender, bedside.view)
+        unconfirmed_line(each, bedside.view, settle_text(None, each.offered))
         for each, pending in held
         if each.lapsed(bedside.now) and holds_reading(pending)
     ]

@@ -9,20 +9,18 @@ from dataclasses import replace
 from datetime import datetime
 
 from bot.dialogue.context import Context
-from bot.dialogue.pending import Pending
 from bot.dialogue.queries.desk import Desk, desk_of
 from bot.dialogue.queries.status import due_of_unit
 from bot.dialogue.queries.waiting import is_unconfirmed
 from bot.dialogue.queries.where import patients
+from bot.dialogue.reminders import unconfirmed_line
 from bot.dialogue.said import Query
-from bot.dialogue.said_json import loaded
 from bot.engine.cautions import cautions
 from bot.notices.plan import is_repeat
 from bot.store import Book, Notice
 from bot.unit import Person, Role, Unit
 from bot.wording.cautions import caution_text
 from bot.wording.notices import unconfirmed_notice
-from bot.wording.readback import unconfirmed_head
 
 ROUNDS = Person(id="penline", name="Penline", role=Role.READER)
 """In whose name the reminders are queued."""
@@ -67,8 +65,7 @@ def _unconfirmed(desk: Desk) -> tuple[Notice, ...]:
     found = []
     for question in desk.book.unsettled():
         if is_unconfirmed(desk, question):
-            told = loaded(question.said_json, Pending).brief
-            text = unconfirmed_notice(unconfirmed_head(told, question.asked_at, question.sender, desk.view))
+            text = unconfirmed_notice(unconfirmed_line(question, desk.view, settle=""))
             notice = _notice(desk, question.bed, "unconfirmed", text)
             found.append(replace(notice, drain=question.drain, about=question.id))
     return tuple(found)

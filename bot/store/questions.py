@@ -39,6 +39,11 @@ class Question:
     choices: tuple[Choice, ...] = ()
     danger: bool = False
 
+    @property
+    def offered(self) -> tuple[str, ...]:
+        """What can be said to it, in the order in which it was named."""
+        return tuple(choice.say for choice in self.choices)
+
     def lapsed(self, now: datetime) -> bool:
         """Whether nobody answered in time, so that its reading counts as unconfirmed."""
         return now - self.asked_at > LAPSES_AFTER

@@ -193,18 +193,17 @@ def pending_text(what: str, asked_at: datetime, who: str, view: View) -> str:
     return not_recorded_text(f"{what} (asked {view.clock(asked_at)}, {view.who(who)})")
 
 
-def settle_text(bed: str) -> str:
-    """How an unconfirmed reading of the bed is settled."""
-    return gsm_only(f'Say "{bed} yes", "{bed} no" or the right line.')
+def settle_text(bed: str | None, offered: tuple[str, ...]) -> str:
+    """How an unconfirmed reading of the bed is settled, by what its question offered to say."""
+    if bed is None:
+        return NO_BED
+    for pair in (("first", "second"), ("yes", "no")):
+        if pair[0] in offered:
+            return gsm_only(f'Say "{bed} {pair[0]}", "{bed} {pair[1]}" or the right line.')
+    return "Send the right line."
 
 
-def unconfirmed_text(bed: str | None, what: str, asked_at: datetime, who: str, view: View) -> str:
-    """A reading whose question was never answered, and how to settle it."""
-    settle = settle_text(bed) if bed is not None else NO_BED
-    return f"{unconfirmed_head(what, asked_at, who, view)} {settle}"
-
-
-def unconfirmed_head(what: str, asked_at: datetime, who: str, view: View) -> str:
-    """A reading whose question was never answered, shown in every reply about its bed."""
-    head = f"Unconfirmed: {what} (asked {view.clock(asked_at)}, {view.who(who)})"
-    return gsm_only(f"{head}, not counted.")
+def unconfirmed_text(what: str, asked_at: datetime, who: str, view: View, settle: str) -> str:
+    """A reading whose question was never answered, shown in every reply about its bed; how to settle it."""
+    head = f"Unconfirmed: {what} (asked {view.clock(asked_at)}, {view.who(who)}), not counted."
+    return gsm_only(f"{head} {settle}".rstrip())

@@ -44,7 +44,7 @@ def test_what_is_no_order_gets_the_help() -> None:
 
 
 def test_the_clock_says_why_it_cannot_be_set() -> None:
-    assert "The clock stays: say 18:55, +45 (minutes) or real." in chat("/at tea time").output
+    assert "The clock stays: say 18:55, +45 minutes or real." in chat("/at tea time").output
 
 
 def test_the_list_of_people_names_their_roles() -> None:

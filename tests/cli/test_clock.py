@@ -25,7 +25,14 @@ def test_it_is_the_real_clock_until_set(clock: Clock) -> None:
 
 
 @pytest.mark.parametrize(
-    ("told", "then"), [("18:55", "04 18:55"), ("0700", "04 07:00"), ("+45", "04 12:45"), ("real", "04 12:00")]
+    ("told", "then"),
+    [
+        ("18:55", "04 18:55"),
+        ("0700", "04 07:00"),
+        ("+45", "04 12:45"),
+        ("+60 minutes", "04 13:00"),
+        ("real", "04 12:00"),
+    ],
 )
 def test_it_can_be_set_anywhere_in_the_day_before_the_first_message(
     clock: Clock, told: str, then: str

@@ -6,12 +6,13 @@ from collections.abc import Callable
 
 from bot.dialogue.pending import Pending, holds_reading, is_query
 from bot.dialogue.queries.desk import Desk
+from bot.dialogue.reminders import unconfirmed_line
 from bot.dialogue.said_json import loaded
 from bot.store.questions import Question
 from bot.wording.gsm import gsm_only
 from bot.wording.queries import waiting as words
 from bot.wording.queries.view import place
-from bot.wording.readback import pending_text, unconfirmed_text
+from bot.wording.readback import pending_text, settle_text
 
 
 def open_of_bed(desk: Desk, bed: str) -> tuple[str, ...]:
@@ -67,5 +68,4 @@ def _told(desk: Desk, where: str, questions: tuple[Question, ...]) -> tuple[str,
 def _line(desk: Desk, question: Question) -> str:
     if not is_unconfirmed(desk, question):
         return words.question_text(question.text, question.asked_at, question.sender, desk.view)
-    brief = loaded(question.said_json, Pending).brief
-    return unconfirmed_text(question.bed, brief, question.asked_at, question.sender, desk.view)
+    return unconfirmed_line(question, desk.view, settle_text(question.bed, question.offered))
