@@ -6,6 +6,7 @@ import io
 import json
 import logging
 from collections.abc import Iterator
+from contextlib import ExitStack, contextmanager
 
 import pytest
 from flask import Flask
@@ -15,7 +16,7 @@ from bot.settings import Settings
 from bot.store import open_store
 from bot.unit import demo_unit
 from bot.web import web_app
-from bot.web.crowd import MOST_WAITING
+from bot.web.crowd import AT_WORK, MOST_WAITING
 from bot.web.logs import log_to
 from tests.web.client import NOW, SECRET, Gateway, body, problem
 
@@ -44,9 +45,20 @@ def crowd(app: Flask, size: int) -> None:
     app.extensions["crowd"].waiting = range(size)
 
 
+@contextmanager
+def busy(app: Flask) -> Iterator[None]:
+    """As many others as are answered in a crowd are at work."""
+    with ExitStack() as others:
+        for _ in range(AT_WORK):
+            others.enter_context(app.test_request_context("/ready"))
+            app.preprocess_request()
+        yield
+
+
 def test_a_message_that_too_many_wait_behind_is_503_with_retry_after_and_is_not_recorded(app: Flask) -> None:
     crowd(app, MOST_WAITING + 1)
-    told = Gateway(app).posts(body("bed 12 mark 840", "amy"))
+    with busy(app):
+        told = Gateway(app).posts(body("bed 12 mark 840", "amy"))
     assert (problem(told)["status"], int(told.headers["Retry-After"]) >= 1) == (503, True)
     crowd(app, MOST_WAITING)
     answer = Gateway(app).posts(body("bed 12 mark 840", "amy")).get_json()
@@ -54,11 +66,20 @@ def test_a_message_that_too_many_wait_behind_is_503_with_retry_after_and_is_not_
     assert "First line" in answer["reply"]
 
 
+def test_in_a_crowd_that_does_not_go_a_few_are_answered_all_the_same(app: Flask) -> None:
+    crowd(app, MOST_WAITING + 1)
+    statuses = [
+        Gateway(app).posts(body("bed 12 mark 840", "amy"), f"m{number}").status_code for number in range(5)
+    ]
+    assert statuses == [200] * 5
+
+
 def test_a_crowded_process_lives_and_tells_its_counts_but_is_not_ready(app: Flask) -> None:
     crowd(app, MOST_WAITING + 1)
     client = app.test_client()
-    assert Gateway(app).posts(body("bed 12 mark 840", "amy")).status_code == 503
-    statuses = {path: client.get(path).status_code for path in ("/health", "/metrics", "/ready")}
+    with busy(app):
+        assert Gateway(app).posts(body("bed 12 mark 840", "amy")).status_code == 503
+        statuses = {path: client.get(path).status_code for path in ("/health", "/metrics", "/ready")}
     assert statuses == {"/health": 200, "/metrics": 200, "/ready": 503}
     assert 'penline_answers_total{http="503"} 1.0' in client.get("/metrics").text
 
