@@ -11,6 +11,9 @@ from .items import Item
 from .labels import tube_name
 
 SIDES = frozenset({"left", "right"})
+AMOUNTS = ("level", "volume", "output", "same")
+WITH_LEVELS = frozenset({"placed", "exchanged", "removed", "moved"})
+"""Events of which a level may be part, or that name a second bed."""
 
 
 @dataclass(slots=True)
@@ -68,6 +71,26 @@ class Draft:
     def tube(self) -> str | None:
         """The name of its tube, side before place."""
         return tube_name([t.name for t in self.tubes]) if self.tubes else None
+
+    def told_after(self, time: Item) -> Draft | None:
+        """What was said behind that time, taken out: "tipped at 0300, reads 560 now"; none if that is all."""
+        amounts = {slot: said for slot in AMOUNTS if (said := getattr(self, slot)) is not None}
+        behind = {slot: said for slot, said in amounts.items() if said.start > time.start}
+        whats = [what for what in self.whats if what.start > time.start]
+        checks = {name: check for name, check in self.checks.items() if check.start > time.start}
+        kept = self.kind or len(amounts) + len(self.whats) + len(self.checks) > len(behind) + len(
+            whats
+        ) + len(checks)
+        if self.kind in WITH_LEVELS or self.clashes or self.bad or not (kept and (behind or whats or checks)):
+            return None
+        for slot in behind:
+            setattr(self, slot, None)
+        self.whats = [what for what in self.whats if what not in whats]
+        self.checks = {name: check for name, check in self.checks.items() if name not in checks}
+        closing, self.closing = self.closing and "level" in behind, False
+        return Draft(
+            bed=self.bed, tubes=list(self.tubes), **behind, whats=whats, checks=checks, closing=closing
+        )
 
     def clash(self, slot: str, *items: Item | None) -> None:
         """Several values compete for a slot."""

@@ -36,9 +36,9 @@ class Gathering:
         """The draft at hand."""
         return self.drafts[-1]
 
-    def open(self) -> Draft:
-        """A new draft, the next pieces being of it."""
-        self.drafts.append(Draft())
+    def open(self, draft: Draft | None = None) -> Draft:
+        """A new draft (or this one), the next pieces being of it."""
+        self.drafts.append(draft or Draft())
         return self.now
 
     def add(self, item: Item) -> None:
@@ -146,7 +146,8 @@ class Gathering:
             if not (draft.has_content or draft.wants):
                 draft.clash("time", draft.time, item)
                 return
-            draft = self.open()
+            later = draft.told_after(draft.time)
+            draft = self.open(later)
         draft.time = item
 
     def _level(self, item: Item) -> None:

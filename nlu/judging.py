@@ -46,6 +46,7 @@ def standing(drafts: list[Draft], arrived: datetime) -> Standing:
             faults.append("a bed of which nothing was said")
         if not listed or not _rising(drafts, arrived):
             doubts += _doubts(draft, arrived)
+            doubts += _event_or_line(draft, drafts, arrived)
     if listed and not _rising(drafts, arrived) and all(d.level is None or is_bare(d.level) for d in drafts):
         doubts.append("a list whose bare numbers do not rise")
     faults += _same_line_twice(drafts)
@@ -170,6 +171,8 @@ def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) 
         return [] if time.within(RECENT, arrived) and not level.within(RECENT, arrived) else ["bare numbers"]
     if not is_bare(level):
         return []
+    if level.lead == "at" and any(what.end <= time.start for what in draft.whats):
+        return [] if not level.within(NEAR, arrived) else ["a number that is a time within the hour"]
     if level.lead in {"level", "levelat"} and time.start < level.start and time.clocklike:
         told = time.within(RECENT, arrived) and not level.within(RECENT, arrived)
         return [] if told else ["bare numbers, and the first is no time within 2 h"]
@@ -223,6 +226,16 @@ def _either_is_bed(draft: Draft, level: Item) -> bool:
     if bed is None or bed.figure is None or bed.lead or level.label is None or level.lead:
         return False
     return bed.start > level.start or not (draft.wants or draft.time or draft.tubes or level.about)
+
+
+def _event_or_line(draft: Draft, drafts: list[Draft], arrived: datetime) -> list[str]:
+    """ "back 1630 at 620": behind an event, such a number may say when that was, and "at" the line."""
+    level, time = draft.level, draft.time
+    if level is None or time is None or level.lead or time.lead != "at" or time.start < level.start:
+        return []
+    event = any(d.whats or d.kind in NO_LEVEL for d in drafts)
+    clock = event and len(level.digits) == FULL_HOUR and level.clocklike and level.possible(arrived)
+    return ["the level may be the time of the event"] if clock and len(time.digits) < FULL_HOUR else []
 
 
 def _is_line_of(level: Item, draft: Draft) -> bool:

@@ -183,9 +183,10 @@ def _led(item: Item, trail: Trail) -> Iterator[Item]:
             yield from _time(item)
         case "at" | "newat":
             yield from _time(item)
-            if item.possible(trail.arrived) and item.clocklike and _in_event(trail):
+            told = trail.time and _tells_event(trail)  # "back 1630 at 620": the event has its time
+            if not told and item.possible(trail.arrived) and item.clocklike and _in_event(trail):
                 return
-            if not trail.level and not trail.time:
+            if not trail.level and (told or not trail.time):
                 yield from _level(item)
         case _:
             yield from _bare(item, trail)
@@ -198,6 +199,11 @@ def _marked(item: Item, trail: Trail) -> Iterator[Item]:
         yield from _bed(item)
     yield from _level(item)
     yield from _time(item) if item.at else ()
+
+
+def _tells_event(trail: Trail) -> bool:
+    cues = [i for i in trail.items if i.role == "cue"]
+    return any(i.value == "what" or (i.value == "kind" and i.name in EVENTS) for i in cues)
 
 
 def _in_event(trail: Trail) -> bool:
