@@ -25,6 +25,8 @@ class Draft:
 
     kind: str = ""
     bed: Item | None = None
+    again: Item | None = None
+    """Its bed, named once more."""
     more_beds: list[Item] = field(default_factory=list)
     to_bed: Item | None = None
     tubes: list[Item] = field(default_factory=list)

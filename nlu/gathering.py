@@ -100,6 +100,8 @@ class Gathering:
         elif draft.bed.label == item.label and item.label is not None:
             if draft.has_amount and not draft.kind and self.linked:
                 self.open().bed = item
+            else:
+                draft.again = item
         elif self.repair:
             self._mend("bed", draft.bed, item)
         elif draft.has_content:

@@ -107,7 +107,9 @@ def asked(
                     statement=replace(made, bed=beds[0] if beds else None),
                 )
             ]
-        made = replace(made, window=window)
+        made = _timed(made, window) if _says_when(items) else replace(made, window=window)
+        if made.at is not None and topic != "chart":
+            return [Unclear(slot="window", text=text, choices=(made.at,), statement=replace(made, at=None))]
     whole = topic in UNIT_WIDE or any(i.role == "cue" and i.name == "beds" for i in items)
     if any(i.role == "bed" and not i.known for i in items) or (not beds and not whole):
         return [Unclear(slot="bed", text=text, statement=made)]
@@ -119,6 +121,16 @@ def _is_on_suction(items: tuple[Item, ...], read: Read) -> bool:
     said = [i for i in items if i.role == "cue" and i.value == "suction"]
     asks = any(i.role == "cue" and i.value in {"question", "mark_of_question", "ask"} for i in items)
     return bool(said) and not asks and word(read.tokens, said[0].start) in SETTING
+
+
+def _says_when(items: tuple[Item, ...]) -> bool:
+    """ "what do I chart at 1900": when it is charted, and no window that begins then."""
+    return not any(i.role == "time" and _is_window(i) for i in items)
+
+
+def _timed(made: Asked, window: WindowName | timedelta | datetime | None) -> Asked:
+    at = window if isinstance(window, datetime) else None
+    return replace(made, at=at, window=None if at else window)
 
 
 def _is_told(items: tuple[Item, ...], topic: str | None) -> bool:
@@ -194,7 +206,7 @@ def _window(
                 return None, (arrived,)
             return ("24h" if minutes == 1440 else timedelta(minutes=minutes)), None
     for item in items:
-        if item.role == "time":
+        if item.role == "time" and not all(c.style == "now" for c in item.clocks):
             found = item.when(arrived, LIST_REACH)
             day = item.clocks[0] if item.clocks else None
             if found.sure is not None:

@@ -85,7 +85,7 @@ def _arrived(drafts: list[Draft]) -> None:
 def _share_closing(drafts: list[Draft], closes: Item | None) -> None:
     """ "end of shift 12 1050, 14 220": said before the first bed or at the very end, it is of every line."""
     marks = [d for d in drafts if d.level is not None and not d.kind]
-    beds = {d.bed.label: d.bed.start for d in marks if d.bed is not None}
+    beds = {d.bed.label: (d.again or d.bed).start for d in marks if d.bed is not None}
     if closes is None or len(beds) < 2 or sum(d.closing for d in drafts) != 1:
         return
     last = max(i.start for d in marks for i in (d.bed, d.level, d.time) if i is not None)

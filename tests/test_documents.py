@@ -135,9 +135,7 @@ def _held(folder: Path) -> set[str]:
         tracked = subprocess.run(run, capture_output=True, text=True, check=True).stdout
         return {line.partition("/")[0] for line in tracked.splitlines()}
     made = (".egg-info", ".sqlite")
-    return {
-        path.name for path in folder.iterdir() if path.name != "__pycache__" and path.suffix not in made
-    }
+    return {path.name for path in folder.iterdir() if path.name != "__pycache__" and path.suffix not in made}
 
 
 def test_the_map_names_what_is_in_the_tree_and_nothing_else() -> None:

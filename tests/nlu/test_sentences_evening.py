@@ -154,7 +154,7 @@ from .saying import reading
         ("is bed 12 slowing down", "asked bed=12 topic=trend"),
         ("how fast is 12 draining", "asked bed=12 topic=rate"),
         ("sbar for bed 12 pls", "asked bed=12 topic=handoff"),
-        ("what do I chart for 12 at 1900", "asked bed=12 topic=chart window=19:00"),
+        ("what do I chart for 12 at 1900", "asked bed=12 at=19:00 topic=chart"),
         ("who's due for a mark", "asked topic=due"),
         ("when will 12 need a new box", "asked bed=12 topic=capacity"),
         ("any unanswered questions", "asked topic=open"),

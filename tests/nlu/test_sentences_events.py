@@ -208,8 +208,7 @@ def test_what_was_checked_or_ordered_is_told_in_any_order(text: str, read: str) 
         ("bed 23 tube accidentally pulled out by pt 1840", "incident bed=23 at=18:40 what=dislodged"),
         (
             "bed 16 ICD inserted 1715 right side for hemothorax, 600 drained immediately",
-            "placed bed=16 tube=right at=17:15 reason=trauma; "
-            "drained bed=16 tube=right volume_ml=600",
+            "placed bed=16 tube=right at=17:15 reason=trauma; drained bed=16 tube=right volume_ml=600",
         ),
         ("bed 13 nothing since 1700", "drained bed=13 volume_ml=0"),
     ],

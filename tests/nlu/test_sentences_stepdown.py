@@ -63,7 +63,7 @@ from .saying import reading
         ("bed 19 dx pleural effusion", "described bed=19 reason=effusion"),
         ("how many ccs since 3 for 19", "asked bed=19 topic=total window=15:00"),
         ("19 output so far today", "asked bed=19 topic=total window=day"),
-        ("19 chart vol for 1800", "asked bed=19 topic=chart window=18:00"),
+        ("19 chart vol for 1800", "asked bed=19 at=18:00 topic=chart"),
         ("last 3 marks 19", "asked bed=19 topic=history"),
         ("what are you waiting on from me", "asked topic=open"),
         ("was 19 marked at 1800?", "asked bed=19 topic=last"),

@@ -66,3 +66,33 @@ def test_the_same_holds_in_the_morning() -> None:
     assert reading("bed 7 tipped over at 0300, reads 560 now", arrived=MORNING) == (
         "incident bed=7 at=03:00 what=tipped; mark bed=7 at=06:55 level_ml=560"
     )
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "beds 4 and 9 both fine. end of shift: 4 is 660 and 9 is 1430",
+        "4 and 9 fine. eos 4 660, 9 1430",
+    ],
+)
+def test_the_end_of_the_shift_is_of_every_line_told_behind_it(text: str) -> None:
+    assert reading(text) == "mark bed=4 level_ml=660 closing; mark bed=9 level_ml=1430 closing"
+
+
+def test_the_end_of_the_shift_told_of_one_bed_is_not_of_the_next() -> None:
+    said = "bed 4 end of shift 660, bed 9 1430"
+
+    assert reading(said) == "mark bed=4 level_ml=660 closing; mark bed=9 level_ml=1430"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("what do i write for 15 at 1500", "asked bed=15 at=15:00 topic=chart"),
+        ("what do I chart for 12 now", "asked bed=12 topic=chart"),
+        ("chart 12 since 1500", "asked bed=12 topic=chart window=15:00"),
+        ("total 12 from 0900", "asked bed=12 topic=total window=09:00"),
+    ],
+)
+def test_what_is_to_chart_at_a_time_is_no_window_from_then(text: str, read: str) -> None:
+    assert reading(text) == read

@@ -44,7 +44,8 @@ class Desk:
     def page(self, head: str, rows: tuple[str, ...]) -> tuple[str, ...]:
         """The page that was asked for, with the words for the next one."""
         query = self.query
-        ask = asking_words(query.topic, query.bed, query.tube, query.window, self.context.unit.zone)
+        zone = self.context.unit.zone
+        ask = asking_words(query.topic, query.bed, query.tube, query.window, zone, at=query.at)
         return page_of(head, rows, query.page, ask)
 
     def ledger(self, drain: str) -> Ledger:

@@ -92,6 +92,11 @@ def shift_span(desk: Desk, shift: Shift) -> Span:
     return Span(label=shift_label(shift, desk.now), shift=shift, begin=shift.start, end=shift.end)
 
 
+def shift_until(desk: Desk, moment: datetime) -> Shift:
+    """The shift that holds that moment; at the start of a shift, the one that ended then."""
+    return shift_at(desk.schedule, moment - timedelta(microseconds=1))
+
+
 def _ends(desk: Desk, window: SpanAsked) -> tuple[datetime, datetime]:
     match window:
         case timedelta():

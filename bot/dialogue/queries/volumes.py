@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import timedelta
 
 from bot.dialogue.queries.desk import Desk
-from bot.dialogue.queries.spans import Span, span
+from bot.dialogue.queries.spans import Span, shift_span, shift_until, span
 from bot.dialogue.queries.where import Found
 from bot.engine.amend import outstanding
 from bot.engine.ledger import Ledger
@@ -31,15 +31,20 @@ def last(desk: Desk, found: Found) -> tuple[str, ...]:
 
 
 def chart(desk: Desk, found: Found) -> tuple[str, ...]:
-    """The volumes of a shift (or a window) step by step, to copy; right after a shift's start of the last."""
-    asked = span(desk, desk.query.window or "shift")
+    """The volumes of a shift (or a window) step by step, to copy; right after a shift's start of the last.
+
+    "What do I chart at 1900" is asked of the shift that holds that moment, or ends then.
+    """
+    at = desk.query.at
+    asked = shift_span(desk, shift_until(desk, at)) if at else span(desk, desk.query.window or "shift")
     return tuple(line for ledger in found.drains for line in _chart_of(desk, found.bed, ledger, asked))
 
 
 def _asked_too(desk: Desk, ledger: Ledger, asked: Span) -> tuple[Span, ...]:
     """With the last shift while nothing of the running one is to chart: at 07:05 the night is meant."""
     before = span(desk, "last_shift")
-    if desk.query.window is not None or asked.steps(ledger, desk) or not before.steps(ledger, desk):
+    told = desk.query.window is not None or desk.query.at is not None
+    if told or asked.steps(ledger, desk) or not before.steps(ledger, desk):
         return (asked,)
     return (asked, before)
 

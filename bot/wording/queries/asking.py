@@ -27,11 +27,14 @@ def asking_words(
     tube: str | None,
     window: str | timedelta | datetime | None,
     zone: tzinfo,
+    *,
+    at: datetime | None = None,
 ) -> str:
     """The query in words: "history bed 7 left", "chart bed 12 last shift", "list beds"."""
     where = f"bed {bed}" if bed else "all beds" if topic in _OF_A_BED else ""
     which = f"tube {tube}" if tube and len(tube) == 1 else tube or ""
-    parts = (_TOPICS.get(topic, topic), where, which, _window(window, zone))
+    when = f"as of {at.astimezone(zone):%H%M}" if at is not None else _window(window, zone)
+    parts = (_TOPICS.get(topic, topic), where, which, when)
     return gsm_only(" ".join(part for part in parts if part))
 
 
