@@ -3,19 +3,20 @@
 from __future__ import annotations
 
 from bot.engine.rules import Comparison, Measure, Rule, SourceStatus
+from bot.engine.sources import (
+    ACI_TABLE,
+    BELOW_CHEST,
+    IDENTIFIERS,
+    MARSDEN,
+    OPEN_RN,
+    PRACTICE,
+    SCHN,
+    STATPEARLS,
+    TRAUMA_PRO,
+)
 from bot.engine.values import Severity
 
 _HIGH, _MODERATE, _LOW = Severity.HIGH, Severity.MODERATE, Severity.LOW
-
-PRACTICE = "Common practice, no source"
-MARSDEN = "Royal Marsden Manual, ch. 12"
-TRAUMA_PRO = "The Trauma Pro, 2017-04-03"
-ACI_TABLE = "NSW ACI, Pleural Drains in Adults, Table 2"
-BELOW_CHEST = "NSW ACI, Pleural Drains in Adults; StatPearls NBK556088"
-OPEN_RN = "Open RN, Nursing Advanced Skills 6.6"
-SCHN = "Sydney Children's Hospitals Network 2015-9017; NSW ACI"
-STATPEARLS = "StatPearls NBK556088"
-IDENTIFIERS = "Joint Commission NPSG.01.01.01 EP1"
 
 
 def _told(

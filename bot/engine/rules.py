@@ -1,6 +1,6 @@
 """One row of a unit's policy: what is measured, against what, and whose rule it is. Types only.
 
-The default rows are in `rows_volume` and `rows_system`; a unit changes them by `overrides`.
+The default rows are in `rows_rates`, `rows_volume` and `rows_system`; a unit changes them by `overrides`.
 """
 
 from __future__ import annotations

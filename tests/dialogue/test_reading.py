@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime, timedelta, timezone
+from typing import get_args
 
 import pytest
 
@@ -19,6 +20,7 @@ from bot.dialogue.said import (
     SeenIt,
     Slots,
     TakeBack,
+    Topic,
 )
 from bot.dialogue.slots import Lacking, built, filled
 from bot.engine.entries import (
@@ -35,6 +37,7 @@ from bot.engine.entries import (
 )
 from bot.reading import in_ledger_words
 from nlu import statements as read
+from nlu.queries import RANK
 from nlu.statements import Parsed, Unclear
 
 EAST = timezone(timedelta(hours=-5))
@@ -167,3 +170,8 @@ def test_a_number_before_the_right_tube_names_the_line_that_is_wrong() -> None:
     wrong = read.Corrected(bed="16", tube="left", level_ml=1000, to_tube="right")
     said = in_ledger_words(Parsed(text=text, statements=(wrong,))).said
     assert said == (Fix(bed="16", tube="left", was_ml=1000, to_tube="right"),)
+
+
+def test_what_can_be_asked_of_the_reader_can_be_asked_of_the_ward() -> None:
+    assert get_args(read.Topic) == get_args(Topic)
+    assert sorted(RANK) == sorted(get_args(read.Topic))

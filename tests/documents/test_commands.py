@@ -107,6 +107,8 @@ IN_A_WARD: dict[str, Shows] = {
     "penline deliver": Shows(r"to rn-1: .*410", instead="penline deliver --once"),
     "penline deliver --dead": Shows(r"^\S+  .*to rn-1  tried 1, last status 410\n$", code=1),
     "penline deliver --again ID": Shows(r"delivered \(204\)", instead="penline deliver --again all"),
+    'python -m nlu "bed 12 tops out at 1050" --arrived 2026-03-04T19:05 --zone America/New_York --beds 1-24'
+    " --explain": Shows("cue bed 'bed'(.|\n)*way 1: (.|\n)*\"statements\""),
     "penline replay FILE": Shows(r'^\{"id": "m1", "status": "recorded"', instead="penline replay day.jsonl"),
 }
 """In the order in which they are typed, as some read what others wrote."""
