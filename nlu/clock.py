@@ -33,9 +33,11 @@ STARTS = (
     | frozenset({*_NOW, *NOON, "a", "an", "about", "half", "quarter", "top", "point", ".", "$"})
 )
 """A time begins with one of these, or with digits."""
+MOVING = frozenset(
+    {"moved", "move", "moving", "transferred", "transfer", "shifted", "swapped", "relocated", "from"}
+)
+"""Behind these "10 to 5" is from one bed or setting to another."""
 RANGE = frozenset({"to", "till", "til"})
-MOVING = frozenset({"moved", "move", "moving", "transferred", "transfer", "shifted", "swapped", "relocated"})
-"""Behind these "10 to 5" is a bed and a bed."""
 """Between two hours these say a range: "six to seven"."""
 _LINKS = frozenset({*PAST, *TO})
 
@@ -265,7 +267,7 @@ def _minutes_past(toks: Toks, i: int) -> Iterator[Found]:
     counted = word(toks, end - 1) in MINUTE_WORDS
     end = after_hyphen(toks, end)
     link = word(toks, end)
-    moved = link == "to" and word(toks, i - 1) in MOVING and not counted  # two beds
+    moved = link == "to" and word(toks, i - 1) in MOVING and not counted  # from one to another
     if moved or (link == "of" and minutes % 5 and not counted):
         return
     if link in PAST or link in TO:

@@ -7,6 +7,7 @@ kept as `context` and given no role. Called by `read` once what is not ours is s
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from itertools import pairwise
 
 from .items import FULL_HOUR, Item
 from .neighbours import phrase_of
@@ -20,6 +21,7 @@ ASKING = frozenset({"when", "who", "which", "where", "why", "how", "what"})
 OF_BEDS = frozenset({"same", "ask"})
 HOURLY = frozenset({"hrly", "hourly", "hrlies", "hourlies"})
 FULL = frozenset({"nearly full", "almost full", "near full"})
+CHECKS = frozenset({"suction", "wall", "seal", "leakgrade"})
 STOPS = frozenset({",", "and", "&", "+", "/"})
 BESIDE_AGAIN = frozenset({"filler", "question", "ask", "bed", "mark_of_question", "repair", "no", "okay"})
 """With these alone, "again" asks to say it once more."""
@@ -40,9 +42,20 @@ def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
                 found[k] = item.as_role(CONTEXT)
             elif _is_of_fluid_over_time(found, k):
                 found[k] = item._replace(lead="amount")
-    found = [_last_lines(item, k, found, toks) for k, item in enumerate(found)]
+    found = [_last_lines(item, k, found, toks) for k, item in enumerate(_set_anew(found))]
     found = list(_told_again(_not_asking(_full(found, toks), toks), toks))
     return tuple(_as_right_value(_beds_in_a_row(found), toks))
+
+
+def _set_anew(items: list[Item]) -> list[Item]:
+    """ "suction from 20 to 10": what a check was, and what it is."""
+    found = list(items)
+    for k, (item, nxt) in enumerate(pairwise(items)):
+        checks = item.role == nxt.role == "num" and item.lead in CHECKS and nxt.link == "to"
+        if checks and not nxt.unit and item.link == "from":
+            found[k] = item.as_role(CONTEXT)
+            found[k + 1] = nxt._replace(lead=item.lead, link="", label=None)
+    return found
 
 
 def _last_lines(item: Item, k: int, items: list[Item], toks: Toks) -> Item:
@@ -114,7 +127,9 @@ def _is_rise(items: list[Item], k: int, toks: Toks) -> bool:
 def _is_start(items: list[Item], k: int, toks: Toks) -> bool:
     """ "from 840 to 1050 at 1900", "went from 840 to 1050": where it was before."""
     item, nxt = items[k], _next_amount(items, k)
-    if item.link != "from" or nxt is None or word(toks, nxt.start - 1) != "to" or nxt.start != item.end + 1:
+    if item.link != "from" or item.lead in CHECKS or nxt is None:
+        return False
+    if word(toks, nxt.start - 1) != "to" or nxt.start != item.end + 1:
         return False
     if (nxt.amount or 0) < (item.amount or 0):
         return False
@@ -148,7 +163,7 @@ def _as_right_value(items: list[Item], toks: Toks) -> Iterator[Item]:
     """What follows "from 840 to" or "up by 60 to" is the level, and neither a bed nor a second value."""
     after = False
     for item in items:
-        led = after and item.role == "num" and word(toks, item.start - 1) == "to"
+        led = after and item.role == "num" and word(toks, item.start - 1) == "to" and item.lead not in CHECKS
         yield item._replace(lead="levelat", link="", label=None) if led else item
         after = item.role == CONTEXT or (after and item.role == "cue")
 

@@ -227,6 +227,8 @@ class Lattice:
             told = any(item.value == "kind" for item in way.items)  # "correct the mark to ten oh five"
             if may_be_heard and text == "to" and way.lead in LEVEL_LEADS and not told:
                 yield from self._misheard(cue.start, way)  # "mark to fifty five"
+        elif way.lead in {"seal", "leakgrade"} and text in {"for", "on"} and self.places.labels(cue.end):
+            yield cue.end, way._replace(lead="")
         elif way.lead == "level" and text in {"for", "in", "on"}:
             yield cue.end, way._replace(lead="")
             if may_be_heard:

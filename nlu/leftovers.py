@@ -13,6 +13,7 @@ from itertools import pairwise
 from .clock import clocks
 from .items import Item
 from .numbers import Toks, glued, is_digits, numbers, word
+from .patterns.asides import RELATIVES, STAFF
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
 from .patterns.numerals import ONES
 from .unexplained import asking_aloud, unexplained
@@ -28,6 +29,7 @@ COMPARED = frozenset({">", "<"})
 HOURLY = frozenset({"hourly", "hourlies", "volumes", "rate", "trend"})
 OF_A_TIME = frozenset({"o'clock", "oclock", "o"})
 """Before these a number is no level."""
+PEOPLE = RELATIVES | STAFF
 SEPARATE = frozenset({"at", "add", "and"})
 FOURS = frozenset({"4", "four"})
 LETTERS = frozenset("abcdefgh")
@@ -115,10 +117,15 @@ def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _over(items: tuple[Item, ...]) -> Iterator[str]:
     """ "45 ml last hour", "300 this shift": what came over a length of time is an amount, if it is ours."""
     last: Item | None = None
+    beside = False
     for item in items:
         if item.role != "cue":
             last = item
+            if beside and item.role == "level" and item.lead in {"", "at"} and not item.unit:
+                yield "what is beside an amount of another device may be an amount too"
             continue
+        of_another = last is not None and last.role in {"foreign", "claimed"}
+        beside |= of_another and item.value == "span"
         bare = last is not None and last.role == "level" and last.lead in {"", "at"}
         if bare and item.value in {"span", "window", "since"}:
             yield "an amount over a length of time"
@@ -144,7 +151,7 @@ def _unsure_times(items: tuple[Item, ...]) -> Iterator[str]:
             continue
         before, after = items[max(0, k - 1) : k], items[k + 1 : k + 2]
         bare = not item.sure_time and item.lead in {"", "at"}
-        if bare and any(_is_word(i) and i.start == item.end for i in after):
+        if bare and any(_is_word(i) and i.start == item.end and not _is_at_people(item, i) for i in after):
             yield "a word behind a bare time may be its unit"
         ahead = any(i.role == "level" for i in items[k + 1 :]) and not any(
             i.role == "level" for i in items[:k]
@@ -152,6 +159,11 @@ def _unsure_times(items: tuple[Item, ...]) -> Iterator[str]:
         told = any(i.role == "cue" and i.value in {"kind", "what"} for i in _clause_before(items, k))
         if ahead and not told and any(_is_word(i) and i.name not in BELONGS for i in before):
             yield "the time may be of what was not understood"
+
+
+def _is_at_people(time: Item, after: Item) -> bool:
+    """ "at 1815, family here": no unit of it."""
+    return time.lead == "at" and after.name in PEOPLE
 
 
 def _clause_before(items: tuple[Item, ...], k: int) -> Iterator[Item]:

@@ -9,11 +9,13 @@ from collections.abc import Mapping
 from .bridging import bridged, sent
 from .followers import DEEP
 from .labels import without, written
+from .neighbours import number_follows
 from .numbers import Toks, word
 from .pipeline import Cue, Read, pipeline
 
 ENDING = frozenset({"exchanged", "removed", "placed"})
 """With these told, the last line is the final level of a canister."""
+FULL = frozenset({"was full", "it was full"})
 SEALS = frozenset({"ws", "waterseal", "water seal", "water-seal"})
 LAST_LINES = frozenset({"last line", "last level"})
 
@@ -34,10 +36,20 @@ def recast(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
             cue._replace(label="ask", value="last") if words in LAST_LINES and _is_of_bed(cue, toks) else cue
             for cue, words in zip(cues, said, strict=True)
         )
+    if FULL & set(said):
+        cues = tuple(
+            cue._replace(label="word", value="full") if words in FULL and _is_remark(cue, toks) else cue
+            for cue, words in zip(cues, said, strict=True)
+        )
     return tuple(
         cue._replace(label="waterseal") if words in SEALS and _is_state(cue, toks) else cue
         for cue, words in zip(cues, said, strict=True)
     )
+
+
+def _is_remark(cue: Cue, toks: Toks) -> bool:
+    """ "changed it as it was full": no number stands behind it."""
+    return not number_follows(toks, cue.end)
 
 
 def _is_state(cue: Cue, toks: Toks) -> bool:

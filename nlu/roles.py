@@ -24,6 +24,8 @@ LEVEL_NAMES = {"old": "old", "new": "new", "opens": "opens", "last": "last"}
 ALTERNATIVE = frozenset({"or", "vs", "versus", "-", "/", "to", "\u00b1"})
 EVENTS = frozenset({"placed", "exchanged", "removed", "moved", "away", "back", "left"})
 UNDOES = {"unclamped": "clamped", "suction_on": "suction_off", "back": "away"}
+LEVELLESS = frozenset({"away", "back", "left"})
+"""Right behind these, a clock time that lies ahead is a time all the same, and asked."""
 TIMED = frozenset({"away", "left", "clamped", "unclamped", "suction_on", "suction_off"})
 OFTEN_TIMED = frozenset(
     {"clamped", "unclamped", "back", "moved", "tipped", "disconnected", "dislodged", "damaged", "kinked"}
@@ -292,9 +294,11 @@ def _bare(item: Item, trail: Trail) -> Iterator[Item]:
 def _says_when(item: Item, trail: Trail, before: Item | None) -> bool:
     """ "expired 1510", "clamped 1400": right behind an event that has no level, a clock time says when."""
     event = before is not None and before.role == "cue" and before.value in {"kind", "what"}
-    if not event or before is None or not item.clocklike or not item.possible(trail.arrived):
+    if not event or before is None or not item.clocklike:
         return False
     four = len(item.digits) == FULL_HOUR
+    if not item.possible(trail.arrived):
+        return four and before.name in LEVELLESS
     return (four and (before.name in TIMED or _undoes_timed(before, trail))) or (
         before.name in OFTEN_TIMED and item.within(RECENT, trail.arrived)
     )

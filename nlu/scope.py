@@ -65,6 +65,8 @@ EVENT_CUES = frozenset({"kind", "what", "same"})
 CHECK_CUES = frozenset({"leak", "tidal", "waterseal", "fluid", "indicator"})
 WISHED = frozenset({"exchanged", "removed"})
 BASE = frozenset({"change", "swap", "exchange", "replace", "switch", "pull", "remove"})
+ORDERING = frozenset({"put", "turn", "switch", "hook", "take", "place", "clamp", "unclamp", "send", "move"})
+NEARLY = frozenset({"nearly", "almost"})
 PLEASE = frozenset({"please", "pls", "plz", "someone", "somebody"})
 CLAIMED = "claimed"
 ABSENT = "absent"
@@ -76,7 +78,8 @@ REPAIR = "repair"
 def scoped(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces with claimed numbers, denied stretches and repairs marked as such."""
     items = turned(items, toks)
-    if not any(i.value in STARTS for i in items if i.role == "cue"):
+    items = tuple(i.as_role(DENIED) if _is_nearly(i, toks) else i for i in items)
+    if toks.words.isdisjoint(PLEASE) and not any(i.value in STARTS for i in items if i.role == "cue"):
         return items
     asks = _asks(items, toks)
     found = _claimed(_without_remarks(list(items), toks))
@@ -117,10 +120,18 @@ def _claimed(items: list[Item]) -> list[Item]:
                 items[j], own = items[j].as_role(CLAIMED), True  # "pain 4/10"
             if items[j].role in SAYS and not _is_clock_after(items[j], own):
                 items[j], own = items[j].as_role(CLAIMED), True
-        if not own and k and items[k - 1].role in SAYS and items[k - 1].lead in CLAIMABLE:
+        before = items[k - 1] if k else None
+        takes = before is not None and before.role in SAYS and before.lead in CLAIMABLE
+        if takes and not own and not _is_only_bed(items, k - 1):
             items[k - 1] = items[k - 1].as_role(CLAIMED)
         items[k] = cue.as_role("foreign")
     return items
+
+
+def _is_only_bed(items: list[Item], k: int) -> bool:
+    """ "19 cxr done, back": a label at the start, where no other bed is said."""
+    first = not any(i.role != "cue" for i in items[:k]) and not any(i.role == "bed" for i in items)
+    return first and items[k].label is not None and not items[k].unit
 
 
 def _is_ours(item: Item, own: bool) -> bool:
@@ -173,11 +184,19 @@ def _limit(items: list[Item], k: int, said: str) -> None:
         items[limited] = items[limited].as_role("bad")
 
 
+def _is_nearly(item: Item, toks: Toks) -> bool:
+    """ "nearly tipped": it did not happen."""
+    happens = item.role == "cue" and item.value in {"kind", "what"}
+    return happens and word(toks, item.start - 1) in NEARLY
+
+
 def _is_wish(cue: Item, toks: Toks) -> bool:
-    """ "change canister please": asked of somebody, not done."""
-    words = {t.text for t in toks}
-    return (
-        cue.value == "kind" and cue.name in WISHED and word(toks, cue.start) in BASE and bool(words & PLEASE)
+    """ "change canister please", "please put 5 back on suction": asked of somebody, not done."""
+    if cue.value not in {"kind", "what"} or toks.words.isdisjoint(PLEASE):
+        return False
+    wished = cue.value == "kind" and cue.name in WISHED and word(toks, cue.start) in BASE
+    return wished or any(
+        word(toks, k) in PLEASE and word(toks, k + 1) in ORDERING for k in range(cue.start + 1)
     )
 
 

@@ -36,6 +36,7 @@ UNSURE = frozenset(
     {"no", "not", "without", "denies", "query", "?", "o", "ruled", "exclude", "excluded", "never"}
 )
 NEWCOMERS = frozenset({"pt", "patient", "admission", "pts"})
+TUBINGS = frozenset({"tube", "tubes", "tubing", "pigtail", "catheter", "hose", "ct", "icd", "line"})
 SUCTION = frozenset({"suction", "sxn", "suct", "wall", "lws", "vacuum", "vac"})
 CHECKS = frozenset(
     {"leak", "tidal", "fluid", "indicator", "seal", "suction", "wall", "leakgrade", "waterseal"}
@@ -130,6 +131,8 @@ def _reasons(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     for item in items:
         if item.role == "cue" and item.value == "reason":
             before = {word(toks, item.start - 1), word(toks, item.start - 2)}
+            if any(i.role == "foreign" for i in items):
+                yield "a reason that another finding may show"
             if before & UNSURE or word(toks, item.end) == "?":
                 yield "a reason that is denied or doubted"
 
@@ -168,6 +171,8 @@ def _of_another(event: Item, clause: list[Item], scope: list[Item], toks: Toks) 
         yield f"{said!r} of what?"
     if said in FALLS and _doer(event, toks) in PERSONS:
         yield f"{said!r} is said of a person"
+    if event.name == "tipped" and _doer(event, toks) in TUBINGS:
+        yield f"{said!r} is said of a tube, which does not tip"
     if event.name in OF_PATIENT and _another_person(event, clause, toks):
         yield f"{said!r} is said of another person"
 

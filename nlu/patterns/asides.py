@@ -22,6 +22,7 @@ _PATIENT = """
 man lady gentleman woman guy boy girl baby infant gent chap bloke himself herself him them us own pts
 """
 _HOW = """
+coughed sneezed coughing stood sat walked ambulated righted but cos cuz coz because bc
 today tonight ok okay fine well successfully uneventfully easily peacefully accidentally unexpectedly
 sadly finally already quickly briefly safely too also again suddenly overnight earlier sorted fixed
 straightened repositioned resolved informed notified aware called paged paging documented tolerated

@@ -29,7 +29,8 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "gravity only", "gravity seal", "on h2o seal", "to h2o seal",
     ),
     "suction": (
-        "suction (increased|decreased|changed|up|down|reduced|raised|lowered) to",
+        "suction (increased|decreased|changed|up|down|reduced|raised|lowered|turned down|turned up) (to|"
+        "from)",
         "suction (turned|put) (up|down) to",
         "suction", "sxn", "suct", "suction at", "suction set at", "suction dial", "dial", "suction is",
         "suction set to", "suction to", "suction dial at", "sx", "on suction", "suction level",
@@ -61,6 +62,10 @@ CHECKS: dict[str, tuple[str, ...]] = {
         (
             "(al|air leak|leak|airleak|bubbling|bubbles|bub) (is|was|:|-|=|) (neg|negative|nil|none|no|"
             "absent|gone|stopped|ceased)"
+        ),
+        (
+            "(air leak|leak|bubbling|bubbles) (has|have|had|) (now|) (gone|stopped|ceased|resolved|"
+            "settled|sealed)"
         ),
         "(no|nil|neg|negative) (al|bub|airleaks)",
         "no leak", "no air leak", "no al", "leak none", "air leak none", "without leak", "without air leak",

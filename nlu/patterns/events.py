@@ -52,6 +52,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         ),
         "(changed|switched|swapped) to a (new|fresh) one",
         f"(changed|switched|swapped) to a (new|fresh) {CAN}",
+        f"(changed|swapped|switched) {THE} {CAN} (over|out)",
         "canister exchange", "swapped it out",
         "changed it out", "so changed it", "changed it at", "swapped it", "exchanged", "exchange",
         "exchange done", "swapped out", "changed out", "swapped", "new canister on",
@@ -245,7 +246,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "(final level of the old one|old one finished at|old one ended at|old one closed at|old one final)",
     ),
     "old": (
-        "full at", "was full at",
+        "full at", "was full at", "was full", "it was full",
         "(prev|previous) (was|one|one was|at|)",
         "old one", "old canister", "old", "final", "final level", "old one at", "old box", "last level",
         "closed at", "old was", "old one was", "final mark", "final reading", "final output", "old level",

@@ -8,6 +8,7 @@ from .nouns import BOX, THE, TUBE
 
 INCIDENTS: dict[str, tuple[str, ...]] = {
     "what:tipped": (
+        "(lying|laying|found|ended up|over) on the floor",
         "(was|is|lying|laying|found|landed|ended up|knocked|) (flat|) on (its|it's|the) side",
         f"(kicked|knocked|tipped|pushed|turned|tripped) {THE} {BOX} (over|down|sideways|on its side)",
         "tipped", "tipped over", "knocked over", "kicked over", "fell over", "toppled",
@@ -16,7 +17,7 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "turned over", "tip over", "was tipped over", "was knocked over", "was kicked over", "got tipped",
         "fallen over", "lying on its side", "laying on its side", "upside down", "knocked it over",
         "kicked it over", "tipped sideways", "flipped over", "tripped over", "fell to the floor", "dropped",
-        "on the floor", "fell", "spilt",
+        "fell", "spilt",
     ),
     "what:damaged": (
         "cracked", "broken", "damaged", "smashed", "crack in", "leaking fluid", "broke", "crack",

@@ -51,7 +51,8 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "(drained|dumped) (immediately|initially|straight away|right away|at once|instantly|on insertion|"
         "with insertion|on placement|at insertion|at placement)",
         "(out|) since (the|) last (mark|line|check|reading)", "since last",
-        "out", "more", "ml more", "of output", "of drainage", "of drainage out", "in output",
+        "(gushed|poured|rushed|flowed|spurted) out", "out", "more", "ml more", "of output", "of drainage",
+        "of drainage out", "in output",
     ),
     "output": (
         "output", "outputs", "drainage", "draining", "drain output", "chest tube output", "ct output",

@@ -8,6 +8,9 @@ from .nouns import BE, THE, TUBE
 
 OTHER: dict[str, tuple[str, ...]] = {
     "word": (
+        "(tipped|tilted) (back|) (up|upright) again",
+        "(changed|change|changing) (position|positions|sheets|the sheets|gown|linen|linens|bedding|pads|"
+        "shifts)",
         "(pulled|drawn|slid|slipped|withdrawn|backed) back", "backed out",
         f"{TUBE} {BE} (just|) (pulled|drawn|slid|slipped|withdrawn|backed) back",
         f"(pulled|drawn|slid|withdrawn|backed) {THE} {TUBE} back",
@@ -115,6 +118,8 @@ OTHER: dict[str, tuple[str, ...]] = {
     "or": ("or", "either", "versus", "vs"),
     "negative": ("minus", "negative"),
     "filler": (
+        "(turned|rolled|turning|repositioned|lying|laying|leaning) (him|her|pt|) (to|onto|on) (the|his|her|) "
+        "(left|right) (side|lateral|)",
         "(happy|merry) (new year|new years|new year's|christmas|xmas|holidays|thanksgiving|easter|hanukkah|"
         "diwali|eid|friday|birthday) (all|everyone|everybody|yall|y'all|team|guys|folks|too|to you|)",
         "lol", "lmao", "haha", "hahaha", "hehe", "omg", "ugh", "phew", "whew", "argh", "jeez", "geez",

@@ -72,3 +72,42 @@ def test_suction_without_its_value_is_no_query_and_a_bed_is_no_depth(text: str, 
 def test_dictated_beds_in_a_row_on_suction_ask_nothing_of_the_ledger() -> None:
     assert "asked" not in reading("3, 5, 9 all on suction")
     assert "checked" not in reading("2 20 suction 9 waterseal")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("please put 5 back on suction", "ask kind"),
+        ("15 nearly tipped the drain", "ask kind"),
+        ("12 almost pulled his tube out", "ask kind"),
+        ("22 is in theatre, back about 2100", "away bed=22; ask at"),
+        ("bed 8 sent to or 2000", "ask at"),
+        ("12 tube fell on the floor when he got up", "ask kind"),
+        ("12 turned to left side, 120 dumped", "drained bed=12 volume_ml=120"),
+        ("urine 40 this hr bed 16, chest drain 30", "ask level_ml"),
+        ("14 cxr shows ptx", "ask kind"),
+        ("5 is tipped upright again", "ask kind"),
+    ],
+)
+def test_what_was_asked_for_or_nearly_happened_or_is_of_another_is_not_told(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("11 bubbling has gone but still swings", "checked bed=11 air_leak=none tidaling=True"),
+        ("bed 6 suction down from 20 to 10", "checked bed=6 suction_cmh2o=10"),
+        ("seal low on 15 topped up to 2", "checked bed=15 seal_cm=2"),
+        ("17 passed away at 1815 family here", "left bed=17 at=18:15"),
+        ("12 swapped the unit over cos it was full - 2000", "exchanged bed=12 final_ml=2000"),
+        ("12 changed position and 80 came out", "drained bed=12 volume_ml=80"),
+        ("15 kinked, fixed, 90 gushed out", "drained bed=15 volume_ml=90; incident bed=15 what=kinked"),
+        (
+            "12 coughed and 60 came out bright red",
+            "drained bed=12 volume_ml=60; checked bed=12 fluid=bright_red",
+        ),
+    ],
+)
+def test_what_happened_is_read_with_the_reason_why(text: str, read: str) -> None:
+    assert reading(text) == read
