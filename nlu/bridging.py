@@ -27,6 +27,8 @@ def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, 
     beds = [(start, end, BRIDGED) for start, end in _beds(toks, written)]
     tubes = [(start, end, NAMED) for start, end in [*_tubes(cues), *_letters(toks)]]
     for start, end, kinds in [*beds[:MOST], *tubes[:MOST]]:
+        if not _joins(toks, start, end):
+            continue
         for cue in pipeline().cues([*toks[:start], *toks[end:]]):
             cue = _placed_drain(cue, [*toks[:start], *toks[end:]]) if kinds is NAMED else cue
             event = (cue.label == "what" and kinds is BRIDGED) or (cue.label == "kind" and cue.value in kinds)
@@ -61,6 +63,11 @@ def _person(toks: Toks, i: int, written: Mapping[int, tuple[int, str]]) -> int:
     if k in written:
         return written[k][0]
     return k + 1 if k < len(toks) and toks[k].is_digits else i
+
+
+def _joins(toks: Toks, start: int, end: int) -> bool:
+    """Whether any event has the words around the stretch side by side: else none reaches over it."""
+    return (word(toks, start - 1), word(toks, end)) in pipeline().joints
 
 
 def _placed_drain(cue: Cue, toks: Sequence[Token]) -> Cue:

@@ -63,7 +63,7 @@ class Builder:
         beds = [draft.bed, *draft.more_beds] if draft.more_beds else [draft.bed]
         for bed in beds:
             for statement, item_slots in made:
-                yield self._settled(replace_bed(statement, bed), item_slots, draft)
+                yield self._settled(statement, bed, item_slots, draft)
         if draft.denied:
             yield self._denied(draft)
 
@@ -162,7 +162,9 @@ class Builder:
 
     # Where and when, and what is not sure
 
-    def _settled(self, statement: Statement, items: dict[str, Item], draft: Draft) -> Statement | Unclear:
+    def _settled(
+        self, statement: Statement, bed: Item | None, items: dict[str, Item], draft: Draft
+    ) -> Statement | Unclear:
         spans = {slot: self.span(item) for slot, item in items.items()}
         joined = isinstance(statement, Placed) and statement.tubes
         tube = None if joined or "tube" in draft.clashes else draft.tube
@@ -170,7 +172,8 @@ class Builder:
             spans["tube"] = self.span(*draft.tubes)
         if draft.bed is not None:
             spans["bed"] = self.span(draft.bed)
-        statement = replace(statement, tube=tube, spans=spans)
+        label = bed.label if bed is not None else None
+        statement = replace(statement, bed=label, tube=tube, spans=spans)
         asked = self._asked(statement, draft)
         if draft.time is None or (asked is not None and asked.slot == "at") or self._is_loose_day(draft):
             return asked or statement
@@ -297,11 +300,6 @@ class Builder:
     def _denied(self, draft: Draft) -> Unclear:
         bed = draft.bed.label if draft.bed is not None else None
         return Unclear(slot="kind", text=self.text, statement=Statement(bed=bed))
-
-
-def replace_bed(statement: Statement, bed: Item | None) -> Statement:
-    """The statement with its bed."""
-    return replace(statement, bed=bed.label if bed is not None else None)
 
 
 def joined_tubes(draft: Draft) -> tuple[str, ...]:

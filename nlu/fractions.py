@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from .items import Item
-from .numbers import LITRES, Toks, glued, is_digits, numbers, word
+from .numbers import LITRES, Toks, Value, glued, is_digits, numbers, word
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS, PAST, TO
 from .patterns.leads import MOST_LITRES
 from .patterns.numerals import FRACTIONS, NUMERALS, ONES
@@ -80,7 +80,7 @@ def _litres(toks: Toks, i: int) -> Iterator[tuple[int, Fraction | None]]:
         yield from _and_part(toks, i + 1, Fraction(1))
 
 
-def _and_part(toks: Toks, i: int, whole: Fraction) -> Iterator[tuple[int, Fraction | None]]:
+def _and_part(toks: Toks, i: int, whole: Value) -> Iterator[tuple[int, Fraction | None]]:
     """ "a litre | and a quarter", "2 litres | and a bit"."""
     if word(toks, i) not in {"and", "&", "plus"}:
         return
@@ -91,9 +91,9 @@ def _and_part(toks: Toks, i: int, whole: Fraction) -> Iterator[tuple[int, Fracti
         yield loose + 1, None
 
 
-def _whole(toks: Toks, i: int) -> list[tuple[int, Fraction]]:
+def _whole(toks: Toks, i: int) -> list[tuple[int, Value]]:
     if word(toks, i) in ARTICLES:
-        return [(i + 1, Fraction(1))]
+        return [(i + 1, 1)]
     return [(n.end, n.value) for n in numbers(toks, i) if n.style == "plain" and n.value.denominator == 1]
 
 

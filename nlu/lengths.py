@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
-from .numbers import Toks, numbers, word
+from .numbers import Toks, Value, numbers, word
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
 from .tokens import remembered
 
@@ -59,9 +57,9 @@ def _quarters(toks: Toks, i: int) -> tuple[int, int] | None:
 
 def _counted(toks: Toks, i: int) -> tuple[int, int, bool] | None:
     """ "20 min" or "an hour": end, minutes, whether it was hours."""
-    options = [(n.end, n.value) for n in numbers(toks, i)]
+    options: list[tuple[int, Value]] = [(n.end, n.value) for n in numbers(toks, i)]
     if word(toks, i) in {"a", "an", "the"}:
-        options.append((i + 1, Fraction(1)))
+        options.append((i + 1, 1))
     for end, count in sorted(options, key=lambda o: o[0], reverse=True):
         if (
             word(toks, end) == "and"

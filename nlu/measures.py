@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from fractions import Fraction
 
 from .clock import clocks
 from .clockface import Clock
@@ -11,7 +10,7 @@ from .days import by_first_word
 from .fractions import is_with_part, litres
 from .items import NO_CLOCKS, Clocks, Item
 from .lengths import length
-from .numbers import Number, Toks, glued, numbers, starts_number, word
+from .numbers import Number, Toks, Value, glued, numbers, starts_number, word
 from .patterns.clockwords import AGO, HOUR_WORDS
 from .patterns.cues import CHECKS, LEVELS
 
@@ -170,7 +169,7 @@ def _per_hour(toks: Toks, i: int) -> bool:
 
 
 def _millilitres(toks: Toks, i: int, number: Number, unit: str) -> int | None:
-    value: Fraction = number.value * 1000 if unit == "litre" else number.value
+    value: Value = number.value * 1000 if unit == "litre" else number.value
     if value.denominator != 1:
         return None
     led = number.style == "led" and toks[i].is_digits and len(word(toks, i)) > 2

@@ -139,6 +139,8 @@ def _latest(clock: Clock, hours: list[int], arrived: datetime, reach: timedelta)
                     return Moment()
                 continue
             past += [_Past(now - m.astimezone(UTC), m) for m in at]
+        if past and len(hours) == 1:
+            break  # the same hour of an earlier day is out of reach, and no nearer
         if len(past) >= OFFERED and past[-1].ago > reach and past[-2].ago >= -SKEW:
             break  # what is of an earlier day is out of reach, and no nearer than these
     past = [each for each in past if each.ago >= -SKEW]

@@ -42,6 +42,10 @@ CLOSING = frozenset({"ml", "mls", "mil", "mils", "cc", "ccs", "milliliters", "mi
 """After these a number is whole."""
 
 
+Value = int | Fraction
+"""Whole numbers are `int`, which are quicker to make and to compare; the rest is exact too."""
+
+
 class Number(NamedTuple):
     """A value that tokens up to `end` can have; `style` says how it was said.
 
@@ -50,7 +54,7 @@ class Number(NamedTuple):
     """
 
     end: int
-    value: Fraction
+    value: Value
     style: str = "plain"
 
 
@@ -116,10 +120,10 @@ def heard_as_number(toks: Toks, i: int) -> list[Number]:
     value = HOMOPHONES.get(word(toks, i))
     if value is None:
         return []
-    found = [Number(i + 1, Fraction(value), "heard")]
-    found += [Number(end, Fraction(value * 100 + low), "heard") for end, low in _low_pair(toks, i + 1)]
+    found = [Number(i + 1, value, "heard")]
+    found += [Number(end, value * 100 + low, "heard") for end, low in _low_pair(toks, i + 1)]
     if word(toks, i + 1) == "hundred":
-        found += [Number(e, Fraction(value * 100) + v, "heard") for e, v in _and_below(toks, i + 2, 100)]
+        found += [Number(e, value * 100 + v, "heard") for e, v in _and_below(toks, i + 2, 100)]
     return found
 
 
@@ -144,15 +148,15 @@ def _from_digits(toks: Toks, i: int) -> Iterator[Number]:
         yield from _decimal_digits(toks, i, word(toks, i + 2))
         return
     yield from _after_point(toks, i + 1, int(text))
-    yield Number(i + 1, Fraction(int(text)), "led" if len(text) > 1 and text[0] == "0" else "plain")
+    yield Number(i + 1, int(text), "led" if len(text) > 1 and text[0] == "0" else "plain")
     tail = _glued_tail(toks, i, ",")
     if len(tail) == 3 and len(text) == 1 and text != "0" and not _glued_tail(toks, i + 2, ","):
-        yield Number(i + 3, Fraction(int(text + tail)))
+        yield Number(i + 3, int(text + tail))
     tail = _glued_tail(toks, i, ":")
     if len(tail) == 2 and len(text) <= 2 and text[0] != "0":
-        yield Number(i + 3, Fraction(int(text + tail)), "clock")
+        yield Number(i + 3, int(text + tail), "clock")
     yield from _digits_joined(toks, i, text)
-    yield from _scaled(toks, i + 1, Fraction(int(text)))
+    yield from _scaled(toks, i + 1, int(text))
 
 
 def _glued_tail(toks: Toks, i: int, sign: str) -> str:
@@ -177,7 +181,7 @@ def _money(toks: Toks, i: int) -> Iterator[Number]:
     """ "$10.50" is how a recogniser writes "ten fifty"."""
     head, tail = word(toks, i), _glued_tail(toks, i, ".")
     if len(tail) == 2 and len(head) <= 2:
-        yield Number(i + 3, Fraction(int(head + tail)), "money")
+        yield Number(i + 3, int(head + tail), "money")
     elif not tail:
         yield from (n._replace(style="money") for n in _from_digits(toks, i))
 
@@ -189,11 +193,9 @@ def _digits_joined(toks: Toks, i: int, text: str) -> Iterator[Number]:
         if is_digits(toks, i + 1) and (
             (len(text) <= 2 and len(nxt) == 2) or (len(text) == 1 and len(nxt) == 3)
         ):
-            yield Number(i + 2, Fraction(int(text + nxt)), "joined")
+            yield Number(i + 2, int(text + nxt), "joined")
         elif len(text) <= 2:
-            yield from (
-                Number(end, Fraction(int(text) * 100 + low), "joined") for end, low in _low_pair(toks, i + 1)
-            )
+            yield from (Number(end, int(text) * 100 + low, "joined") for end, low in _low_pair(toks, i + 1))
     if len(text) == 1 and len(nxt) == 1:
         yield from _single_digits(toks, i)
     if len(text) in {3, 4} and text.endswith("00") and nxt == "and" and len(word(toks, i + 2)) <= 2:
@@ -206,7 +208,7 @@ def _single_digits(toks: Toks, i: int) -> Iterator[Number]:
         run += word(toks, end)
         end += 1
         if len(run) > 2:
-            yield Number(end, Fraction(int(run)), "led" if run[0] == "0" else "joined")
+            yield Number(end, int(run), "led" if run[0] == "0" else "joined")
 
 
 # Words
@@ -215,17 +217,17 @@ def _single_digits(toks: Toks, i: int) -> Iterator[Number]:
 def _from_words(toks: Toks, i: int) -> Iterator[Number]:
     text = word(toks, i)
     if text in {"a", "an", "hundred", "thousand"}:
-        yield from _scaled(toks, i + (text in {"a", "an"}), Fraction(1))
+        yield from _scaled(toks, i + (text in {"a", "an"}), 1)
         return
     if text == "point":
         yield from _after_point(toks, i, 0)
         return
     for end, value in small(toks, i):
-        yield Number(end, Fraction(value))
-        yield from _scaled(toks, end, Fraction(value))
+        yield Number(end, value)
+        yield from _scaled(toks, end, value)
         yield from _after_point(toks, end, value)
         if 0 < value < TOP_PAIR:
-            yield from (Number(e, Fraction(value * 100 + low)) for e, low in _low_pair(toks, end))
+            yield from (Number(e, value * 100 + low) for e, low in _low_pair(toks, end))
     yield from _spelt_digits(toks, i)
 
 
@@ -260,7 +262,7 @@ def _low_pair(toks: Toks, i: int) -> list[tuple[int, int]]:
     return [(end, value) for end, value in small(toks, i) if value >= 10]
 
 
-def _scaled(toks: Toks, i: int, value: Fraction) -> Iterator[Number]:
+def _scaled(toks: Toks, i: int, value: Value) -> Iterator[Number]:
     """What "hundred" or "thousand" at a place makes of the number before it, with what follows."""
     at = after_hyphen(toks, i)
     if word(toks, at) == "hundred" and 0 < value < 100:
@@ -269,37 +271,37 @@ def _scaled(toks: Toks, i: int, value: Fraction) -> Iterator[Number]:
         yield from _sums(_and_below(toks, at + 1, 1000), value * 1000)
 
 
-def _sums(parts: list[tuple[int, Fraction]], base: Fraction) -> Iterator[Number]:
+def _sums(parts: list[tuple[int, int]], base: Value) -> Iterator[Number]:
     for end, low in parts:
         whole = base + low
         yield Number(end, whole, "plain" if whole.denominator == 1 else "decimal")
 
 
-def _and_below(toks: Toks, i: int, top: int) -> list[tuple[int, Fraction]]:
+def _and_below(toks: Toks, i: int, top: int) -> list[tuple[int, int]]:
     """Nothing more, or the rest of a number below `top`, with or without "and"."""
     rest = after_hyphen(toks, i)
     rest = after_hyphen(toks, rest + 1) if word(toks, rest) == "and" else rest
-    found = [(i, Fraction(0)), *_below_hundred(toks, rest)]
+    found = [(i, 0), *_below_hundred(toks, rest)]
     if top == 1000:
         found += _hundreds(toks, rest + (word(toks, rest) == ","))
         found += _three_digits(toks, rest)
     return found
 
 
-def _three_digits(toks: Toks, i: int) -> list[tuple[int, Fraction]]:
+def _three_digits(toks: Toks, i: int) -> list[tuple[int, int]]:
     """ "1 thousand 287 ml": one number where what follows shows that it is no time."""
     said = word(toks, i)
     whole = is_digits(toks, i) and len(said) == 3 and said[0] != "0" and word(toks, i + 1) in CLOSING
-    return [(i + 1, Fraction(int(said)))] if whole else []
+    return [(i + 1, int(said))] if whole else []
 
 
-def _below_hundred(toks: Toks, i: int) -> list[tuple[int, Fraction]]:
+def _below_hundred(toks: Toks, i: int) -> list[tuple[int, int]]:
     if is_digits(toks, i):
-        return [(i + 1, Fraction(int(word(toks, i))))] if len(word(toks, i)) <= 2 else []
-    return [(end, Fraction(value)) for end, value in small(toks, i) if value]
+        return [(i + 1, int(word(toks, i)))] if len(word(toks, i)) <= 2 else []
+    return [(end, value) for end, value in small(toks, i) if value]
 
 
-def _hundreds(toks: Toks, i: int) -> list[tuple[int, Fraction]]:
+def _hundreds(toks: Toks, i: int) -> list[tuple[int, int]]:
     start = i + 1 if word(toks, i) in {"a", "an"} else i
     count = ONES.get(word(toks, start), 0) or (1 if start > i else 0)
     at = start + 1 if word(toks, start) in ONES else start
@@ -337,4 +339,4 @@ def _spelt_digits(toks: Toks, i: int) -> Iterator[Number]:
         run += digit
         end = after_hyphen(toks, end + 1)
         if len(run) > 1:
-            yield Number(end, Fraction(int(run)), "led" if run[0] == "0" else "spelt")
+            yield Number(end, int(run), "led" if run[0] == "0" else "spelt")

@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from functools import cache, lru_cache
-from itertools import chain, product
+from itertools import chain, pairwise, product
 from typing import NamedTuple, TypeAlias, cast
 
 import spacy
@@ -80,6 +80,10 @@ class Pipeline:
         self.tokenizer = cast("WardTokenizer", self.nlp.tokenizer)
         self.matcher = PhraseMatcher(self.nlp.vocab, attr="ORTH")
         self.speller = spelling.Speller(vocabulary)
+        self.joints = frozenset(
+            pair for label in told_around(said) for pattern in said[label] for pair in side_by_side(pattern)
+        )
+        """Each two words that stand side by side in some phrase of an event."""
         self._add(said, choices)
 
     def _add(self, said: Mapping[str, Iterable[tuple[_Choice, ...]]], choices: Iterable[_Choice]) -> None:
@@ -164,6 +168,21 @@ def _choice(stretch: str) -> _Choice:
     options = [part.split("|") if k % 2 else [part] for k, part in enumerate(parts)]
     forms = ("".join(chosen) for chosen in product(*options))
     return tuple(tuple(token.text for token in tokens(form)) for form in forms)
+
+
+def told_around(labels: Iterable[str]) -> Iterator[str]:
+    """The labels of what may be told around a bed or the name of a tube: "changed bed 12 chamber"."""
+    return (label for label in labels if label.partition(":")[0] in {"what", "kind"})
+
+
+def side_by_side(pattern: Iterable[_Choice]) -> Iterator[tuple[str, str]]:
+    """Each two words that stand side by side in some form of a pattern."""
+    before: set[str] = set()
+    for stretch in pattern:
+        said = [form for form in stretch if form]
+        yield from product(before, {form[0] for form in said})
+        yield from (pair for form in said for pair in pairwise(form))
+        before = {form[-1] for form in said} | (before if len(said) < len(stretch) else set())
 
 
 def phrases() -> Iterator[tuple[str, tuple[str, ...]]]:

@@ -60,7 +60,8 @@ def settled(readings: Iterable[Reading], text: str, *, strict: bool = False) -> 
     if not found:
         return (Unclear(slot="kind", text=text),)
     best = min(r.rank for r in found)
-    top = list(dict.fromkeys(r.made() for r in found if r.rank == best))
+    made = [r.made() for r in found if r.rank == best]
+    top = list(dict.fromkeys(made)) if len(made) > 1 else made
     asks = any(isinstance(s, Unclear) for s in top[0])
     unread = all(r.unread for r in found if r.rank == best)
     if len(top) == 1 and best[1] == 0 and (best[0] == 0 or (asks and not unread)):

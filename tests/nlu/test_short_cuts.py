@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import UTC, date, datetime, time, timedelta
+from itertools import chain, pairwise, product
 from zoneinfo import ZoneInfo
 
 import pytest
@@ -10,12 +11,13 @@ from dateutil import tz
 from hypothesis import given
 from hypothesis import strategies as st
 
+from nlu.bridging import bridged
 from nlu.clock import clocks
 from nlu.clockface import Clock, Style
 from nlu.lengths import length
 from nlu.measures import measured
 from nlu.moments import BARE_REACH, LIST_REACH, REACH, SKEW, Moment, moment
-from nlu.pipeline import pipeline
+from nlu.pipeline import phrases, pipeline, stretches
 from nlu.tokens import Words
 from tests.nlu.corpus import cases
 
@@ -109,3 +111,22 @@ def test_a_time_is_the_moment_that_a_look_at_every_day_finds(  # noqa: PLR0913 -
     found, wanted = moment(clock, arrived, reach), _by_every_day(clock, hours, arrived, reach)
     assert found == wanted
     assert [at.fold for at in found.values] == [at.fold for at in wanted.values]
+
+
+def test_no_event_is_told_around_a_bed_unless_its_words_stand_side_by_side_in_a_phrase() -> None:
+    """What the reader takes for a reason not to look holds for every phrase that has an event."""
+    for label, patterns in phrases():
+        if label.partition(":")[0] in {"what", "kind"}:
+            for pattern in patterns:
+                for said in product(*stretches(pattern)):
+                    assert READER.joints.issuperset(pairwise(chain.from_iterable(said)))
+
+
+@pytest.mark.parametrize("name", ["corpus_typed", "corpus_dictated"])
+def test_no_cue_is_missed_where_the_words_around_a_bed_are_no_phrase(
+    name: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    reads = [READER.read(case.line["text"], voice="dictated" in name) for case in cases(name)]
+    near = [bridged(read.cues, read.tokens, {}) for read in reads]
+    monkeypatch.setattr("nlu.bridging._joins", lambda *_: True)
+    assert [bridged(read.cues, read.tokens, {}) for read in reads] == near
