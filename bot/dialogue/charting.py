@@ -61,6 +61,11 @@ def _is_amended(interval: Interval, amended: set[tuple[datetime, datetime]]) -> 
     return (begin, end) in amended or (begin == end and any(end == each[1] for each in amended))
 
 
+def is_amended(bedside: Bedside, drain: str, interval: Interval) -> bool:
+    """Whether an "Amend" line of the reply tells this volume, so that it is no new one to chart."""
+    return _is_amended(interval, {(each.begin, each.end) for each in _amended(bedside, drain)})
+
+
 def _given_out(interval: Interval) -> tuple[datetime, datetime, int, bool, datetime]:
     """A volume as a chart holds it: a final level told later may be its new beginning at the same moment."""
     begin, end = interval.begin.at, interval.end.at

@@ -11,7 +11,7 @@ from bot.dialogue.bedside import Bedside
 from bot.dialogue.part import BedCaution
 from bot.engine.cautions import entry_cautions
 from bot.engine.values import Caution, Severity
-from bot.wording.cautions import by_severity, caution_text, cleared_text, told_once
+from bot.wording.cautions import by_severity, caution_text, cleared_text, more_text, told_once
 
 MOST_OTHERS = 3
 """Every URGENT is told; of the others at most so many, and the rest is counted."""
@@ -128,4 +128,4 @@ def _texts(bedside: Bedside, lines: list[_Line], several: bool) -> list[str]:
             bed = line.bed if several else None
             worded.append(caution_text(caution, zone, bedside.now, bed=bed, still=line.still))
     more = others - MOST_OTHERS
-    return [*worded, f"{more} more: ask handoff."] if more > 0 else worded
+    return [*worded, more_text(more, {line.bed for line in lines})] if more > 0 else worded

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import datetime
 
 from bot.dialogue.bedside import Bedside
-from bot.dialogue.charting import closing_of, is_closed
+from bot.dialogue.charting import closing_of, is_amended, is_closed
 from bot.dialogue.part import Part, Recorded
 from bot.dialogue.targets import repeat_of
 from bot.engine.entries import Left, Removed
@@ -83,6 +83,7 @@ def _line_read(bedside: Bedside, ledger: Ledger, entry_id: str, level: Level | N
     return LineRead(
         level=level,
         step=step,
+        amended=step is not None and is_amended(bedside, ledger.drain, step),
         asks_start=_start_to_ask(bedside, ledger, level),
         lacks_final=_lacks_final(bedside, ledger, step) if step is not None else None,
     )
@@ -101,7 +102,12 @@ def _lacks_final(bedside: Bedside, ledger: Ledger, step: Interval) -> datetime |
 def _by_shift(bedside: Bedside, ledger: Ledger, level: Level, step: Interval) -> LineRead:
     """Between closing lines nothing is charted; the closing line charts the whole shift."""
     whole = closing_of(bedside, ledger, step)
-    return LineRead(level=level, step=whole or step, to_chart=whole is not None)
+    return LineRead(
+        level=level,
+        step=whole or step,
+        to_chart=whole is not None,
+        amended=whole is not None and is_amended(bedside, ledger.drain, whole),
+    )
 
 
 def _start_to_ask(bedside: Bedside, ledger: Ledger, level: Level) -> datetime | None:

@@ -7,7 +7,7 @@ others, and by the command line.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from datetime import datetime, tzinfo
 
 from bot.engine.values import Caution, Severity
@@ -111,3 +111,9 @@ def _assess(caution: Caution) -> str:
     if caution.severity is not Severity.HIGH:
         return ""
     return f" {ASSESS_IF_RIGHT if caution.if_right else ASSESS}"
+
+
+def more_text(more: int, beds: Collection[str]) -> str:
+    """How many cautions are not spelled out, and what shows them: `4 more: say "handoff 12".`"""
+    named = formats.listed(tuple(f'"handoff {bed}"' for bed in sorted(beds))) or '"handoff" with the bed'
+    return gsm_only(f"{more} more: say {named}.")

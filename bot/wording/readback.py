@@ -50,7 +50,9 @@ class LineRead:
     """A recorded level with what it charts. `step` None: nothing is charted up to it.
 
     `same_as`: the line that it repeats. `told_ml`: the amount that it was reckoned from. `to_chart` False:
-    between closing lines of a unit that charts by shift. `asks_start`: the shift start to invite a line for.
+    between closing lines of a unit that charts by shift. `amended`: an "Amend" line of the reply says what
+    becomes of it on the chart, so that it is not charted a second time. `asks_start`: the shift start to
+    invite a line for.
     `lacks_final`: when the canister was changed whose final level nobody has told.
     """
 
@@ -58,6 +60,7 @@ class LineRead:
     step: Interval | None = None
     same_as: Level | None = None
     to_chart: bool = True
+    amended: bool = False
     asks_start: datetime | None = None
     lacks_final: datetime | None = None
 
@@ -100,9 +103,10 @@ def _step(read: LineRead, step: Interval, view: View) -> str:
     volume = _volume(step.volume_ml, step.at_least)
     crossing = f", includes before {view.clock(step.includes_before)}" if step.includes_before else ""
     shown = f"({subtraction_text(step, view)}{crossing})"
-    if read.to_chart:
+    if read.to_chart and not read.amended:
         return f"Chart {volume} {shown}.{_lacks_final(read, view)}"
-    return f"{volume[0].upper()}{volume[1:]} {shown}, not to be charted."
+    how = "see Amend" if read.to_chart else "not to be charted"
+    return f"{volume[0].upper()}{volume[1:]} {shown}, {how}."
 
 
 def _lacks_final(read: LineRead, view: View) -> str:

@@ -31,7 +31,7 @@ def test_a_line_that_its_nurse_told_twice_is_put_right_as_one() -> None:
     ward = told_twice("Amy")
     answer = ward.says("Amy", "correct bed 1 0603 to 110", at="06:06")
     assert answer.status == "recorded"
-    assert "line 110 mL (was 100 mL, Amy). Chart 20 mL (110 - 90 at 05:30)." in answer.reply
+    assert "line 110 mL (was 100 mL, Amy). 20 mL (110 - 90 at 05:30), see Amend." in answer.reply
     assert ward.levels("1") == [90, 110]
 
 

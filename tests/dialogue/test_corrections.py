@@ -21,7 +21,7 @@ def marked(ward: Ward, who: str = "Amy") -> Ward:
 
 def test_a_correction_names_the_old_level_and_lists_both_intervals_to_amend() -> None:
     answer = marked(Ward()).says("Amy", "correct bed 12 1900 to 1005", at="20:05")
-    assert "Bed 12, 19:00, line 1,005 mL (was 1,050 mL, Amy). Chart 165 mL" in answer.reply
+    assert "Bed 12, 19:00, line 1,005 mL (was 1,050 mL, Amy). 165 mL" in answer.reply
     assert "Amend: 15:00-19:00 210 to 165 mL." in answer.reply
     assert "Amend: 19:00-20:00 80 to 125 mL." in answer.reply
     replaced = [(row["volume_ml"], row["replaces"][0]["volume_ml"]) for row in answer.json["chart"]]
@@ -259,7 +259,7 @@ def test_a_correction_of_a_final_level_is_not_of_the_last_line_of_the_new_canist
     ward.says("Amy", "bed 5 mark 30", at="05:00")
     answer = ward.says("Amy", "correct bed 5 final level to 985", at="05:13")
     assert (
-        "Bed 5, 04:30, final level 985 mL (was 980 mL, Amy). Chart 35 mL (985 - 950 at 04:00)."
+        "Bed 5, 04:30, final level 985 mL (was 980 mL, Amy). 35 mL (985 - 950 at 04:00), see Amend."
         in answer.reply
     )
     assert ward.levels("5") == [950, 985, 30]

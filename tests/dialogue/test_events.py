@@ -153,7 +153,7 @@ def test_at_most_three_lesser_cautions_are_spelled_out() -> None:
     answer = ward.tells("Amy", *items, at="08:10")
     lesser = [line for line in answer.reply.split("\n") if line.startswith(("CAUTION", "NOTE"))]
     assert len(lesser) == 3
-    assert "more: ask handoff." in answer.reply
+    assert 'more: say "handoff 7".' in answer.reply
     assert len(answer.json["cautions"]) >= 5
 
 

@@ -71,7 +71,7 @@ def changed_without_a_final_level() -> Ward:
 def test_a_final_level_told_late_goes_to_the_exchange_that_lacks_it(text: str) -> None:
     ward = changed_without_a_final_level()
     answer = ward.says("Amy", text, at="04:40")
-    assert "Bed 8, 04:10, final level 655 mL. Chart 35 mL (655 - 620 at 03:00)." in answer.reply
+    assert "Bed 8, 04:10, final level 655 mL. 35 mL (655 - 620 at 03:00), see Amend." in answer.reply
     assert "Amend: 03:00-04:10 35 mL and 04:10-04:30 50 mL instead of 03:00-04:30 50 mL." in answer.reply
 
 

@@ -81,7 +81,7 @@ def test_a_late_line_splits_the_interval_and_lists_what_to_amend() -> None:
     ward.says("Amy", "bed 7 mark 100 at 1500", at="15:01")
     ward.says("Amy", "bed 7 mark 310 at 1900", at="19:01")
     answer = ward.says("Ben", "bed 7 mark 250 at 1700", at="19:10")
-    assert "Bed 7, 17:00 (entered 19:10), line 250 mL. Chart 150 mL" in answer.reply
+    assert "Bed 7, 17:00 (entered 19:10), line 250 mL. 150 mL" in answer.reply
     assert "Amend: 15:00-17:00 150 mL and 17:00-19:00 60 mL instead of 15:00-19:00 210 mL." in answer.reply
     amended = [row for row in answer.json["chart"] if row["replaces"]]
     assert sum(row["volume_ml"] for row in amended) == 210

@@ -31,7 +31,7 @@ def test_the_second_yes_is_believed() -> None:
 def test_the_right_level_settles_it_at_once() -> None:
     answer = asked_and_overtaken().says("Ben", "misread, 750", at="11:06")
     assert answer.status == "recorded"
-    assert "Bed 8, 11:00, line 750 mL. Chart 50 mL (750 - 700 at 10:00)." in answer.reply
+    assert "Bed 8, 11:00, line 750 mL. 50 mL (750 - 700 at 10:00), see Amend." in answer.reply
 
 
 def test_a_new_canister_before_another_nurses_line_is_asked_again_on_the_new_ledger() -> None:

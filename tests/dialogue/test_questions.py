@@ -54,7 +54,7 @@ def test_a_new_canister_is_recorded_with_the_line_and_its_final_level_is_asked_f
     assert answer.reply.startswith("Final level of the old canister? Read it before disposal.")
     assert "Chart at least 30 mL" in answer.reply
     later = ward.says("Amy", "1200", at="19:04")
-    assert "final level 1,200 mL. Chart 20 mL (1,200 - 1,180 at 18:00)" in later.reply
+    assert "final level 1,200 mL. 20 mL (1,200 - 1,180 at 18:00), see Amend" in later.reply
     assert ward.ledger("7").levels[-1].total_ml == 50
 
 

@@ -7,7 +7,7 @@ from bot.dialogue.queries.desk import Desk
 from bot.engine.cautions import cautions
 from bot.engine.patient import Patient
 from bot.engine.values import Caution, Severity
-from bot.wording.cautions import by_severity, caution_text, told_once
+from bot.wording.cautions import by_severity, caution_text, more_text, told_once
 
 MOST_OTHERS = 3
 """Every URGENT is told; of the others at most so many."""
@@ -33,7 +33,8 @@ def caution_lines(desk: Desk, held: tuple[Caution, ...], *, bed: str | None = No
         for each in (*urgent, *others[:MOST_OTHERS])
     )
     more = len(others) - MOST_OTHERS
-    return (*told, f"{more} more: ask handoff.") if more > 0 else told
+    where = bed or desk.query.bed
+    return (*told, more_text(more, {where} if where else ())) if more > 0 else told
 
 
 def of_bed(bed: str, held: tuple[Caution, ...]) -> tuple[BedCaution, ...]:

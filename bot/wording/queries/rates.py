@@ -15,11 +15,11 @@ RECENT = 4
 
 
 def rate_words(rate: Rate, view: View) -> str:
-    """ "45 mL/h (18:00-19:00, 20 min ago)"; "average 52 mL/h (15:00-19:00), single hours not known"."""
+    """ "45 mL/h (18:00-19:00, 20 min ago)"; of a longer stretch the average, which says so."""
     least = "at least " if rate.at_least else ""
     over = f"({view.stretch(rate.begin, rate.end)}, {view.ago(rate.end)})"
     if rate.average:
-        return f"average {least}{formats.ml_h(rate.value)} {over}, single hours not known"
+        return f"average {least}{formats.ml_h(rate.value)} {over}, the last hour alone not known"
     return f"{least}{formats.ml_h(rate.value)} {over}"
 
 

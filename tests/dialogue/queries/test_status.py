@@ -91,7 +91,7 @@ def test_a_rate_over_hours_is_an_average() -> None:
     ward = Ward()
     ward.lines("12", "4 15:00 850, 19:00 1050")
     assert ward.asks("4 19:10", "rate", "12").lines == (
-        "Bed 12: average 50 mL/h (15:00-19:00, 10 min ago), single hours not known.",
+        "Bed 12: average 50 mL/h (15:00-19:00, 10 min ago), the last hour alone not known.",
     )
 
 
