@@ -58,6 +58,8 @@ def answered(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement
         return None
     if nums and not told and nums[0].lead == "output" and nums[0].label is not None:
         return None  # "10 draining": a bed of which something is said
+    if no and any(i.lead == "level" and i.end <= no[0].start for i in nums):
+        return Unclear(slot="kind", text=text)  # "mark 1050 not correct": which is right was not said
     if any(c.end == i.start and c.name in {"first", "second"} and not i.unit for c in choice for i in nums):
         return Unclear(slot="kind", text=text)  # "second 1": which of several it is, or a level?
     at = times[0].when(arrived, REACH) if times else None

@@ -13,7 +13,7 @@ from .items import FULL_HOUR, Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .patterns.leads import MANY_LINES
-from .runs import paired
+from .runs import is_at, paired
 
 BEFORE = frozenset({"was", "from", "previously", "previous", "prev", "prior", "before", "last", "old"})
 CLIMBS = frozenset({"went", "gone", "up", "rose", "risen", "climbed", "increased", "moved", "jumped"})
@@ -30,7 +30,7 @@ CONTEXT = "context"
 
 def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces, with numbers of no role of their own marked so, and beds in a row taken as beds."""
-    found = list(paired(items))
+    found = list(paired(_risen(items, toks)))
     for k, item in enumerate(found):
         if item.role == "num" and item.amount is not None:
             if (
@@ -136,6 +136,18 @@ def _is_start(items: list[Item], k: int, toks: Toks) -> bool:
     climbs = word(toks, item.start - 2) in CLIMBS
     timed = word(toks, nxt.end) in {"at", "@"} and any(i.role in {"num", "time"} for i in items[k + 2 :])
     return climbs or (timed and not item.at)
+
+
+def _risen(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """ "from 840 at 1500 to 1050 at 1900": two lines, each with its time."""
+    for k, (first, then, last, now) in enumerate(zip(items, items[1:], items[2:], items[3:], strict=False)):
+        led = word(toks, first.start - 1) == "from" and word(toks, last.start - 1) == "to"
+        led &= first.label is None and last.label is None  # "moved from 12 at 1500 to 14"
+        if led and is_at(then) and is_at(now) and 0 <= (first.amount or -1) <= (last.amount or -1):
+            lines = (i._replace(lead="levelat", link="", label=None) for i in (first, last))
+            stop = Item("sep", last.start, last.start, ",")
+            return (*items[:k], next(lines), then, stop, next(lines), now, *items[k + 4 :])
+    return items
 
 
 def _is_of_fluid_over_time(items: list[Item], k: int) -> bool:

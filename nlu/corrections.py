@@ -95,9 +95,10 @@ def _is_not_but(items: tuple[Item, ...]) -> bool:
 
 def _rebedded(items: tuple[Item, ...], toks: Toks) -> bool:
     """ "the bed 12 1900 mark was bed 13", "0600 mark on bed 13 belongs to bed 12": one line, another bed."""
-    if any(i.role == "cue" and i.value == "word" and i.name in {"belongs", "belonged"} for i in items):
-        return any(i.role in {"num", "time"} or i.value in LINE_WORDS for i in items)
     beds = [k for k, i in enumerate(items) if i.role == "bed"]
+    if any(i.role == "cue" and i.value == "word" and i.name in {"belongs", "belonged"} for i in items):
+        told = bool(beds) and word(toks, items[beds[-1]].start - 1) in {"to", "bed", "in"}
+        return told or any(i.role in {"num", "time"} or i.value in LINE_WORDS for i in items)
     if len(beds) != 2 or len(items) != beds[1] + 1:
         return False
     said = [i for k, i in enumerate(items) if k not in beds]
@@ -111,7 +112,9 @@ def _is_told_of(bed: Item, toks: Toks) -> bool:
     k = bed.start - 1
     while word(toks, k) in {"bed", "room", "rm", "for", "in", "to", "really", "the"}:
         k -= 1
-    return word(toks, k) in {"was", "is", "belongs", "belonged"}
+    return word(toks, k) in {"was", "is", "its", "it's", "belongs", "belonged"} or (
+        word(toks, k) == "s" and word(toks, k - 2) == "it"
+    )
 
 
 class Correction:
@@ -159,7 +162,7 @@ class Correction:
                 self._add(self.tubes, item)
             case "time":
                 self._time(item, nxt)
-            case "num":
+            case "num" if phrase.get(item.start) != "one":  # "the 1030 one was really at 1045"
                 self._number(item, nxt)
             case "bad" | "alt":
                 self.odd = True
@@ -179,7 +182,8 @@ class Correction:
     def _is_right_bed(self, item: Item) -> bool:
         if item.role == "tube":
             return not self.tubes.all and _is_told_of(item, self.toks)
-        return item.role == "bed" and bool(self.beds.all) and _is_told_of(item, self.toks)
+        other = bool(self.beds.all) or self._belongs()
+        return item.role == "bed" and other and _is_told_of(item, self.toks)
 
     def _names_line(self, nxt: Item | None) -> bool:
         return nxt is not None and nxt.role == "cue" and nxt.value in LINE_WORDS
@@ -214,7 +218,8 @@ class Correction:
         """ "entered 1050 on 12": the value that was told."""
         before = {word(self.toks, item.start - 1), word(self.toks, item.start - 2)}
         told = bool(before & ENTERED) or (item.start < self.turn and bool(self.beds.all))
-        return told and item.amount is not None and not (self.turned or item.at)
+        placed = item.label is not None and "wrong bed" in self.said  # "recorded 4 on the wrong bed, its 5"
+        return told and item.amount is not None and not (self.turned or item.at or placed)
 
     def _is_line_of_pair(self, item: Item) -> bool:
         """ "change left to right for 12 1900": both tubes are said, and the number is the line's time."""
@@ -240,7 +245,10 @@ class Correction:
             i.role == "cue" and i.value == "neg" and i.start < right.start for i in later
         ):
             return False
-        self.doubted |= _may_be_retyped(item, right)
+        denied = any(i.link == "not" for i in later)
+        if denied and any(i.role == "time" or (i.lead == "at" and i.clocklike) for i in later):
+            return False  # "445 at 1900, not 455"
+        self.doubted |= _may_be_retyped(item, right) and not denied
         return True
 
     def _is_retyped_level(self, item: Item) -> bool:
@@ -324,7 +332,7 @@ class Correction:
             return Unclear(slot="level_ml", text=self.text, statement=made)
         whole = made.at is not None and made.level_ml is not None
         paired = made.tube is not None and made.to_tube is not None
-        told = self.turned or self.nums.all or self.times.all or paired
+        told = self.turned or self.nums.all or self.times.all or paired or self._belongs()
         if made.bed is None and (whole or not told):
             return Unclear(slot="bed", text=self.text, statement=made)
         if not any((made.to_bed, made.to_tube, made.level_ml is not None, made.to_at)):

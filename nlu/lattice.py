@@ -183,6 +183,8 @@ class Lattice:
                 return way.with_item(item._replace(role="tube", value="", name="left"))
             case "window" if cue.value == "day" and is_day_number(self.toks, cue.end):
                 return way.with_item(item._replace(value="other", name=""))
+            case "about" if self._is_of_time(cue, way):
+                return way.after_at()
             case "about":
                 return about(way, cue.start, word(self.toks, cue.start))
             case "what" if cue.value == "suction_on" and is_setting(self.toks, cue.end):
@@ -206,6 +208,13 @@ class Lattice:
             return way
         at = word(self.toks, cue.end - 1) in {"at", "@", "the"}
         return way.with_item(item, LEADS.get(cue.label, ""), at=at)
+
+    def _is_of_time(self, cue: Cue, way: Way) -> bool:
+        """ "420 around 6": behind the level, about when it was read."""
+        last = way.items[-1] if way.items else None
+        level = last is not None and last.role == "num" and last.label is None and last.end == cue.start
+        around = word(self.toks, cue.end - 1) in {"around", "about", "abt", "~"}
+        return level and around and not (self.voice or way.lead) and bool(clocks(self.toks, cue.end))
 
     def _with_event(self, cue: Cue, way: Way, item: Item) -> Way:
         """An event, and the tube that its phrase names: "pulled the left tube"."""

@@ -16,6 +16,7 @@ from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.asides import RELATIVES, STAFF
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
 from .patterns.numerals import ONES
+from .patterns.remarks import REMARKS
 from .unexplained import asking_aloud, unexplained
 from .weighty import weighty
 
@@ -157,7 +158,7 @@ def _unsure_times(items: tuple[Item, ...]) -> Iterator[str]:
             i.role == "level" for i in items[:k]
         )
         told = any(i.role == "cue" and i.value in {"kind", "what"} for i in _clause_before(items, k))
-        if ahead and not told and any(_is_word(i) and i.name not in BELONGS for i in before):
+        if ahead and not told and any(_is_word(i) and i.name not in BELONGS | REMARKS for i in before):
             yield "the time may be of what was not understood"
 
 

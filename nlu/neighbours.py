@@ -12,6 +12,8 @@ BEFORE_NUMBERS = frozenset(
 )
 
 
+DENIALS = frozenset({"not", "isn't", "isnt", "wasn't", "wasnt", "ain't", "aint", "quite", "looking"})
+ENDS = frozenset({"", ".", ",", ";", "!", "?", "pls", "please", "sorry"})
 ARROWS = frozenset({"\u2192", "\u21d2"})
 LEAVERS = frozenset(
     {"i", "he", "she", "they", "we", "who", "just", "has", "have", "had", "family", "rn", "nurse", "already"}
@@ -114,6 +116,8 @@ def is_adverb(toks: Toks, start: int, end: int) -> bool:
     """ "he left at the same time", "right at the top": a side is followed by its value, hesitation aside."""
     if word(toks, start) == "left" and word(toks, start - 1) in LEAVERS:
         return not number_follows(toks, end)
+    if word(toks, start) == "right" and word(toks, start - 1) in DENIALS and word(toks, end) in ENDS:
+        return True  # "1050 is not right"
     if end - start > 1 or word(toks, end) != "at":
         return False
     end += 1

@@ -16,7 +16,7 @@ LONGEST_GAP = 12 * 60
 
 def paired(items: tuple[Item, ...]) -> tuple[Item, ...]:
     """The pieces with a comma between the pairs of such a list, where only one way to pair them stands."""
-    starts = {start for run in _runs(items) for start in _pairs(run)}
+    starts = {start for run in _runs(items) for start in _pairs(run)} | set(_timed_pairs(items))
     if not starts:
         return items
     found: list[Item] = []
@@ -25,6 +25,24 @@ def paired(items: tuple[Item, ...]) -> tuple[Item, ...]:
             found.append(Item("sep", item.start, item.start, ","))
         found.append(item)
     return tuple(found)
+
+
+def _timed_pairs(items: tuple[Item, ...]) -> Iterator[int]:
+    """ "805 at 1800 915 at 1900": where the next line begins, which can be no bed."""
+    for before, item, after in zip(items, items[1:], items[2:], strict=False):
+        plain = (
+            item.role == "num"
+            and not (item.lead or item.at or item.link)
+            and item.label is None
+            and item.digits
+        )
+        if plain and is_at(before) and is_at(after) and before.end == item.start:
+            yield item.start
+
+
+def is_at(item: Item) -> bool:
+    """Whether it is a clock time that was led by at."""
+    return item.at and (item.role == "time" or (item.role == "num" and item.clocklike))
 
 
 def _runs(items: tuple[Item, ...]) -> Iterator[list[Item]]:

@@ -42,6 +42,7 @@ CHECKS = frozenset(
     {"leak", "tidal", "fluid", "indicator", "seal", "suction", "wall", "leakgrade", "waterseal"}
 )
 SIGNS = frozenset({"leak", "tidal", "fluid", "indicator", "waterseal"})
+PAUSES = frozenset({"clamped", "unclamped", "suction_off", "suction_on"})
 HELPERS = frozenset(
     {"has", "had", "have", "is", "was", "just", "then", "also", "almost", "nearly", "accidentally"}
 )
@@ -61,6 +62,8 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if not events and not checks:
             continue
         scope = _with_bed(clauses, place)
+        if {e.name for e in events} & PAUSES:
+            scope = [i for i in scope if not _is_purpose(i, toks)]
         harmless = ASIDES if events else CHECK_ASIDES
         yield from _strange(
             scope, harmless | OF_MOVES if {e.name for e in events} == {"moved"} else harmless, toks
@@ -81,6 +84,12 @@ def _sealed(items: tuple[Item, ...]) -> Iterator[str]:
         seal = set_at and item.role == "cue" and item.value == "seal"
         if seal and (after is None or after.role in {"sep", "bed"}):
             yield "on suction, or on water seal"
+
+
+def _is_purpose(item: Item, toks: Toks) -> bool:
+    """ "clamped for the walk", "suction off for a shower": what it was stopped for."""
+    said = word(toks, item.start - 2) == "for" and word(toks, item.start - 1) in {"a", "the", "his", "her"}
+    return said and item.role == "cue" and item.value == "word"
 
 
 def _loaded(clause: list[Item]) -> Iterator[str]:

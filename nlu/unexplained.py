@@ -29,6 +29,8 @@ AUXILIARY = frozenset(
 )
 COLUMNS = 10
 """A leak meter has fewer columns; common practice, no source."""
+HAPPENED = frozenset({"happen", "happened", "true", "right", "real", "accurate", "corrected", "mine", "ours"})
+BEHIND = frozenset({"after", "before", "post", "during", "following"})
 EVERY = frozenset({"all", "both", "each", "everyone"})
 PAIR = 2
 """Words of what is typed with one space: 9 14, 1 340."""
@@ -42,6 +44,7 @@ def unexplained(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """One line for each sign, anywhere in a clause, that its number or event may be something else."""
     yield from _asking(items, toks)
     yield from _doubted(items)
+    yield from _taken_back(items)
     yield from _elsewhere(items, toks)
     yield from _hours(items, toks)
     yield from _timed_apart(items, toks)
@@ -90,6 +93,17 @@ def _doubted(items: tuple[Item, ...]) -> Iterator[str]:
     said = {i.value for i in items if i.role == "cue"}
     if "question" in said and said & {"plan", "neg"}:
         yield from ("what is asked and denied is not told" for i in items if i.role in AMOUNTS or _happens(i))
+
+
+def _taken_back(items: tuple[Item, ...]) -> Iterator[str]:
+    """ "bed 12 mark 1800 didn't happen", "12 tipped, not true": what is told is denied behind it."""
+    for before, item in pairwise(i for i in items if i.value != "bed"):
+        denied = before.role == "cue" and before.value == "neg"
+        if denied and item.role == "bed":
+            bare = [i for i in items if i.role == "level" and i.label is not None and not i.lead]
+            yield from ("the bed is denied, and the number may be the right one" for _ in bare)
+        if denied and item.role == "cue" and (item.name in HAPPENED or item.value == "yes"):
+            yield from ("what was told is denied" for i in items if i.role in AMOUNTS or _happens(i))
 
 
 def _ordered(clause: tuple[Item, ...]) -> Iterator[str]:
@@ -220,13 +234,21 @@ def _unread(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     if not bare or named:
         return
     for item in clause:
-        if _is_strange(item, toks) and not _is_far_behind(item, clause):
+        if _is_strange(item, toks) and not (
+            _is_far_behind(item, clause) or _is_behind_what(item, clause, toks)
+        ):
             yield f"{item.name!r} may say what the number is"
 
 
 def _is_strange(item: Item, toks: Toks) -> bool:
     unread = item.role == "cue" and item.value == "word" and item.name not in REMARKS | STAFF
     return unread and not (glued(toks, item.start) and len(item.name) == 1)
+
+
+def _is_behind_what(item: Item, clause: tuple[Item, ...], toks: Toks) -> bool:
+    """ "700 at 1800 after turning": the level has its time, and this is what it was read after."""
+    timed = any(i.role == "time" and i.end < item.start for i in clause)
+    return timed and word(toks, item.start - 1) in BEHIND
 
 
 def _is_far_behind(item: Item, clause: tuple[Item, ...]) -> bool:

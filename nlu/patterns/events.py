@@ -187,6 +187,8 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "has to be", "my mistake", "actually", "really",
     ),
     "kind:withdrawn": (
+        "(line|mark|reading|entry|it|that|this|one) (never|didn't|didnt|did not) happen(ed|)",
+        "(never|didn't|didnt|did not) happen(ed|) (delete|remove|cancel|void|scrap|scratch) (it|that|)",
         (
             "(delete|cancel|void|remove|undo|scratch|disregard|ignore|erase|drop|withdraw|bin) (my|"
             "the|that|) last "

@@ -27,7 +27,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "at the", "'s at", "hit", "is sitting at", "is currently at", "still at", "is still at",
         "canister at", "box at", "chamber at", "has reached", "reached", "filled to", "came up to",
         "got to", "gotten to", "he's at", "she's at", "'s up to", "fluid at", "up at", "is up at", "was at",
-        "'s now at",
+        "'s now at", "down as",
     ),
     "amount": (
         "(immediately|initially|instantly) (drained|dumped|put out)",

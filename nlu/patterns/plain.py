@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 _WORDS = """
-topped topping decreased decrease increased increase released leased ceased
+typed types typing topped topping decreased decrease increased increase released leased ceased
 about above after again also area back been before being best better book both bread break bring
 broth call came care cars case cases clear clean close cold come coming cool couple date dates deal
 dear doing done door down each early east easy eats else even every face fact fair fall fast feel
