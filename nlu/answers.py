@@ -58,10 +58,8 @@ def answered(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement
         return None
     if nums and not told and nums[0].lead == "output" and nums[0].label is not None:
         return None  # "10 draining": a bed of which something is said
-    if no and any(i.lead == "level" and i.end <= no[0].start for i in nums):
-        return Unclear(slot="kind", text=text)  # "mark 1050 not correct": which is right was not said
-    if any(c.end == i.start and c.name in {"first", "second"} and not i.unit for c in choice for i in nums):
-        return Unclear(slot="kind", text=text)  # "second 1": which of several it is, or a level?
+    if any(_is_denied(i, no) or _is_counted(i, choice) for i in nums):
+        return Unclear(slot="kind", text=text)
     at = times[0].when(arrived, REACH) if times else None
     made = Answered(
         answer="yes" if yes else "no" if no else None,
@@ -76,6 +74,17 @@ def answered(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement
     if at is not None and at.sure is None:
         return Unclear(slot="at", text=text, choices=distinct(at.values or at.nearest), statement=made)
     return made
+
+
+def _is_denied(number: Item, no: list[Item]) -> bool:
+    """ "mark 1050 not correct": which is right was not said."""
+    return bool(no) and number.lead == "level" and number.end <= no[0].start
+
+
+def _is_counted(number: Item, choice: list[Item]) -> bool:
+    """ "second 1": which of several it is, or a level?"""
+    named = any(c.end == number.start and c.name in {"first", "second"} for c in choice)
+    return named and not number.unit
 
 
 def _unknown(items: tuple[Item, ...]) -> bool:
