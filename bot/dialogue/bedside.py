@@ -17,7 +17,7 @@ from bot.dialogue.pending import NO_READING, Pending
 from bot.dialogue.said import Amount, NotSure, Report, Said, Slots
 from bot.dialogue.said_json import dumped
 from bot.engine.cautions import cautions
-from bot.engine.entries import Entry, Opened, Payload
+from bot.engine.entries import Entry, Left, Opened, Payload
 from bot.engine.ledger import Ledger, fold
 from bot.engine.patient import Patient
 from bot.engine.policy import Policy
@@ -31,6 +31,7 @@ from bot.wording.cautions import caution_text, told_once
 from bot.wording.gsm import gsm_only
 from bot.wording.queries.view import View
 from bot.wording.questions import Wording
+from bot.wording.readback import closed_text
 
 T = TypeVar("T")
 
@@ -172,6 +173,12 @@ class Bedside:
             for each in cautions(after, self.now, self.policy)
             if each.severity is Severity.HIGH and known.get(each.key) != (each.value, each.end)
         )
+
+    def close(self, drain: str, at: datetime) -> str:
+        """The patient of this drain is gone, as another one is in its place; what to say of it."""
+        last = self.ledger(drain).last
+        self.record(drain, at, Left())
+        return closed_text(last, self.view)
 
     def ask(
         self,

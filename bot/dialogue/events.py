@@ -87,9 +87,11 @@ def take_placement(bedside: Bedside, said: Report, grant: Grant) -> Part:
     spot = Spot(bed=said.bed, tube=said.tube, at=at, ledger=None)
     if is_unheard(bedside, said, None, grant):
         return ask_heard(bedside, said, spot, grant)
-    if rival is not None and not blank:
-        bedside.record(rival.drain, at, Left())
-    return _place(bedside, said, spot, rival if blank else None)
+    if rival is None or blank:
+        return _place(bedside, said, spot, rival)
+    closed = bedside.close(rival.drain, at)
+    part = _place(bedside, said, spot, None)
+    return replace(part, text="\n".join(each for each in (closed, part.text) if each))
 
 
 def _rival(bedside: Bedside, said: Report) -> Ledger | None:

@@ -14,7 +14,7 @@ from bot.dialogue.locate import Spot, drain_of, locate
 from bot.dialogue.part import Part, Recorded
 from bot.dialogue.pending import Ask, Grant, Pending
 from bot.dialogue.said import Amount, Report
-from bot.engine.entries import Left, Line
+from bot.engine.entries import Line
 from bot.engine.ledger import Ledger
 from bot.wording import questions
 
@@ -35,9 +35,10 @@ def take_line(bedside: Bedside, said: Report, grant: Grant) -> Part:
     if is_unheard(bedside, said, spot.ledger, grant):
         return ask_heard(bedside, said, spot, grant)
     assert isinstance(line, Line)
-    if grant.closes is not None and bedside.ledger(grant.closes).is_open():
-        bedside.record(grant.closes, spot.at, Left())
-    return record_line(bedside, said, spot, line)
+    if grant.closes is None or not bedside.ledger(grant.closes).is_open():
+        return record_line(bedside, said, spot, line)
+    closed = bedside.close(grant.closes, spot.at)
+    return replace(record_line(bedside, said, spot, line), text=closed)
 
 
 def record_line(bedside: Bedside, said: Report, spot: Spot, line: Line) -> Part:

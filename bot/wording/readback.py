@@ -120,6 +120,12 @@ def _volume(volume_ml: int, at_least: bool) -> str:
     return f"at least {formats.ml(volume_ml)}" if at_least else formats.ml(volume_ml)
 
 
+def closed_text(last: Level | None, view: View) -> str:
+    """The drain in whose place another one came: "The drain before is closed, last line 450 mL at 06:00." """
+    told = f", last line {formats.ml(last.level_ml)} at {view.clock(last.at)}" if last else ""
+    return gsm_only(f"The drain before is closed{told}.")
+
+
 def shift_text(shift: Shift, total: Sum, view: View, *, to_chart: bool = True) -> str:
     """ "Day shift 60 mL since 18:00 (no line at 07:00)."; empty where the shift has no sum yet."""
     if total.volume_ml is None or total.begin is None:

@@ -73,7 +73,8 @@ def test_a_placement_on_an_open_drain_is_asked() -> None:
     ward.says("Amy", "bed 12 mark 340 at 0700", at="07:01")
     asked = ward.says("Amy", "new chest tube bed 12 at 0800", at="08:01")
     assert "it has an open drain (last line 340 mL at 07:00)" in asked.reply
-    ward.says("Amy", "yes", at="08:02")
+    placed = ward.says("Amy", "yes", at="08:02")
+    assert "The drain before is closed, last line 340 mL at 07:00." in placed.reply
     assert [ledger.is_open() for ledger in ward.ledgers("12")] == [True, False]
 
 
