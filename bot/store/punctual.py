@@ -47,7 +47,10 @@ def _limits(answer_s: float) -> bytes:
 
 
 def _in_time(connection: Connection[Any], gen: PQGen[T], most: int) -> Generator[Any, Any, T]:
-    """The generator, ended where nothing came for that many ticks one after the other."""
+    """The generator, ended where nothing came for that many ticks one after the other.
+
+    It is told of a tick in which nothing came since psycopg 3.2.11 only.
+    """
     silent = 0
     try:
         wanted = next(gen)
