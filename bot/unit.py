@@ -6,8 +6,8 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
-from dataclasses import dataclass
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
 from datetime import UTC, datetime, time, timedelta
 from enum import StrEnum
 from importlib import resources
@@ -87,10 +87,18 @@ class Unit:
     undo_min: int = 30
     month_first: bool = True
     notify: Notify = Notify()
+    names: Mapping[str, str] = field(init=False, repr=False, compare=False)
+    """What everyone on the list is called, by id."""
+    _by_id: Mapping[str, Person] = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        by_id = {person.id: person for person in self.people}
+        object.__setattr__(self, "_by_id", by_id)
+        object.__setattr__(self, "names", {person.id: person.name for person in by_id.values()})
 
     def person(self, sender: str) -> Person | None:
         """Who sends under that id, by the unit file."""
-        return next((person for person in self.people if person.id == sender), None)
+        return self._by_id.get(sender)
 
 
 def load_unit(path: str | Path) -> Unit:

@@ -78,8 +78,9 @@ class Bedside:
     """From when and where the reply is written."""
 
     def __post_init__(self) -> None:
-        names = {person.id: person.name for person in self.context.unit.people}
-        names.setdefault(self.context.person.id, self.context.person.name)
+        sender = self.context.person
+        known = self.context.unit.names
+        names = known if sender.id in known else {**known, sender.id: sender.name}
         self.view = View(zone=self.context.unit.zone, now=self.now, people=names)
 
     @property

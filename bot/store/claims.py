@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import Any
 
@@ -11,6 +11,7 @@ from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.sql.dml import ReturningInsert
 
 from bot.store.desk import Desk
+from bot.store.remembered import Known
 from bot.store.seals import seal
 from bot.store.statements import ONE, Statement, into
 from bot.store.tables import messages, replies, seals
@@ -139,8 +140,14 @@ class Claims(Desk):
         chain = seal(mine.before, mine.row, mine.reply, self._put_down)
         _SEAL.rows(self._connection, {"number": mine.number, "unit": self.unit, "chain": chain})
         self._put_down.clear()
-        self._open = None
         self._sealed(chain)
+        self._open = None
+
+    def _now_known(self, known: Known) -> Known:
+        known = super()._now_known(known)
+        if self._open is None or not self.unit or self._open.row["sender"] in known.senders:
+            return known
+        return replace(known, senders=known.senders | {str(self._open.row["sender"])})
 
     def last_message(self, sender: str) -> MessageRow | None:
         """The sender's message before this one, in this unit."""
@@ -152,6 +159,8 @@ class Claims(Desk):
 
     def first_message(self, sender: str) -> bool:
         """Whether this unit has no earlier message from the sender."""
+        if self._hand is not None and sender in self._known.senders:
+            return False
         named = {"unit": self.unit, "sender": sender, "message": self.hand.message}
         return _EARLIER.one(self._connection, named) is None
 

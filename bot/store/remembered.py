@@ -57,9 +57,10 @@ class Past(NamedTuple):
 
 @dataclass(frozen=True, slots=True)
 class Known:
-    """What is known of a unit: what waits in it; of beds, the drains ever seen there, the latest first; and
-    how those stand."""
+    """What is known of a unit: who has written to it; what waits in it; of beds, the drains ever seen there,
+    the latest first; and how those stand."""
 
+    senders: frozenset[str] = frozenset()
     waiting: Waiting | None = None
     beds: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     drains: Mapping[str, Past] = field(default_factory=dict)

@@ -17,6 +17,7 @@ from tests.store.hands import at, claimed
 
 UNITS = ("ward", "other")
 BEDS = ("12", "14")
+SENDERS = ("amy", "ben", "cleo", "dan")
 
 
 class _UndoneError(Exception):
@@ -67,7 +68,8 @@ def test_it_is_what_the_tables_say_whoever_wrote_and_whatever_was_undone(databas
         minute = number - chance.choice((0, 0, 0, 3)) + chance.choice((0, 0, 60 * 24)) * (number > 60)
         server = chance.choice((store, store, store, other))
         with suppress(_UndoneError), server.turn() as book:
-            claimed(book, f"m{number}", unit=chance.choice(UNITS), minutes=minute)
+            sender = chance.choice(SENDERS)
+            claimed(book, f"m{number}", sender=sender, unit=chance.choice(UNITS), minutes=minute)
             _turn(book, chance, minute)
     other.close()
     store.close()
@@ -87,6 +89,10 @@ def _turn(book: Book, chance: random.Random, minute: int) -> None:
 
 def _look(book: Book, chance: random.Random, minute: int) -> None:
     """At nothing, at some, or at all of it: it is what the tables say."""
+    tables = Book(book._connection, book.unit)
+    tables.take_up(book.hand.message, "?", book.hand.arrived)
+    for sender in SENDERS:
+        assert book.first_message(sender) == tables.first_message(sender)
     tables = Book(book._connection, book.unit)
     if chance.random() < 0.7:
         assert book.unsettled() == as_it_stands(book, minute)
