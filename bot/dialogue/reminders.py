@@ -21,14 +21,15 @@ from bot.wording.readback import (
 
 
 def reminder_lines(bedside: Bedside, parts: list[Part]) -> list[str]:
-    """The sender's open questions that this reply does not ask: "Not recorded yet: bed 12 1,050 mL." """
+    """The sender's open questions that this reply neither asks nor tells: "Not recorded yet: bed 12 ..." """
     told = {part.question.id for part in parts if part.question is not None}
     if any(part.tells_open for part in parts):
         return []
     briefs = []
     for question in bedside.open_questions():
         pending = loaded(question.said_json, Pending)
-        if question.id not in told and not is_query(pending):
+        shown = question.id in told or any(question.text in part.text for part in parts)
+        if not shown and not is_query(pending):
             briefs.append(question.text if pending.ask in NO_READING else not_recorded_text(pending.brief))
     return briefs
 

@@ -31,6 +31,15 @@ def test_a_reply_about_something_else_ends_with_what_is_not_recorded_yet() -> No
     assert answer.reply.endswith("Not recorded yet: bed 7 90 mL at 08:30.")
 
 
+@pytest.mark.parametrize("words", ["handoff 7", "open questions"])
+def test_a_reply_that_tells_the_question_whole_does_not_name_it_again(words: str) -> None:
+    ward = opened()
+    asked_about(ward, "7")
+    answer = ward.says("Amy", words, at="08:36")
+    assert "Asked Amy 08:33: Bed 7, 08:30: 90 mL is below 100 mL" in answer.reply
+    assert "Not recorded yet" not in answer.reply
+
+
 def test_a_bare_answer_with_two_questions_open_asks_which() -> None:
     ward = opened()
     asked_about(ward, "7")
