@@ -9,6 +9,7 @@ from .items import Item
 from .lengths import length
 from .measures import is_thousands
 from .numbers import Toks, glued, is_digits, numbers, small, word
+from .tokens import remembered
 
 WHOLE = frozenset(
     {"num", "level", "volume", "output", "time", "bad", "alt", "check", "weight", "claimed", "denied"}
@@ -47,6 +48,8 @@ def _is_bare_bed(item: Item) -> bool:
 def _is_cut(item: Item, ends: set[int], toks: Toks, voice: bool) -> bool:
     if _is_group(item, toks):
         return True
+    if _furthest(toks, item.start) <= item.end:
+        return False
     longer = {
         end
         for end, clock in clocks(toks, item.start)
@@ -62,6 +65,13 @@ def _is_cut(item: Item, ends: set[int], toks: Toks, voice: bool) -> bool:
         end, minutes = length(toks, item.start)
         longer |= {end} if minutes is not None and word(toks, end - 1) != "m" else set()
     return any(end > item.end and end in ends for end in longer)
+
+
+@remembered
+def _furthest(toks: Toks, i: int) -> int:
+    """The last place at which any number, time or length of time that begins here ends."""
+    ends = (*(end for end, _ in clocks(toks, i)), *(n.end for n in numbers(toks, i)), length(toks, i)[0])
+    return max(ends)
 
 
 def _is_group(item: Item, toks: Toks) -> bool:

@@ -17,10 +17,12 @@ from .patterns.asides import RELATIVES, STAFF
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
 from .patterns.numerals import ONES
 from .patterns.remarks import REMARKS
+from .rules import Rule, signs
 from .unexplained import asking_aloud, unexplained
 from .weighty import weighty
 
 VALUES = frozenset({"bed", "level", "volume", "output", "time", "check", "weight", "alt", "num"})
+AMOUNTS = frozenset({"level", "volume", "output"})
 UNITS = frozenset({"ml", "litre", "badunit"})
 HALTING = frozenset({("and", "at"), ("to", "add"), ("to", "at"), ("an", "at"), ("and", "add"), ("to", "and")})
 TUBELESS = frozenset({"the", "be", "bee", "me", "to"})
@@ -38,34 +40,11 @@ LETTERS = frozenset("abcdefgh")
 
 def leftovers(items: tuple[Item, ...], toks: Toks, *, voice: bool) -> list[str]:
     """One line for each sign that words beside a value were not understood."""
-    found = [
-        *_units(items),
-        *_lone_beds(items, voice),
-        *_between(items, voice),
-        *_unled(items, toks),
-        *_over(items),
-        *_summed(items, toks),
-        *_unsure_times(items),
-        *_signed(items, toks),
-        *_as_much(items),
-        *_unset(items),
-        *weighty(items, toks),
-    ]
-    if not voice:
-        found += [*_questioned(items), *unexplained(items, toks)]
-    else:
-        found += [
-            *_beside(items),
-            *asking_aloud(items, toks),
-            *_halting(items, toks),
-            *_odd_words(items, toks),
-            *_colours(items, toks),
-            *_sounds(items, toks),
-        ]
-    return found
+    found = [*_lone_beds(items, voice), *signs(DICTATED if voice else TYPED, items, toks)]
+    return [*found, *(_odd_words(items, toks) if voice else unexplained(items, toks))]
 
 
-def _units(items: tuple[Item, ...]) -> Iterator[str]:
+def _units(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     for item in items:
         if item.role == "cue" and item.value in UNITS:
             yield "a unit without its number"
@@ -86,7 +65,7 @@ def _is_word(item: Item) -> bool:
     return item.role == "cue" and item.value == "word"
 
 
-def _between(items: tuple[Item, ...], voice: bool) -> Iterator[str]:
+def _between(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "mark 340 ato 700": a word that is not understood between two values."""
     for before, item, after in zip(items, items[1:], items[2:], strict=False):
         if (
@@ -94,7 +73,6 @@ def _between(items: tuple[Item, ...], voice: bool) -> Iterator[str]:
             and item.name not in BELONGS
             and before.role in VALUES - {"bed"}
             and after.role in VALUES - {"bed"}
-            and not voice
         ):
             yield f"{item.name!r} between two values"
 
@@ -115,7 +93,7 @@ def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "more or less than a number is no level"
 
 
-def _over(items: tuple[Item, ...]) -> Iterator[str]:
+def _over(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "45 ml last hour", "300 this shift": what came over a length of time is an amount, if it is ours."""
     last: Item | None = None
     beside = False
@@ -132,7 +110,7 @@ def _over(items: tuple[Item, ...]) -> Iterator[str]:
             yield "an amount over a length of time"
 
 
-def _as_much(items: tuple[Item, ...]) -> Iterator[str]:
+def _as_much(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "same as last hour": nothing more, or as much again?"""
     amounts = (i for i in items if i.role == "cue" and i.value == "same" and i.name == "amount")
     yield from ("as much again, or nothing" for _ in amounts)
@@ -145,7 +123,7 @@ def _summed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         yield "amounts of each hour are no levels"
 
 
-def _unsure_times(items: tuple[Item, ...]) -> Iterator[str]:
+def _unsure_times(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "ambulated 200 ft mark 330": a number that is a time only for want of another place."""
     for k, item in enumerate(items):
         if item.role != "time":
@@ -184,7 +162,7 @@ def _signed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a finding with a minus"
 
 
-def _unset(items: tuple[Item, ...]) -> Iterator[str]:
+def _unset(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "water seal topped up to 2": a check without its value, and a number that may be it."""
     check: Item | None = None
     for item in items:
@@ -202,14 +180,14 @@ def _is_in(item: Item, toks: Toks) -> bool:
     return not item.lead and word(toks, item.start - 1) in {"in", "into"}
 
 
-def _questioned(items: tuple[Item, ...]) -> Iterator[str]:
+def _questioned(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "is bed 12 at 1050?" asks; recognisers put the sign where they like, so only typed ones count."""
     asks = any(i.role == "cue" and i.value == "mark_of_question" for i in items)
     if asks and any(i.role == "level" for i in items):
         yield "a question is no mark"
 
 
-def _beside(items: tuple[Item, ...]) -> Iterator[str]:
+def _beside(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     for k, (before, item) in enumerate(itertools.pairwise(items)):
         pair = (before, item)
         if k == 0 and _is_word(before) and item.role == "bed" and _goes_on(items[2:]):
@@ -314,3 +292,29 @@ def _odd_words(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         named = before is not None and before.role == "tube"
         if item.role == "cue" and item.value == "tubeword" and after in TUBELESS and not named:
             yield "a tube whose name was lost"
+
+
+EITHER = (
+    Rule(_units, UNITS),
+    Rule(_unled, AMOUNTS | {"word"}),
+    Rule(_over, frozenset({"span", "window", "since"})),
+    Rule(_summed, frozenset({"ask"})),
+    Rule(_unsure_times, frozenset({"word"})),
+    Rule(_signed, frozenset({"leak", "tidal"})),
+    Rule(_as_much, frozenset({"same"})),
+    Rule(_unset, frozenset({"seal", "suction", "wall", "leakgrade"})),
+    Rule(weighty, frozenset({"kind", "word"})),
+)
+TYPED = (
+    Rule(_between, frozenset({"word"})),
+    *EITHER,
+    Rule(_questioned, frozenset({"mark_of_question"})),
+)
+DICTATED = (
+    *EITHER,
+    Rule(_beside, frozenset({"word"})),
+    Rule(asking_aloud, frozenset({"question"})),
+    Rule(_halting, AMOUNTS),
+    Rule(_colours, frozenset({"fluid", "word"})),
+    Rule(_sounds, AMOUNTS | {"time"}),
+)

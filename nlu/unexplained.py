@@ -14,6 +14,7 @@ from .items import Item
 from .numbers import Toks, glued, word
 from .patterns.asides import CALLED, DONE_TO, STAFF
 from .patterns.remarks import REMARKS
+from .rules import Rule, asked, signs
 from .weighty import CLOSING
 
 ENDS = frozenset({",", ";", ".", "!", "but", "then", "and", "&", "also", "plus", "|"})
@@ -43,24 +44,12 @@ NAMES = frozenset({"level", "levelat", "old", "new", "opens", "amount", "output"
 def unexplained(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """One line for each sign, anywhere in a clause, that its number or event may be something else."""
     yield from _asking(items, toks)
-    yield from _doubted(items)
-    yield from _taken_back(items)
-    yield from _elsewhere(items, toks)
     yield from _hours(items, toks)
-    yield from _timed_apart(items, toks)
-    yield from _summed(items)
-    yield from _ranges(items, toks)
-    yield from _mended_bed(items)
-    for clause in clauses(items):
-        yield from _of_another(clause)
-        yield from _ordered(clause)
-        yield from _unread(clause, toks)
-        yield from _dated(clause)
-        yield from _fluid_amount(clause)
-        yield from _verb(clause, toks)
-        yield from _same_as(clause, toks)
-        yield from _columns(clause)
-        yield from _numbered(clause, toks)
+    yield from signs(OF_ALL, items, toks)
+    rules = asked(OF_A_CLAUSE, items)
+    for clause in clauses(items) if rules else ():
+        for rule in rules:
+            yield from rule.find(clause, toks)
 
 
 def clauses(items: tuple[Item, ...]) -> Iterator[tuple[Item, ...]]:
@@ -88,14 +77,14 @@ def _asking(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         yield from ("a question tells nothing" for _ in told)
 
 
-def _doubted(items: tuple[Item, ...]) -> Iterator[str]:
+def _doubted(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "can you check if 15 was 720", "dont chart 8 yet, might be 260": asked for, and planned or denied."""
     said = {i.value for i in items if i.role == "cue"}
     if "question" in said and said & {"plan", "neg"}:
         yield from ("what is asked and denied is not told" for i in items if i.role in AMOUNTS or _happens(i))
 
 
-def _taken_back(items: tuple[Item, ...]) -> Iterator[str]:
+def _taken_back(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "bed 12 mark 1800 didn't happen", "12 tipped, not true": what is told is denied behind it."""
     for before, item in pairwise(i for i in items if i.value != "bed"):
         denied = before.role == "cue" and before.value == "neg"
@@ -106,7 +95,7 @@ def _taken_back(items: tuple[Item, ...]) -> Iterator[str]:
             yield from ("what was told is denied" for i in items if i.role in AMOUNTS or _happens(i))
 
 
-def _ordered(clause: tuple[Item, ...]) -> Iterator[str]:
+def _ordered(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "suction order for bed 27 is 20": a bare number in the clause of an order is no level."""
     orders = any(i.role == "cue" and i.value == "order" for i in clause)
     bare = [i for i in clause if i.role == "level" and i.lead in {"", "at"} and not i.unit]
@@ -138,7 +127,7 @@ def asking_aloud(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         yield "a question tells no number"
 
 
-def _of_another(clause: tuple[Item, ...]) -> Iterator[str]:
+def _of_another(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "wound vac canister changed", "20g IV placed": an event of another device."""
     foreign = any(i.role == "foreign" for i in clause)
     yield from ("the event may be of another device" for i in clause if foreign and _is_event(i))
@@ -168,7 +157,7 @@ def _ranges(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "the numbers may be beds"
 
 
-def _mended_bed(items: tuple[Item, ...]) -> Iterator[str]:
+def _mended_bed(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "21 at 640, i mean bed 22": the number before may be the bed that was said wrongly."""
     mended = next((k for k, i in enumerate(items) if i.role == "repair"), len(items))
     bed_behind = any(i.role == "bed" for i in items[mended:])
@@ -177,7 +166,7 @@ def _mended_bed(items: tuple[Item, ...]) -> Iterator[str]:
         yield from ("the number may be the bed that was mended" for _ in bare)
 
 
-def _summed(items: tuple[Item, ...]) -> Iterator[str]:
+def _summed(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "6 total 7-7": behind the word for a sum stands no bed, where a bare number may be the bed."""
     led = any(i.role == "bed" and i.lead == "output" for i in items)
     yield from ("the bare number may be the bed" for i in items if led and i.role == "level" and not i.lead)
@@ -267,7 +256,7 @@ def _verb(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "left may be what the patient did"
 
 
-def _columns(clause: tuple[Item, ...]) -> Iterator[str]:
+def _columns(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "bubbling chamber 2": which column bubbles is how large the leak is, and no level."""
     for leak, item in pairwise(i for i in clause if not (i.role == "cue" and i.value == "canister")):
         leaks = leak.role == "cue" and leak.value == "leak" and leak.name != "none"
@@ -296,7 +285,7 @@ def _on_the_hour(item: Item) -> bool:
     return all(clock.minute == 0 for clock in item.clocks)
 
 
-def _dated(clause: tuple[Item, ...]) -> Iterator[str]:
+def _dated(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "chest tube day 3": the number behind a word for a length of time is no level."""
     for before, item in pairwise(clause):
         counted = before.role == "cue" and before.value in {"window", "span"} and before.end == item.start
@@ -304,9 +293,31 @@ def _dated(clause: tuple[Item, ...]) -> Iterator[str]:
             yield "a number behind a word for a time is no level"
 
 
-def _fluid_amount(clause: tuple[Item, ...]) -> Iterator[str]:
+def _fluid_amount(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "serosang 50 ml", "50 ml of blood": a level, or how much of it came?"""
     for before, item in pairwise(clause):
         fluid = before.role == "cue" and before.value == "fluid" and before.end == item.start
         if fluid and item.role == "level" and item.unit and item.lead in {"", "at"}:
             yield "an amount of a fluid may be no level"
+
+
+OF_ALL = (
+    Rule(_doubted, frozenset({"question"})),
+    Rule(_taken_back, frozenset({"neg"})),
+    Rule(_elsewhere, frozenset({"kind"})),
+    Rule(_timed_apart, frozenset({"sep"})),
+    Rule(_summed, frozenset({"bed"})),
+    Rule(_ranges, frozenset({"bed", "time"})),
+    Rule(_mended_bed, frozenset({"repair"})),
+)
+OF_A_CLAUSE = (
+    Rule(_of_another, frozenset({"foreign"})),
+    Rule(_ordered, frozenset({"order"})),
+    Rule(_unread, frozenset({"level"})),
+    Rule(_dated, frozenset({"window", "span"})),
+    Rule(_fluid_amount, frozenset({"fluid"})),
+    Rule(_verb, frozenset({"tube"})),
+    Rule(_same_as, frozenset({"same"})),
+    Rule(_columns, frozenset({"leak"})),
+    Rule(_numbered, frozenset({"bed"})),
+)

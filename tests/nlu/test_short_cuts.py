@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from datetime import UTC, date, datetime, time, timedelta
 from itertools import chain, pairwise, product
 from zoneinfo import ZoneInfo
@@ -14,10 +15,18 @@ from hypothesis import strategies as st
 from nlu.bridging import bridged
 from nlu.clock import clocks
 from nlu.clockface import Clock, Style
+from nlu.context import in_context
+from nlu.cutting import cuts
+from nlu.items import Item
+from nlu.labels import bed_index
+from nlu.lattice import Lattice
+from nlu.leftovers import leftovers
 from nlu.lengths import length
 from nlu.measures import measured
 from nlu.moments import BARE_REACH, LIST_REACH, REACH, SKEW, Moment, moment
 from nlu.pipeline import phrases, pipeline, stretches
+from nlu.roles import assignments
+from nlu.scope import scoped
 from nlu.tokens import Words
 from tests.nlu.corpus import cases
 
@@ -30,6 +39,7 @@ TELLING = (
 )  # fmt: skip
 CHANGES = (date(2026, 3, 8), date(2026, 11, 1), date(2026, 3, 29), date(2026, 10, 25), date(2026, 7, 1))
 """Days on which clocks are put forward or back, and one on which none is."""
+ARRIVED = datetime(2026, 3, 4, 19, 5, tzinfo=ZoneInfo("America/New_York"))
 READER = pipeline()
 ZONES = ("America/New_York", "Europe/London", "Australia/Lord_Howe", "Asia/Kolkata")
 
@@ -130,3 +140,34 @@ def test_no_cue_is_missed_where_the_words_around_a_bed_are_no_phrase(
     near = [bridged(read.cues, read.tokens, {}) for read in reads]
     monkeypatch.setattr("nlu.bridging._joins", lambda *_: True)
     assert [bridged(read.cues, read.tokens, {}) for read in reads] == near
+
+
+def _readings(name: str) -> Iterator[tuple[tuple[Item, ...], Words]]:
+    """The pieces of every reading of a corpus, before and after each number has its role."""
+    for case in cases(name):
+        read = READER.read(case.line["text"], voice="dictated" in name)
+        index = bed_index(tuple(case.line["beds"]))
+        for way in Lattice(read, index, voice="dictated" in name).ways():
+            whole = in_context(scoped(way, read.tokens), read.tokens)
+            for items in (way, *assignments(whole, ARRIVED)[0]):
+                yield items, read.tokens
+
+
+@pytest.mark.parametrize("name", ["corpus_typed", "corpus_dictated"])
+def test_a_rule_that_is_not_asked_had_nothing_to_say(name: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    readings = list(_readings(name))
+    both = (False, True)
+    near = [leftovers(items, toks, voice=voice) for items, toks in readings for voice in both]
+    monkeypatch.setattr("nlu.rules.asked", lambda rules, _: list(rules))
+    monkeypatch.setattr("nlu.unexplained.asked", lambda rules, _: list(rules))
+    assert [leftovers(items, toks, voice=voice) for items, toks in readings for voice in both] == near
+
+
+@pytest.mark.parametrize("name", ["corpus_typed", "corpus_dictated"])
+def test_a_piece_that_ends_as_far_as_anything_there_can_is_not_cut_in_two(
+    name: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    readings = list(_readings(name))
+    near = [cuts(items, toks, voice) for items, toks in readings for voice in (False, True)]
+    monkeypatch.setattr("nlu.cutting._furthest", lambda toks, _: len(toks) + 1)
+    assert [cuts(items, toks, voice) for items, toks in readings for voice in (False, True)] == near
