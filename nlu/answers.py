@@ -58,7 +58,7 @@ def answered(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement
         return None
     if nums and not told and nums[0].lead == "output" and nums[0].label is not None:
         return None  # "10 draining": a bed of which something is said
-    if any(_is_denied(i, no) or _is_counted(i, choice) for i in nums):
+    if any(_is_denied(i, no) or _is_counted(i, choice) for i in nums) or _is_of_a_thing(items, choice):
         return Unclear(slot="kind", text=text)
     at = times[0].when(arrived, REACH) if times else None
     made = Answered(
@@ -85,6 +85,12 @@ def _is_counted(number: Item, choice: list[Item]) -> bool:
     """ "second 1": which of several it is, or a level?"""
     named = any(c.end == number.start and c.name in {"first", "second"} for c in choice)
     return named and not number.unit
+
+
+def _is_of_a_thing(items: tuple[Item, ...], choice: list[Item]) -> bool:
+    """ "second box 240": which of the boxes it is of."""
+    things = {i.start for i in items if i.role == "cue" and i.value in {"canister", "tubeword"}}
+    return any(c.end in things and c.name in {"first", "second"} for c in choice)
 
 
 def _unknown(items: tuple[Item, ...]) -> bool:

@@ -129,7 +129,8 @@ def _is_start(items: list[Item], k: int, toks: Toks) -> bool:
     item, nxt = items[k], _next_amount(items, k)
     if item.link != "from" or item.lead in CHECKS or nxt is None:
         return False
-    if word(toks, nxt.start - 1) != "to" or nxt.start != item.end + 1:
+    moved = item.label and nxt.label and word(toks, item.start - 2) in CLIMBS  # from bed to bed
+    if word(toks, nxt.start - 1) != "to" or nxt.start != item.end + 1 or moved:
         return False
     if (nxt.amount or 0) < (item.amount or 0):
         return False

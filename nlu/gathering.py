@@ -92,7 +92,8 @@ class Gathering:
         ):
             if draft.to_bed is not None or (self.linked in {"and", "&"} and not self.cued):
                 draft.clash("to_bed", draft.to_bed, item)
-            draft.to_bed = item
+            came = "from" in {item.link, item.lead} and draft.bed is not None and draft.to_bed is None
+            draft.bed, draft.to_bed = (item, draft.bed) if came else (draft.bed, item)
         elif draft.bed is None:
             draft.bed = item
             if item.lead in {"output", "amount"}:

@@ -11,7 +11,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .clock import clocks
-from .items import Item
+from .items import FULL_HOUR, Item
 from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.asides import RELATIVES, STAFF
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
@@ -89,6 +89,13 @@ def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield f"{before.name!r} may be the name of the tube"
         if item.role == "level" and not item.unit and (item.lead == "to" or _is_in(item, toks)):
             yield "to or in a number says a bed or a change of value"
+        if item.role == "level" and not item.lead and item.label and word(toks, item.start - 1) == "now":
+            yield "the level now, or the bed now"
+        if item.role == "level" and item.lead == "from" and item.label:
+            yield "the bed that it came from, or a level"
+        over = word(toks, item.end) == "+" and word(toks, item.end + 1) in {"", ",", "."}
+        if item.role == "level" and over:
+            yield "more than a number is no level"
         if item.role in {"level", "volume", "output"} and word(toks, item.start - 1) in COMPARED:
             yield "more or less than a number is no level"
 
@@ -105,9 +112,15 @@ def _over(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             continue
         of_another = last is not None and last.role in {"foreign", "claimed"}
         beside |= of_another and item.value == "span"
-        bare = last is not None and last.role == "level" and last.lead in {"", "at"}
+        bare = last is not None and last.lead in {"", "at"} and _is_amount_of_it(last)
         if bare and item.value in {"span", "window", "since"}:
             yield "an amount over a length of time"
+
+
+def _is_amount_of_it(item: Item) -> bool:
+    """A level, or what is a time only for want of another place: "240 for the night, line 880"."""
+    loose = item.role == "time" and not (item.sure_time or item.at or item.lead)
+    return item.role == "level" or (loose and len(item.digits) < FULL_HOUR)
 
 
 def _as_much(items: tuple[Item, ...], _: Toks) -> Iterator[str]:

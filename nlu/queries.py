@@ -51,6 +51,8 @@ def is_query(items: tuple[Item, ...]) -> bool:
     )
     if not asks and not windowed and not _is_bare_total(items):
         return False
+    if not asks and any(i.value == "neg" for i in cues):
+        return False  # "3 hasn't drained since midnight"
     question = any(i.value in {"question", "mark_of_question"} for i in cues)
     if any(i.role == "level" or (i.role in {"volume", "output"}) for i in items):
         return False

@@ -16,6 +16,7 @@ from .pipeline import Cue, Read, pipeline
 ENDING = frozenset({"exchanged", "removed", "placed"})
 """With these told, the last line is the final level of a canister."""
 FULL = frozenset({"was full", "it was full"})
+ORDERED = frozenset({"order", "orders", "ordered"})
 SEALS = frozenset({"ws", "waterseal", "water seal", "water-seal"})
 LAST_LINES = frozenset({"last line", "last level"})
 
@@ -56,6 +57,8 @@ def _is_state(cue: Cue, toks: Toks) -> bool:
     """ "19 ws, no leak": a bed on water seal; a small number behind a stop may be its depth."""
     bed = cue.start - 1
     before, number = word(toks, bed - 1), word(toks, bed)
+    if any(word(toks, cue.start - k) in ORDERED for k in (1, 2)):
+        return not number_follows(toks, cue.end)
     ends = not word(toks, cue.end).isalnum() or word(toks, cue.end) in {"and", "no"}
     if not (ends and number.isdecimal()):
         return False

@@ -36,6 +36,8 @@ UNSURE = frozenset(
     {"no", "not", "without", "denies", "query", "?", "o", "ruled", "exclude", "excluded", "never"}
 )
 NEWCOMERS = frozenset({"pt", "patient", "admission", "pts"})
+UNDER_WAY = frozenset({"changing", "swapping", "switching", "replacing", "exchanging"})
+MOST_TUBES = 4
 TUBINGS = frozenset({"tube", "tubes", "tubing", "pigtail", "catheter", "hose", "ct", "icd", "line"})
 SUCTION = frozenset({"suction", "sxn", "suct", "wall", "lws", "vacuum", "vac"})
 CHECKS = frozenset(
@@ -54,6 +56,8 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     yield from _suction_back(items, toks)
     yield from _queried(items, toks)
     yield from _sealed(items)
+    yield from _changing(items, toks)
+    yield from _counted(items, toks)
     clauses = list(_clauses(items))
     for place, clause in enumerate(clauses):
         events = [i for i in clause if _is_event(i)]
@@ -75,6 +79,20 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             if event.value == "what" and event.name in strong and phrase_of(event, toks) in EVERYDAY:
                 continue
             yield from _of_another(event, clause, scope, toks)
+
+
+def _counted(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "first 2 tubes out": how many, and no bed."""
+    few = (i for i in items if i.role == "bed" and i.figure is not None and i.figure <= MOST_TUBES)
+    plural = (word(toks, bed.end + (word(toks, bed.end) == "chest")) for bed in few)
+    yield from ("how many, or which bed" for noun in plural if noun in {"tubes", "drains", "canisters"})
+
+
+def _changing(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "changing the box now, its at 1910": which of the two canisters is at it?"""
+    changing = any(_is_event(i) and i.name == "exchanged" and word(toks, i.start) in UNDER_WAY for i in items)
+    levels = (i for i in items if i.role == "level" and not i.name)
+    yield from ("the old canister, or the new one" for _ in levels if changing)
 
 
 def _sealed(items: tuple[Item, ...]) -> Iterator[str]:

@@ -267,7 +267,8 @@ def _columns(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:
 def _numbered(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "bed 12 1 340": one thousand and more, or tube 1?"""
     for before, item in pairwise(clause):
-        bare = item.role == "level" and not (item.lead or item.unit) and before.role == "bed"
+        named = before.role == "bed" or (before.role == "cue" and before.value in {"canister", "tubeword"})
+        bare = item.role == "level" and not (item.lead or item.unit) and named
         apart = item.end - item.start == PAIR and toks[item.start].is_digits
         if bare and apart and toks[item.end - 1].is_digits and word(toks, item.end - 1)[0] != "0":
             yield "the first digit may be the number of a tube"

@@ -121,3 +121,19 @@ def test_an_amount_of_the_hour_is_taken_and_as_much_again_is_asked(text: str, re
 )
 def test_what_came_in_a_length_of_time_lies_behind_unless_it_is_planned(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 14 is bleeding 400 in 20 min", "drained bed=14 volume_ml=400"),
+        ("rapid called on 5, bp 70/40, drain 340 in 30 min", "drained bed=5 volume_ml=340"),
+        ("bed 12 mark 1050 in 30 min", "ask kind"),
+        ("check 12 in 30 min", "ask kind"),
+        ("bed 3 60+", "ask level_ml"),
+        ("bed 3 240 for the night, line 880", "ask level_ml"),
+        ("3 hasnt drained since midnight", "ask volume_ml"),
+    ],
+)
+def test_what_bled_in_minutes_is_an_amount_and_what_is_over_a_number_is_none(text: str, read: str) -> None:
+    assert reading(text) == read

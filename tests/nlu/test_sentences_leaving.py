@@ -111,3 +111,24 @@ def test_what_was_asked_for_or_nearly_happened_or_is_of_another_is_not_told(text
 )
 def test_what_happened_is_read_with_the_reason_why(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 8 transferred from 5", "moved bed=5 to_bed=8"),
+        ("moved from 5 to 8", "moved bed=5 to_bed=8"),
+        ("pt moved from 7 to 19 and marked 310", "moved bed=7 to_bed=19; mark bed=7 level_ml=310"),
+        ("bed 8 from 5", "ask bed"),
+        ("bed 5 now 8", "ask level_ml"),
+        ("bed 5 now 640", "mark bed=5 at=19:05 level_ml=640"),
+        ("bed 8 changing the box now its at 1910", "ask final_ml"),
+        ("bed 8 box 2 240", "ask level_ml"),
+        ("bed 8 second box 240", "ask kind"),
+        ("first 2 tubes out", "ask level_ml"),
+        ("12's tubes out", "removed bed=12"),
+        ("bed 8 order: water seal", "ordered bed=8 suction_cmh2o=0"),
+    ],
+)
+def test_which_bed_and_which_canister_it_was_is_read_or_asked(text: str, read: str) -> None:
+    assert reading(text) == read

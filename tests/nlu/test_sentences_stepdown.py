@@ -102,7 +102,6 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
         ("bed 7 changed to water seal 1800", "ask kind"),
         ("bed 7 new system hooked up 1800, no output yet", "ask final_ml"),
         ("bed 7 canister leaking, swapped it at 1800, had 440", "ask final_ml"),
-        ("pt moved from 7 to 19 and marked 310", "ask bed; ask level_ml"),
         ("7 and 19 switched rooms", "ask to_bed; ask to_bed"),
         ("bed 19 taken to cath lab 1710, drain clamped for trip", "ask kind"),
         ("19 went AMA 1650", "ask level_ml"),
