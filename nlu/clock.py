@@ -10,7 +10,7 @@ from collections.abc import Iterator
 
 from .clockface import Clock, Style
 from .days import FIRST_WORDS, Day, by_first_word, day_words, is_phrase
-from .lengths import length, less_minutes
+from .lengths import MEASURES, length, less_minutes
 from .numbers import Toks, after_hyphen, glued, is_digits, small, word
 from .patterns.clockwords import (
     AGO,
@@ -61,7 +61,8 @@ def _whole(toks: Toks, i: int) -> Iterator[Found]:
     now = _now(toks, i)
     if now and not (less_minutes(toks, now)):
         yield now, Clock(style="now", sure=True)
-    yield from _ago(toks, i)
+    if not toks.words.isdisjoint(MEASURES):
+        yield from _ago(toks, i)
     yield from ((end, c) for start, c in _core(toks, i) for end, c in _with_suffix(toks, start, c))
     yield from _dated(toks, i)
 

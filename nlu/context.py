@@ -13,6 +13,7 @@ from .items import FULL_HOUR, Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .patterns.leads import MANY_LINES
+from .rules import there
 from .runs import is_at, paired
 
 BEFORE = frozenset({"was", "from", "previously", "previous", "prev", "prior", "before", "last", "old"})
@@ -25,13 +26,18 @@ CHECKS = frozenset({"suction", "wall", "seal", "leakgrade"})
 STOPS = frozenset({",", "and", "&", "+", "/"})
 BESIDE_AGAIN = frozenset({"filler", "question", "ask", "bed", "mark_of_question", "repair", "no", "okay"})
 """With these alone, "again" asks to say it once more."""
+TELLING = CLIMBS | HOURLY | {"(", "from"}
+"""Without one of these, and without a word for the fluid, every number has a role of its own."""
+ASKED = frozenset({"ask", "question"})
 CONTEXT = "context"
 
 
 def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces, with numbers of no role of their own marked so, and beds in a row taken as beds."""
     found = list(paired(_risen(items, toks)))
-    for k, item in enumerate(found):
+    pieces = there(found)
+    beside = not toks.words.isdisjoint(TELLING) or "fluid" in pieces
+    for k, item in enumerate(found) if beside else ():
         if item.role == "num" and item.amount is not None:
             if (
                 _in_brackets(item, toks)
@@ -42,8 +48,13 @@ def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
                 found[k] = item.as_role(CONTEXT)
             elif _is_of_fluid_over_time(found, k):
                 found[k] = item._replace(lead="amount")
-    found = [_last_lines(item, k, found, toks) for k, item in enumerate(_set_anew(found))]
-    found = list(_told_again(_not_asking(_full(found, toks), toks), toks))
+    if "from" in toks.words:
+        found = _set_anew(found)
+    if not pieces.isdisjoint(ASKED):
+        found = _full([_last_lines(item, k, found, toks) for k, item in enumerate(found)], toks)
+        found = list(_not_asking(found, toks))
+    if "again" in toks.words:
+        found = list(_told_again(found, toks))
     return tuple(_as_right_value(_beds_in_a_row(found), toks))
 
 
@@ -141,6 +152,8 @@ def _is_start(items: list[Item], k: int, toks: Toks) -> bool:
 
 def _risen(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """ "from 840 at 1500 to 1050 at 1900": two lines, each with its time."""
+    if "from" not in toks.words:
+        return items
     for k, (first, then, last, now) in enumerate(zip(items, items[1:], items[2:], items[3:], strict=False)):
         led = word(toks, first.start - 1) == "from" and word(toks, last.start - 1) == "to"
         led &= first.label is None and last.label is None  # "moved from 12 at 1500 to 14"

@@ -114,6 +114,8 @@ class Lattice:
 
     def _owners(self, i: int, way: Way) -> list[tuple[int, Way]]:
         """ "12's chest tube": what owns something is a bed."""
+        if "s" not in self.toks.words:
+            return []
         behind = self.cues.get(i + 2)
         k = i + 1 + (glued(self.toks, i + 1) and word(self.toks, i + 1).isalpha())  # 4B's
         owns = word(self.toks, k) == "'" and word(self.toks, k + 1) == "s"

@@ -176,7 +176,7 @@ class Sentence:
             if any(i.role == "num" and i.lead in {"level", "levelat"} for i in items):
                 return told(Unclear(slot="kind", text=self.text))
             return self._rated(self._for_a_bed([withdrawals.withdrawn(items, self.ward.arrived, self.text)]))
-        if self._is_bare_correct():
+        if "correct" in self.read.tokens.words and self._is_bare_correct():
             beds = [i.label for i in self._labelled() if i.role == "bed"]
             return told(Answered(answer="yes", bed=beds[0] if beds else None))
         chosen = answers.cues(items, "choice") and not any(i.role in {"bed", "time"} for i in items)

@@ -24,6 +24,7 @@ from .patterns.asides import (
     TITLES,
     WITH,
 )
+from .rules import there
 
 AMOUNTS = frozenset({"level", "volume", "output"})
 STRONG = frozenset({",", ";", ".", "!", "but", "then"})
@@ -45,6 +46,8 @@ CHECKS = frozenset(
 )
 SIGNS = frozenset({"leak", "tidal", "fluid", "indicator", "waterseal"})
 PAUSES = frozenset({"clamped", "unclamped", "suction_off", "suction_on"})
+TELLING = CHECKS | {"kind", "reason", "what", "word"}
+"""Cues of an event, of a check, and words that were not understood: without any there is nothing to doubt."""
 HELPERS = frozenset(
     {"has", "had", "have", "is", "was", "just", "then", "also", "almost", "nearly", "accidentally"}
 )
@@ -52,6 +55,8 @@ HELPERS = frozenset(
 
 def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """One line for each event or check whose clause says more than was understood."""
+    if there(items).isdisjoint(TELLING):
+        return
     yield from _reasons(items, toks)
     yield from _suction_back(items, toks)
     yield from _queried(items, toks)

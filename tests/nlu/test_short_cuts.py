@@ -27,6 +27,8 @@ from nlu.moments import BARE_REACH, LIST_REACH, REACH, SKEW, Moment, moment
 from nlu.pipeline import phrases, pipeline, stretches
 from nlu.roles import assignments
 from nlu.scope import scoped
+from nlu.subjects import TELLING as TELLING_CUES
+from nlu.subjects import subjects
 from nlu.tokens import Words
 from tests.nlu.corpus import cases
 
@@ -37,6 +39,7 @@ TELLING = (
     *("seven", "twelve", "thirty", "fifty", "oh", "hundred", "noon", "third", "may", "last", "night"),
     *("7", "07", "12", "15", "1050", "1900", "0730", "2026", ".", ",", ":", "l", "in", "the", "bed", "mark"),
 )  # fmt: skip
+BESIDE = frozenset({"(", "from", "again"})
 CHANGES = (date(2026, 3, 8), date(2026, 11, 1), date(2026, 3, 29), date(2026, 10, 25), date(2026, 7, 1))
 """Days on which clocks are put forward or back, and one on which none is."""
 ARRIVED = datetime(2026, 3, 4, 19, 5, tzinfo=ZoneInfo("America/New_York"))
@@ -44,10 +47,16 @@ READER = pipeline()
 ZONES = ("America/New_York", "Europe/London", "Australia/Lord_Howe", "Asia/Kolkata")
 
 
+def _wide(toks: Words, words: frozenset[str]) -> Words:
+    """The same tokens, in which every rule that needs one of these words is asked."""
+    wide = Words(toks)
+    wide.words |= words
+    return wide
+
+
 def _same(text: str) -> None:
     near = READER.read(text).tokens
-    wide = Words(near)
-    wide.words |= EVERYTHING
+    wide = _wide(near, EVERYTHING)
     for i in range(len(near)):
         assert clocks(near, i) == clocks(wide, i)
         assert length(near, i) == length(wide, i)
@@ -171,3 +180,24 @@ def test_a_piece_that_ends_as_far_as_anything_there_can_is_not_cut_in_two(
     near = [cuts(items, toks, voice) for items, toks in readings for voice in (False, True)]
     monkeypatch.setattr("nlu.cutting._furthest", lambda toks, _: len(toks) + 1)
     assert [cuts(items, toks, voice) for items, toks in readings for voice in (False, True)] == near
+
+
+@pytest.mark.parametrize("name", ["corpus_typed", "corpus_dictated"])
+def test_what_stands_beside_a_number_is_not_looked_for_only_where_it_is_not(
+    name: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    readings = list(_readings(name))
+    near = [(in_context(items, toks), list(subjects(items, toks))) for items, toks in readings]
+    monkeypatch.setattr("nlu.context.there", lambda _: frozenset({"ask", "question", "fluid"}))
+    monkeypatch.setattr("nlu.subjects.there", lambda _: TELLING_CUES)
+    wide = [(items, _wide(toks, BESIDE)) for items, toks in readings]
+    assert [(in_context(items, toks), list(subjects(items, toks))) for items, toks in wide] == near
+
+
+@pytest.mark.parametrize("name", ["corpus_typed", "corpus_dictated"])
+def test_a_message_without_an_s_has_no_owner(name: str) -> None:
+    for case in cases(name):
+        read = READER.read(case.line["text"])
+        wide = read._replace(tokens=_wide(read.tokens, frozenset({"s"})))
+        index = bed_index(tuple(case.line["beds"]))
+        assert Lattice(read, index, voice=False).ways() == Lattice(wide, index, voice=False).ways()
