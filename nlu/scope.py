@@ -229,8 +229,14 @@ def _none_of(items: list[Item], k: int) -> None:
     item = items[k + 1]
     if item.role == "cue" and item.value == "fluid":
         items[k], items[k + 1] = items[k]._replace(value="filler"), item._replace(value=ABSENT, name="")
-    elif item.role == "cue" and item.value == "what":
+    elif item.role == "cue" and (item.value == "what" or _is_none_placed(items, k)):
         items[k + 1] = item.as_role(DENIED)
+
+
+def _is_none_placed(items: list[Item], k: int) -> bool:
+    """ "9 no new drain placed"; "no, new canister" is an answer."""
+    of_bed = any(i.role == "bed" or i.label is not None for i in items[:k])
+    return of_bed and _is_kind(items[k + 1], {"placed"}) and items[k + 1].start == items[k].end
 
 
 def _is_no_line(items: list[Item], k: int) -> bool:

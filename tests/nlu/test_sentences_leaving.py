@@ -132,3 +132,14 @@ def test_what_happened_is_read_with_the_reason_why(text: str, read: str) -> None
 )
 def test_which_bed_and_which_canister_it_was_is_read_or_asked(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("9 no new drain placed", "ask kind"),
+        ("no new canister", "ask bed"),
+    ],
+)
+def test_no_new_drain_placed_is_no_placement(text: str, read: str) -> None:
+    assert reading(text) == read
