@@ -28,6 +28,9 @@ QUIET = frozenset(
 STRANGE = frozenset({"bad", "alt", "foreign", "claimed", "denied"})
 """What a short answer never holds: the number beside it would be of something else."""
 
+VALUES = frozenset({"bed", "num", "time", "bad", "denied", "alt"})
+"""Pieces that make a message one about a bed, and not about how to write."""
+
 
 def cues(items: tuple[Item, ...], value: str) -> list[Item]:
     """The cue pieces of one label."""
@@ -97,12 +100,12 @@ def _unknown(items: tuple[Item, ...]) -> bool:
     return bool(cues(items, "word"))
 
 
-def other(items: tuple[Item, ...]) -> Statement | None:
+def other(items: tuple[Item, ...]) -> list[Statement]:
     """Help, and "seen"."""
     kinds = {i.name for i in cues(items, "kind")}
-    if kinds == {"help"}:
-        return Help()
+    if kinds == {"help"} or (cues(items, "howto") and not any(i.role in VALUES for i in items)):
+        return [Help()]
     if kinds == {"acknowledged"} and not any(i.role in {"num", "time", "bad"} for i in items):
-        beds = [i.label for i in items if i.role == "bed"]
-        return Acknowledged(bed=beds[0] if beds else None)
-    return None
+        beds = list(dict.fromkeys(i.label for i in items if i.role == "bed"))
+        return [Acknowledged(bed=bed) for bed in beds or [None]]
+    return []

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from itertools import pairwise
 
 from .drafts import SIDES, Draft
 from .items import FULL_HOUR, NEAR, RECENT, Item
@@ -50,6 +51,7 @@ def standing(drafts: list[Draft], arrived: datetime) -> Standing:
     if listed and not _rising(drafts, arrived) and all(d.level is None or is_bare(d.level) for d in drafts):
         doubts.append("a list whose bare numbers do not rise")
     faults += _same_line_twice(drafts)
+    _same_as_another(drafts)
     return Standing(tuple(faults), tuple(doubts))
 
 
@@ -127,6 +129,14 @@ def _same_line_twice(drafts: list[Draft]) -> list[str]:
             first.clash("level", first.level, draft.level)
             drafts.remove(draft)
     return found
+
+
+def _same_as_another(drafts: list[Draft]) -> None:
+    """ "3 at 470, 4 the same": no change, or the level of the bed before? It is asked."""
+    for before, draft in pairwise(drafts):
+        other = before.bed is not None and draft.bed is not None and before.bed.label != draft.bed.label
+        if other and before.level is not None and draft.same is not None and draft.same.name == "alone":
+            draft.clash("volume", draft.same)
 
 
 def _doubts(draft: Draft, arrived: datetime) -> list[str]:

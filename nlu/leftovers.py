@@ -136,6 +136,14 @@ def _summed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         yield "amounts of each hour are no levels"
 
 
+def _seen(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "seen 12 and 99": behind a word for a notice that was seen, a number alone may be one more bed."""
+    if any(i.role == "cue" and i.name == "acknowledged" for i in items):
+        told = [i for i in items if i.role in {"level", "time"} or (i.role == "cue" and i.value == "level")]
+        if len(told) == 1 and told[0].role != "cue" and not told[0].unit and told[0].lead in {"", "at"}:
+            yield "a bed that was seen, or a level or time"
+
+
 def _unsure_times(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "ambulated 200 ft mark 330": a number that is a time only for want of another place."""
     for k, item in enumerate(items):
@@ -312,6 +320,7 @@ EITHER = (
     Rule(_unled, AMOUNTS | {"word"}),
     Rule(_over, frozenset({"span", "window", "since"})),
     Rule(_summed, frozenset({"ask"})),
+    Rule(_seen, frozenset({"kind"})),
     Rule(_unsure_times, frozenset({"word"})),
     Rule(_signed, frozenset({"leak", "tidal"})),
     Rule(_as_much, frozenset({"same"})),

@@ -49,6 +49,8 @@ def is_query(items: tuple[Item, ...]) -> bool:
         any(i.value in {"window", "span"} for i in cues)
         or any(i.role == "time" and _is_window(i) for i in items)
     )
+    if not asks and windowed and any(i.role == "time" and not _is_window(i) and not i.lead for i in items):
+        return False
     if not asks and not windowed and not _is_bare_total(items):
         return False
     if not asks and any(i.value == "neg" for i in cues):

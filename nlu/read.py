@@ -185,7 +185,9 @@ class Sentence:
             return told(*self._for_a_bed(self._corrected()), faults=len(self._unread(read)))
         if self._is_bare_question():
             return told(*queries.asked(self._labelled(), self.ward.arrived, self.read, self.ward.shifts))
-        simple = answers.other(self._labelled()) or self._choice_of_canister() or self._answer()
+        if other := answers.other(self._labelled()):
+            return self._rated(other)
+        simple = self._choice_of_canister() or self._answer()
         return self._rated([simple]) if simple is not None else None
 
     def _is_bare_correct(self) -> bool:
@@ -235,6 +237,8 @@ class Sentence:
         if any(i.role in {"num", "bed", "time", "bad"} for i in self.items):
             return None
         said = [i.value for i in self.items if i.role == "cue"]
+        if {"question", "ask", "mark_of_question", "howto"} & set(said):
+            return None
         if "new" in said and not set(said) - {"new", "yes", "okay"}:
             return Answered(choice="new_canister", answer="yes" if "yes" in said else None)
         kinds = answers.cues(self.items, "kind")

@@ -67,6 +67,12 @@ class Trail(NamedTuple):
     paired: frozenset[int] = frozenset()
     """Where a number begins that another one follows at once."""
 
+    @property
+    def mending(self) -> bool:
+        """Whether a word of repair is the last thing said, commas left out: "ten, correction, twenty"."""
+        last = next((i for i in reversed(self.items) if i.role != "sep"), None)
+        return last is not None and last.role == "repair"
+
     def grown(self, item: Item) -> Trail:
         """This assignment and one more piece."""
         items = (*self.items, item)
@@ -137,7 +143,7 @@ def _candidates(item: Item, trail: Trail) -> Iterator[Item]:
     if other is not None:
         yield other
         of_check = other.name in CHECK_LIMITS
-        if item.link not in {"-", "/"} or trail.items[-1].role == "repair" or of_check:
+        if item.link not in {"-", "/"} or trail.mending or of_check:
             return
     if item.unit in {"bad", "lb"}:
         return
@@ -224,7 +230,7 @@ def _in_event(trail: Trail) -> bool:
 
 def _alternative(item: Item, trail: Trail) -> Item | None:
     """ "1050 or 1060", "1200-1300": a second value for the slot of the number before."""
-    if trail.items and trail.items[-1].role == "repair":
+    if trail.mending:
         return _mended(item, trail)
     last = next((i for i in reversed(trail.items) if i.role not in {"cue", "sep"}), None)
     between = last is not None and last.link == "between"

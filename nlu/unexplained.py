@@ -278,8 +278,12 @@ def _same_as(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "same as 1050": since 10:50, or at that level?"""
     for before, item in pairwise(clause):
         same = before.role == "cue" and before.value == "same" and word(toks, before.end - 1) == "as"
-        if same and item.role == "time" and item.amount is not None and not _on_the_hour(item):
+        if not same or item.role != "time" or item.amount is None:
+            continue
+        if not _on_the_hour(item):
             yield "a level may be meant that is the same"
+        if item.label is not None and not item.sure_time:
+            yield "a bed may be meant that is the same"
 
 
 def _on_the_hour(item: Item) -> bool:

@@ -227,6 +227,13 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "what do you understand", "how can i use this", "how do i send a mark", "how should i text",
         "what are the commands",
     ),
+    "howto": (
+        (
+            "how (do|can|should|would) (i|we|you) (chart|log|enter|record|report|text|mark|correct|delete|"
+            "undo|fix|change|tell|write|send|say|put)"
+        ),
+        "how to (chart|log|enter|record|report|text|mark|correct|delete|undo|fix|change|tell|write|send|say)",
+    ),
     "order": (
         (
             "(reg|registrar|spr|sho|consultant|surgical reg|surgical team|surgeons|thoracics|ct surgery|"

@@ -87,3 +87,34 @@ def test_a_value_answers(text: str, read: str) -> None:
 )
 def test_correct_alone_is_a_yes(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("seen 12 and 14", "acknowledged bed=12; acknowledged bed=14"),
+        ("seen 12, 14", "acknowledged bed=12; acknowledged bed=14"),
+        ("seen beds 3 and 7", "acknowledged bed=3; acknowledged bed=7"),
+        ("seen 12 and 99", "ask level_ml"),
+        ("seen 12 450", "ask level_ml"),
+        ("noted 12 1050 at 1900", "mark bed=12 at=19:00 level_ml=1050"),
+        ("roger, 12 mark 1050", "mark bed=12 level_ml=1050"),
+    ],
+)
+def test_a_notice_is_seen_for_each_bed_that_was_named(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("how do i chart a new canister", "help"),
+        ("how to log a tipped drain", "help"),
+        ("how do i tell you i misread it", "help"),
+        ("is it a new canister", "ask kind"),
+        ("how do i chart 210", "ask bed"),
+        ("new canister?", "ask kind"),
+    ],
+)
+def test_who_asks_how_to_write_a_thing_has_not_written_it(text: str, read: str) -> None:
+    assert reading(text) == read

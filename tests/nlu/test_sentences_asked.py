@@ -170,3 +170,29 @@ def test_what_is_said_beside_a_bed_is_not_read_as_something_else(text: str, read
 def test_a_bed_of_which_something_is_said_is_no_level(text: str) -> None:
     assert "level_ml=" not in reading(text)
     assert "repeat" not in reading(text)
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("3 at 470 at 1900, 4 the same", "mark bed=3 at=19:00 level_ml=470; ask volume_ml"),
+        ("bed 3 470, 4 is the same", "mark bed=3 level_ml=470; ask volume_ml"),
+        ("3 470, 4 no change", "mark bed=3 level_ml=470; drained bed=4 volume_ml=0"),
+        ("4 same as 3", "ask volume_ml"),
+        ("bed 4 same", "drained bed=4 volume_ml=0"),
+    ],
+)
+def test_the_same_behind_another_bed_is_no_change_or_its_level(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("16 drainage bright red 400 since 1800", "ask kind"),
+        ("16 drainage 400 since 1800", "ask kind"),
+        ("16 drainage since 1800", "asked bed=16 topic=total window=18:00"),
+    ],
+)
+def test_an_amount_since_a_time_is_no_query(text: str, read: str) -> None:
+    assert reading(text) == read

@@ -126,3 +126,16 @@ def test_another_hypothesis_counts_only_where_no_number_of_the_first_speaks_agai
 )
 def test_to_before_a_level_may_be_a_two(text: str, read: str) -> None:
     assert reading(text, channel="voice") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed thirteen mark two ten, correction, two twenty", "ask level_ml"),
+        ("Bed thirteen mark two ten. Correction. Two twenty.", "ask level_ml"),
+        ("bed thirteen mark two ten, no, two twenty", "ask level_ml"),
+        ("bed thirteen, sorry, fourteen, mark two ten", "ask bed"),
+    ],
+)
+def test_commas_do_not_part_a_word_of_repair_from_its_number(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
