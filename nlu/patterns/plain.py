@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from .english import ENGLISH
+
 _WORDS = """
 typed types typing topped topping decreased decrease increased increase released leased ceased
 about above after again also area back been before being best better book both bread break bring
@@ -33,4 +35,4 @@ connector connectors connected connects
 followed follow follows allowed slowed
 wallet walls ball call fall tall leaf lean leap least latest bacon faster fasten
 """
-PLAIN = frozenset(_WORDS.split())
+PLAIN = frozenset(_WORDS.split()) | ENGLISH
