@@ -18,8 +18,9 @@ from .patterns.clockwords import MINUTE_WORDS, PAST, TO
 from .patterns.numerals import ONES
 from .patterns.remarks import REMARKS
 from .rules import Rule, signs
-from .unexplained import asking_aloud, unexplained
+from .unexplained import asking_aloud, of_clauses, unexplained
 from .weighty import weighty
+from .whose import WHOSE
 
 VALUES = frozenset({"bed", "level", "volume", "output", "time", "check", "weight", "alt", "num"})
 AMOUNTS = frozenset({"level", "volume", "output"})
@@ -40,7 +41,8 @@ LETTERS = frozenset("abcdefgh")
 
 def leftovers(items: tuple[Item, ...], toks: Toks, *, voice: bool) -> list[str]:
     """One line for each sign that words beside a value were not understood."""
-    found = [*_lone_beds(items, voice), *signs(DICTATED if voice else TYPED, items, toks)]
+    found = [*_lone_beds(items, voice), *of_clauses(WHOSE, items, toks)]
+    found += signs(DICTATED if voice else TYPED, items, toks)
     return [*found, *(_odd_words(items, toks) if voice else unexplained(items, toks))]
 
 

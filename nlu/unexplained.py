@@ -7,7 +7,7 @@ or was not understood. Called by `leftovers` for typed messages.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from itertools import pairwise
 
 from .items import Item
@@ -46,9 +46,14 @@ def unexplained(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     yield from _asking(items, toks)
     yield from _hours(items, toks)
     yield from signs(OF_ALL, items, toks)
-    rules = asked(OF_A_CLAUSE, items)
-    for clause in clauses(items) if rules else ():
-        for rule in rules:
+    yield from of_clauses(OF_A_CLAUSE, items, toks)
+
+
+def of_clauses(rules: Iterable[Rule], items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """One line for each sign that the rules find in a clause."""
+    needed = asked(rules, items)
+    for clause in clauses(items) if needed else ():
+        for rule in needed:
             yield from rule.find(clause, toks)
 
 

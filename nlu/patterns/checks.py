@@ -60,14 +60,14 @@ CHECKS: dict[str, tuple[str, ...]] = {
     "leak:none": (
         "(topped|refilled|topped it) to",
         (
-            "(al|air leak|leak|airleak|bubbling|bubbles|bub) (is|was|:|-|=|) (neg|negative|nil|none|no|"
+            "(al|a/l|air leak|leak|airleak|bubbling|bubbles|bub) (is|was|:|-|=|) (neg|negative|nil|none|no|"
             "absent|gone|stopped|ceased)"
         ),
         (
             "(air leak|leak|bubbling|bubbles) (has|have|had|) (now|) (gone|stopped|ceased|resolved|"
             "settled|sealed)"
         ),
-        "(no|nil|neg|negative) (al|bub|airleaks)",
+        "(no|nil|neg|negative) (al|a/l|bub|airleaks)",
         "no leak", "no air leak", "no al", "leak none", "air leak none", "without leak", "without air leak",
         "no bubbling", "no bubbles", "leak negative", "air leak negative", "neg leak", "negative leak",
         "nil leak", "nil air leak", "leak free", "no leaks", "no air leaks", "negative for air leak",
@@ -83,7 +83,8 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "airleak none", "isn't leaking air", "is not leaking air", "isn't bubbling", "is not bubbling",
     ),
     "leak:intermittent": (
-        "al (with cough|on cough|intermittent|int|occasional)", "(intermittent|int|occasional) al",
+        "(al|a/l) (with cough|on cough|intermittent|int|occasional)",
+        "(intermittent|int|occasional) (al|a/l)",
         (
             "(intermittent|occasional|int|intermit|on and off|off and on|sporadic) (air|) (leak|bubbling|"
             "bubbles)"
@@ -101,7 +102,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "bubbling occasionally",
     ),
     "leak:continuous": (
-        "al (continuous|constant|cont)", "(continuous|constant|cont) al",
+        "(al|a/l) (continuous|constant|cont)", "(continuous|constant|cont) (al|a/l)",
         "bubbling in (the|) (water seal|seal|chamber|seal chamber) (constantly|continuously)",
         (
             "(continuous|constant|continual|cont|persistent|steady|nonstop|non-stop) (air|) (leak|bubbling|"
@@ -127,8 +128,8 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "now and then", "comes and goes", "intermittent", "occasional",
     ),
     "leak:present": (
-        "al", "+ al", "al +", "(small|large|new|continuous) al",
-        "(al|bub) (pos|positive|present|yes|+)", "bub",
+        "al", "a/l", "+ (al|a/l)", "(al|a/l) +", "(small|large|new|continuous) (al|a/l)",
+        "(al|a/l|bub) (pos|positive|present|yes|+)", "bub",
         "air leak", "leak", "leak present", "air leak present", "has a leak", "has an air leak",
         "positive leak", "new leak", "new air leak", "bubbling", "bubbles", "small leak", "small air leak",
         "large leak", "large air leak", "positive air leak", "leak noted", "air leak noted", "airleak",

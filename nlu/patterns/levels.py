@@ -66,9 +66,9 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "no change in (output|drainage|volume|amount)", "(output|drainage) (is|) (the|) same (as before|)",
         "(output|drainage) unchanged",
     ),
-    "same:alone": ("same",),
+    "same:alone": ("the same", "is the same", "are the same"),
     "same": (
-        "no change", "nil out", "unchanged", "no output", "no drainage", "nothing out",
+        "same", "no change", "nil out", "unchanged", "no output", "no drainage", "nothing out",
         "nil output", "nil drainage", "no new output", "no new drainage", "zero output", "zero drainage",
         "no further drainage", "no further output", "same as before", "same as last", "same as last time",
         "no more out", "same level", "same mark", "same line", "level unchanged",

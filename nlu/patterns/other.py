@@ -41,7 +41,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "potassium", "sodium", "na", "creatinine", "creat", "bun", "lactate", "wbc", "platelets", "plt",
         "troponin", "ph", "pco2", "po2", "abg", "fio2", "peep", "tidal volume", "magnesium", "calcium",
         "gcs", "inr", "ptt", "insulin", "heparin", "lasix", "drip rate", "pump", "morphine", "fentanyl",
-        "tylenol", "phone", "ext", "extension", "pager", "page", "call me at", "call back", "callback",
+        "tylenol", "phone", "ext", "extension", "pager", "paper", "paper chart", "paper charting", "page", "call me at", "call back", "callback",
         "reach me at", "mrn", "phone number", "pager number", "central line", "art line", "arterial line",
         "a - line",
         "picc", "picc line", "a line", "a-line", "drain care", "weight loss", "dressing",

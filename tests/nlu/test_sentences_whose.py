@@ -1,0 +1,101 @@
+"""Whose a number is: another device, another line, a count, or a word that is nearly one of ours."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+import pytest
+
+from .saying import reading
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("14 o2 up to 4 L at 1900", "ask level_ml"),
+        ("14 urine up to 400 mL", "ask level_ml"),
+        ("9 ng put out 250 overnight bilious", "ask volume_ml"),
+        ("14 jp line at 90", "ask level_ml"),
+        ("14 foley out, line 300", "mark bed=14 level_ml=300"),
+    ],
+)
+def test_a_cue_does_not_take_a_number_from_another_device(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bed fourteen oxygen up to four liters",
+        "bed fourteen urine up to four hundred",
+        "bed nine foley drained three hundred",
+        "bed nine wound vac put out fifty",
+    ],
+)
+def test_nor_does_it_where_it_was_dictated(text: str) -> None:
+    assert reading(text, channel="voice").startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("8 mark 715 at 1900 gave 5 of oxy", "ask level_ml"),
+        ("14 gave 5 of oxy", "ask volume_ml"),
+        (
+            "14 put out 250 of serosang fluid",
+            "drained bed=14 volume_ml=250; checked bed=14 fluid=serosanguineous",
+        ),
+        (
+            "14 put out 250 of thin straw drainage",
+            "drained bed=14 volume_ml=250; checked bed=14 fluid=serous",
+        ),
+        ("biliary on 10 drained 90", "ask volume_ml"),
+        ("pt in 10 drained 90", "drained bed=10 volume_ml=90"),
+    ],
+)
+def test_an_amount_of_what_was_not_understood_is_asked(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("10 fem line at 90", "ask level_ml"),
+        ("10 line placed at 1830", "ask level_ml"),
+        ("10 line infection", "ask bed"),
+        ("14 back with 2 tubes", "ask level_ml"),
+        ("14 has 2 chest tubes", "ask bed"),
+    ],
+)
+def test_another_line_and_a_count_are_no_level_and_no_event(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize("channel", ["text", "voice"])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bed 12 drinking well 240",
+        "bed 12 attended by the doctor",
+        "bed 12 awake",
+        "bed 12 clothing 340",
+        "bed 12 monitor cart moved",
+        "bed 12 cramped up",
+        "bed 12 infection",
+    ],
+)
+def test_an_english_word_near_a_cue_tells_nothing(text: str, channel: Literal["text", "voice"]) -> None:
+    read = reading(text, channel=channel)
+    assert read == "" or read.startswith("ask ") or read == "asked bed=12 topic=last"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("12 wtr seal 2cm no a/l", "checked bed=12 seal_cm=2 air_leak=none"),
+        ("12 a/l with cough", "checked bed=12 air_leak=intermittent"),
+        ("12 mrk 340 at 1900", "mark bed=12 at=19:00 level_ml=340"),
+    ],
+)
+def test_shorthand_stands_for_its_word(text: str, read: str) -> None:
+    assert reading(text) == read
