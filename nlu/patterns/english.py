@@ -68,7 +68,7 @@ resent reserved residence residency residing residues resilient resolving resort
 retained retaining retains retarded retention revealed reversed revive reviving revolver revolves revolving
 rewarded rewarding rewind reworked roach roads rolex roofs roots rounding rover rower ruining sabine sage
 salts sanction sands scalp scanned scanning scant scare scaring scattered scent scope scorn scrapped seams
-seated seating seats section sections seduction seeding seeds seeks sees separately settling sewing shade
+seated seating seats seduction seeding seeds seeks sees separately settling sewing shade
 shading shaft shake shaking shale shalt shame shaming shane shape shaping shark sharpe shave shaving shawl
 shedding sheen sheep sheer shelf sheltered shifting shipped shipping shire shirt shit shits shitting
 shocking shoes shooting shopping shops shore shots shout shouting shoving showed showering shutting sidewalk
