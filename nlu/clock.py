@@ -15,6 +15,7 @@ from .numbers import Toks, after_hyphen, glued, is_digits, small, word
 from .patterns.clockwords import (
     AGO,
     AT,
+    HOUR_WORDS,
     MINUTE_WORDS,
     NOON,
     NOW,
@@ -276,6 +277,8 @@ def _minutes_past(toks: Toks, i: int) -> Iterator[Found]:
         whole = False
         for stop, hour in _core_hour(toks, after_hyphen(toks, end + 1)):
             whole = True
+            if {word(toks, stop - 1), word(toks, stop)} & HOUR_WORDS:  # "9 past 6h": a length of time
+                continue
             ranged = link in RANGE and minutes % 5 and not counted and (hour.hour - minutes) % 12 in {1, 2}
             yield stop, Clock(style="odd", sure=True) if ranged else _shifted(hour, sign * minutes)
         if not whole and link in PAST and minutes < 60 and word(toks, end + 1) in {"", ".", ",", ";"}:

@@ -55,7 +55,8 @@ def _is_cut(item: Item, ends: set[int], toks: Toks, voice: bool) -> bool:
         for end, clock in clocks(toks, item.start)
         if clock.sure or item.role != "bed" or (clock.colon and not voice and glued(toks, item.end))
     }
-    if item.role != "bed" or voice or not is_digits(toks, item.start):
+    pointed = word(toks, item.end) == "point"
+    if item.role != "bed" or voice or pointed or not is_digits(toks, item.start):
         found = numbers(toks, item.start)
         typed = not voice and is_digits(toks, item.start)
         longer |= {

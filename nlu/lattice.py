@@ -188,7 +188,7 @@ class Lattice:
             case "about" if self._is_of_time(cue, way):
                 return way.after_at()
             case "about":
-                return about(way, cue.start, word(self.toks, cue.start))
+                return about(way, cue, self.toks)
             case "what" if cue.value == "suction_on" and is_setting(self.toks, cue.end):
                 return way.with_item(item._replace(value="suction", name=""), "suction")
             case "ask" if is_last_line(cue, self.toks):

@@ -108,7 +108,7 @@ def _over(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     beside = False
     for item in items:
         if item.role != "cue":
-            last = item
+            last = last if item.role in {"bed", "tube"} else item
             if beside and item.role == "level" and item.lead in {"", "at"} and not item.unit:
                 yield "what is beside an amount of another device may be an amount too"
             continue

@@ -371,6 +371,8 @@ class Sentence:
         items = tuple(i.as_role("bed") if i.role == "num" and i.label else i for i in tail)
         if bed is not None and not any(i.role == "bed" for i in items):
             items = (*items, bed)
+        if any(i.role == "foreign" for i in items):
+            return [Unclear(slot="kind", text=self.text)]
         return queries.asked(items, self.ward.arrived, self.read, self.ward.shifts)
 
     def _bare(self, items: tuple[Item, ...]) -> Reading:

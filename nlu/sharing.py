@@ -24,6 +24,7 @@ def gathered(items: Iterable[Item]) -> list[Draft]:
     _fold_bare(drafts)
     _share_beds(drafts)
     _share_times(drafts)
+    _share_order(drafts)
     _share_closing(drafts, gathering.closes)
     return drafts
 
@@ -70,6 +71,8 @@ def _share_beds(drafts: list[Draft]) -> None:
         if source is None:
             continue
         draft.bed = source.bed
+        if source.kind == "moved" and source.to_bed is not None and draft.has_content:
+            draft.clash("bed", source.bed, source.to_bed)  # "moved 4 to 5, line 260": of which bed?
         if source.clashes.get("bed"):
             draft.clashes["bed"] = source.clashes["bed"]
         if before is not None and not draft.tubes:
@@ -80,6 +83,14 @@ def _arrived(drafts: list[Draft]) -> None:
     """ "new pt bed 20 with a chest tube": a patient who came with a drain, where no line is told."""
     if len(drafts) == 1 and not (drafts[0].kind or drafts[0].has_amount or drafts[0].opening):
         drafts[0].kind = "placed"
+
+
+def _share_order(drafts: list[Draft]) -> None:
+    """ "orders bed 1 suction 20, bed 2 gravity": said before the first bed, it is of every setting."""
+    order, bed = drafts[0].order if drafts else None, drafts[0].bed if drafts else None
+    if order is not None and bed is not None and order.start < bed.start:
+        for draft in drafts[1:]:
+            draft.order = draft.order or (order if "suction" in draft.checks else None)
 
 
 def _share_closing(drafts: list[Draft], closes: Item | None) -> None:

@@ -291,6 +291,16 @@ def _same_as(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a bed may be meant that is the same"
 
 
+def _unchanged(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "thoracic rounded on 9, no changes": somebody did something, and nothing came of it."""
+    cues = {i.value: i.start for i in clause if i.role == "cue"}
+    same = 0 if "mark_of_question" in cues else cues.get("same", 0)
+    for item in clause:
+        said = item.role == "cue" and item.value == "word" and item.start < same
+        if said and (item.name in STAFF or _is_strange(item, toks)):
+            yield f"{item.name!r} may say what has not changed"
+
+
 def _on_the_hour(item: Item) -> bool:
     return all(clock.minute == 0 for clock in item.clocks)
 
@@ -328,6 +338,7 @@ OF_A_CLAUSE = (
     Rule(_fluid_amount, frozenset({"fluid"})),
     Rule(_verb, frozenset({"tube"})),
     Rule(_same_as, frozenset({"same"})),
+    Rule(_unchanged, frozenset({"same"})),
     Rule(_columns, frozenset({"leak"})),
     Rule(_numbered, frozenset({"bed"})),
 )

@@ -6,7 +6,9 @@ from typing import NamedTuple
 
 from .cutting import cuts
 from .items import Item
-from .numbers import Toks
+from .neighbours import number_follows
+from .numbers import Toks, word
+from .pipeline import Cue
 
 
 class Way(NamedTuple):
@@ -31,10 +33,13 @@ class Way(NamedTuple):
         return self.with_item(item) if item.role == "time" else self.with_item(item, self.lead, at=self.at)
 
 
-def about(way: Way, start: int, said: str) -> Way:
+def about(way: Way, cue: Cue, toks: Toks) -> Way:
     """The way with the number before ("1050 give or take") or the next one said to be approximate."""
     last = way.items[-1] if way.items else None
-    if said in BEHIND and last is not None and last.role == "num" and last.end == start:
+    said = word(toks, cue.start)
+    touching = last is not None and last.end == cue.start - (word(toks, cue.start - 1) == "-")
+    of_next = last is not None and last.label is not None and said != "ish" and number_follows(toks, cue.end)
+    if last is not None and last.role == "num" and said in BEHIND and touching and not of_next:
         return way._replace(items=(*way.items[:-1], last._replace(about=True)))
     return way._replace(about=True)
 

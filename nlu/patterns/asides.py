@@ -63,6 +63,8 @@ _LOADED = """
 changed changing swapped emptied replaced removed pulled out off clamped unclamped stopped started
 dropped fell fallen leaking leaked gone away moved left broke broken cracked kinked tipped kicked knocked
 disconnected reconnected dislodged discharged died transferred inserted placed exchanged
+pulling removing swapping emptying replacing exchanging clamping unclamping stopping starting dropping
+moving leaving transferring discharging inserting placing
 """
 LOADED = frozenset(_LOADED.split())
 """Verbs that tell of an event; unread in the clause of a number, they may be what it is about."""

@@ -118,7 +118,7 @@ def test_what_happened_is_read_with_the_reason_why(text: str, read: str) -> None
     [
         ("bed 8 transferred from 5", "moved bed=5 to_bed=8"),
         ("moved from 5 to 8", "moved bed=5 to_bed=8"),
-        ("pt moved from 7 to 19 and marked 310", "moved bed=7 to_bed=19; mark bed=7 level_ml=310"),
+        ("pt moved from 7 to 19 and marked 310", "moved bed=7 to_bed=19; ask bed"),
         ("bed 8 from 5", "ask bed"),
         ("bed 5 now 8", "ask level_ml"),
         ("bed 5 now 640", "mark bed=5 at=19:05 level_ml=640"),

@@ -99,3 +99,38 @@ def test_an_english_word_near_a_cue_tells_nothing(text: str, channel: Literal["t
 )
 def test_shorthand_stands_for_its_word(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("2 approx 130 at 1900", "mark bed=2 at=19:00 level_ml=130 about"),
+        ("12 1050 approx at 1900", "mark bed=12 at=19:00 level_ml=1050 about"),
+        ("1 is 900-ish at 1900", "mark bed=1 at=19:00 level_ml=900 about"),
+    ],
+)
+def test_what_is_approximate_is_the_level_and_not_the_bed_or_the_time(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("4 point 8 L at 1900", "ask bed"),
+        ("bed 4 1 point 2 L at 1900", "mark bed=4 at=19:00 level_ml=1200"),
+        ("40 mls out of 12 in last hr", "ask level_ml"),
+        ("pulling 8s tube at 1600", "ask level_ml"),
+        ("trend 9 past 6h", "ask kind"),
+        ("bed 4 300 at 10 past 6", "mark bed=4 at=18:10 level_ml=300"),
+        ("thoracic rounded on 9 at 1315 no changes", "ask volume_ml"),
+        ("7 lvl 505, last pain med 1840", "mark bed=7 level_ml=505; ask kind"),
+        ("7 lvl 505, whats the last on 8", "mark bed=7 level_ml=505; asked bed=8 topic=last"),
+        (
+            "new orders bed 1 sxn 20, bed 2 gravity",
+            "ordered bed=1 suction_cmh2o=20; ordered bed=2 suction_cmh2o=0",
+        ),
+        ("moved 4 to 5 at 1800, mark there 260 at 1840", "moved bed=4 at=18:00 to_bed=5; ask bed"),
+    ],
+)
+def test_what_an_evening_of_other_messages_taught(text: str, read: str) -> None:
+    assert reading(text) == read
