@@ -45,7 +45,7 @@ def about(way: Way, cue: Cue, toks: Toks) -> Way:
 
 
 BEHIND = frozenset(
-    {"give", "or", "approx", "approximately", "roughly", "est", "estimated", "ish", "approximate"}
+    {"give", "more", "or", "approx", "approximately", "roughly", "est", "estimated", "ish", "approximate"}
 )
 HOPELESS = 2
 """A way that cuts so many more numbers in two than another will not stand against it."""

@@ -20,6 +20,7 @@ OURS = frozenset({"level", "tubeword", "canister", "old", "new", "opens"})
 SEVERAL = frozenset({"tubes", "drains", "canisters", "boxes", "chambers", "bottles", "cts"})
 PLACING = frozenset({"on", "in", "of", "for", "from"})
 PEOPLE = PERSONS | RELATIVES | STAFF | REMARKS
+COMPARING = frozenset({"more", "less", "higher", "lower", "extra", "above", "below", "up", "over"})
 NEAR = 3
 """Words behind "of" among which the fluid may be named: "of thin straw fluid"."""
 
@@ -74,6 +75,14 @@ def counted(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "how many there are is no level"
 
 
+def compared(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "a hundred more than last time": a difference, and no level."""
+    for item in clause:
+        compares = word(toks, item.end) in COMPARING and word(toks, item.end + 1) != "or"
+        if item.role == "level" and compares:
+            yield "how much more is no level"
+
+
 def _is_strange(item: Item) -> bool:
     return item.role == "foreign" or (item.role == "cue" and item.value == "word" and item.name not in PEOPLE)
 
@@ -87,5 +96,6 @@ WHOSE = (
     Rule(on_a_bed, frozenset({"word", "foreign"})),
     Rule(of_another, frozenset({"word", "foreign"})),
     Rule(another_line, frozenset({"level"})),
+    Rule(compared, frozenset({"level"})),
     Rule(counted, frozenset({"tubeword", "canister"})),
 )

@@ -97,7 +97,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "tbsp", "deciliter", "deciliters", "psi",
     ),
     "about": (
-        "about", "approx", "approximately", "around", "roughly", "maybe", "almost", "nearly", "just under",
+        "more or less", "about", "approx", "approximately", "around", "roughly", "maybe", "almost", "nearly", "just under",
         "just over", "abt", "~", "close to", "ish", "give or take", "or so", "estimate", "estimated", "est",
         "circa", "somewhere around", "approximate", "appx", "aprox", "apprx", "i'd say", "about a",
         "just about",

@@ -30,6 +30,7 @@ def test_a_cue_does_not_take_a_number_from_another_device(text: str, read: str) 
         "bed fourteen urine up to four hundred",
         "bed nine foley drained three hundred",
         "bed nine wound vac put out fifty",
+        "bed four a hundred more than last time",
     ],
 )
 def test_nor_does_it_where_it_was_dictated(text: str) -> None:
@@ -41,6 +42,8 @@ def test_nor_does_it_where_it_was_dictated(text: str) -> None:
     [
         ("8 mark 715 at 1900 gave 5 of oxy", "ask level_ml"),
         ("14 gave 5 of oxy", "ask volume_ml"),
+        ("4 900 above last", "ask level_ml"),
+        ("4 mark 900 more or less", "mark bed=4 level_ml=900 about"),
         (
             "14 put out 250 of serosang fluid",
             "drained bed=14 volume_ml=250; checked bed=14 fluid=serosanguineous",
