@@ -97,7 +97,8 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "tbsp", "deciliter", "deciliters", "psi",
     ),
     "about": (
-        "more or less", "about", "approx", "approximately", "around", "roughly", "maybe", "almost", "nearly", "just under",
+        "more or less",
+        "about", "approx", "approximately", "around", "roughly", "maybe", "almost", "nearly", "just under",
         "just over", "abt", "~", "close to", "ish", "give or take", "or so", "estimate", "estimated", "est",
         "circa", "somewhere around", "approximate", "appx", "aprox", "apprx", "i'd say", "about a",
         "just about",
