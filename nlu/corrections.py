@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import datetime
 
-from .items import RECENT, Item
+from .items import FULL_HOUR, RECENT, Item
 from .moments import LIST_REACH, since
 from .numbers import Toks, word
 from .roles import EVENTS
@@ -206,7 +206,7 @@ class Correction:
             self._time(item, nxt)
         elif item.amount is None or item.negative or item.unit == "bad":
             self.odd = True
-        elif item.label is not None and item.lead in {"", "to"} and not item.unit and self._wants_bed():
+        elif item.label is not None and item.lead in {"", "to"} and not item.unit and self._wants_bed(item):
             where = word(self.toks, item.start - 1) in {"for", "on", "in"} and len(self.tubes.all) == 2
             self._add(self.beds, item, line=where)
         elif self._may_be_right_bed(item):
@@ -239,6 +239,9 @@ class Correction:
             return False
         later = [i for i in self.items if i.start > item.start]
         right = next((i for i in later if i.role == "num"), None)
+        short = len(item.digits) == FULL_HOUR - 1 and item.digits[1:] != "00" and item.digits[0] != "0"
+        if short and (right is None or (right.label is not None and right.link != "to")):
+            return False  # "the 240 was for bed 7 not bed 6"
         if right is None:
             return any(i.role in {"bed", "tube"} for i in later)
         if right.link == "not" or any(
@@ -271,8 +274,11 @@ class Correction:
         else:
             self.odd = True
 
-    def _wants_bed(self) -> bool:
+    def _wants_bed(self, item: Item) -> bool:
         other = self._belongs() or self.negated
+        last = self.beds.all[-1] if self.beds.all else None
+        if last is not None and item.link == "not" and last.end + 1 == item.start:
+            return True  # "was for 7 not 6"
         return not self.beds.all or (len(self.beds.all) == 1 and not self.nums.all and other)
 
     def _belongs(self) -> bool:
@@ -341,14 +347,16 @@ class Correction:
 
     def _may_be_time(self, level: Item | None) -> bool:
         """ "1900 reading was really 1800": the right level, or the right time of that line."""
-        if level is None or level.unit or len(level.digits) != 4 or len(self.times.all) != 1:
+        denied = [i for i in self.nums.was if i.clocklike and i.within(RECENT, self.arrived)]
+        beside = self.times.all or denied  # "the bed 6 line was 1830 not 1800"
+        if level is None or level.unit or len(level.digits) != 4 or len(beside) != 1:
             return False
-        line, now = (i.when(self.arrived, LIST_REACH).sure for i in (self.times.all[0], level))
+        line, now = (i.when(self.arrived, LIST_REACH).sure for i in (beside[0], level))
         return line is not None and now is not None and level.clocklike and abs(since(line, now)) <= RECENT
 
     def _is_rebedded(self) -> bool:
         """ "385 for bed 4, should be bed 14": the number only says which line was wrong."""
-        free, right = self.nums.free, self.beds.now
+        free, right = self.nums.free, self.beds.now or (self.beds.free if self.beds.was else [])
         return len(free) == 1 and bool(right) and free[0].start < right[0].start and len(self.beds.all) == 2
 
     def _may_be_levels(self, made: Corrected) -> bool:

@@ -48,6 +48,7 @@ def standing(drafts: list[Draft], arrived: datetime) -> Standing:
         if not listed or not _rising(drafts, arrived):
             doubts += _doubts(draft, arrived)
             doubts += _event_or_line(draft, drafts, arrived)
+            doubts += _then_or_now(draft, drafts)
     if listed and not _rising(drafts, arrived) and all(d.level is None or is_bare(d.level) for d in drafts):
         doubts.append("a list whose bare numbers do not rise")
     faults += _same_line_twice(drafts)
@@ -246,6 +247,16 @@ def _event_or_line(draft: Draft, drafts: list[Draft], arrived: datetime) -> list
     event = any(d.whats or d.kind in NO_LEVEL for d in drafts)
     clock = event and len(level.digits) == FULL_HOUR and level.clocklike and level.possible(arrived)
     return ["the level may be the time of the event"] if clock and len(time.digits) < FULL_HOUR else []
+
+
+def _then_or_now(draft: Draft, drafts: list[Draft]) -> list[str]:
+    """ "away 1500, back 1640, line 240": read on the return, or now?"""
+    if draft.level is None or draft.time is not None or draft.kind or draft.closing:
+        return []
+    label = draft.bed.label if draft.bed else None
+    before = [d for d in drafts if d.time and d.time.start < draft.level.start and d.kind in NO_LEVEL]
+    beside = {d.time.start for d in before if d.time and d.bed and d.bed.label == label}
+    return ["the line may be of that time, or of now"] if len(beside) > 1 else []
 
 
 def _is_line_of(level: Item, draft: Draft) -> bool:

@@ -37,6 +37,8 @@ from .places import Places
 from .ways import Way, about, followed
 
 WIDEST = 24
+DIAL_STEP = 5
+"""Suction is set in steps of so many cmH2O. Common practice, no source."""
 OWNED = frozenset({"tubeword", "canister", "level", "levelat", "ask", "side", "place", "seal", "suction"})
 WORK = 800
 """Ways times tokens: what a long message may cost."""
@@ -169,8 +171,16 @@ class Lattice:
                 yield from self._tubeword(cue, way, item)
             case _:
                 yield cue.end, self._with_cue(cue, way, item)
+                if cue.value == "suction_on" and self._is_odd_setting(cue.end):
+                    yield cue.end, way.with_item(item)
                 if cue.label == "ask" and is_last_line(cue, self.toks) and self.places.labels(cue.end):
                     yield cue.end, way.with_item(item)
+
+    def _is_odd_setting(self, i: int) -> bool:
+        """ "suction back on 14": perhaps the bed, as a dial is hardly set to that; "on 20" is no bed."""
+        number = word(self.toks, i)
+        odd = number.isdecimal() and int(number) % DIAL_STEP > 0
+        return odd and any(known for _, _, known in self.places.labels(i))
 
     def _with_cue(self, cue: Cue, way: Way, item: Item) -> Way:
         match cue.label:

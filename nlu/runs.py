@@ -29,7 +29,9 @@ def paired(items: tuple[Item, ...]) -> tuple[Item, ...]:
 
 def _timed_pairs(items: tuple[Item, ...]) -> Iterator[int]:
     """ "805 at 1800 915 at 1900": where the next line begins, which can be no bed."""
-    for before, item, after in zip(items, items[1:], items[2:], strict=False):
+    for first, before, item, after in zip(items, items[1:], items[2:], items[3:], strict=False):
+        if not (first.role == "num" and first.label is None):
+            continue  # "6 at 4pm 180 at 5pm 210": which belongs to which?
         plain = (
             item.role == "num"
             and not (item.lead or item.at or item.link)
@@ -42,7 +44,7 @@ def _timed_pairs(items: tuple[Item, ...]) -> Iterator[int]:
 
 def is_at(item: Item) -> bool:
     """Whether it is a clock time that was led by at."""
-    return item.at and (item.role == "time" or (item.role == "num" and item.clocklike))
+    return item.at and (item.role == "time" or (item.role == "num" and bool(item.clocks)))
 
 
 def _runs(items: tuple[Item, ...]) -> Iterator[list[Item]]:

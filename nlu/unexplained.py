@@ -100,6 +100,14 @@ def _taken_back(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             yield from ("what was told is denied" for i in items if i.role in AMOUNTS or _happens(i))
 
 
+def _moved_line(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "move bed 6's 1800 line to bed 7": a line goes there, and no patient."""
+    moved = any(i.role == "cue" and i.value == "kind" and i.name == "moved" for i in items)
+    for item, after in pairwise(items):
+        if moved and item.role == "cue" and item.value == "level" and after.role in {"bed", "cue"}:
+            yield "a line is moved, and nobody"
+
+
 def _ordered(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "suction order for bed 27 is 20": a bare number in the clause of an order is no level."""
     orders = any(i.role == "cue" and i.value == "order" for i in clause)
@@ -324,6 +332,7 @@ def _fluid_amount(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:
 OF_ALL = (
     Rule(_doubted, frozenset({"question"})),
     Rule(_taken_back, frozenset({"neg"})),
+    Rule(_moved_line, frozenset({"kind"})),
     Rule(_elsewhere, frozenset({"kind"})),
     Rule(_timed_apart, frozenset({"sep"})),
     Rule(_summed, frozenset({"bed"})),

@@ -24,13 +24,18 @@ WITH_4B = (*BEDS, "4B")
         ("i recorded 4 on the wrong bed its 4B", "corrected bed=4 to_bed=4B"),
         ("12 1815 one was really 1040", "corrected bed=12 at=18:15 level_ml=1040"),
         ("change 12's 1800 time to 1830", "corrected bed=12 at=18:00 to_at=18:30"),
+        ("the 240 was for bed 7 not bed 6", "corrected bed=6 was_ml=240 to_bed=7"),
+        ("the 240 at 1800 was for 7 not 6", "corrected bed=6 at=18:00 was_ml=240 to_bed=7"),
+        ("the 1800 was for bed 7 not bed 6", "corrected bed=6 at=18:00 to_bed=7"),
     ],
 )
 def test_a_correction_says_what_was_wrong_and_what_is_right(text: str, read: str) -> None:
     assert reading(text, WITH_4B) == read
 
 
-@pytest.mark.parametrize("text", ["correct bed 12 1030 to 1005", "correct 12 1815 to 1040"])
+@pytest.mark.parametrize(
+    "text", ["correct bed 12 1030 to 1005", "correct 12 1815 to 1040", "the bed 6 line was 1830 not 1800"]
+)
 def test_a_number_that_may_be_the_level_or_the_time_of_its_line_is_asked(text: str) -> None:
     assert reading(text) == "ask at"
 
@@ -90,6 +95,34 @@ TWO = "mark bed=8 at=18:00 level_ml=805; mark bed=8 at=19:00 level_ml=915"
 )
 def test_two_lines_of_one_bed_are_told_in_pairs(text: str) -> None:
     assert reading(text) == TWO
+
+
+def test_a_line_that_goes_to_another_bed_moves_nobody() -> None:
+    assert reading("move bed 6's 1800 line to bed 7") == "ask kind"
+
+
+def test_several_lines_are_not_taken_back_in_one() -> None:
+    assert reading("delete both marks on 6") == "ask at"
+
+
+def test_a_line_behind_two_times_is_of_one_of_them_or_of_now() -> None:
+    assert reading("bed 6 away 1500, back 1640, line 240") == "ask kind"
+    assert reading("bed 6 away 1500, back 1640, line 240 now") == (
+        "away bed=6 at=15:00; back bed=6 at=16:40; mark bed=6 at=19:05 level_ml=240"
+    )
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("suction back on 14 as of 1808", "incident bed=14 at=18:08 what=suction_on"),
+        ("suction back on 20", "ask bed"),
+        ("suction back on 20 for bed 12", "checked bed=12 suction_cmh2o=20"),
+        ("bed 7 clamped for a shower 1830", "incident bed=7 at=18:30 what=clamped"),
+    ],
+)
+def test_what_suction_is_back_on_may_be_the_bed(text: str, read: str) -> None:
+    assert reading(text) == read
 
 
 def test_a_number_that_may_be_the_next_bed_is_asked() -> None:
