@@ -49,6 +49,7 @@ def standing(drafts: list[Draft], arrived: datetime) -> Standing:
             doubts += _doubts(draft, arrived)
             doubts += _event_or_line(draft, drafts, arrived)
             doubts += _then_or_now(draft, drafts)
+            doubts += _before_timed(draft, drafts)
     if listed and not _rising(drafts, arrived) and all(d.level is None or is_bare(d.level) for d in drafts):
         doubts.append("a list whose bare numbers do not rise")
     faults += _same_line_twice(drafts)
@@ -257,6 +258,19 @@ def _then_or_now(draft: Draft, drafts: list[Draft]) -> list[str]:
     before = [d for d in drafts if d.time and d.time.start < draft.level.start and d.kind in NO_LEVEL]
     beside = {d.time.start for d in before if d.time and d.bed and d.bed.label == label}
     return ["the line may be of that time, or of now"] if len(beside) > 1 else []
+
+
+def _before_timed(draft: Draft, drafts: list[Draft]) -> list[str]:
+    """ "3 610, 4 220 at 0600, 5 90 at 0630": the first line may be of the time behind the second."""
+    times = {d.time.start for d in drafts if d.time is not None and not d.shared_time}
+    after = next(iter(drafts[drafts.index(draft) + 1 :]), None)
+    if draft.level is None or draft.time is not None or draft.kind or after is None or len(times) < 2:
+        return []
+    timed = after.level is not None and after.time is not None and not after.kind
+    ahead = (
+        timed and after.level is not None and after.time is not None and after.time.start > after.level.start
+    )
+    return ["the line may be of the time behind the next one"] if ahead else []
 
 
 def _is_line_of(level: Item, draft: Draft) -> bool:

@@ -36,6 +36,7 @@ TIMELESS = frozenset({"me", "repeat", "open", "beds"})
 SETTING = frozenset({"on", "to", "cont", "continuous", "low"})
 """With these before it, suction is told and not asked about."""
 WITH_WINDOW = frozenset({"total", "trend", "chart"})
+WHEN = frozenset({"at", "for", "by", "@"})
 SUMMING = frozenset({"output", "bed", "tubeword", "canister", "window", "span", "since"})
 REPORTS = frozenset({"placed", "exchanged", "removed", "moved", "withdrawn", "corrected"})
 
@@ -100,6 +101,8 @@ def asked(
             return [Unclear(slot="kind", text=text)]
     tubes = tube_name([i.name for i in items if i.role == "tube"]) or None
     made = Asked(topic=topic, tube=tubes)  # type: ignore[arg-type]
+    if topic in WITH_WINDOW and _may_be_told(items, read):
+        return [Unclear(slot="window", text=text, statement=replace(made, bed=beds[0] if beds else None))]
     if topic in WITH_WINDOW:
         window, doubt = _window(items, arrived, shifts)
         if doubt:
@@ -125,6 +128,14 @@ def _is_on_suction(items: tuple[Item, ...], read: Read) -> bool:
     said = [i for i in items if i.role == "cue" and i.value == "suction"]
     asks = any(i.role == "cue" and i.value in {"question", "mark_of_question", "ask"} for i in items)
     return bool(said) and not asks and word(read.tokens, said[0].start) in SETTING
+
+
+def _may_be_told(items: tuple[Item, ...], read: Read) -> bool:
+    """ "chart 610 for bed 3" may tell a level, and "between 0500 and 0600" is no one moment."""
+    times = [i for i in items if i.role == "time" and any(c.style in {"12", "24"} for c in i.clocks)]
+    asks = any(i.role == "cue" and i.value in {"question", "mark_of_question"} for i in items)
+    led = [i for i in times if i.lead or i.at or i.sure_time or word(read.tokens, i.start - 1) in WHEN]
+    return len(times) > 1 or (bool(times) and not asks and not led)
 
 
 def _says_when(items: tuple[Item, ...]) -> bool:

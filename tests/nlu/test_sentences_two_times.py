@@ -96,3 +96,18 @@ def test_the_end_of_the_shift_told_of_one_bed_is_not_of_the_next() -> None:
 )
 def test_what_is_to_chart_at_a_time_is_no_window_from_then(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["chart 610 for bed 3 at 1800", "chart 1050 bed 12", "how much did 3 do between 0500 and 0600"],
+)
+def test_a_level_to_be_charted_and_a_stretch_of_time_are_no_moment_to_chart(text: str) -> None:
+    assert reading(text).startswith("ask ")
+
+
+def test_a_line_with_no_time_before_lines_of_different_times_is_asked() -> None:
+    assert "ask " in reading("3 610, 4 220 @1800, 5 90 @1830")
+    assert reading("3 610, 4 220 at 1800") == (
+        "mark bed=3 at=18:00 level_ml=610; mark bed=4 at=18:00 level_ml=220"
+    )
