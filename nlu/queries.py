@@ -101,22 +101,15 @@ def asked(
             return [Unclear(slot="kind", text=text)]
     tubes = tube_name([i.name for i in items if i.role == "tube"]) or None
     made = Asked(topic=topic, tube=tubes)  # type: ignore[arg-type]
-    if topic in WITH_WINDOW and _may_be_told(items, read):
-        return [Unclear(slot="window", text=text, statement=replace(made, bed=beds[0] if beds else None))]
     if topic in WITH_WINDOW:
         window, doubt = _window(items, arrived, shifts)
-        if doubt:
-            return [
-                Unclear(
-                    slot="window",
-                    text=text,
-                    choices=doubt,
-                    statement=replace(made, bed=beds[0] if beds else None),
-                )
-            ]
-        made = _timed(made, window) if _says_when(items) else replace(made, window=window)
-        if made.at is not None and topic != "chart":
-            return [Unclear(slot="window", text=text, choices=(made.at,), statement=replace(made, at=None))]
+        when = _timed(made, window) if _says_when(items) else replace(made, window=window)
+        if when.at is not None and topic != "chart":
+            doubt = (when.at,)
+        if doubt or _may_be_told(items, read):
+            made = replace(made, bed=beds[0] if beds else None)
+            return [Unclear(slot="window", text=text, choices=doubt or (), statement=made)]
+        made = when
     whole = topic in UNIT_WIDE or any(i.role == "cue" and i.name == "beds" for i in items)
     if any(i.role == "bed" and not i.known for i in items) or (not beds and not whole):
         return [Unclear(slot="bed", text=text, statement=made)]

@@ -111,3 +111,10 @@ def test_a_line_with_no_time_before_lines_of_different_times_is_asked() -> None:
     assert reading("3 610, 4 220 at 1800") == (
         "mark bed=3 at=18:00 level_ml=610; mark bed=4 at=18:00 level_ml=220"
     )
+
+
+def test_a_clock_time_of_the_last_hours_beside_now_is_no_level() -> None:
+    read = reading("bed 5 fluid bloody 1800 serosang now")
+
+    assert "ask level_ml" in read
+    assert "mark" not in read
