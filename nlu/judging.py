@@ -218,7 +218,11 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
         near = _near(level, arrived) or (level.lead == "at" and level.within(NEAR, arrived))
         return ["a lone number that is a time within the hour"] if at and near else []
     if all(c.style == "now" for c in time.clocks) and len(level.digits) == FULL_HOUR and not level.lead:
-        return ["a clock time, and what is now"] if level.within(RECENT, arrived) else []
+        if not level.within(RECENT, arrived):
+            return []
+        if "fluid" in draft.checks:
+            draft.clash("time", time, level)  # "fluid bloody 1800 serosang now"
+        return ["a clock time, and what is now"]
     led = level.lead in {"level", "levelat"} and time.start > level.start and time.at
     if led or time.sure_time or time.within(RECENT, arrived):
         return []
