@@ -65,7 +65,7 @@ class Newcomer:
 
     @contextmanager
     def serving(self, line: str, **settings: str) -> Iterator[str]:
-        """The address at which a line that serves says it does; stopped with Ctrl-C at the end."""
+        """The address at which a line that serves says it does; stopped at the end, as a service is."""
         run = subprocess.Popen(
             ["sh", "-ec", line],
             cwd=self.folder,
@@ -82,5 +82,5 @@ class Newcomer:
             assert address, told
             yield address[0]
         finally:
-            os.killpg(run.pid, signal.SIGINT)
+            os.killpg(run.pid, signal.SIGTERM)
             run.communicate(timeout=20)

@@ -114,7 +114,5 @@ def test_a_line_with_no_time_before_lines_of_different_times_is_asked() -> None:
 
 
 def test_a_clock_time_of_the_last_hours_beside_now_is_no_level() -> None:
-    read = reading("bed 5 fluid bloody 1800 serosang now")
-
-    assert "ask level_ml" in read
-    assert "mark" not in read
+    assert reading("bed 5 fluid bloody 1800 serosang now") == "ask at"
+    assert reading("bed 5 1800 now") == "ask level_ml"
