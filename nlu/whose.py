@@ -11,7 +11,7 @@ from itertools import pairwise
 
 from .items import Item
 from .numbers import Toks, word
-from .patterns.asides import PERSONS, RELATIVES, STAFF
+from .patterns.asides import PERSONS, RELATIVES, STAFF, THINGS
 from .patterns.remarks import REMARKS
 from .rules import Rule
 
@@ -51,7 +51,8 @@ def on_a_bed(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     told = any(i.role in AMOUNTS for i in clause)
     for before, item in pairwise(i for i in clause if not (i.role == "cue" and i.value == "bed")):
         placed = word(toks, before.end) in PLACING and item.role == "bed"
-        if told and placed and _is_strange(before):
+        of_ours = word(toks, before.start - 1) in THINGS  # "box full on bed 12"
+        if told and placed and not of_ours and _is_strange(before):
             yield f"{before.name!r} may be what the number is of"
 
 

@@ -53,6 +53,7 @@ def test_nor_does_it_where_it_was_dictated(text: str) -> None:
             "drained bed=14 volume_ml=250; checked bed=14 fluid=serous",
         ),
         ("biliary on 10 drained 90", "ask volume_ml"),
+        ("box full on 10 drained 90", "drained bed=10 volume_ml=90"),
         ("pt in 10 drained 90", "drained bed=10 volume_ml=90"),
     ],
 )
