@@ -84,6 +84,14 @@ def compared(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "how much more is no level"
 
 
+def out_of_a_tube(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "nil from left, 40 from right": what came from a tube is an amount, where no word calls it a line."""
+    for item, tube in pairwise(clause):
+        came = word(toks, item.end) == "from" and tube.role == "tube" and tube.start <= item.end + 2
+        if item.role == "level" and item.lead in {"", "at", "from"} and came:
+            yield "what came from a tube is an amount"
+
+
 def _is_strange(item: Item) -> bool:
     return item.role == "foreign" or (item.role == "cue" and item.value == "word" and item.name not in PEOPLE)
 
@@ -98,5 +106,6 @@ WHOSE = (
     Rule(of_another, frozenset({"word", "foreign"})),
     Rule(another_line, frozenset({"level"})),
     Rule(compared, frozenset({"level"})),
+    Rule(out_of_a_tube, frozenset({"tube"})),
     Rule(counted, frozenset({"tubeword", "canister"})),
 )

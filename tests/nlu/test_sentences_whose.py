@@ -43,6 +43,7 @@ def test_nor_does_it_where_it_was_dictated(text: str) -> None:
         ("8 mark 715 at 1900 gave 5 of oxy", "ask level_ml"),
         ("14 gave 5 of oxy", "ask volume_ml"),
         ("4 900 above last", "ask level_ml"),
+        ("9 no output from left, 40 from right", "ask volume_ml"),
         ("4 mark 900 more or less", "mark bed=4 level_ml=900 about"),
         (
             "14 put out 250 of serosang fluid",
