@@ -17,6 +17,8 @@ DEEP = 3
 LITTLE = 200
 """No seal, suction or vacuum is over it."""
 CHECKS = frozenset({"suction", "wall", "seal"})
+FOUND = CHECKS | {"leak", "tidal", "fluid", "indicator", "waterseal"}
+"""Cues of what is found at a drain."""
 
 
 def followed_by(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> tuple[int, Item]:
@@ -79,3 +81,9 @@ def may_be_bed(item: Item, before: tuple[Item, ...], toks: Toks) -> bool:
         return False
     set_to = len(beds) == 1 and before[-1].value == "," and (item.amount or 0) in DIALLED
     return not (set_to and word(toks, item.end) not in {"on", "all", "both"})
+
+
+def is_found_of(both: Cue, cues: Mapping[int, Cue]) -> bool:
+    """ "both swinging", "both have no leak": whether what was found of the tubes follows."""
+    near = (cues[k] for k in range(both.end, both.end + 3) if k in cues)
+    return any(cue.label in FOUND for cue in near)

@@ -20,6 +20,7 @@ class Gathering:
         self.drafts = [Draft()]
         self.repair = False
         self.either = False
+        self.of_both = False
         self.foreign = False
         self.mended: Item | None = None
         self.linked = ""
@@ -68,6 +69,7 @@ class Gathering:
                 self.foreign = True
             case "cue":
                 self._cue(item)
+        self.of_both &= item.role not in {"bed", "tube"}
         if item.role in {"bed", "cue"}:
             self.cued = item.role == "cue" and (self.cued or item.value != "bed")
         self.linked = item.value if item.role == "sep" else "" if item.role != "cue" else self.linked
@@ -226,7 +228,12 @@ class Gathering:
         draft.about |= item.about
 
     def _check(self, slot: str, item: Item) -> None:
-        draft = self.now
+        """What was found, of the tube at hand; behind "both", of each that was named."""
+        tubes = {d.tube: d for d in self.drafts if d.tube is not None}
+        for draft in list(tubes.values()) if self.of_both and len(tubes) > 1 else [self.now]:
+            self._found(draft, slot, item)
+
+    def _found(self, draft: Draft, slot: str, item: Item) -> None:
         if slot == "suction" and draft.order is not None and draft.ordered is None:
             draft.ordered = item
             return
@@ -267,6 +274,8 @@ class Gathering:
                 self.now.joined = True
             case "or":
                 self.either = True
+            case "both":
+                self.of_both = True
             case "arrival":
                 self.arrival = item
             case "tubeword":

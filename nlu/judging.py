@@ -52,6 +52,7 @@ def standing(drafts: list[Draft], arrived: datetime) -> Standing:
             doubts += _before_timed(draft, drafts)
     if listed and not _rising(drafts, arrived) and all(d.level is None or is_bare(d.level) for d in drafts):
         doubts.append("a list whose bare numbers do not rise")
+        _time_of_checks_asked(drafts)
     faults += _same_line_twice(drafts)
     _same_as_another(drafts)
     return Standing(tuple(faults), tuple(doubts))
@@ -63,6 +64,14 @@ def is_list(drafts: list[Draft]) -> bool:
     own = {d.time.start for d in marks if d.time is not None and not d.shared_time}
     beds = {d.bed.label for d in marks if d.bed is not None}
     return len(marks) >= 2 and len(own) == len(marks) and len(beds) <= 1 and len({d.tube for d in marks}) == 1
+
+
+def _time_of_checks_asked(drafts: list[Draft]) -> None:
+    """ "815 now, was 760 at 5, no leak": beside lines that are asked, when it was seen is asked too."""
+    times = [d.time for d in drafts if d.time is not None]
+    for draft in drafts:
+        if draft.checks and "time" not in draft.clashes:
+            draft.clash("time", *times)
 
 
 def _rising(drafts: list[Draft], arrived: datetime) -> bool:

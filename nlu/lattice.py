@@ -10,7 +10,7 @@ from collections.abc import Iterator, Mapping
 
 from .clock import clocks
 from .cuesense import asks, is_last_line, is_place, is_place_at, says_nothing
-from .followers import CHECKS, followed_by, may_be_bed
+from .followers import CHECKS, followed_by, is_found_of, may_be_bed
 from .fractions import BEGINNING, is_with_part, litres
 from .items import Item
 from .labels import tube_label, written
@@ -259,6 +259,8 @@ class Lattice:
             yield from self._misheard(cue.start, way)
         elif way.lead == "bed" and text in {"is", "was", "in", "on", "has", "had"}:
             yield cue.end, way._replace(lead="")
+        elif text == "both" and is_found_of(cue, self.cues):
+            yield cue.end, way.with_item(Item("cue", cue.start, cue.end, "both"), way.lead, at=way.at)
         else:
             yield cue.end, way
 

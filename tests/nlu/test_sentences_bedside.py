@@ -149,3 +149,24 @@ def test_a_tube_that_was_pulled_back_is_not_out(text: str) -> None:
 )
 def test_what_was_is_told_apart_from_what_is(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "4 lt 300 rt 155 at 1850, both no leak",
+            "mark bed=4 tube=left at=18:50 level_ml=300; checked bed=4 tube=left at=18:50 air_leak=none; "
+            "mark bed=4 tube=right at=18:50 level_ml=155; checked bed=4 tube=right at=18:50 air_leak=none",
+        ),
+        (
+            "4 R 305 L 60 1850 sxn -20 both swinging",
+            "mark bed=4 tube=right at=18:50 level_ml=305; checked bed=4 tube=right at=18:50 tidaling=True; "
+            "mark bed=4 tube=left at=18:50 level_ml=60; "
+            "checked bed=4 tube=left at=18:50 suction_cmh2o=20 tidaling=True",
+        ),
+        ("12 both no leak", "checked bed=12 air_leak=none"),
+    ],
+)
+def test_what_is_said_of_both_is_of_each_tube(text: str, read: str) -> None:
+    assert reading(text) == read

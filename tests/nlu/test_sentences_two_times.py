@@ -116,3 +116,7 @@ def test_a_line_with_no_time_before_lines_of_different_times_is_asked() -> None:
 def test_a_clock_time_of_the_last_hours_beside_now_is_no_level() -> None:
     assert reading("bed 5 fluid bloody 1800 serosang now") == "ask at"
     assert reading("bed 5 1800 now") == "ask level_ml"
+
+
+def test_when_a_sign_was_seen_is_asked_beside_lines_that_are() -> None:
+    assert reading("rm 7 chest tube at 815 now, was 760 at 5, serosang no bubble") == "ask level_ml"
