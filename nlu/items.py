@@ -13,6 +13,8 @@ NEAR = timedelta(minutes=60)
 RECENT = timedelta(hours=2)
 FULL_HOUR = 4
 """Digits of an hour and its minutes."""
+AMOUNTS = frozenset({"level", "volume", "output"})
+"""Roles of a number of millilitres."""
 
 
 class Clocks(tuple[Clock, ...]):

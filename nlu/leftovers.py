@@ -11,7 +11,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .clock import clocks
-from .items import FULL_HOUR, Item
+from .items import AMOUNTS, FULL_HOUR, Item
 from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.asides import RELATIVES, STAFF
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
@@ -23,7 +23,6 @@ from .weighty import weighty
 from .whose import WHOSE
 
 VALUES = frozenset({"bed", "level", "volume", "output", "time", "check", "weight", "alt", "num"})
-AMOUNTS = frozenset({"level", "volume", "output"})
 UNITS = frozenset({"ml", "litre", "badunit"})
 HALTING = frozenset({("and", "at"), ("to", "add"), ("to", "at"), ("an", "at"), ("and", "add"), ("to", "and")})
 TUBELESS = frozenset({"the", "be", "bee", "me", "to"})

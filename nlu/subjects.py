@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from .items import Item
+from .items import AMOUNTS, Item
 from .neighbours import phrase_of
 from .numbers import Toks, glued, word
 from .patterns.asides import (
@@ -26,7 +26,6 @@ from .patterns.asides import (
 )
 from .rules import there
 
-AMOUNTS = frozenset({"level", "volume", "output"})
 STRONG = frozenset({",", ";", ".", "!", "but", "then"})
 KINDS = frozenset({"placed", "exchanged", "removed", "moved", "away", "back", "left"})
 TOLD = frozenset({"old", "new", "final", "previous"})

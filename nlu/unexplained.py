@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from itertools import pairwise
 
-from .items import Item
+from .items import AMOUNTS, Item
 from .numbers import Toks, glued, word
 from .patterns.asides import CALLED, DONE_TO, STAFF
 from .patterns.remarks import REMARKS
@@ -37,7 +37,7 @@ PAIR = 2
 """Words of what is typed with one space: 9 14, 1 340."""
 HOUR = 2
 """Digits of an hour."""
-AMOUNTS = frozenset({"level", "volume", "output", "bad"})
+NUMBERS = AMOUNTS | {"bad"}
 NAMES = frozenset({"level", "levelat", "old", "new", "opens", "amount", "output", "tubeword", "canister"})
 
 
@@ -74,11 +74,11 @@ def _asking(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     said = next((i for i in items if i.role not in {"bed", "sep"} and i.value != "bed"), None)
     asks = said is not None and said.role == "cue" and said.value in {"question", "ask", "word"}
     if said is not None and asks and word(toks, said.start) in ASKING:
-        yield from ("a question tells no number" for i in items if i.role in AMOUNTS)
+        yield from ("a question tells no number" for i in items if i.role in NUMBERS)
     first = next((i for i in items if i.start > 0 or i.value != "question"), None)
     if first is not None and word(toks, 0) in AUXILIARY and _is_of_bed(first, toks):
         signed = any(i.role == "cue" and i.value == "mark_of_question" for i in items)
-        told = [i for i in items if _happens(i) or (i.role in AMOUNTS and not signed)]
+        told = [i for i in items if _happens(i) or (i.role in NUMBERS and not signed)]
         yield from ("a question tells nothing" for _ in told)
 
 
@@ -86,7 +86,7 @@ def _doubted(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "can you check if 15 was 720", "dont chart 8 yet, might be 260": asked for, and planned or denied."""
     said = {i.value for i in items if i.role == "cue"}
     if "question" in said and said & {"plan", "neg"}:
-        yield from ("what is asked and denied is not told" for i in items if i.role in AMOUNTS or _happens(i))
+        yield from ("what is asked and denied is not told" for i in items if i.role in NUMBERS or _happens(i))
 
 
 def _taken_back(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
@@ -97,7 +97,7 @@ def _taken_back(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             bare = [i for i in items if i.role == "level" and i.label is not None and not i.lead]
             yield from ("the bed is denied, and the number may be the right one" for _ in bare)
         if denied and item.role == "cue" and (item.name in HAPPENED or item.value == "yes"):
-            yield from ("what was told is denied" for i in items if i.role in AMOUNTS or _happens(i))
+            yield from ("what was told is denied" for i in items if i.role in NUMBERS or _happens(i))
 
 
 def _moved_line(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
@@ -189,7 +189,7 @@ def _timed_apart(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "line 840, dr rounded at 1400", "840, turned 0600": the time may be of what was done then."""
     for clause in list(clauses(items))[1:]:
         times = [i for i in clause if i.role == "time" and i.lead not in {"since", "timeword"}]
-        told = any(i.role in {"bed", "tube", "check", *AMOUNTS} or _is_fact(i) for i in clause)
+        told = any(i.role in {"bed", "tube", "check", *NUMBERS} or _is_fact(i) for i in clause)
         if not times or told:
             continue
         strange = any(_is_strange(i, toks) and i.end <= times[0].start for i in clause)
@@ -214,7 +214,7 @@ def _hours(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         first, sign, last = toks[k - 1], toks[k], toks[k + 1]
         dashed = sign.text == "-" and sign.glued and last.glued and first.is_digits and last.is_digits
         if dashed and len(first.text) == len(last.text) == HOUR and int(last.text) == int(first.text) + 1:
-            yield from ("a range of hours" for i in items if i.role in AMOUNTS)
+            yield from ("a range of hours" for i in items if i.role in NUMBERS)
 
 
 def _is_event(item: Item) -> bool:

@@ -9,13 +9,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from .items import Item
+from .items import AMOUNTS, Item
 from .numbers import Toks, word
 from .patterns.asides import PERSONS, RELATIVES, STAFF, THINGS
 from .patterns.remarks import REMARKS
 from .rules import Rule
 
-AMOUNTS = frozenset({"level", "volume", "output"})
 OURS = frozenset({"level", "tubeword", "canister", "old", "new", "opens"})
 SEVERAL = frozenset({"tubes", "drains", "canisters", "boxes", "chambers", "bottles", "cts"})
 PLACING = frozenset({"on", "in", "of", "for", "from"})
