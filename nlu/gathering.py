@@ -69,7 +69,7 @@ class Gathering:
                 self.foreign = True
             case "cue":
                 self._cue(item)
-        self.of_both &= item.role not in {"bed", "tube"}
+        self.of_both = item.value == "both" or (self.of_both and item.role not in {"bed", "tube"})
         if item.role in {"bed", "cue"}:
             self.cued = item.role == "cue" and (self.cued or item.value != "bed")
         self.linked = item.value if item.role == "sep" else "" if item.role != "cue" else self.linked
@@ -274,8 +274,6 @@ class Gathering:
                 self.now.joined = True
             case "or":
                 self.either = True
-            case "both":
-                self.of_both = True
             case "arrival":
                 self.arrival = item
             case "tubeword":
