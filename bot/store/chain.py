@@ -8,6 +8,7 @@ copy of its last values elsewhere to see a rewritten whole.
 from __future__ import annotations
 
 import hashlib
+from collections.abc import Sequence
 
 from bot.engine.entries import Entry
 from bot.store.codec import canonical, encode
@@ -32,4 +33,9 @@ def link(before: str, entry: Entry, payload: str | None = None) -> str:
         entry.payload.kind,
         encode(entry.payload) if payload is None else payload,
     )
+    return chained(before, row)
+
+
+def chained(before: str, row: Sequence[object]) -> str:
+    """The hash of a row behind the one whose hash is `before`: an entry of a drain, a message of a unit."""
     return hashlib.sha256(f"{before}\n{canonical(row)}".encode()).hexdigest()

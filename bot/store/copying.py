@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable, Iterator
-from datetime import datetime
 from itertools import islice
 from typing import Any
 
@@ -17,7 +16,7 @@ from sqlalchemy.exc import DataError, IntegrityError
 
 from bot.store.codec import canonical
 from bot.store.errors import LedgerError
-from bot.store.moments import Moment, moment_of, moment_text
+from bot.store.moments import Moment, moment_of, plain
 from bot.store.schema import HEAD
 from bot.store.sealing import seal_the_rest
 from bot.store.tables import metadata
@@ -35,9 +34,7 @@ def lines_of(connection: Connection) -> Iterator[str]:
         query = select(table).order_by(*table.primary_key.columns)
         for row in connection.execution_options(yield_per=_BATCH).execute(query).mappings():
             count += 1
-            yield canonical(
-                {"table": table.name, "row": {name: _plain(value) for name, value in row.items()}}
-            )
+            yield canonical({"table": table.name, "row": {name: plain(value) for name, value in row.items()}})
     yield canonical({"rows": count})
 
 
@@ -156,7 +153,3 @@ def _count_on(connection: Connection) -> None:
             connection.execute(
                 text(f"SELECT setval(pg_get_serial_sequence('{table.name}', 'seq'), {last}, false)")
             )
-
-
-def _plain(value: object) -> object:
-    return moment_text(value) if isinstance(value, datetime) else value

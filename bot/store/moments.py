@@ -22,6 +22,11 @@ def moment_text(moment: datetime) -> str:
     return f"{moment.isoformat(timespec='microseconds')[:_DIGITS]}Z"
 
 
+def plain(value: object) -> object:
+    """What a column holds, as JSON can: a moment as its text."""
+    return moment_text(value) if isinstance(value, datetime) else value
+
+
 def moment_of(text: str) -> datetime:
     """The UTC moment that `moment_text` wrote; ValueError for any other text."""
     if not _TEXT.fullmatch(text):

@@ -6,13 +6,11 @@ seal; `bot.store.verify` finds the first. It proves as much as the chain of a dr
 
 from __future__ import annotations
 
-import hashlib
 from collections.abc import Iterable, Mapping
-from datetime import datetime
 
-from bot.store.chain import START
+from bot.store.chain import START, chained
 from bot.store.codec import canonical
-from bot.store.moments import moment_text
+from bot.store.moments import plain
 
 SEALED: Mapping[str, tuple[str, ...]] = {
     "acknowledgements": ("notice", "who", "at"),
@@ -33,7 +31,7 @@ _MESSAGE = ("id", "digest", "arrived", "sender", "unit", "text", "channel")
 
 def row_text(table: str, row: Mapping[str, object]) -> str:
     """A row that a message wrote, as it is sealed."""
-    return canonical([table, *(_plain(row[name]) for name in SEALED[table])])
+    return canonical([table, *(plain(row[name]) for name in SEALED[table])])
 
 
 def seal(before: str | None, message: Mapping[str, object], reply: str | None, rows: Iterable[str]) -> str:
@@ -41,9 +39,4 @@ def seal(before: str | None, message: Mapping[str, object], reply: str | None, r
 
     `message` by its columns; `rows` are `row_text`s, whose order does not matter.
     """
-    told = canonical([*(_plain(message[name]) for name in _MESSAGE), reply, sorted(rows)])
-    return hashlib.sha256(f"{before or START}\n{told}".encode()).hexdigest()
-
-
-def _plain(value: object) -> object:
-    return moment_text(value) if isinstance(value, datetime) else value
+    return chained(before or START, [*(plain(message[name]) for name in _MESSAGE), reply, sorted(rows)])
