@@ -16,6 +16,7 @@ from typing import Any, Literal
 from sqlalchemy import URL, Engine, StaticPool, create_engine, event, make_url
 
 from bot.store.errors import StoreAwayError
+from bot.store.patience import ANSWER_S
 from bot.store.statements import at_once
 
 _PRAGMAS = (
@@ -24,7 +25,7 @@ _PRAGMAS = (
     "PRAGMA foreign_keys = ON",
     "PRAGMA recursive_triggers = ON",  # else INSERT OR REPLACE deletes past the triggers
     "PRAGMA trusted_schema = OFF",
-    "PRAGMA busy_timeout = 5000",
+    f"PRAGMA busy_timeout = {1000 * ANSWER_S:.0f}",
 )
 
 
@@ -54,7 +55,7 @@ def _postgresql(url: URL, isolation_level: Literal["REPEATABLE READ", "READ COMM
         isolation_level=isolation_level,
         pool_size=16,
         max_overflow=0,
-        pool_timeout=5,
+        pool_timeout=ANSWER_S,
         pool_pre_ping=True,
         connect_args={"connect_timeout": 3},
     )

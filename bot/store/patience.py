@@ -15,7 +15,7 @@ from dataclasses import dataclass, field
 from bot.store.errors import StoreAwayError
 
 ANSWER_S = 5.0
-"""How long the database may be silent, or a message may wait for a lock in it."""
+"""How long the database may be silent, or a message may wait for a lock in it or for a connection to it."""
 
 LONG_S = 1.0
 """What failed sooner holds nobody up, and is simply tried again."""

@@ -19,7 +19,7 @@ from sqlalchemy.exc import TimeoutError as PoolTimeout
 from bot.store.book import Book
 from bot.store.connect import connect, in_memory
 from bot.store.errors import NO_DATABASE, StoreAwayError, is_no_database
-from bot.store.patience import Patience
+from bot.store.patience import ANSWER_S, Patience
 from bot.store.remembered import Remembered
 from bot.store.tables import metadata
 from bot.store.triggers import append_only_tables, guard
@@ -29,7 +29,7 @@ T = TypeVar("T")
 RUNS = 3
 """How often a transaction is run before the message is given back as unanswered."""
 
-LOCK_WAIT_S = 5.0
+LOCK_WAIT_S = ANSWER_S
 """How long a message waits for the one connection: after that the sender is told to come again."""
 
 _AGAIN = ("40001", "40P01")
