@@ -33,19 +33,17 @@ def fresh_volumes(bedside: Bedside, drain: str) -> tuple[Fresh, ...]:
         return _by_shift(bedside, drain, tuple(told))
     known = {_given_out(each) for each in before}
     new = (each for each in now if _given_out(each) not in known)
-    amended = {(each.begin, each.end) for each in _amended(bedside, drain)}
-    return tuple(Fresh(each, True) for each in new if not _is_amended(each, amended))
+    return tuple(Fresh(each, True) for each in new if not is_amended(bedside, drain, each))
 
 
 def _by_shift(bedside: Bedside, drain: str, new: tuple[Interval, ...]) -> tuple[Fresh, ...]:
     """A line that closes a shift charts the whole of it; the other volumes are told, not charted."""
     schedule = bedside.policy.schedule
     known = {_given_out(each) for each in closings(bedside.before[drain], schedule)}
-    amended = {(each.begin, each.end) for each in _amended(bedside, drain)}
     whole = {
         each.end.entry: each
         for each in closings(bedside.ledger(drain), schedule)
-        if _given_out(each) not in known and not _is_amended(each, amended)
+        if _given_out(each) not in known and not is_amended(bedside, drain, each)
     }
     told = [_told(whole.pop(each.end.entry, None), each) for each in new]
     return (*told, *(Fresh(each, True) for each in whole.values()))
@@ -55,15 +53,13 @@ def _told(whole: Interval | None, interval: Interval) -> Fresh:
     return Fresh(interval, False) if whole is None else Fresh(whole, True)
 
 
-def _is_amended(interval: Interval, amended: set[tuple[datetime, datetime]]) -> bool:
-    """Whether an amendment tells it, alone or with the stretch that ends at its one moment."""
-    begin, end = interval.begin.at, interval.end.at
-    return (begin, end) in amended or (begin == end and any(end == each[1] for each in amended))
-
-
 def is_amended(bedside: Bedside, drain: str, interval: Interval) -> bool:
-    """Whether an "Amend" line of the reply tells this volume, so that it is no new one to chart."""
-    return _is_amended(interval, {(each.begin, each.end) for each in _amended(bedside, drain)})
+    """Whether an "Amend" line of the reply tells this volume, so that it is no new one to chart.
+
+    It tells it alone, or with the stretch that ends at its one moment.
+    """
+    begin, end = interval.begin.at, interval.end.at
+    return any(end == each.end and begin in (each.begin, end) for each in _amended(bedside, drain))
 
 
 def _given_out(interval: Interval) -> tuple[datetime, datetime, int, bool, datetime]:
