@@ -45,15 +45,15 @@ def unconfirmed_told(bedside: Bedside, parts: list[Part]) -> News:
     lines: list[str] = []
     cautions: list[BedCaution] = []
     for bed in _beds(bedside, parts):
-        lines += _unconfirmed(bedside, bed)
-        cautions += [_caution(bed, question) for question in unconfirmed_of(bedside, bed)]
+        held = unconfirmed_of(bedside, bed)
+        lines += _unconfirmed(bedside, bed, held)
+        cautions += [_caution(bed, question) for question in held]
     lines += _of_no_bed(bedside, parts)
     return News(lines=tuple(lines), cautions=tuple(cautions))
 
 
-def _unconfirmed(bedside: Bedside, bed: str) -> list[str]:
+def _unconfirmed(bedside: Bedside, bed: str, held: tuple[Question, ...]) -> list[str]:
     """How to settle them stands once behind those that are settled alike."""
-    held = unconfirmed_of(bedside, bed)
     settled = [settle_text(bed, question.offered) for question in held]
     return [
         unconfirmed_line(question, bedside.view, "" if settle == after else settle)
