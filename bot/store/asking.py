@@ -96,7 +96,7 @@ class Asking(Desk):
     def _waiting(self, since: datetime) -> Waiting:
         """As the unit's last message left it, where that is known and this one has written nothing yet."""
         known = self._known.waiting
-        if known is not None and known.since <= since and self._hand is not None and not self._put_down:
+        if known is not None and known.since <= since and not self._put_down:
             return known
         rows = _UNSETTLED.rows(self._connection, {"of_unit": self.unit, "since": since})
         return Waiting(since, tuple(map(_question, rows)))

@@ -159,7 +159,7 @@ class Claims(Desk):
 
     def first_message(self, sender: str) -> bool:
         """Whether this unit has no earlier message from the sender."""
-        if self._hand is not None and sender in self._known.senders:
+        if sender in self._known.senders:
             return False
         named = {"unit": self.unit, "sender": sender, "message": self.hand.message}
         return _EARLIER.one(self._connection, named) is None

@@ -42,7 +42,10 @@ class Desk:
         self._held: dict[tuple[str, str], Any] = {}
         self._put_down: list[str] = []
         self._known = Known()
-        """Of the unit when its last message was through; true for as long as this one has written nothing."""
+        """Of the unit when its last message was through; true for as long as this one has written nothing.
+
+        Nothing before a message is at hand.
+        """
         self.unit = unit
         self.when_claimed: Callable[[], None] | None = None
         """Waited for when the message is the only one of its unit, and before it is answered."""

@@ -152,7 +152,7 @@ class Ledgers(Desk):
 
     def _drains_of(self, bed: str) -> tuple[Past, ...]:
         """As the unit's last message left them, where that is known and this one has written nothing yet."""
-        untouched = self._hand is not None and not self._put_down and not self._berthed
+        untouched = not self._put_down and not self._berthed
         known = self._known.drains_of(bed) if untouched else None
         if known is None:
             rows = _OF_A_BED.rows(self._connection, {"of_unit": self.unit, "of_bed": bed})
