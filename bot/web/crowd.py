@@ -33,13 +33,14 @@ class Crowd:
     def let_in(self) -> None:
         """Problem 503 when too many wait behind this request, and others are at work."""
         crowded = len(self.waiting) > MOST_WAITING
+        works = request.endpoint not in _AT_ANY_TIME
         with self._lock:
             news, self._told = crowded != self._told, crowded
-            g.at_work = request.endpoint not in _AT_ANY_TIME and not (crowded and self._at_work >= AT_WORK)
+            g.at_work = works and not (crowded and self._at_work >= AT_WORK)
             self._at_work += g.at_work
         if news:
             log(logging.WARNING if crowded else logging.INFO, "crowded" if crowded else "no_longer_crowded")
-        if not g.at_work and request.endpoint not in _AT_ANY_TIME:
+        if works and not g.at_work:
             raise Problem(
                 HTTPStatus.SERVICE_UNAVAILABLE, "Too many messages are waiting.", retry_after_s=RETRY_AFTER_S
             )
