@@ -10,9 +10,9 @@ from bot.engine.sources import ACI, ATLS, CHRISTENSEN, CORONARY, HASUMI, LADDER,
 from bot.engine.values import Severity
 
 _HIGH, _MODERATE, _LOW = Severity.HIGH, Severity.MODERATE, Severity.LOW
-_BUT_EFFUSION = ("general", "cardiac", "lung", "trauma", "air")
+BUT_EFFUSION = ("general", "cardiac", "lung", "trauma", "air")
 _BUT_CARDIAC = ("general", "lung", "trauma", "air")
-_CARDIAC = ("cardiac",)
+CARDIAC = ("cardiac",)
 
 RATE_HIGH = (
     Rule(
@@ -44,7 +44,7 @@ RATE_HIGH = (
     Rule(
         id="rate_high.cardiac.hour1",
         code="rate_high",
-        profiles=_CARDIAC,
+        profiles=CARDIAC,
         population="adult",
         measure="rate",
         comparison="over",
@@ -57,7 +57,7 @@ RATE_HIGH = (
     Rule(
         id="rate_high.cardiac.hour2",
         code="rate_high",
-        profiles=_CARDIAC,
+        profiles=CARDIAC,
         population="adult",
         measure="rate",
         comparison="over",
@@ -71,7 +71,7 @@ RATE_HIGH = (
     Rule(
         id="rate_high.cardiac.later",
         code="rate_high",
-        profiles=_CARDIAC,
+        profiles=CARDIAC,
         population="adult",
         measure="rate",
         comparison="over",
@@ -84,7 +84,7 @@ RATE_HIGH = (
     Rule(
         id="rate_high.cardiac.early",
         code="rate_high",
-        profiles=_CARDIAC,
+        profiles=CARDIAC,
         population="adult",
         measure="amount",
         comparison="at_least",
@@ -111,7 +111,7 @@ RATE_HIGH = (
     Rule(
         id="rate_high.texts.first_2h",
         code="rate_high",
-        profiles=_BUT_EFFUSION,
+        profiles=BUT_EFFUSION,
         population="adult",
         measure="rate",
         comparison="over",
@@ -125,7 +125,7 @@ RATE_HIGH = (
     Rule(
         id="rate_high.texts.after_2h",
         code="rate_high",
-        profiles=_BUT_EFFUSION,
+        profiles=BUT_EFFUSION,
         population="adult",
         measure="rate",
         comparison="over",
@@ -142,7 +142,7 @@ SUSTAINED = (
     Rule(
         id="rate_sustained.2h",
         code="rate_sustained",
-        profiles=_BUT_EFFUSION,
+        profiles=BUT_EFFUSION,
         population="adult",
         measure="each_hour",
         comparison="over",
@@ -159,7 +159,7 @@ def _rung(hours: int, value: float) -> Rule:
     return Rule(
         id=f"ladder.cardiac.{hours}h",
         code="ladder",
-        profiles=_CARDIAC,
+        profiles=CARDIAC,
         population="adult",
         measure="each_hour",
         comparison="over",
@@ -177,7 +177,7 @@ PER_KG = (
     Rule(
         id="per_kg.cardiac.early",
         code="per_kg",
-        profiles=_CARDIAC,
+        profiles=CARDIAC,
         population="adult",
         measure="each_hour",
         comparison="at_least",
@@ -192,7 +192,7 @@ PER_KG = (
     Rule(
         id="per_kg.child.1h",
         code="per_kg",
-        profiles=_BUT_EFFUSION,
+        profiles=BUT_EFFUSION,
         population="child",
         measure="amount",
         comparison="at_least",
@@ -206,7 +206,7 @@ PER_KG = (
     Rule(
         id="per_kg.child.3h",
         code="per_kg",
-        profiles=_BUT_EFFUSION,
+        profiles=BUT_EFFUSION,
         population="child",
         measure="each_hour",
         comparison="over",
@@ -221,7 +221,7 @@ PER_KG = (
     Rule(
         id="per_kg.no_weight",
         code="per_kg",
-        profiles=_BUT_EFFUSION,
+        profiles=BUT_EFFUSION,
         population="child",
         measure="told",
         severity=_LOW,

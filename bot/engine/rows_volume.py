@@ -5,21 +5,19 @@ In order: of two rows of one code and severity that are both met on a drain, the
 
 from __future__ import annotations
 
-from bot.engine.rows_rates import LADDER_ROWS, PER_KG, RATE_HIGH, SUSTAINED
+from bot.engine.rows_rates import BUT_EFFUSION, CARDIAC, LADDER_ROWS, PER_KG, RATE_HIGH, SUSTAINED
 from bot.engine.rules import Rule
 from bot.engine.sources import ACI, ATLS, BARC, BTS, EAST, LADDER, PRACTICE
 from bot.engine.values import Severity
 
 _HIGH, _MODERATE, _LOW = Severity.HIGH, Severity.MODERATE, Severity.LOW
-_BUT_EFFUSION = ("general", "cardiac", "lung", "trauma", "air")
-_CARDIAC = ("cardiac",)
 _EFFUSION = ("effusion",)
 
 _AMOUNTS = (
     Rule(
         id="amount_at_once.60min",
         code="amount_at_once",
-        profiles=_BUT_EFFUSION,
+        profiles=BUT_EFFUSION,
         measure="amount",
         comparison="over",
         value=500,
@@ -31,7 +29,7 @@ _AMOUNTS = (
     Rule(
         id="amount_at_once.insertion",
         code="amount_at_once",
-        profiles=_BUT_EFFUSION,
+        profiles=BUT_EFFUSION,
         measure="since_placement",
         comparison="at_least",
         value=1500,
@@ -54,7 +52,7 @@ _AMOUNTS = (
     Rule(
         id="amount_24h.cardiac",
         code="amount_24h",
-        profiles=_CARDIAC,
+        profiles=CARDIAC,
         measure="amount",
         comparison="at_least",
         value=2000,
@@ -117,7 +115,7 @@ _SUDDEN = (
     Rule(
         id="sudden_stop.cardiac",
         code="sudden_stop",
-        profiles=_CARDIAC,
+        profiles=CARDIAC,
         measure="stop",
         comparison="at_most",
         value=10,
