@@ -11,10 +11,7 @@ from bot.dialogue.bedside import Bedside
 from bot.dialogue.part import BedCaution
 from bot.engine.cautions import entry_cautions
 from bot.engine.values import Caution, Severity
-from bot.wording.cautions import by_severity, caution_text, cleared_text, more_text, told_once
-
-MOST_OTHERS = 3
-"""Every URGENT is told; of the others at most so many, and the rest is counted."""
+from bot.wording.cautions import MOST_OTHERS, by_severity, caution_text, cleared_text, more_text, told_once
 
 TOLD_AGAIN = timedelta(hours=4)
 """A lesser caution that still stands, no worse, is told to the same person again only after this long."""

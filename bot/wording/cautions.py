@@ -18,6 +18,9 @@ from bot.wording.gsm import gsm_only
 PREFIX = {Severity.HIGH: "URGENT", Severity.MODERATE: "CAUTION", Severity.LOW: "NOTE"}
 ASSESS = "Assess the patient; tell the provider per unit policy."
 ASSESS_IF_RIGHT = "Assess the patient now."
+MOST_OTHERS = 3
+"""Every URGENT is told; of the others at most so many, and the rest is counted."""
+
 _ORDER = {Severity.HIGH: 0, Severity.MODERATE: 1, Severity.LOW: 2}
 _SOURCELESS = frozenset(
     {"line_fell", "no_boundary_line", "average_only", "at_least", "duplicate", "time_conflict", "amended"}

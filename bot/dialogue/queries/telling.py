@@ -7,10 +7,7 @@ from bot.dialogue.queries.desk import Desk
 from bot.engine.cautions import cautions
 from bot.engine.patient import Patient
 from bot.engine.values import Caution, Severity
-from bot.wording.cautions import by_severity, caution_text, more_text, told_once
-
-MOST_OTHERS = 3
-"""Every URGENT is told; of the others at most so many."""
+from bot.wording.cautions import MOST_OTHERS, by_severity, caution_text, more_text, told_once
 
 
 def standing(desk: Desk, patient: Patient) -> tuple[Caution, ...]:
