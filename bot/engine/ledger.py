@@ -151,10 +151,6 @@ class Ledger:
         """The entry as it holds now, corrections applied; none when withdrawn, or not on this ledger."""
         return self._held.get(entry_id)
 
-    def corrections_of(self, entry_id: str) -> tuple[Entry, ...]:
-        """The corrections and withdrawals that name that entry, in the order of recording."""
-        return tuple(entry for entry in self.entries if getattr(entry.payload, "target", None) == entry_id)
-
     def is_open(self, moment: datetime | None = None) -> bool:
         """True while the drain is in (at that moment)."""
         return self.closed_at is None or (moment is not None and moment < self.closed_at)
