@@ -2,15 +2,20 @@
 
 from __future__ import annotations
 
+import io
+import logging
 from collections.abc import Iterator
 
 import freezegun
 import pytest
 from flask import Flask
 
-from bot.intake import Deployment
+from bot.intake import Deployment, respond
 from bot.settings import Settings
+from bot.store import open_store
+from bot.unit import demo_unit
 from bot.web import web_app
+from bot.web.logs import log_to
 from tests.intake.double import deployment
 from tests.web.client import NOW, OTHER_SECRET, SECRET, Gateway
 
@@ -41,3 +46,24 @@ def app(ward: Deployment) -> Flask:
 def gateway(app: Flask) -> Gateway:
     """A gateway that knows the secret."""
     return Gateway(app)
+
+
+@pytest.fixture
+def measured() -> Flask:
+    """The real program, with its metrics."""
+    return web_app(
+        respond.deployment((demo_unit(),), open_store()),
+        Settings(secrets=(SECRET,), metrics=True),
+        lambda: NOW,
+    )
+
+
+@pytest.fixture
+def logs() -> Iterator[io.StringIO]:
+    """Everything that this process logs."""
+    root, stream = logging.getLogger(), io.StringIO()
+    handlers, level = root.handlers[:], root.level
+    log_to(stream)
+    yield stream
+    root.handlers[:] = handlers
+    root.setLevel(level)

@@ -4,40 +4,13 @@ from __future__ import annotations
 
 import io
 import json
-import logging
 from collections.abc import Iterator
 from contextlib import ExitStack, contextmanager
 
-import pytest
 from flask import Flask
 
-from bot.intake.respond import deployment
-from bot.settings import Settings
-from bot.store import open_store
-from bot.unit import demo_unit
-from bot.web import web_app
 from bot.web.crowd import AT_WORK, MOST_WAITING
-from bot.web.logs import log_to
-from tests.web.client import NOW, SECRET, Gateway, body, problem
-
-
-@pytest.fixture
-def app() -> Flask:
-    """The real program, with its metrics."""
-    return web_app(
-        deployment((demo_unit(),), open_store()), Settings(secrets=(SECRET,), metrics=True), lambda: NOW
-    )
-
-
-@pytest.fixture
-def logs() -> Iterator[io.StringIO]:
-    """Everything that this process logs."""
-    root, stream = logging.getLogger(), io.StringIO()
-    handlers, level = root.handlers[:], root.level
-    log_to(stream)
-    yield stream
-    root.handlers[:] = handlers
-    root.setLevel(level)
+from tests.web.client import Gateway, body, problem
 
 
 def crowd(app: Flask, size: int) -> None:
@@ -55,38 +28,41 @@ def busy(app: Flask) -> Iterator[None]:
         yield
 
 
-def test_a_message_that_too_many_wait_behind_is_503_with_retry_after_and_is_not_recorded(app: Flask) -> None:
-    crowd(app, MOST_WAITING + 1)
-    with busy(app):
-        told = Gateway(app).posts(body("bed 12 mark 840", "amy"))
+def test_a_message_that_too_many_wait_behind_is_503_with_retry_after_and_is_not_recorded(
+    measured: Flask,
+) -> None:
+    crowd(measured, MOST_WAITING + 1)
+    with busy(measured):
+        told = Gateway(measured).posts(body("bed 12 mark 840", "amy"))
     assert (problem(told)["status"], int(told.headers["Retry-After"]) >= 1) == (503, True)
-    crowd(app, MOST_WAITING)
-    answer = Gateway(app).posts(body("bed 12 mark 840", "amy")).get_json()
+    crowd(measured, MOST_WAITING)
+    answer = Gateway(measured).posts(body("bed 12 mark 840", "amy")).get_json()
     assert answer["status"] == "recorded"
     assert "First line" in answer["reply"]
 
 
-def test_in_a_crowd_that_does_not_go_a_few_are_answered_all_the_same(app: Flask) -> None:
-    crowd(app, MOST_WAITING + 1)
+def test_in_a_crowd_that_does_not_go_a_few_are_answered_all_the_same(measured: Flask) -> None:
+    crowd(measured, MOST_WAITING + 1)
     statuses = [
-        Gateway(app).posts(body("bed 12 mark 840", "amy"), f"m{number}").status_code for number in range(5)
+        Gateway(measured).posts(body("bed 12 mark 840", "amy"), f"m{number}").status_code
+        for number in range(5)
     ]
     assert statuses == [200] * 5
 
 
-def test_a_crowded_process_lives_and_tells_its_counts_but_is_not_ready(app: Flask) -> None:
-    crowd(app, MOST_WAITING + 1)
-    client = app.test_client()
-    with busy(app):
-        assert Gateway(app).posts(body("bed 12 mark 840", "amy")).status_code == 503
+def test_a_crowded_process_lives_and_tells_its_counts_but_is_not_ready(measured: Flask) -> None:
+    crowd(measured, MOST_WAITING + 1)
+    client = measured.test_client()
+    with busy(measured):
+        assert Gateway(measured).posts(body("bed 12 mark 840", "amy")).status_code == 503
         statuses = {path: client.get(path).status_code for path in ("/health", "/metrics", "/ready")}
     assert statuses == {"/health": 200, "/metrics": 200, "/ready": 503}
     assert 'penline_answers_total{http="503"} 1.0' in client.get("/metrics").text
 
 
-def test_a_crowd_is_logged_when_it_comes_and_when_it_goes(app: Flask, logs: io.StringIO) -> None:
+def test_a_crowd_is_logged_when_it_comes_and_when_it_goes(measured: Flask, logs: io.StringIO) -> None:
     for size in (0, MOST_WAITING + 1, MOST_WAITING + 1, 0, 0):
-        crowd(app, size)
-        app.test_client().get("/health")
+        crowd(measured, size)
+        measured.test_client().get("/health")
     events = [json.loads(line)["event"] for line in logs.getvalue().splitlines()]
     assert events == ["crowded", "no_longer_crowded"]

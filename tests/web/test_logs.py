@@ -5,7 +5,6 @@ from __future__ import annotations
 import io
 import json
 import logging
-from collections.abc import Iterator
 
 import pytest
 from sqlalchemy import event
@@ -17,22 +16,11 @@ from bot.intake import Deployment, Incoming
 from bot.settings import Settings
 from bot.store import Book
 from bot.web import web_app
-from bot.web.logs import ALLOWED, log, log_to
+from bot.web.logs import ALLOWED, log
 from tests.intake.double import deployment
 from tests.web.client import NOW, SECRET, Gateway, body
 
 CANARY = "kestrel"
-
-
-@pytest.fixture
-def logs() -> Iterator[io.StringIO]:
-    """Everything that this process logs."""
-    root, stream = logging.getLogger(), io.StringIO()
-    handlers, level = root.handlers[:], root.level
-    log_to(stream)
-    yield stream
-    root.handlers[:] = handlers
-    root.setLevel(level)
 
 
 def lines(logs: io.StringIO) -> list[dict[str, object]]:

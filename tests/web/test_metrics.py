@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-import pytest
 from flask import Flask
 from prometheus_client.parser import text_string_to_metric_families
 
@@ -16,14 +15,6 @@ from bot.unit import demo_unit
 from bot.web import web_app
 from tests.web.client import NOW, SECRET, Gateway, body
 from tests.web.pages.visit import ADDRESS, Visit
-
-
-@pytest.fixture
-def measured() -> Flask:
-    """The real program, with its metrics."""
-    return web_app(
-        deployment((demo_unit(),), open_store()), Settings(secrets=(SECRET,), metrics=True), lambda: NOW
-    )
 
 
 def samples(app: Flask) -> Iterator[tuple[str, dict[str, str], float]]:
