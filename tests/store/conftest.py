@@ -21,14 +21,20 @@ def postgres(tmp_path_factory: pytest.TempPathFactory) -> Iterator[str]:
 @pytest.fixture(params=["memory", "file", "postgres"])
 def database(request: pytest.FixtureRequest, tmp_path: Path) -> str:
     """The URL of an empty database on each engine."""
-    match request.param:
-        case "memory":
-            return "sqlite://"
-        case "file":
-            return f"sqlite:///{tmp_path}/penline.sqlite"
-        case _:
-            server: str = request.getfixturevalue("postgres")
-            return new_database(server)
+    return "sqlite://" if request.param == "memory" else _lasting(request, tmp_path)
+
+
+@pytest.fixture(params=["file", "postgres"])
+def lasting(request: pytest.FixtureRequest, tmp_path: Path) -> str:
+    """The same of those that are still there when they are opened again."""
+    return _lasting(request, tmp_path)
+
+
+def _lasting(request: pytest.FixtureRequest, folder: Path) -> str:
+    if request.param == "file":
+        return f"sqlite:///{folder}/penline.sqlite"
+    server: str = request.getfixturevalue("postgres")
+    return new_database(server)
 
 
 @pytest.fixture

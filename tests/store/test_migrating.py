@@ -17,20 +17,10 @@ from bot.store.connect import connect
 from bot.store.schema import upgrade
 from bot.store.tables import metadata
 from bot.store.verify import flaws
-from tests.databases import new_database
 
 STORIES = Path(__file__).parents[2] / "transcripts_demo"
 STORY = "after-heart-surgery"
 STEPS = ("0001", "0002")
-
-
-@pytest.fixture(params=["file", "postgres"])
-def empty(request: pytest.FixtureRequest, tmp_path: Path) -> str:
-    """The URL of an empty database on each engine."""
-    if request.param == "file":
-        return f"sqlite:///{tmp_path}/old.sqlite"
-    server: str = request.getfixturevalue("postgres")
-    return new_database(server)
 
 
 @pytest.fixture(scope="module")
@@ -41,28 +31,28 @@ def story() -> Transcript:
 
 @pytest.mark.parametrize("at_step", STEPS)
 def test_a_ward_goes_on_in_the_middle_of_a_story_after_the_steps(
-    empty: str, at_step: str, story: Transcript, tmp_path: Path
+    lasting: str, at_step: str, story: Transcript, tmp_path: Path
 ) -> None:
     middle = len(story.turns) // 2
     begun = f"sqlite:///{tmp_path}/begun.sqlite"
     told = play(story, begun, 0, middle)
-    as_it_was(begun, empty, at_step)
-    told += play(story, empty, middle, len(story.turns))
+    as_it_was(begun, lasting, at_step)
+    told += play(story, lasting, middle, len(story.turns))
     assert told == replies(story, unit_of(story, STORIES))
-    run = CliRunner().invoke(penline, ["verify", "--database", empty])
+    run = CliRunner().invoke(penline, ["verify", "--database", lasting])
     assert (run.exit_code, run.output) == (0, "Every entry is as it was recorded.\n")
 
 
 @pytest.mark.parametrize("at_step", STEPS)
 def test_the_steps_keep_every_row_and_seal_as_the_program_would_have(
-    empty: str, at_step: str, story: Transcript, tmp_path: Path
+    lasting: str, at_step: str, story: Transcript, tmp_path: Path
 ) -> None:
     begun = f"sqlite:///{tmp_path}/begun.sqlite"
     play(story, begun, 0, len(story.turns))
-    as_it_was(begun, empty, at_step)
-    open_store(empty).close()
-    assert everything(empty) == everything(begun)
-    engine = connect(empty)
+    as_it_was(begun, lasting, at_step)
+    open_store(lasting).close()
+    assert everything(lasting) == everything(begun)
+    engine = connect(lasting)
     with engine.begin() as connection:
         assert list(flaws(connection)) == []
     engine.dispose()

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import stat
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -17,16 +18,14 @@ from bot.store.schema import HEAD, MIGRATIONS, is_ready, step, upgrade
 from bot.store.tables import metadata
 from bot.store.triggers import append_only_tables
 from bot.store.verify import flaws
-from tests.databases import new_database
 
 
-@pytest.fixture(params=["file", "postgres"])
-def migrated(request: pytest.FixtureRequest, tmp_path: Path) -> Store:
+@pytest.fixture
+def migrated(lasting: str) -> Iterator[Store]:
     """A database that was made by the migrations."""
-    if request.param == "file":
-        return open_store(f"sqlite:///{tmp_path}/ward.sqlite")
-    server: str = request.getfixturevalue("postgres")
-    return open_store(new_database(server))
+    store = open_store(lasting)
+    yield store
+    store.close()
 
 
 def test_the_schema_is_the_sum_of_its_migrations(migrated: Store) -> None:
@@ -35,7 +34,6 @@ def test_the_schema_is_the_sum_of_its_migrations(migrated: Store) -> None:
         assert compare_metadata(context, metadata) == []
         assert set(inspect(connection).get_table_names()) == {*append_only_tables(), "alembic_version"}
         assert is_ready(connection)
-    migrated.close()
 
 
 def test_the_names_of_keys_and_indexes_are_those_of_the_tables(migrated: Store) -> None:
@@ -46,7 +44,6 @@ def test_the_names_of_keys_and_indexes_are_those_of_the_tables(migrated: Store) 
                 key.name for key in table.foreign_key_constraints
             }
             assert seen.get_pk_constraint(table.name)["name"] == table.primary_key.name
-    migrated.close()
 
 
 def test_head_is_the_last_step_of_the_folder() -> None:
@@ -114,17 +111,8 @@ def test_sqlite_is_set_up_to_lose_nothing(tmp_path: Path) -> None:
     assert pragmas == {"journal_mode": "wal", "synchronous": 2, "foreign_keys": 1, "recursive_triggers": 1}
 
 
-@pytest.fixture(params=["file", "postgres"])
-def url(request: pytest.FixtureRequest, tmp_path: Path) -> str:
-    """An empty database that the steps can be taken on one by one."""
-    if request.param == "file":
-        return f"sqlite:///{tmp_path}/old.sqlite"
-    server: str = request.getfixturevalue("postgres")
-    return new_database(server)
-
-
-def test_the_messages_of_before_there_were_seals_are_sealed_as_they_are(url: str) -> None:
-    engine = connect(url)
+def test_the_messages_of_before_there_were_seals_are_sealed_as_they_are(lasting: str) -> None:
+    engine = connect(lasting)
     with engine.begin() as connection:
         upgrade(connection, "0002")
         for number, unit in enumerate(("ward", "other", "ward", ""), start=1):
@@ -141,12 +129,12 @@ def test_the_messages_of_before_there_were_seals_are_sealed_as_they_are(url: str
             {**WHEN, "no": False},
         )
     engine.dispose()
-    store = open_store(url)
+    store = open_store(lasting)
     with store.connection() as connection:
         assert tuple(flaws(connection)) == ()
         assert connection.scalar(text("SELECT count(*) FROM seals")) == 4
         connection.execute(
-            text(f"ALTER TABLE replies {OFF}" if "post" in url else "DROP TRIGGER replies_no_update")
+            text(f"ALTER TABLE replies {OFF}" if "post" in lasting else "DROP TRIGGER replies_no_update")
         )
         connection.execute(text("UPDATE replies SET reply = '[]' WHERE message = 'm3'"))
         assert "m3" in [flaw.where for flaw in flaws(connection)]

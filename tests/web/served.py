@@ -15,6 +15,7 @@ from pathlib import Path
 from tests.web.client import SECRET
 
 POST = Path(__file__).parent / "post.py"
+SERVE = (sys.executable, "-m", "bot", "serve")
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,20 +46,23 @@ class Server:
         return socket.create_connection(("127.0.0.1", self.port), timeout=10)
 
 
-@contextmanager
-def served(folder: Path, unit: Path, **environ: str) -> Iterator[Server]:
-    """A server on a free port, stopped at the end as a supervisor stops it."""
-    settings = {
+def environment(folder: Path, unit: Path, **environ: str) -> dict[str, str]:
+    """What a server on a free port is started with."""
+    return {
+        **os.environ,
         "PENLINE_SECRETS": SECRET,
         "PENLINE_UNITS": str(unit),
         "PENLINE_DATABASE_URL": f"sqlite:///{folder}/ward.sqlite",
         "PENLINE_PORT": "0",
         **environ,
     }
+
+
+@contextmanager
+def served(folder: Path, unit: Path, **environ: str) -> Iterator[Server]:
+    """A server on a free port, stopped at the end as a supervisor stops it."""
     with (folder / "log").open("w") as log:
-        process = subprocess.Popen(
-            [sys.executable, "-m", "bot", "serve"], env={**os.environ, **settings}, stderr=log, text=True
-        )
+        process = subprocess.Popen(SERVE, env=environment(folder, unit, **environ), stderr=log, text=True)
     try:
         yield Server(_port(folder / "log", process), folder, process)
     finally:

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import os
+import socket
 import subprocess
-import sys
 import time
 from collections.abc import Iterator
 from concurrent.futures import ThreadPoolExecutor
-from contextlib import suppress
+from contextlib import ExitStack, contextmanager, suppress
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from zoneinfo import ZoneInfo
@@ -20,7 +19,7 @@ from bot.store import Store
 from bot.store.connect import connect
 from tests.web.client import OTHER_SECRET, SECRET, body, signed
 from tests.web.post import posted
-from tests.web.served import Server, post_elsewhere, served
+from tests.web.served import SERVE, Server, environment, post_elsewhere, served
 
 pytestmark = pytest.mark.real_time
 
@@ -197,54 +196,50 @@ def test_security_08_a_length_beside_chunks_smuggles_nothing_in(server: Server) 
     ids=["nothing", "half a line", "half a head", "no body", "half a body", "half a chunk"],
 )
 def test_security_09_forty_slow_clients_hold_nobody_up(server: Server, sent: bytes) -> None:
-    slow = [server.connect() for _ in range(40)]
-    try:
+    with slow_clients(server, 40) as slow:
         for connection in slow:
             connection.sendall(sent)
-        started = time.perf_counter()
-        assert post_in_time(server) == 200
-        assert time.perf_counter() - started < 1
-    finally:
-        for connection in slow:
-            connection.close()
+        answers_within_a_second(server)
 
 
 def test_security_09_twenty_clients_that_dribble_hold_nobody_up(server: Server) -> None:
     what = [b"POST /messages HTTP/1.1\r\nHost: ward\r\n", head("Content-Length: 100") + b"{"]
-    slow = [server.connect() for _ in range(20)]
-    try:
+    with slow_clients(server, 20) as slow:
         for number, connection in enumerate(slow):
             connection.sendall(what[number % 2])
         for letter in b"X-A: b" * 3:  # a head that never ends, a body that comes letter by letter
             for connection in slow:
                 connection.sendall(bytes([letter]))
-            started = time.perf_counter()
-            assert post_in_time(server) == 200
-            assert time.perf_counter() - started < 1
-    finally:
-        for connection in slow:
-            connection.close()
+            answers_within_a_second(server)
+
+
+@contextmanager
+def slow_clients(server: Server, count: int) -> Iterator[list[socket.socket]]:
+    """So many connections, closed at the end."""
+    with ExitStack() as stack:
+        yield [stack.enter_context(server.connect()) for _ in range(count)]
+
+
+def answers_within_a_second(server: Server) -> None:
+    """Nobody else is held up."""
+    started = time.perf_counter()
+    assert post_in_time(server) == 200
+    assert time.perf_counter() - started < 1
 
 
 def test_a_start_on_a_disk_that_cannot_be_written_is_one_line(tmp_path: Path) -> None:
     unit = tmp_path / "ward.toml"
     unit.write_text(UNIT)
-    settings = {
-        "PENLINE_SECRETS": SECRET,
-        "PENLINE_UNITS": str(unit),
-        "PENLINE_DATABASE_URL": f"sqlite:///{tmp_path}/nowhere/ward.sqlite",
-    }
-    run = subprocess.run(
-        [sys.executable, "-m", "bot", "serve"],
-        env={**os.environ, **settings},
-        capture_output=True,
-        text=True,
-        timeout=60,
-        check=False,
-    )
+    run = started(tmp_path, unit, PENLINE_DATABASE_URL=f"sqlite:///{tmp_path}/nowhere/ward.sqlite")
     assert run.returncode == 1
     assert "nowhere/ward.sqlite: No such file or directory" in run.stderr.splitlines()[-1]
     assert "Traceback" not in run.stderr
+
+
+def started(folder: Path, unit: Path, **environ: str) -> subprocess.CompletedProcess[str]:
+    """A server that does not come up."""
+    settings = environment(folder, unit, **environ)
+    return subprocess.run(SERVE, env=settings, capture_output=True, text=True, timeout=60, check=False)
 
 
 def test_a_host_of_several_addresses_is_served(tmp_path: Path) -> None:
@@ -292,21 +287,7 @@ def test_a_wrong_setting_ends_the_start_with_2_and_one_line(
 ) -> None:
     file = tmp_path / "ward.toml"
     file.write_text(unit)
-    settings = {
-        "PENLINE_SECRETS": SECRET,
-        "PENLINE_UNITS": str(file),
-        "PENLINE_DATABASE_URL": f"sqlite:///{tmp_path}/ward.sqlite",
-        "PENLINE_PORT": "0",
-        **environ,
-    }
-    run = subprocess.run(
-        [sys.executable, "-m", "bot", "serve"],
-        env={**os.environ, **settings},
-        capture_output=True,
-        text=True,
-        timeout=60,
-        check=False,
-    )
+    run = started(tmp_path, file, **environ)
     assert run.returncode == 2
     assert len(run.stderr.splitlines()) == 1
     assert said in run.stderr
