@@ -49,12 +49,13 @@ def postgres_cluster(folder: Path) -> Iterator[Any]:
         server.cleanup()
 
 
-def new_database(server: str) -> str:
-    """The URL of a new, empty database on that server."""
+def new_database(server: str, like: str | None = None) -> str:
+    """The URL of a new database on that server: empty, or a copy of one that nobody uses now."""
     name = f"penline_{uuid4().hex[:12]}"
+    template = f" TEMPLATE {make_url(like).database}" if like else ""
     engine = create_engine(with_driver(server), isolation_level="AUTOCOMMIT")
     with engine.connect() as connection:
-        connection.execute(text(f"CREATE DATABASE {name}"))
+        connection.execute(text(f"CREATE DATABASE {name}{template}"))
     engine.dispose()
     return server.replace("/postgres?", f"/{name}?")
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import shutil
 from collections.abc import Iterator
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
@@ -36,20 +37,24 @@ SAID = (
 BEGIN = datetime(2026, 3, 4, 19, 6, tzinfo=UTC)
 
 
+def tell(url: str) -> None:
+    """Have all of it recorded in an empty database."""
+    ward = Ward(demo_unit(), url)
+    sender = next(person.name for person in ward.unit.people if person.role == "nurse")
+    for number, said in enumerate(SAID):
+        arrived = (
+            BEGIN + timedelta(hours=number) if number < 2 else BEGIN + timedelta(hours=2, minutes=number)
+        )
+        answer = ward.answers(Sent(sender=sender, text=said, arrived=arrived))
+        assert answer["status"] != "refused", answer
+    ward.close()
+
+
 class Case:
     """A ledger that was told something, and hands that go past the program."""
 
     def __init__(self, url: str) -> None:
         self.url = url
-        ward = Ward(demo_unit(), url)
-        for number, said in enumerate(SAID):
-            sender = next(person.name for person in ward.unit.people if person.role == "nurse")
-            arrived = (
-                BEGIN + timedelta(hours=number) if number < 2 else BEGIN + timedelta(hours=2, minutes=number)
-            )
-            answer = ward.answers(Sent(sender=sender, text=said, arrived=arrived))
-            assert answer["status"] != "refused", answer
-        ward.close()
         # The same library as the program's: two of them in one process undo each other's locks.
         module = {"module": sqlite_module()} if url.startswith("sqlite") else {}
         self.engine: Engine = create_engine(with_driver(url), poolclass=NullPool, **module)
@@ -97,16 +102,40 @@ def _unlocked(connection: Connection) -> list[str]:
     return [sql for _, sql in found]
 
 
+@pytest.fixture(scope="module")
+def told_file(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The ledger in a file, to be copied."""
+    file = tmp_path_factory.mktemp("told") / "ward.sqlite"
+    tell(f"sqlite:///{file}")
+    return file
+
+
+@pytest.fixture(scope="module")
+def told_postgres(postgres: str) -> str:
+    """The URL of the ledger on PostgreSQL, to be copied."""
+    url = new_database(postgres)
+    tell(url)
+    return url
+
+
 @pytest.fixture(params=["file", "postgres"])
 def case(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Case]:
-    """The ledger on each engine."""
+    """A copy of the ledger on each engine."""
+    told = request.getfixturevalue(f"told_{request.param}")
     if request.param == "file":
-        case = Case(f"sqlite:///{tmp_path}/ward.sqlite")
+        case = Case(f"sqlite:///{shutil.copy(told, tmp_path)}")
     else:
-        server: str = request.getfixturevalue("postgres")
-        case = Case(new_database(server))
+        case = Case(new_database(request.getfixturevalue("postgres"), told))
     yield case
     case.engine.dispose()
+
+
+@pytest.fixture
+def copy(case: Case, tmp_path: Path) -> Path:
+    """A backup of it from before anything is altered."""
+    file = tmp_path / "copy.jsonl"
+    assert CliRunner().invoke(penline, ["backup", "--database", case.url, str(file)]).exit_code == 0
+    return file
 
 
 def test_a_ledger_that_nobody_touched_is_sound_and_has_all_that_can_be_altered(case: Case) -> None:
@@ -178,10 +207,8 @@ def test_a_drain_that_was_taken_out_whole_is_missed_by_the_replies(case: Case) -
 
 
 def test_what_was_cut_off_at_the_end_with_all_that_it_wrote_is_seen_beside_a_backup(
-    case: Case, tmp_path: Path
+    case: Case, copy: Path
 ) -> None:
-    copy = tmp_path / "copy.jsonl"
-    assert CliRunner().invoke(penline, ["backup", "--database", case.url, str(copy)]).exit_code == 0
     assert case.verified(copy) == (0, ["Every entry is as it was recorded."])
     for table in (*SEALED, "replies"):
         if case.count(table, "message = '{m9}'"):
@@ -192,9 +219,7 @@ def test_what_was_cut_off_at_the_end_with_all_that_it_wrote_is_seen_beside_a_bac
     assert (code, lines[0]) == (1, case.name("{m9}: is missing, and the backup holds it"))
 
 
-def test_hashes_that_were_all_reckoned_anew_are_seen_beside_a_backup(case: Case, tmp_path: Path) -> None:
-    copy = tmp_path / "copy.jsonl"
-    CliRunner().invoke(penline, ["backup", "--database", case.url, str(copy)])
+def test_hashes_that_were_all_reckoned_anew_are_seen_beside_a_backup(case: Case, copy: Path) -> None:
     case.tamper("UPDATE messages SET text = 'bed 12 next' WHERE id = '{m5}'", "DELETE FROM seals")
     with case.engine.begin() as connection:
         seal_the_rest(connection)
@@ -203,18 +228,14 @@ def test_hashes_that_were_all_reckoned_anew_are_seen_beside_a_backup(case: Case,
     assert (code, lines[0]) == (1, case.name("{m5}: is not what the backup holds"))
 
 
-def test_what_came_after_a_backup_is_no_flaw(case: Case, tmp_path: Path) -> None:
-    copy = tmp_path / "copy.jsonl"
-    CliRunner().invoke(penline, ["backup", "--database", case.url, str(copy)])
+def test_what_came_after_a_backup_is_no_flaw(case: Case, copy: Path) -> None:
     ward = Ward(demo_unit(), case.url, "later")
     ward.answers(Sent(sender="Amy", text="bed 3 mark 100", arrived=BEGIN + timedelta(hours=4)))
     ward.close()
     assert case.verified(copy) == (0, ["Every entry is as it was recorded."])
 
 
-def test_a_file_that_is_no_backup_of_it_is_told_as_that(case: Case, tmp_path: Path) -> None:
-    copy = tmp_path / "copy.jsonl"
-    CliRunner().invoke(penline, ["backup", "--database", case.url, str(copy)])
+def test_a_file_that_is_no_backup_of_it_is_told_as_that(case: Case, copy: Path) -> None:
     copy.write_text("\n".join(copy.read_text("utf-8").splitlines()[:-1]), "utf-8")
     assert case.verified(copy) == (1, [f"Error: {copy} is no backup: the file ends too early"])
     copy.write_bytes(b"\xff")
