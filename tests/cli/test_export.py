@@ -14,7 +14,7 @@ import pytest
 from click.testing import CliRunner, Result
 
 from bot.cli import penline
-from bot.engine.entries import Line, Removed
+from bot.engine.entries import Entry, Line, Removed
 from bot.interchange.jsonl import Exported
 from bot.store import open_store
 from tests.dialogue.queries.ward import WARD_4, Ward
@@ -52,6 +52,10 @@ class Place:
             penline, ["export", "--database", self.url, "--unit", str(self.unit), *options], env={}
         )
 
+    def entries(self, *options: str) -> list[Entry]:
+        """The entries of the lines that it writes with these."""
+        return list(Exported(self.export("--jsonl", *options).stdout.splitlines()))
+
 
 @pytest.fixture
 def place(tmp_path: Path) -> Place:
@@ -74,7 +78,7 @@ def test_the_fhir_export_is_a_bundle_with_both_drains_and_their_cautions(place: 
 
 
 def test_the_json_lines_give_back_every_entry(place: Place) -> None:
-    entries = list(Exported(place.export("--jsonl").stdout.splitlines()))
+    entries = place.entries()
 
     levels = [entry.payload.level_ml for entry in entries if isinstance(entry.payload, Line)]
     assert levels == [840, 1050, 100, 720]
@@ -89,9 +93,9 @@ def test_the_csv_of_one_bed_holds_that_bed_alone(place: Place) -> None:
 
 
 def test_one_drain_can_be_taken_alone(place: Place) -> None:
-    first = next(iter(Exported(place.export("--jsonl").stdout.splitlines())))
+    first = place.entries()[0]
 
-    told = list(Exported(place.export("--jsonl", "--drain", first.drain).stdout.splitlines()))
+    told = place.entries("--drain", first.drain)
 
     assert {entry.drain for entry in told} == {first.drain}
 
@@ -110,13 +114,13 @@ def test_a_drain_that_was_removed_is_exported_too(tmp_path: Path) -> None:
 
 @pytest.mark.parametrize("since", ["2026-03-04T18:30", "2026-03-04T23:30+00:00"])
 def test_a_span_is_ward_time_unless_it_carries_an_offset(place: Place, since: str) -> None:
-    entries = list(Exported(place.export("--jsonl", "--since", since).stdout.splitlines()))
+    entries = place.entries("--since", since)
 
     assert [entry.payload for entry in entries] == [Line(level_ml=1050), Line(level_ml=720)]
 
 
 def test_the_end_of_a_span_cuts_too(place: Place) -> None:
-    entries = list(Exported(place.export("--jsonl", "--until", "2026-03-04T15:00").stdout.splitlines()))
+    entries = place.entries("--until", "2026-03-04T15:00")
 
     assert [entry.payload for entry in entries if isinstance(entry.payload, Line)] == [Line(level_ml=840)]
 
@@ -163,5 +167,5 @@ def test_an_order_that_cannot_be_carried_out_is_told_plainly(
 def test_an_empty_database_exports_nothing_without_an_error(tmp_path: Path) -> None:
     place = Place(tmp_path)
 
-    assert list(Exported(place.export("--jsonl").stdout.splitlines())) == []
+    assert place.entries() == []
     assert "entry" not in json.loads(place.export("--fhir").stdout)
