@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import os
-import re
 import warnings
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -14,9 +13,7 @@ from uuid import uuid4
 import pytest
 from sqlalchemy import create_engine, make_url, text
 
-README_SQL = "".join(
-    re.findall(r"```sql\n(.*?)```", (Path(__file__).parents[1] / "README.md").read_text("utf-8"), re.DOTALL)
-)
+from tests.documents.commands import fenced
 
 
 def on_ci() -> bool:
@@ -70,7 +67,7 @@ def server_role(owner: str) -> str:
     role = f"server_{uuid4().hex[:12]}"
     engine = create_engine(with_driver(owner))
     with engine.begin() as connection:
-        for statement in README_SQL.replace("penline_server", role).split(";\n"):
+        for statement in "".join(fenced("sql")).replace("penline_server", role).split(";\n"):
             connection.execute(text(statement))
     engine.dispose()
     return make_url(owner).set(username=role, password="choose-another").render_as_string(hide_password=False)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 import subprocess
-import sys
 import tomllib
 from dataclasses import fields
 from pathlib import Path
@@ -17,10 +16,8 @@ from bot.settings import Settings
 from bot.unit import demo_unit, load_unit
 from bot.wording.policy import HEADINGS, policy_row
 from tests.dialogue import voice_figures
+from tests.documents.commands import DEVELOPERS, README, ROOT, fenced
 
-ROOT = Path(__file__).parents[1]
-README = ROOT / "README.md"
-DEVELOPERS = ROOT / "DEVELOPERS.md"
 _QUOTED = re.compile(r"(?P<start><!-- (?P<what>[\w./-]+) -->\n)(?P<body>.*?)(?P<end><!-- end -->)", re.DOTALL)
 
 
@@ -55,37 +52,19 @@ def test_what_the_readme_quotes_is_what_it_says(request: pytest.FixtureRequest) 
     assert told == quoted
 
 
-def shell_blocks() -> list[str]:
-    return re.findall(r"```sh\n(.*?)```", README.read_text("utf-8"), re.DOTALL)
-
-
 def test_the_test_command_of_the_readme_ends_the_ci_script() -> None:
-    command = shell_blocks()[1].strip()
+    command = fenced("sh")[1].strip()
     assert command.startswith("python3 -m venv .venv && ")
     assert (ROOT / ".ci" / "run").read_text("utf-8").rstrip().endswith(command.split(" && ", 1)[1])
 
 
 def test_the_first_command_of_the_readme_plays_the_demo() -> None:
-    played = shell_blocks()[0].strip().rpartition(" && ")[2]
-    assert played == ".venv/bin/penline demo"
-    shown = subprocess.run(
-        [sys.executable, "-m", "bot", *played.split()[1:]],
-        cwd=ROOT,
-        capture_output=True,
-        text=True,
-        timeout=120,
-    )
-    assert shown.returncode == 0, shown.stderr
-    assert "== hourly-marks ==" in shown.stdout
-    assert "Bot: " in shown.stdout
-
-
-def toml_blocks() -> list[str]:
-    return re.findall(r"```toml\n(.*?)```", README.read_text("utf-8"), re.DOTALL)
+    """What is seen then, `tests/documents/` looks at."""
+    assert fenced("sh")[0].strip().rpartition(" && ")[2] == ".venv/bin/penline demo"
 
 
 def test_the_unit_file_of_the_readme_loads_with_the_policy_row_it_shows(tmp_path: Path) -> None:
-    row, unit_file = toml_blocks()
+    row, unit_file = fenced("toml")
     (tmp_path / "ward4.toml").write_text(f"{unit_file}\n{row}", "utf-8")
     unit = load_unit(tmp_path / "ward4.toml")
     rule = next(rule for rule in unit.policy.rules if rule.id == "rate_high.general")

@@ -7,7 +7,9 @@ from collections.abc import Iterator
 from pathlib import Path
 
 ROOT = Path(__file__).parents[2]
-DOCUMENTS = (ROOT / "README.md", ROOT / "DEVELOPERS.md")
+README = ROOT / "README.md"
+DEVELOPERS = ROOT / "DEVELOPERS.md"
+DOCUMENTS = (README, DEVELOPERS)
 
 _FENCED = re.compile(r"^```(?P<language>\w*)\n(?P<body>.*?)^```$", re.DOTALL | re.MULTILINE)
 _INLINE = re.compile(r"`([^`]+)`")
@@ -18,15 +20,17 @@ _DATA = re.compile(r'[A-Z]|.*[={"]')
 
 def fenced(language: str) -> tuple[str, ...]:
     """The blocks of that language, README first."""
-    found = (mark for path in DOCUMENTS for mark in _FENCED.finditer(path.read_text("utf-8")))
-    return tuple(mark["body"] for mark in found if mark["language"] == language)
+    return tuple(mark["body"] for mark in _blocks() if mark["language"] == language)
 
 
 def languages() -> frozenset[str]:
     """What the blocks are written in."""
-    return frozenset(
-        mark["language"] for path in DOCUMENTS for mark in _FENCED.finditer(path.read_text("utf-8"))
-    )
+    return frozenset(mark["language"] for mark in _blocks())
+
+
+def _blocks() -> Iterator[re.Match[str]]:
+    for path in DOCUMENTS:
+        yield from _FENCED.finditer(path.read_text("utf-8"))
 
 
 def commands() -> tuple[str, ...]:
