@@ -3,16 +3,12 @@
 from __future__ import annotations
 
 import os
-import threading
 from collections.abc import Iterator
 
 import pytest
 from flask import Flask
 from playwright.sync_api import Browser, Page
-from werkzeug.serving import make_server
 
-from bot.app import create_demo
-from bot.cli.demo_ward import tell_story
 from bot.intake import Deployment
 from bot.intake.respond import deployment
 from bot.links import Links
@@ -22,6 +18,7 @@ from bot.unit import demo_unit
 from bot.web import web_app
 from tests.web.client import NOW, OTHER_SECRET, SECRET, real_now
 from tests.web.pages.chromium import CHROMIUM, chromium
+from tests.web.pages.demonstration import demonstrated
 from tests.web.pages.visit import ADDRESS, Visit
 
 
@@ -47,17 +44,8 @@ def visit(app: Flask, ward: Deployment) -> Visit:
 @pytest.fixture(scope="session")
 def demo() -> Iterator[str]:
     """The address of a demonstration with some hours behind it."""
-    server = make_server("127.0.0.1", 0, lambda environ, start: app(environ, start), threaded=True)
-    address = f"http://127.0.0.1:{server.server_port}"
-    app, ward = create_demo(Settings(secrets=(SECRET,), address=address), demo_unit())
-    tell_story(ward, real_now())
-    thread = threading.Thread(target=server.serve_forever)
-    thread.start()
-    yield address
-    server.shutdown()
-    thread.join()
-    server.server_close()
-    ward.store.close()
+    with demonstrated(real_now) as address:
+        yield address
 
 
 @pytest.fixture(scope="session")

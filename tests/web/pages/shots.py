@@ -7,27 +7,20 @@ and each picture to its words and to the style sheet, so that neither goes stale
 
 from __future__ import annotations
 
-import base64
 import hashlib
 import logging
 import struct
-import threading
 import zlib
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Literal
 
-from flask import Flask
 from playwright.sync_api import Browser, Page, ViewportSize
-from werkzeug.serving import make_server
 
-from bot.app import create_demo
-from bot.cli.demo_ward import tell_story
-from bot.settings import Settings
-from bot.unit import demo_unit
+from tests.web.pages.chromium import chromium
+from tests.web.pages.demonstration import demonstrated
 
 ROOT = Path(__file__).parents[3]
 FOLDER = ROOT / "transcripts_demo" / "pages"
@@ -35,7 +28,6 @@ DOCUMENT = ROOT / "transcripts_demo" / "pages.md"
 STYLE = ROOT / "bot" / "web" / "pages" / "static" / "penline.css"
 MOMENT = datetime(2026, 3, 4, 23, 10, tzinfo=UTC)
 """18:10 on the ward."""
-_SECRET = "whsec_" + base64.b64encode(b"of the pictures alone, 32 bytes.").decode()
 _SIGNATURE = b"\x89PNG\r\n\x1a\n"
 _KEYWORD = b"Penline\0"
 
@@ -115,26 +107,8 @@ SCENES = (
 def shots(browser: Browser) -> Iterator[Shot]:
     """Every scene, each on a ward of its own."""
     for scene in SCENES:
-        with _ward() as address:
+        with demonstrated(lambda: MOMENT) as address:
             yield _shot(browser, scene, address)
-
-
-@contextmanager
-def _ward() -> Iterator[str]:
-    server = make_server("127.0.0.1", 0, lambda environ, start: app(environ, start), threaded=True)
-    address = f"http://127.0.0.1:{server.server_port}"
-    app: Flask
-    app, ward = create_demo(Settings(secrets=(_SECRET,), address=address), demo_unit(), lambda: MOMENT)
-    tell_story(ward, MOMENT)
-    thread = threading.Thread(target=server.serve_forever)
-    thread.start()
-    try:
-        yield address
-    finally:
-        server.shutdown()
-        thread.join()
-        server.server_close()
-        ward.store.close()
 
 
 def _shot(browser: Browser, scene: Scene, address: str) -> Shot:
@@ -188,8 +162,6 @@ def seal_of(png: bytes) -> bytes:
 def main() -> None:
     """Take every picture, and write the page."""
     logging.getLogger("werkzeug").setLevel(logging.ERROR)
-    from tests.web.pages.chromium import chromium
-
     words: dict[str, str] = {}
     FOLDER.mkdir(exist_ok=True)
     with chromium() as browser:

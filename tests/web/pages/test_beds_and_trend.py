@@ -42,9 +42,14 @@ def test_the_beds_stand_in_the_order_of_the_reply(carla: Visit) -> None:
     assert {bed for bed, _ in beds(page)} == {"3", "7", "12", "18"}
 
 
+def card_of(carla: Visit, bed: str) -> tuple[str, str]:
+    """What the page holds of a bed, and the words of it."""
+    card = carla.opens("/beds").text.partition(f'data-bed="{bed}"')[2].partition('</li>\n  <li class="bed')[0]
+    return card, re.sub(r"\s+", " ", re.sub(r"<[^>]+>", " ", card))
+
+
 def test_a_bed_shows_its_line_age_sum_rate_cautions_and_picture(carla: Visit) -> None:
-    card = carla.opens("/beds").text.partition('data-bed="7"')[2].partition('</li>\n  <li class="bed')[0]
-    words = re.sub(r"\s+", " ", re.sub(r"<[^>]+>", " ", card))
+    card, words = card_of(carla, "7")
     assert "Last line 770 mL at" in words
     assert "10 min ago" in words
     assert re.search(r"This shift \d+ mL since", words)
@@ -56,8 +61,7 @@ def test_a_bed_shows_its_line_age_sum_rate_cautions_and_picture(carla: Visit) ->
 
 
 def test_after_an_exchange_a_bed_shows_the_new_canister_first(carla: Visit) -> None:
-    card = carla.opens("/beds").text.partition('data-bed="3"')[2].partition('</li>\n  <li class="bed')[0]
-    words = re.sub(r"\s+", " ", re.sub(r"<[^>]+>", " ", card))
+    _, words = card_of(carla, "3")
     assert re.search(
         r"Last line 0 mL, new canister at (\S+) 60 min ago; final level of the old one 1,450 mL", words
     )
