@@ -100,7 +100,9 @@ IN_A_WARD: dict[str, Shows] = {
     "penline verify": Shows("Every entry is as it was recorded"),
     "penline backup": Shows("Everything is in again.backup", instead="penline backup again.backup"),
     "penline verify --backup FILE": Shows("as it was", instead="penline verify --backup again.backup"),
-    "penline migrate": Shows("", instead="penline migrate --database sqlite:///new.sqlite"),
+    "penline migrate": Shows(
+        "^The database is at step", instead="penline migrate --database sqlite:///new.sqlite"
+    ),
     "penline restore": Shows("rows", instead="penline restore again.backup --database sqlite:///new.sqlite"),
     "penline link rn-1": Shows(r"Opens once, within 15 min, as Amy of Ward 4:\nhttps://ward4\.example\.org/"),
     "penline remind": Shows("^Ward 4:\n"),
