@@ -11,18 +11,15 @@ from sqlalchemy import create_engine, text
 from sqlalchemy.exc import ProgrammingError
 
 from bot.cli import penline
-from bot.cli.embedded import Ward
-from bot.cli.player import replies, sent_of, unit_of
-from bot.cli.transcript import Transcript, read
+from bot.cli.player import replies, unit_of
 from bot.store import StoreAwayError, open_store
 from bot.store.connect import connect
 from bot.store.schema import HEAD, is_ready
 from bot.store.tables import metadata
 from bot.store.triggers import append_only_tables
 from tests.databases import new_database, server_role, with_driver
+from tests.store.stories import STORIES, play, story
 from tests.store.test_copying import fill
-
-STORIES = Path(__file__).parents[2] / "transcripts_demo"
 
 
 @pytest.fixture
@@ -47,18 +44,10 @@ def fill_through(url: str) -> None:
     store.close()
 
 
-def story(name: str) -> Transcript:
-    """A story."""
-    return read((STORIES / f"{name}.txt").read_text("utf-8"))
-
-
 @pytest.mark.parametrize("name", [path.stem for path in sorted(STORIES.glob("*.txt"))][::4])
 def test_security_16_a_server_s_role_is_enough_for_every_message(served: str, name: str) -> None:
     told = story(name)
-    ward = Ward(unit_of(told, STORIES), served)
-    answered = tuple(ward.says(sent_of(turn, ward.unit.zone)).text for turn in told.turns)
-    ward.close()
-    assert answered == replies(told, unit_of(told, STORIES))
+    assert play(told, served) == replies(told, unit_of(told, STORIES))
 
 
 def test_a_server_s_role_is_enough_to_look_and_to_copy(served: str, tmp_path: Path) -> None:

@@ -9,46 +9,39 @@ from click.testing import CliRunner
 from sqlalchemy import Connection, MetaData, Table, insert, select, text
 
 from bot.cli import penline
-from bot.cli.embedded import Ward
-from bot.cli.player import replies, sent_of, unit_of
-from bot.cli.transcript import Transcript, read
+from bot.cli.player import replies, unit_of
 from bot.store import open_store
 from bot.store.connect import connect
 from bot.store.schema import upgrade
 from bot.store.tables import metadata
 from bot.store.verify import flaws
+from tests.store.stories import STORIES, play, story
 
-STORIES = Path(__file__).parents[2] / "transcripts_demo"
-STORY = "after-heart-surgery"
 STEPS = ("0001", "0002")
-
-
-@pytest.fixture(scope="module")
-def story() -> Transcript:
-    """A story with cautions, notices, questions and their answers."""
-    return read((STORIES / f"{STORY}.txt").read_text("utf-8"))
+HEART = story("after-heart-surgery")
+"""A story with cautions, notices, questions and their answers."""
 
 
 @pytest.mark.parametrize("at_step", STEPS)
 def test_a_ward_goes_on_in_the_middle_of_a_story_after_the_steps(
-    lasting: str, at_step: str, story: Transcript, tmp_path: Path
+    lasting: str, at_step: str, tmp_path: Path
 ) -> None:
-    middle = len(story.turns) // 2
+    middle = len(HEART.turns) // 2
     begun = f"sqlite:///{tmp_path}/begun.sqlite"
-    told = play(story, begun, 0, middle)
+    told = play(HEART, begun, end=middle)
     as_it_was(begun, lasting, at_step)
-    told += play(story, lasting, middle, len(story.turns))
-    assert told == replies(story, unit_of(story, STORIES))
+    told += play(HEART, lasting, middle)
+    assert told == replies(HEART, unit_of(HEART, STORIES))
     run = CliRunner().invoke(penline, ["verify", "--database", lasting])
     assert (run.exit_code, run.output) == (0, "Every entry is as it was recorded.\n")
 
 
 @pytest.mark.parametrize("at_step", STEPS)
 def test_the_steps_keep_every_row_and_seal_as_the_program_would_have(
-    lasting: str, at_step: str, story: Transcript, tmp_path: Path
+    lasting: str, at_step: str, tmp_path: Path
 ) -> None:
     begun = f"sqlite:///{tmp_path}/begun.sqlite"
-    play(story, begun, 0, len(story.turns))
+    play(HEART, begun)
     as_it_was(begun, lasting, at_step)
     open_store(lasting).close()
     assert everything(lasting) == everything(begun)
@@ -56,14 +49,6 @@ def test_the_steps_keep_every_row_and_seal_as_the_program_would_have(
     with engine.begin() as connection:
         assert list(flaws(connection)) == []
     engine.dispose()
-
-
-def play(story: Transcript, url: str, begin: int, end: int) -> tuple[str, ...]:
-    """The replies to these turns of the story."""
-    ward = Ward(unit_of(story, STORIES), url)
-    told = tuple(ward.says(sent_of(turn, ward.unit.zone)).text for turn in story.turns[begin:end])
-    ward.close()
-    return told
 
 
 def as_it_was(source: str, target: str, at_step: str) -> None:
