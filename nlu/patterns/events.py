@@ -146,7 +146,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
             "(transferred|moved|gone|went|sent) (to|over to) (picu|nicu|ccu|cvicu|sicu|micu|cticu|the "
             "picu|the hdu|the itu)"
         ),
-        "(shifted|transferred|moved) out (to|)", "shifted to (icu|itu|hdu|the ward|ward)",
+        "(shifted|transferred|moved) out (to|)",
         (
             "(transferred|moved|gone|went|sent|stepped down|stepped up) (to|to the|over to) (icu|itu|"
             "hdu|intensive care|"
@@ -154,24 +154,16 @@ EVENTS: dict[str, tuple[str, ...]] = {
         ),
         "(pt |patient |)left (ama|against medical advice)",
         "transferred out", "rip", "discharged", "went home", "died", "passed away", "expired", "deceased",
-        "left the unit", "transferred to icu", "transferred to the icu", "transferred to another unit",
-        "transferred to another floor", "transferred to another hospital", "gone home", "has left",
-        "has died", "has passed", "discharged home", "passed", "transferred off",
-        "transferred off the unit", "transferred off unit", "left for home", "left the hospital",
-        "transferred to step down", "transferred to stepdown", "transferred to the floor",
-        "transferred to floor", "left ama", "transferred to another ward", "is gone", "was discharged",
-        "dc home", "d/c home", "dc'd home", "d/c'd home", "sent home", "has gone home",
-        "transferred to rehab", "went to icu", "to icu", "moved to icu", "moved to the icu",
-        "transferred to ward", "transferred to telemetry", "left the ward", "patient left", "pt left",
-        "coded and died", "transferred elsewhere", "transferred to hospice", "going home",
-        "moved to another unit", "moved to another ward", "moved off unit", "moved off the unit",
-        "transferred out to", "moved to stepdown", "moved to step down", "transfer out",
-        "discharged to home", "discharged today", "left the floor", "transferred to medicine",
-        "went to the icu", "moved to another hospital", "moved to another floor", "was transferred out",
-        "transferred to the ward", "demised", "discharged to rehab",
+        "left the unit", "gone home", "has left", "has died", "has passed", "discharged home", "passed",
+        "transferred off", "transferred off the unit", "transferred off unit", "left for home",
+        "left the hospital", "left ama", "is gone", "was discharged", "dc home", "d/c home", "dc'd home",
+        "d/c'd home", "sent home", "has gone home", "transferred to rehab", "to icu", "left the ward",
+        "patient left", "pt left", "coded and died", "transferred elsewhere", "transferred to hospice",
+        "going home", "moved off unit", "moved off the unit", "transferred out to", "transfer out",
+        "discharged today", "left the floor", "was transferred out", "demised",
         "(discharge|dc|d/c) (home|to home|to rehab)",
         "(transferred|moved|sent|discharged|gone|went) (out|) to another (hospital|facility|floor|unit|ward)",
-        "transferred to a different unit", "has been discharged", "left against medical advice",
+        "has been discharged", "left against medical advice",
         "discharged against (medical|) advice", "self discharged",
     ),
     "kind:corrected": (
