@@ -5,6 +5,7 @@ from __future__ import annotations
 from .items import Item
 from .numbers import Toks, glued, is_digits, starts_number, word
 from .patterns.leads import DANGLING, GLUED_BEFORE, HESITATION, LINKS
+from .pipeline import Cue
 
 BEFORE_NUMBERS = frozenset(
     {"-", "at", "to", "minus", "is", "of", ":", "=", "about", "around", "roughly", "approx", "approximately"}
@@ -21,9 +22,9 @@ LEAVERS = frozenset(
 """Whoever left: behind these "left" is no side."""
 
 
-def phrase_of(item: Item, toks: Toks) -> str:
-    """The words of a piece."""
-    return " ".join(word(toks, k) for k in range(item.start, item.end))
+def phrase_of(piece: Item | Cue, toks: Toks) -> str:
+    """The words of a piece, or of a cue."""
+    return " ".join(toks.said[piece.start : piece.end])
 
 
 def is_setting(toks: Toks, i: int) -> bool:

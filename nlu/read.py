@@ -18,6 +18,7 @@ from .kept import dropped
 from .labels import bed_index
 from .lattice import LONG, Lattice
 from .leftovers import leftovers
+from .neighbours import phrase_of
 from .nothing import is_greeting, is_nothing_of_ours
 from .numbers import Toks, word
 from .pipeline import Read, pipeline
@@ -221,9 +222,7 @@ class Sentence:
         return told(*outcome, faults=len(self._unread(self.items)))
 
     def _corrected(self) -> list[Statement | Unclear]:
-        phrase = {
-            i.start: " ".join(word(self.read.tokens, k) for k in range(i.start, i.end)) for i in self.items
-        }
+        phrase = {i.start: phrase_of(i, self.read.tokens) for i in self.items}
         return corrections.Correction(self.items, self.ward.arrived, self.text, self.read.tokens).read(phrase)
 
     def _labelled(self) -> tuple[Item, ...]:

@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from .bridging import bridged, sent
 from .followers import DEEP
 from .labels import without, written
-from .neighbours import number_follows
+from .neighbours import number_follows, phrase_of
 from .numbers import Toks, word
 from .pipeline import Cue, Read, pipeline
 
@@ -31,26 +31,20 @@ def with_cues(read: Read, index: Mapping[str, str] | None) -> Read:
 
 def recast(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each with the meaning that it has here."""
-    said = [_phrase(cue, toks) for cue in cues]
-    if LAST_LINES & set(said) and not any(_ends(cue) for cue in cues):
-        cues = tuple(
-            cue._replace(label="ask", value="last") if words in LAST_LINES and _is_of_bed(cue, toks) else cue
-            for cue, words in zip(cues, said, strict=True)
-        )
-    if FULL & set(said):
-        cues = tuple(
-            cue._replace(label="word", value="full") if words in FULL and _is_remark(cue, toks) else cue
-            for cue, words in zip(cues, said, strict=True)
-        )
-    return tuple(
-        cue._replace(label="waterseal") if words in SEALS and _is_state(cue, toks) else cue
-        for cue, words in zip(cues, said, strict=True)
-    )
+    ends = any(_ends(cue) for cue in cues)
+    return tuple(_meant(cue, toks, ends=ends) for cue in cues)
 
 
-def _is_remark(cue: Cue, toks: Toks) -> bool:
-    """ "changed it as it was full": no number stands behind it."""
-    return not number_follows(toks, cue.end)
+def _meant(cue: Cue, toks: Toks, *, ends: bool) -> Cue:
+    """The cue with its meaning; `ends` where a canister or a tube came to its end, or began."""
+    words = phrase_of(cue, toks)
+    if words in LAST_LINES and not ends and _is_of_bed(cue, toks):
+        return cue._replace(label="ask", value="last")
+    if words in FULL and not number_follows(toks, cue.end):  # "changed it as it was full"
+        return cue._replace(label="word", value="full")
+    if words in SEALS and _is_state(cue, toks):
+        return cue._replace(label="waterseal")
+    return cue
 
 
 def _is_state(cue: Cue, toks: Toks) -> bool:
@@ -68,10 +62,6 @@ def _is_state(cue: Cue, toks: Toks) -> bool:
 def _is_of_bed(cue: Cue, toks: Toks) -> bool:
     """ "last line for 21"; "that last line was for the left" is of a message."""
     return word(toks, cue.start - 1) not in {"that", "my"}
-
-
-def _phrase(cue: Cue, toks: Toks) -> str:
-    return " ".join(toks.said[cue.start : cue.end])
 
 
 def _ends(cue: Cue) -> bool:
