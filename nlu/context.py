@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from itertools import pairwise
 
-from .items import FULL_HOUR, Item
+from .items import Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .patterns.leads import MANY_LINES
@@ -176,8 +176,7 @@ def _is_of_one_hour(items: list[Item], k: int, toks: Toks) -> bool:
     """ "mark 915 hrly 110": how much came in the hour, beside the level that has a cue of its own."""
     item = items[k]
     led = any(i.role == "num" and i.lead in {"level", "levelat"} for i in items if i is not item)
-    bare = not (item.lead or (item.clocklike and len(item.digits) == FULL_HOUR))
-    return led and bare and word(toks, item.start - 1) in HOURLY
+    return led and not (item.lead or item.full_clock) and word(toks, item.start - 1) in HOURLY
 
 
 def _next_amount(items: list[Item], k: int) -> Item | None:

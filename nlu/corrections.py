@@ -349,10 +349,10 @@ class Correction:
         """ "1900 reading was really 1800": the right level, or the right time of that line."""
         denied = [i for i in self.nums.was if i.clocklike and i.within(RECENT, self.arrived)]
         beside = self.times.all or denied  # "the bed 6 line was 1830 not 1800"
-        if level is None or level.unit or len(level.digits) != 4 or len(beside) != 1:
+        if level is None or level.unit or not level.full_clock or len(beside) != 1:
             return False
         line, now = (i.when(self.arrived, LIST_REACH).sure for i in (beside[0], level))
-        return line is not None and now is not None and level.clocklike and abs(since(line, now)) <= RECENT
+        return line is not None and now is not None and abs(since(line, now)) <= RECENT
 
     def _is_rebedded(self) -> bool:
         """ "385 for bed 4, should be bed 14": the number only says which line was wrong."""

@@ -95,3 +95,8 @@ class Item(NamedTuple):
         """Whether it shows an hour and minutes, or is a 24-hour form: a lone "7" is not."""
         shows = self.end - self.start > 1 or len(self.digits) > 2
         return shows and any(c.sure or c.style in {"24", "12"} for c in self.clocks)
+
+    @property
+    def full_clock(self) -> bool:
+        """Whether it is written as a whole clock time: 1900."""
+        return len(self.digits) == FULL_HOUR and self.clocklike

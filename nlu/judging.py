@@ -240,7 +240,7 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
 
 def _is_at_level(level: Item, time: Item, arrived: datetime) -> bool:
     """ "1630 at 455": a clock time of the last hours, and what stands "at" it is no fresher one."""
-    if level.lead or len(level.digits) != FULL_HOUR or not level.clocklike:
+    if level.lead or not level.full_clock:
         return False
     short = time.lead == "at" and len(time.digits) == FULL_HOUR - 1 and not time.digits.startswith("0")
     plain = short and time.start > level.start and not any(c.sure or c.colon for c in time.clocks)
@@ -261,7 +261,7 @@ def _event_or_line(draft: Draft, drafts: list[Draft], arrived: datetime) -> list
     if level is None or time is None or level.lead or time.lead != "at" or time.start < level.start:
         return []
     event = any(d.whats or d.kind in NO_LEVEL for d in drafts)
-    clock = event and len(level.digits) == FULL_HOUR and level.clocklike and level.possible(arrived)
+    clock = event and level.full_clock and level.possible(arrived)
     return ["the level may be the time of the event"] if clock and len(time.digits) < FULL_HOUR else []
 
 
@@ -291,7 +291,7 @@ def _before_timed(draft: Draft, drafts: list[Draft]) -> list[str]:
 def _is_line_of(level: Item, draft: Draft) -> bool:
     """ "bed 12 1900 mark": the number stands before the only word for a line."""
     before = draft.wants is not None and draft.wants.start >= level.end
-    return before and not level.lead and len(level.digits) == 4 and level.clocklike
+    return before and not level.lead and level.full_clock
 
 
 def _near(level: Item, arrived: datetime) -> bool:

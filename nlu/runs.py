@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from .items import FULL_HOUR, Item
+from .items import Item
 
 FEWEST = 4
 """Numbers of two pairs: one pair needs nothing between it and the next."""
@@ -84,7 +84,7 @@ def _list(run: list[Item], clock: int) -> list[Item]:
 def _is_time(item: Item) -> bool:
     if item.role == "time":
         return len(item.clocks) == 1 and item.clocks[0].style == "24" and item.clocks[0].day is None
-    return len(item.digits) == FULL_HOUR and item.clocklike
+    return item.full_clock
 
 
 def _minute(item: Item) -> int:

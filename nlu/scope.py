@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Set
 
 from .corrections import is_correction
-from .items import FULL_HOUR, Item
+from .items import Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .polarity import DENIED, turned
@@ -174,15 +174,11 @@ def _is_over(items: list[Item], k: int) -> bool:
     before = items[places[-1]] if places else None
     if before is None or before.role != "num":
         return False
-    plain = not before.lead and before.label is None and not _shows_clock(before)
+    plain = not before.lead and before.label is None and not before.full_clock
     if plain and before.end + 1 == items[k].start:
         items[places[-1]] = before._replace(lead="amount")  # "340 in 30 min"
         return True
     return before.lead == "amount"
-
-
-def _shows_clock(item: Item) -> bool:
-    return item.clocklike and len(item.digits) == FULL_HOUR
 
 
 def _limit(items: list[Item], k: int, said: str) -> None:
