@@ -41,16 +41,17 @@ def standing(drafts: list[Draft], arrived: datetime) -> Standing:
     faults: list[str] = []
     doubts: list[str] = []
     listed = is_list(drafts)
+    rises = listed and _rising(drafts, arrived)
     for draft in drafts:
         faults += _faults(draft)
         if draft.bed is not None and len(drafts) > 1 and not (draft.has_content or draft.time):
             faults.append("a bed of which nothing was said")
-        if not listed or not _rising(drafts, arrived):
+        if not rises:
             doubts += _doubts(draft, arrived)
             doubts += _event_or_line(draft, drafts, arrived)
             doubts += _then_or_now(draft, drafts)
-            doubts += _before_timed(draft, drafts)
-    if listed and not _rising(drafts, arrived) and all(d.level is None or is_bare(d.level) for d in drafts):
+    doubts += [] if rises else _before_timed(drafts)
+    if listed and not rises and all(d.level is None or is_bare(d.level) for d in drafts):
         doubts.append("a list whose bare numbers do not rise")
         _time_of_checks_asked(drafts)
     faults += _same_line_twice(drafts)
@@ -275,17 +276,22 @@ def _then_or_now(draft: Draft, drafts: list[Draft]) -> list[str]:
     return ["the line may be of that time, or of now"] if len(beside) > 1 else []
 
 
-def _before_timed(draft: Draft, drafts: list[Draft]) -> list[str]:
+def _before_timed(drafts: list[Draft]) -> list[str]:
     """ "3 610, 4 220 at 0600, 5 90 at 0630": the first line may be of the time behind the second."""
     times = {d.time.start for d in drafts if d.time is not None and not d.shared_time}
-    after = next(iter(drafts[drafts.index(draft) + 1 :]), None)
-    if draft.level is None or draft.time is not None or draft.kind or after is None or len(times) < 2:
+    if len(times) < 2:
         return []
-    timed = after.level is not None and after.time is not None and not after.kind
-    ahead = (
-        timed and after.level is not None and after.time is not None and after.time.start > after.level.start
-    )
-    return ["the line may be of the time behind the next one"] if ahead else []
+    pairs = pairwise(drafts)
+    return ["the line may be of the time behind the next one" for d, nxt in pairs if _is_before(d, nxt)]
+
+
+def _is_before(draft: Draft, after: Draft) -> bool:
+    """Whether one is a line without a time, and the next a line with its time behind it."""
+    if draft.level is None or draft.time is not None or draft.kind:
+        return False
+    if after.level is None or after.time is None or after.kind:
+        return False
+    return after.time.start > after.level.start
 
 
 def _is_line_of(level: Item, draft: Draft) -> bool:
