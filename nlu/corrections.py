@@ -8,7 +8,7 @@ from datetime import datetime
 from .items import FULL_HOUR, RECENT, Item
 from .moments import LIST_REACH, since
 from .numbers import Toks, word
-from .roles import EVENTS
+from .roles import is_event
 from .sides import TOWARD, TURNS, Sides
 from .statements import Corrected, Statement, Unclear
 
@@ -367,12 +367,8 @@ class Correction:
 
     def _may_be_of_event(self) -> bool:
         """ "the clamp on 12 was at 1400 not 1500": of an event, and no level."""
-        happened = any(
-            i.role == "cue" and (i.value == "what" or (i.value == "kind" and i.name in EVENTS))
-            for i in self.items
-        )
         named = any(i.unit or i.lead in NAMED_LEVELS for i in self.nums.all)
-        return happened and bool(self.nums.all) and not named
+        return any(map(is_event, self.items)) and bool(self.nums.all) and not named
 
     def _wrong_without_right(self, made: Corrected) -> str:
         """ "bed 12 mark 1050 at 1900 - wrong bed": the slot that is wrong with no word of what is right."""

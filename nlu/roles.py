@@ -191,7 +191,7 @@ def _led(item: Item, trail: Trail) -> Iterator[Item]:
             yield from _time(item)
         case "at" | "newat":
             yield from _time(item)
-            told = trail.time and _tells_event(trail)  # "back 1630 at 620": the event has its time
+            told = trail.time and any(map(is_event, trail.items))  # "back 1630 at 620": it has its time
             if not told and item.possible(trail.arrived) and item.clocklike and _in_event(trail):
                 return
             if not trail.level and (told or not trail.time):
@@ -209,9 +209,9 @@ def _marked(item: Item, trail: Trail) -> Iterator[Item]:
     yield from _time(item) if item.at else ()
 
 
-def _tells_event(trail: Trail) -> bool:
-    cues = [i for i in trail.items if i.role == "cue"]
-    return any(i.value == "what" or (i.value == "kind" and i.name in EVENTS) for i in cues)
+def is_event(item: Item) -> bool:
+    """Whether it tells that something happened to a drain or its patient."""
+    return item.role == "cue" and (item.value == "what" or (item.value == "kind" and item.name in EVENTS))
 
 
 def _in_event(trail: Trail) -> bool:
@@ -221,10 +221,8 @@ def _in_event(trail: Trail) -> bool:
             return False
         if item.role == "bed" and item.link == "to":
             return True
-        if item.role == "cue" and item.value == "kind":
-            return item.name in EVENTS
-        if item.role == "cue" and item.value == "what":
-            return True
+        if item.role == "cue" and item.value in {"kind", "what"}:
+            return is_event(item)
     return False
 
 
