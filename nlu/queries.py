@@ -8,7 +8,7 @@ from datetime import datetime, time, timedelta
 from typing import cast
 
 from . import shiftwords
-from .items import Item
+from .items import AMOUNTS, Item
 from .labels import tube_name
 from .moments import LIST_REACH, distinct
 from .numbers import word
@@ -31,6 +31,7 @@ RANK = (
     "total",
     "last",
 )
+ASKING = frozenset({"question", "mark_of_question"})
 UNIT_WIDE = frozenset({"me", "repeat", "open", "due", "beds", "handoff", "history"})
 TIMELESS = frozenset({"me", "repeat", "open", "beds"})
 SETTING = frozenset({"on", "to", "cont", "continuous", "low"})
@@ -44,7 +45,8 @@ REPORTS = frozenset({"placed", "exchanged", "removed", "moved", "withdrawn", "co
 def is_query(items: tuple[Item, ...]) -> bool:
     """Whether these pieces ask rather than report."""
     cues = [i for i in items if i.role == "cue"]
-    asks = any(i.value in {"ask", "question", "mark_of_question"} for i in cues)
+    question = _asks(items)
+    asks = question or any(i.value == "ask" for i in cues)
     told = any(i.role == "bed" and i.lead in {"output", "amount"} for i in items)
     windowed = (told or any(i.value in {"output", "amount"} for i in cues)) and (
         any(i.value in {"window", "span"} for i in cues)
@@ -56,12 +58,15 @@ def is_query(items: tuple[Item, ...]) -> bool:
         return False
     if not asks and any(i.value == "neg" for i in cues):
         return False  # "3 hasn't drained since midnight"
-    question = any(i.value in {"question", "mark_of_question"} for i in cues)
-    if any(i.role == "level" or (i.role in {"volume", "output"}) for i in items):
+    if any(i.role in AMOUNTS for i in items):
         return False
     if any(i.role in {"num", "bad", "alt", "check", "claimed", "denied"} for i in items):
         return False
     return question or not any((i.value == "kind" and i.name in REPORTS) or i.value == "same" for i in cues)
+
+
+def _asks(items: tuple[Item, ...]) -> bool:
+    return any(i.role == "cue" and i.value in ASKING for i in items)
 
 
 def _is_bare_total(items: tuple[Item, ...]) -> bool:
@@ -119,16 +124,15 @@ def asked(
 def _is_on_suction(items: tuple[Item, ...], read: Read) -> bool:
     """ "12 on suction": told, and how much was not; "12 suction" asks."""
     said = [i for i in items if i.role == "cue" and i.value == "suction"]
-    asks = any(i.role == "cue" and i.value in {"question", "mark_of_question", "ask"} for i in items)
+    asks = _asks(items) or any(i.role == "cue" and i.value == "ask" for i in items)
     return bool(said) and not asks and word(read.tokens, said[0].start) in SETTING
 
 
 def _may_be_told(items: tuple[Item, ...], read: Read) -> bool:
     """ "chart 610 for bed 3" may tell a level, and "between 0500 and 0600" is no one moment."""
     times = [i for i in items if i.role == "time" and any(c.style in {"12", "24"} for c in i.clocks)]
-    asks = any(i.role == "cue" and i.value in {"question", "mark_of_question"} for i in items)
     led = [i for i in times if i.lead or i.at or i.sure_time or word(read.tokens, i.start - 1) in WHEN]
-    return len(times) > 1 or (bool(times) and not asks and not led)
+    return len(times) > 1 or (bool(times) and not led and not _asks(items))
 
 
 def _says_when(items: tuple[Item, ...]) -> bool:
