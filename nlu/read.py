@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime, time
+from functools import cached_property
 from typing import Literal, NamedTuple
 
 from . import answers, corrections, hypotheses, queries, withdrawals
@@ -178,22 +179,22 @@ class Sentence:
                 return told(Unclear(slot="kind", text=self.text))
             return self._rated(self._for_a_bed([withdrawals.withdrawn(items, self.ward.arrived, self.text)]))
         if "correct" in self.read.tokens.words and self._is_bare_correct():
-            beds = [i.label for i in self._labelled() if i.role == "bed"]
+            beds = [i.label for i in self._labelled if i.role == "bed"]
             return told(Answered(answer="yes", bed=beds[0] if beds else None))
         chosen = answers.cues(items, "choice") and not any(i.role in {"bed", "time"} for i in items)
         if not chosen and corrections.is_correction(items, self.read.tokens):
             read = corrections.without_told(items, self.read.tokens)
             return told(*self._for_a_bed(self._corrected()), faults=len(self._unread(read)))
         if self._is_bare_question():
-            return told(*queries.asked(self._labelled(), self.ward.arrived, self.read, self.ward.shifts))
-        if other := answers.other(self._labelled()):
+            return told(*queries.asked(self._labelled, self.ward.arrived, self.read, self.ward.shifts))
+        if other := answers.other(self._labelled):
             return self._rated(other)
         simple = self._choice_of_canister() or self._answer()
         return self._rated([simple]) if simple is not None else None
 
     def _is_bare_correct(self) -> bool:
         """ "correct", "12 correct": a yes; "correct bed 12" puts something right."""
-        said = [i for i in self._labelled() if i.role != "cue" or i.value not in {"bed", "word"}]
+        said = [i for i in self._labelled if i.role != "cue" or i.value not in {"bed", "word"}]
         last = said[-1:] if said else []
         whole = all(i.role == "bed" for i in said[:-1]) and len(said) < 3
         return whole and any(
@@ -202,7 +203,7 @@ class Sentence:
 
     def _is_bare_question(self) -> bool:
         """ "5?": a bed and a question mark."""
-        items = self._labelled()
+        items = self._labelled
         return [i.role for i in items] == ["bed", "cue"] and items[1].value == "mark_of_question"
 
     def _for_a_bed(self, outcome: list[Statement | Unclear]) -> list[Statement | Unclear]:
@@ -225,6 +226,7 @@ class Sentence:
         phrase = {i.start: phrase_of(i, self.read.tokens) for i in self.items}
         return corrections.Correction(self.items, self.ward.arrived, self.text, self.read.tokens).read(phrase)
 
+    @cached_property
     def _labelled(self) -> tuple[Item, ...]:
         """The pieces with lone bare numbers that are beds taken as beds."""
         return tuple(
