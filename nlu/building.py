@@ -11,8 +11,8 @@ from dataclasses import dataclass, fields, replace
 from datetime import datetime
 from typing import Any
 
-from .drafts import Draft
-from .items import Item
+from .drafts import SIDES, Draft
+from .items import AMOUNTS, Item
 from .moments import LIST_REACH, REACH, distinct
 from .numbers import Toks
 from .statements import (
@@ -202,9 +202,7 @@ class Builder:
 
     def _asked(self, statement: Statement, draft: Draft) -> Unclear | None:
         for slot, items in draft.clashes.items():
-            if slot not in {"output", "volume", "level"} or isinstance(
-                statement, Mark | Drained | Exchanged | Removed | Placed
-            ):
+            if slot not in AMOUNTS or isinstance(statement, Mark | Drained | Exchanged | Removed | Placed):
                 return self._clash(slot, items, statement)
         if draft.bad:
             return self._bad(draft.bad[0], statement)
@@ -271,7 +269,7 @@ class Builder:
         )
 
     def _slot_name(self, slot: str, statement: Statement) -> str:
-        if slot in {"level", "volume", "output"}:
+        if slot in AMOUNTS:
             return LEVEL_SLOT.get(statement.kind, "level_ml")
         return {"time": "at"}.get(slot) or CHECK_SLOTS.get(slot, slot)
 
@@ -305,11 +303,10 @@ class Builder:
 def joined_tubes(draft: Draft) -> tuple[str, ...]:
     """The tubes that share one canister, if several were named."""
     names = tuple(sorted(dict.fromkeys(t.name for t in draft.tubes)))
-    sides = {"left", "right"}
-    two_sides = len(sides & set(names)) == 2
-    places = [n for n in names if n not in sides]
+    two_sides = set(names) >= SIDES
+    places = [n for n in names if n not in SIDES]
     if two_sides and len(places) == 1:
-        names = tuple(f"{side} {places[0]}" for side in sorted(sides))
+        names = tuple(f"{side} {places[0]}" for side in sorted(SIDES))
     if len(names) < 2 or not (draft.joined or two_sides):
         return ()
     return names

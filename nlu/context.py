@@ -13,6 +13,7 @@ from .items import Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .patterns.leads import MANY_LINES
+from .roles import CHECK_LIMITS
 from .rules import there
 from .runs import is_at, paired
 
@@ -22,7 +23,6 @@ ASKING = frozenset({"when", "who", "which", "where", "why", "how", "what"})
 OF_BEDS = frozenset({"same", "ask"})
 HOURLY = frozenset({"hrly", "hourly", "hrlies", "hourlies"})
 FULL = frozenset({"nearly full", "almost full", "near full"})
-CHECKS = frozenset({"suction", "wall", "seal", "leakgrade"})
 STOPS = frozenset({",", "and", "&", "+", "/"})
 BESIDE_AGAIN = frozenset({"filler", "question", "ask", "bed", "mark_of_question", "repair", "no", "okay"})
 """With these alone, "again" asks to say it once more."""
@@ -62,7 +62,7 @@ def _set_anew(items: list[Item]) -> list[Item]:
     """ "suction from 20 to 10": what a check was, and what it is."""
     found = list(items)
     for k, (item, nxt) in enumerate(pairwise(items)):
-        checks = item.role == nxt.role == "num" and item.lead in CHECKS and nxt.link == "to"
+        checks = item.role == nxt.role == "num" and item.lead in CHECK_LIMITS and nxt.link == "to"
         if checks and not nxt.unit and item.link == "from":
             found[k] = item.as_role(CONTEXT)
             found[k + 1] = nxt._replace(lead=item.lead, link="", label=None)
@@ -138,7 +138,7 @@ def _is_rise(items: list[Item], k: int, toks: Toks) -> bool:
 def _is_start(items: list[Item], k: int, toks: Toks) -> bool:
     """ "from 840 to 1050 at 1900", "went from 840 to 1050": where it was before."""
     item, nxt = items[k], _next_amount(items, k)
-    if item.link != "from" or item.lead in CHECKS or nxt is None:
+    if item.link != "from" or item.lead in CHECK_LIMITS or nxt is None:
         return False
     moved = item.label and nxt.label and word(toks, item.start - 2) in CLIMBS  # from bed to bed
     if word(toks, nxt.start - 1) != "to" or nxt.start != item.end + 1 or moved:
@@ -188,8 +188,8 @@ def _as_right_value(items: list[Item], toks: Toks) -> Iterator[Item]:
     """What follows "from 840 to" or "up by 60 to" is the level, and neither a bed nor a second value."""
     after = False
     for item in items:
-        led = after and item.role == "num" and word(toks, item.start - 1) == "to" and item.lead not in CHECKS
-        yield item._replace(lead="levelat", link="", label=None) if led else item
+        value = item.role == "num" and item.lead not in CHECK_LIMITS and word(toks, item.start - 1) == "to"
+        yield item._replace(lead="levelat", link="", label=None) if after and value else item
         after = item.role == CONTEXT or (after and item.role == "cue")
 
 

@@ -10,13 +10,12 @@ from .days import by_first_word
 from .fractions import is_with_part, litres
 from .items import NO_CLOCKS, Clocks, Item
 from .lengths import length
-from .numbers import Number, Toks, Value, glued, numbers, starts_number, word
+from .numbers import LITRES, Number, Toks, Value, glued, numbers, starts_number, word
 from .patterns.clockwords import AGO, HOUR_WORDS
 from .patterns.cues import CHECKS, LEVELS
 
 _ML = frozenset(p for p in LEVELS["ml"] if " " not in p)
-_LITRE = frozenset(LEVELS["litre"])
-_VOLUMES = _ML | _LITRE
+_VOLUMES = _ML | LITRES
 _BAD = frozenset(p for p in LEVELS["badunit"] if " " not in p)
 _KG = frozenset(CHECKS["kg"])
 TIME_LETTERS = frozenset({"a", "p", "h", "am", "pm", "hr", "hrs", "hours"})
@@ -135,7 +134,7 @@ def _unit(toks: Toks, i: int) -> tuple[str, int]:
         return "", i
     if spelt := _spelt_ml(toks, i):
         return "ml", spelt
-    if text in _LITRE:
+    if text in LITRES:
         return "litre", i + 1
     if text in _KG:
         return "kg", i + 1

@@ -11,6 +11,7 @@ from .clockface import Clock
 from .items import Clocks, Item
 from .lengths import length
 from .numbers import Toks, glued, is_digits, numbers, word
+from .patterns.clockwords import AGO
 from .patterns.leads import MOST_LITRES, SPAN_BEFORE
 
 DAY = 24 * 60
@@ -85,6 +86,6 @@ class Places:
             end, minutes = i + 1, 60
         if minutes is None or minutes > LONGEST_SPAN:
             return None
-        if word(self.toks, end) in {"ago", "earlier", "back", "before", "prior"}:
+        if word(self.toks, end) in AGO:
             return None
         return Item("cue", i, end, "span", str(minutes))
