@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from .items import NO_CLOCKS, Item
+from .items import FINDINGS, NO_CLOCKS, Item
 from .neighbours import number_follows
 from .numbers import Toks, glued, is_digits, word
 from .patterns.leads import MANY_LINES
@@ -17,8 +17,7 @@ DEEP = 3
 LITTLE = 200
 """No seal, suction or vacuum is over it."""
 CHECKS = frozenset({"suction", "wall", "seal"})
-FOUND = CHECKS | {"leak", "tidal", "fluid", "indicator", "waterseal"}
-"""Cues of what is found at a drain."""
+FOUND = CHECKS | FINDINGS
 
 
 def followed_by(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> tuple[int, Item]:

@@ -15,6 +15,8 @@ FULL_HOUR = 4
 """Digits of an hour and its minutes."""
 AMOUNTS = frozenset({"level", "volume", "output"})
 """Roles of a number of millilitres."""
+FINDINGS = frozenset({"leak", "tidal", "fluid", "indicator", "waterseal"})
+"""Cues of what is found at a drain, beside settings and levels."""
 
 
 class Clocks(tuple[Clock, ...]):

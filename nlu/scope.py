@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Set
 
 from .corrections import is_correction
-from .items import Item
+from .items import FINDINGS, Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .polarity import DENIED, turned
@@ -62,7 +62,6 @@ AHEAD = frozenset({"in", "next", "every", "within", "q"})
 """A length of time after these lies ahead ("in 20 min")."""
 SAYS = frozenset({"num", "bad"})
 EVENT_CUES = frozenset({"kind", "what", "same"})
-CHECK_CUES = frozenset({"leak", "tidal", "waterseal", "fluid", "indicator"})
 WISHED = frozenset({"exchanged", "removed"})
 BASE = frozenset({"change", "swap", "exchange", "replace", "switch", "pull", "remove"})
 ORDERING = frozenset({"put", "turn", "switch", "hook", "take", "place", "clamp", "unclamp", "send", "move"})
@@ -246,7 +245,7 @@ def _deny(items: list[Item], start: int, end: int, role: str = DENIED, *, planne
     """Whatever is said in the stretch is asked about, or left out; where and when stay."""
     for j in range(start, end):
         item = items[j]
-        cues = EVENT_CUES | CHECK_CUES if planned else EVENT_CUES
+        cues = EVENT_CUES | FINDINGS if planned else EVENT_CUES
         if item.role in SAYS or (item.role == "cue" and item.value in cues):
             items[j] = item.as_role(role)
 
