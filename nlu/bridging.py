@@ -29,8 +29,9 @@ def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, 
     for start, end, kinds in [*beds[:MOST], *tubes[:MOST]]:
         if not _joins(toks, start, end):
             continue
-        for cue in pipeline().cues([*toks[:start], *toks[end:]]):
-            cue = _placed_drain(cue, [*toks[:start], *toks[end:]]) if kinds is NAMED else cue
+        rest = [*toks[:start], *toks[end:]]
+        for cue in pipeline().cues(rest):
+            cue = _placed_drain(cue, rest) if kinds is NAMED else cue
             event = (cue.label == "what" and kinds is BRIDGED) or (cue.label == "kind" and cue.value in kinds)
             if event and cue.start < start < cue.end:
                 found = [c for c in found if c.end <= cue.start or c.start >= start]
