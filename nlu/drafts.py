@@ -89,7 +89,8 @@ class Draft:
             setattr(self, slot, None)
         self.whats = [what for what in self.whats if what not in whats]
         self.checks = {name: check for name, check in self.checks.items() if name not in checks}
-        closing, self.closing = self.closing and "level" in behind, False
+        closing = self.closing and "level" in behind
+        self.closing = self.closing and not closing
         return Draft(
             bed=self.bed, tubes=list(self.tubes), **behind, whats=whats, checks=checks, closing=closing
         )

@@ -120,3 +120,9 @@ def test_a_clock_time_of_the_last_hours_beside_now_is_no_level() -> None:
 
 def test_when_a_sign_was_seen_is_asked_beside_lines_that_are() -> None:
     assert reading("rm 7 chest tube at 815 now, was 760 at 5, serosang no bubble") == "ask level_ml"
+
+
+def test_an_end_of_shift_line_stays_one_before_a_later_sign() -> None:
+    assert reading("bed 12 end of shift line 1050 at 1800 no leak at 1830") == (
+        "mark bed=12 at=18:00 level_ml=1050 closing; checked bed=12 at=18:30 air_leak=none"
+    )
