@@ -97,7 +97,7 @@ def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         over = word(toks, item.end) == "+" and word(toks, item.end + 1) in {"", ",", "."}
         if item.role == "level" and over:
             yield "more than a number is no level"
-        if item.role in {"level", "volume", "output"} and word(toks, item.start - 1) in COMPARED:
+        if item.role in AMOUNTS and word(toks, item.start - 1) in COMPARED:
             yield "more or less than a number is no level"
 
 
@@ -192,7 +192,7 @@ def _unset(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             check = item
         elif item.role in {"check", "bed", "tube"} or (item.role == "cue" and item.value in {"level", "sep"}):
             check = None
-        elif check is not None and item.role in {"level", "volume", "output"}:
+        elif check is not None and item.role in AMOUNTS:
             yield "the number may be of the check before it"
             check = None
 
@@ -242,7 +242,7 @@ def _sounds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "mark 128 715 pm": the at of one twenty at; "4 past 7": a quarter past."""
     said = tuple(i for i in items if i.role != "sep" or i.value != ",")
     for before, item in pairwise(said):
-        level = before.role in {"level", "volume", "output"} and not before.unit
+        level = before.role in AMOUNTS and not before.unit
         eight = word(toks, before.core - 1)[-1:] == "8"
         if level and eight and item.role == "time" and not item.at and _takes_at(item, toks):
             yield "the eight may be the word at"
@@ -288,7 +288,7 @@ def _goes_on(items: tuple[Item, ...]) -> bool:
 def _halting(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "mark 4 and at seven": the rest of the number was lost; "1100 and 10 hour ago": it ran on."""
     for item in items:
-        if item.role not in {"level", "volume", "output"}:
+        if item.role not in AMOUNTS:
             continue
         if (word(toks, item.end), word(toks, item.end + 1)) in HALTING:
             yield "a number that breaks off"

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from .items import AMOUNTS, Item
+from .items import AMOUNTS, FINDINGS, Item
 from .neighbours import phrase_of
 from .numbers import Toks, glued, word
 from .patterns.asides import (
@@ -24,10 +24,10 @@ from .patterns.asides import (
     TITLES,
     WITH,
 )
+from .roles import is_event
 from .rules import there
 
 STRONG = frozenset({",", ";", ".", "!", "but", "then"})
-KINDS = frozenset({"placed", "exchanged", "removed", "moved", "away", "back", "left"})
 TOLD = frozenset({"old", "new", "final", "previous"})
 """With these, what was changed is a canister."""
 OF_MOVES = frozenset({"swap", "swapped", "beds", "rooms", "over", "up", "down", "across"})
@@ -43,7 +43,6 @@ SUCTION = frozenset({"suction", "sxn", "suct", "wall", "lws", "vacuum", "vac"})
 CHECKS = frozenset(
     {"leak", "tidal", "fluid", "indicator", "seal", "suction", "wall", "leakgrade", "waterseal"}
 )
-SIGNS = frozenset({"leak", "tidal", "fluid", "indicator", "waterseal"})
 PAUSES = frozenset({"clamped", "unclamped", "suction_off", "suction_on"})
 TELLING = CHECKS | {"kind", "reason", "what", "word"}
 """Cues of an event, of a check, and words that were not understood: without any there is nothing to doubt."""
@@ -64,7 +63,7 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     yield from _counted(items, toks)
     clauses = list(_clauses(items))
     for place, clause in enumerate(clauses):
-        events = [i for i in clause if _is_event(i)]
+        events = [i for i in clause if is_event(i)]
         yield from _loaded(clause)
         checks = [i for i in clause if i.role == "cue" and i.value in CHECKS]
         if not events and not checks:
@@ -94,7 +93,7 @@ def _counted(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 def _changing(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "changing the box now, its at 1910": which of the two canisters is at it?"""
-    changing = any(_is_event(i) and i.name == "exchanged" and word(toks, i.start) in UNDER_WAY for i in items)
+    changing = any(is_event(i) and i.name == "exchanged" and word(toks, i.start) in UNDER_WAY for i in items)
     levels = (i for i in items if i.role == "level" and not i.name)
     yield from ("the old canister, or the new one" for _ in levels if changing)
 
@@ -120,10 +119,6 @@ def _loaded(clause: list[Item]) -> Iterator[str]:
         for item in clause:
             if item.role == "cue" and item.value == "word" and item.name in LOADED:
                 yield f"{item.name!r} may tell of an event"
-
-
-def _is_event(item: Item) -> bool:
-    return item.role == "cue" and (item.value == "what" or (item.value == "kind" and item.name in KINDS))
 
 
 def _clauses(items: tuple[Item, ...]) -> Iterator[list[Item]]:
@@ -181,7 +176,7 @@ def _suction_back(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _queried(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "?leak", "?clamped": a sign of question glued to what may be so."""
     for item in items:
-        told = _is_event(item) or (item.role == "cue" and item.value in SIGNS)
+        told = is_event(item) or (item.role == "cue" and item.value in FINDINGS)
         if told and word(toks, item.start - 1) == "?" and glued(toks, item.start):
             yield f"{phrase_of(item, toks)!r} is only supposed"
 

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from .items import Item
+from .items import AMOUNTS, Item
 from .numbers import Toks, word
 from .patterns.asides import STAFF
 from .patterns.nouns import CAN, TUBE
@@ -60,7 +60,7 @@ def _thrown(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if lone and word(toks, item.start) == "away" and before.role == "cue" and before.value != "bed":
             yield "something else may have gone away"
         place = item.role == "cue" and item.name == "away" and word(toks, item.start) == "in"
-        if place and before.role in {"level", "volume", "output"}:
+        if place and before.role in AMOUNTS:
             yield "where something was lost is no going away"
 
 
