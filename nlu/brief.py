@@ -1,0 +1,115 @@
+"""Short messages that answer what was asked: yes, no, a choice, a bare value."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from . import answers
+from .items import Item
+from .numbers import Toks, word
+from .statements import Answered, Statement, Unclear
+
+MOST_HOURS = 24
+HALTING = frozenset(
+    {"uh", "um", "er", "erm", "ah", "hmm", "mm", "uhm", "so", "well", "okay", "please", "sorry", "thanks"}
+    | {"it", "it's", "its", "that's", "is", "was", "the", "a", "at", "of", "i", "got", "have", "just", "now"}
+    | {"about", "still", "on", "in", "for", "to", "exactly", "this", "my", "one", "side"}
+)
+"""Beside a bare answer these say nothing."""
+
+
+class Brief:
+    """One way through a message, looked at as an answer."""
+
+    def __init__(
+        self, items: tuple[Item, ...], toks: Toks, arrived: datetime, text: str, *, voice: bool
+    ) -> None:
+        self.items = items
+        self.toks = toks
+        self.arrived = arrived
+        self.text = text
+        self.voice = voice
+
+    def choice_of_canister(self) -> Statement | None:
+        """ "new canister", "new box yes": an answer, when no bed or number is said."""
+        if any(i.role in {"num", "bed", "time", "bad"} for i in self.items):
+            return None
+        said = [i.value for i in self.items if i.role == "cue"]
+        if {"question", "ask", "mark_of_question", "howto"} & set(said):
+            return None
+        if "new" in said and not set(said) - {"new", "yes", "okay"}:
+            return Answered(choice="new_canister", answer="yes" if "yes" in said else None)
+        kinds = answers.cues(self.items, "kind")
+        if len(kinds) != 1 or kinds[0].name != "exchanged" or word(self.toks, kinds[0].start) != "new":
+            return None
+        if kinds[0].end - kinds[0].start > 2 or answers.cues(self.items, "no"):
+            return None
+        return Answered(choice="new_canister", answer="yes" if answers.cues(self.items, "yes") else None)
+
+    def answer(self) -> Statement | Unclear | None:
+        """The answer that the message is, or the question about it; nothing if it is more than that."""
+        said = {i.value for i in self.items if i.role == "cue" and i.name != "corrected"}
+        told = said & {"yes", "no", "choice"}
+        if said - answers.QUIET - {"yes", "no", "choice"} - ({"level", "levelat", "join"} if told else set()):
+            return None
+        if self._denies():
+            return None
+        if "no" in told and any(i.role == "tube" for i in self.items) and self._says("not", "right"):
+            return Unclear(slot="kind", text=self.text)
+        if self.voice and not told and self.says_more():
+            return None
+        items = self._answer_items(bool(told))
+        if "no" in told and self._may_be_bed(items):
+            return Unclear(slot="level_ml", text=self.text, statement=Answered(answer="no"))
+        return answers.answered(items, self.arrived, self.text)
+
+    def says_more(self) -> bool:
+        """Dictated "and ah and sixty": words that are no part of a bare answer, so that some may be lost."""
+        inside = {k for i in self.items for k in range(i.start, i.end)}
+        rest = {t.text for k, t in enumerate(self.toks) if k not in inside and t.is_word}
+        return bool(rest - HALTING) or any(i.role == "sep" and i.value == "and" for i in self.items)
+
+    def _may_be_bed(self, items: tuple[Item, ...]) -> bool:
+        """ "no 12": a bare number that is also a bed, with no other."""
+        nums = [i for i in items if i.role == "num"]
+        return (
+            len(nums) == 1
+            and nums[0].label is not None
+            and not nums[0].lead
+            and not any(i.role == "bed" for i in items)
+        )
+
+    def _says(self, *words: str) -> bool:
+        said = [t.text for t in self.toks]
+        return any(tuple(said[k : k + len(words)]) == words for k in range(len(said)))
+
+    def _denies(self) -> bool:
+        """ "no mark for bed 12", "12 no drain": the "no" is of the word behind it, and no answer."""
+        no = next((k for k, i in enumerate(self.items) if i.role == "cue" and i.value == "no"), None)
+        if no is None or not any(i.role == "bed" for i in self.items):
+            return False
+        after = self.items[no + 1 :][:1]
+        return any(i.role == "cue" and i.value in {"level", "tubeword", "canister"} for i in after)
+
+    def _answer_items(self, told: bool) -> tuple[Item, ...]:
+        kept: list[Item] = []
+        for item in self.items:
+            after_tube = bool(kept) and kept[-1].role == "tube"
+            if item.role == "num" and after_tube and word(self.toks, item.start) == "one":
+                continue
+            first = told and not any(i.role == "cue" and i.value in {"yes", "no", "choice"} for i in kept)
+            named = item.role == "num" and item.label and (first or self._is_yes_to(item, kept))
+            timed = (
+                item.role == "num"
+                and item.lead == "at"
+                and (len(item.digits) == 4 or (item.amount is not None and item.amount <= MOST_HOURS))
+                and item.possible(self.arrived)
+            )
+            kept.append(item.as_role("bed" if named else "time" if timed else item.role))
+        return tuple(kept)
+
+    @staticmethod
+    def _is_yes_to(item: Item, before: list[Item]) -> bool:
+        """ "yes 12", "yes for 12": nobody says yes and a level that small."""
+        yes = any(i.role == "cue" and i.value == "yes" for i in before)
+        return yes and not item.lead and not item.unit and not any(i.role == "bed" for i in before)

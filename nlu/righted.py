@@ -1,0 +1,134 @@
+"""What a correction comes to, once its pieces are sorted: the line that is wrong and what is right."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from .items import RECENT, Item
+from .moments import LIST_REACH, since
+from .roles import is_event
+from .sides import TURNS, Sides
+from .sorting import Sorted
+from .statements import Corrected, Statement, Unclear
+
+FALSE = frozenset({"wrong", "incorrect", "error", "typo", "mistyped", "mistake", "off"})
+SAID_OF_IT = frozenset(
+    {"that", "it", "was", "is", "that's", "thats", "a", "an", "in", "the", "my", "ml", "."}
+)
+NAMED_LEVELS = frozenset({"level", "old", "new", "opens"})
+"""Cues before a number after which it can be nothing but a level."""
+
+
+class Correction(Sorted):
+    """A correction whose pieces are sorted by side."""
+
+    def read(self, phrase: dict[int, str]) -> list[Statement | Unclear]:
+        """The correction, or the question about it."""
+        for k, item in enumerate(self.items):
+            self.turned |= 0 < self.turn < item.start
+            nxt = self.items[k + 1] if k + 1 < len(self.items) else None
+            self.piece(item, nxt, phrase)
+        if _ends_open(self.items, phrase) or self.said.endswith(" to"):
+            self.odd = True
+        return [self._made()]
+
+    def _place(self, sides: Sides, level: Item | None) -> tuple[Item | None, Item | None]:
+        """Which of two beds (times, tubes) the wrong line has; with a right level, one alone is its.
+
+        But not the bed right behind "I meant".
+        """
+        was, now = sides.pair(alone_is_wrong=True)
+        if now is not None and now is self.meant:
+            return was, now
+        return (now, None) if was is None and level is not None else (was, now)
+
+    def _made(self) -> Statement | Unclear:
+        was, level = self.nums.pair(alone_is_wrong=self._is_rebedded())
+        bed, to_bed = self._place(self.beds, level)
+        if bed is None and to_bed is not None and any(t.start < to_bed.start for t in self.tubes.all):
+            bed, to_bed = to_bed, None  # "that should be left tube, bed 19"
+        at, to_at = self._place(self.times, level)
+        tube_item, to_tube_item = self._place(self.tubes, level)
+        tube, to_tube = (i.name if i else None for i in (tube_item, to_tube_item))
+        moments = [i.when(self.arrived, LIST_REACH) if i else None for i in (at, to_at)]
+        made = Corrected(
+            bed=bed.label if bed else None,
+            to_bed=to_bed.label if to_bed else None,
+            tube=tube,
+            to_tube=to_tube,
+            was_ml=was.amount if was else None,
+            level_ml=level.amount if level else None,
+            at=moments[0].sure if moments[0] else None,
+            to_at=moments[1].sure if moments[1] else None,
+        )
+        for slot, found in zip(("at", "to_at"), moments, strict=True):
+            if found is not None and found.sure is None:
+                return Unclear(
+                    slot=slot, text=self.text, choices=found.values or found.nearest, statement=made
+                )
+        if self.doubted or self._may_be_time(level):
+            return Unclear(slot="at", text=self.text, statement=replace(made, at=None))
+        return self._doubted(made, bed) or made
+
+    def _doubted(self, made: Corrected, bed: Item | None) -> Unclear | None:
+        """What must be asked of a correction whose times are sure."""
+        lost = self._wrong_without_right(made)
+        if lost:
+            return Unclear(slot=lost, text=self.text, statement=replace(made, level_ml=None))
+        if self._may_be_levels(made) or self._may_be_of_event():
+            return Unclear(slot="kind", text=self.text, statement=Corrected())
+        crowded = any(s.crowded for s in (self.beds, self.nums, self.times))
+        if self.odd or crowded or (bed is not None and not bed.known):
+            return Unclear(slot="level_ml", text=self.text, statement=made)
+        whole = made.at is not None and made.level_ml is not None
+        paired = made.tube is not None and made.to_tube is not None
+        told = self.turned or self.nums.all or self.times.all or paired or self.belongs()
+        if made.bed is None and (whole or not told):
+            return Unclear(slot="bed", text=self.text, statement=made)
+        if not any((made.to_bed, made.to_tube, made.level_ml is not None, made.to_at)):
+            return Unclear(slot="level_ml", text=self.text, statement=made)
+        return None
+
+    def _may_be_time(self, level: Item | None) -> bool:
+        """ "1900 reading was really 1800": the right level, or the right time of that line."""
+        denied = [i for i in self.nums.was if i.clocklike and i.within(RECENT, self.arrived)]
+        beside = self.times.all or denied  # "the bed 6 line was 1830 not 1800"
+        if level is None or level.unit or not level.full_clock or len(beside) != 1:
+            return False
+        line, now = (i.when(self.arrived, LIST_REACH).sure for i in (beside[0], level))
+        return line is not None and now is not None and abs(since(line, now)) <= RECENT
+
+    def _is_rebedded(self) -> bool:
+        """ "385 for bed 4, should be bed 14": the number only says which line was wrong."""
+        free, right = self.nums.free, self.beds.now or (self.beds.free if self.beds.was else [])
+        return len(free) == 1 and bool(right) and free[0].start < right[0].start and len(self.beds.all) == 2
+
+    def _may_be_levels(self, made: Corrected) -> bool:
+        """ "13 not 12", "oops meant 14": small numbers with no word bed and nothing else said."""
+        alone = not (self.nums.all or self.times.all or self.tubes.all)
+        answers = any(i.role == "cue" and i.value == "no" for i in self.items)
+        return alone and made.to_bed is not None and not self.named_beds and not answers
+
+    def _may_be_of_event(self) -> bool:
+        """ "the clamp on 12 was at 1400 not 1500": of an event, and no level."""
+        named = any(i.unit or i.lead in NAMED_LEVELS for i in self.nums.all)
+        return any(map(is_event, self.items)) and bool(self.nums.all) and not named
+
+    def _wrong_without_right(self, made: Corrected) -> str:
+        """ "bed 12 mark 1050 at 1900 - wrong bed": the slot that is wrong with no word of what is right."""
+        if made.level_ml is not None and self._ends_wrong():
+            return "level_ml"
+        wrong = (("wrong bed", "to_bed"), ("wrong tube", "to_tube"))
+        return next((slot for said, slot in wrong if said in self.said and getattr(made, slot) is None), "")
+
+    def _ends_wrong(self) -> bool:
+        """ "560 was wrong": the only number, and that it is wrong."""
+        only = self.nums.all
+        rest = {t.text for t in self.toks[only[-1].end :]} if len(only) == 1 else set()
+        return bool(FALSE & rest) and rest <= FALSE | SAID_OF_IT
+
+
+def _ends_open(items: tuple[Item, ...], phrase: dict[int, str]) -> bool:
+    """ "correct 1200 to": the right value never came."""
+    last = phrase.get(items[-1].start, "")
+    return last.endswith("to") or (last in TURNS and len(items) > 1)

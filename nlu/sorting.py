@@ -1,0 +1,180 @@
+"""The pieces of a correction, sorted: what it says was wrong, and what is right."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from .corrections import ENTERED, LINE_WORDS, is_told_of, turn_behind
+from .items import FULL_HOUR, RECENT, Item
+from .moments import LIST_REACH, since
+from .numbers import Toks, word
+from .sides import TOWARD, TURNS, Sides
+
+FAR_OVER = 10
+"""A level so many times what follows was not mistyped for it."""
+
+
+class Sorted:
+    """The pieces of a correction by side."""
+
+    def __init__(self, items: tuple[Item, ...], arrived: datetime, text: str, toks: Toks) -> None:
+        self.items = items
+        self.arrived = arrived
+        self.text = text
+        self.toks = toks
+        self.said = said = " ".join(t.text for t in toks)
+        self.turned = self.negated = self.toward = False
+        self.wrong_time = "wrong time" in said or "timing" in said
+        self.beds, self.tubes, self.nums, self.times = Sides(), Sides(), Sides(), Sides()
+        self.odd = self.doubted = False
+        self.named_beds = any(i.role == "bed" for i in items)
+        self.meant: Item | None = None
+        self.turn = turn_behind(items, toks)
+
+    def piece(self, item: Item, nxt: Item | None, phrase: dict[int, str]) -> None:
+        match item.role:
+            case "cue" if item.value == "kind" and item.name == "corrected":
+                self.turned |= phrase.get(item.start, "") in TURNS
+                self.toward = phrase.get(item.start, "") in TOWARD
+            case "cue" if item.value == "neg":
+                self.negated = True
+            case "cue" if item.value == "timeword" and phrase.get(item.start, "").startswith("time"):
+                self.wrong_time = True
+            case "cue" if item.value == "filler" and phrase.get(item.start) == "to":
+                self.turned = True
+            case "bed":
+                self.meant = item if self.toward else self.meant
+                self._add(self.beds, item)
+            case "tube":
+                self._add(self.tubes, item)
+            case "time":
+                self._time(item, nxt)
+            case "num" if phrase.get(item.start) != "one":  # "the 1030 one was really at 1045"
+                self._number(item, nxt)
+            case "bad" | "alt":
+                self.odd = True
+            case "sep" if item.value in {",", ";", "."}:
+                self.negated = False
+
+    def _add(self, sides: Sides, item: Item, *, line: bool = False) -> None:
+        """A value on its side: "not 1050" and "from 890" were wrong, "to 980" and "should be" are right."""
+        if self.negated or item.link in {"not", "from"} or item.lead == "from" or line:
+            self.negated = False
+            sides.was.append(item)
+        elif self.turned or item.lead == "to" or item.link == "to" or self._is_right_bed(item):
+            sides.now.append(item)
+        else:
+            sides.free.append(item)
+
+    def _is_right_bed(self, item: Item) -> bool:
+        if item.role == "tube":
+            return not self.tubes.all and is_told_of(item, self.toks)
+        other = bool(self.beds.all) or self.belongs()
+        return item.role == "bed" and other and is_told_of(item, self.toks)
+
+    def _names_line(self, nxt: Item | None) -> bool:
+        return nxt is not None and nxt.role == "cue" and nxt.value in LINE_WORDS
+
+    def _time(self, item: Item, nxt: Item | None) -> None:
+        self._add(self.times, item, line=self._names_line(nxt))
+
+    def _number(self, item: Item, nxt: Item | None) -> None:
+        timely = (
+            bool(item.clocks) and item.clocklike and not item.unit and item.within(LIST_REACH, self.arrived)
+        )
+        by_place = item.lead in {"at", "timeword"} or self._names_line(nxt) or item.amount is None
+        if self._is_entered(item):
+            self.nums.was.append(item)
+        elif timely and self._is_line_of_pair(item):
+            self._add(self.times, item, line=True)
+        elif timely and self._is_retimed(item):
+            self.times.now.append(item)
+        elif timely and (by_place or self.wrong_time or self._names_its_line(item)):
+            self._time(item, nxt)
+        elif item.amount is None or item.negative or item.unit == "bad":
+            self.odd = True
+        elif item.label is not None and item.lead in {"", "to"} and not item.unit and self._wants_bed(item):
+            where = word(self.toks, item.start - 1) in {"for", "on", "in"} and len(self.tubes.all) == 2
+            self._add(self.beds, item, line=where)
+        elif self._may_be_right_bed(item):
+            self._right_bed(item)
+        else:
+            self._add(self.nums, item)
+
+    def _is_entered(self, item: Item) -> bool:
+        """ "entered 1050 on 12": the value that was told."""
+        before = {word(self.toks, item.start - 1), word(self.toks, item.start - 2)}
+        told = bool(before & ENTERED) or (item.start < self.turn and bool(self.beds.all))
+        placed = item.label is not None and "wrong bed" in self.said  # "recorded 4 on the wrong bed, its 5"
+        return told and item.amount is not None and not (self.turned or item.at or placed)
+
+    def _is_line_of_pair(self, item: Item) -> bool:
+        """ "change left to right for 12 1900": both tubes are said, and the number is the line's time."""
+        full = any(c.minute == 0 for c in item.clocks) or item.digits.startswith("0")
+        return len(self.tubes.all) == 2 and not self.times.all and full
+
+    def _is_retimed(self, item: Item) -> bool:
+        """ "2000 mark was at 1930": a second clock time within 2 h of the line's is when it was read."""
+        if item.lead != "levelat" or len(self.times.all) != 1:
+            return False
+        line, now = (i.when(self.arrived, LIST_REACH).sure for i in (self.times.all[0], item))
+        return line is not None and now is not None and abs(since(line, now)) <= RECENT
+
+    def _names_its_line(self, item: Item) -> bool:
+        """ "correct bed 12 1900 to 1005": a bare clock time before what is right is the time of the line."""
+        if item.lead or self.turned or self.negated or self.times.all or self._is_retyped_level(item):
+            return False
+        later = [i for i in self.items if i.start > item.start]
+        right = next((i for i in later if i.role == "num"), None)
+        short = len(item.digits) == FULL_HOUR - 1 and item.digits[1:] != "00" and item.digits[0] != "0"
+        if short and (right is None or (right.label is not None and right.link != "to")):
+            return False  # "the 240 was for bed 7 not bed 6"
+        if right is None:
+            return any(i.role in {"bed", "tube"} for i in later)
+        if right.link == "not" or any(
+            i.role == "cue" and i.value == "neg" and i.start < right.start for i in later
+        ):
+            return False
+        denied = any(i.link == "not" for i in later)
+        if denied and any(i.role == "time" or (i.lead == "at" and i.clocklike) for i in later):
+            return False  # "445 at 1900, not 455"
+        self.doubted |= _may_be_retyped(item, right) and not denied
+        return True
+
+    def _is_retyped_level(self, item: Item) -> bool:
+        """ "my 455 should be 445": three digits for three digits, of which neither begins a full hour."""
+        right = next((i for i in self.items if i.start > item.start and i.role == "num"), None)
+        both = [i for i in (item, right) if i is not None and not i.lead and i.amount and len(i.digits) == 3]
+        alone = not any(i.role == "time" for i in self.items)
+        return alone and len(both) == 2 and not any(i.digits[0] == "0" or i.digits[1:] == "00" for i in both)
+
+    def _may_be_right_bed(self, item: Item) -> bool:
+        """ "entered 1050 on 12, meant 13": behind a bed, and itself a bed of the unit."""
+        plain = item.label is not None and not item.lead and not item.unit
+        return plain and self.toward and len(self.beds.all) == 1 and bool(self.nums.all)
+
+    def _right_bed(self, item: Item) -> None:
+        """It is the bed if it is too small to be the level; else it is asked."""
+        was = self.nums.all[0].amount or 0
+        if was >= FAR_OVER * max(1, item.amount or 0):
+            self.beds.now.append(item)
+        else:
+            self.odd = True
+
+    def _wants_bed(self, item: Item) -> bool:
+        other = self.belongs() or self.negated
+        last = self.beds.all[-1] if self.beds.all else None
+        if last is not None and item.link == "not" and last.end + 1 == item.start:
+            return True  # "was for 7 not 6"
+        return not self.beds.all or (len(self.beds.all) == 1 and not self.nums.all and other)
+
+    def belongs(self) -> bool:
+        return any(
+            i.role == "cue" and i.value == "word" and i.name in {"belongs", "belonged"} for i in self.items
+        )
+
+
+def _may_be_retyped(item: Item, right: Item) -> bool:
+    """ "1030 to 1005": a level typed again, or the time of the line; only full hours are surely times."""
+    full = any(c.minute == 0 for c in item.clocks) or item.digits.startswith("0")
+    return not full and right.lead in {"to", ""} and len(item.digits) == len(right.digits)
