@@ -19,15 +19,21 @@ from .runs import is_at, paired
 
 BEFORE = frozenset({"was", "from", "previously", "previous", "prev", "prior", "before", "last", "old"})
 CLIMBS = frozenset({"went", "gone", "up", "rose", "risen", "climbed", "increased", "moved", "jumped"})
+SO = frozenset({"thats", "that's", "so", "ie", "="})
 ASKING = frozenset({"when", "who", "which", "where", "why", "how", "what"})
 OF_BEDS = frozenset({"same", "ask"})
 HOURLY = frozenset({"hrly", "hourly", "hrlies", "hourlies"})
+IN_BRACKETS = frozenset(
+    {"more", "out", "up", "ml", "mls", "this", "last", "past", "the", "in", "hour", "hr", "shift"}
+)
+"""Behind a number in brackets: over which time so much more came."""
 FULL = frozenset({"nearly full", "almost full", "near full"})
 STOPS = frozenset({",", "and", "&", "+", "/"})
 BESIDE_AGAIN = frozenset({"filler", "question", "ask", "bed", "mark_of_question", "repair", "no", "okay"})
 """With these alone, "again" asks to say it once more."""
-TELLING = CLIMBS | HOURLY | {"(", "from"}
+TELLING = CLIMBS | HOURLY | {"(", "from"} | SO
 """Without one of these, and without a word for the fluid, every number has a role of its own."""
+OVER_TIME = frozenset({"fluid", "span", "window"})
 ASKED = frozenset({"ask", "question"})
 CONTEXT = "context"
 
@@ -36,14 +42,16 @@ def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces, with numbers of no role of their own marked so, and beds in a row taken as beds."""
     found = list(paired(_risen(items, toks)))
     pieces = there(found)
-    beside = not toks.words.isdisjoint(TELLING) or "fluid" in pieces
+    beside = not toks.words.isdisjoint(TELLING) or not pieces.isdisjoint(OVER_TIME)
     for k, item in enumerate(found) if beside else ():
         if item.role == "num" and item.amount is not None:
             if (
                 _in_brackets(item, toks)
                 or _is_rise(found, k, toks)
                 or _is_start(found, k, toks)
+                or _is_gain(found, k, toks)
                 or _is_of_one_hour(found, k, toks)
+                or _is_over_time(found, k)
             ):
                 found[k] = item.as_role(CONTEXT)
             elif _is_of_fluid_over_time(found, k):
@@ -120,8 +128,20 @@ def _in_brackets(item: Item, toks: Toks) -> bool:
     start = item.start - 1
     while word(toks, start) in BEFORE | {"+", "up", "at"}:
         start -= 1
-    end = item.end + (word(toks, item.end) in {"more", "out", "up"})
-    return start < item.start - 1 and word(toks, start) == "(" and word(toks, end) == ")"
+    end = item.end
+    while word(toks, end) in IN_BRACKETS:
+        end += 1
+    told = start < item.start - 1 or end > item.end
+    return told and word(toks, start) == "(" and word(toks, end) == ")"
+
+
+def _is_over_time(items: list[Item], k: int) -> bool:
+    """ "60 this hour, level 340": how much came, beside the level that has a cue of its own."""
+    item, after = items[k], items[k + 1 : k + 2]
+    led = any(i.role == "num" and i.lead in {"level", "levelat"} for i in items if i is not item)
+    over = bool(after) and after[0].role == "cue" and after[0].value in {"span", "window"}
+    of_bed = item.label is None or any(i.role == "bed" for i in items)
+    return led and over and of_bed and not (item.lead or item.at or item.full_clock)
 
 
 def _is_rise(items: list[Item], k: int, toks: Toks) -> bool:
@@ -133,6 +153,19 @@ def _is_rise(items: list[Item], k: int, toks: Toks) -> bool:
     if word(toks, at) not in CLIMBS or word(toks, item.end) != "to" or nxt is None:
         return False
     return not (word(toks, at) == "moved" and item.label and nxt.label)  # from bed to bed
+
+
+def _is_gain(items: list[Item], k: int, toks: Toks) -> bool:
+    """ "now 560, up 40", "at 340, that's 60 more": how much more it is than before."""
+    item = items[k]
+    at = item.start - 1 - (word(toks, item.start - 1) == "by")
+    up = word(toks, at) == "up" and word(toks, item.end) != "to"
+    so = word(toks, item.end) in {"more", "extra"} and word(toks, at) in SO
+    before = next((i for i in reversed(items[:k]) if i.role not in {"cue", "sep"}), None)
+    if not (up or so) or before is None or before.role != "num" or before.lead == "amount":
+        return False
+    sure = so or before.unit or before.lead in {"level", "levelat"} or not before.clocklike
+    return bool(sure) and before.label is None and (before.amount or 0) > (item.amount or 0)
 
 
 def _is_start(items: list[Item], k: int, toks: Toks) -> bool:

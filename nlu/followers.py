@@ -55,6 +55,8 @@ def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
         return item.end, item._replace(lead="timeword")
     if cue.label == "old" and cue.start > item.end and not behind:
         return cue.end, item._replace(lead="old")
+    if cue.value == "going" and _begins(item, toks):
+        return item.end, item  # "12 draining well"
     if cue.label in {"amount", "out", "output"} and not behind:
         return cue.end, item._replace(lead="output" if cue.label == "output" else "amount")
     if cue.label == "opens" and word(toks, cue.start) in {"drained", "out", "already"} and not behind:
@@ -67,8 +69,12 @@ def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
 
 def _is_bed_on_seal(cue: Cue, item: Item, toks: Toks) -> bool:
     """ "2 suction 20, 9 waterseal": bed 9, or so many centimetres?"""
-    begins = word(toks, item.start - 1) in {"", ",", ";", "and", "."}
-    return cue.label == "seal" and begins and item.label is not None and (item.amount or 0) > DEEP
+    return cue.label == "seal" and _begins(item, toks) and (item.amount or 0) > DEEP
+
+
+def _begins(item: Item, toks: Toks) -> bool:
+    """Whether it can be the bed with which something begins."""
+    return item.label is not None and word(toks, item.start - 1) in {"", ",", ";", "and", "."}
 
 
 def may_be_bed(item: Item, before: tuple[Item, ...], toks: Toks) -> bool:

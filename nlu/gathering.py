@@ -160,7 +160,7 @@ class Gathering:
         if self.repair and (old := draft.final or draft.level or draft.volume) is not None:
             self._mend("level", old, item)
             return
-        if self.foreign and not item.unit and item.lead not in {"level", "levelat"}:
+        if self.foreign and not item.unit and item.lead not in {"level", "levelat", "inside"}:
             draft.faults += 1
         item = self._named(item)
         if (
@@ -175,6 +175,8 @@ class Gathering:
             draft.level = item
         elif draft.kind == "exchanged" and item.name != "new" and item.lead not in {"level", "levelat"}:
             draft.clash("level", item)
+        elif self._says_same(draft, item):
+            draft.level, draft.same = item, None
         elif draft.kind or draft.has_amount:
             self.open().level = item
         elif (
@@ -186,6 +188,13 @@ class Gathering:
         else:
             draft.level = item
         self.now.about |= item.about
+
+    def _says_same(self, draft: Draft, item: Item) -> bool:
+        """ "unchanged at 480", "no change, still at 480": the line that has not changed."""
+        nothing = draft.same is not None and not (draft.kind or draft.level or draft.volume or draft.output)
+        plain = item.lead in {"", "at"} and item.label is None and not item.clocklike
+        led = item.lead in {"level", "levelat"} or plain
+        return nothing and led and (self.last is None or self.last.role in {"bed", "tube"})
 
     def _named(self, item: Item) -> Item:
         """The level with the name that the words before it gave: of the old canister, or of the new one."""

@@ -11,7 +11,8 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .clock import clocks
-from .items import AMOUNTS, FULL_HOUR, Item
+from .flow import OVER_TIME
+from .items import AMOUNTS, Item
 from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.asides import RELATIVES, STAFF
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
@@ -29,7 +30,6 @@ TUBELESS = frozenset({"the", "be", "bee", "me", "to"})
 BELONGS = frozenset({"belongs", "belonged"})
 ENDINGS = frozenset({"an", "and", "add", "a"})
 COMPARED = frozenset({">", "<"})
-HOURLY = frozenset({"hourly", "hourlies", "volumes", "rate", "trend"})
 OF_A_TIME = frozenset({"o'clock", "oclock", "o"})
 """Before these a number is no level."""
 PEOPLE = RELATIVES | STAFF
@@ -99,42 +99,6 @@ def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "more than a number is no level"
         if item.role in AMOUNTS and word(toks, item.start - 1) in COMPARED:
             yield "more or less than a number is no level"
-
-
-def _over(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
-    """ "45 ml last hour", "300 this shift": what came over a length of time is an amount, if it is ours."""
-    last: Item | None = None
-    beside = False
-    for item in items:
-        if item.role != "cue":
-            last = last if item.role in {"bed", "tube"} else item
-            if beside and item.role == "level" and item.lead in {"", "at"} and not item.unit:
-                yield "what is beside an amount of another device may be an amount too"
-            continue
-        of_another = last is not None and last.role in {"foreign", "claimed"}
-        beside |= of_another and item.value == "span"
-        bare = last is not None and last.lead in {"", "at"} and _is_amount_of_it(last)
-        if bare and item.value in {"span", "window", "since"}:
-            yield "an amount over a length of time"
-
-
-def _is_amount_of_it(item: Item) -> bool:
-    """A level, or what is a time only for want of another place: "240 for the night, line 880"."""
-    loose = item.role == "time" and not (item.sure_time or item.at or item.lead)
-    return item.role == "level" or (loose and len(item.digits) < FULL_HOUR)
-
-
-def _as_much(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
-    """ "same as last hour": nothing more, or as much again?"""
-    amounts = (i for i in items if i.role == "cue" and i.value == "same" and i.name == "amount")
-    yield from ("as much again, or nothing" for _ in amounts)
-
-
-def _summed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "hourlies 0300 50, 0400 60": what drained, hour by hour, and no levels."""
-    asked = any(i.role == "cue" and i.value == "ask" and word(toks, i.start) in HOURLY for i in items)
-    if asked and any(i.role == "level" and i.lead in {"", "at"} for i in items):
-        yield "amounts of each hour are no levels"
 
 
 def _seen(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
@@ -319,12 +283,10 @@ def _odd_words(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 EITHER = (
     Rule(_units, UNITS),
     Rule(_unled, AMOUNTS | {"word"}),
-    Rule(_over, frozenset({"span", "window", "since"})),
-    Rule(_summed, frozenset({"ask"})),
+    *OVER_TIME,
     Rule(_seen, frozenset({"kind"})),
     Rule(_unsure_times, frozenset({"word"})),
     Rule(_signed, frozenset({"leak", "tidal"})),
-    Rule(_as_much, frozenset({"same"})),
     Rule(_unset, frozenset({"seal", "suction", "wall", "leakgrade"})),
     Rule(weighty, frozenset({"kind", "word"})),
 )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from .items import Item
+from .lengths import length
 from .numbers import Toks, glued, is_digits, starts_number, word
 from .patterns.leads import DANGLING, GLUED_BEFORE, HESITATION, LINKS
 from .pipeline import Cue
@@ -71,8 +72,9 @@ def is_spaced_letter(toks: Toks, i: int, end: int) -> bool:
 
 
 def may_follow(before: Item, after: Item) -> bool:
-    """Whether two numbers can stand side by side: one of them must be a time, or the first a bed."""
-    if before.role in {"bed", "tube", "cue", "sep", "time"} or before.label is not None:
+    """Whether two numbers can stand side by side: one must be a time, or the first a bed or no volume."""
+    decimal = before.role == "bad" and before.figure is not None and before.figure != int(before.figure)
+    if decimal or before.role in {"bed", "tube", "cue", "sep", "time"} or before.label is not None:
         return True
     return bool(before.clocks or after.clocks) and before.role != "bad"
 
@@ -102,7 +104,13 @@ def is_suffix(toks: Toks, i: int, before: Item | None) -> bool:
 
 def dangles(toks: Toks, i: int, before: Item | None) -> bool:
     """Whether a word that must belong to the number before it was left over."""
-    return word(toks, i) in DANGLING and before is not None and before.end == i
+    behind = word(toks, i) in DANGLING and before is not None and before.end == i
+    return behind and not is_past_length(toks, i)
+
+
+def is_past_length(toks: Toks, i: int) -> bool:
+    """ "trend 9 past 6h": the word before a length of time, and no minutes past an hour."""
+    return word(toks, i) == "past" and length(toks, i + 1)[1] is not None
 
 
 def is_tainted(toks: Toks, i: int, before: Item | None) -> bool:

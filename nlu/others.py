@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from .items import Item
+from .neighbours import is_past_length
 from .numbers import Toks, starts_number, word
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
 from .patterns.leads import BREAKS, KEEPS_LEAD
@@ -12,6 +13,8 @@ from .ways import Way
 def other_word(toks: Toks, i: int, way: Way, *, voice: bool) -> tuple[int, Way]:
     """The place behind it, and the way with what it leaves: a tube, a stop, a sign, an unread word."""
     text = word(toks, i)
+    if is_past_length(toks, i):
+        return i + 1, way
     if text == "m" and starts_number(toks, i + 1):
         return i + 1, way.with_item(Item("tube", i, i + 1, name="mediastinal"), way.lead, at=way.at)
     if text in {"hundred", "thousand"}:

@@ -70,8 +70,8 @@ def _asks(items: tuple[Item, ...]) -> bool:
 
 
 def _is_bare_total(items: tuple[Item, ...]) -> bool:
-    """ "bed 7 total", "total 7": the word for a sum, a bed and no number that it could be."""
-    summed = any(i.role == "cue" and i.value == "output" for i in items)
+    """ "bed 7 total", "total 7": the word for a sum, a bed and no number; "12 draining well" asks nothing."""
+    summed = any(i.role == "cue" and i.value == "output" and i.name != "going" for i in items)
     led = any(i.role == "bed" and i.lead == "output" for i in items)
     if not (summed or led):
         return False

@@ -30,7 +30,7 @@ def behind_another(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     for item in clause:
         if item.role == "foreign":
             device = item
-        elif item.role in AMOUNTS and device is not None:
+        elif item.role in AMOUNTS and device is not None and item.lead != "inside":
             yield f"{word(toks, device.start)!r} may be what the number is of"
         elif item.role == "tube" or (item.role == "cue" and item.value in OURS):
             device = device if device is not None and device.end == item.start else None

@@ -9,6 +9,7 @@ from .nouns import BE, THE, TUBE
 OTHER: dict[str, tuple[str, ...]] = {
     "word": (
         "(tipped|tilted) (back|) (up|upright) again",
+        "(still|) draining (well|ok|okay|fine|good|nicely|freely|lots|a lot|heavily|slowly|less|steadily)",
         "(changed|change|changing) (position|positions|sheets|the sheets|gown|linen|linens|bedding|pads|"
         "shifts)",
         "(pulled|drawn|slid|slipped|withdrawn|backed) back", "backed out",
@@ -40,7 +41,9 @@ OTHER: dict[str, tuple[str, ...]] = {
         "blood sugar", "fsbs", "accucheck", "hgb", "hemoglobin", "haemoglobin", "hct", "hematocrit", "inr",
         "potassium", "sodium", "na", "creatinine", "creat", "bun", "lactate", "wbc", "platelets", "plt",
         "troponin", "ph", "pco2", "po2", "abg", "fio2", "peep", "tidal volume", "magnesium", "calcium",
-        "gcs", "inr", "ptt", "insulin", "heparin", "lasix", "drip rate", "pump", "morphine", "fentanyl",
+        "gcs", "hb", "crp", "bnp",
+        "ldh", "lac", "egfr", "bm", "bms", "ews", "mews", "rass", "ptt",
+        "insulin", "heparin", "lasix", "drip rate", "pump", "morphine", "fentanyl",
         "tylenol", "phone", "ext", "extension", "pager", "paper", "page", "call me at", "call back",
         "callback",
         "reach me at", "mrn", "phone number", "pager number", "central line", "art line", "arterial line",

@@ -131,7 +131,7 @@ def test_what_came_in_a_length_of_time_lies_behind_unless_it_is_planned(text: st
         ("bed 12 mark 1050 in 30 min", "ask kind"),
         ("check 12 in 30 min", "ask kind"),
         ("bed 3 60+", "ask level_ml"),
-        ("bed 3 240 for the night, line 880", "ask level_ml"),
+        ("bed 3 240 for the night, line 880", "mark bed=3 level_ml=880"),
         ("3 hasnt drained since midnight", "ask volume_ml"),
     ],
 )

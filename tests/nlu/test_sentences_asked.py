@@ -85,7 +85,7 @@ def test_a_bed_or_a_tube_that_is_not_sure_is_asked(text: str, read: str) -> None
         ("bed 12 urine 300 at 1900", ""),
         ("bed 12 BP 120/80", ""),
         ("JP drain bed 12 300 at 1900", ""),
-        ("bed 12 hb 82", "ask level_ml"),
+        ("bed 12 hb 82", ""),
         ("bed 12 got 500 ml saline bolus at 1800", ""),
         ("call 1234 re bed 12", "ask level_ml"),
         ("bed 12 did not drain 300", "ask kind"),

@@ -183,7 +183,7 @@ def test_a_line_and_its_checks_are_said_in_one_breath(text: str, read: str) -> N
         ),
         ("bed 3 chest tube 1 050 at 1900", "mark bed=3 at=19:00 level_ml=1050"),
         (
-            "bed 22 l 90 r nil 1900",
+            "bed 22 l line 90 r nil 1900",
             "mark bed=22 tube=left at=19:00 level_ml=90; drained bed=22 tube=right at=19:00 volume_ml=0",
         ),
         (

@@ -1,0 +1,81 @@
+"""Numbers that may be how much came, and no line: over a length of time, each hour, beside a tube with none.
+
+Called by `leftovers`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from .items import FULL_HOUR, Item
+from .numbers import Toks, word
+from .rules import Rule
+
+HOURLY = frozenset({"hourly", "hourlies", "volumes", "rate", "trend"})
+EACH_HOUR = frozenset({"hrly", "hourly", "hrlies", "hourlies", "qh"})
+BARE = frozenset({"", "at", "inside"})
+NOTHING = frozenset({"nil", "nothing", "none", "zero", "nada", "0", "zilch"})
+
+
+def _over(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "45 ml last hour", "300 this shift": what came over a length of time is an amount, if it is ours."""
+    last: Item | None = None
+    beside = False
+    for item in items:
+        if item.role != "cue":
+            last = last if item.role in {"bed", "tube"} else item
+            if beside and item.role == "level" and item.lead in {"", "at"} and not item.unit:
+                yield "what is beside an amount of another device may be an amount too"
+            continue
+        of_another = last is not None and last.role in {"foreign", "claimed"}
+        beside |= of_another and item.value == "span"
+        bare = last is not None and last.lead in BARE and _is_amount_of_it(last)
+        if bare and item.value in {"span", "window", "since"}:
+            yield "an amount over a length of time"
+
+
+def _is_amount_of_it(item: Item) -> bool:
+    """A level, or what is a time only for want of another place: "240 for the night, line 880"."""
+    loose = item.role == "time" and not (item.sure_time or item.at or item.lead)
+    return item.role == "level" or (loose and len(item.digits) < FULL_HOUR)
+
+
+def _as_much(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "same as last hour": nothing more, or as much again?"""
+    amounts = (i for i in items if i.role == "cue" and i.value == "same" and i.name == "amount")
+    yield from ("as much again, or nothing" for _ in amounts)
+
+
+def _summed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "hourlies 0300 50, 0400 60": what drained, hour by hour, and no levels."""
+    asked = any(i.role == "cue" and i.value == "ask" and word(toks, i.start) in HOURLY for i in items)
+    if asked and any(i.role == "level" and i.lead in {"", "at"} for i in items):
+        yield "amounts of each hour are no levels"
+
+
+def _each_hour(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "17 hrly 35": how much came in an hour, and no line."""
+    for item in items:
+        if item.role == "level" and item.lead in BARE and word(toks, item.start - 1) in EACH_HOUR:
+            yield "an amount of each hour is no level"
+
+
+def _beside_nothing(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "right nil, left 60": where nothing came from one tube, a bare number is how much came, or a line."""
+    nothing = any(
+        i.role == "cue" and i.value == "same" and word(toks, i.start) in NOTHING for i in items
+    ) and any(i.role == "tube" for i in items)
+    tube = False
+    for item in items if nothing else ():
+        if tube and item.role == "level" and item.lead in BARE:
+            yield "an amount of this tube, or its line"
+        tube = item.role == "tube" or (tube and item.role == "cue")
+
+
+OVER_TIME = (
+    Rule(_over, frozenset({"span", "window", "since"})),
+    Rule(_summed, frozenset({"ask"})),
+    Rule(_as_much, frozenset({"same"})),
+    Rule(_each_hour, frozenset({"level"})),
+    Rule(_beside_nothing, frozenset({"same"})),
+)

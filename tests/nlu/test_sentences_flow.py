@@ -1,0 +1,54 @@
+"""How much came, and what the canister reads: the words between the two as nurses type them."""
+
+from __future__ import annotations
+
+import pytest
+
+from .saying import reading
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "right nil, left 60 bed 9",
+        "bed 9 nothing from right, left 60",
+        "bed 22 l 90 r nil 1900",
+        "17 hrly 35",
+        "bed 17 hourly 35",
+        "bed 4 20 in drain this hr",
+        "bed 4 240 in the box last 2 hours",
+        "12 draining well",
+        "12 still draining ok",
+        "4 draining 60",
+    ],
+)
+def test_what_may_be_an_amount_or_a_remark_is_asked(text: str) -> None:
+    assert reading(text).startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 4 at 560, up 40", "mark bed=4 level_ml=560"),
+        ("bed 4 560, up 40", "mark bed=4 level_ml=560"),
+        ("bed 5 at 340, thats 60 more", "mark bed=5 level_ml=340"),
+        ("bed 5 340 (60 this hour)", "mark bed=5 level_ml=340"),
+        ("bed 5 60 this hour, level 340", "mark bed=5 level_ml=340"),
+        ("21 unchanged at 480", "mark bed=21 level_ml=480"),
+        ("21 hasn't moved, 480", "mark bed=21 level_ml=480"),
+        ("gush of 250 out of 13 when turned", "drained bed=13 volume_ml=250"),
+        ("bed 15 0 output", "drained bed=15 volume_ml=0"),
+        ("2 drained nothing", "drained bed=2 volume_ml=0"),
+        ("bed 7 temp 37.8 640 in drain", "mark bed=7 level_ml=640"),
+        ("trend 9 past 6h", "asked bed=9 topic=trend window=6h"),
+        ("12 draining?", "asked bed=12 topic=total"),
+    ],
+)
+def test_what_stands_beside_the_line_leaves_it_whole(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize("text", ["bed 12 at 1900 up 40", "12 at 1830, up 300", "bed 12 1900 up 60"])
+def test_behind_a_clock_time_up_leads_the_line(text: str) -> None:
+    assert "level_ml=1900" not in reading(text)
+    assert "level_ml=1830" not in reading(text)
