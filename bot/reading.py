@@ -113,9 +113,10 @@ def in_ledger_words(parsed: Parsed) -> Message:
         if doubtful is not None:
             unclear.append(doubtful)
             continue
-        match _built(_named(statement, parsed.text), parsed.text):
+        slots = _seen_or_amended(slots_of(_named(statement, parsed.text)), parsed.text)
+        match built(slots):
             case Lacking(slot):
-                unclear.append(NotSure(slot=slot, text=parsed.text, partial=slots_of(statement)))
+                unclear.append(NotSure(slot=slot, text=parsed.text, partial=slots))
             case whole:
                 said.append(_of_final(_of_old(whole, parsed.text), parsed.text))
     reply = _as_reply(parsed.text, said)
@@ -139,11 +140,11 @@ def slots_of(statement: Statement) -> Slots:
     )
 
 
-def _built(statement: Statement, text: str) -> Said | Lacking:
-    slots = slots_of(statement)
+def _seen_or_amended(slots: Slots, text: str) -> Slots:
+    """A chart that was amended, told from cautions that were seen."""
     if slots.kind == "acknowledged" and _AMENDED.search(text):
-        slots = filled(slots, "amended", True)
-    return built(slots)
+        return filled(slots, "amended", True)
+    return slots
 
 
 def _has_its_final(statement: Statement, parsed: Parsed) -> bool:
@@ -230,13 +231,15 @@ def _not_sure(unclear: Unclear, text: str) -> NotSure:
         text=unclear.text,
         choices=tuple(_plain(choice) for choice in unclear.choices),
         readings=readings if complete else (),
-        partial=_partial(unclear.statement),
+        partial=_partial(unclear.statement, text),
     )
 
 
-def _partial(statement: Statement | None) -> Slots | None:
+def _partial(statement: Statement | None, text: str) -> Slots | None:
     """What is sure of a statement; None where not even its kind is."""
-    return None if statement is None or type(statement) is Statement else slots_of(statement)
+    if statement is None or type(statement) is Statement:
+        return None
+    return _seen_or_amended(slots_of(statement), text)
 
 
 def _plain(value: Value) -> Value:

@@ -87,7 +87,7 @@ class Pending:
 
 def holds_reading(pending: Pending) -> bool:
     """Whether something that may belong on a ledger waits for the answer."""
-    return pending.ask not in NO_READING and not is_query(pending) and not _is_bare(pending)
+    return pending.ask not in NO_READING and not is_passing(pending) and not _is_bare(pending)
 
 
 def _is_bare(pending: Pending) -> bool:
@@ -97,6 +97,16 @@ def _is_bare(pending: Pending) -> bool:
             return True
         case _:
             return False
+
+
+def is_passing(pending: Pending) -> bool:
+    """Whether nothing but a query or a "seen" waits: no ledger lacks it, no reply recalls it."""
+    return is_query(pending) or is_seen(pending)
+
+
+def is_seen(pending: Pending) -> bool:
+    """Whether only a "seen" waits, for its bed."""
+    return isinstance(pending.said, Slots) and pending.said.kind == "acknowledged"
 
 
 def is_query(pending: Pending) -> bool:

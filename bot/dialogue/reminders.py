@@ -6,7 +6,7 @@ from bot.dialogue.bedside import Bedside
 from bot.dialogue.brief import brief
 from bot.dialogue.news import News
 from bot.dialogue.part import BedCaution, Part
-from bot.dialogue.pending import NO_READING, Pending, holds_reading, is_query
+from bot.dialogue.pending import NO_READING, Pending, holds_reading, is_passing
 from bot.dialogue.said import NotSure, Said
 from bot.dialogue.said_json import loaded
 from bot.engine.values import Caution, Severity
@@ -29,7 +29,7 @@ def reminder_lines(bedside: Bedside, parts: list[Part]) -> list[str]:
     for question in bedside.open_questions():
         pending = loaded(question.said_json, Pending)
         shown = question.id in told or any(question.text in part.text for part in parts)
-        if not shown and not is_query(pending):
+        if not shown and not is_passing(pending):
             briefs.append(question.text if pending.ask in NO_READING else not_recorded_text(pending.brief))
     return briefs
 

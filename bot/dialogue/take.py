@@ -12,6 +12,7 @@ from bot.dialogue.part import Part
 from bot.dialogue.pending import Grant
 from bot.dialogue.queries import answer_query
 from bot.dialogue.said import Amount, Answered, Fix, HelpMe, Query, Report, Said, SeenIt, TakeBack
+from bot.dialogue.seen import take_seen
 from bot.dialogue.undo import take_back
 from bot.engine.entries import (
     Away,
@@ -23,10 +24,8 @@ from bot.engine.entries import (
     Moved,
     Placed,
     Removed,
-    Seen,
 )
 from bot.wording import help as help_words
-from bot.wording.gsm import gsm_only
 
 
 def take(bedside: Bedside, said: Said, grant: Grant) -> Part:
@@ -41,7 +40,7 @@ def take(bedside: Bedside, said: Said, grant: Grant) -> Part:
         case TakeBack():
             return take_back(bedside, said, grant)
         case SeenIt():
-            return _take_seen(bedside, said)
+            return take_seen(bedside, said)
         case Query():
             return take_query(bedside, said)
         case HelpMe():
@@ -92,21 +91,3 @@ def _late_final(bedside: Bedside, said: Report, grant: Grant) -> Part:
     assert grant.drain is not None
     assert said.final_ml is not None
     return take_final(bedside, grant.drain, event, said.final_ml, grant)
-
-
-def _take_seen(bedside: Bedside, said: SeenIt) -> Part:
-    """The bed's cautions were seen, or its chart amended, on every open drain of the bed.
-
-    Seen, the notices about the bed go to nobody else.
-    """
-    drains = bedside.patient(said.bed).drains
-    if not said.amended:
-        bedside.book.acknowledge(said.bed, (each.drain for each in drains))
-    if said.bed not in bedside.context.unit.beds or not drains:
-        text = gsm_only(f"Bed {said.bed} has no open drain here.")
-        return Part(status="told", kind=Seen.kind, bed=said.bed, text=text)
-    seen = Seen(amended=said.amended)
-    entries = tuple(bedside.record(each.drain, bedside.now, seen).id for each in drains)
-    done = "chart amended" if said.amended else "seen"
-    text = gsm_only(f"Bed {said.bed}, {bedside.view.clock(bedside.now)}, {done}. Noted.")
-    return Part(status="recorded", kind=Seen.kind, bed=said.bed, text=text, entries=entries)

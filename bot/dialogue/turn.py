@@ -23,6 +23,7 @@ from bot.dialogue.reminders import waiting_told
 from bot.dialogue.replies import find_question
 from bot.dialogue.said import Amount, Answered, HelpMe, Message, NotSure, Query, Report, Said, TakeBack
 from bot.dialogue.said_json import loaded
+from bot.dialogue.seen import seen_gives_way
 from bot.dialogue.settling import holds_back, settle
 from bot.dialogue.take import take as take_one
 from bot.dialogue.taken import as_reply
@@ -85,7 +86,8 @@ class _Turn:
             return [Part(status="refused", kind="refused", text=help_words.READS_ONLY)]
         moves = (each for each in items if isinstance(each, Report) and isinstance(each.fact, Moved))
         self._moves = {id(each): move_of(self._bedside, each) for each in moves}
-        return self._all(items) or [_nothing_told(message.text)]
+        gone = seen_gives_way(self._bedside, items)
+        return [*(self._all(items) or [_nothing_told(message.text)]), *gone]
 
     def _all(self, items: tuple[Item, ...]) -> list[Part]:
         if self._is_dictated_list(items):

@@ -15,6 +15,7 @@ from bot.dialogue.part import BedCaution, Part
 from bot.dialogue.pending import Ask, Grant, Pending
 from bot.dialogue.queries import OF_UNIT
 from bot.dialogue.said import Amount, NotSure, Query, Report, Said, Slots, Value
+from bot.dialogue.seen import ask_seen
 from bot.dialogue.slots import Lacking, built, filled, whose
 from bot.dialogue.take import take, take_query
 from bot.engine.entries import Line
@@ -112,6 +113,8 @@ def ask_slot(
     bedside: Bedside, slots: Slots, slot: str, text: str = "", choices: tuple[Value, ...] = ()
 ) -> Part:
     """The question for a slot that was not said, or of which the one value heard may be something else."""
+    if slots.kind == "acknowledged":
+        return ask_seen(bedside, slots)
     if dict(slots.values).get("what") in ("disconnected", "dislodged"):
         told = str(dict(slots.values)["what"])
         bedside.tell(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from bot.dialogue.pending import Pending, holds_reading, is_query
+from bot.dialogue.pending import Pending, holds_reading, is_passing
 from bot.dialogue.queries.desk import Desk
 from bot.dialogue.reminders import unconfirmed_line
 from bot.dialogue.said_json import loaded
@@ -51,8 +51,8 @@ def is_unconfirmed(desk: Desk, question: Question) -> bool:
 
 
 def _is_stale(desk: Desk, question: Question) -> bool:
-    """Whether only a query hung on it, which nobody wants answered any more."""
-    return question.lapsed(desk.now) and is_query(loaded(question.said_json, Pending))
+    """Whether only a query or a "seen" hung on it, which nobody wants answered any more."""
+    return question.lapsed(desk.now) and is_passing(loaded(question.said_json, Pending))
 
 
 def _told(desk: Desk, where: str, questions: tuple[Question, ...]) -> tuple[str, ...]:
