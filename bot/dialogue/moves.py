@@ -15,7 +15,7 @@ from bot.engine.entries import Left, Moved
 from bot.engine.ledger import Ledger
 from bot.wording import questions
 from bot.wording.gsm import gsm_only
-from bot.wording.readback import TWO_IDENTIFIERS
+from bot.wording.readback import TWO_IDENTIFIERS, Where, closed_before_text
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -75,11 +75,15 @@ def swap(bedside: Bedside, move: Move) -> tuple[Part, Part]:
     return record_move(bedside, move), record_move(bedside, other)
 
 
-def clear(bedside: Bedside, move: Move) -> None:
-    """The patient in the other bed has left the unit."""
+def clear(bedside: Bedside, move: Move) -> Part:
+    """The patient in the other bed has left the unit: each of their drains is closed, and that is said."""
+    at, entries, told = bedside.moment(move.said.at), [], []
     for each in bedside.patient(move.to_bed).drains:
         if each not in move.drains:
-            bedside.record(each.drain, bedside.moment(move.said.at), Left())
+            entries.append(bedside.record(each.drain, at, Left()).id)
+            told.append(closed_before_text(Where(bed=move.to_bed, tube=each.tube), each.last, bedside.view))
+    text = "\n".join(told)
+    return Part(status="recorded", kind=Left.kind, bed=move.to_bed, text=text, entries=tuple(entries))
 
 
 def _ask_bed(bedside: Bedside, said: Report, unknown: str, grant: Grant) -> Part:
@@ -106,7 +110,8 @@ def _ask_occupied(bedside: Bedside, move: Move, sitting: tuple[Ledger, ...], gra
         asked=(f"occupied:{move.to_bed}",),
         drains=tuple(each.drain for each in sitting),
     )
-    wording = questions.occupied(move.said.bed, move.to_bed, have(bedside, sitting[0]))
+    there = "; ".join(have(bedside, each) for each in sitting)
+    wording = questions.occupied(move.said.bed, move.to_bed, there, several=len(sitting) > 1)
     return bedside.ask(
         pending, wording, About(bed=move.said.bed, drain=move.drains[0].drain, slot="to_bed", kind=Moved.kind)
     )

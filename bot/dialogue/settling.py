@@ -101,7 +101,7 @@ def _retake(bedside: Bedside, pending: Pending, said: Said, grant: Grant) -> lis
         _name_tube(bedside, said, grant.drain)
     if pending.ask is Ask.OCCUPIED:
         assert isinstance(said, Report)
-        clear(bedside, move_of(bedside, said))
+        return [clear(bedside, move_of(bedside, said)), take(bedside, said, grant)]
     return [take(bedside, said, grant)]
 
 

@@ -224,13 +224,15 @@ def changed_again(where: Where, at: str, who: str, final_ml: int | None) -> Word
     return Wording(gsm_only(text), (("yes", "a second change"), ("no", "the same change")))
 
 
-def occupied(bed: str, to_bed: str, have: str) -> Wording:
-    """A move to a bed that has an open drain."""
+def occupied(bed: str, to_bed: str, have: str, *, several: bool = False) -> Wording:
+    """A move to a bed that has an open drain, or several."""
+    held = f"open drains ({have})" if several else f"an open drain ({have})"
     text = (
-        f"Bed {bed} to bed {to_bed}: bed {to_bed} has an open drain ({have}). "
+        f"Bed {bed} to bed {to_bed}: bed {to_bed} has {held}. "
         f"First: they swap beds. Second: that patient left. Or say the bed they went to."
     )
-    return Wording(gsm_only(text), (("first", "they swap beds"), ("second", "that patient left the unit")))
+    swap, left = f"beds {bed} and {to_bed} swap", f"the patient of bed {to_bed} left the unit"
+    return Wording(gsm_only(text), (("first", swap), ("second", left)))
 
 
 def heard(what: str) -> Wording:

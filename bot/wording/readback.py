@@ -126,6 +126,12 @@ def closed_text(last: Level | None, view: View) -> str:
     return gsm_only(f"The drain before is closed{told}.")
 
 
+def closed_before_text(where: Where, last: Level | None, view: View) -> str:
+    """The same of a bed that another patient comes to: "Bed 14: the drain before is closed." """
+    told = closed_text(last, view)
+    return gsm_only(f"{where.text}: {told[:1].lower()}{told[1:]}")
+
+
 def shift_text(shift: Shift, total: Sum, view: View, *, to_chart: bool = True) -> str:
     """ "Day shift 60 mL since 18:00 (no line at 07:00)."; empty where the shift has no sum yet."""
     if total.volume_ml is None or total.begin is None:

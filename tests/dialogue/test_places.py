@@ -113,6 +113,22 @@ def test_two_patients_who_swap_beds_in_one_message() -> None:
     assert ward.says("Amy", "bed 12 mark 80 at 0900", at="09:02").chart == [(30, "07:00", "09:00")]
 
 
+def test_a_move_that_clears_a_bed_says_which_drains_it_closes() -> None:
+    ward = two_tubes()
+    ward.says("Amy", "bed 12 left 40 right 15 at 0830", at="08:30")
+    ward.says("Amy", "bed 14 mark 250 at 0831", at="08:31")
+    asked = ward.says("Amy", "bed 14 moved to 12", at="08:40").reply
+    assert "open drains (left, last line 40 mL at 08:30; right, last line 15 mL at 08:30)" in asked
+    answer = ward.says("Amy", "second", at="08:41")
+    assert answer.reply.split("\n")[:3] == [
+        "Bed 12 left: the drain before is closed, last line 40 mL at 08:30.",
+        "Bed 12 right: the drain before is closed, last line 15 mL at 08:30.",
+        "Bed 14, 08:40: the drain moved to bed 12.",
+    ]
+    assert [result["kind"] for result in answer.json["results"]] == ["left", "moved"]
+    assert [ledger.drain for ledger in ward.ledgers("12") if ledger.is_open()] == [ward.ledger("14").drain]
+
+
 def test_a_move_to_a_bed_with_a_drain_is_asked_and_may_be_a_swap() -> None:
     ward = Ward()
     ward.says("Amy", "bed 12 mark 340 at 0700; bed 14 mark 50 at 0700", at="07:01")
