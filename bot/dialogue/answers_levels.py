@@ -21,9 +21,11 @@ from bot.dialogue.verdicts import (
     heard,
     hhmm,
     level_of,
+    not_recorded,
     with_level,
 )
 from bot.engine.entries import Line
+from bot.wording.readback import first_stays_text
 
 
 def doubt(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
@@ -53,7 +55,7 @@ def conflict(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
     other = bedside.ledger(pending.targets[0].rpartition("-")[0]).level_of(pending.targets[0])
     match answer:
         case Answered(choice="first"):
-            return Dropped("The first line stays.")
+            return Dropped(first_stays_text(other, bedside.view))
         case Answered(choice="second" | "earlier_wrong") if isinstance(said, Fix):
             return Dropped("Nothing was changed. Take one of the two lines back first.")
         case Answered(choice="second" | "earlier_wrong", level_ml=None):
@@ -61,13 +63,13 @@ def conflict(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
         case Answered(choice="misread", level_ml=None):
             return AskLevel()
         case Answered(level_ml=int(level)) if other is not None and level == other.level_ml:
-            return Dropped("The first line stays.")
+            return Dropped(first_stays_text(other, bedside.view))
         case Answered(level_ml=int(level)) if level == level_of(said):
             return OtherWrong(pending.targets[0], level)
         case Answered(at=datetime() as at) if isinstance(said, Fix):
             return Retake(replace(said, to_at=at), heard(bedside, pending.grant))
         case Answered(yes=False, choice=None, level_ml=None, at=None):
-            return Dropped("The first line stays. Nothing was changed.")
+            return Dropped(f"{first_stays_text(other, bedside.view)} Nothing was changed.")
         case _:
             return NoAnswer()
 
@@ -96,7 +98,7 @@ def gone(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
         case Answered(yes=True):
             return Retake(pending.said, replace(granted(pending), fresh=True, drain=None))
         case Answered(yes=False):
-            return Dropped("Not recorded. Say it again with the right bed or time.")
+            return not_recorded(pending, "Say it again with the right bed or time.")
         case Answered(level_ml=int(number)) if bed is not None and str(number) == bed != pending.said.bed:
             return Retake(replace(pending.said, bed=bed), heard(bedside, Grant()))
         case _:
@@ -108,7 +110,7 @@ def not_yet(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
     at = hhmm(bedside, answer.level_ml) if answer.level_ml is not None else None
     if at is not None:
         return Retake(replace(pending.said, at=at), pending.grant)
-    return Dropped("Not recorded.") if answer.yes is False else NoAnswer()
+    return not_recorded(pending) if answer.yes is False else NoAnswer()
 
 
 def came(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
@@ -138,7 +140,7 @@ def level(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
     said = pending.said
     if answer.level_ml is not None and isinstance(said, Report | Fix | Amount):
         return Retake(with_level(said, answer.level_ml), heard(bedside, pending.grant))
-    return Dropped("Not recorded.") if answer.yes is False else NoAnswer()
+    return not_recorded(pending) if answer.yes is False else NoAnswer()
 
 
 def heard_answer(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
@@ -151,7 +153,7 @@ def heard_answer(bedside: Bedside, pending: Pending, answer: Answered) -> Verdic
         ):
             return Retake(said, granted(pending))
         case Answered(yes=False) | Answered(choice="misread"):
-            return Dropped("Not recorded. Say it again.")
+            return not_recorded(pending, "Say it again.")
         case _:
             return NoAnswer()
 

@@ -20,6 +20,7 @@ from bot.dialogue.verdicts import (
     heard,
     hhmm,
     level_of,
+    not_recorded,
 )
 from bot.engine.entries import Moved
 
@@ -36,7 +37,7 @@ def bed(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
     bed = answer.bed or (str(answer.level_ml) if answer.level_ml is not None else None)
     said = pending.said
     if bed is None:
-        return Dropped("Not recorded.") if answer.yes is False else NoAnswer()
+        return not_recorded(pending) if answer.yes is False else NoAnswer()
     match said:
         case Report(fact=Moved() as fact) if pending.slot == "to_bed":
             return Retake(replace(said, fact=replace(fact, to_bed=bed)), pending.grant)
@@ -55,7 +56,7 @@ def tube(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
         return Retake(pending.said, replace(pending.grant, drain=drain))
     if answer.tube is not None:
         return Retake(replace(pending.said, tube=answer.tube), pending.grant)
-    return Dropped("Not recorded.") if answer.yes is False else NoAnswer()
+    return not_recorded(pending) if answer.yes is False else NoAnswer()
 
 
 def _named(bedside: Bedside, pending: Pending, answer: Answered) -> str | None:
@@ -86,7 +87,7 @@ def other_tube(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
 def slot(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
     value = slot_value(bedside, pending, answer)
     if value is None:
-        return Dropped("Not recorded.") if answer.yes is False else NoAnswer()
+        return not_recorded(pending) if answer.yes is False else NoAnswer()
     assert isinstance(pending.said, Slots)
     slots = filled(pending.said, pending.slot, value)
     if pending.slot == "level_ml" and (at := answer.at or _as_time(bedside, pending, value)) is not None:
@@ -128,7 +129,7 @@ def reading(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
     if chosen is not None and chosen < len(pending.readings):
         return Retake(pending.readings[chosen], heard(bedside, pending.grant))
     if answer.yes is False:
-        return Dropped("Not recorded. Say it again.")
+        return not_recorded(pending, "Say it again.")
     if isinstance(pending.said, Slots) and pending.slot not in ("kind", "at") and answer.level_ml is not None:
         return slot(bedside, replace(pending, choices=()), answer)
     return NoAnswer()

@@ -10,9 +10,10 @@ from datetime import datetime, timedelta
 from typing import TypeAlias
 
 from bot.dialogue.bedside import Bedside
-from bot.dialogue.pending import Grant, Pending
+from bot.dialogue.pending import Grant, Pending, is_query
 from bot.dialogue.said import Amount, Fix, Report, Said, Slots
 from bot.engine.entries import Line
+from bot.wording.readback import dropped_text
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,9 +52,9 @@ class NoAnswer:
 
 @dataclass(frozen=True, slots=True)
 class Dropped:
-    """The statement is not recorded."""
+    """The statement is not recorded, or nothing changes; `text` says so."""
 
-    text: str = "Not recorded."
+    text: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,6 +80,12 @@ class StillLacks:
 Verdict: TypeAlias = (
     Retake | AskLevel | NewCanister | OtherWrong | NoAnswer | Dropped | FinalTold | Swap | StillLacks
 )
+
+
+def not_recorded(pending: Pending, then: str = "") -> Dropped:
+    """What is not recorded, by its name; `then`: what to do about it."""
+    what = "" if is_query(pending) else pending.brief
+    return Dropped(f"{dropped_text(what)} {then}".rstrip())
 
 
 def heard(bedside: Bedside, grant: Grant) -> Grant:

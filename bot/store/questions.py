@@ -40,9 +40,9 @@ class Question:
     danger: bool = False
 
     @property
-    def offered(self) -> tuple[str, ...]:
-        """What can be said to it, in the order in which it was named."""
-        return tuple(choice.say for choice in self.choices)
+    def offered(self) -> dict[str, str]:
+        """What can be said to it, in the order in which it was named, and what each means."""
+        return {choice.say: choice.label for choice in self.choices}
 
     def lapsed(self, now: datetime) -> bool:
         """Whether nobody answered in time, so that its reading counts as unconfirmed."""

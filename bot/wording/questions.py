@@ -13,11 +13,11 @@ from bot.engine.values import Doubt, Level
 from bot.wording import formats
 from bot.wording.gsm import gsm_only
 from bot.wording.queries.view import View, place
-from bot.wording.readback import Where
+from bot.wording.readback import IS_RIGHT, Where
 
 MISREAD = ("misread", "it was misread")
 NEW_CANISTER = ("new canister", "the canister was changed in between")
-YES = ("yes", "it is right")
+YES = ("yes", IS_RIGHT)
 NO = ("no", "it is not right")
 
 

@@ -6,6 +6,7 @@ entry shows both times. Pure: what is known is an argument.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
@@ -22,6 +23,9 @@ LATE = timedelta(minutes=60)
 
 INVITATION = "Was there a line at"
 """How a first line's reply invites the line of the shift before."""
+
+IS_RIGHT = "it is right"
+"""What a yes means to most questions about a reading."""
 
 NO_BED = "Its bed was not said: send it again with the bed."
 
@@ -199,9 +203,22 @@ def not_recorded_text(what: str) -> str:
     return gsm_only(f"Not recorded yet: {what}.")
 
 
+def dropped_text(what: str) -> str:
+    """A reading that its nurse did not bear out: "Not recorded: bed 12 350 mL at 19:00." """
+    return gsm_only(f"Not recorded: {what}." if what else "Not recorded.")
+
+
 def no_longer_asked_text(what: str, asked_at: datetime, view: View) -> str:
     """A reading that lacked its bed and was told again with it: "No longer asked: 500 mL (08:00)." """
     return gsm_only(f"No longer asked: {what} ({view.clock(asked_at)}).")
+
+
+def first_stays_text(level: Level | None, view: View) -> str:
+    """Of two levels at one minute the one that counts: "The first line stays: 305 mL at 19:00 (Amy)." """
+    if level is None:
+        return "The first line stays."
+    told = f"{formats.ml(level.level_ml)} at {view.clock(level.at)}"
+    return gsm_only(f"The first line stays: {told} ({view.who(level.who)}).")
 
 
 def pending_text(what: str, asked_at: datetime, who: str, view: View) -> str:
@@ -209,13 +226,19 @@ def pending_text(what: str, asked_at: datetime, who: str, view: View) -> str:
     return not_recorded_text(f"{what} (asked {view.clock(asked_at)}, {view.who(who)})")
 
 
-def settle_text(bed: str | None, offered: tuple[str, ...]) -> str:
-    """How an unconfirmed reading of the bed is settled, by what its question offered to say."""
+def settle_text(bed: str | None, offered: Mapping[str, str]) -> str:
+    """How an unconfirmed reading of the bed is settled, by what its question offered to say.
+
+    What it means is told too, as the question that said so is far back: but for a yes to "is it right?".
+    """
     if bed is None:
         return NO_BED
-    for pair in (("first", "second"), ("yes", "no")):
-        if pair[0] in offered:
-            return gsm_only(f'Say "{bed} {pair[0]}", "{bed} {pair[1]}" or the right line.')
+    if offered.get("yes") == IS_RIGHT:
+        return gsm_only(f'Say "{bed} yes", "{bed} no" or the right line.')
+    for one, other in (("first", "second"), ("yes", "no")):
+        if one in offered and other in offered:
+            told = (f'"{bed} {word}": {offered[word]}' for word in (one, other))
+            return gsm_only(f"Say {', '.join(told)}; or tell what is right.")
     return "Send the right line."
 
 

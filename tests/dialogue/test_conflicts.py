@@ -14,7 +14,7 @@ def test_a_no_to_two_levels_at_one_minute_leaves_the_first_and_says_so() -> None
     assert asked.status == "question"
     answer = ward.says("Amy", "no", at="10:06")
     assert (answer.status, answer.entries) == ("told", [])
-    assert "The first line stays. Nothing was changed." in answer.reply
+    assert "The first line stays: 240 mL at 10:00 (Amy). Nothing was changed." in answer.reply
     assert "Not recorded yet" not in ward.says("Amy", "bed 16 mark 250 at 1030", at="10:30").reply
 
 

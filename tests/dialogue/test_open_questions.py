@@ -40,6 +40,30 @@ def test_a_reply_that_tells_the_question_whole_does_not_name_it_again(words: str
     assert "Not recorded yet" not in answer.reply
 
 
+@pytest.mark.parametrize("words", ["handoff 7", "open questions", "last 7, handoff 7"])
+def test_a_reply_that_tells_the_question_whole_ends_with_it(words: str) -> None:
+    ward = opened()
+    asked_about(ward, "7")
+    assert ward.says("Amy", words, at="08:36").reply.endswith(
+        "Misread, new canister, or was the earlier line wrong? (yes: it is right)"
+    )
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "last 7", "chart 7", "total 7", "rate 7", "trend 7", "due", "capacity 7", "beds", "checks 7",
+        "history 7", "who am i", "help", "thanks", "seen", "seen 7", "handoff 9", "bed 9 seal 2",
+        "bed 9 off to ct", "bed 9 discharged", "bed 99 mark 10", "bed 7 moved to 11", "bed 7 tube out",
+    ],
+)  # fmt: skip
+def test_every_other_reply_to_its_sender_ends_with_what_is_not_recorded_yet(words: str) -> None:
+    ward = opened()
+    asked_about(ward, "7")
+    ward.says("Ben", "bed 9 mark 10 at 0834", at="08:34")
+    assert "Not recorded yet: bed 7 90 mL at 08:30." in ward.says("Amy", words, at="08:36").reply.split("\n")
+
+
 def test_a_bare_answer_with_two_questions_open_asks_which() -> None:
     ward = opened()
     asked_about(ward, "7")
@@ -88,6 +112,43 @@ def test_an_unconfirmed_reading_is_settled_by_an_answer_that_names_its_bed() -> 
     assert ward.levels("7") == [100, 130]
     assert ward.unsettled() == ()
     assert "Unconfirmed" not in ward.says("Ben", "bed 7 mark 140 at 0915", at="09:16").reply
+
+
+def two_levels() -> Ward:
+    """Two levels at one minute, whose question has lapsed."""
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 305 at 1900", at="19:00")
+    ward.says("Ben", "bed 12 mark 350 at 1900", at="19:02")
+    ward.says("Amy", "bed 12 seal 2", at="19:20")
+    return ward
+
+
+@pytest.mark.parametrize("words", ["first", "last 12", "open questions"])
+def test_an_unconfirmed_reading_says_what_each_of_its_answers_means(words: str) -> None:
+    told = two_levels().says("Ben", words, at="19:21").reply
+    assert 'Say "12 first": 305 mL stays, "12 second": 350 mL is right; or tell what is right.' in told
+
+
+def test_the_first_of_two_levels_is_read_back_when_it_stays() -> None:
+    assert two_levels().says("Ben", "12 first").reply == "The first line stays: 305 mL at 19:00 (Amy)."
+
+
+def test_the_second_of_two_levels_is_read_back_as_what_it_takes_the_place_of() -> None:
+    assert "line 350 mL (was 305 mL, Amy)" in two_levels().says("Ben", "12 second").reply
+
+
+def test_a_lapsed_yes_that_means_more_than_right_says_what() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 305 at 0100", at="01:00")
+    ward.says("Amy", "bed 12 mark 350 at 1900", at="19:00")
+    told = ward.says("Ben", "last 12", at="19:20").reply
+    assert 'Say "12 yes": the same drain, "12 no": a new patient or drain;' in told
+
+
+def test_a_reading_that_is_not_right_is_named_when_it_is_dropped() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 305 at 1900", at="19:00", channel="voice")
+    assert "Not recorded: bed 12 305 mL at 19:00. Say it again." in ward.says("Amy", "no").reply
 
 
 def test_an_unconfirmed_reading_is_withdrawn_with_its_bed() -> None:
