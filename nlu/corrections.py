@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from .items import Item
 from .numbers import Toks, word
+from .roles import CHECK_LIMITS
 
 ENTERED = frozenset(
     {"entered", "put", "charted", "typed", "wrote", "recorded", "texted", "sent", "logged", "said"}
@@ -12,6 +13,23 @@ BUT_IT = frozenset({"it's", "its", "it", "that's", "thats", "really", "actually"
 BUT_REACH = 4
 """How many words behind "but" the right value comes."""
 LINE_WORDS = frozenset({"level", "old"})
+OTHER_LEADS = frozenset({*CHECK_LIMITS, "weight"})
+OTHER_UNITS = frozenset({"kg", "lb", "cm", "mmhg"})
+
+
+def is_no_line(number: Item) -> bool:
+    """Whether it is what a check read or what a patient weighs: no line is put right by it."""
+    return number.role == "num" and (number.lead in OTHER_LEADS or number.unit in OTHER_UNITS)
+
+
+def told_right(items: tuple[Item, ...]) -> tuple[Item, ...]:
+    """ "weighs 62 not 68 kg", "suction 20 not 10": the pieces without what is not so."""
+    for k, (right, no, wrong) in enumerate(zip(items, items[1:], items[2:], strict=False)):
+        between = right.end == no.start and no.role == "cue" and no.value == "neg" and wrong.link == "not"
+        if between and is_no_line(right) and wrong.role == "num":
+            unit = right.unit or wrong.unit
+            return (*items[:k], right._replace(unit=unit), *told_right(items[k + 3 :]))
+    return items
 
 
 def is_correction(items: tuple[Item, ...], toks: Toks) -> bool:

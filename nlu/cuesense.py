@@ -10,6 +10,8 @@ from .patterns.leads import LINES, PUTS
 from .pipeline import Cue
 from .ways import Way
 
+LATELY = frozenset({"last", "past", "previous"})
+
 
 def says_nothing(cue: Cue, way: Way, toks: Toks, *, voice: bool) -> bool:
     """A cue that leaves the number behind it to the cue before."""
@@ -40,12 +42,15 @@ def is_last_line(cue: Cue, toks: Toks) -> bool:
 
 
 def is_place(cue: Cue, toks: Toks, cues: Mapping[int, Cue]) -> bool:
-    """ "the drain in 9", "tube in bed 9": where it is, not that it went in."""
+    """ "the drain in 9", "drain in the last shift": where or when it is, not that it went in."""
     if word(toks, cue.start) in PUTS:
         return False
     nxt = cues.get(cue.end)
     is_bed = nxt is not None and nxt.label == "bed"
-    return word(toks, cue.end - 1) == "in" and (starts_number(toks, cue.end) or is_bed)
+    k = cue.end + (word(toks, cue.end) == "the")
+    return word(toks, cue.end - 1) == "in" and (
+        starts_number(toks, cue.end) or is_bed or word(toks, k) in LATELY
+    )
 
 
 def asks(cue: Cue, toks: Toks) -> bool:

@@ -162,7 +162,7 @@ def _doubts(draft: Draft, arrived: datetime) -> list[str]:
         and not draft.shared_time
     ):
         found += _bare_time(draft, time, level, arrived)
-    if time is not None and level is not None and time.lead == "level" and not time.at:
+    if time is not None and level is not None and time.lead in {"level", "levelat"} and not time.at:
         found += ["a number behind the word for a line is a level"] * any(
             c.day is not None for c in time.clocks
         )

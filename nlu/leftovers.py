@@ -12,7 +12,7 @@ from itertools import pairwise
 
 from .clock import clocks
 from .flow import OVER_TIME
-from .items import AMOUNTS, Item
+from .items import AMOUNTS, FINDINGS, Item
 from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.asides import RELATIVES, STAFF
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
@@ -35,6 +35,7 @@ OF_A_TIME = frozenset({"o'clock", "oclock", "o"})
 PEOPLE = RELATIVES | STAFF
 SEPARATE = frozenset({"at", "add", "and"})
 FOURS = frozenset({"4", "four"})
+BED_WORDS = frozenset({"bed", "room", "rm"})
 LETTERS = frozenset("abcdefgh")
 
 
@@ -43,6 +44,28 @@ def leftovers(items: tuple[Item, ...], toks: Toks, *, voice: bool) -> list[str]:
     found = [*_lone_beds(items, voice), *of_clauses(WHOSE, items, toks)]
     found += signs(DICTATED if voice else TYPED, items, toks)
     return [*found, *(_odd_words(items, toks) if voice else unexplained(items, toks))]
+
+
+def _came(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "2 new admits and bed 4": how many came, and no bed."""
+    named = any(i.role == "bed" and word(toks, i.start - 1) in BED_WORDS for i in items)
+    for before, item in pairwise(items):
+        came = item.role == "cue" and item.value == "arrival" and before.end == item.start
+        bare = before.role == "bed" and word(toks, before.start - 1) not in BED_WORDS
+        if came and bare and named:
+            yield "how many came, or which bed"
+
+
+def _before_now(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "the pt who was in 21, hes in 2 now": the bed where somebody was is not where the line is."""
+    moved = any(i.role == "cue" and i.value == "kind" and i.name == "moved" for i in items)
+    for item in items:
+        k = item.start - 1
+        while word(toks, k) in BED_WORDS:
+            k -= 1
+        was = word(toks, k) == "in" and word(toks, k - 1) in {"was", "were", "been"}
+        if item.role == "bed" and was and not moved:
+            yield "where somebody was, or where the line is"
 
 
 def _units(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
@@ -88,6 +111,7 @@ def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield f"{item.name!r} may say what it is of"
         if _is_word(before) and item.role == "cue" and item.value == "tubeword":
             yield f"{before.name!r} may be the name of the tube"
+    for item in items:
         if item.role == "level" and not item.unit and (item.lead == "to" or _is_in(item, toks)):
             yield "to or in a number says a bed or a change of value"
         if item.role == "level" and not item.lead and item.label and word(toks, item.start - 1) == "now":
@@ -267,6 +291,9 @@ def _halting(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _odd_words(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     if toks[-1].text in ENDINGS and any(i.role in VALUES for i in items):
         yield "a message that breaks off"
+    said = [i for i in items[:3] if i.role != "sep"]
+    if len(said) > 1 and said[0].role == "tube" and _is_aside(said[0], said[1], toks):
+        yield "right may be no side, but a word to begin with"
     for item, nxt in itertools.pairwise(items):
         if item.role == "cue" and item.value in {"level", "new", "old", "opens"} and _is_word(nxt):
             yield "a level that was not understood"
@@ -280,8 +307,16 @@ def _odd_words(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a tube whose name was lost"
 
 
+def _is_aside(tube: Item, after: Item, toks: Toks) -> bool:
+    """ "okay right bed twelve mark ..."."""
+    alone = tube.end - tube.start == 1 and word(toks, tube.start) == "right"
+    return alone and (after.role == "bed" or (after.role == "cue" and after.value == "bed"))
+
+
 EITHER = (
     Rule(_units, UNITS),
+    Rule(_came, frozenset({"arrival"})),
+    Rule(_before_now, frozenset({"bed"})),
     Rule(_unled, AMOUNTS | {"word"}),
     *OVER_TIME,
     Rule(_seen, frozenset({"kind"})),
@@ -298,7 +333,7 @@ TYPED = (
 DICTATED = (
     *EITHER,
     Rule(_beside, frozenset({"word"})),
-    Rule(asking_aloud, frozenset({"question"})),
+    Rule(asking_aloud, VALUES | FINDINGS | {"question", "kind", "what", "same"}),
     Rule(_halting, AMOUNTS),
     Rule(_colours, frozenset({"fluid", "word"})),
     Rule(_sounds, AMOUNTS | {"time"}),

@@ -22,6 +22,11 @@ KEEPING = frozenset(
     | {"significant", "evident", "detectable", "been", "definite", "clear", "real", "noted", "sign", "signs"}
 )
 """What may stand between a denial and its sign without changing either."""
+LOOKING = frozenset(
+    {"check", "checked", "checking", "look", "looked", "looking", "assess", "assessed", "test", "tested"}
+    | {"tried", "try", "listen", "listened", "watch", "watched", "examine", "examined"}
+)
+"""Where nobody looked, nothing was found: neither that it leaks nor that it does not."""
 STOPS = frozenset({",", ";", ".", "!", "but", "then", "and", "&", "also"})
 PAST = frozenset({"was", "were", "from", "previously", "been"})
 PRESENT = frozenset({"now", "to"})
@@ -49,7 +54,8 @@ def _turn(items: list[Item], k: int, toks: Toks) -> None:
     before = [j for j in _clause_before(items, k) if not _keeps(items[j], toks)]
     nearest = before[-1] if before else None
     if nearest is not None and _is_denial(items[nearest]):
-        if phrase_of(items[nearest], toks) in TURNING:
+        looked = {toks[j].text for j in range(items[nearest].start, items[k].start)} & LOOKING
+        if phrase_of(items[nearest], toks) in TURNING and not looked:
             items[nearest] = items[nearest]._replace(value="filler")
             items[k] = items[k]._replace(name=TURNED[items[k].value])
         else:

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from .corrections import is_no_line
 from .items import RECENT, Item
 from .moments import LIST_REACH, since
-from .roles import is_event
+from .roles import LEVELLESS, is_event
 from .sides import TURNS, Sides
 from .sorting import Sorted
 from .statements import Corrected, Statement, Unclear
@@ -75,7 +76,7 @@ class Correction(Sorted):
         lost = self._wrong_without_right(made)
         if lost:
             return Unclear(slot=lost, text=self.text, statement=replace(made, level_ml=None))
-        if self._may_be_levels(made) or self._may_be_of_event():
+        if self._may_be_levels(made) or self._may_be_of_event() or self._may_be_of_another():
             return Unclear(slot="kind", text=self.text, statement=Corrected())
         crowded = any(s.crowded for s in (self.beds, self.nums, self.times))
         if self.odd or crowded or (bed is not None and not bed.known):
@@ -112,7 +113,12 @@ class Correction(Sorted):
     def _may_be_of_event(self) -> bool:
         """ "the clamp on 12 was at 1400 not 1500": of an event, and no level."""
         named = any(i.unit or i.lead in NAMED_LEVELS for i in self.nums.all)
-        return any(map(is_event, self.items)) and bool(self.nums.all) and not named
+        went = any(is_event(i) and i.name in LEVELLESS | {"moved"} for i in self.items)
+        return (went or (any(map(is_event, self.items)) and not named)) and bool(self.nums.all)
+
+    def _may_be_of_another(self) -> bool:
+        """ "suction should be 20", "no, that was the foley": of a check or another device, and no line."""
+        return any(is_no_line(i) or i.role == "foreign" for i in self.items)
 
     def _wrong_without_right(self, made: Corrected) -> str:
         """ "bed 12 mark 1050 at 1900 - wrong bed": the slot that is wrong with no word of what is right."""

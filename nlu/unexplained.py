@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from itertools import pairwise
 
-from .items import AMOUNTS, Item
+from .items import AMOUNTS, FINDINGS, Item
 from .numbers import Toks, glued, word
 from .patterns.asides import CALLED, DONE_TO, STAFF
 from .patterns.remarks import REMARKS
@@ -74,11 +74,12 @@ def _asking(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     said = next((i for i in items if i.role not in {"bed", "sep"} and i.value != "bed"), None)
     asks = said is not None and said.role == "cue" and said.value in {"question", "ask", "word"}
     if said is not None and asks and word(toks, said.start) in ASKING:
-        yield from ("a question tells no number" for i in items if i.role in NUMBERS)
+        yield from ("a question tells no number" for i in items if i.role in NUMBERS or _happens(i))
     first = next((i for i in items if i.start > 0 or i.value != "question"), None)
     if first is not None and word(toks, 0) in AUXILIARY and _is_of_bed(first, toks):
         signed = any(i.role == "cue" and i.value == "mark_of_question" for i in items)
-        told = [i for i in items if _happens(i) or (i.role in NUMBERS and not signed)]
+        amounts = frozenset() if signed else NUMBERS | {"num"}
+        told = [i for i in items if i.role in amounts or _happens(i) or _is_found(i)]
         yield from ("a question tells nothing" for _ in told)
 
 
@@ -133,8 +134,14 @@ def _happens(item: Item) -> bool:
     return item.role == "cue" and item.value in {"kind", "what", "same"}
 
 
+def _is_found(item: Item) -> bool:
+    return item.role == "check" or (item.role == "cue" and item.value in FINDINGS)
+
+
 def asking_aloud(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """Dictated "three right when thirty": a word that asks, in what should be a line, was misheard."""
+    if word(toks, 0) in {"is", "was", "did", "does"}:
+        yield from _asking(items, toks)
     asks = any(i.role == "cue" and i.value == "question" and word(toks, i.start) in ASKING for i in items)
     if asks and any(i.role == "level" for i in items):
         yield "a question tells no number"
@@ -168,6 +175,14 @@ def _ranges(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         bare = spaced and toks[item.end - 1].is_digits and not (item.at or item.lead)
         if bare and EVERY & set(toks.said):
             yield "the numbers may be beds"
+
+
+def _apart(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed 2 1 tube": bed 21, or the first tube of bed 2?"""
+    for item in items:
+        digits = item.role == "bed" and item.end - item.start == PAIR and toks[item.end - 1].is_digits
+        if digits and toks[item.start].is_digits and not glued(toks, item.end - 1):
+            yield "two digits of a bed, or two numbers"
 
 
 def _mended_bed(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
@@ -336,6 +351,7 @@ OF_ALL = (
     Rule(_elsewhere, frozenset({"kind"})),
     Rule(_timed_apart, frozenset({"sep"})),
     Rule(_summed, frozenset({"bed"})),
+    Rule(_apart, frozenset({"bed"})),
     Rule(_ranges, frozenset({"bed", "time"})),
     Rule(_mended_bed, frozenset({"repair"})),
 )

@@ -19,6 +19,7 @@ CLOSING = frozenset({"removed", "left", "exchanged", "moved", "placed"})
 STAYS = frozenset({"still", "stays", "stay", "stayed", "staying", "remains", "remain", "remaining", "kept"})
 NOT_PERSONS = frozenset({"canister", "tubeword", "fluid", "amount", "output", "leak"})
 NOUNS = frozenset(w for p in (CAN, TUBE) for phrase in p.strip("()").split("|") for w in phrase.split())
+HAPPENING = frozenset({"got", "gotten", "getting"})
 ASIDE = frozenset(
     {
         "without",
@@ -49,8 +50,17 @@ def weighty(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if touching and _is_closing(before) and item.role == "cue" and item.value == "order":
             yield "an order for an event is no event"
 
+    yield from _pulled(items, toks)
     yield from _thrown(items, toks)
     yield from _staying(items, toks)
+
+
+def _pulled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "the tube got pulled out": by whom, or by what? Taken out, or dislodged."""
+    for item in items:
+        said = {t.text for t in toks[max(0, item.start - 1) : item.end + 1]}
+        if _is_closing(item) and item.name == "removed" and "out" in said and said & HAPPENING:
+            yield "taken out, or dislodged"
 
 
 def _thrown(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:

@@ -87,7 +87,8 @@ swamp swearing sweating sweeping sweet swell swept swift swimming swine swirling
 systemic tables tackling tagged tagging tampering tank tanks taping tapped taxed taxing teach temperate
 tempo tempt tend tending tends tents tess texts thanking thick thine thinks threaten throw throwing throws
 thugs thus tingling tinted tiring token totaling tours towering trace track tracking tract tracy trail
-trailing transform trapped trash tread treating trent triad tribal trimming truce tumbling tuned tunes
+trailing transform transpose transposed transposing trapped trash tread treating trent triad tribal
+trimming truce tumbling tuned tunes
 tuning turing tweaking typed uncharted unclear underrated understated undertaker undertook underwood unfit
 unites unlocked unsolved unstable usable usher vague vale vast ventilation verses visibly voiced wafer wager
 wailing waist waiter walter wanting ware wasting watts weighted weights weirdo wheat whereas whine whore

@@ -1,0 +1,75 @@
+"""What is asked, was not looked for, is of another place or of no line: never told as read."""
+
+from __future__ import annotations
+
+import pytest
+
+from .saying import reading
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "is 12 still bubbling",
+        "is 12 at -20",
+        "was bed 12 really 1100 at 1800",
+        "is bed 12 really 1100",
+        "what happened when 3 tipped over at 1700",
+        "bed 11 didnt check for leak",
+        "11 not checked for leak",
+        "pt from 6 is in 16 now",
+        "2 new admits and bed 4 mark 150 at 1815",
+        "mark 300 at 1800 for the pt who was in 21, hes in 2 now",
+        "bed 2 1 tube 340 at 1800",
+        "5 sitting at 330, IS got to 1250 this am",
+        "bed 11 tube got pulled out",
+        "pt that was in 21 is now in 2, line 300",
+        "bed 23 no wait that was the foley, mark 300",
+    ],
+)
+def test_a_typed_message_like_this_is_asked(text: str) -> None:
+    assert reading(text).startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "is bed nine at nine forty",
+        "is bed nine tidaling",
+        "was bed twelve really eleven hundred at fifteen hundred",
+        "bed eleven didn't check for a leak",
+        "okay so right bed twenty is at one sixty five",
+        "Right, bed 12, mark 300 at seven",
+        "bed twenty three wait no that was the foley mark three hundred",
+        "bed eleven the tube got pulled out",
+    ],
+)
+def test_so_is_a_dictated_one(text: str) -> None:
+    assert reading(text, channel="voice").startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("19 weighs 62 not 68 kg", "described bed=19 weight_kg=62"),
+        ("bed 12 suction is 20 not 10", "checked bed=12 suction_cmh2o=20"),
+        ("12 seal 2 not 1", "checked bed=12 seal_cm=2"),
+        ("bed 12 1050 not 1500", "corrected bed=12 was_ml=1500 level_ml=1050"),
+    ],
+)
+def test_a_check_or_weight_that_is_put_right_is_no_line(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("no leak when checked on 4", "checked bed=4 air_leak=none"),
+        ("tube got pulled on 11 at 1800", "removed bed=11 at=18:00"),
+        ("transposed, 12 should read 1005", "corrected bed=12 level_ml=1005"),
+        ("how much did 2 drain in the last shift", "asked bed=2 topic=total window=last_shift"),
+        ("pt was in 21 now in 2", "moved bed=21 to_bed=2"),
+    ],
+)
+def test_what_is_told_beside_such_words_is_told(text: str, read: str) -> None:
+    assert reading(text) == read
