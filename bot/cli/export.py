@@ -19,6 +19,7 @@ import click
 
 from bot.cli.options import config_option, database_option, in_option, one_unit, settings_of, units_option
 from bot.cli.progress import followed
+from bot.dialogue.rounds import desk_for_rounds, feared_everywhere
 from bot.engine.cautions import cautions
 from bot.engine.ledger import Ledger, fold
 from bot.engine.patient import Patient
@@ -84,7 +85,7 @@ def exported(unit: Unit, store: Store, wanted: Wanted, now: datetime) -> str:
     reach = wanted.reach(unit)
     match wanted.form:
         case "fhir":
-            held = tuple(_standing(unit, ledgers, now))
+            held = (*_standing(unit, ledgers, now), *_if_right(unit, store, ledgers, now))
             return (
                 json.dumps(fhir_bundle(unit, ledgers, held, now, reach), ensure_ascii=False, indent=1) + "\n"
             )
@@ -119,6 +120,17 @@ def _standing(unit: Unit, ledgers: tuple[Ledger, ...], now: datetime) -> Iterato
             sentence = caution_text(caution, unit.zone, now, bed=bed)
             held = names if caution.drain is None else (caution.drain,)
             yield Standing(bed=bed, caution=caution, sentence=sentence, drains=held)
+
+
+def _if_right(unit: Unit, store: Store, ledgers: tuple[Ledger, ...], now: datetime) -> Iterator[Standing]:
+    """What would be urgent at the beds of these drains, were a reading right that nobody has confirmed."""
+    with store.turn(unit.id) as book:
+        feared = feared_everywhere(desk_for_rounds(unit, book, now, "export"))
+    for each in feared:
+        names = tuple(ledger.drain for ledger in ledgers if ledger.bed == each.bed and ledger.is_open())
+        held = names if each.caution.drain is None else (each.caution.drain,)
+        sentence = caution_text(each.caution, unit.zone, now, bed=each.bed)
+        yield Standing(bed=each.bed, caution=each.caution, sentence=sentence, drains=held)
 
 
 def _wanted(given: dict[str, str | None]) -> Wanted:

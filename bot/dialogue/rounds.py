@@ -8,7 +8,10 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import datetime
 
+from bot.dialogue.bedside import Bedside
 from bot.dialogue.context import Context
+from bot.dialogue.feared import feared_at
+from bot.dialogue.part import BedCaution
 from bot.dialogue.queries.desk import Desk, desk_of
 from bot.dialogue.queries.status import due_of_unit
 from bot.dialogue.queries.waiting import is_unconfirmed
@@ -35,6 +38,19 @@ def desk_for_rounds(unit: Unit, book: Book, now: datetime, message: str) -> Desk
 def what_is_due(desk: Desk) -> tuple[str, ...]:
     """What is expected at each bed, in words, the bed that waits longest first."""
     return due_of_unit(desk, patients(desk))
+
+
+def feared_everywhere(desk: Desk) -> tuple[BedCaution, ...]:
+    """What would be urgent at any bed, were a reading right that is asked about or was never confirmed.
+
+    Two questions that hold back the same count once.
+    """
+    bedside = Bedside(context=desk.context, book=desk.book)
+    found: dict[tuple[object, ...], BedCaution] = {}
+    for _, held in feared_at(bedside, frozenset(desk.context.unit.beds)):
+        for each in held:
+            found.setdefault((each.bed, each.caution.key, each.caution.begin, each.caution.end), each)
+    return tuple(found.values())
 
 
 def reminders(desk: Desk) -> tuple[Notice, ...]:

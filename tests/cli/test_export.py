@@ -14,10 +14,12 @@ import pytest
 from click.testing import CliRunner, Result
 
 from bot.cli import penline
+from bot.cli.export import Wanted, exported
 from bot.engine.entries import Entry, Line, Removed
 from bot.interchange.jsonl import Exported
 from bot.store import open_store
-from tests.dialogue.queries.ward import WARD_4, Ward
+from bot.unit import load_unit
+from tests.dialogue.queries.ward import BEN, WARD_4, Ward, moment
 
 UNIT_FILE = """
 name = "Ward 4"
@@ -31,6 +33,9 @@ id = "rn-1"
 name = "Amy"
 role = "nurse"
 """
+
+
+ALL_FHIR = Wanted(form="fhir", bed=None, drain=None, since=None, until=None)
 
 
 class Place:
@@ -75,6 +80,30 @@ def test_the_fhir_export_is_a_bundle_with_both_drains_and_their_cautions(place: 
     assert kinds.count("Device") == 2
     assert kinds.count("Observation") == 6
     assert "DetectedIssue" in kinds
+
+
+@pytest.mark.parametrize("waits", ["4 19:30", "5 06:00"])
+def test_what_would_be_urgent_if_a_reading_were_right_is_a_preliminary_issue(
+    tmp_path: Path, waits: str
+) -> None:
+    place = Place(tmp_path)
+    ward = place.ward()
+    ward.lines("3", "4 18:00 100, 19:00 120")
+    ward.asks_back("4 19:20", "3", 700, danger=True)
+    ward.asks_back("4 19:20", "3", 700, danger=True, who=BEN)
+    ward.store.close()
+
+    store = open_store(place.url)
+    text = exported(load_unit(place.unit), store, ALL_FHIR, moment(waits))
+    store.close()
+
+    issues = [each["resource"] for each in json.loads(text)["entry"]]
+    feared = [each for each in issues if each.get("status") == "preliminary"]
+    assert [each["code"]["text"] for each in feared] == ["amount_at_once"]
+    assert feared[0]["severity"] == "high"
+    assert feared[0]["detail"].startswith("URGENT if right, bed 3: 580 mL in 20 min")
+    assert "700" not in str([each for each in issues if each["resourceType"] == "Observation"])
+    assert len({each["id"] for each in issues}) == len(issues)
 
 
 def test_the_json_lines_give_back_every_entry(place: Place) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 from bot.engine.entries import (
@@ -79,3 +80,9 @@ def a_caution() -> Standing:
         end=moment("4 19:00"),
     )
     return Standing(bed="12", caution=caution, sentence="CAUTION: 210 mL/h, over 100 mL/h.", drains=(DRAIN,))
+
+
+def a_caution_if_right() -> Standing:
+    """The same, while the reading that it rests on is still asked about."""
+    held = a_caution()
+    return replace(held, caution=replace(held.caution, if_right=True), sentence="CAUTION if right: 210 mL/h.")

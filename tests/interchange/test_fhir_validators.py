@@ -13,12 +13,12 @@ import fhirkit
 import pytest
 from fhir.resources.R4B.bundle import Bundle
 
-from tests.interchange.stories import a_caution, a_long_story, exported
+from tests.interchange.stories import a_caution, a_caution_if_right, a_long_story, exported
 
 
 @pytest.fixture(scope="module")
 def whole() -> dict[str, Any]:
-    return exported(a_long_story(), a_caution())
+    return exported(a_long_story(), a_caution(), a_caution_if_right())
 
 
 def test_the_python_models_of_fhir_accept_the_bundle(whole: dict[str, Any]) -> None:

@@ -99,6 +99,7 @@ def _issue(standing: Standing, drains: tuple[str, ...], unit: Unit, now: datetim
     return {
         "resourceType": "DetectedIssue",
         "id": names.issue_id(standing.bed, caution),
+        # FHIR observation status: preliminary is "incomplete or unverified"
         "status": "preliminary" if caution.if_right else "final",
         "code": {"text": caution.code},
         "severity": caution.severity.value,

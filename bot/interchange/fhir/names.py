@@ -32,9 +32,12 @@ def volume_id(begin_entry: str, end_entry: str) -> str:
 
 
 def issue_id(bed: str, caution: Caution) -> str:
-    """The name of a caution: its rule, on its drain or bed, over its stretch."""
+    """The name of a caution: its rule, on its drain or bed, over its stretch; while its reading is still
+    asked about it is another one."""
     parts = (caution.key, bed if caution.drain is None else "", caution.begin, caution.end)
     told = "|".join(part.isoformat() if isinstance(part, datetime) else str(part or "") for part in parts)
+    if caution.if_right:
+        told += "|if right"
     return f"issue-{hashlib.sha256(told.encode()).hexdigest()[:32]}"
 
 
