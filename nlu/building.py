@@ -175,6 +175,9 @@ class Builder:
         label = bed.label if bed is not None else None
         statement = replace(statement, bed=label, tube=tube, spans=spans)
         asked = self._asked(statement, draft)
+        if draft.time is None and draft.since is not None and isinstance(statement, Incident) and not asked:
+            at, question = self.moment(draft.since, statement)  # "clamped since 1500"
+            return question or replace(statement, at=at, spans={**spans, "at": self.span(draft.since)})
         if draft.time is None or (asked is not None and asked.slot == "at") or self._is_loose_day(draft):
             return asked or statement
         at, question = self.moment(draft.time, statement)

@@ -53,7 +53,8 @@ def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
     behind = number_follows(toks, cue.end)
     if cue.label == "level" and word(toks, cue.end - 1) in MANY_LINES and item.clocklike:
         return item.end, item._replace(lead="timeword")
-    if cue.label == "old" and cue.start > item.end and not behind:
+    final = word(toks, cue.start) == "final" and not item.lead
+    if cue.label == "old" and (cue.start > item.end or final) and not behind:
         return cue.end, item._replace(lead="old")
     if cue.value == "going" and _begins(item, toks):
         return item.end, item  # "12 draining well"

@@ -298,7 +298,8 @@ class Gathering:
                     self.now.opening = Item("level", item.start, item.end, amount=0)
 
     def _waterseal(self, item: Item) -> None:
-        if "suction" not in self.now.checks:
+        set_to = self.now.checks.get("suction")
+        if set_to is None or (set_to.figure and self.now.order is None):
             self._check("suction", Item("check", item.start, item.end, value="waterseal", figure=0.0))
 
     def _leak(self, item: Item) -> None:

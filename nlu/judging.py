@@ -16,6 +16,8 @@ from .moments import LIST_REACH, REACH, since, soon
 
 NO_LEVEL = frozenset({"moved", "away", "back", "left"})
 NAMED = frozenset({"new", "opens", "inside"})
+EITHER_BED = "either number may be the bed"
+"""With this doubt nothing of the message is accepted, a finding or an order neither."""
 PLAIN_TIME = frozenset({"placed", "exchanged", "removed"})
 
 
@@ -214,7 +216,7 @@ def _could_be_level(time: Item) -> bool:
 
 def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime) -> list[str]:
     if _either_is_bed(draft, level):
-        return ["either number may be the bed"]
+        return [EITHER_BED]
     if time is None and _is_line_of(level, draft) and level.possible(arrived):
         return ["the line of that time, or its level"]
     if time is not None and _is_at_level(level, time, arrived):

@@ -39,7 +39,9 @@ from .ways import Way, about, followed
 WIDEST = 24
 DIAL_STEP = 5
 """Suction is set in steps of so many cmH2O. Common practice, no source."""
-OWNED = frozenset({"tubeword", "canister", "level", "levelat", "ask", "side", "place", "seal", "suction"})
+OWNED = frozenset(
+    {"tubeword", "canister", "level", "levelat", "ask", "side", "place", "seal", "suction", "what", "kind"}
+)
 WORK = 800
 """Ways times tokens: what a long message may cost."""
 LONG = 24

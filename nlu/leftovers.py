@@ -33,6 +33,7 @@ COMPARED = frozenset({">", "<"})
 OF_A_TIME = frozenset({"o'clock", "oclock", "o"})
 """Before these a number is no level."""
 PEOPLE = RELATIVES | STAFF
+BY_WHOM = frozenset({"per", "by", "w", "because", "while", "during"})
 SEPARATE = frozenset({"at", "add", "and"})
 FOURS = frozenset({"4", "four"})
 BED_WORDS = frozenset({"bed", "room", "rm"})
@@ -151,8 +152,8 @@ def _unsure_times(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
 
 
 def _is_at_people(time: Item, after: Item) -> bool:
-    """ "at 1815, family here": no unit of it."""
-    return time.lead == "at" and after.name in PEOPLE
+    """ "at 1815, family here", "at 1830 per dr patel": no unit of it."""
+    return time.lead == "at" and after.name in PEOPLE | BY_WHOM
 
 
 def _clause_before(items: tuple[Item, ...], k: int) -> Iterator[Item]:

@@ -27,6 +27,8 @@ LOOKING = frozenset(
     | {"tried", "try", "listen", "listened", "watch", "watched", "examine", "examined"}
 )
 """Where nobody looked, nothing was found: neither that it leaks nor that it does not."""
+DEGREE = frozenset({"as", "so", "that", "very", "too", "really", "quite", "looking", "all"})
+"""Between a denial and the look of the fluid: "not as bloody"."""
 STOPS = frozenset({",", ";", ".", "!", "but", "then", "and", "&", "also"})
 PAST = frozenset({"was", "were", "from", "previously", "been"})
 PRESENT = frozenset({"now", "to"})
@@ -70,7 +72,8 @@ def _turn(items: list[Item], k: int, toks: Toks) -> None:
 
 def _colour(items: list[Item], k: int, toks: Toks) -> None:
     """ "not bloody" is asked; in "was bloody, now serous" only what it is now is told."""
-    before = [j for j in _clause_before(items, k) if not _keeps(items[j], toks)]
+    near = [j for j in _clause_before(items, k) if not _keeps(items[j], toks)]
+    before = [j for j in near if word(toks, items[j].start) not in DEGREE]
     denial = items[before[-1]] if before else None  # "no blood" is no finding, and settled elsewhere
     if denial is not None and denial.value == "neg" and phrase_of(denial, toks) in TURNING:
         items[k] = items[k].as_role(DENIED)

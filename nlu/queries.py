@@ -122,9 +122,11 @@ def asked(
 
 
 def _is_on_suction(items: tuple[Item, ...], read: Read) -> bool:
-    """ "12 on suction": told, and how much was not; "12 suction" asks."""
+    """ "12 on suction", "dr wants wall suction": told, and how much was not; "12 suction" asks."""
     said = [i for i in items if i.role == "cue" and i.value == "suction"]
     asks = _asks(items) or any(i.role == "cue" and i.value == "ask" for i in items)
+    if not asks and any(i.role == "cue" and i.value == "order" for i in items):
+        return True
     return bool(said) and not asks and word(read.tokens, said[0].start) in SETTING
 
 

@@ -15,7 +15,7 @@ from .context import in_context
 from .cutting import cuts
 from .drafts import Draft
 from .items import Item
-from .judging import is_list, standing
+from .judging import EITHER_BED, is_list, standing
 from .kept import dropped
 from .labels import bed_index
 from .lattice import LONG, Lattice
@@ -265,9 +265,8 @@ class Sentence:
         strange = list(subjects(items, self.read.tokens))
         against = [*unread, *strange, *dropped(items, drafts)]
         stands = standing(drafts, self.ward.arrived).with_faults(against)
-        return Reading(
-            lambda: self._built(drafts, tail), stands.rank, len(unread) + len(strange), bool(strange)
-        )
+        unsure = bool(strange) or EITHER_BED in stands.doubts
+        return Reading(lambda: self._built(drafts, tail), stands.rank, len(unread) + len(strange), unsure)
 
     def _built(self, drafts: list[Draft], tail: tuple[Item, ...]) -> Outcome:
         builder = Builder(self.read.tokens, self.text, self.ward.arrived, is_list(drafts))

@@ -16,8 +16,15 @@ from .pipeline import Cue, Read, pipeline
 ENDING = frozenset({"exchanged", "removed", "placed"})
 """With these told, the last line is the final level of a canister."""
 FULL = frozenset({"was full", "it was full"})
-ORDERED = frozenset({"order", "orders", "ordered"})
+ORDERED = frozenset(
+    {"order", "orders", "ordered", "wants", "want", "wanted", "says", "said", "requested", "asked"}
+)
 SEALS = frozenset({"ws", "waterseal", "water seal", "water-seal"})
+DIED = frozenset(
+    {"at", "away", "in", "around", "about", "on", "peacefully", "this", "today", "yesterday", "last", "just"}
+    | {"bed", "room", "rm", "family", "now", "with", "and", "early", "overnight", "sadly", "suddenly", "noon"}
+)
+"""Behind "passed" these leave it a death."""
 LAST_LINES = frozenset({"last line", "last level"})
 
 
@@ -42,6 +49,8 @@ def _meant(cue: Cue, toks: Toks, *, ends: bool) -> Cue:
         return cue._replace(label="ask", value="last")
     if words in FULL and not number_follows(toks, cue.end):  # "changed it as it was full"
         return cue._replace(label="word", value="full")
+    if words == "passed" and word(toks, cue.end).isalpha() and word(toks, cue.end) not in DIED:
+        return cue._replace(label="word", value=words)  # "passed clamp trial"
     if words in SEALS and _is_state(cue, toks):
         return cue._replace(label="waterseal")
     return cue

@@ -150,7 +150,7 @@ def _candidates(item: Item, trail: Trail) -> Iterator[Item]:
     if item.unit == "kg" or item.lead == "weight":
         yield item.as_role("weight")
         return
-    check = _check(_with_check_before(item, trail))
+    check = _check(_ordered_beside(_with_check_before(item, trail), trail))
     if check is not None:
         yield check
         if trail.asks:
@@ -258,6 +258,16 @@ def _with_check_before(item: Item, trail: Trail) -> Item:
     return item._replace(lead=named[-1]) if len(set(named)) == 1 else item
 
 
+def _ordered_beside(item: Item, trail: Trail) -> Item:
+    """ "4 dial 20, ordered 10": beside what it is set to, what was ordered, where the bed is said."""
+    last = trail.items[-1] if trail.items else None
+    ordered = last is not None and last.role == "cue" and last.value == "order" and last.end == item.start
+    if not ordered or item.lead or item.unit:
+        return item
+    told = any(i.role == "check" and i.name == "suction" for i in trail.items)
+    return item._replace(lead="suction") if told and any(i.role == "bed" for i in trail.items) else item
+
+
 def _check(item: Item) -> Item | None:
     name = item.lead
     if item.unit in CHECK_UNITS:
@@ -297,6 +307,9 @@ def _bare(item: Item, trail: Trail) -> Iterator[Item]:
 
 def _says_when(item: Item, trail: Trail, before: Item | None) -> bool:
     """ "expired 1510", "clamped 1400": right behind an event that has no level, a clock time says when."""
+    if before is not None and before.role == "bed":  # "rip bed 19 1430"
+        before = next((i for i in reversed(trail.items[:-1]) if i.value != "bed"), None)
+        before = before if before is not None and before.name in TIMED else None
     event = before is not None and before.role == "cue" and before.value in {"kind", "what"}
     if not event or before is None or not item.clocklike:
         return False

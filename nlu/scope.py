@@ -65,6 +65,8 @@ EVENT_CUES = frozenset({"kind", "what", "same"})
 WISHED = frozenset({"exchanged", "removed"})
 BASE = frozenset({"change", "swap", "exchange", "replace", "switch", "pull", "remove"})
 ORDERING = frozenset({"put", "turn", "switch", "hook", "take", "place", "clamp", "unclamp", "send", "move"})
+PAIR = 2
+"""Words of "new box"."""
 NEARLY = frozenset({"nearly", "almost"})
 PLEASE = frozenset({"please", "pls", "plz", "someone", "somebody"})
 CLAIMED = "claimed"
@@ -202,7 +204,8 @@ def _is_wish(cue: Item, toks: Toks) -> bool:
     """ "change canister please", "please put 5 back on suction": asked of somebody, not done."""
     if cue.value not in {"kind", "what"} or toks.words.isdisjoint(PLEASE):
         return False
-    wished = cue.value == "kind" and cue.name in WISHED and word(toks, cue.start) in BASE
+    bare = word(toks, cue.start) in {"new", "fresh"} and cue.end - cue.start == PAIR  # "new box please"
+    wished = cue.value == "kind" and cue.name in WISHED and (word(toks, cue.start) in BASE or bare)
     return wished or any(
         word(toks, k) in PLEASE and word(toks, k + 1) in ORDERING for k in range(cue.start + 1)
     )
@@ -267,8 +270,11 @@ def _quiet(item: Item) -> bool:
 def _without_remarks(items: list[Item], toks: Toks) -> list[Item]:
     """ "mark 560, that was ten minutes ago", "clamped for ct": when or why it was, and nothing more of it."""
     happened = next((i.start for i in items if i.role == "cue" and i.value == "what"), len(toks))
+    set_up = next((i.start for i in items if _is_kind(i, {"placed", "exchanged", "removed"})), len(toks))
     for k, item in enumerate(items):
-        if _is_kind(item, {"away"}) and item.start > happened and word(toks, item.start) == "for":
+        why = item.start > happened and word(toks, item.start) == "for"
+        where = item.start > set_up and word(toks, item.start) in {"in", "at"}  # "placed in theatre"
+        if _is_kind(item, {"away"}) and (why or where):
             items[k] = item._replace(value="filler", name="")
     for k in range(1, len(items) - 1):
         item, before, after = items[k], items[k - 1], items[k + 1]

@@ -44,6 +44,8 @@ CHECKS = frozenset(
     {"leak", "tidal", "fluid", "indicator", "seal", "suction", "wall", "leakgrade", "waterseal"}
 )
 PAUSES = frozenset({"clamped", "unclamped", "suction_off", "suction_on"})
+MISHAPS = frozenset({"tipped", "damaged", "disconnected", "dislodged", "kinked", "raised"})
+HOW = frozenset({"when", "while", "whilst", "after", "during", "because", "cos", "as"})
 TELLING = CHECKS | {"kind", "reason", "what", "word"}
 """Cues of an event, of a check, and words that were not understood: without any there is nothing to doubt."""
 HELPERS = frozenset(
@@ -71,6 +73,8 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         scope = _with_bed(clauses, place)
         if {e.name for e in events} & PAUSES:
             scope = [i for i in scope if not _is_purpose(i, toks)]
+        if events and {e.name for e in events} <= MISHAPS:
+            scope = _without_how(scope, events[-1], toks)
         harmless = ASIDES if events else CHECK_ASIDES
         yield from _strange(
             scope, harmless | OF_MOVES if {e.name for e in events} == {"moved"} else harmless, toks
@@ -109,8 +113,16 @@ def _sealed(items: tuple[Item, ...]) -> Iterator[str]:
 
 def _is_purpose(item: Item, toks: Toks) -> bool:
     """ "clamped for the walk", "suction off for a shower": what it was stopped for."""
-    said = word(toks, item.start - 2) == "for" and word(toks, item.start - 1) in {"a", "the", "his", "her"}
-    return said and item.role == "cue" and item.value == "word"
+    k = item.start - 1 - (word(toks, item.start - 1) in {"a", "the", "his", "her"})
+    return word(toks, k) == "for" and item.role == "cue" and item.value == "word"
+
+
+def _without_how(scope: list[Item], event: Item, toks: Toks) -> list[Item]:
+    """ "box tipped when bed lowered onto it": words behind tell how it came, and not what it was of."""
+    how = next((k for k in range(event.end, scope[-1].end) if word(toks, k) in HOW), None)
+    if how is None or not any(word(toks, k) in THINGS for k in range(scope[0].start, how)):
+        return scope
+    return [i for i in scope if i.start < how or i.role == "foreign" or i.value != "word"]
 
 
 def _loaded(clause: list[Item]) -> Iterator[str]:

@@ -66,7 +66,7 @@ def _pulled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _thrown(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "threw the old canister away": a lone "away" is of a patient only right behind a bed, tube or time."""
     for before, item in pairwise(items):
-        lone = item.role == "cue" and item.name == "away" and item.end - item.start == 1
+        lone = item.role == "cue" and item.name == "away"
         if lone and word(toks, item.start) == "away" and before.role == "cue" and before.value != "bed":
             yield "something else may have gone away"
         place = item.role == "cue" and item.name == "away" and word(toks, item.start) == "in"

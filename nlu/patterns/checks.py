@@ -19,6 +19,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "seal at", "water seal at", "seal water", "waterseal at", "water seal at the", "seal column",
     ),
     "waterseal": (
+        "then (on|to|onto|) (ws|water seal|waterseal|gravity)",
         "on water seal", "to water seal", "water seal only", "gravity", "to gravity", "on gravity",
         "on waterseal", "to waterseal", "water sealed", "no suction", "off suction", "not on suction",
         "to gravity drainage", "without suction", "straight drain", "waterseal only",
@@ -40,7 +41,8 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "low suction", "suction reading", "to suction at", "dry suction", "suction dial set to",
         "suction now", "suction now at", "suction remains at", "suction remains",
         "(suction|sxn) (dial|gauge|regulator|) (reads|reading|shows|showing|says|sits|measures) (at|)",
-        "(gentle|gently|) (bubbling|bubbles|bubble) (in|on|at) (the|) suction (control|chamber|side|column)",
+        "(gentle|gently|) (bubbling|bubbles|bubble) (away|nicely|well|gently|) (in|on|at) (the|) suction "
+        "(control|chamber|side|column)",
         "suction (control|) (chamber|column) (is|) (gently|) (bubbling|bubbles)",
     ),
     "wall": (

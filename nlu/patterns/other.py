@@ -9,6 +9,7 @@ from .nouns import BE, THE, TUBE
 OTHER: dict[str, tuple[str, ...]] = {
     "word": (
         "(tipped|tilted) (back|) (up|upright) again",
+        "(all|) checks (are|were|) (all|) (ok|okay|fine|good|done|normal|complete|wnl|unremarkable)",
         "(still|) draining (well|ok|okay|fine|good|nicely|freely|lots|a lot|heavily|slowly|less|steadily)",
         "(changed|change|changing) (position|positions|sheets|the sheets|gown|linen|linens|bedding|pads|"
         "shifts)",

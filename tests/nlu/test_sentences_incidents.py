@@ -1,0 +1,80 @@
+"""What happened at the bedside, in the words around it: why, how, by whom, on whose word."""
+
+from __future__ import annotations
+
+import pytest
+
+from .saying import reading
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("3s chest tube came apart from the tubing", "incident bed=3 what=disconnected"),
+        ("box of 9 tipped when bed lowered onto it", "incident bed=9 what=tipped"),
+        ("clamped 8 at 1830 per dr patel", "incident bed=8 at=18:30 what=clamped"),
+        (
+            "bed 19 taken to cath lab 1710, drain clamped for trip",
+            "away bed=19 at=17:10; incident bed=19 at=17:10 what=clamped",
+        ),
+        (
+            "5 suction off for walk, back on 1845",
+            "incident bed=5 what=suction_off; incident bed=5 at=18:45 what=suction_on",
+        ),
+        ("8 clamp trial since 1500", "incident bed=8 at=15:00 what=clamped"),
+        ("17 box full swapped it 1890 final", "exchanged bed=17 final_ml=1890"),
+        ("4 dcd home", "left bed=4"),
+        ("19 tx to icu 1815", "left bed=19 at=18:15"),
+        ("rip bed 19 1430", "left bed=19 at=14:30"),
+        ("passed at 1430 bed 19", "left bed=19 at=14:30"),
+        ("19 back frm ct no issues drain upright", "back bed=19"),
+        ("11 had r chest drain put in in theatre, 120 in box", "placed bed=11 tube=right level_ml=120"),
+    ],
+)
+def test_an_event_is_told_with_why_and_by_whom(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "8 passed clamp trial",
+        "8 passed swallow test",
+        "17 new box please",
+        "please new canister bed 17",
+        "1 bubbling away nicely, 340",
+    ],
+)
+def test_a_wish_or_what_was_passed_is_no_event(text: str) -> None:
+    assert reading(text).startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 9 dr wants water seal", "ordered bed=9 suction_cmh2o=0"),
+        ("4 dial 20, ordered 10", "ordered bed=4 suction_cmh2o=10; checked bed=4 suction_cmh2o=20"),
+    ],
+)
+def test_what_was_ordered_is_told_beside_what_it_is_set_to(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bed 9 dr wants wall suction",
+        "20 suction 20 for 24h then ws",
+        "15 not as bloody",
+        "15 not so bloody",
+        "8 water seal was 1.5 now 2",
+        "20 all checks ok",
+        "2-4 no leak",
+    ],
+)
+def test_a_finding_that_is_denied_changed_or_not_of_one_bed_is_asked(text: str) -> None:
+    assert reading(text).startswith("ask ")
+
+
+def test_what_bubbles_in_the_suction_chamber_is_no_leak() -> None:
+    assert "leak" not in reading("1 bubbling away in suction chamber")
