@@ -209,7 +209,8 @@ class Lattice:
                 return way.with_item(item._replace(value="waterseal"))
             case "kind" if cue.value == "placed" and is_place(cue, self.toks, self.cues):
                 place = item._replace(value="tubeword", name="")
-                return way.with_item(place, "bed" if cue.end in self.cues else "")
+                nxt = self.cues.get(cue.end)
+                return way.with_item(place, "bed" if nxt is not None and nxt.label == "bed" else "")
             case "kind":
                 return self._with_event(cue, way, item)
             case "leak" if cue.value == "present":
