@@ -47,6 +47,9 @@ CHECK_SLOTS = {
 }
 LEVEL_SLOT = {"exchanged": "final_ml", "drained": "volume_ml"}
 
+OF_SEVERAL = frozenset({"and", "&", "+", "both", "all", "each", "beds", "rooms", "rms"})
+"""With one of these, what is said of beds in a row is said of each."""
+
 
 @dataclass(slots=True)
 class Builder:
@@ -60,6 +63,9 @@ class Builder:
     def built(self, draft: Draft) -> Iterator[Statement | Unclear]:
         """The statements of a draft, each whole or as a question."""
         made = list(self._statements(draft))
+        if draft.more_beds and self._is_of_one_bed(draft):
+            draft.clash("bed", draft.bed, *draft.more_beds)
+            draft.more_beds = []
         beds = [draft.bed, *draft.more_beds] if draft.more_beds else [draft.bed]
         for bed in beds:
             for statement, item_slots in made:
@@ -71,6 +77,13 @@ class Builder:
         """Where in the message the pieces were said."""
         said = [i for i in items if i is not None]
         return Span(self.toks[min(i.start for i in said)].start, self.toks[max(i.end for i in said) - 1].end)
+
+    def _is_of_one_bed(self, draft: Draft) -> bool:
+        """ "bay 2, bed 4, mark 340": nothing says that the line is of both."""
+        said = draft.level or draft.final or draft.volume
+        if draft.bed is None or said is None or not said.lead:
+            return False
+        return OF_SEVERAL.isdisjoint(self.toks.said[max(0, draft.bed.start - 2) : said.end])
 
     # What a draft says
 

@@ -24,7 +24,7 @@ from .subjects import subjects
 def explained(text: str, *, arrived: datetime, beds: Sequence[str] | None, voice: bool = False) -> str:
     """The evidence for and against each reading of a message, in plain lines."""
     index = bed_index(tuple(beds)) if beds is not None else None
-    read = with_cues(pipeline().read(text, voice=voice), index)
+    read = with_cues(pipeline().read(text, voice=voice), index, voice=voice)
     ways = Lattice(read, index, voice=voice).ways()
     return "\n".join(_lines(read, ways, arrived, voice))
 

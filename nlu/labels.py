@@ -2,32 +2,54 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping
 from functools import lru_cache
 from types import MappingProxyType
 
-from .numbers import Toks, glued, heard_as_number, is_digits, numbers, word
+from .numbers import Number, Toks, glued, heard_as_number, is_digits, numbers, word
 from .patterns.numerals import NUMERALS
-from .tokens import Token
 
-_SPELLING = {"alpha": "a", "bravo": "b", "charlie": "c", "delta": "d"}
+LETTERS = {
+    "alpha": "a", "alfa": "a", "bravo": "b", "charlie": "c", "delta": "d",
+    "echo": "e", "foxtrot": "f", "golf": "g", "hotel": "h",
+}  # fmt: skip
+"""How a letter is spelt out."""
+HEARD_LETTERS = {
+    "bee": "b", "be": "b", "see": "c", "sea": "c", "cee": "c", "dee": "d", "gee": "g", "ay": "a", "eh": "a",
+}  # fmt: skip
+"""What a recogniser writes for a letter behind a bed's number or the word bed."""
+
+
+def letter_of(text: str, *, voice: bool) -> str:
+    """The letter that a word spells out or sounds like; any other word as it is."""
+    text = LETTERS.get(text, text)
+    return HEARD_LETTERS.get(text, text) if voice else text
+
+
+_NO_PART = re.compile(r"(?<!\d)[^a-z\d]+|[^a-z\d]+(?!\d)|[^a-z\d-]+")
 
 
 @lru_cache(maxsize=64)
 def bed_index(beds: tuple[str, ...]) -> Mapping[str, str]:
-    """The unit's labels by their letters and digits alone: 3-B is found as 3b."""
-    return MappingProxyType({key(label): label for label in beds})
+    """The unit's labels as written, and by their letters and digits: 3-B is found as 3b."""
+    keys = [key(label) for label in beds]
+    plain = {k: label for k, label in zip(keys, beds, strict=True) if keys.count(k) == 1}
+    return MappingProxyType(plain | {label.lower(): label for label in beds})
 
 
 def key(label: str) -> str:
-    """Letters and digits of a label, lower-case, without leading zeros."""
+    """Letters and digits of a label, lower-case, without leading zeros; between digits a dash stays."""
     plain = label.lower()
     if not plain.isalnum():
-        plain = "".join(c for c in plain if c.isalnum())
+        plain = _NO_PART.sub("", plain)
     return plain.lstrip("0") or plain
 
 
 Found = tuple[int, str, bool]
+Said = list[tuple[int, str, str | None]]
+ROUND = frozenset(range(20, 100, 10))
+LEVEL_WORDS = frozenset({"mark", "marks", "marked", "line", "level", "is", "at", "reads", "reading"})
 
 
 def beds(toks: Toks, i: int, index: Mapping[str, str] | None, *, voice: bool, cued: bool) -> Iterator[Found]:
@@ -36,7 +58,7 @@ def beds(toks: Toks, i: int, index: Mapping[str, str] | None, *, voice: bool, cu
     A label that the unit does not have counts only after the word bed (`cued`).
     """
     seen: set[tuple[int, str]] = set()
-    said = [(end, text, _label(text, index)) for end, text in _spoken(toks, i, voice=voice and cued)]
+    said = [(end, text, bed_label(text, index)) for end, text in _spoken(toks, i, voice=voice and cued)]
     whole = max((end for end, text, label in said if label and text[-1:].isalpha()), default=0)
     for end, text, label in said:
         if end < whole and (glued(toks, end) or word(toks, end) == "bed"):
@@ -45,37 +67,26 @@ def beds(toks: Toks, i: int, index: Mapping[str, str] | None, *, voice: bool, cu
             if (end, label) not in seen:
                 seen.add((end, label))
                 yield end, label, True
-        elif cued and is_digits(toks, i) and len(text) <= 4 and index is not None and not _scaled(toks, end):
+        elif cued and _may_be_unknown(toks, i, end, text, said) and index is not None:
             yield end, text.upper(), False
 
 
-def written(toks: Toks, index: Mapping[str, str] | None) -> dict[int, tuple[int, str]]:
-    """The unit's labels that are letters and digits in one run (2B, CT1), by their start."""
-    found: dict[int, tuple[int, str]] = {}
-    end = 0
-    for i in range(len(toks) if index is not None else 0):
-        if i < end or not toks[i].text[0].isalnum() or (glued(toks, i) and toks[i - 1].text[0].isalnum()):
-            continue
-        end = i + 1
-        while end < len(toks) and glued(toks, end) and toks[end].text[0].isalnum():
-            end += 1
-        text = "".join(t.text for t in toks[i:end])
-        if not text.isdecimal() and not text.isalpha() and (label := _label(text, index)) is not None:
-            found[i] = (end, label)
-    return found
-
-
-def without(toks: Toks, labelled: Mapping[int, tuple[int, str]]) -> list[Token]:
-    """The tokens with those of bed labels made unknown: "to CT3" is not the scan."""
-    inside = {k for start, (end, _) in labelled.items() for k in range(start, end)}
-    return [t._replace(text="?") if k in inside else t for k, t in enumerate(toks)]
+def _may_be_unknown(toks: Toks, i: int, end: int, text: str, said: Said) -> bool:
+    """Whether a label here, which the unit does not have, may have been meant: "bed forty two"."""
+    if is_digits(toks, i):
+        return len(text) <= 4 and not _scaled(toks, end)
+    longest = end == max(end for end, _, _ in said) and not any(label for _, _, label in said)
+    return longest and text.isdecimal() and len(text) <= 3
 
 
 def _scaled(toks: Toks, i: int) -> bool:
     return word(toks, i) in {"hundred", "thousand"}
 
 
-def _label(text: str, index: Mapping[str, str] | None) -> str | None:
+def bed_label(text: str, index: Mapping[str, str] | None) -> str | None:
+    """The label of the unit that the text is; where the unit is not known, what looks like one."""
+    if index is not None and (label := index.get(text)) is not None:
+        return label
     plain = key(text)
     if index is not None:
         return index.get(plain)
@@ -86,24 +97,24 @@ def _spoken(toks: Toks, i: int, *, voice: bool) -> Iterator[tuple[int, str]]:
     start, prefix = _prefix(toks, i)
     if prefix:
         yield start, prefix
-        yield from _with_letters(toks, i, _heads(toks, start, voice=False), prefix)
-    yield from _with_letters(toks, i, _heads(toks, i, voice=voice), "")
+        yield from _with_letters(toks, _heads(toks, start, voice=False), prefix, voice=voice)
+    yield from _with_letters(toks, _heads(toks, i, voice=voice), "", voice=voice)
 
 
 def _with_letters(
-    toks: Toks, i: int, heads: Iterator[tuple[int, str]], prefix: str
+    toks: Toks, heads: Iterator[tuple[int, str]], prefix: str, *, voice: bool
 ) -> Iterator[tuple[int, str]]:
     for end, head in heads:
         yield end, prefix + head
         letter_at = end + 1 if word(toks, end) == "-" else end
-        letter = _SPELLING.get(word(toks, letter_at), word(toks, letter_at))
+        letter = letter_of(word(toks, letter_at), voice=voice)
         if len(letter) == 1 and letter.isalpha():
             yield letter_at + 1, prefix + head + letter
             if is_digits(toks, letter_at + 1) and glued(toks, letter_at + 1):
                 yield letter_at + 2, prefix + head + letter + word(toks, letter_at + 1)
-        elif word(toks, end) == "-" and is_digits(toks, end + 1) and is_digits(toks, i):
+        elif word(toks, end) == "-" and is_digits(toks, end + 1) and is_digits(toks, end - 1):
             yield end + 2, prefix + head + "-" + word(toks, end + 1)
-        elif word(toks, end) == "bed" and len(word(toks, end + 1)) == 1:
+        elif word(toks, end) == "bed" and len(word(toks, end + 1)) == 1 and word(toks, end + 1).isalpha():
             yield end + 2, prefix + head + word(toks, end + 1)
 
 
@@ -132,6 +143,14 @@ def _heads(toks: Toks, i: int, *, voice: bool) -> Iterator[tuple[int, str]]:
     for number in found:
         if number.style in {"plain", "spelt", "heard", "led"} and number.value.denominator == 1:
             yield number.end, str(number.value)
+            if voice and number.value in ROUND:
+                yield from _ended(toks, number)
+
+
+def _ended(toks: Toks, tens: Number) -> Iterator[tuple[int, str]]:
+    """ "bed twenty for mark 340": the "for" may be the four of twenty-four."""
+    if word(toks, tens.end + 1) in LEVEL_WORDS:
+        yield from ((n.end, str(tens.value + n.value)) for n in heard_as_number(toks, tens.end)[:1])
 
 
 BEHIND_NAME = frozenset(
@@ -226,7 +245,7 @@ def tube_label(toks: Toks, i: int) -> tuple[int, str] | None:
         i += 1
     text = word(toks, i)
     if len(text) == 1 and text.isalpha() and text not in {"o", "l", "r", "x", "y"}:
-        if text == "a" and not _ends_name(toks, i + 1):
+        if text == "a" and not ends_name(toks, i + 1):
             return None
         return i + 1, text.upper()
     if is_digits(toks, i):
@@ -258,7 +277,7 @@ def _longer(toks: Toks, i: int) -> bool:
     }
 
 
-def _ends_name(toks: Toks, i: int) -> bool:
+def ends_name(toks: Toks, i: int) -> bool:
     """Whether the "a" before is the name of a tube: no noun follows that it could be the article of."""
     text = word(toks, i)
     if text in {"hundred", "thousand"}:

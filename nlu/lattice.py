@@ -13,7 +13,7 @@ from .cuesense import asks, is_last_line, is_place, is_place_at, says_nothing
 from .followers import CHECKS, followed_by, is_found_of, may_be_bed
 from .fractions import BEGINNING, is_with_part, litres
 from .items import Item
-from .labels import tube_label, written
+from .labels import tube_label
 from .neighbours import (
     dangles,
     is_adverb,
@@ -34,6 +34,7 @@ from .patterns.leads import LEADS, LEVEL_LEADS, MAY_BE_ARTICLE, TUBE_NAMES
 from .patterns.leads import MANY_LINES as MANY
 from .pipeline import Cue, Read
 from .places import Places
+from .wall import written
 from .ways import Way, about, followed
 
 WIDEST = 24
@@ -62,7 +63,7 @@ class Lattice:
         self.overfull = False
         self.widest = max(2, min(WIDEST, WORK // max(1, len(read.tokens))))
         self.places = Places(read.tokens, index, voice)
-        self.written = written(read.tokens, index)
+        self.written = written(read.tokens, index, voice=voice)
 
     def ways(self) -> list[tuple[Item, ...]]:
         """Every way through the whole message."""
@@ -82,12 +83,12 @@ class Lattice:
         return kept
 
     def _steps(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
-        if way.lead == "bed" and is_digits(self.toks, i) and self.places.labels(i):
-            yield from self._beds(i, way, cued=True)
-            return
         if i in self.written and not way.at:
             end, label = self.written[i]
             yield end, way.with_item(Item("bed", i, end, label=label, link=self._link(i)))
+            return
+        if way.lead == "bed" and is_digits(self.toks, i) and self.places.labels(i):
+            yield from self._beds(i, way, cued=True)
             return
         number = way.items[-1] if way.items and way.items[-1].role == "num" else None
         if is_suffix(self.toks, i, number):

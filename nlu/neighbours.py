@@ -68,7 +68,8 @@ def link_before(toks: Toks, i: int) -> str:
 
 def is_spaced_letter(toks: Toks, i: int, end: int) -> bool:
     """ "12 L" is bed 12 and the left tube; "12L" would be a label."""
-    return end > i + 1 and word(toks, end - 1).isalpha() and not glued(toks, end - 1)
+    last = word(toks, end - 1)
+    return end > i + 1 and len(last) == 1 and last.isalpha() and not glued(toks, end - 1)
 
 
 def may_follow(before: Item, after: Item) -> bool:

@@ -94,7 +94,7 @@ def _parsed(text: str, ward: Ward) -> Parsed:
 def _outcome(text: str, ward: Ward) -> Outcome:
     if len(text) > LONGEST:
         return (Unclear(slot="kind", text=text),)
-    read = with_cues(pipeline().read(text, voice=ward.voice), ward.index)
+    read = with_cues(pipeline().read(text, voice=ward.voice), ward.index, voice=ward.voice)
     if not read.tokens:
         return ()
     lattice = Lattice(read, ward.index, voice=ward.voice)

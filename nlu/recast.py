@@ -8,10 +8,10 @@ from collections.abc import Mapping
 
 from .bridging import bridged, sent
 from .followers import DEEP
-from .labels import without, written
 from .neighbours import number_follows, phrase_of
 from .numbers import Toks, word
 from .pipeline import Cue, Read, pipeline
+from .wall import without, written
 
 ENDING = frozenset({"exchanged", "removed", "placed"})
 """With these told, the last line is the final level of a canister."""
@@ -28,9 +28,9 @@ DIED = frozenset(
 LAST_LINES = frozenset({"last line", "last level"})
 
 
-def with_cues(read: Read, index: Mapping[str, str] | None) -> Read:
+def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = False) -> Read:
     """The message with its cues as they are meant; `index` are the labels of the unit."""
-    labelled = written(read.tokens, index)
+    labelled = written(read.tokens, index, voice=voice)
     cues = pipeline().cues(without(read.tokens, labelled)) if labelled else read.cues
     around = bridged(sent(cues, read.tokens, labelled), read.tokens, labelled)
     return read._replace(cues=recast(around, read.tokens))

@@ -143,7 +143,8 @@ def _candidates(item: Item, trail: Trail) -> Iterator[Item]:
     if other is not None:
         yield other
         of_check = other.name in CHECK_LIMITS
-        if item.link not in {"-", "/"} or trail.mending or of_check:
+        ranged = item.link == "-" and other.name == "bed"  # "beds 2-4"
+        if item.link not in {"-", "/"} or trail.mending or of_check or ranged:
             return
     if item.unit in {"bad", "lb"}:
         return
