@@ -60,6 +60,25 @@ class Builder:
     arrived: datetime
     listed: bool = False
 
+    def all_built(self, drafts: list[Draft]) -> Iterator[Statement | Unclear]:
+        """The statements of all drafts; a loose time of one that is asked is asked of those that share it.
+
+        "bed 3 was 610, bed 4 220": where the 220 is no level of bed 4, it is no time of bed 3 either.
+        """
+        made = [list(self.built(draft)) for draft in drafts]
+        asked = {
+            draft.time.start if draft.time else -1
+            for draft, said in zip(drafts, made, strict=True)
+            if _is_loose(draft) and any(isinstance(s, Unclear) and not s.choices for s in said)
+        }
+        for draft, said in zip(drafts, made, strict=True):
+            doubtful = draft.shared_time and draft.time is not None and draft.time.start in asked
+            for each in said:
+                yield self._untimed(each) if doubtful and isinstance(each, Mark) else each
+
+    def _untimed(self, mark: Mark) -> Unclear:
+        return Unclear(slot="at", text=self.text, statement=replace(mark, at=None))
+
     def built(self, draft: Draft) -> Iterator[Statement | Unclear]:
         """The statements of a draft, each whole or as a question."""
         made = list(self._statements(draft))
@@ -314,6 +333,12 @@ class Builder:
     def _denied(self, draft: Draft) -> Unclear:
         bed = draft.bed.label if draft.bed is not None else None
         return Unclear(slot="kind", text=self.text, statement=Statement(bed=bed))
+
+
+def _is_loose(draft: Draft) -> bool:
+    """Whether it has a time of its own that is one only for want of another place."""
+    time = draft.time
+    return time is not None and not (draft.shared_time or time.sure_time or time.at)
 
 
 def joined_tubes(draft: Draft) -> tuple[str, ...]:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from .drafts import SIDES, Draft
 from .items import Item
+from .leading import Leads
 from .roles import EVENTS
 
 FLUIDS = ("bright_red", "dark_red", "chylous", "purulent", "sanguineous", "serosanguineous", "serous")
@@ -16,7 +17,8 @@ FLUIDS = ("bright_red", "dark_red", "chylous", "purulent", "sanguineous", "seros
 class Gathering:
     """The drafts of one reading."""
 
-    def __init__(self) -> None:
+    def __init__(self, leads: Leads = Leads()) -> None:  # noqa: B008 - it is frozen
+        self.leads = leads
         self.drafts = [Draft()]
         self.repair = False
         self.either = False
@@ -31,6 +33,7 @@ class Gathering:
         self.arrival: Item | None = None
         self.tube_said = False
         self.hung_new = False
+        self.heading: Item | None = None
 
     @property
     def now(self) -> Draft:
@@ -96,6 +99,8 @@ class Gathering:
                 draft.clash("to_bed", draft.to_bed, item)
             came = "from" in {item.link, item.lead} and draft.bed is not None and draft.to_bed is None
             draft.bed, draft.to_bed = (item, draft.bed) if came else (draft.bed, item)
+        elif draft.bed is None and self.leads.beds and draft.has_amount and len(self.drafts) > 1:
+            self.open().bed = item  # "bed 3 0300 310 0400 320 bed 8 0300 715": each bed leads its lines
         elif draft.bed is None:
             draft.bed = item
             if item.lead in {"output", "amount"}:
@@ -126,6 +131,8 @@ class Gathering:
             if not (_one_name(last, item) and self.last is last):
                 self._next_tube(draft, item)
                 return
+        if self.leads.tubes and not draft.tubes and draft.has_amount and len(self.drafts) > 1:
+            draft = self.open()
         if not any(t.name == item.name for t in draft.tubes):
             draft.tubes.append(item)
 
@@ -153,7 +160,9 @@ class Gathering:
                 return
             later = draft.told_after(draft.time)
             draft = self.open(later)
-        draft.time = item
+        elif self.leads.times and draft.has_amount and self.heading is not None:
+            draft = self.open()  # "0300 L 340 R 120, 0400 L 360": each time leads its lines
+        draft.time = self.heading = item
 
     def _level(self, item: Item) -> None:
         draft = self.now

@@ -13,6 +13,7 @@ from itertools import pairwise
 from .clock import clocks
 from .flow import OVER_TIME
 from .items import AMOUNTS, FINDINGS, Item
+from .mixups import MIXUPS
 from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.asides import RELATIVES, STAFF
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
@@ -330,6 +331,7 @@ TYPED = (
     Rule(_between, frozenset({"word"})),
     *EITHER,
     Rule(_questioned, frozenset({"mark_of_question"})),
+    *MIXUPS,
 )
 DICTATED = (
     *EITHER,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from .items import Item
+from .items import FULL_HOUR, Item
 from .numbers import Toks
 from .patterns.remarks import GREETING_HEADS, GREETINGS
 
@@ -21,4 +21,11 @@ def is_nothing_of_ours(items: tuple[Item, ...]) -> bool:
     """Whether nothing is told, and nothing is to be asked: "bed 12 BP 105/60"."""
     roles = {i.role for i in items}
     cues = {i.value for i in items if i.role == "cue"}
-    return bool(roles & {"foreign", "claimed"}) and not cues - NOT_TOLD and not roles & TOLD
+    other = bool(roles & {"foreign", "claimed"}) and not cues - NOT_TOLD and not roles & TOLD
+    return other and not any(map(_may_be_level, items))
+
+
+def _may_be_level(item: Item) -> bool:
+    """ "12 bp 90/50 0630, 640": a number that is a time only for want of another place."""
+    loose = item.role == "time" and not (item.sure_time or item.at or item.lead)
+    return loose and item.amount is not None and len(item.digits) < FULL_HOUR

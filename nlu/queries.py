@@ -152,6 +152,9 @@ def _is_told(items: tuple[Item, ...], topic: str | None) -> bool:
     clocks = [i for i in items if i.role == "time" and not _is_window(i)]
     if any(i.role == "denied" for i in items):
         return True
+    loose = [i for i in clocks if i.amount is not None and not (i.lead or i.at or i.sure_time)]
+    if len(clocks) > 1 and loose and not _asks(items) and topic not in WITH_WINDOW:
+        return True  # "heard at handover that 12 was 640 at 0600"
     if (topic in TIMELESS or topic == "capacity") and clocks:
         return True
     if topic not in {None, "last"} or any(i.role == "cue" and i.value == "question" for i in items):

@@ -270,7 +270,7 @@ class Sentence:
 
     def _built(self, drafts: list[Draft], tail: tuple[Item, ...]) -> Outcome:
         builder = Builder(self.read.tokens, self.text, self.ward.arrived, is_list(drafts))
-        outcome = [s for d in drafts for s in builder.built(d)]
+        outcome = list(builder.all_built(drafts))
         if tail:
             outcome += self._asked_too(tail, drafts[-1].bed)
         return tuple(outcome)

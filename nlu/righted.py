@@ -67,7 +67,7 @@ class Correction(Sorted):
                 return Unclear(
                     slot=slot, text=self.text, choices=found.values or found.nearest, statement=made
                 )
-        if self.doubted or self._may_be_time(level):
+        if self.doubted or self._may_be_time(level) or self._may_be_times(was, level):
             return Unclear(slot="at", text=self.text, statement=replace(made, at=None))
         return self._doubted(made, bed) or made
 
@@ -89,6 +89,12 @@ class Correction(Sorted):
         if not any((made.to_bed, made.to_tube, made.level_ml is not None, made.to_at)):
             return Unclear(slot="level_ml", text=self.text, statement=made)
         return None
+
+    def _may_be_times(self, was: Item | None, level: Item | None) -> bool:
+        """ "1050 was at 1800 not 1900": both are clock times of the last hours, and no word says a level."""
+        both = [i for i in (was, level) if i is not None and i.full_clock and not i.unit]
+        named = any(i.lead in NAMED_LEVELS for i in both)
+        return len(both) == 2 and not named and all(i.within(RECENT, self.arrived) for i in both)
 
     def _may_be_time(self, level: Item | None) -> bool:
         """ "1900 reading was really 1800": the right level, or the right time of that line."""

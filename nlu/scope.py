@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Set
 
 from .corrections import is_correction
-from .items import FINDINGS, Item
+from .items import FINDINGS, FULL_HOUR, Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .polarity import DENIED, turned
@@ -72,6 +72,9 @@ PLEASE = frozenset({"please", "pls", "plz", "someone", "somebody"})
 CLAIMED = "claimed"
 ABSENT = "absent"
 """What was looked for and not there: no finding, and no answer either."""
+DAYS = frozenset({"day", "pod"})
+"""With one of these, a phrase takes the number of a day."""
+MOST_DAYS = 60
 CLAIMABLE = frozenset({"", "at", "amount", "output"})
 REPAIR = "repair"
 
@@ -83,7 +86,7 @@ def scoped(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     if toks.words.isdisjoint(PLEASE) and not any(i.value in STARTS for i in items if i.role == "cue"):
         return items
     asks = _asks(items, toks)
-    found = _claimed(_without_remarks(list(items), toks))
+    found = _claimed(_without_remarks(list(items), toks), toks)
     if not asks:
         found = _planned(found, toks)
         if not is_correction(tuple(found), toks):
@@ -106,27 +109,43 @@ def _is_break(item: Item) -> bool:
     return item.role == "sep" and item.value in STRONG
 
 
-def _claimed(items: list[Item]) -> list[Item]:
+def _claimed(items: list[Item], toks: Toks) -> list[Item]:
     """Numbers beside "urine", "bp", "foley" are not ours, up to the next word that is ours."""
     for k, cue in enumerate(items):
         if cue.role != "cue" or cue.value != "other":
             continue
+        is_day = not DAYS.isdisjoint(phrase_of(cue, toks).split())
+        if is_day and not _is_day_number(items, k):
+            items[k] = cue.as_role("foreign")
+            continue
         own = k > 0 and _is_its_number(items, k)
         if own:
             items[k - 1] = items[k - 1].as_role(CLAIMED)
+        timed = False
         for j in range(k + 1, len(items)):
-            if _is_break(items[j]) or _is_ours(items[j], own):
+            if _is_break(items[j]) or _is_ours(items[j], own) or (own and items[j].role == "bed"):
                 break
+            if timed and items[j].role in SAYS:
+                break
+            timed |= own and (items[j].role == "time" or _is_clock_after(items[j], own))
             if items[j].role == "time" and j == k + 1 and all(c.style == "date" for c in items[j].clocks):
                 items[j], own = items[j].as_role(CLAIMED), True  # "pain 4/10"
             if items[j].role in SAYS and not _is_clock_after(items[j], own):
                 items[j], own = items[j].as_role(CLAIMED), True
+                if is_day:
+                    break  # "pod 2 640 0645": which day it is, and no more
         before = items[k - 1] if k else None
         takes = before is not None and before.role in SAYS and before.lead in CLAIMABLE
         if takes and not own and not _is_only_bed(items, k - 1):
             items[k - 1] = items[k - 1].as_role(CLAIMED)
-        items[k] = cue.as_role("foreign")
+        items[k] = cue._replace(value="filler") if is_day and own else cue.as_role("foreign")
     return items
+
+
+def _is_day_number(items: list[Item], k: int) -> bool:
+    """ "pod 2", "post op day 1": behind a word for a day stands one small number."""
+    after = items[k + 1] if k + 1 < len(items) else None
+    return after is None or after.role not in SAYS or (after.amount or 0) <= MOST_DAYS
 
 
 def _is_only_bed(items: list[Item], k: int) -> bool:
@@ -153,7 +172,8 @@ def _is_its_number(items: list[Item], k: int) -> bool:
 
 
 def _is_clock_after(item: Item, own: bool) -> bool:
-    return own and item.lead == "at" and item.clocklike
+    written = len(item.digits) == FULL_HOUR and item.digits[0] == "0"
+    return own and item.lead == "at" and (item.clocklike or written)
 
 
 def _planned(items: list[Item], toks: Toks) -> list[Item]:

@@ -7,13 +7,15 @@ from collections.abc import Iterable
 from .drafts import Draft
 from .gathering import Gathering
 from .items import Item
+from .leading import leads
 from .roles import UNDOES
 
 
 def gathered(items: Iterable[Item]) -> list[Draft]:
     """The drafts of a reading, with bed, tube and time shared among them."""
-    gathering = Gathering()
-    for item in items:
+    said = tuple(items)
+    gathering = Gathering(leads(said))
+    for item in said:
         gathering.add(item)
     if gathering.arrival is not None and gathering.tube_said:
         _arrived(gathering.drafts)
@@ -22,6 +24,8 @@ def gathered(items: Iterable[Item]) -> list[Draft]:
     ]
     _without_told_again(drafts)
     _fold_bare(drafts)
+    if gathering.leads.times:
+        _under_headings(drafts)
     _share_beds(drafts)
     _share_times(drafts)
     _share_order(drafts)
@@ -83,6 +87,15 @@ def _arrived(drafts: list[Draft]) -> None:
     """ "new pt bed 20 with a chest tube": a patient who came with a drain, where no line is told."""
     if len(drafts) == 1 and not (drafts[0].kind or drafts[0].has_amount or drafts[0].opening):
         drafts[0].kind = "placed"
+
+
+def _under_headings(drafts: list[Draft]) -> None:
+    """ "0300 L 340 R 120, 0400 L 360 R 130": a line without a time is of the time before it."""
+    heading: Item | None = None
+    for draft in drafts:
+        if draft.time is None and draft.has_amount and heading is not None:
+            draft.time, draft.shared_time = heading, True
+        heading = draft.time or heading
 
 
 def _share_order(drafts: list[Draft]) -> None:

@@ -110,8 +110,7 @@ class Sorted:
 
     def _is_line_of_pair(self, item: Item) -> bool:
         """ "change left to right for 12 1900": both tubes are said, and the number is the line's time."""
-        full = any(c.minute == 0 for c in item.clocks) or item.digits.startswith("0")
-        return len(self.tubes.all) == 2 and not self.times.all and full
+        return len(self.tubes.all) == 2 and not self.times.all and _is_full(item)
 
     def _is_retimed(self, item: Item) -> bool:
         """ "2000 mark was at 1930": a second clock time within 2 h of the line's is when it was read."""
@@ -129,6 +128,9 @@ class Sorted:
         short = len(item.digits) == FULL_HOUR - 1 and item.digits[1:] != "00" and item.digits[0] != "0"
         if short and (right is None or (right.label is not None and right.link != "to")):
             return False  # "the 240 was for bed 7 not bed 6"
+        other = right is not None and right.label is not None and (right.link != "to" or self.belongs())
+        if right is None or other:  # "the 1050 was meant for 13": a level may name it too
+            self.doubted |= not _is_full(item) and not item.within(RECENT, self.arrived)
         if right is None:
             return any(i.role in {"bed", "tube"} for i in later)
         if right.link == "not" or any(
@@ -174,7 +176,11 @@ class Sorted:
         )
 
 
+def _is_full(item: Item) -> bool:
+    """Whether it is a full hour, or led by a zero: of four digits surely a time."""
+    return any(c.minute == 0 for c in item.clocks) or item.digits.startswith("0")
+
+
 def _may_be_retyped(item: Item, right: Item) -> bool:
     """ "1030 to 1005": a level typed again, or the time of the line; only full hours are surely times."""
-    full = any(c.minute == 0 for c in item.clocks) or item.digits.startswith("0")
-    return not full and right.lead in {"to", ""} and len(item.digits) == len(right.digits)
+    return not _is_full(item) and right.lead in {"to", ""} and len(item.digits) == len(right.digits)

@@ -21,7 +21,8 @@ OTHER: dict[str, tuple[str, ...]] = {
         f"{TUBE} {BE} (coming|come|came|pulled|slid|slipped|) out (a bit|a little|slightly|partly|some)",
     ),
     "other": (
-        "tidal volume", "(canister|cannister|liner) (on|of|for) (the|) (wall|wall suction|suction)",
+        "tidal volume", "(lr|ns|ringers|crystalloid|albumin) bolus",
+        "(canister|cannister|liner) (on|of|for) (the|) (wall|wall suction|suction)",
         "(wall|wall suction|suction) (canister|cannister|liner)",
         "(changed|swapped|emptied|replaced|changing) (the|) (wall|wall suction|suction) (canister|liner)",
         "(changed|swapped|emptied|replaced|changing) (the|) (canister|liner) (on|of|for) (the|) "

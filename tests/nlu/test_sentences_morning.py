@@ -220,7 +220,7 @@ def test_a_letter_that_is_glued_to_a_number_is_never_dropped(text: str) -> None:
     [
         ("bed 4 line 620, dr rounded at 0630", "ask at"),
         ("bed 4 620, turned 0600", "ask level_ml"),
-        ("bed 4 620, pt vomited at 0530", "ask at"),
+        ("bed 4 620, pt vomited at 0530", "mark bed=4 level_ml=620"),
         ("bed 4 620, read by amy at 0630", "mark bed=4 at=06:30 level_ml=620"),
         ("bed 4 620. that's from 0630", "mark bed=4 at=06:30 level_ml=620"),
         ("bed 4 620, pt comfortable, 0630", "mark bed=4 at=06:30 level_ml=620"),

@@ -1,0 +1,51 @@
+"""Which pieces lead in a message: whether its beds, tubes and times are said before their lines, or behind.
+
+"bed 3 0300 310 0400 320 bed 8 0300 715": every bed comes before its lines, so the second line is of bed 3.
+Called by `sharing` for `gathering`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from .items import AMOUNTS, Item
+
+NO_MOMENT = frozenset({"since", "timeword"})
+
+
+class Leads(NamedTuple):
+    """What is said before its lines all through a message."""
+
+    beds: bool = False
+    tubes: bool = False
+    times: bool = False
+
+
+def leads(items: Sequence[Item]) -> Leads:
+    """What leads in this reading."""
+    lines = [i.start for i in items if _is_line(i)]
+    if len(lines) < len(("one line", "the next")):
+        return Leads()
+    return Leads(
+        beds=_is_first("bed", items, lines),
+        tubes=_is_first("tube", items, lines),
+        times=_is_first("time", items, lines) and _are_headings(items, lines),
+    )
+
+
+def _is_line(item: Item) -> bool:
+    return item.role in AMOUNTS or (item.role == "cue" and item.value == "same")
+
+
+def _is_first(role: str, items: Sequence[Item], lines: list[int]) -> bool:
+    first = next((i.start for i in items if i.role == role), None)
+    return first is not None and first < lines[0]
+
+
+def _are_headings(items: Sequence[Item], lines: list[int]) -> bool:
+    """Two times or more, and behind each a line before the next time comes."""
+    times = [i.start for i in items if i.role == "time" and i.lead not in NO_MOMENT]
+    ends = [*times[1:], items[-1].end]
+    pairs = zip(times, ends, strict=True)
+    return len(times) > 1 and all(any(start < line < end for line in lines) for start, end in pairs)

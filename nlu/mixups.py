@@ -1,0 +1,111 @@
+"""Signs, anywhere in a typed message, that its lines are not to be taken as they stand.
+
+Something was mixed up or read wrongly before, a star says what was mistyped, a time is of what somebody
+did. Called by `leftovers`; unlike those of `unexplained` they look across the clauses.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from .items import AMOUNTS, FULL_HOUR, Item
+from .numbers import Toks, glued, word
+from .rules import Rule
+from .unexplained import clauses
+
+MISTAKEN = frozenset(
+    {"mixed", "mixup", "mix", "muddled", "backwards", "reversed", "mistake", "mistaken", "misread", "typo"}
+    | {"mistyped", "misentered", "mischarted", "swap", "swapped", "flipped", "switched", "crossed", "versa"}
+    | {"confused", "wrongly", "incorrectly", "oops", "whoops", "oopsie", "apologies", "error", "typos"}
+)
+WAYS = frozenset({"way", "ways"})
+OTHER_WAYS = frozenset({"other", "wrong", "opposite"})
+NUMBERS = AMOUNTS | {"bad"}
+TOLD = frozenset({"bed", "tube", "check"}) | NUMBERS
+PLAIN = frozenset({"word", "filler", "about", "time", "timeword", "bed"})
+QUARTER = 15
+OF_TIME = frozenset({"at", "@", "around", "about", "abt", "by", "since", "from", "til", "till", "until"})
+
+
+def _mixed_up(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "i mixed up 12 and 13: 12 is 220", "not the other way round": what was told before may be wrong."""
+    if not any(i.role in NUMBERS for i in items):
+        return
+    for item in items:
+        if item.role == "cue" and item.value == "word" and item.name in MISTAKEN:
+            yield f"{item.name!r} may say that what was told before is wrong"
+    if any(word(toks, k) in OTHER_WAYS and word(toks, k + 1) in WAYS for k in range(len(toks))):
+        yield "which way round it is"
+
+
+def _starred(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "*1050": a star says that something was mistyped before."""
+    stars = [k for k in range(len(toks)) if word(toks, k) == "*"]
+    if len(stars) != 1:
+        return
+    for item in items:
+        behind = item.start == stars[0] + 1 and glued(toks, item.start) and not glued(toks, stars[0])
+        if item.role in TOLD and behind:
+            yield "a star says that something was mistyped"
+
+
+def _since_level(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "nothing out since 610 at 2200": since that level, or since ten past six?"""
+    same = any(i.role == "cue" and i.value == "same" for i in items)
+    timed = sum(i.role == "time" for i in items) > 1
+    for item in items if same else ():
+        after = word(toks, item.start - 1) in {"since", "from"}
+        loose = item.role == "time" and item.amount is not None and not item.sure_time
+        odd = len(item.digits) < FULL_HOUR and any(clock.minute % QUARTER for clock in item.clocks)
+        if after and loose and (timed or odd):
+            yield "since that level, or since that time"
+
+
+def _timed_first(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "12 vomited at 0600, drain at 640": the time may be of what the patient did."""
+    parts = list(clauses(items))
+    if len(parts) < len(("what was done", "the line")):
+        return
+    first = parts[0]
+    times = [i for i in first if i.role == "time" and i.lead not in {"since", "timeword"}]
+    told = any(i.role in TOLD - {"bed", "tube"} for i in first)
+    told |= any(i.role == "cue" and i.value not in PLAIN for i in first)
+    if not times or told:
+        return
+    before = times[0].start - 1
+    while word(toks, before) in OF_TIME:
+        before -= 1
+    if any((i.role == "foreign" or i.value == "word") and i.end - 1 == before for i in first):
+        yield "the time may be of what was done then"
+
+
+def _timed_of_another(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "uo 300 at 0600, line 640": the only time is that of another device's number."""
+    said = [i for i in items if i.role != "cue" or i.value != "filler"]
+    alone = sum(i.role == "time" for i in items) == 1 and any(i.role == "level" for i in items)
+    for before, item in pairwise(said) if alone else ():
+        if (
+            item.role == "time"
+            and before.role in {"claimed", "foreign"}
+            and item.lead not in {"since", "timeword"}
+        ):
+            yield "the time may be of the number that is not ours"
+
+
+def _given(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "gave 20 lasix at 0600": how much of something else."""
+    for before, item in pairwise(items):
+        amount = before.role in {"volume", "output"} and not before.unit
+        if amount and item.role == "foreign" and item.start == before.end:
+            yield "the amount may be of what is not ours"
+
+
+MIXUPS = (
+    Rule(_mixed_up, NUMBERS),
+    Rule(_starred, TOLD),
+    Rule(_since_level, frozenset({"same"})),
+    Rule(_timed_first, frozenset({"time"})),
+    Rule(_timed_of_another, frozenset({"claimed", "foreign"})),
+    Rule(_given, frozenset({"foreign"})),
+)

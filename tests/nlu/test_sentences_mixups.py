@@ -1,0 +1,131 @@
+"""Lists of several beds, tubes and times, mix-ups that are told, and times that are of something else."""
+
+from __future__ import annotations
+
+import pytest
+
+from .saying import MORNING, reading
+
+GRID = (
+    "mark bed=12 tube=left at=03:00 level_ml=340; mark bed=12 tube=right at=03:00 level_ml=120; "
+    "mark bed=12 tube=left at=04:00 level_ml=360; mark bed=12 tube=right at=04:00 level_ml=130"
+)
+BEDS = (
+    "mark bed=3 at=03:00 level_ml=310; mark bed=8 at=03:00 level_ml=715; "
+    "mark bed=3 at=04:00 level_ml=320; mark bed=8 at=04:00 level_ml=730"
+)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "12 0300 L 340 R 120 0400 L 360 R 130",
+        "12 0300 L 340 R 120, 0400 L 360 R 130",
+        "12\n0300 L 340 R 120\n0400 L 360 R 130",
+        "bed 12 at 0300 left 340 right 120, at 0400 left 360 right 130",
+    ],
+)
+def test_a_time_before_the_lines_of_two_tubes_is_of_both(text: str) -> None:
+    assert reading(text, arrived=MORNING) == GRID
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["12 left 0300 340 0400 360 right 0300 120 0400 130", "12 L 0300 340, 0400 360 R 0300 120, 0400 130"],
+)
+def test_a_tube_before_several_lines_is_of_all_of_them(text: str) -> None:
+    assert sorted(reading(text, arrived=MORNING).split("; ")) == sorted(GRID.split("; "))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "0300 3 310 8 715 0400 3 320 8 730",
+        "at 0300 bed 3 310 bed 8 715, at 0400 bed 3 320 bed 8 730",
+    ],
+)
+def test_a_time_before_the_lines_of_two_beds_is_of_both(text: str) -> None:
+    assert reading(text, arrived=MORNING) == BEDS
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bed 3 0300 310 0400 320 bed 8 0300 715 0400 730",
+        "3: 0300 310, 0400 320; 8: 0300 715, 0400 730",
+    ],
+)
+def test_a_bed_before_several_lines_is_of_all_of_them(text: str) -> None:
+    assert sorted(reading(text, arrived=MORNING).split("; ")) == sorted(BEDS.split("; "))
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "0600 3 310, 8 715, 0630 12 640",
+            "mark bed=3 at=06:00 level_ml=310; mark bed=8 at=06:00 level_ml=715; "
+            "mark bed=12 at=06:30 level_ml=640",
+        ),
+        (
+            "bed 3 310 at 0600, bed 8 715 at 0605",
+            "mark bed=3 at=06:00 level_ml=310; mark bed=8 at=06:05 level_ml=715",
+        ),
+        (
+            "0600 bed 3 310, 0605 bed 8 715",
+            "mark bed=3 at=06:00 level_ml=310; mark bed=8 at=06:05 level_ml=715",
+        ),
+    ],
+)
+def test_a_time_behind_a_line_is_of_that_line_and_one_before_of_those_that_follow(
+    text: str, read: str
+) -> None:
+    assert reading(text, arrived=MORNING) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "i mixed up 12 and 13: 12 is 220, 13 is 1050",
+        "swap that, 12 is 220 and 13 is 1050",
+        "bed 3 was 610, bed 4 220 not the other way round",
+        "*1050 bed 12",
+        "12 1150 *1050",
+        "12 no change since 610",
+        "bed 12 nothing out since 610 at 2200",
+        "bed 12 uo 300 at 0600 line 640",
+        "12 bp 90/60 at 0630, line 640",
+        "gave 20 lasix at 0600, bed 4 line 700",
+        "bed 12 bp 90/50 at 0630 640 in box",
+        "bed 12 morphine 0500, 640 now",
+        "heard at handover that 12 was 640 at 0600",
+        "report from amy: bed 12 340 @ 1900",
+        "bed 12 640 next due 0745",
+    ],
+)
+def test_where_lines_may_be_mixed_up_or_not_of_the_drain_nothing_is_accepted(text: str) -> None:
+    assert reading(text, arrived=MORNING).startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "the 1050 was meant for 13",
+        "the 1050 i sent for bed 12 belongs to 13",
+        "bed 12 1050 was at 1800 not 1900",
+    ],
+)
+def test_a_correction_whose_number_may_be_the_level_or_the_time_is_asked(text: str) -> None:
+    assert reading(text).startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("post op day 1 bed 12 640 at 0645", "mark bed=12 at=06:45 level_ml=640"),
+        ("bed 12 pod 3 line 640", "mark bed=12 level_ml=640"),
+        ("bed 12 vomited at 0600, drain at 820", "mark bed=12 level_ml=820"),
+    ],
+)
+def test_a_day_that_is_counted_and_what_the_patient_did_leave_the_line_as_it_is(text: str, read: str) -> None:
+    assert reading(text, arrived=MORNING) == read
