@@ -15,26 +15,19 @@ from typing import Any, TypeAlias, TypeVar
 
 from bot.engine.corrections import effective_entries
 from bot.engine.entries import (
-    Away,
-    Back,
     Checked,
-    Described,
     Entry,
     FinalLevel,
     Incident,
-    Left,
     Line,
-    Moved,
-    Opened,
     Ordered,
     Payload,
-    Placed,
     Reason,
-    Removed,
     Seen,
 )
 from bot.engine.levels import Walk, walked
 from bot.engine.order import SAME_LINE, ordered, repeated_lines
+from bot.engine.story import Story
 from bot.engine.values import AT, Canister, Level
 
 P = TypeVar("P", bound=Payload)
@@ -243,7 +236,7 @@ def fold(entries: Iterable[Entry], capacity_ml: int = 2000) -> Ledger:
     live = ordered(held)
     repeats = repeated_lines(live)
     walk = walked(live, repeats, corrected)
-    story = _Story()
+    story = Story()
     for entry in live:
         story.take(entry)
     return Ledger(
@@ -275,54 +268,3 @@ def fold(entries: Iterable[Entry], capacity_ml: int = 2000) -> Ledger:
 def _awaited(held: Mapping[str, Entry]) -> frozenset[str]:
     finals = (entry.payload for entry in held.values() if isinstance(entry.payload, FinalLevel))
     return frozenset(final.exchange for final in finals if final.exchange and final.exchange not in held)
-
-
-@dataclass(slots=True)
-class _Story:
-    """What the entries other than levels say: whose drain, where, since when, until when."""
-
-    tube: str | None = None
-    joined: tuple[str, ...] = ()
-    beds: list[tuple[datetime, str]] = field(default_factory=list)
-    placed_at: datetime | None = None
-    reason: Reason = Reason.GENERAL
-    weight_kg: float | None = None
-    closed_at: datetime | None = None
-    removed: bool = False
-    away: bool = False
-    back_at: datetime | None = None
-
-    def take(self, entry: Entry) -> None:
-        match entry.payload:
-            case Placed() | Opened():
-                self._found(entry, entry.payload)
-            case Described(reason=reason, weight_kg=weight_kg, tube=tube):
-                self._described(reason, weight_kg)
-                self.tube = self.tube or tube
-            case Moved(from_bed=origin, to_bed=bed):
-                self._moved(entry.at, origin, bed)
-            case Removed() | Left():
-                self.closed_at, self.removed = entry.at, isinstance(entry.payload, Removed)
-            case Away():
-                self.away = True
-            case Back():
-                self.away, self.back_at = False, entry.at
-            case _:
-                pass
-
-    def _found(self, entry: Entry, payload: Placed | Opened) -> None:
-        self.tube = payload.tube if self.tube is None else self.tube
-        self.beds.append((entry.at, payload.bed))
-        if isinstance(payload, Placed):
-            self.placed_at = self.placed_at or entry.at
-            self.joined = payload.joined or self.joined
-            self._described(payload.reason, payload.weight_kg)
-
-    def _described(self, reason: Reason | None, weight_kg: float | None) -> None:
-        self.reason = reason or self.reason
-        self.weight_kg = weight_kg or self.weight_kg
-
-    def _moved(self, at: datetime, origin: str, bed: str) -> None:
-        if not self.beds:
-            self.beds.append((at, origin))
-        self.beds.append((at, bed))
