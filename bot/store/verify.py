@@ -22,7 +22,7 @@ from bot.store.ledgers import entry_of, target_of
 from bot.store.likeness import differences, orphans
 from bot.store.schema import HEAD, step
 from bot.store.sealing import Sealed, sealed
-from bot.store.tables import berths, drains, entries, messages, replies
+from bot.store.tables import berths, drains, entries
 from bot.store.triggers import trigger_faults
 
 Ledger: TypeAlias = tuple[str, Iterator[Row[Any]]]
@@ -42,6 +42,15 @@ class Flaw:
     what: str
 
 
+@dataclass(frozen=True, slots=True)
+class _Told:
+    """What the messages show; `named`: how far the replies say that each ledger goes."""
+
+    unreplied: tuple[Flaw, ...]
+    broken: tuple[Flaw, ...]
+    named: Mapping[str, int]
+
+
 def flaws(connection: Connection, follow: Follow = iter) -> Iterator[Flaw]:
     """What is wrong, the schema first, then drain by drain and message by message as they came.
 
@@ -55,11 +64,10 @@ def flaws(connection: Connection, follow: Follow = iter) -> Iterator[Flaw]:
         return
     yield from (Flaw(name, what) for name, what in trigger_faults(connection).items())
     yield from (Flaw(where, f"its row of {other} is missing") for where, other in orphans(connection))
-    yield from (Flaw(name, "the message was taken and has no reply") for name in _unreplied(connection))
-    named: dict[str, int] = {}
-    broken = tuple(_message_flaws(connection, named))
-    yield from entry_flaws(connection, follow, named)
-    yield from broken
+    told = _told(connection)
+    yield from told.unreplied
+    yield from entry_flaws(connection, follow, told.named)
+    yield from told.broken
 
 
 def drain_count(connection: Connection) -> int:
@@ -130,20 +138,19 @@ def _beds(connection: Connection) -> Mapping[str, frozenset[str]]:
     }
 
 
-def _unreplied(connection: Connection) -> Iterable[str]:
-    """Messages that are there without the reply that is written in the same transaction."""
-    query = select(messages.c.id).outerjoin(replies, replies.c.message == messages.c.id)
-    return connection.scalars(query.where(replies.c.message.is_(None)).order_by(messages.c.seq))
-
-
-def _message_flaws(connection: Connection, named: dict[str, int]) -> Iterator[Flaw]:
-    """The first broken seal of each unit; notes in `named` how far the replies say that each ledger goes."""
-    broken: set[str] = set()
+def _told(connection: Connection) -> _Told:
+    """What one look at every message shows: those with no reply, and the first broken seal of each unit."""
+    named: dict[str, int] = {}
+    unreplied: list[Flaw] = []
+    broken: dict[str, Flaw] = {}
     for each in sealed(connection):
         _note(each, named)
-        if each.kept != each.right and each.unit not in broken:
-            broken.add(each.unit)
-            yield Flaw(each.message, "the message has no seal" if each.kept is None else _BROKEN)
+        if each.reply is None:
+            unreplied.append(Flaw(each.message, "the message was taken and has no reply"))
+        if each.kept != each.right:
+            what = "the message has no seal" if each.kept is None else _BROKEN
+            broken.setdefault(each.unit, Flaw(each.message, what))
+    return _Told(tuple(unreplied), tuple(broken.values()), named)
 
 
 def _note(message: Sealed, named: dict[str, int]) -> None:
