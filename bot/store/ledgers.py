@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import replace
 from datetime import datetime
 from typing import Any
@@ -163,11 +164,13 @@ class Ledgers(Desk):
 
     def _now_known(self, known: Known) -> Known:
         known = super()._now_known(known)
-        seen = {bed: past for (table, bed), past in self._held.items() if table == berths.name}
+        seen = {bed: past for (table, bed), past in self._held.items() if table == berths.name and past}
         drains_of = {**known.beds, **{bed: tuple(each.drain for each in past) for bed, past in seen.items()}}
         stand = {**known.drains, **{each.drain: each for past in seen.values() for each in past}}
         for bed in self._berthed:
             drains_of.pop(bed, None)
+        if drains_of != known.beds:
+            stand = _of_these_beds(drains_of, stand)
         for drain, past in self._written_to.items():
             if past is None:
                 stand.pop(drain, None)
@@ -255,6 +258,12 @@ class Ledgers(Desk):
     def _last_row(self, drain: str) -> tuple[int, str]:
         last = self._held.get((_NEWEST, drain)) or _LAST.one(self._connection, {"of_drain": drain})
         return (0, START) if last is None or last.position is None else (last.position, last.chain)
+
+
+def _of_these_beds(beds: Mapping[str, tuple[str, ...]], stand: Mapping[str, Past]) -> dict[str, Past]:
+    """The drains that are among the latest of a bed: those of years would be kept at hand for ever."""
+    named = {drain for of_bed in beds.values() for drain in of_bed}
+    return {drain: past for drain, past in stand.items() if drain in named}
 
 
 def entry_row(entry: Entry, before: str, payload: str | None = None) -> dict[str, object]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 import random
 from contextlib import suppress
 from datetime import timedelta
@@ -12,6 +13,8 @@ import pytest
 from bot.engine.entries import Left, Line, Opened, Removed, Withdrawal
 from bot.store import Book, Question, Store, open_store
 from bot.store.asking import _UNSETTLED, REACH
+from bot.store.ledgers import MOST_DRAINS_OF_A_BED
+from bot.store.remembered import Known
 from bot.store.statements import Statement
 from tests.store.hands import at, claimed
 
@@ -133,6 +136,33 @@ def _record(book: Book, chance: random.Random, minute: int) -> None:
             book.berth(drain, chance.choice(BEDS), None, at(minute))
         case _:
             book.append(drain, at(minute), Line(level_ml=10 * minute if minute > 0 else 0))
+
+
+def test_of_the_drains_of_years_only_the_latest_of_each_bed_stay_at_hand(store: Store) -> None:
+    def known() -> Known:
+        with store.turn() as book:
+            claimed(book, f"look{next(numbers)}", minutes=next(numbers))
+            for bed in BEDS:
+                book.drains_of(bed)
+            return book._known
+
+    numbers = itertools.count()
+    for _ in range(MOST_DRAINS_OF_A_BED + 5):
+        with store.turn() as book:
+            claimed(book, f"m{next(numbers)}", minutes=next(numbers))
+            for bed in BEDS:
+                book.append(book.open_drain(bed, None), at(0), Opened(bed=bed))
+        known()
+    with store.turn() as book:
+        claimed(book, "moves", minutes=next(numbers))
+        book.berth(book.drains_of("12")[0], "14", None, at(0))
+    known()
+    kept = known()
+    with store.turn("ward") as book:
+        tables = Book(book._connection, "ward")
+        assert {bed: tables.drains_of(bed) for bed in BEDS} == kept.beds
+    assert set(kept.drains) == {drain for of_bed in kept.beds.values() for drain in of_bed}
+    assert len(kept.drains) < 2 * MOST_DRAINS_OF_A_BED
 
 
 def test_what_was_asked_too_long_ago_waits_no_more_whichever_message_looks_first(store: Store) -> None:
