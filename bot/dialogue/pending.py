@@ -6,10 +6,12 @@ Stored as JSON with the question, so that it survives a restart and is decided o
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import datetime
 from enum import StrEnum
 
 from bot.dialogue.said import NotSure, Query, Said, Slots, Value
-from bot.dialogue.said_json import known
+from bot.dialogue.said_json import known, loaded
+from bot.store.questions import Question
 
 
 class Ask(StrEnum):
@@ -88,6 +90,11 @@ class Pending:
 def holds_reading(pending: Pending) -> bool:
     """Whether something that may belong on a ledger waits for the answer."""
     return pending.ask not in NO_READING and not is_passing(pending) and not _is_bare(pending)
+
+
+def is_unconfirmed(question: Question, now: datetime) -> bool:
+    """Whether a reading hangs on the question, and nobody answered in time."""
+    return question.lapsed(now) and holds_reading(loaded(question.said_json, Pending))
 
 
 def _is_bare(pending: Pending) -> bool:

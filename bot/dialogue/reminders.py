@@ -6,7 +6,7 @@ from bot.dialogue.bedside import Bedside
 from bot.dialogue.brief import brief
 from bot.dialogue.news import News
 from bot.dialogue.part import BedCaution, Part
-from bot.dialogue.pending import NO_READING, Pending, holds_reading, is_passing
+from bot.dialogue.pending import NO_READING, Pending, is_passing, is_unconfirmed
 from bot.dialogue.said import NotSure, Said
 from bot.dialogue.said_json import loaded
 from bot.engine.values import Caution, Severity
@@ -72,21 +72,16 @@ def _of_no_bed(bedside: Bedside, parts: list[Part]) -> list[str]:
     if any(part.tells_open for part in parts):
         return []
     mine = bedside.book.unsettled(sender=bedside.context.person.id)
-    held = [(each, loaded(each.said_json, Pending)) for each in mine if each.bed is None]
     return [
         unconfirmed_line(each, bedside.view, settle_text(None, each.offered))
-        for each, pending in held
-        if each.lapsed(bedside.now) and holds_reading(pending)
+        for each in mine
+        if each.bed is None and is_unconfirmed(each, bedside.now)
     ]
 
 
 def unconfirmed_of(bedside: Bedside, bed: str) -> tuple[Question, ...]:
     """The bed's readings whose question nobody answered in time."""
-    return tuple(
-        each
-        for each in bedside.questions_at(bed)
-        if each.lapsed(bedside.now) and holds_reading(loaded(each.said_json, Pending))
-    )
+    return tuple(each for each in bedside.questions_at(bed) if is_unconfirmed(each, bedside.now))
 
 
 def beds_of(bedside: Bedside, parts: list[Part]) -> tuple[str, ...]:

@@ -12,9 +12,9 @@ from bot.dialogue.bedside import Bedside
 from bot.dialogue.context import Context
 from bot.dialogue.feared import feared_at
 from bot.dialogue.part import BedCaution
+from bot.dialogue.pending import is_unconfirmed
 from bot.dialogue.queries.desk import Desk, desk_of
 from bot.dialogue.queries.status import due_of_unit
-from bot.dialogue.queries.waiting import is_unconfirmed
 from bot.dialogue.queries.where import patients
 from bot.dialogue.reminders import unconfirmed_line
 from bot.dialogue.said import Query
@@ -80,7 +80,7 @@ def _overdue(desk: Desk) -> tuple[Notice, ...]:
 def _unconfirmed(desk: Desk) -> tuple[Notice, ...]:
     found = []
     for question in desk.book.unsettled():
-        if is_unconfirmed(desk, question):
+        if is_unconfirmed(question, desk.now):
             text = unconfirmed_notice(unconfirmed_line(question, desk.view, settle=""))
             notice = _notice(desk, question.bed, "unconfirmed", text)
             found.append(replace(notice, drain=question.drain, about=question.id))

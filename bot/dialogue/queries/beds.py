@@ -5,11 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from bot.dialogue.part import BedCaution
+from bot.dialogue.pending import is_unconfirmed
 from bot.dialogue.queries.desk import Desk
 from bot.dialogue.queries.rates import short_rate
 from bot.dialogue.queries.reply import QueryReply
 from bot.dialogue.queries.telling import caution_lines, of_bed, standing, urgent_only
-from bot.dialogue.queries.waiting import is_unconfirmed, unconfirmed_lines
+from bot.dialogue.queries.waiting import unconfirmed_lines
 from bot.dialogue.queries.where import patients
 from bot.engine.amend import outstanding
 from bot.engine.due import due
@@ -77,7 +78,7 @@ def _bed_needs(desk: Desk, patient: Patient, waiting: tuple[Question, ...]) -> B
         urgent=urgent,
         overdue=sum(each.overdue for each in due(patient, desk.now, desk.policy)),
         cautions=sum(each.severity is Severity.MODERATE and each.code != "overdue" for each in held),
-        unconfirmed=sum(is_unconfirmed(desk, each) for each in here),
+        unconfirmed=sum(is_unconfirmed(each, desk.now) for each in here),
         amendments=sum(len(outstanding(one, desk.schedule, desk.policy.chart_by)) for one in patient.drains),
         away=any(ledger.away for ledger in patient.drains),
     )

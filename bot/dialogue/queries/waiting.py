@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from bot.dialogue.pending import Pending, holds_reading, is_passing
+from bot.dialogue.pending import Pending, is_passing, is_unconfirmed
 from bot.dialogue.queries.desk import Desk
 from bot.dialogue.reminders import unconfirmed_line
 from bot.dialogue.said_json import loaded
@@ -33,21 +33,16 @@ def waiting_lines(desk: Desk, bed: str) -> tuple[str, ...]:
 
 def unconfirmed_lines(desk: Desk, here: Callable[[str | None], bool]) -> tuple[str, ...]:
     """Each unconfirmed reading of the beds for which `here` holds."""
-    lapsed = (each for each in desk.book.unsettled() if is_unconfirmed(desk, each))
+    lapsed = (each for each in desk.book.unsettled() if is_unconfirmed(each, desk.now))
     return tuple(_line(desk, each) for each in lapsed if here(each.bed))
 
 
 def reading_text(desk: Desk, question: Question) -> str:
     """What a question holds back: "Not recorded yet: bed 12 800 mL at 16:00 (asked 16:00, Amy)." """
-    if is_unconfirmed(desk, question):
+    if is_unconfirmed(question, desk.now):
         return _line(desk, question)
     told = loaded(question.said_json, Pending).brief
     return pending_text(told, question.asked_at, question.sender, desk.view)
-
-
-def is_unconfirmed(desk: Desk, question: Question) -> bool:
-    """Whether a reading hangs on the question, and nobody answered in time."""
-    return question.lapsed(desk.now) and holds_reading(loaded(question.said_json, Pending))
 
 
 def _is_stale(desk: Desk, question: Question) -> bool:
@@ -59,13 +54,13 @@ def _told(desk: Desk, where: str, questions: tuple[Question, ...]) -> tuple[str,
     questions = tuple(each for each in questions if not _is_stale(desk, each))
     if not questions:
         return (f"{where}: {words.NONE_OPEN}",)
-    lapsed = sum(is_unconfirmed(desk, each) for each in questions)
+    lapsed = sum(is_unconfirmed(each, desk.now) for each in questions)
     head = words.waiting_head(where, len(questions) - lapsed, lapsed)
     ordered = sorted(questions, key=lambda each: (not each.danger, each.asked_at))
     return desk.page(head, tuple(_line(desk, each) for each in ordered))
 
 
 def _line(desk: Desk, question: Question) -> str:
-    if not is_unconfirmed(desk, question):
+    if not is_unconfirmed(question, desk.now):
         return words.question_text(question.text, question.asked_at, question.sender, desk.view)
     return unconfirmed_line(question, desk.view, settle_text(question.bed, question.offered))
