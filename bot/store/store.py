@@ -1,8 +1,9 @@
 """The store: one transaction a message, and a book in it.
 
-On SQLite a lock lets one transaction in at a time. On PostgreSQL the messages of one unit wait for each
-other (see `claims`), and the loser of a race for a position in a ledger runs again on what the winner left;
-of those that have waited, this process answers one at a time, as threads that reckon at once only take turns.
+On SQLite a lock lets one transaction in at a time, and the messages that wait share the next (`together`).
+On PostgreSQL the messages of one unit wait for each other (see `claims`), and the loser of a race for a
+position in a ledger runs again on what the winner left; of those that have waited, this process answers one
+at a time, as threads that reckon at once only take turns.
 """
 
 from __future__ import annotations
@@ -22,6 +23,7 @@ from bot.store.errors import NO_DATABASE, StoreAwayError, is_no_database
 from bot.store.patience import ANSWER_S, Patience
 from bot.store.remembered import Remembered
 from bot.store.tables import metadata
+from bot.store.together import Together
 from bot.store.triggers import append_only_tables, guard
 
 T = TypeVar("T")
@@ -49,6 +51,7 @@ class Store:
         one_by_one = _Turnstile(LOCK_WAIT_S)
         self._lock = nullcontext() if self._many_writers else one_by_one
         self._once_claimed = one_by_one if self._many_writers else nullcontext()
+        self.together = Together(self._alone, LOCK_WAIT_S)
 
     @contextmanager
     def turn(self, unit: str = "") -> Iterator[Book]:
@@ -61,37 +64,45 @@ class Store:
 
     def transact(self, work: Callable[[Book], T], unit: str = "") -> T:
         """What `work` returns, once it is committed. StoreAwayError when the database could not."""
+        if not self._many_writers:
+            with self._asking():
+                return self.together.answer(lambda connection: self._on_a_book(connection, work, unit))
         for _ in range(RUNS - 1):
             try:
                 return self._once(work, unit)
             except DBAPIError as lost:
-                if not (self._many_writers and _lost_a_race(lost)):
+                if not _lost_a_race(lost):
                     raise
         return self._once(work, unit)
 
     @contextmanager
     def connection(self) -> Iterator[Connection]:
         """A connection in a transaction, for those who read or copy tables as a whole."""
-        patience = self._patience.asking() if self._patience else nullcontext()
-        with patience, self._told_when_away() as connection:
+        with self._asking(), self._alone() as connection:
             yield connection
 
     @contextmanager
-    def _told_when_away(self) -> Iterator[Connection]:
-        """The same; the errors by which a driver says that the database is away under one name."""
-        try:
-            with self._lock, self._transaction() as connection:
-                yield connection
-        except (OperationalError, InterfaceError, PoolTimeout) as away:
-            if _lost_a_race(away):
+    def _asking(self) -> Iterator[None]:
+        """Around whatever asks the database: the errors that say that it is away come under one name."""
+        with self._patience.asking() if self._patience else nullcontext():
+            try:
+                yield
+            except (OperationalError, InterfaceError, PoolTimeout) as away:
+                if _lost_a_race(away):
+                    raise
+                raise StoreAwayError(type(away).__name__) from away
+            except DBAPIError as error:
+                if _state(error) in _AWAY:
+                    raise StoreAwayError(type(error).__name__) from error
+                if is_no_database(error):
+                    raise StoreAwayError(NO_DATABASE) from error
                 raise
-            raise StoreAwayError(type(away).__name__) from away
-        except DBAPIError as error:
-            if _state(error) in _AWAY:
-                raise StoreAwayError(type(error).__name__) from error
-            if is_no_database(error):
-                raise StoreAwayError(NO_DATABASE) from error
-            raise
+
+    @contextmanager
+    def _alone(self) -> Iterator[Connection]:
+        """A transaction that nobody else is in: on SQLite the only one of this process."""
+        with self._lock, self._transaction() as connection:
+            yield connection
 
     @contextmanager
     def _transaction(self) -> Iterator[Connection]:
@@ -118,6 +129,13 @@ class Store:
     def _once(self, work: Callable[[Book], T], unit: str) -> T:
         with self.turn(unit) as book:
             return work(book)
+
+    def _on_a_book(self, connection: Connection, work: Callable[[Book], T], unit: str) -> T:
+        """The same in a transaction that others are in too."""
+        book = Book(connection, unit, self._remembered)
+        answered = work(book)
+        book.seal()
+        return answered
 
 
 class _Turnstile:
