@@ -100,9 +100,11 @@ def _unknown(items: tuple[Item, ...]) -> bool:
     return bool(cues(items, "word"))
 
 
-def other(items: tuple[Item, ...]) -> list[Statement]:
-    """Help, and "seen"."""
+def other(items: tuple[Item, ...], text: str) -> list[Statement | Unclear]:
+    """Help, and "seen"; "HELP 9 bleeding" calls for help, and not for how to write."""
     kinds = {i.name for i in cues(items, "kind")}
+    if kinds == {"help"} and any(i.role in VALUES | {"level"} for i in items):
+        return [Unclear(slot="kind", text=text)]
     if kinds == {"help"} or (cues(items, "howto") and not any(i.role in VALUES for i in items)):
         return [Help()]
     if kinds == {"acknowledged"} and not any(i.role in {"num", "time", "bad"} for i in items):

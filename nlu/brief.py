@@ -86,7 +86,7 @@ class Brief:
     def _denies(self) -> bool:
         """ "no mark for bed 12", "12 no drain": the "no" is of the word behind it, and no answer."""
         no = next((k for k, i in enumerate(self.items) if i.role == "cue" and i.value == "no"), None)
-        if no is None or not any(i.role == "bed" for i in self.items):
+        if no is None or not any(i.role == "bed" or i.label is not None for i in self.items):
             return False
         after = self.items[no + 1 :][:1]
         return any(i.role == "cue" and i.value in {"level", "tubeword", "canister"} for i in after)

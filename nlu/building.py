@@ -199,7 +199,8 @@ class Builder:
     ) -> Statement | Unclear:
         spans = {slot: self.span(item) for slot, item in items.items()}
         joined = isinstance(statement, Placed) and statement.tubes
-        tube = None if joined or "tube" in draft.clashes else draft.tube
+        of_patient = isinstance(statement, Away | Back | Left)  # "left for ct, L chest 300"
+        tube = None if joined or of_patient or "tube" in draft.clashes else draft.tube
         if draft.tubes:
             spans["tube"] = self.span(*draft.tubes)
         if draft.bed is not None:

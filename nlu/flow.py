@@ -14,6 +14,7 @@ from .rules import Rule
 HOURLY = frozenset({"hourly", "hourlies", "volumes", "rate", "trend"})
 EACH_HOUR = frozenset({"hrly", "hourly", "hrlies", "hourlies", "qh"})
 BARE = frozenset({"", "at", "inside"})
+OF_BOTH = frozenset({"tubes", "drains", "chest", "cts", "sides", "tube", "drain", "at", "are", "sitting"})
 NOTHING = frozenset({"nil", "nothing", "none", "zero", "nada", "0", "zilch"})
 
 
@@ -72,10 +73,35 @@ def _beside_nothing(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         tube = item.role == "tube" or (tube and item.role == "cue")
 
 
+def _of_both(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "both tubes 340", "both at 340 and 120": of each of the two, or of which?"""
+    told = [k for k, text in enumerate(toks.said) if text == "both"]
+    named = any(word(toks, k + 1) in OF_BOTH or word(toks, k + 1).isdecimal() for k in told)
+    joined = any(i.role == "cue" and i.value == "join" for i in items)
+    beds = {i.label for i in items if i.role == "bed"}
+    if named and not joined and len(beds) < 2 and not any(i.role == "tube" for i in items):
+        yield from ("a line of both" for i in items if i.role == "level")
+
+
+def _after_an_amount(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "r drained 20, l 40": behind how much came from one drain, a bare number of another one."""
+    amount = other = False
+    for item in items:
+        if item.role == "volume":
+            amount, other = True, False
+        other |= amount and item.role in {"bed", "tube"}
+        if item.role == "cue" and item.value in {"level", "levelat", "kind"}:
+            amount = False
+        if other and item.role == "level" and item.lead == "":
+            yield "how much came from this one, or its line"
+
+
 OVER_TIME = (
     Rule(_over, frozenset({"span", "window", "since"})),
     Rule(_summed, frozenset({"ask"})),
     Rule(_as_much, frozenset({"same"})),
     Rule(_each_hour, frozenset({"level"})),
     Rule(_beside_nothing, frozenset({"same"})),
+    Rule(_of_both, frozenset({"level"})),
+    Rule(_after_an_amount, frozenset({"volume"})),
 )

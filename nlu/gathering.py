@@ -128,6 +128,10 @@ class Gathering:
             return
         if draft.tubes and draft.has_content and not draft.joined and draft.kind != "placed":
             last = draft.tubes[-1]
+            said = self.last if self.last is not None and self.last.role == "tube" else None
+            if said is not None and said is not last and said.name == last.name and _one_name(said, item):
+                self.open().tubes += [said, item]  # "lt 340 lt basal 50"
+                return
             if not (_one_name(last, item) and self.last is last):
                 self._next_tube(draft, item)
                 return

@@ -124,7 +124,9 @@ class Lattice:
         behind = self.cues.get(i + 2)
         k = i + 1 + (glued(self.toks, i + 1) and word(self.toks, i + 1).isalpha())  # 4B's
         owns = word(self.toks, k) == "'" and word(self.toks, k + 1) == "s"
-        owns |= word(self.toks, i + 1) == "s" and behind is not None and behind.label in OWNED
+        apart = starts_number(self.toks, i + 2) and not glued(self.toks, i + 2)  # not "10s0"
+        named = apart if behind is None else behind.label in OWNED
+        owns |= word(self.toks, i + 1) == "s" and named
         owns &= is_digits(self.toks, i)
         return list(self._beds(i, way, cued=False)) if owns else []
 

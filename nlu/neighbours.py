@@ -16,6 +16,7 @@ BEFORE_NUMBERS = frozenset(
 
 DENIALS = frozenset({"not", "isn't", "isnt", "wasn't", "wasnt", "ain't", "aint", "quite", "looking"})
 ENDS = frozenset({"", ".", ",", ";", "!", "?", "pls", "please", "sorry"})
+SIDES = frozenset({"l", "r", "left", "right", "lt", "rt"})
 ARROWS = frozenset({"\u2192", "\u21d2"})
 LEAVERS = frozenset(
     {"i", "he", "she", "they", "we", "who", "just", "has", "have", "had", "family", "rn", "nurse", "already"}
@@ -53,7 +54,8 @@ def is_negative(toks: Toks, i: int) -> bool:
     before = word(toks, i - 1)
     if before in {"minus", "negative"}:
         return True
-    return before == "-" and glued(toks, i) and not (glued(toks, i - 1) and is_digits(toks, i - 2))
+    chained = is_digits(toks, i - 2) or word(toks, i - 2) in SIDES  # "L-340"
+    return before == "-" and glued(toks, i) and not (glued(toks, i - 1) and chained)
 
 
 def link_before(toks: Toks, i: int) -> str:
@@ -63,6 +65,8 @@ def link_before(toks: Toks, i: int) -> str:
         before, i = word(toks, i - 1), i - 1
     if before in ARROWS or (before == ">" and word(toks, i - 1) in {"-", "="}):
         return "to"
+    if before == "-" and glued(toks, i + 1) and word(toks, i - 1) in SIDES:
+        return ""
     return before if before in LINKS else ""
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from .items import Item
+from .labels import tube_label
 from .neighbours import is_past_length
 from .numbers import Toks, starts_number, word
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
@@ -10,11 +11,30 @@ from .patterns.leads import BREAKS, KEEPS_LEAD
 from .ways import Way
 
 
+def _is_behind_side(i: int, way: Way) -> bool:
+    """ "left chest 340": the side is named, and this is no more of it."""
+    side = way.items[-1] if way.items else None
+    return side is not None and side.role == "tube" and side.end == i
+
+
+def _numbered(toks: Toks, i: int, way: Way) -> Item | None:
+    """ "9 #1 340 #2 120": behind the bed, or behind another such one, which of the tubes."""
+    found = tube_label(toks, i)
+    before = way.items[-1] if way.items else None
+    if found is None or before is None or not starts_number(toks, found[0]):
+        return None
+    of_bed = before.end == i and (before.role == "bed" or (before.role == "num" and before.label is not None))
+    another = any(item.role == "tube" and word(toks, item.start) == "#" for item in way.items)
+    return Item("tube", i, found[0], name=found[1]) if of_bed or another else None
+
+
 def other_word(toks: Toks, i: int, way: Way, *, voice: bool) -> tuple[int, Way]:
     """The place behind it, and the way with what it leaves: a tube, a stop, a sign, an unread word."""
     text = word(toks, i)
-    if is_past_length(toks, i):
+    if is_past_length(toks, i) or (text == "chest" and _is_behind_side(i, way)):
         return i + 1, way
+    if text == "#" and way.lead != "bed" and (numbered := _numbered(toks, i, way)):
+        return numbered.end, way.with_item(numbered)
     if text == "m" and starts_number(toks, i + 1):
         return i + 1, way.with_item(Item("tube", i, i + 1, name="mediastinal"), way.lead, at=way.at)
     if text in {"hundred", "thousand"}:

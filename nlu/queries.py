@@ -8,6 +8,7 @@ from datetime import datetime, time, timedelta
 from typing import cast
 
 from . import shiftwords
+from .drafts import SIDES
 from .items import AMOUNTS, Item
 from .labels import tube_name
 from .moments import LIST_REACH, distinct
@@ -37,6 +38,7 @@ TIMELESS = frozenset({"me", "repeat", "open", "beds"})
 SETTING = frozenset({"on", "to", "cont", "continuous", "low"})
 """With these before it, suction is told and not asked about."""
 WITH_WINDOW = frozenset({"total", "trend", "chart"})
+ASKING_FOR = frozenset({"show", "list", "which", "what", "give", "see"})
 WHEN = frozenset({"at", "for", "by", "@"})
 SUMMING = frozenset({"output", "bed", "tubeword", "canister", "window", "span", "since"})
 REPORTS = frozenset({"placed", "exchanged", "removed", "moved", "withdrawn", "corrected"})
@@ -56,8 +58,9 @@ def is_query(items: tuple[Item, ...]) -> bool:
         return False
     if not asks and not windowed and not _is_bare_total(items):
         return False
-    if not asks and any(i.value == "neg" for i in cues):
-        return False  # "3 hasn't drained since midnight"
+    seen = any(i.value == "ask" and i.name == "checks" for i in cues)
+    if not question and (not asks or seen) and any(i.value == "neg" for i in cues):
+        return False  # "3 hasn't drained since midnight", "didn't see any leak"
     if any(i.role in AMOUNTS for i in items):
         return False
     if any(i.role in {"num", "bad", "alt", "check", "claimed", "denied"} for i in items):
@@ -91,7 +94,11 @@ def asked(
     """The query that the pieces make, once per bed; `shifts` say which one "on nights" was."""
     text = read.text
     topic = _topic(items, read)
-    if _is_told(items, topic) or (topic == "last" and _is_told_of_bed(items, read)):
+    if (
+        _is_told(items, topic)
+        or (topic == "beds" and _is_of_my_beds(items, read))
+        or (topic == "last" and _is_told_of_bed(items, read))
+    ):
         return [Unclear(slot="kind", text=text)]
     beds = list(dict.fromkeys(i.label for i in items if i.role == "bed" and i.known))
     if topic == "checks" and _is_on_suction(items, read):
@@ -104,7 +111,8 @@ def asked(
             topic = "last"
         else:
             return [Unclear(slot="kind", text=text)]
-    tubes = tube_name([i.name for i in items if i.role == "tube"]) or None
+    named = {i.name for i in items if i.role == "tube"}
+    tubes = None if named >= SIDES else tube_name([i.name for i in items if i.role == "tube"]) or None
     made = Asked(topic=topic, tube=tubes)  # type: ignore[arg-type]
     if topic in WITH_WINDOW:
         window, doubt = _window(items, arrived, shifts)
@@ -157,6 +165,8 @@ def _is_told(items: tuple[Item, ...], topic: str | None) -> bool:
         return True  # "heard at handover that 12 was 640 at 0600"
     if (topic in TIMELESS or topic == "capacity") and clocks:
         return True
+    if topic == "handoff" and len(clocks) > 1 and not _asks(items):
+        return True
     if topic not in {None, "last"} or any(i.role == "cue" and i.value == "question" for i in items):
         return False
     return len(clocks) > 1 or any(i.role == "cue" and i.value == "what" for i in items)
@@ -173,6 +183,12 @@ def _is_told_of_bed(items: tuple[Item, ...], read: Read) -> bool:
         word(read.tokens, k - 1) == "was" and word(read.tokens, k - 2) not in {"where", "what", "how"}
         for k in beds
     )
+
+
+def _is_of_my_beds(items: tuple[Item, ...], read: Read) -> bool:
+    """ "my beds are all quiet": something is told of them, and nothing asked."""
+    own = not (set(read.tokens.said) & ASKING_FOR) and "my" in read.tokens.words
+    return own and not _asks(items) and len(items) > 1
 
 
 def _is_window(time: Item) -> bool:

@@ -188,7 +188,7 @@ class Sentence:
             return told(*self._for_a_bed(self._corrected()), faults=len(self._unread(read)))
         if self._is_bare_question():
             return told(*queries.asked(self._labelled, self.ward.arrived, self.read, self.ward.shifts))
-        if other := answers.other(self._labelled):
+        if other := answers.other(self._labelled, self.text):
             return self._rated(other)
         simple = self.brief.choice_of_canister() or self.brief.answer()
         return self._rated([simple]) if simple is not None else None

@@ -25,6 +25,7 @@ DIED = frozenset(
     | {"bed", "room", "rm", "family", "now", "with", "and", "early", "overnight", "sadly", "suddenly", "noon"}
 )
 """Behind "passed" these leave it a death."""
+SIDED = frozenset({"l", "r", "left", "right", "lt", "rt"})
 LAST_LINES = frozenset({"last line", "last level"})
 
 
@@ -62,6 +63,8 @@ def _is_state(cue: Cue, toks: Toks) -> bool:
     before, number = word(toks, bed - 1), word(toks, bed)
     if any(word(toks, cue.start - k) in ORDERED for k in (1, 2)):
         return not number_follows(toks, cue.end)
+    if number in SIDED and not number_follows(toks, cue.end):  # "l sx 20 r ws"
+        return True
     ends = not word(toks, cue.end).isalnum() or word(toks, cue.end) in {"and", "no"}
     if not (ends and number.isdecimal()):
         return False

@@ -173,6 +173,9 @@ def _reasons(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
                 yield "a reason that another finding may show"
             if before & UNSURE or word(toks, item.end) == "?":
                 yield "a reason that is denied or doubted"
+            sided = word(toks, item.start - 1) in {"left", "right", "l", "r", "lt", "rt", "the", "both"}
+            if item.name == "lung" and sided and word(toks, item.end - 1) == "lung":
+                yield "a lung is no reason"
 
 
 def _suction_back(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:

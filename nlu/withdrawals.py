@@ -42,6 +42,8 @@ def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statemen
     made = Withdrawn(bed=beds[0] if beds else None, tube=tube_name(tubes) if tubes else None)
     if len(beds) > 1 or any(i.role == "bed" and not i.known for i in items):
         return Unclear(slot="bed", text=text, choices=tuple(b for b in beds if b), statement=made)
+    if any(i.role == "bad" for i in items):
+        return Unclear(slot="at" if beds else "bed", text=text, statement=made)
     many = MANY & set(text.lower().split())  # "delete both marks on 6"
     if many or len(times) > 1 or nums or any(_may_be_level(i, items, arrived) for i in times):
         return Unclear(slot="at", text=text, statement=made)

@@ -77,6 +77,8 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "no change in level", "no change since last", "no change since last mark", "nothing new",
         "no additional output", "no additional drainage",
         "(drained|dumped|put out|putting out|draining) (absolutely|) (nothing|nil|none|nada|zero)",
+        "(hasn't|hasnt|has not|didn't|didnt|did not|haven't|havent) (drained|drain|put out) "
+        "(anything|any|a thing|anything else|a drop)",
         "nothing drained", "still the same", "line unchanged", "mark unchanged", "level the same",
         "line the same", "no additional", "nil", "nothing more", "no increase", "has not changed",
         "hasn't changed", "hasn't moved", "has not moved", "level same", "mark same", "mark is the same",

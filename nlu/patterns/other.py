@@ -8,6 +8,10 @@ from .nouns import BE, THE, TUBE
 
 OTHER: dict[str, tuple[str, ...]] = {
     "word": (
+        "(turned|rolled|turning|repositioned|positioned|lying|laying|leaning|facing) (him|her|pt|) "
+        "(to|onto|on|) (the|his|her|) (left|right|l|r)",
+        "left in (it|there|the box|the canister|the drain|the bottle|the chamber)", "left to go", "left over",
+        "(report|handover|handoff) (was|said|says|from|gave)",
         "(tipped|tilted) (back|) (up|upright) again",
         "(all|) checks (are|were|) (all|) (ok|okay|fine|good|done|normal|complete|wnl|unremarkable)",
         "(still|) draining (well|ok|okay|fine|good|nicely|freely|lots|a lot|heavily|slowly|less|steadily)",
@@ -71,6 +75,7 @@ OTHER: dict[str, tuple[str, ...]] = {
     ),
     "plan": (
         "ask (the|) (reg|md|dr|doctor|team|surgeon|np|pa|provider|resident|consultant) (if|whether|about)",
+        "apparently", "allegedly", "reportedly", "according to", "as per (report|days|nights|handover)",
         "ok to", "okay to", "goal", "target", "will be", "should reach", "expect", "expecting", "expected",
         "if it", "if the",
         "if he", "if she", "when it reaches", "when it hits", "when it gets to", "call if", "notify if",

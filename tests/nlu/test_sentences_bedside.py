@@ -58,7 +58,6 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
         ("is this the right number for blood bank", "ask bed"),
         ("14 out of bed, 14 back in bed 1800", "ask level_ml"),
         ("14 will need ct scan 2000", "ask kind"),
-        ("14 left for ct 1840 L chest 300", "ask kind"),
         ("14 left at 1840", "ask level_ml"),
         ("14 to 15", "ask at"),
         ("14 moved 1840", "ask to_bed"),
