@@ -225,7 +225,8 @@ class Lattice:
         if says_nothing(cue, way, self.toks, voice=self.voice) or is_place_at(cue, self.toks):
             return way
         at = word(self.toks, cue.end - 1) in {"at", "@", "the"}
-        return way.with_item(item, LEADS.get(cue.label, ""), at=at)
+        lead = cue.value if cue.label == "order" else LEADS.get(cue.label, "")
+        return way.with_item(item, lead, at=at)
 
     def _is_of_time(self, cue: Cue, way: Way) -> bool:
         """ "420 around 6": behind the level, about when it was read."""

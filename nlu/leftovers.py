@@ -11,6 +11,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .clock import clocks
+from .context import CLIMBS, CONTEXT
 from .flow import OVER_TIME
 from .items import AMOUNTS, FINDINGS, Item
 from .mixups import MIXUPS
@@ -19,6 +20,7 @@ from .patterns.asides import RELATIVES, STAFF
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
 from .patterns.numerals import ONES
 from .patterns.remarks import REMARKS
+from .roles import CHECK_LIMITS
 from .rules import Rule, signs
 from .unexplained import asking_aloud, of_clauses, unexplained
 from .weighty import weighty
@@ -39,6 +41,8 @@ SEPARATE = frozenset({"at", "add", "and"})
 FOURS = frozenset({"4", "four"})
 BED_WORDS = frozenset({"bed", "room", "rm"})
 LETTERS = frozenset("abcdefgh")
+PAIR = 2
+LAST_WORDS = frozenset({"comfortable", "doing", "he's", "she's", "patient", "vitals", "everything", "else"})
 
 
 def leftovers(items: tuple[Item, ...], toks: Toks, *, voice: bool) -> list[str]:
@@ -142,7 +146,7 @@ def _unsure_times(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             continue
         before, after = items[max(0, k - 1) : k], items[k + 1 : k + 2]
         bare = not item.sure_time and item.lead in {"", "at"}
-        if bare and any(_is_word(i) and i.start == item.end and not _is_at_people(item, i) for i in after):
+        if bare and any(i.start == item.end and _may_be_unit(item, i) for i in after):
             yield "a word behind a bare time may be its unit"
         ahead = any(i.role == "level" for i in items[k + 1 :]) and not any(
             i.role == "level" for i in items[:k]
@@ -150,6 +154,11 @@ def _unsure_times(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
         told = any(i.role == "cue" and i.value in {"kind", "what"} for i in _clause_before(items, k))
         if ahead and not told and any(_is_word(i) and i.name not in BELONGS | REMARKS for i in before):
             yield "the time may be of what was not understood"
+
+
+def _may_be_unit(time: Item, after: Item) -> bool:
+    """Whether the piece behind a bare time was not understood and is no remark."""
+    return _is_word(after) and not (_is_at_people(time, after) or (time.at and _is_remark(after)))
 
 
 def _is_at_people(time: Item, after: Item) -> bool:
@@ -187,6 +196,20 @@ def _unset(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             check = None
 
 
+def _ordered(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "doctor wants 20", "suction order 20 and it's at 20": a bare number may be the suction."""
+    ordered = False
+    for before, item in pairwise((None, *items)):
+        if item is None:
+            continue
+        ordered = (ordered or (item.role == "cue" and item.value == "order")) and item.role != "bed"
+        small = item.role == "level" and (item.amount or 0) <= CHECK_LIMITS["suction"] and not item.unit
+        said = before is not None and before.role == "cue" and before.value in {"level", "levelat"}
+        it = before is not None and word(toks, before.start) in {"it", "it's", "its"}
+        if ordered and small and (it or not said):
+            yield "the number may be what was ordered"
+
+
 def _is_in(item: Item, toks: Toks) -> bool:
     """ "now in 21": a place; "in 250 ml"."""
     return not item.lead and word(toks, item.start - 1) in {"in", "into"}
@@ -204,8 +227,29 @@ def _beside(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
         pair = (before, item)
         if k == 0 and _is_word(before) and item.role == "bed" and _goes_on(items[2:]):
             continue
+        if _is_who(before, items[k + 1 : k + 3]) or _is_climb(item, items[k + 2 : k + 3]):
+            continue
+        if before.role == "time" and all(_is_remark(i) for i in items[k + 1 :]):
+            continue
         if any(_is_word(i) for i in pair) and any(i.role in VALUES for i in pair):
             yield "a word beside a value was not understood"
+
+
+def _is_who(bed: Item, after: tuple[Item, ...]) -> bool:
+    """ "12 somebody knocked it over": who did it, right before what was done."""
+    if bed.role != "bed" or len(after) < PAIR or not (_is_word(after[0]) and after[0].name in PEOPLE):
+        return False
+    return after[1].role == "cue" and after[1].value in {"kind", "what"}
+
+
+def _is_climb(item: Item, after: tuple[Item, ...]) -> bool:
+    """ "went from 480 to 525": the word is part of it."""
+    return _is_word(item) and item.name in CLIMBS and any(i.role == CONTEXT for i in after)
+
+
+def _is_remark(item: Item) -> bool:
+    """What is said at the end and is no number: "patient comfortable, doing fine"."""
+    return item.role == "sep" or (_is_word(item) and item.name in REMARKS | LAST_WORDS)
 
 
 def _colours(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -300,9 +344,10 @@ def _odd_words(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if item.role == "cue" and item.value in {"level", "new", "old", "opens"} and _is_word(nxt):
             yield "a level that was not understood"
     moved = any(i.role == "cue" and i.value == "kind" and i.name in {"moved", "corrected"} for i in items)
+    starts = {i.start for i in items}
     for before, item in zip((None, *items), items, strict=False):
         after = word(toks, item.end)
-        if item.role == "bed" and after == "to" and not moved:
+        if item.role == "bed" and after == "to" and not (moved or item.end in starts):
             yield "the word to behind a bed"
         named = before is not None and before.role == "tube"
         if item.role == "cue" and item.value == "tubeword" and after in TUBELESS and not named:
@@ -325,6 +370,7 @@ EITHER = (
     Rule(_unsure_times, frozenset({"word"})),
     Rule(_signed, frozenset({"leak", "tidal"})),
     Rule(_unset, frozenset({"seal", "suction", "wall", "leakgrade"})),
+    Rule(_ordered, frozenset({"order"})),
     Rule(weighty, frozenset({"kind", "word"})),
 )
 TYPED = (

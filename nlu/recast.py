@@ -26,6 +26,7 @@ DIED = frozenset(
 )
 """Behind "passed" these leave it a death."""
 SIDED = frozenset({"l", "r", "left", "right", "lt", "rt"})
+SETTINGS = frozenset({"seal", "suction", "gauge", "dial", "vacuum"})
 LAST_LINES = frozenset({"last line", "last level"})
 
 
@@ -52,6 +53,10 @@ def _meant(cue: Cue, toks: Toks, *, ends: bool) -> Cue:
         return cue._replace(label="word", value="full")
     if words == "passed" and word(toks, cue.end).isalpha() and word(toks, cue.end) not in DIED:
         return cue._replace(label="word", value=words)  # "passed clamp trial"
+    if cue.label == "side" and word(toks, cue.start - 1) in SETTINGS and word(toks, cue.end) == "at":
+        return cue._replace(label="filler", value="")  # "water seal right at two"
+    if words == "down for" and number_follows(toks, cue.end):  # "put bed 12 down for 340"
+        return cue._replace(label="filler", value="")
     if words in SEALS and _is_state(cue, toks):
         return cue._replace(label="waterseal")
     return cue

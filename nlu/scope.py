@@ -136,7 +136,7 @@ def _claimed(items: list[Item], toks: Toks) -> list[Item]:
                     break  # "pod 2 640 0645": which day it is, and no more
         before = items[k - 1] if k else None
         takes = before is not None and before.role in SAYS and before.lead in CLAIMABLE
-        if takes and not own and not _is_only_bed(items, k - 1):
+        if takes and not own and not _is_only_bed(items, k - 1) and not _is_of_line(items, k - 1):
             items[k - 1] = items[k - 1].as_role(CLAIMED)
         items[k] = cue._replace(value="filler") if is_day and own else cue.as_role("foreign")
     return items
@@ -146,6 +146,13 @@ def _is_day_number(items: list[Item], k: int) -> bool:
     """ "pod 2", "post op day 1": behind a word for a day stands one small number."""
     after = items[k + 1] if k + 1 < len(items) else None
     return after is None or after.role not in SAYS or (after.amount or 0) <= MOST_DAYS
+
+
+def _is_of_line(items: list[Item], k: int) -> bool:
+    """ "mark 540 at 1900 vitals stable": the time right behind a line is its own."""
+    line, time = items[k - 1] if k else None, items[k]
+    led = line is not None and line.role == "num" and line.lead in {"level", "levelat"}
+    return led and time.at and time.clocklike
 
 
 def _is_only_bed(items: list[Item], k: int) -> bool:

@@ -165,7 +165,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "discharged today", "left the floor", "was transferred out", "demised",
         "(discharge|dc|d/c) (home|to home|to rehab)",
         "(transferred|moved|sent|discharged|gone|went) (out|) to another (hospital|facility|floor|unit|ward)",
-        "has been discharged", "left against medical advice",
+        "has been discharged", "(was|is|got|been) discharged home", "left against medical advice",
         "discharged against (medical|) advice", "self discharged",
     ),
     "kind:corrected": (
@@ -238,9 +238,13 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "md ordered", "surgeon wants", "doctor ordered", "provider ordered", "surgeon ordered",
         "team wants", "order changed to", "orders for", "surgery wants", "provider order", "order changed",
         "doc ordered", "dr wants", "pa wants", "np wants", "pa ordered", "np ordered", "per provider",
-        "per doctor", "per surgeon", "order to", "prescribed", "suction order", "suction ordered",
-        "suction ordered at", "new suction order", "md order", "doctor's order", "provider's order",
-        "md says", "surgeon says", "team ordered", "orders to", "ordered to", "per surgery",
+        "per doctor", "per surgeon", "order to", "prescribed", "md order", "doctor's order",
+        "provider's order", "md says", "surgeon says", "team ordered", "orders to", "ordered to",
+        "per surgery",
+    ),
+    "order:suction": (
+        "(new|) suction (order|orders) (is|for|of|at|changed to|)",
+        "suction (is|was|) ordered (at|as|to be|)",
     ),
     "old:canister": (
         f"(final|last|) (level|reading) (of|on|in) (the|) old {CAN}",
@@ -297,7 +301,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
     "change": ("swapped out", "replaced", "changeout", "change out"),
     "empty": ("empty", "is empty", "starts empty", "new and empty"),
     "timeword": (
-        "as of",
+        "as of", "timed", "timed at",
         "time", "the time", "time was", "time is", "time to", "time should be", "timing", "hour was",
     ),
 }

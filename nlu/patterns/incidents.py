@@ -10,7 +10,7 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
     "what:tipped": (
         "(lying|laying|found|ended up|over) on the floor",
         "(was|is|lying|laying|found|landed|ended up|knocked|) (flat|) on (its|it's|the) side",
-        f"(kicked|knocked|tipped|pushed|turned|tripped) {THE} {BOX} (over|down|sideways|on its side)",
+        f"(kicked|knocked|tipped|pushed|turned|tripped|flipped) {THE} {BOX} (over|down|sideways|on its side)",
         "tipped", "tipped over", "knocked over", "kicked over", "fell over", "toppled",
         "tipped on its side", "spilled", "on its side", "knocked down", "fell on its side", "toppled over",
         "tipped it", "got knocked over", "got kicked over", "knocked", "kicked", "overturned",

@@ -17,7 +17,8 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "chest tube reading", "tube mark", "tube reading", "drain mark", "canister mark", "shows",
         "showing", "canister shows", "drain shows", "line reading", "mark level", "mark line",
         "reading level", "chest tube line", "tube line", "canister line", "drain line", "line marked",
-        "marker", "remarked",
+        "marker", "remarked", "(canister|box|drain|chamber|bottle|it) says", "reads out at",
+        "shows us", "(i'm|im|i am|we're|we are) (reading|seeing)", "(i|we) (read|see)",
     ),
     "levelat:past": ("was at", "were at", "was up to", "had reached", "was on"),
     "levelat": (
@@ -28,6 +29,9 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "canister at", "box at", "chamber at", "has reached", "reached", "filled to", "came up to",
         "got to", "gotten to", "he's at", "she's at", "'s up to", "fluid at", "up at", "is up at", "was at",
         "'s now at", "down as",
+        "(climbed|rose|went up|gone up|has gone up|has climbed|has risen|risen|crept up|come up) to",
+        "(is|) (holding|staying) at", "(stays|remains|stayed|remained|stuck) at", "it at", "drawn at",
+        "line drawn at",
     ),
     "amount": (
         "(immediately|initially|instantly) (drained|dumped|put out)",
@@ -59,6 +63,9 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "output", "outputs", "drainage", "drain output", "chest tube output", "ct output",
         "tube output", "o/p", "chest tube drainage", "ct drainage", "out put", "total output", "output is",
         "output of", "output was", "total", "total drainage",
+        "(came|comes|come|coming|works|worked) (out|) to",
+        "(total|) (canister|box|chamber|drain) volume (is|was|)",
+        "volume (is|was|) at", "volume in the (canister|box|chamber|drain)", "total so far (is|)",
     ),
     "output:going": ("draining",),
     "same:amount": (

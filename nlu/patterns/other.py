@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from .nouns import BE, THE, TUBE
+from .spoken import SPOKEN
 
 # fmt: off
 
@@ -162,7 +163,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "good", "great", "some", "also", "here", "there", "there's", "now showing", "still",
         "at", "by", "mr", "mrs", "ms", "the patient in", "patient's", "set", "setting", "fluid", "fluids",
         "color", "colour", "looks", "looking", "drainage color", "appears", "noted", "per nurse",
-        "recorded", "taken", "checked", "check", "exactly", "precisely", "sharp", "on the dot",
+        "recorded", "taken", "checked", "check", "exactly", "precisely", "sharp", "on the dot", *SPOKEN,
     ),
 }
 # fmt: on

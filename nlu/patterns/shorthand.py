@@ -2,6 +2,11 @@
 
 from __future__ import annotations
 
+_NOUNS = """
+mark line level reading tube drain canister box chamber bottle seal suction leak output drainage left right
+side tubing system
+"""
+"""With an 's that is an "is": "the line's at 540"."""
 SHORTHAND = {
     "frm": "from",
     "xfer": "transfer",
@@ -41,4 +46,5 @@ SHORTHAND = {
     "mrkd": "marked",
     "lvl": "level",
     "intmt": "intermittent",
+    **{f"{noun}'s": noun for noun in _NOUNS.split()},
 }

@@ -1,0 +1,19 @@
+"""Words that open or close a spoken report and say nothing of it; phrases as in `cues`."""
+
+from __future__ import annotations
+
+_ME = "(i'm|im|i am|we're|we are)"
+
+SPOKEN: tuple[str, ...] = (
+    _ME,
+    f"{_ME} (in|at|with|over in|over at|over by|standing at|standing in|standing by)",
+    f"{_ME} (checking|reporting|calling|texting) (on|in on|in|in with|with|about|for|in for)",
+    "(just|) (checking|reporting|calling|texting|checked) (on|in on|in|in with|about|for|in for)",
+    "(here's|heres|here is|here comes|next is|next up is|next one|next one is|last one is|first one is)",
+    "last but not least", "moving on to", "moving on", "i'll give you", "i will give you",
+    "let me give you", "giving you", "(quick|an|just an|a quick|small|short|latest) update",
+    "update for", "(just|) updating (on|)", "hourly (check|mark|reading|) (for|on)",
+    "(the|our|my) (guy|lady|man|woman|gentleman|boy|girl|gent|chap|fella|fellow|person|one) (in|over in)",
+    "i've", "ive", "we've", "weve", "i've got", "we've got", "everything at", "all of these", "these",
+    "this was", "end of report", "over and out", "that's all", "that's it",
+)  # fmt: skip
