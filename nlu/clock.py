@@ -64,7 +64,8 @@ def _whole(toks: Toks, i: int) -> Iterator[Found]:
         yield now, Clock(style="now", sure=True)
     if not toks.words.isdisjoint(MEASURES):
         yield from _ago(toks, i)
-    yield from ((end, c) for start, c in _core(toks, i) for end, c in _with_suffix(toks, start, c))
+    for end, core in _core(toks, i):
+        yield _with_suffix(toks, end, core)
     yield from _dated(toks, i)
 
 
@@ -76,9 +77,9 @@ def _dated(toks: Toks, i: int) -> Iterator[Found]:
             at += 1
         alone = True
         for end, core in _core(toks, at):
-            for stop, clock in _with_suffix(toks, end, core):
-                alone = False
-                yield stop, _with_day(clock, day, part)
+            stop, clock = _with_suffix(toks, end, core)
+            alone = False
+            yield stop, _with_day(clock, day, part)
         if alone and day is not None:
             yield start, Clock(style="date", day=day, part=part, sure=True)
 
@@ -93,12 +94,12 @@ def _with_day(clock: Clock, day: Day | None, part: str) -> Clock:
 # What follows a time
 
 
-def _with_suffix(toks: Toks, i: int, clock: Clock) -> Iterator[Found]:
+def _with_suffix(toks: Toks, i: int, clock: Clock) -> Found:
     end, clock = suffixed(toks, i, clock)
-    yield from _with_day_after(toks, end, clock)
+    return _with_day_after(toks, end, clock)
 
 
-def _with_day_after(toks: Toks, i: int, clock: Clock) -> Iterator[Found]:
+def _with_day_after(toks: Toks, i: int, clock: Clock) -> Found:
     after = i + 1 if word(toks, i) == "," else i
     found = next(day_words(toks, after), None) if clock.day is None else None
     if (
@@ -106,9 +107,8 @@ def _with_day_after(toks: Toks, i: int, clock: Clock) -> Iterator[Found]:
         or found[1] is None
         or (isinstance(found[1], tuple) and _core_after_date(toks, found[0]))
     ):
-        yield i, clock
-    else:
-        yield found[0], _with_day(clock, found[1], found[2])
+        return i, clock
+    return found[0], _with_day(clock, found[1], found[2])
 
 
 def _core_after_date(toks: Toks, i: int) -> bool:
@@ -204,7 +204,8 @@ def _words(toks: Toks, i: int) -> Iterator[Found]:
                 yield from _checked(stop, hour, minute, "24")
         for stop, minute in _minute_words(toks, end):
             yield from _checked(stop, hour, minute, "12")
-    yield from _four_spelt(toks, i)
+    if text in ONES:
+        yield from _four_spelt(toks, i)
 
 
 def _minute_words(toks: Toks, i: int) -> list[tuple[int, int]]:

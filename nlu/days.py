@@ -26,7 +26,8 @@ def by_first_word(phrases: Iterable[Phrase]) -> dict[str, tuple[Phrase, ...]]:
 
 _DAYS = by_first_word(DAYS)
 _PARTS = by_first_word(PARTS)
-FIRST_WORDS = frozenset({*_DAYS, *_PARTS, *WEEKDAYS, *MONTHS, *ORDINALS, "on", "last", "the"})
+_DATES = frozenset({*WEEKDAYS, *MONTHS, *ORDINALS, "on", "last", "the"})
+FIRST_WORDS = frozenset({*_DAYS, *_PARTS, *_DATES})
 """A day or a part of it begins with one of these, or with digits."""
 
 DATED = frozenset({*MONTHS, "/", "-"})
@@ -43,7 +44,7 @@ def day_words(toks: Toks, i: int) -> Iterator[tuple[int, Day | None, str]]:
     end, part = part_of_day(toks, i)
     if part:
         yield end, None, part
-    elif first in FIRST_WORDS or (first[:1].isdecimal() and not toks.words.isdisjoint(DATED)):
+    elif first in _DATES or (first[:1].isdecimal() and not toks.words.isdisjoint(DATED)):
         yield from _date(toks, i)
 
 
@@ -130,4 +131,4 @@ def _is_slash_date(toks: Toks, i: int) -> bool:
 
 def is_phrase(toks: Toks, i: int, words: tuple[str, ...]) -> bool:
     """Whether these words stand at a place."""
-    return word(toks, i) == words[0] and all(word(toks, i + k) == w for k, w in enumerate(words))
+    return toks.said[i : i + len(words)] == words

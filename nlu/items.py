@@ -35,6 +35,8 @@ class Clocks(tuple[Clock, ...]):
         key = (arrived.timestamp(), reach)
         if key not in self.memo:
             found = [moment(clock, arrived, reach) for clock in self]
+            if len(found) == 1:
+                return self.memo.setdefault(key, found[0])
             values = distinct(v for m in found for v in m.values)
             self.memo[key] = Moment(values, distinct(v for m in found for v in m.nearest))
         return self.memo[key]

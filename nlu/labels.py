@@ -94,11 +94,19 @@ def bed_label(text: str, index: Mapping[str, str] | None) -> str | None:
 
 
 def _spoken(toks: Toks, i: int, *, voice: bool) -> Iterator[tuple[int, str]]:
+    if is_digits(toks, i) and not _may_go_on(word(toks, i + 1)):
+        yield i + 1, word(toks, i)
+        return
     start, prefix = _prefix(toks, i)
     if prefix:
         yield start, prefix
         yield from _with_letters(toks, _heads(toks, start, voice=False), prefix, voice=voice)
     yield from _with_letters(toks, _heads(toks, i, voice=voice), "", voice=voice)
+
+
+def _may_go_on(behind: str) -> bool:
+    """Whether what stands behind digits can be part of their label: a letter, a dash, a digit."""
+    return len(behind) == 1 or behind == "bed" or behind in LETTERS or behind in HEARD_LETTERS
 
 
 def _with_letters(

@@ -6,7 +6,7 @@ One pass from left to right carries the ways that are still open ("three forty f
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 
 from .clock import clocks
 from .cuesense import asks, is_last_line, is_place, is_place_at, says_nothing
@@ -37,6 +37,8 @@ from .places import Places
 from .wall import written
 from .ways import Way, about, followed
 
+Step = tuple[int, Way]
+"""A way made longer, and where it goes on."""
 WIDEST = 24
 DIAL_STEP = 5
 """Suction is set in steps of so many cmH2O. Common practice, no source."""
@@ -78,46 +80,45 @@ class Lattice:
         return [way.items for way in self._kept(open_ways.get(size, []))]
 
     def _kept(self, ways: list[Way]) -> list[Way]:
+        if len(ways) <= self.widest:
+            return ways
         kept, overfull = followed(ways, self.widest, self.toks, voice=self.voice)
         self.overfull |= overfull
         return kept
 
-    def _steps(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
+    def _steps(self, i: int, way: Way) -> Iterable[Step]:
         if i in self.written and not way.at:
             end, label = self.written[i]
-            yield end, way.with_item(Item("bed", i, end, label=label, link=self._link(i)))
-            return
+            return [(end, way.with_item(Item("bed", i, end, label=label, link=self._link(i))))]
         if way.lead == "bed" and is_digits(self.toks, i) and self.places.labels(i):
-            yield from self._beds(i, way, cued=True)
-            return
+            return self._beds(i, way, cued=True)
         number = way.items[-1] if way.items and way.items[-1].role == "num" else None
         if is_suffix(self.toks, i, number):
-            return
+            return []
         owner = self._owners(i, way)
         if owner:
-            yield from owner
-            return
+            return owner
         cue = self.cues.get(i)
         times = self._times(i, way)
+        timed: list[Step] = []
         if times and (cue is None or max(t.end for t in times) >= cue.end):
-            yield from ((t.end, way.with_time(t)) for t in times)
+            timed = [(t.end, way.with_time(t)) for t in times]
             if cue is not None or not starts_number(self.toks, i):
-                return
+                return timed
         if (
             cue is not None
             and not (self.voice and way.lead == "bed" and heard_as_number(self.toks, i))
             and not self._is_article(cue)
         ):
-            yield from self._cue(cue, way)
-            return
-        found = list(self._numbers(i, way))
-        yield from found
+            return self._cue(cue, way)
+        found = self._numbers(i, way)
         if not found and starts_number(self.toks, i):
-            yield i + 1, way.with_item(Item("bad", i, i + 1, lead=way.lead))
+            found = [(i + 1, way.with_item(Item("bad", i, i + 1, lead=way.lead)))]
         elif not found and not dangles(self.toks, i, number):
-            yield other_word(self.toks, i, way, voice=self.voice)
+            found = [other_word(self.toks, i, way, voice=self.voice)]
+        return timed + found
 
-    def _owners(self, i: int, way: Way) -> list[tuple[int, Way]]:
+    def _owners(self, i: int, way: Way) -> list[Step]:
         """ "12's chest tube": what owns something is a bed."""
         if "s" not in self.toks.words:
             return []
@@ -167,19 +168,18 @@ class Lattice:
 
     # Cues
 
-    def _cue(self, cue: Cue, way: Way) -> Iterator[tuple[int, Way]]:
+    def _cue(self, cue: Cue, way: Way) -> Iterable[Step]:
+        if cue.label == "filler":
+            return self._filler(cue, way)
         item = Item("cue", cue.start, cue.end, cue.label, cue.value)
-        match cue.label:
-            case "filler":
-                yield from self._filler(cue, way)
-            case "tubeword":
-                yield from self._tubeword(cue, way, item)
-            case _:
-                yield cue.end, self._with_cue(cue, way, item)
-                if cue.value == "suction_on" and self._is_odd_setting(cue.end):
-                    yield cue.end, way.with_item(item)
-                if cue.label == "ask" and is_last_line(cue, self.toks) and self.places.labels(cue.end):
-                    yield cue.end, way.with_item(item)
+        if cue.label == "tubeword":
+            return self._tubeword(cue, way, item)
+        found = [(cue.end, self._with_cue(cue, way, item))]
+        if cue.value == "suction_on" and self._is_odd_setting(cue.end):
+            found.append((cue.end, way.with_item(item)))
+        if cue.label == "ask" and is_last_line(cue, self.toks) and self.places.labels(cue.end):
+            found.append((cue.end, way.with_item(item)))
+        return found
 
     def _is_odd_setting(self, i: int) -> bool:
         """ "suction back on 14": perhaps the bed, as a dial is hardly set to that; "on 20" is no bed."""
@@ -245,7 +245,7 @@ class Lattice:
         item = item._replace(unit="new" if fresh else "")
         return found.with_item(item, kind_lead(self.toks, cue.end, cue.value))
 
-    def _filler(self, cue: Cue, way: Way) -> Iterator[tuple[int, Way]]:
+    def _filler(self, cue: Cue, way: Way) -> Iterator[Step]:
         text = word(self.toks, cue.start)
         if len(text) == 1 and glued(self.toks, cue.start) and is_digits(self.toks, cue.start - 1):
             return  # the letter of "22A" is no article
@@ -271,7 +271,7 @@ class Lattice:
         else:
             yield cue.end, way
 
-    def _joining(self, i: int, text: str, way: Way) -> Iterator[tuple[int, Way]]:
+    def _joining(self, i: int, text: str, way: Way) -> Iterator[Step]:
         if text == "at":
             yield i + 1, way.after_at()
         elif text in {"to", "from"}:
@@ -281,12 +281,12 @@ class Lattice:
         else:
             yield i + 1, way.after_at() if self.voice and starts_number(self.toks, i + 1) else way
 
-    def _and(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
+    def _and(self, i: int, way: Way) -> Iterator[Step]:
         yield i + 1, way.with_item(Item("sep", i, i + 1, "and"))
         if self.voice and way.items and not way.lead and clocks(self.toks, i + 1):
             yield i + 1, way.after_at()
 
-    def _tubeword(self, cue: Cue, way: Way, item: Item) -> Iterator[tuple[int, Way]]:
+    def _tubeword(self, cue: Cue, way: Way, item: Item) -> Iterator[Step]:
         for end, label, known in self.places.labels(cue.start):
             if known and end > cue.end and not self._is_after(way, "bed"):
                 yield end, way.with_item(Item("bed", cue.start, end, label=label))
@@ -311,41 +311,39 @@ class Lattice:
 
     # Numbers
 
-    def _numbers(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
+    def _numbers(self, i: int, way: Way) -> list[Step]:
         if way.lead == "bed" or self._is_b(i):
             start = i + 1 if self._is_b(i) else i
             beds = list(self._beds(start, way, cued=True))
             if beds:
-                yield from beds
-                return
-        if starts_number(self.toks, i) or word(self.toks, i) in BEGINNING:
-            yield from self._bare(i, way)
-        else:
-            yield from ((e, w) for e, w in self._lettered(i, way))
-        if self.voice and way.lead in LEVEL_LEADS | {"at"} and starts_number(self.toks, i + 1):
-            yield from self._misheard(i, way)
+                return beds
+        begins = starts_number(self.toks, i) or word(self.toks, i) in BEGINNING
+        found = list(self._bare(i, way) if begins else self._lettered(i, way))
+        if self.voice and (way.lead == "at" or way.lead in LEVEL_LEADS) and starts_number(self.toks, i + 1):
+            found += self._misheard(i, way)
+        return found
 
     def _is_b(self, i: int) -> bool:
         return word(self.toks, i) in {"b", "bed", "rm"} and starts_number(self.toks, i + 1)
 
-    def _beds(self, i: int, way: Way, *, cued: bool) -> Iterator[tuple[int, Way]]:
+    def _beds(self, i: int, way: Way, *, cued: bool) -> Iterator[Step]:
         for end, label, known in self.places.labels(i, voice=self.voice, cued=cued):
             if known or not is_spaced_letter(self.toks, i, end):
                 bed = Item("bed", i, end, label=label, known=known, link=self._link(i))
                 yield end, way.with_item(bed)
 
-    def _lettered(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
+    def _lettered(self, i: int, way: Way) -> Iterator[Step]:
         """A label that begins with letters, without the word bed: CT4."""
         if word(self.toks, i).isalpha() and self.index is not None and len(word(self.toks, i)) <= 4:
             for end, label, _ in self.places.labels(i):
                 yield end, way.with_item(Item("bed", i, end, label=label, link=self._link(i)))
 
-    def _misheard(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
+    def _misheard(self, i: int, way: Way) -> Iterator[Step]:
         for number in heard_as_number(self.toks, i):
             item = Item("num", i, number.end, amount=int(number.value), lead=way.lead, at=way.at)
             yield number.end, way.with_item(item)
 
-    def _bare(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
+    def _bare(self, i: int, way: Way) -> Iterator[Step]:
         after = way.items[-1] if way.items else None
         for item in self.places.measured(i):
             if self._cuts(way, item):
@@ -374,7 +372,7 @@ class Lattice:
             return way
         return way._replace(items=(*way.items, Item("sep", item.start, item.start, ",")))
 
-    def _longer_labels(self, i: int, way: Way) -> Iterator[tuple[int, Way]]:
+    def _longer_labels(self, i: int, way: Way) -> Iterator[Step]:
         """A label with letters or a dash, without the word bed: 12a, 3-B."""
         for end, label, known in self.places.labels(i):
             if known and not label.isdecimal():

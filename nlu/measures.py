@@ -18,6 +18,7 @@ _ML = frozenset(p for p in LEVELS["ml"] if " " not in p)
 _VOLUMES = _ML | LITRES
 _BAD = frozenset(p for p in LEVELS["badunit"] if " " not in p)
 _KG = frozenset(CHECKS["kg"])
+_LB = frozenset({"lb", "lbs", "pounds", "pound"})
 TIME_LETTERS = frozenset({"a", "p", "h", "am", "pm", "hr", "hrs", "hours"})
 GLUED_OK = frozenset({"ish", "and", "at", "l", "r", "left", "right", "b", "to"})
 _BEHIND = TIME_LETTERS | GLUED_OK | _VOLUMES
@@ -46,6 +47,8 @@ def _pressures() -> dict[str, tuple[tuple[tuple[str, ...], str], ...]]:
 
 
 _PRESSURES = _pressures()
+_UNITS = frozenset({*_VOLUMES, *_BAD, *_KG, *_LB, *_PRESSURES, "c", "m", "cubic"})
+"""A unit begins with one of these."""
 
 
 def measured(toks: Toks, i: int, *, voice: bool) -> Iterator[Item]:
@@ -128,17 +131,17 @@ def _glued_before(toks: Toks, i: int) -> bool:
 
 def _unit(toks: Toks, i: int) -> tuple[str, int]:
     text = word(toks, i)
+    if text not in _UNITS:
+        return "", i
     if text in _ML:
         return "ml", i + 1
-    if text == "." and word(toks, i + 1) in _ML and not glued(toks, i + 1):
-        return "", i
     if spelt := _spelt_ml(toks, i):
         return "ml", spelt
     if text in LITRES:
         return "litre", i + 1
     if text in _KG:
         return "kg", i + 1
-    if text in {"lb", "lbs", "pounds", "pound"}:
+    if text in _LB:
         return "lb", i + 1
     for pieces, name in _PRESSURES.get(text, ()):
         if all(word(toks, i + k) == w for k, w in enumerate(pieces)):

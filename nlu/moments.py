@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from datetime import UTC, date, datetime, time, timedelta
 from operator import attrgetter
 from typing import NamedTuple
+from zoneinfo import ZoneInfo
 
 from dateutil import tz
 from dateutil.relativedelta import relativedelta
@@ -224,6 +225,8 @@ def _existing(day: date, hour: int, minute: int, arrived: datetime) -> list[date
 
 def _exists(at: datetime) -> bool:
     """Whether the clocks of the ward ever show this: not in the hour that is left out in spring."""
+    if isinstance(at.tzinfo, ZoneInfo) and at.utcoffset() == at.replace(fold=1 - at.fold).utcoffset():
+        return True  # what is left out, and what comes twice, has two offsets (PEP 495)
     again = at.astimezone(UTC).astimezone(at.tzinfo)
     return again.replace(tzinfo=None) == at.replace(tzinfo=None)
 

@@ -40,6 +40,8 @@ LONGEST_SPELT = 4
 LITRES = frozenset(LEVELS["litre"])
 CLOSING = frozenset({"ml", "mls", "mil", "mils", "cc", "ccs", "milliliters", "millilitres", "at"})
 """After these a number is whole."""
+_GOES_ON = NUMERALS | frozenset({".", ",", ":", "point", "-", "and"})
+"""Digits with anything else behind them, and no digits, are one number and no more."""
 
 
 Value = int | Fraction
@@ -140,6 +142,10 @@ def _from_digits(toks: Toks, i: int) -> Iterator[Number]:
         return
     if len(text) > 9:
         return
+    alone = Number(i + 1, int(text), "led" if len(text) > 1 and text[0] == "0" else "plain")
+    if not (word(toks, i + 1) in _GOES_ON or is_digits(toks, i + 1)):
+        yield alone
+        return
     point = _glued_tail(toks, i, ".")
     if point:
         yield from _decimal_digits(toks, i, point)
@@ -148,7 +154,7 @@ def _from_digits(toks: Toks, i: int) -> Iterator[Number]:
         yield from _decimal_digits(toks, i, word(toks, i + 2))
         return
     yield from _after_point(toks, i + 1, int(text))
-    yield Number(i + 1, int(text), "led" if len(text) > 1 and text[0] == "0" else "plain")
+    yield alone
     tail = _glued_tail(toks, i, ",")
     if len(tail) == 3 and len(text) == 1 and text != "0" and not _glued_tail(toks, i + 2, ","):
         yield Number(i + 3, int(text + tail))

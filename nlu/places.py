@@ -4,16 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from types import MappingProxyType
 
 from . import labels, measures
 from .clock import clocks
 from .clockface import Clock
 from .items import Clocks, Item
-from .lengths import length
+from .lengths import MEASURES, length
 from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.clockwords import AGO
 from .patterns.leads import MOST_LITRES, SPAN_BEFORE
 
+NO_TIMES: Mapping[int, Clocks] = MappingProxyType({})
 DAY = 24 * 60
 LONGEST_SPAN = 72 * 60
 """Minutes; what is longer is no length of time that a nurse asks about: 1900 hours."""
@@ -55,8 +57,10 @@ class Places:
             self._labels[key] = list(labels.beds(self.toks, i, self.index, voice=voice, cued=cued))
         return self._labels[key]
 
-    def sure_clocks(self, i: int) -> dict[int, Clocks]:
+    def sure_clocks(self, i: int) -> Mapping[int, Clocks]:
         """The times that can be nothing else, by their ends."""
+        if not clocks(self.toks, i):
+            return NO_TIMES
         if i not in self._clocks:
             found: dict[int, list[Clock]] = {}
             for end, clock in clocks(self.toks, i):
@@ -76,6 +80,8 @@ class Places:
 
     def span(self, i: int, *, asks: bool) -> Item | None:
         """A length of time that is not a moment: "over 2 hours", "last 8h"."""
+        if self.toks.words.isdisjoint(MEASURES):
+            return None
         before = word(self.toks, i - 1)
         this = before == "this" and word(self.toks, i) in {"hour", "hr"}
         end, minutes = length(self.toks, i)

@@ -7,16 +7,20 @@ from .days import part_of_day
 from .numbers import Toks, glued, is_digits, word
 from .patterns.clockwords import AMPM, HOUR_WORDS
 
+_HOURS = frozenset({*AMPM, "a", "p", "o'clock", "oclock", "o", *HOUR_WORDS})
+"""What says of which half of the day an hour is, or that it is one, begins with one of these."""
 EITHER = frozenset({"am", "pm", "afternoon"})
 """Of "quarter to twelve pm" these may be of noon or of the quarter hour before it."""
 
 
 def suffixed(toks: Toks, i: int, clock: Clock) -> tuple[int, Clock]:
     """The end of the time with all that follows it, and what it says then."""
-    end, clock = _meridiem(toks, i, clock)
-    end, clock = _hours_word(toks, end, clock)
-    if not clock.part:
-        end, clock = _meridiem(toks, end, clock)
+    end = i
+    if word(toks, i) in _HOURS:
+        end, clock = _meridiem(toks, i, clock)
+        end, clock = _hours_word(toks, end, clock)
+        if not clock.part:
+            end, clock = _meridiem(toks, end, clock)
     stop, part = part_of_day(toks, end)
     if part and not (word(toks, end) == "at" and is_digits(toks, end + 2)):
         end, clock = stop, _with_part(clock, part)

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+import random
+from collections.abc import Iterable, Iterator
 from datetime import UTC, date, datetime, time, timedelta
 from itertools import chain, pairwise, product
 from zoneinfo import ZoneInfo
@@ -18,7 +19,7 @@ from nlu.clockface import Clock, Style
 from nlu.context import in_context
 from nlu.cutting import cuts
 from nlu.items import Item
-from nlu.labels import bed_index
+from nlu.labels import bed_index, beds
 from nlu.lattice import Lattice
 from nlu.leftovers import leftovers
 from nlu.lengths import length
@@ -73,6 +74,57 @@ def test_what_needs_a_word_that_was_not_said_is_not_there(text: str) -> None:
 def test_no_message_of_the_corpora_is_read_otherwise_when_all_is_looked_for(name: str) -> None:
     for case in cases(name):
         _same(case.line["text"])
+
+
+class Anything(frozenset[str]):
+    """What no word is missing from."""
+
+    def __contains__(self, word: object) -> bool:
+        return True
+
+
+def _found(texts: Iterable[str]) -> list[object]:
+    """All that can be read at each place of some messages."""
+    index = bed_index(("1", "2", "2B", "3-B", "4", "12", "CT1", "ICU 3"))
+    found: list[object] = []
+    for text, voice in product(texts, (False, True)):
+        toks = READER.read(text, voice=voice).tokens
+        for i in range(len(toks)):
+            found += [clocks(toks, i), list(measured(toks, i, voice=voice))]
+            found += [list(beds(toks, i, index, voice=voice, cued=cued)) for cued in (False, True)]
+    return found
+
+
+def _days() -> Iterator[str]:
+    """Days and dates, said before a time and behind it."""
+    days = ("the third of march", "on the 3rd of may", "may 3", "3/4", "last monday", "on tuesday night")
+    for day in (
+        *days,
+        "yesterday",
+        "last night",
+        "early this morning",
+        "2026-03-04",
+    ):
+        yield from (f"{day} at 1900", f"7 {day}", f"half past seven {day}")
+
+
+def _soups() -> Iterator[str]:
+    """Telling words in any order."""
+    rng = random.Random(5)
+    for _ in range(1500):
+        yield " ".join(rng.choices(TELLING, k=rng.randint(2, 6)))
+
+
+def test_what_stands_behind_a_number_begins_with_one_of_the_words_that_are_looked_for(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    said = [c.line["text"] for name in ("corpus_typed", "corpus_dictated") for c in cases(name)]
+    texts = [*_soups(), *_days(), *said]
+    near = _found(texts)
+    for first_words in ("numbers._GOES_ON", "suffixes._HOURS", "days._DATES", "measures._UNITS"):
+        monkeypatch.setattr(f"nlu.{first_words}", Anything())
+    monkeypatch.setattr("nlu.labels._may_go_on", lambda _: True)
+    assert _found(texts) == near
 
 
 def _by_every_day(clock: Clock, hours: list[int], arrived: datetime, reach: timedelta) -> Moment:
