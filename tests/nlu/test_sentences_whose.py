@@ -87,6 +87,8 @@ def test_another_line_and_a_count_are_no_level_and_no_event(text: str) -> None:
         "bed 12 monitor cart moved",
         "bed 12 cramped up",
         "bed 12 infection",
+        "bed 12 babbling all night",
+        "swamped 12 tonight",
     ],
 )
 def test_an_english_word_near_a_cue_tells_nothing(text: str, channel: Literal["text", "voice"]) -> None:
