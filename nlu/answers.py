@@ -32,6 +32,10 @@ VALUES = frozenset({"bed", "num", "time", "bad", "denied", "alt"})
 """Pieces that make a message one about a bed, and not about how to write."""
 
 
+TELLING = frozenset({"what", "level", "levelat", "leak", "tidal", "fluid", "amount", "output", "same"})
+"""Beside these "help" is a cry, and asks for no instructions."""
+
+
 def cues(items: tuple[Item, ...], value: str) -> list[Item]:
     """The cue pieces of one label."""
     return [i for i in items if i.role == "cue" and i.value == value]
@@ -103,9 +107,11 @@ def _unknown(items: tuple[Item, ...]) -> bool:
 def other(items: tuple[Item, ...], text: str) -> list[Statement | Unclear]:
     """Help, and "seen"; "HELP 9 bleeding" calls for help, and not for how to write."""
     kinds = {i.name for i in cues(items, "kind")}
-    if kinds == {"help"} and any(i.role in VALUES | {"level"} for i in items):
+    told = any(i.role == "cue" and i.value in TELLING for i in items)
+    if kinds == {"help"} and not told and any(i.role in VALUES | {"level"} for i in items):
         return [Unclear(slot="kind", text=text)]
-    if kinds == {"help"} or (cues(items, "howto") and not any(i.role in VALUES for i in items)):
+    how = bool(cues(items, "howto")) and not any(i.role in VALUES for i in items)
+    if how or (kinds == {"help"} and not told):
         return [Help()]
     if kinds == {"acknowledged"} and not any(i.role in {"num", "time", "bad"} for i in items):
         beds = list(dict.fromkeys(i.label for i in items if i.role == "bed"))

@@ -12,7 +12,7 @@ from itertools import pairwise
 from .items import Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
-from .patterns.leads import MANY_LINES
+from .patterns.leads import LEVEL_LEADS, MANY_LINES
 from .roles import CHECK_LIMITS
 from .rules import there
 from .runs import is_at, paired
@@ -27,7 +27,20 @@ IN_BRACKETS = frozenset(
     {"more", "out", "up", "ml", "mls", "this", "last", "past", "the", "in", "hour", "hr", "shift"}
 )
 """Behind a number in brackets: over which time so much more came."""
-FULL = frozenset({"nearly full", "almost full", "near full"})
+TELLING_HOW = frozenset(
+    {"nearly full", "almost full", "near full", "slowing down", "slowing", "picking up", "speeding up"}
+    | {
+        "trending up",
+        "trending down",
+        "tapering off",
+        "tapering",
+        "giving report",
+        "next due",
+        "getting worse",
+    }
+    | {"getting better", "handing off"}
+)
+"""Beside a level these tell how it goes, and ask nothing."""
 STOPS = frozenset({",", "and", "&", "+", "/"})
 BESIDE_AGAIN = frozenset({"filler", "question", "ask", "bed", "mark_of_question", "repair", "no", "okay"})
 """With these alone, "again" asks to say it once more."""
@@ -35,6 +48,7 @@ TELLING = CLIMBS | HOURLY | {"(", "from"} | SO
 """Without one of these, and without a word for the fluid, every number has a role of its own."""
 OVER_TIME = frozenset({"fluid", "span", "window"})
 ASKED = frozenset({"ask", "question"})
+BESIDE_QUESTION = frozenset({"question", "mark_of_question"})
 CONTEXT = "context"
 
 
@@ -86,9 +100,10 @@ def _last_lines(item: Item, k: int, items: list[Item], toks: Toks) -> Item:
 
 
 def _full(items: list[Item], toks: Toks) -> list[Item]:
-    """ "nearly full 1950": beside a level it tells how full, and asks nothing."""
-    levels = any(i.role == "num" and i.label is None for i in items)
-    told = [levels and i.name == "capacity" and phrase_of(i, toks) in FULL for i in items]
+    """ "nearly full 1950", "395 at 1900, slowing down": beside a level it tells how it goes."""
+    levels = any(i.role == "num" and (i.label is None or i.lead in LEVEL_LEADS) for i in items)
+    levels &= not any(i.role == "cue" and i.value in BESIDE_QUESTION for i in items)
+    told = [levels and i.value == "ask" and phrase_of(i, toks) in TELLING_HOW for i in items]
     return [i._replace(value="filler", name="") if t else i for i, t in zip(items, told, strict=True)]
 
 

@@ -236,9 +236,18 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
             draft.clash("time", time, level)  # "fluid bloody 1800 serosang now"
         return ["a clock time, and what is now"]
     led = level.lead in {"level", "levelat"} and time.start > level.start and time.at
+    if _is_bare_pair(level, time) and level.within(RECENT, arrived):
+        return ["the first number may be the time"]
     if led or time.sure_time or time.within(RECENT, arrived):
         return []
     return ["the level could be the time"] if _near(level, arrived) else []
+
+
+def _is_bare_pair(level: Item, time: Item) -> bool:
+    """ "645 0700": two numbers side by side and no word that says what they are."""
+    alone = not (level.lead or level.at or time.lead or time.at) and level.end == time.start
+    written = time.end - time.start == 1 and any(c.style == "24" and not c.colon for c in time.clocks)
+    return alone and written
 
 
 def _is_at_level(level: Item, time: Item, arrived: datetime) -> bool:

@@ -22,6 +22,7 @@ from .patterns.numerals import ONES
 from .patterns.remarks import REMARKS
 from .roles import CHECK_LIMITS
 from .rules import Rule, signs
+from .turned import TURNED, counted_aloud
 from .unexplained import asking_aloud, of_clauses, unexplained
 from .weighty import weighty
 from .whose import WHOSE
@@ -39,10 +40,13 @@ PEOPLE = RELATIVES | STAFF
 BY_WHOM = frozenset({"per", "by", "w", "because", "while", "during"})
 SEPARATE = frozenset({"at", "add", "and"})
 FOURS = frozenset({"4", "four"})
+BEGUN = "right may be no side, but a word to begin with"
 BED_WORDS = frozenset({"bed", "room", "rm"})
 LETTERS = frozenset("abcdefgh")
 PAIR = 2
 LAST_WORDS = frozenset({"comfortable", "doing", "he's", "she's", "patient", "vitals", "everything", "else"})
+MOST_OF_HOUR = 2
+"""Digits of an hour without minutes."""
 
 
 def leftovers(items: tuple[Item, ...], toks: Toks, *, voice: bool) -> list[str]:
@@ -191,7 +195,7 @@ def _unset(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             check = item
         elif item.role in {"check", "bed", "tube"} or (item.role == "cue" and item.value in {"level", "sep"}):
             check = None
-        elif check is not None and item.role in AMOUNTS:
+        elif check is not None and (item.role in AMOUNTS or _is_hour(item)):
             yield "the number may be of the check before it"
             check = None
 
@@ -208,6 +212,11 @@ def _ordered(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         it = before is not None and word(toks, before.start) in {"it", "it's", "its"}
         if ordered and small and (it or not said):
             yield "the number may be what was ordered"
+
+
+def _is_hour(item: Item) -> bool:
+    """ "seal ok at 2": an hour alone, which may be a value."""
+    return item.role == "time" and item.amount is not None and len(item.digits) <= MOST_OF_HOUR
 
 
 def _is_in(item: Item, toks: Toks) -> bool:
@@ -339,7 +348,7 @@ def _odd_words(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         yield "a message that breaks off"
     said = [i for i in items[:3] if i.role != "sep"]
     if len(said) > 1 and said[0].role == "tube" and _is_aside(said[0], said[1], toks):
-        yield "right may be no side, but a word to begin with"
+        yield BEGUN
     for item, nxt in itertools.pairwise(items):
         if item.role == "cue" and item.value in {"level", "new", "old", "opens"} and _is_word(nxt):
             yield "a level that was not understood"
@@ -352,6 +361,13 @@ def _odd_words(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         named = before is not None and before.role == "tube"
         if item.role == "cue" and item.value == "tubeword" and after in TUBELESS and not named:
             yield "a tube whose name was lost"
+
+
+def _begun(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """Typed "right, bed 9 740": with a comma behind it, a word to begin with."""
+    stopped = len(items) > 2 and items[1].role == "sep" and items[0].role == "tube"
+    if stopped and _is_aside(items[0], items[2], toks):
+        yield BEGUN
 
 
 def _is_aside(tube: Item, after: Item, toks: Toks) -> bool:
@@ -372,8 +388,11 @@ EITHER = (
     Rule(_unset, frozenset({"seal", "suction", "wall", "leakgrade"})),
     Rule(_ordered, frozenset({"order"})),
     Rule(weighty, frozenset({"kind", "word"})),
+    *TURNED,
 )
 TYPED = (
+    Rule(counted_aloud, frozenset({"level"})),
+    Rule(_begun, frozenset({"tube"})),
     Rule(_between, frozenset({"word"})),
     *EITHER,
     Rule(_questioned, frozenset({"mark_of_question"})),

@@ -47,6 +47,8 @@ def turned(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
             _colour(found, k, toks)
         if _is_sign(item) and _is_present(item):
             _turn(found, k, toks)
+        elif _is_sign(item) and found[k + 1 : k + 2] and _is_denied_anew(item, found[k + 1], toks):
+            found[k] = item.as_role(DENIED)
         elif _is_sign(item) and _ends_denied(found, k):
             found = [i.as_role(DENIED) if _is_sign(i) else i for i in found]
     return tuple(found)
@@ -81,6 +83,11 @@ def _colour(items: list[Item], k: int, toks: Toks) -> None:
     past = word(toks, items[k].start - 1) in PAST
     if past and any(_is_fluid(i) and word(toks, i.start - 1) in PRESENT for i in items[k + 1 :]):
         items[k] = items[k]._replace(value="filler")
+
+
+def _is_denied_anew(none: Item, after: Item, toks: Toks) -> bool:
+    """ "no leak no longer": twice denied, so that it may be there again."""
+    return _is_denial(after) and after.start == none.end and phrase_of(after, toks) in {"no longer", "not"}
 
 
 def _clause_before(items: list[Item], k: int) -> list[int]:

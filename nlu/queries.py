@@ -119,6 +119,8 @@ def asked(
         when = _timed(made, window) if _says_when(items) else replace(made, window=window)
         if when.at is not None and topic != "chart":
             doubt = (when.at,)
+        if when == made and doubt is None and "shift total" in " ".join(read.tokens.said):
+            when = replace(made, window="shift")
         if doubt or _may_be_told(items, read):
             made = replace(made, bed=beds[0] if beds else None)
             return [Unclear(slot="window", text=text, choices=doubt or (), statement=made)]

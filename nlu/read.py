@@ -117,13 +117,14 @@ def _outcome(text: str, ward: Ward) -> Outcome:
     outcome = settled(found, text, strict=ward.voice)
     if overfull and any(isinstance(s, Statement) for s in outcome):
         return (Unclear(slot="kind", text=text),)
-    return _all_asked(outcome, text) if ward.voice else untimed_asked(outcome, text)
+    return _all_asked(untimed_asked(outcome, text), text, voice=ward.voice)
 
 
-def _all_asked(outcome: Outcome, text: str) -> Outcome:
-    """In dictation, what stands beside an unreadable number of the same bed is asked too."""
+def _all_asked(outcome: Outcome, text: str, *, voice: bool) -> Outcome:
+    """What stands beside an unreadable number of the same bed is asked too; in dictation, of any bed."""
     asked = [u for u in outcome if isinstance(u, Unclear)]
     doubtful = {u.statement.bed if u.statement is not None else None for u in asked}
+    doubtful -= set() if voice else {None}
     return tuple(
         Unclear(slot="kind", text=text, choices=(s.kind,), readings=(s,), statement=s)
         if isinstance(s, WITH_LEVEL) and (s.bed in doubtful or None in doubtful)

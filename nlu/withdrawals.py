@@ -40,6 +40,8 @@ def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statemen
     if not beds and len(nums) == 1 and nums[0].label is not None:
         beds, nums = [nums[0].label], []
     made = Withdrawn(bed=beds[0] if beds else None, tube=tube_name(tubes) if tubes else None)
+    if any(i.role in {"foreign", "claimed"} for i in items):
+        return Unclear(slot="kind", text=text, statement=made)  # "cancel the breakfast tray for 12"
     if len(beds) > 1 or any(i.role == "bed" and not i.known for i in items):
         return Unclear(slot="bed", text=text, choices=tuple(b for b in beds if b), statement=made)
     if any(i.role == "bad" for i in items):

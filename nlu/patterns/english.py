@@ -157,7 +157,7 @@ rounding rover rowelled rower ruining rumoring rusted sabine sage salience salti
 sanction sanding sands sapped sapping sated sawing scabbed scabbing scalding scalp scalping scaly scanned
 scanning scant scanter scantier scanting scare scarfing scaring scarring scats scattered scatting scent
 scenting scone scope scorn scotched scotching scowling scows scram scrapped scrapping scrip scuttled seabed
-seamed seams seared searing seated seating seats seceding section sections securest sedating seduction
+seamed seams seared searing seated seating seats seceding sections securest sedating seduction
 seeding seedling seeds seeks seeps seers sees seething sepal separately separator serge serrated servo
 settling sewing sexting shade shading shadings shadowing shaft shafted shafting shafts shagging shake shaking
 shale shalt shame shaming shamming shane shape shaping shark sharpe shatters shave shaving shavings shawl

@@ -73,3 +73,51 @@ def test_a_check_or_weight_that_is_put_right_is_no_line(text: str, read: str) ->
 )
 def test_what_is_told_beside_such_words_is_told(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "two on 8: apical 20, basal 145, both 1900",
+        "right, bed 9 740 at 1905",
+        "6 left sided pain, chest tube 340 at 1900",
+        "swapped the canister on 10 at 1830 forgot to read the old 1 sorry",
+        "got a new box for 21, not hooked up yet, old still 1720 at 1900",
+        "cancel the breakfast tray for 12",
+        "bed 1 second unit of blood up at 1910, 300 in",
+        "bed 12 mark 870 at 1900 for bed 14",
+        "5 cont air leak still, on 20",
+        "12 seal ok at 2, swing present, no bubbling",
+        "lunch cover: 3 490 9 660 10 1290 all 1900",
+        "4 1835 1900",
+        "4 635 1900",
+    ],
+)
+def test_a_word_beside_the_number_may_turn_it(text: str) -> None:
+    assert reading(text).startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("6 left sided chest tube 340 at 1900", "mark bed=6 tube=left at=19:00 level_ml=340"),
+        ("bed 12 872 at 1900, no drama", "mark bed=12 at=19:00 level_ml=872"),
+        ("12 no 340", "answered bed=12 answer=no level_ml=340"),
+        ("HELP 12s box just got knocked over", "incident bed=12 what=tipped"),
+        ("8 395 at 1900, slowing down", "mark bed=8 at=19:00 level_ml=395"),
+        ("5 slowing down", "asked bed=5 topic=trend"),
+        ("end of shift 17 1415 at 1900 giving report", "mark bed=17 at=19:00 level_ml=1415 closing"),
+        ("shift total 5?", "asked bed=5 topic=total window=shift"),
+    ],
+)
+def test_a_remark_beside_it_does_not(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+def test_a_sign_that_is_denied_twice_is_not_told_as_absent() -> None:
+    assert "air_leak=none" not in reading("bed 15 no leak no longer, bubbling again")
+
+
+def test_nothing_of_a_bed_is_accepted_beside_a_number_of_it_that_is_asked() -> None:
+    """Typed as dictated: where one number of a drain is in doubt, the others may be its."""
+    assert reading("bed 9 340 at 1800 and 3500 or 350 at 1900").startswith("ask ")

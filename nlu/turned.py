@@ -1,0 +1,84 @@
+"""What a word beside a number or an event turns it into: a count, a side of something else, not yet so.
+
+Each is read as told only without that word; with it, it is asked. Called by `leftovers`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from .items import AMOUNTS, Item
+from .numbers import Toks, word
+from .patterns.numerals import ONES
+from .roles import is_event
+from .rules import Rule
+
+FEW = 4
+"""Nobody has more tubes. Common practice, no source."""
+OF_SEVERAL = frozenset({"old", "new", "other", "last", "first", "second", "next", "previous"})
+BODY = frozenset(
+    {"pain", "pains", "ache", "aches", "aching", "sore", "soreness", "tender", "tenderness", "weakness"}
+    | {"arm", "leg", "shoulder", "hip", "eye", "hand", "foot", "breast", "knee", "flank", "ear", "numbness"}
+)
+
+
+def counted_aloud(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """Typed "two on 8B: apical 20": a few in a word is how many, and no level."""
+    for item in items:
+        few = item.amount is not None and 0 < item.amount <= FEW and word(toks, item.start) in ONES
+        if item.role == "level" and few and not (item.lead or item.unit) and item.end - item.start == 1:
+            yield "how many, or a level"
+
+
+def one_of_several(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "forgot to read the old 1": that one, or 1 mL?"""
+    for item in items:
+        one = item.role == "level" and word(toks, item.start) == "1" and not item.unit
+        if one and item.end - item.start == 1 and word(toks, item.start - 1) in OF_SEVERAL:
+            yield "that one, or 1 mL"
+
+
+def on_a_number(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "cont air leak still, on 20": a bed, or what the suction is set to, and no level."""
+    for item in items:
+        bare = item.role == "level" and not (item.lead or item.unit)
+        if bare and word(toks, item.start - 1) == "on":
+            yield "on a number says a bed or a setting"
+
+
+def side_of_another(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "6 left sided pain, chest tube 340": the side of the pain."""
+    for item in items:
+        k = item.end + (word(toks, item.end) in {"sided", "side", "chest"})
+        if item.role == "tube" and word(toks, k) in BODY:
+            yield "the side of something else"
+
+
+def not_yet(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "got a new box for 21, not hooked up yet": what is not yet so."""
+    denied = [i for i in items if i.role == "cue" and i.value == "neg"]
+    if denied and "yet" in toks.words and any(t == "yet" for t in toks.said[denied[0].end :]):
+        yield from ("what is not yet so" for i in items if is_event(i) and i.start < denied[0].start)
+
+
+def of_two_beds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed 12 mark 870 at 1100 for bed 14": of which of the two?"""
+    moved = any(is_event(i) and i.name == "moved" for i in items)
+    named = [i for i in items if i.role == "bed" and not moved]
+    for before, bed in pairwise(named):
+        k = bed.start - 1 - (word(toks, bed.start - 1) in {"bed", "room", "rm"})
+        levels = [i for i in items if i.role in AMOUNTS]
+        between = [i for i in levels if before.start < i.start < bed.start]
+        behind = [i for i in levels if i.start > bed.start]
+        if word(toks, k) == "for" and between and not behind and before.label != bed.label:
+            yield "of which of two beds"
+
+
+TURNED = (
+    Rule(one_of_several, frozenset({"level"})),
+    Rule(on_a_number, frozenset({"level"})),
+    Rule(side_of_another, frozenset({"tube"})),
+    Rule(not_yet, frozenset({"neg"})),
+    Rule(of_two_beds, frozenset({"bed"})),
+)
