@@ -94,11 +94,7 @@ def asked(
     """The query that the pieces make, once per bed; `shifts` say which one "on nights" was."""
     text = read.text
     topic = _topic(items, read)
-    if (
-        _is_told(items, topic)
-        or (topic == "beds" and _is_of_my_beds(items, read))
-        or (topic == "last" and _is_told_of_bed(items, read))
-    ):
+    if _tells_more(items, topic, read):
         return [Unclear(slot="kind", text=text)]
     beds = list(dict.fromkeys(i.label for i in items if i.role == "bed" and i.known))
     if topic == "checks" and _is_on_suction(items, read):
@@ -116,11 +112,11 @@ def asked(
     made = Asked(topic=topic, tube=tubes)  # type: ignore[arg-type]
     if topic in WITH_WINDOW:
         window, doubt = _window(items, arrived, shifts)
+        if window is None and doubt is None and "shift total" in " ".join(read.tokens.said):
+            window = "shift"
         when = _timed(made, window) if _says_when(items) else replace(made, window=window)
         if when.at is not None and topic != "chart":
             doubt = (when.at,)
-        if when == made and doubt is None and "shift total" in " ".join(read.tokens.said):
-            when = replace(made, window="shift")
         if doubt or _may_be_told(items, read):
             made = replace(made, bed=beds[0] if beds else None)
             return [Unclear(slot="window", text=text, choices=doubt or (), statement=made)]
@@ -129,6 +125,13 @@ def asked(
     if any(i.role == "bed" and not i.known for i in items) or (not beds and not whole):
         return [Unclear(slot="bed", text=text, statement=made)]
     return [replace(made, bed=bed) for bed in beds or [None]]
+
+
+def _tells_more(items: tuple[Item, ...], topic: str | None, read: Read) -> bool:
+    """Whether it tells something, and does not only ask."""
+    if topic == "beds" and _is_of_my_beds(items, read):
+        return True
+    return _is_told(items, topic) or (topic == "last" and _is_told_of_bed(items, read))
 
 
 def _is_on_suction(items: tuple[Item, ...], read: Read) -> bool:
