@@ -41,7 +41,6 @@ BY_WHOM = frozenset({"per", "by", "w", "because", "while", "during"})
 SEPARATE = frozenset({"at", "add", "and"})
 FOURS = frozenset({"4", "four"})
 BEGUN = "right may be no side, but a word to begin with"
-BED_WORDS = frozenset({"bed", "room", "rm"})
 LETTERS = frozenset("abcdefgh")
 PAIR = 2
 LAST_WORDS = frozenset({"comfortable", "doing", "he's", "she's", "patient", "vitals", "everything", "else"})
@@ -54,28 +53,6 @@ def leftovers(items: tuple[Item, ...], toks: Toks, *, voice: bool) -> list[str]:
     found = [*_lone_beds(items, voice), *of_clauses(WHOSE, items, toks)]
     found += signs(DICTATED if voice else TYPED, items, toks)
     return [*found, *(_odd_words(items, toks) if voice else unexplained(items, toks))]
-
-
-def _came(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "2 new admits and bed 4": how many came, and no bed."""
-    named = any(i.role == "bed" and word(toks, i.start - 1) in BED_WORDS for i in items)
-    for before, item in pairwise(items):
-        came = item.role == "cue" and item.value == "arrival" and before.end == item.start
-        bare = before.role == "bed" and word(toks, before.start - 1) not in BED_WORDS
-        if came and bare and named:
-            yield "how many came, or which bed"
-
-
-def _before_now(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "the pt who was in 21, hes in 2 now": the bed where somebody was is not where the line is."""
-    moved = any(i.role == "cue" and i.value == "kind" and i.name == "moved" for i in items)
-    for item in items:
-        k = item.start - 1
-        while word(toks, k) in BED_WORDS:
-            k -= 1
-        was = word(toks, k) == "in" and word(toks, k - 1) in {"was", "were", "been"}
-        if item.role == "bed" and was and not moved:
-            yield "where somebody was, or where the line is"
 
 
 def _units(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
@@ -378,8 +355,6 @@ def _is_aside(tube: Item, after: Item, toks: Toks) -> bool:
 
 EITHER = (
     Rule(_units, UNITS),
-    Rule(_came, frozenset({"arrival"})),
-    Rule(_before_now, frozenset({"bed"})),
     Rule(_unled, AMOUNTS | {"word"}),
     *OVER_TIME,
     Rule(_seen, frozenset({"kind"})),

@@ -17,6 +17,7 @@ from .rules import Rule
 FEW = 4
 """Nobody has more tubes. Common practice, no source."""
 OF_SEVERAL = frozenset({"old", "new", "other", "last", "first", "second", "next", "previous"})
+BED_WORDS = frozenset({"bed", "room", "rm"})
 BODY = frozenset(
     {"pain", "pains", "ache", "aches", "aching", "sore", "soreness", "tender", "tenderness", "weakness"}
     | {"arm", "leg", "shoulder", "hip", "eye", "hand", "foot", "breast", "knee", "flank", "ear", "numbness"}
@@ -67,7 +68,7 @@ def of_two_beds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     moved = any(is_event(i) and i.name == "moved" for i in items)
     named = [i for i in items if i.role == "bed" and not moved]
     for before, bed in pairwise(named):
-        k = bed.start - 1 - (word(toks, bed.start - 1) in {"bed", "room", "rm"})
+        k = bed.start - 1 - (word(toks, bed.start - 1) in BED_WORDS)
         levels = [i for i in items if i.role in AMOUNTS]
         between = [i for i in levels if before.start < i.start < bed.start]
         behind = [i for i in levels if i.start > bed.start]
@@ -75,7 +76,31 @@ def of_two_beds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "of which of two beds"
 
 
+def came_in(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "2 new admits and bed 4": how many came, and no bed."""
+    named = any(i.role == "bed" and word(toks, i.start - 1) in BED_WORDS for i in items)
+    for before, item in pairwise(items):
+        came = item.role == "cue" and item.value == "arrival" and before.end == item.start
+        bare = before.role == "bed" and word(toks, before.start - 1) not in BED_WORDS
+        if came and bare and named:
+            yield "how many came, or which bed"
+
+
+def before_now(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "the pt who was in 21, hes in 2 now": the bed where somebody was is not where the line is."""
+    moved = any(i.role == "cue" and i.value == "kind" and i.name == "moved" for i in items)
+    for item in items:
+        k = item.start - 1
+        while word(toks, k) in BED_WORDS:
+            k -= 1
+        was = word(toks, k) == "in" and word(toks, k - 1) in {"was", "were", "been"}
+        if item.role == "bed" and was and not moved:
+            yield "where somebody was, or where the line is"
+
+
 TURNED = (
+    Rule(came_in, frozenset({"arrival"})),
+    Rule(before_now, frozenset({"bed"})),
     Rule(one_of_several, frozenset({"level"})),
     Rule(on_a_number, frozenset({"level"})),
     Rule(side_of_another, frozenset({"tube"})),
