@@ -43,7 +43,7 @@ def sum_text(label: str, total: Sum, view: View, begin: datetime | None) -> str:
     for a sum since the first line or placement.
     """
     if total.volume_ml is None or total.begin is None or total.end is None:
-        return f"{label}: {_no_sum(total, view)}"
+        return f"{label}: {_no_sum(total, view, begin)}"
     ends = view.stretch(total.begin.at, total.end.at)
     told = f"{label} {amount(total.volume_ml, total.at_least)}, {ends}"
     return told + boundary_note(total, view, begin)
@@ -95,6 +95,12 @@ def _end_note(total: Sum) -> str:
     return "no closing line" if "no_closing_line" in total.flags else ""
 
 
-def _no_sum(total: Sum, view: View) -> str:
+def _no_sum(total: Sum, view: View, begin: datetime | None) -> str:
+    """Of the first line of all it is said that none is before it; else which line was the last."""
     last = total.end or total.begin
-    return f"no line (last {view.clock(last.at)})" if last else "no line"
+    if last is None:
+        return "no line"
+    first = "since_first_line" in total.flags and "uncounted_before" not in total.flags
+    if begin is None or first:
+        return f"no line before {view.clock(last.at)}"
+    return f"no line (last {view.clock(last.at)})"

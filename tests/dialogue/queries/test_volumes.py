@@ -279,3 +279,13 @@ def test_a_drain_with_no_line_has_no_picture() -> None:
     ward = Ward(links=LINKS)
     ward.tell("4 07:00", "12", Placed(bed="12"))
     assert "Picture" not in ward.asks("4 08:10", "trend", "12").text
+
+
+def test_of_the_first_line_of_all_it_is_said_that_none_is_before_it() -> None:
+    ward = Ward()
+    ward.lines("12", "4 18:00 300")
+    (told,) = ward.asks("4 18:05", "total", "12").lines
+    assert "Day shift so far: no line before 18:00; " in told
+    assert told.endswith("In all: no line before 18:00.")
+    (later,) = ward.asks("4 19:05", "total", "12", window="shift").lines
+    assert later == "Bed 12: Night shift so far: no line (last 18:00)."
