@@ -78,6 +78,7 @@ def _bed_needs(desk: Desk, patient: Patient, waiting: tuple[Question, ...]) -> B
         urgent=urgent,
         overdue=sum(each.overdue for each in due(patient, desk.now, desk.policy)),
         cautions=sum(each.severity is Severity.MODERATE and each.code != "overdue" for each in held),
+        asked=sum(not each.lapsed(desk.now) for each in here),
         unconfirmed=sum(is_unconfirmed(each, desk.now) for each in here),
         amendments=sum(len(outstanding(one, desk.schedule, desk.policy.chart_by)) for one in patient.drains),
         away=any(ledger.away for ledger in patient.drains),

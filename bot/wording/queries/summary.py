@@ -18,6 +18,7 @@ class Needs:
     urgent: int = 0
     overdue: int = 0
     cautions: int = 0
+    asked: int = 0
     unconfirmed: int = 0
     amendments: int = 0
     away: bool = False
@@ -38,6 +39,7 @@ def bed_head(bed: str, needs: Needs) -> str:
         "away" if needs.away else "",
         _counted(needs.overdue, "overdue", "overdue"),
         _counted(needs.cautions, "caution", "cautions"),
+        _counted(needs.asked, "open question", "open questions"),
         _counted(needs.unconfirmed, "unconfirmed", "unconfirmed"),
         _counted(needs.amendments, "to amend", "to amend"),
     )

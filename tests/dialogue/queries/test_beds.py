@@ -71,6 +71,12 @@ def test_a_reading_that_nobody_confirmed_is_spelled_out_under_its_bed(ward: Ward
     assert ward.asks("4 19:10", "beds").tells_unconfirmed
 
 
+def test_a_question_that_is_still_open_is_counted_on_its_bed(ward: Ward) -> None:
+    ward.asks_back("4 20:01", "3", 150)
+    row = next(line for line in whole(ward, "4 20:05") if line.startswith("Bed 3"))
+    assert row.startswith("Bed 3: 1 open question; ")
+
+
 def test_a_dangerous_question_makes_its_bed_urgent(ward: Ward) -> None:
     ward.asks_back("4 19:05", "3", 900, danger=True)
     assert set(order(whole(ward))[:2]) == {"Bed 3", "Bed 12"}
