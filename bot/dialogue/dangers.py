@@ -10,6 +10,7 @@ from bot.dialogue.part import BedCaution, Part
 from bot.dialogue.said import Amount, Fix, NotSure, Report, Said, Slots
 from bot.engine.entries import Correction, Exchanged, FinalLevel, Line, Payload, Placed, Removed
 from bot.engine.ledger import Ledger
+from bot.engine.values import Level
 
 
 def dangers_of(
@@ -58,12 +59,17 @@ def supposed_of(said: Said, ledger: Ledger, at: datetime, target: str | None = N
 
 def base_level(ledger: Ledger, at: datetime) -> int | None:
     """The level, in mL, that an amount told at this moment adds to; None without one."""
-    before = ledger.level_before(at)
+    before = added_to(ledger, at)
     opened = [entry for entry in ledger.live if isinstance(entry.payload, Exchanged) and entry.at <= at]
     if opened and (before is None or before.kind == "final" or before.at < opened[-1].at):
         payload = opened[-1].payload
         return payload.opening_ml if isinstance(payload, Exchanged) else None
     return None if before is None else before.level_ml
+
+
+def added_to(ledger: Ledger, at: datetime) -> Level | None:
+    """The level before that moment; where there is none, that of the same minute: "same" after a line."""
+    return ledger.level_before(at) or next(iter(ledger.levels_at(at)), None)
 
 
 def held_dangers(bedside: Bedside, asked: Said | NotSure, waiting: tuple[Said | NotSure, ...]) -> list[Part]:

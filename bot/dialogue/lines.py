@@ -7,7 +7,7 @@ from datetime import timedelta
 
 from bot.dialogue.bedside import About, Bedside
 from bot.dialogue.brief import brief
-from bot.dialogue.dangers import base_level, dangers_of, dangers_since_placed
+from bot.dialogue.dangers import added_to, base_level, dangers_of, dangers_since_placed
 from bot.dialogue.doubts import admitted, ask_doubt
 from bot.dialogue.hearing import ask_heard, is_unheard
 from bot.dialogue.locate import Spot, drain_of, locate
@@ -66,7 +66,7 @@ def take_amount(bedside: Bedside, said: Amount, grant: Grant) -> Part:
         return _ask_level(bedside, said, spot, grant)
     line = Line(level_ml=base + said.volume_ml, about=said.about, told_ml=said.volume_ml)
     reading = Report(bed=said.bed, tube=said.tube, at=spot.at, fact=line)
-    before = spot.ledger.level_before(spot.at)
+    before = added_to(spot.ledger, spot.at)
     near = before is None or spot.at - before.at <= NOTHING_FOR
     if said.volume_ml == 0 and near:
         return take_line(bedside, reading, replace(grant, drain=spot.ledger.drain))
@@ -75,7 +75,7 @@ def take_amount(bedside: Bedside, said: Amount, grant: Grant) -> Part:
 
 def _ask_amount(bedside: Bedside, said: Amount, reading: Report, ledger: Ledger, grant: Grant) -> Part:
     at = bedside.moment(reading.at)
-    before = ledger.level_before(at)
+    before = added_to(ledger, at)
     assert isinstance(reading.fact, Line)
     pending = Pending(
         ask=Ask.AMOUNT,

@@ -184,3 +184,11 @@ def test_no_to_the_invitation_changes_nothing() -> None:
     ward.says("Amy", "bed 7 mark 630 at 1800", at="18:01")
     assert "before your first line" in ward.says("Amy", "no", at="18:02").reply
     assert ward.levels("7") == [630]
+
+
+def test_no_change_told_in_the_minute_of_the_first_line_repeats_that_line() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 6 mark 250", at="03:00")
+    answer = ward.says("Amy", "bed 6 same", at="03:00")
+    assert "Already marked at 03:00; counted once." in answer.reply
+    assert ward.unsettled() == ()
