@@ -37,7 +37,8 @@ def give_way(bedside: Bedside, said: Said, part: Part) -> list[Part]:
     for question in _older(bedside, part):
         pending = loaded(question.said_json, Pending)
         if is_reading and _is_reading(pending):
-            parts.append(_replaced(bedside, question, pending))
+            one_of_them = _number(said) in {_number(each) for each in pending.readings}
+            parts.append((_no_longer_asked if one_of_them else _replaced)(bedside, question, pending))
         elif isinstance(said, Report) and isinstance(said.fact, Exchanged) and part.entries:
             parts += _taken_again(bedside, question, pending)
     return [*parts, *_unconfirmed_settled(bedside, part)]
@@ -51,10 +52,15 @@ def _told_with_its_bed(bedside: Bedside, said: Report | Amount | Fix) -> list[Pa
             continue
         pending = loaded(question.said_json, Pending)
         if _number(pending.said) == number and getattr(pending.said, "tube", None) in (None, said.tube):
-            bedside.book.settle(question.id, "replaced")
-            text = no_longer_asked_text(pending.brief, question.asked_at, bedside.view)
-            parts.append(Part(status="told", kind="replaced", text=text))
+            parts.append(_no_longer_asked(bedside, question, pending))
     return parts
+
+
+def _no_longer_asked(bedside: Bedside, question: Question, pending: Pending) -> Part:
+    """Told again in words that leave nothing to ask."""
+    bedside.book.settle(question.id, "replaced")
+    text = no_longer_asked_text(pending.brief, question.asked_at, bedside.view)
+    return Part(status="told", kind="replaced", text=text)
 
 
 def _number(said: Said | Slots | None) -> tuple[str, int] | None:
@@ -93,7 +99,8 @@ def _is_reading(pending: Pending) -> bool:
         case Slots(kind=kind):
             return kind in ("mark", "drained")
         case None:
-            return pending.ask is Ask.OPENING
+            told = pending.readings
+            return pending.ask is Ask.OPENING or (bool(told) and all(_number(each) for each in told))
         case said:
             return isinstance(said, Amount | Fix)
 
@@ -113,7 +120,10 @@ def _older(bedside: Bedside, part: Part) -> tuple[Question, ...]:
 def _about(question: Question, drains: set[str], part: Part) -> bool:
     if question.drain is not None:
         return question.drain in drains
-    return question.bed is not None and question.bed == part.bed and question.slot in ("bed", "tube")
+    if question.bed is None or question.bed != part.bed:
+        return False
+    tube = getattr(loaded(question.said_json, Pending).said, "tube", None)
+    return question.slot in ("bed", "tube") or tube in (None, part.tube)
 
 
 def _replaced(bedside: Bedside, question: Question, pending: Pending) -> Part:

@@ -13,6 +13,7 @@ from bot.engine.values import Caution, Severity
 from bot.store.questions import Question
 from bot.wording.queries.view import View
 from bot.wording.readback import (
+    DROP,
     not_recorded_text,
     settle_text,
     unconfirmed_text,
@@ -52,7 +53,7 @@ def unconfirmed_told(bedside: Bedside, parts: list[Part]) -> News:
     return News(lines=tuple(lines), cautions=tuple(cautions))
 
 
-def _unconfirmed(bedside: Bedside, bed: str, held: tuple[Question, ...]) -> list[str]:
+def _unconfirmed(bedside: Bedside, bed: str | None, held: tuple[Question, ...]) -> list[str]:
     """How to settle them stands once behind those that are settled alike."""
     settled = [settle_text(bed, question.offered) for question in held]
     return [
@@ -68,15 +69,20 @@ def unconfirmed_line(question: Question, view: View, settle: str) -> str:
 
 
 def _of_no_bed(bedside: Bedside, parts: list[Part]) -> list[str]:
-    """The sender's own readings whose bed was never said: no reply about a bed would show them."""
-    if any(part.tells_open for part in parts):
-        return []
+    """The sender's own readings whose bed was never said: no reply about a bed would show them.
+
+    A "no" drops them, where nothing else could be meant by it: by voice it takes the last message back.
+    """
+    held = () if any(part.tells_open for part in parts) else unconfirmed_of_no_bed(bedside)
+    lines = _unconfirmed(bedside, None, held)
+    free = bedside.context.channel == "text" and not bedside.open_questions()
+    return [*lines, DROP] if lines and free else lines
+
+
+def unconfirmed_of_no_bed(bedside: Bedside) -> tuple[Question, ...]:
+    """The sender's readings whose bed was asked for and never said."""
     mine = bedside.book.unsettled(sender=bedside.context.person.id)
-    return [
-        unconfirmed_line(each, bedside.view, settle_text(None, each.offered))
-        for each in mine
-        if each.bed is None and is_unconfirmed(each, bedside.now)
-    ]
+    return tuple(each for each in mine if each.bed is None and is_unconfirmed(each, bedside.now))
 
 
 def unconfirmed_of(bedside: Bedside, bed: str) -> tuple[Question, ...]:

@@ -11,13 +11,15 @@ from bot.dialogue.answers import verdict
 from bot.dialogue.bedside import Bedside
 from bot.dialogue.part import Part
 from bot.dialogue.pending import Pending
-from bot.dialogue.said import Answered
+from bot.dialogue.reminders import unconfirmed_of_no_bed
+from bot.dialogue.said import Answered, Report
 from bot.dialogue.said_json import loaded
 from bot.dialogue.verdicts import NoAnswer, level_of
+from bot.engine.entries import Exchanged
 from bot.store.questions import Question
 from bot.wording import help as help_words
 from bot.wording.gsm import gsm_only
-from bot.wording.readback import INVITATION
+from bot.wording.readback import INVITATION, dropped_text
 
 
 def find_question(bedside: Bedside, answer: Answered) -> Question | Part:
@@ -36,6 +38,16 @@ def find_question(bedside: Bedside, answer: Answered) -> Question | Part:
     if not chosen:
         return _none_open(bedside, answer)
     return _in_time(bedside, chosen[0]) if len(chosen) == 1 else _which(chosen)
+
+
+def exchange_told(bedside: Bedside, answer: Answered) -> Report | None:
+    """ "11 new canister", said where nothing was asked about that bed: it is no answer, it was changed."""
+    bed = answer.bed
+    if bed is None or answer != Answered(bed=bed, tube=answer.tube, choice="new_canister"):
+        return None
+    if bedside.questions_at(bed) or not bedside.patient(bed).drains:
+        return None
+    return Report(bed=bed, tube=answer.tube, fact=Exchanged())
 
 
 def _lacking(mine: tuple[Question, ...], answer: Answered) -> tuple[Question, ...]:
@@ -87,9 +99,20 @@ def _none_open(bedside: Bedside, answer: Answered) -> Part:
     if _was_invited(bedside) and answer.bed is None:
         text = help_words.NO_EARLIER if answer.yes is False else help_words.SEND_EARLIER
         return Part(status="told", kind="answered", text=text)
+    if answer == Answered(yes=False) and (dropped := _dropped(bedside)):
+        return Part(status="told", kind="answered", text="\n".join(dropped))
     mine = bedside.book.unsettled(sender=bedside.context.person.id)
     beds = tuple(each.bed for each in mine if each.bed is not None)
-    return Part(status="told", kind="answered", bed=answer.bed, text=help_words.NOTHING_OPEN, beds=beds)
+    text = gsm_only(help_words.nothing_open(answer.bed))
+    return Part(status="told", kind="answered", bed=answer.bed, text=text, beds=beds)
+
+
+def _dropped(bedside: Bedside) -> tuple[str, ...]:
+    """The sender's readings of no bed, settled: no other answer could name them."""
+    held = unconfirmed_of_no_bed(bedside)
+    for each in held:
+        bedside.book.settle(each.id, "dropped")
+    return tuple(dropped_text(loaded(each.said_json, Pending).brief) for each in held)
 
 
 def _was_invited(bedside: Bedside) -> bool:

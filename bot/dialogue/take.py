@@ -46,7 +46,7 @@ def take(bedside: Bedside, said: Said, grant: Grant) -> Part:
         case HelpMe():
             return Part(status="told", kind="help", text=help_words.HELP)
         case Answered():
-            return Part(status="told", kind="answered", bed=said.bed, text=help_words.NOTHING_OPEN)
+            return Part(status="told", kind="answered", bed=said.bed, text=help_words.nothing_open(said.bed))
 
 
 def _take_report(bedside: Bedside, said: Report, grant: Grant) -> Part:

@@ -88,10 +88,19 @@ def _to_the_only(
             return Answered(yes=False, bed=fix.to_bed, tube=fix.to_tube, at=fix.to_at, level_ml=fix.level_ml)
         case (NotSure() as item,) if (told := _of_unsure(item, pending)) is not None:
             return told
+        case (Report(fact=Line(level_ml=level), at=None) as said,) if _is_last(bedside, question):
+            return Answered(level_ml=level) if _is_asked_line(said, level, question, pending) else None
         case () | (NotSure(),) | (Answered(),):
             return _in_words(message.text, items, pending)
         case _:
             return None
+
+
+def _is_asked_line(said: Report, level_ml: int, question: Question, pending: Pending) -> bool:
+    """ "Bed 6 250", said where the line of bed 6 was asked for: what was told before waits for it."""
+    tubes = (None, getattr(pending.said, "tube", None))
+    plain = Report(bed=said.bed, tube=said.tube, fact=Line(level_ml=level_ml))
+    return said == plain and said.bed == question.bed and said.tube in tubes and _asks_line(pending)
 
 
 def _in_words(text: str, items: Items, pending: Pending) -> Answered | None:

@@ -13,7 +13,13 @@ HELP = (
 
 READS_ONLY = "You can read here, not write: nothing was recorded."
 
-NOTHING_OPEN = "No question is open, so nothing was recorded. Say the bed with it."
+
+def nothing_open(bed: str | None) -> str:
+    """An answer that no question waits for; `bed`: the one that was said with it."""
+    if bed is not None:
+        return f"No question about bed {bed} is open, so nothing was recorded."
+    return "No question is open, so nothing was recorded. Say the bed with it."
+
 
 SEND_EARLIER = "Send that line with its bed and time, as in: bed 7 mark 500 at 0700."
 
@@ -24,5 +30,8 @@ SENT_BEFORE = "That was sent before the question was asked, so it was not taken 
 
 def several_open(briefs: tuple[str, ...], beds: tuple[str, ...]) -> str:
     """Which of several open questions an answer is for."""
+    told = f"Several questions are open: {'; '.join(briefs)}."
+    if len(set(beds)) < len(beds):
+        return f"{told} Say what is right whole, with its bed."
     example = f', as in "{beds[0]} yes"' if beds else ""
-    return f"Several questions are open: {'; '.join(briefs)}. Say the bed with the answer{example}."
+    return f"{told} Say the bed with the answer{example}."

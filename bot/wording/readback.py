@@ -29,6 +29,8 @@ IS_RIGHT = "it is right"
 
 NO_BED = "Its bed was not said: send it again with the bed."
 
+DROP = 'Or say "no" to drop that.'
+
 _KINDS = {"mark": "line", "final": "final level", "opening": "opening level"}
 
 TWO_IDENTIFIERS = "At the bedside check two identifiers; a bed is not one."

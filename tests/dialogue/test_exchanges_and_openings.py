@@ -114,3 +114,26 @@ def test_what_an_exchange_ends_in_the_minute_of_the_next_line_is_one_volume_to_c
     ward.says("Amy", "new canister", at="11:01")
     assert "Amend: 10:00-11:00 40 to 80 mL." in ward.says("Amy", "340", at="11:02").reply
     assert ward.says("Amy", "chart 21", at="11:03").reply.endswith("To chart:\n10:00-11:00 80 mL")
+
+
+def test_a_new_canister_told_with_its_bed_where_nothing_was_asked_is_a_change() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 11 mark 300", at="08:00")
+    answer = ward.says("Amy", "11 new canister", at="08:10")
+    assert answer.reply.startswith("Final level of the old canister?")
+    assert "Bed 11, 08:10, canister changed, new one at 0 mL." in answer.reply
+    assert ward.says("Amy", "bed 11 40", at="09:00").chart[-1] == (40, "08:00", "09:00")
+
+
+def test_a_new_canister_is_an_answer_where_that_was_asked_even_once_it_has_lapsed() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 11 mark 300", at="08:00")
+    ward.says("Amy", "bed 11 mark 20", at="08:10")
+    answer = ward.says("Ben", "11 new canister", at="08:40")
+    assert "Bed 11, 08:10, line 20 mL." in answer.reply
+    assert ward.unsettled() == () or "Final level" in answer.reply
+
+
+def test_a_new_canister_at_a_bed_with_no_drain_records_nothing() -> None:
+    answer = Ward().says("Amy", "11 new canister", at="08:10")
+    assert (answer.status, answer.entries) == ("told", [])

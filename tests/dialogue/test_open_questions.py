@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import Literal
 
 import pytest
 
@@ -351,6 +352,82 @@ def test_a_reading_whose_bed_was_never_said_is_shown_to_its_sender_until_it_is_t
     assert "500" not in ward.says("Ben", "bed 3?", at="08:21").reply
     assert "No longer asked: 500 mL (08:00)." in ward.says("Amy", "bed 4 mark 500", at="08:22").reply
     assert ward.unsettled() == ()
+
+
+def no_bed(ward: Ward) -> str:
+    """Two readings of no bed that lapsed, and the reply that shows them."""
+    ward.says("Amy", "mark 50", at="19:05")
+    ward.says("Amy", "drained 40", at="19:06")
+    return ward.says("Amy", "last 12", at="19:30").reply
+
+
+def test_a_no_drops_the_readings_whose_bed_was_never_said_and_names_them() -> None:
+    ward = Ward()
+    shown = no_bed(ward)
+    assert shown.count("Its bed was not said: send it again with the bed.") == 1
+    assert shown.endswith('Or say "no" to drop that.')
+    assert ward.says("Amy", "no").reply == "Not recorded: 50 mL.\nNot recorded: 40 mL."
+    assert ward.unsettled() == ()
+    assert "No question is open" in ward.says("Amy", "no").reply
+
+
+@pytest.mark.parametrize(("who", "channel"), [("Ben", "text"), ("Amy", "voice")])
+def test_nobody_elses_no_drops_them_and_none_that_would_take_a_message_back(
+    who: str, channel: Literal["text", "voice"]
+) -> None:
+    ward = Ward()
+    no_bed(ward)
+    assert "to drop that" not in ward.says(who, "last 12", at="19:31", channel=channel).reply
+    ward.says(who, "no", at="19:32", channel=channel)
+    assert len(ward.unsettled()) == 2
+
+
+def test_a_no_to_an_open_question_drops_nothing_else() -> None:
+    ward = Ward()
+    no_bed(ward)
+    asked = ward.says("Amy", "bed 12 output 210", at="19:31")
+    assert "to drop that" not in asked.reply
+    ward.says("Amy", "no", at="19:32")
+    assert len(ward.unsettled()) == 2
+
+
+def test_the_line_that_was_asked_for_may_be_told_with_its_bed() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 6 drained 40", at="03:00")
+    ward.says("Amy", "bed 6 250", at="03:02")
+    assert ward.levels("6") == [250]
+    assert ward.entries()[-1].at == ward.utc("03:00")
+    assert ward.unsettled() == ()
+
+
+def test_a_line_of_another_tube_or_with_a_time_is_not_the_one_that_was_asked_for() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 6 left drained 40", at="03:00")
+    ward.says("Amy", "bed 6 right 250", at="03:02")
+    ward.says("Amy", "bed 7 drained 40", at="03:04")
+    ward.says("Amy", "bed 7 250 at 0301", at="03:06")
+    assert [each.slot for each in ward.unsettled()] == ["level_ml"]
+    assert ward.entries()[-1].at == ward.utc("03:01")
+
+
+def test_a_line_told_whole_leaves_nothing_to_ask_of_whether_it_was_one() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 100", at="18:00")
+    ward.says("Amy", "bed 12 output 210", at="19:05")
+    answer = ward.says("Amy", "bed 12 mark 210", at="19:06")
+    assert "No longer asked: bed 12 210 mL (19:05)." in answer.reply
+    assert ward.unsettled() == ()
+
+
+def test_an_answer_of_a_bed_that_nothing_was_asked_about_is_told_which() -> None:
+    assert "No question about bed 11 is open" in Ward().says("Amy", "11 no", at="19:06").reply
+
+
+def test_two_questions_about_one_bed_are_not_to_be_told_apart_by_it() -> None:
+    ward = opened()
+    asked_about(ward, "7")
+    ward.says("Amy", "bed 7 new canister old one 80", at="08:35")
+    assert "Say what is right whole, with its bed." in ward.says("Amy", "yes").reply
 
 
 def test_a_question_about_a_query_is_no_unconfirmed_reading() -> None:
