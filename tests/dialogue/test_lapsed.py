@@ -1,4 +1,4 @@
-"""A question that nobody answered: what its reply says can be said, and how a reading of no bed is dropped."""
+"""A question that nobody answered: what can be said to it, and how a reading of no bed is dropped."""
 
 from __future__ import annotations
 
