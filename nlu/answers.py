@@ -96,7 +96,7 @@ def _is_counted(number: Item, choice: list[Item]) -> bool:
 
 def _is_of_a_thing(items: tuple[Item, ...], choice: list[Item]) -> bool:
     """ "second box 240": which of the boxes it is of."""
-    things = {i.start for i in items if i.role == "cue" and i.value in {"canister", "tubeword"}}
+    things = {i.start for i in items if i.role == "cue" and i.value in {"canister", "tubeword", "word"}}
     return any(c.end in things and c.name in {"first", "second"} for c in choice)
 
 

@@ -13,6 +13,7 @@ from .items import Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .patterns.leads import LEVEL_LEADS, MANY_LINES
+from .renewed import renewed
 from .roles import CHECK_LIMITS
 from .rules import there
 from .runs import is_at, paired
@@ -70,6 +71,7 @@ def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
                 found[k] = item.as_role(CONTEXT)
             elif _is_of_fluid_over_time(found, k):
                 found[k] = item._replace(lead="amount")
+    found = renewed(found, toks)
     if "from" in toks.words:
         found = _set_anew(found)
     if not pieces.isdisjoint(ASKED):
@@ -154,7 +156,7 @@ def _is_over_time(items: list[Item], k: int) -> bool:
     """ "60 this hour, level 340": how much came, beside the level that has a cue of its own."""
     item, after = items[k], items[k + 1 : k + 2]
     led = any(i.role == "num" and i.lead in {"level", "levelat"} for i in items if i is not item)
-    over = bool(after) and after[0].role == "cue" and after[0].value in {"span", "window"}
+    over = bool(after) and _is_span(after[0])
     of_bed = item.label is None or any(i.role == "bed" for i in items)
     return led and over and of_bed and not (item.lead or item.at or item.full_clock)
 
@@ -225,6 +227,10 @@ def _is_of_one_hour(items: list[Item], k: int, toks: Toks) -> bool:
     item = items[k]
     led = any(i.role == "num" and i.lead in {"level", "levelat"} for i in items if i is not item)
     return led and not (item.lead or item.full_clock) and word(toks, item.start - 1) in HOURLY
+
+
+def _is_span(item: Item) -> bool:
+    return item.role == "cue" and item.value in {"span", "window"}
 
 
 def _next_amount(items: list[Item], k: int) -> Item | None:

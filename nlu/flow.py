@@ -6,6 +6,7 @@ Called by `leftovers`.
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from .items import FULL_HOUR, Item
 from .numbers import Toks, word
@@ -73,6 +74,14 @@ def _beside_nothing(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         tube = item.role == "tube" or (tube and item.role == "cue")
 
 
+def _of_several(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "90 the first hour and 40 the 2nd": of which of several, and no level."""
+    for item, after in pairwise(items):
+        counted = after.role == "cue" and after.value == "choice" and after.start == item.end
+        if counted and item.role == "level" and item.lead in BARE:
+            yield "a number of one of several"
+
+
 def _of_both(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "both tubes 340", "both at 340 and 120": of each of the two, or of which?"""
     told = [k for k, text in enumerate(toks.said) if text == "both"]
@@ -102,6 +111,7 @@ OVER_TIME = (
     Rule(_as_much, frozenset({"same"})),
     Rule(_each_hour, frozenset({"level"})),
     Rule(_beside_nothing, frozenset({"same"})),
+    Rule(_of_several, frozenset({"choice"})),
     Rule(_of_both, frozenset({"level"})),
     Rule(_after_an_amount, frozenset({"volume"})),
 )

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from .items import FINDINGS, NO_CLOCKS, Item
+from .items import FINDINGS, FULL_HOUR, NO_CLOCKS, Item
 from .neighbours import number_follows
 from .numbers import Toks, glued, is_digits, word
 from .patterns.leads import MANY_LINES
@@ -25,7 +25,8 @@ def followed_by(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> tuple[int, I
     if item.lead == "leakgrade":
         return _of_a_scale(item, toks)
     inside = cues.get(item.end)
-    if inside is not None and inside.label == "inside" and item.lead in {"", "at"}:
+    of_bed = inside is not None and _begins(item, toks) and number_follows(toks, inside.end)
+    if inside is not None and inside.label == "inside" and item.lead in {"", "at"} and not of_bed:
         new = any(word(toks, k) == "new" for k in range(inside.start, inside.end))
         return inside.end, item._replace(lead="new" if new else "inside")
     cue = _behind(item, toks, cues)
@@ -50,7 +51,7 @@ def _behind(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> Cue | None:
 
 
 def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
-    behind = number_follows(toks, cue.end)
+    behind = number_follows(toks, cue.end) and not _is_clock(toks, cue.end)
     if cue.label == "level" and word(toks, cue.end - 1) in MANY_LINES and item.clocklike:
         return item.end, item._replace(lead="timeword")
     final = word(toks, cue.start) == "final" and not item.lead
@@ -66,6 +67,12 @@ def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
     if cue.label in CHECKS and small and not behind and not _is_bed_on_seal(cue, item, toks):
         return cue.end, item._replace(lead=cue.label)
     return item.end, item
+
+
+def _is_clock(toks: Toks, i: int) -> bool:
+    """ "90 out 0600": a time, and no number that the cue leads."""
+    text = word(toks, i)
+    return len(text) == FULL_HOUR and text[0] == "0" and text.isdecimal()
 
 
 def _is_bed_on_seal(cue: Cue, item: Item, toks: Toks) -> bool:

@@ -19,6 +19,8 @@ def gathered(items: Iterable[Item]) -> list[Draft]:
         gathering.add(item)
     if gathering.arrival is not None and gathering.tube_said:
         _arrived(gathering.drafts)
+    if gathering.arrival is not None and any(d.volume for d in gathering.drafts):
+        gathering.drafts[0].faults += 1  # "admitted from er with ct 400 out in er": charted there
     drafts = [
         d for d in gathering.drafts if d.has_content or d.bed or d.time or d.tubes or d.clashes or d.wants
     ]

@@ -43,6 +43,9 @@ SUCTION = frozenset({"suction", "sxn", "suct", "wall", "lws", "vacuum", "vac"})
 CHECKS = frozenset(
     {"leak", "tidal", "fluid", "indicator", "seal", "suction", "wall", "leakgrade", "waterseal"}
 )
+SETTINGS = frozenset({"suction", "wall"})
+FITTINGS = frozenset({"reg", "regulator", "gauge", "source", "setup", "tubing", "liner", "head", "meter"})
+"""Behind the word suction: what is on the wall."""
 PAUSES = frozenset({"clamped", "unclamped", "suction_off", "suction_on"})
 MISHAPS = frozenset({"tipped", "damaged", "disconnected", "dislodged", "kinked", "raised"})
 HOW = frozenset({"when", "while", "whilst", "after", "during", "because", "cos", "as"})
@@ -207,6 +210,11 @@ def _is_name(item: Item, toks: Toks) -> bool:
 
 def _of_another(event: Item, clause: list[Item], scope: list[Item], toks: Toks) -> Iterator[str]:
     said = phrase_of(event, toks)
+    before = next((i for i in reversed(clause) if i.end == event.start), None)
+    if event.value == "what" and before is not None and before.value in {"old", "change"}:
+        yield f"{said!r} is what was replaced"
+    if event.name in {"exchanged", "damaged"} and _is_of_suction(clause, toks):
+        yield f"{said!r} is said of the suction"
     told = event.name == "exchanged" and any(w in TOLD for w in (t.text for t in toks))
     if said in EVERYDAY and not told and not _names_a_thing(scope, toks):
         yield f"{said!r} of what?"
@@ -216,6 +224,13 @@ def _of_another(event: Item, clause: list[Item], scope: list[Item], toks: Toks) 
         yield f"{said!r} is said of a tube, which does not tip"
     if event.name in OF_PATIENT and _another_person(event, clause, toks):
         yield f"{said!r} is said of another person"
+
+
+def _is_of_suction(clause: list[Item], toks: Toks) -> bool:
+    """ "suction reg broken changed it": the regulator of the suction, and no canister."""
+    named = {i.value for i in clause if i.role == "cue"}
+    fitting = any(word(toks, i.end) in FITTINGS for i in clause if i.role == "cue" and i.value in SETTINGS)
+    return fitting and "canister" not in named
 
 
 def _names_a_thing(scope: list[Item], toks: Toks) -> bool:

@@ -149,10 +149,15 @@ def untimed_asked(outcome: Outcome, text: str) -> Outcome:
     """The outcome, with a line of no time asked where another of its drain, or the next one, is unclear."""
     unclear = [u.statement for u in outcome if isinstance(u, Unclear) and isinstance(u.statement, Mark)]
     doubtful = {(mark.bed, mark.tube) for mark in unclear}
+    ended = [r for u in outcome if isinstance(u, Unclear) for r in u.readings if isinstance(r, Exchanged)]
+    rival = {(r.bed, r.tube) for r in ended}  # "1400 prev 1640 now": of which canister?
     doubted = {id(s) for s, after in pairwise(outcome) if _is_half_read(after)}
     return tuple(
         Unclear(slot="at", text=text, statement=s)
-        if isinstance(s, Mark) and s.at is None and ((s.bed, s.tube) in doubtful or id(s) in doubted)
+        if isinstance(s, Mark)
+        and (
+            ((s.bed, s.tube) in rival) or (s.at is None and ((s.bed, s.tube) in doubtful or id(s) in doubted))
+        )
         else s
         for s in outcome
     )

@@ -8,6 +8,7 @@ from .nouns import BOX, THE, TUBE
 
 INCIDENTS: dict[str, tuple[str, ...]] = {
     "what:tipped": (
+        f"{BOX} (fell|fallen|dropped|knocked) off (the|) (bed|bed rail|rail|bedrail|hook|stand|pole|chair)",
         "(lying|laying|found|ended up|over) on the floor",
         "(was|is|lying|laying|found|landed|ended up|knocked|) (flat|) on (its|it's|the) side",
         f"(kicked|knocked|tipped|pushed|turned|tripped|flipped) {THE} {BOX} (over|down|sideways|on its side)",
@@ -103,6 +104,8 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "kink in the tubing", "a kink in the tubing", "tubing pinched", "bent tube",
     ),
     "what:suction_off": (
+        "suction (tubing|tube|hose|line) (fell|came|popped|is|was|) off (the|) (wall|regulator|)",
+        "(suction|wall suction|sxn) (is|was|been|got|found|) (turned|switched|knocked|accidentally|) off",
         "suction off", "suction came off", "found off suction",
         "found suction off", "suction was off", "suction turned off",
         "turned off suction", "suction is off", "suction disconnected", "turned suction off",

@@ -10,7 +10,8 @@ from .spoken import SPOKEN
 OTHER: dict[str, tuple[str, ...]] = {
     "word": (
         "(turned|rolled|turning|repositioned|positioned|lying|laying|leaning|facing) (him|her|pt|) "
-        "(to|onto|on|) (the|his|her|) (left|right|l|r)",
+        "(to|onto|on|) (the|) (left|right|l|r)",
+        "left (the|) (room|building|bedside)",
         "left in (it|there|the box|the canister|the drain|the bottle|the chamber)", "left to go", "left over",
         "(report|handover|handoff) (was|said|says|from|gave)",
         "(tipped|tilted) (back|) (up|upright) again",
@@ -135,6 +136,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "(left|right) (side|lateral|)",
         "(happy|merry) (new year|new years|new year's|christmas|xmas|holidays|thanksgiving|easter|hanukkah|"
         "diwali|eid|friday|birthday) (all|everyone|everybody|yall|y'all|team|guys|folks|too|to you|)",
+        "thank (god|goodness|heavens|the lord)",
         "lol", "lmao", "haha", "hahaha", "hehe", "omg", "ugh", "phew", "whew", "argh", "jeez", "geez",
         "sheesh", "yay", "woohoo", "smh", "tysm",
         "left (theatre|theater|recovery|pacu)",

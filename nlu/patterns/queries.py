@@ -203,6 +203,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "from placement", "total since placement", "since tube placement", "since the drain was placed",
         "since chest tube placement", "since the chest tube was placed", "since day one",
     ),
+    "span:60": ("(the|) (1st|first|2nd|second|3rd|third) (hr|hour)",),
     "question": (
         "what", "what's", "whats", "how", "when", "who", "which", "show", "show me", "give me", "list",
         "any", "can you tell me", "tell me", "is there", "do we have", "did", "does", "can i get", "where",

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import pytest
 
-from .saying import reading
+from .saying import ARRIVED, reading
+
+MORNING = ARRIVED.replace(hour=6, minute=50)
 
 
 @pytest.mark.parametrize(
@@ -52,3 +54,31 @@ def test_what_stands_beside_the_line_leaves_it_whole(text: str, read: str) -> No
 def test_behind_a_clock_time_up_leads_the_line(text: str) -> None:
     assert "level_ml=1900" not in reading(text)
     assert "level_ml=1830" not in reading(text)
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "20 0500 90 out 0600 40 out",
+            "drained bed=20 at=05:00 volume_ml=90; drained bed=20 at=06:00 volume_ml=40",
+        ),
+        ("20 in canister 1640", "mark bed=20 level_ml=1640"),
+        ("12 in box 340", "mark bed=12 level_ml=340"),
+    ],
+)
+def test_an_amount_at_its_time_is_none_of_the_line(text: str, read: str) -> None:
+    assert reading(text, arrived=MORNING) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "20 put out 90 the 1st hr and 40 the 2nd",
+        "20 1400 prev 1640 now",
+        "20 on to second column",
+        "22 admitted from er with ct 400 out in er",
+    ],
+)
+def test_one_of_several_amounts_or_what_was_charted_elsewhere_is_asked(text: str) -> None:
+    assert reading(text, arrived=MORNING).startswith("ask ")

@@ -78,3 +78,38 @@ def test_a_finding_that_is_denied_changed_or_not_of_one_bed_is_asked(text: str) 
 
 def test_what_bubbles_in_the_suction_chamber_is_no_leak() -> None:
     assert "leak" not in reading("1 bubbling away in suction chamber")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("wall 60 so turned up to 90 bed 4", "checked bed=4 wall_mmhg=90"),
+        ("8 seal 1cm added water to 2", "checked bed=8 seal_cm=2"),
+        ("suction 20 turned down to 10 bed 4", "checked bed=4 suction_cmh2o=10"),
+        ("12 left chest tube out, right still in", "removed bed=12 tube=left"),
+        ("22 rt ct out, lt ct remains", "removed bed=22 tube=right"),
+        ("22 tube's out thank god", "removed bed=22"),
+        ("22 box changed, was 1950", "exchanged bed=22 final_ml=1950"),
+        ("22 box changed was 1950", "exchanged bed=22 final_ml=1950"),
+        ("22 box fell off bed rail", "incident bed=22 what=tipped"),
+        ("22 wall suction was off when i came on", "incident bed=22 what=suction_off"),
+        ("22 suction tubing fell off wall", "incident bed=22 what=suction_off"),
+    ],
+)
+def test_what_is_now_takes_the_place_of_what_was(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "22 fell off the bed",
+        "22 suction reg broken changed it",
+        "22 new tube rt apical after old one fell out",
+        "22 replaced dislodged tube at 1845",
+        "22 left the room",
+        "wall 90, turned, up to 240 bed 4",
+    ],
+)
+def test_a_fall_of_the_patient_a_fitting_or_a_tube_that_was_replaced_is_asked(text: str) -> None:
+    assert reading(text).startswith("ask ")
