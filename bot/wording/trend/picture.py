@@ -120,9 +120,9 @@ class _Drawing:
     def names(self) -> None:
         """The names of those lines, over the pen line, and what to say where there is nothing to see."""
         for shift in self._trend.shifts:
-            self._upright(self._x(shift.start), f"{shift.name} shift")
+            self._upright(shift.start, f"{shift.name} shift")
         for moment in self._trend.exchanges:
-            self._upright(self._x(moment), "new canister")
+            self._upright(moment, "new canister")
         for ceiling in self._seen_ceilings():
             x, y = self._x(ceiling.begin), self._y(ceiling.total_ml)
             self._sheet.text(x + 16, y + 13, "canister full", "label")
@@ -136,11 +136,18 @@ class _Drawing:
         """Those that the scale of the total goes up to."""
         return tuple(each for each in self._trend.ceilings if each.total_ml - self._zero <= self._ticks[-1])
 
-    def _upright(self, x: float, words: str) -> None:
-        """Words along an upright line, on its left where there is room."""
+    def _upright(self, moment: datetime, words: str) -> None:
+        """Words along an upright line, on its left where there is room, and where the pen line is not."""
+        x = self._x(moment)
         side = x - 4 if x > LEFT + 14 else x + 11
-        turned = f"rotate(-90 {side:g} {TOP + 4})"
-        self._sheet.text(side, TOP + 4, words, "label", text_anchor="end", transform=turned)
+        y, anchor = (BOTTOM - 4, "start") if self._is_high(moment) else (TOP + 4, "end")
+        turned = f"rotate(-90 {side:g} {y:g})"
+        self._sheet.text(side, y, words, "label", text_anchor=anchor, transform=turned)
+
+    def _is_high(self, moment: datetime) -> bool:
+        """Whether the pen line is in the upper half by then."""
+        before = [level.total_ml for level in self._trend.levels if level.at <= moment]
+        return bool(before) and self._y(before[-1]) < (TOP + BOTTOM) / 2
 
     def total(self) -> None:
         """The pen line: broken where nothing is charted between two levels."""

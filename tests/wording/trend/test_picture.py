@@ -216,3 +216,21 @@ def test_hours_are_those_of_the_ward_s_clock_when_it_changes() -> None:
 def test_a_scale_keeps_what_is_outside_on_its_edge() -> None:
     scale = Scale(low=0, high=10, first=100, last=0)
     assert [scale.place(value) for value in (-5, 0, 5, 10, 15)] == [100, 100, 50, 0, 0]
+
+
+@pytest.mark.parametrize(("levels", "at_the_foot"), [((100, 400, 700), True), ((0, 20, 40, 700), False)])
+def test_the_name_of_an_upright_line_keeps_clear_of_the_pen_line(
+    levels: tuple[int, ...], at_the_foot: bool
+) -> None:
+    svg = drawn_until("20:30", *levels)
+    (name,) = (each for each in svg.iter(f"{{{SVG}}}text") if each.text == "night shift")
+    assert name.get("text-anchor") == ("start" if at_the_foot else "end")
+    assert (float(name.get("y") or 0) > 100) is at_the_foot
+
+
+def drawn_until(end: str, *levels: int) -> ElementTree.Element:
+    """A line an hour from 17:00 on, across the start of the night shift."""
+    sheet = Sheet()
+    for hour, level in enumerate(levels, start=17):
+        sheet.mark(f"{hour}:00", level)
+    return ElementTree.fromstring(picture(trend_of_sheet(sheet, "12:00", end), "12", VIEW))
