@@ -14,7 +14,7 @@ from bot.dialogue.queries.beds import BedNeeds, in_order_of_need
 from bot.dialogue.queries.desk import Desk, desk_of
 from bot.dialogue.queries.rates import short_rate
 from bot.dialogue.queries.telling import standing
-from bot.dialogue.queries.waiting import reading_text, unconfirmed_lines
+from bot.dialogue.queries.waiting import reading_text, unconfirmed_lines, waiting_readings
 from bot.dialogue.queries.where import patients
 from bot.dialogue.said import Query
 from bot.engine.due import due
@@ -175,9 +175,9 @@ def _once(told: Iterable[ToldCaution]) -> tuple[ToldCaution, ...]:
 
 
 def _unconfirmed(desk: Desk, bed: str, dangers: tuple[ToldCaution, ...]) -> tuple[str, ...]:
-    """The unconfirmed readings of the bed but for those that its dangers name."""
+    """The readings of the bed that nobody has confirmed yet, but for those that its dangers name."""
     named = {each.reading for each in dangers}
-    return tuple(each for each in unconfirmed_lines(desk, lambda other: other == bed) if each not in named)
+    return tuple(each for each in waiting_readings(desk, bed) if each not in named)
 
 
 def _bed(desk: Desk, each: BedNeeds, dangers: tuple[ToldCaution, ...]) -> BedCard:

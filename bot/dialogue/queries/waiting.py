@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from bot.dialogue.pending import Pending, is_passing, is_unconfirmed
+from bot.dialogue.pending import Pending, holds_reading, is_passing, is_unconfirmed
 from bot.dialogue.queries.desk import Desk
 from bot.dialogue.reminders import unconfirmed_line
 from bot.dialogue.said_json import loaded
@@ -35,6 +35,12 @@ def unconfirmed_lines(desk: Desk, here: Callable[[str | None], bool]) -> tuple[s
     """Each unconfirmed reading of the beds for which `here` holds."""
     lapsed = (each for each in desk.book.unsettled() if is_unconfirmed(each, desk.now))
     return tuple(_line(desk, each) for each in lapsed if here(each.bed))
+
+
+def waiting_readings(desk: Desk, bed: str) -> tuple[str, ...]:
+    """Each reading of the bed that is still asked about, or that nobody confirmed."""
+    held = (each for each in desk.book.unsettled(bed=bed) if holds_reading(loaded(each.said_json, Pending)))
+    return tuple(reading_text(desk, each) for each in held)
 
 
 def reading_text(desk: Desk, question: Question) -> str:

@@ -77,6 +77,13 @@ def test_an_unconfirmed_reading_stands_at_its_bed_or_before_all_beds(carla: Visi
     assert "bed 20" in before
 
 
+def test_a_reading_that_is_still_asked_about_stands_at_its_bed(carla: Visit, ward: Deployment) -> None:
+    handle(Incoming(id="q1", sender="amy", text="bed 12 left mark 20", arrived=NOW), ward)
+    page = carla.opens("/beds").text
+    assert "1 open question" in page
+    assert "Not recorded yet: bed 12 left 20 mL" in page
+
+
 def asked_about(ward: Deployment, minutes: float) -> None:
     """Amy was asked so long ago whether bed 18 has really come to 1,500 mL."""
     sent = NOW - timedelta(minutes=minutes)
