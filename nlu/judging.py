@@ -32,11 +32,6 @@ class Standing:
         """With more that speaks against it."""
         return Standing((*self.faults, *more), self.doubts)
 
-    @property
-    def rank(self) -> tuple[int, int]:
-        """The order of readings: the least faults, then the least doubts."""
-        return len(self.faults), len(self.doubts)
-
 
 def standing(drafts: list[Draft], arrived: datetime) -> Standing:
     """What speaks against a reading."""

@@ -27,14 +27,17 @@ from .pipeline import Read, pipeline
 from .recast import with_cues
 from .righted import Correction
 from .roles import assignments
+from .rules import there
 from .scope import scoped
 from .sharing import gathered
 from .statements import Answered, Asked, Parsed, Statement, Unclear
 from .subjects import subjects
-from .verdict import WITH_LEVEL, Outcome, Reading, settled, told, untimed_asked
+from .verdict import WITH_LEVEL, Outcome, Reading, Unjudged, settled, told, untimed_asked
 
 LONGEST = 2000
 MANY = 400
+COUNTED = frozenset({"level", "volume", "output", "check", "weight", "bad"})
+"""Roles that no reading leaves out: what is said of them counts, and so do numbers that are cut in two."""
 WORK = 2000
 """Readings times tokens: what a long message may cost."""
 
@@ -102,7 +105,8 @@ def _outcome(text: str, ward: Ward) -> Outcome:
     if lattice.overfull and not ways:
         return (Unclear(slot="kind", text=text),)
     many = max(8, min(MANY, WORK // len(read.tokens)))
-    found, overfull = [], lattice.overfull
+    found: list[Reading | Unjudged] = []
+    overfull = lattice.overfull
     for way in ways:
         for reading, too_many in Sentence(
             read, ward, in_context(scoped(way, read.tokens), read.tokens)
@@ -150,7 +154,7 @@ class Sentence:
         self.items = corrections.told_right(_opened(items, read.tokens))
         self.text = read.text
 
-    def readings(self) -> Iterator[tuple[Reading, bool]]:
+    def readings(self) -> Iterator[tuple[Reading | Unjudged, bool]]:
         """Every reading of this way, and whether there were too many to follow."""
         special = self._special()
         if special is not None:
@@ -253,21 +257,35 @@ class Sentence:
                     return tuple(items[:k]), rest
         return items, ()
 
-    def _report(self, items: tuple[Item, ...], tail: tuple[Item, ...]) -> Reading:
+    def _report(self, items: tuple[Item, ...], tail: tuple[Item, ...]) -> Reading | Unjudged:
         if queries.is_query(items):
             outcome = queries.asked(items, self.ward.arrived, self.read, self.ward.shifts)
             return told(*outcome, faults=len(self._unread(items)) + self._is_half_heard(items))
         if is_nothing_of_ours(items):
             return told()
+        cut = len(cuts(items, self.read.tokens, self.ward.voice))
+        return Unjudged(
+            0 if COUNTED.isdisjoint(there(items)) else cut, lambda: self._gathered(items, tail, cut)
+        )
+
+    def _gathered(self, items: tuple[Item, ...], tail: tuple[Item, ...], cut: int) -> Reading | Unjudged:
+        """What the pieces tell: with the faults of its own, `cut` numbers and those in no statement."""
         drafts = gathered(items)
         if not drafts or not any(d.has_content or d.wants or d.clashes or d.time for d in drafts):
             return self._bare(items)
-        unread = [*self._unread(items), *(self._unread(tail) if tail else ())]
-        strange = list(subjects(items, self.read.tokens))
-        against = [*unread, *strange, *dropped(items, drafts)]
-        stands = standing(drafts, self.ward.arrived).with_faults(against)
-        unsure = bool(strange) or EITHER_BED in stands.doubts
-        return Reading(lambda: self._built(drafts, tail), stands.rank, len(unread) + len(strange), unsure)
+        lost = len(list(dropped(items, drafts)))
+        stands = standing(drafts, self.ward.arrived)
+        least = cut + lost + len(stands.faults)
+
+        def further() -> Reading:
+            toks, voice = self.read.tokens, self.ward.voice
+            strange = len(list(subjects(items, toks)))
+            beside = len(leftovers(items, toks, voice=voice)) + len(self._unread(tail) if tail else ())
+            rank = (least + beside + strange, len(stands.doubts))
+            unsure = strange > 0 or EITHER_BED in stands.doubts
+            return Reading(lambda: self._built(drafts, tail), rank, cut + beside + strange, unsure)
+
+        return Unjudged(least, further)
 
     def _built(self, drafts: list[Draft], tail: tuple[Item, ...]) -> Outcome:
         builder = Builder(self.read.tokens, self.text, self.ward.arrived, is_list(drafts))

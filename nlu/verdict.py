@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, fields, replace
 from datetime import datetime
+from heapq import heapify, heappop, heappush
 from itertools import pairwise
 from typing import Any
 
@@ -48,25 +49,55 @@ class Reading:
     strange: bool = False
 
 
+@dataclass(frozen=True, slots=True)
+class Unjudged:
+    """A reading that has so many faults at `least`; what is dearer to find out is asked of `further`."""
+
+    least: int
+    further: Callable[[], Reading | Unjudged]
+
+
 def told(*outcome: Statement | Unclear, faults: int = 0) -> Reading:
     """A reading whose outcome is there already; each question in it is a fault."""
     asked = sum(isinstance(s, Unclear) for s in outcome)
     return Reading(lambda: outcome, (faults + asked, 0))
 
 
-def settled(readings: Iterable[Reading], text: str, *, strict: bool = False) -> Outcome:
+def standing_best(readings: Iterable[Reading | Unjudged]) -> list[Reading]:
+    """The readings of the least rank, in order; one that has more faults already is judged no further."""
+    waiting = [(_least(reading), place, reading) for place, reading in enumerate(readings)]
+    heapify(waiting)
+    judged: dict[int, Reading] = {}
+    best: tuple[int, int] | None = None
+    while waiting and (best is None or waiting[0][0] <= best[0]):
+        _, place, reading = heappop(waiting)
+        if isinstance(reading, Unjudged):
+            reading = reading.further()
+            heappush(waiting, (_least(reading), place, reading))
+        else:
+            judged[place] = reading
+            best = reading.rank if best is None else min(best, reading.rank)
+    return [judged[place] for place in sorted(judged) if judged[place].rank == best]
+
+
+def _least(reading: Reading | Unjudged) -> int:
+    """How many faults it has at least."""
+    return reading.least if isinstance(reading, Unjudged) else reading.rank[0]
+
+
+def settled(readings: Iterable[Reading | Unjudged], text: str, *, strict: bool = False) -> Outcome:
     """What to accept and what to ask; `strict`: nothing of a message with words left unread."""
-    found = list(readings)
+    found = standing_best(readings)
     if not found:
         return (Unclear(slot="kind", text=text),)
-    best = min(r.rank for r in found)
-    made = [r.made() for r in found if r.rank == best]
+    best = found[0].rank
+    made = [r.made() for r in found]
     top = list(dict.fromkeys(made)) if len(made) > 1 else made
     asks = any(isinstance(s, Unclear) for s in top[0])
-    unread = all(r.unread for r in found if r.rank == best)
+    unread = all(r.unread for r in found)
     if len(top) == 1 and best[1] == 0 and (best[0] == 0 or (asks and not unread)):
         return top[0]
-    strange = any(r.strange for r in found if r.rank == best)
+    strange = any(r.strange for r in found)
     return merged(top, text, doubted=best[1] > 0 or not asks or unread, strict=strange or (strict and unread))
 
 

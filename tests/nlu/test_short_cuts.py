@@ -6,6 +6,7 @@ import random
 from collections.abc import Iterable, Iterator
 from datetime import UTC, date, datetime, time, timedelta
 from itertools import chain, pairwise, product
+from typing import Literal
 from zoneinfo import ZoneInfo
 
 import pytest
@@ -13,6 +14,7 @@ from dateutil import tz
 from hypothesis import given
 from hypothesis import strategies as st
 
+from nlu import parse
 from nlu.bridging import bridged
 from nlu.clock import clocks
 from nlu.clockface import Clock, Style
@@ -31,7 +33,9 @@ from nlu.scope import scoped
 from nlu.subjects import TELLING as TELLING_CUES
 from nlu.subjects import subjects
 from nlu.tokens import Words
+from nlu.verdict import Reading
 from tests.nlu.corpus import cases
+from tests.nlu.test_any_text import BEDS, mutated
 
 EVERYTHING = frozenset({"minute", "hour", "past", "to", "march", "/", "-", "ml", "liter"})
 """A word of each kind without which something is not looked for."""
@@ -40,6 +44,7 @@ TELLING = (
     *("seven", "twelve", "thirty", "fifty", "oh", "hundred", "noon", "third", "may", "last", "night"),
     *("7", "07", "12", "15", "1050", "1900", "0730", "2026", ".", ",", ":", "l", "in", "the", "bed", "mark"),
 )  # fmt: skip
+CHANNELS: tuple[Literal["text", "voice"], ...] = ("text", "voice")
 BESIDE = frozenset({"(", "from", "again"})
 CHANGES = (date(2026, 3, 8), date(2026, 11, 1), date(2026, 3, 29), date(2026, 10, 25), date(2026, 7, 1))
 """Days on which clocks are put forward or back, and one on which none is."""
@@ -253,3 +258,14 @@ def test_a_message_without_an_s_has_no_owner(name: str) -> None:
         wide = read._replace(tokens=_wide(read.tokens, frozenset({"s"})))
         index = bed_index(tuple(case.line["beds"]))
         assert Lattice(read, index, voice=False).ways() == Lattice(wide, index, voice=False).ways()
+
+
+def test_a_reading_that_is_judged_no_further_could_not_have_stood(monkeypatch: pytest.MonkeyPatch) -> None:
+    rng = random.Random(8)
+    names = ("corpus_typed", "corpus_dictated")
+    texts = [*(case.line["text"] for name in names for case in cases(name)), *_soups()][::3]
+    texts += [mutated(rng) for _ in range(300)]
+    asked = [(text, channel) for text in texts for channel in CHANNELS]
+    near = [parse(text, arrived=ARRIVED, beds=BEDS, channel=channel) for text, channel in asked]
+    monkeypatch.setattr("nlu.verdict._least", lambda each: each.rank[0] if isinstance(each, Reading) else 0)
+    assert [parse(text, arrived=ARRIVED, beds=BEDS, channel=channel) for text, channel in asked] == near
