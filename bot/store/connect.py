@@ -28,6 +28,8 @@ _PRAGMAS = (
     f"PRAGMA busy_timeout = {1000 * ANSWER_S:.0f}",
 )
 
+_READS = "only_reads"
+
 
 def connect(url: str, *, reading: bool = False, answer_s: float | None = None) -> Engine:
     """The engine for a database URL. SQL parameters never show in its errors: they hold levels.
@@ -39,7 +41,7 @@ def connect(url: str, *, reading: bool = False, answer_s: float | None = None) -
     if parsed.get_backend_name() == "sqlite":
         if reading and not in_memory(url) and not Path(str(parsed.database)).exists():
             raise StoreAwayError(f"there is no {parsed.database}")
-        return _sqlite(parsed, "BEGIN" if reading else "BEGIN IMMEDIATE")
+        return _sqlite(parsed, reading=reading)
     engine = _postgresql(parsed, "REPEATABLE READ" if reading else "READ COMMITTED")
     if answer_s is not None:
         from bot.store.punctual import punctual
@@ -67,7 +69,14 @@ def in_memory(url: str) -> bool:
     return parsed.get_backend_name() == "sqlite" and parsed.database in (None, "", ":memory:")
 
 
-def _sqlite(url: URL, begin: str) -> Engine:
+def written_file(engine: Engine) -> Path | None:
+    """The file of SQLite that is written to by this engine, and may be by other processes."""
+    file = engine.url.database
+    reads = engine.get_execution_options().get(_READS, False)
+    return Path(file) if file and not reads and not in_memory(str(engine.url)) else None
+
+
+def _sqlite(url: URL, *, reading: bool) -> Engine:
     if url.database and url.database != ":memory:":
         _private_file(Path(url.database))
     engine = create_engine(
@@ -76,7 +85,9 @@ def _sqlite(url: URL, begin: str) -> Engine:
         poolclass=StaticPool,
         connect_args={"check_same_thread": False},
         hide_parameters=True,
+        execution_options={_READS: reading},
     )
+    begin = "BEGIN" if reading else "BEGIN IMMEDIATE"
     event.listen(engine, "connect", _prepare)
     event.listen(engine, "begin", lambda connection: at_once(connection, begin))
     return engine

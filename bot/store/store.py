@@ -18,8 +18,9 @@ from sqlalchemy.exc import DBAPIError, IntegrityError, InterfaceError, Operation
 from sqlalchemy.exc import TimeoutError as PoolTimeout
 
 from bot.store.book import Book
-from bot.store.connect import connect, in_memory
+from bot.store.connect import connect, in_memory, written_file
 from bot.store.errors import NO_DATABASE, StoreAwayError, is_no_database
+from bot.store.gate import Gate
 from bot.store.patience import ANSWER_S, Patience
 from bot.store.remembered import Remembered
 from bot.store.tables import metadata
@@ -51,6 +52,7 @@ class Store:
         one_by_one = _Turnstile(LOCK_WAIT_S)
         self._lock = nullcontext() if self._many_writers else one_by_one
         self._once_claimed = one_by_one if self._many_writers else nullcontext()
+        self._gate = Gate(None if self._many_writers else written_file(engine), LOCK_WAIT_S)
         self.together = Together(self._alone, LOCK_WAIT_S)
 
     @contextmanager
@@ -100,8 +102,8 @@ class Store:
 
     @contextmanager
     def _alone(self) -> Iterator[Connection]:
-        """A transaction that nobody else is in: on SQLite the only one of this process."""
-        with self._lock, self._transaction() as connection:
+        """A transaction that nobody else is in: on SQLite the only one there is."""
+        with self._lock, self._gate, self._transaction() as connection:
             yield connection
 
     @contextmanager
@@ -124,6 +126,7 @@ class Store:
         """Let go of the database."""
         if self._kept is not None:
             self._kept.close()
+        self._gate.close()
         self.engine.dispose()
 
     def _once(self, work: Callable[[Book], T], unit: str) -> T:

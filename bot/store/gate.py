@@ -1,0 +1,82 @@
+"""Whose turn it is to write to a file, of the processes that do: in turn, however busy one of them is.
+
+SQLite itself lets one in at a time, but leaves it to chance whom: who waits looks now and then, and hardly
+ever in the instant between two transactions of a busy server. So each waits here first, at a file beside the
+database. It only says who is next: where it cannot be had, nothing is less safe.
+"""
+
+from __future__ import annotations
+
+import os
+import time
+from contextlib import suppress
+from pathlib import Path
+
+from bot.store.errors import StoreAwayError
+
+try:
+    import fcntl
+except ImportError:  # where there are no such locks
+    fcntl = None  # type: ignore[assignment]
+
+_NEXT, _TURN = 0, 1
+"""Who has the turn, and who is next: one that has just had it cannot be both at once."""
+
+_LOOK_AGAIN_S = 0.001
+
+
+class Gate:
+    """The turn of this process among those that write to the database: waited for, and left.
+
+    `database`: its file; None where there is none that others could write to.
+    """
+
+    def __init__(self, database: Path | None, wait_s: float) -> None:
+        self._wait_s = wait_s
+        self._file = None if database is None else _opened(database.with_name(f"{database.name}-turn"))
+
+    def __enter__(self) -> None:
+        end = time.monotonic() + self._wait_s
+        self._take(_NEXT, end)
+        try:
+            self._take(_TURN, end)
+        finally:
+            self._leave(_NEXT)
+
+    def __exit__(self, *_: object) -> None:
+        self._leave(_TURN)
+
+    def close(self) -> None:
+        """Wait for no more turns."""
+        if self._file is not None:
+            os.close(self._file)
+            self._file = None
+
+    def _take(self, place: int, end: float) -> None:
+        """Have that place; StoreAwayError when others have it for too long."""
+        while self._file is not None:
+            try:
+                fcntl.lockf(self._file, fcntl.LOCK_EX | fcntl.LOCK_NB, 1, place)
+            except (BlockingIOError, PermissionError):
+                if time.monotonic() >= end:
+                    raise StoreAwayError("busy") from None
+                time.sleep(_LOOK_AGAIN_S)
+            except OSError:
+                return
+            else:
+                return
+
+    def _leave(self, place: int) -> None:
+        if self._file is not None:
+            with suppress(OSError):
+                fcntl.lockf(self._file, fcntl.LOCK_UN, 1, place)
+
+
+def _opened(file: Path) -> int | None:
+    """The file, which only its owner can read; none where it cannot be had."""
+    if fcntl is None:
+        return None
+    try:
+        return os.open(file, os.O_CREAT | os.O_RDWR | os.O_CLOEXEC, 0o600)
+    except OSError:
+        return None
