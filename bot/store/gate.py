@@ -7,17 +7,14 @@ database. It only says who is next: where it cannot be had, nothing is less safe
 
 from __future__ import annotations
 
+import importlib
 import os
 import time
 from contextlib import suppress
 from pathlib import Path
+from typing import Any
 
 from bot.store.errors import StoreAwayError
-
-try:
-    import fcntl
-except ImportError:  # where there are no such locks
-    fcntl = None  # type: ignore[assignment]
 
 _NEXT, _TURN = 0, 1
 """Who has the turn, and who is next: one that has just had it cannot be both at once."""
@@ -33,7 +30,10 @@ class Gate:
 
     def __init__(self, database: Path | None, wait_s: float) -> None:
         self._wait_s = wait_s
-        self._file = None if database is None else _opened(database.with_name(f"{database.name}-turn"))
+        self._locks = _locks()
+        self._file = None
+        if database is not None and self._locks is not None:
+            self._file = _opened(database.with_name(f"{database.name}-turn"))
 
     def __enter__(self) -> None:
         end = time.monotonic() + self._wait_s
@@ -56,7 +56,7 @@ class Gate:
         """Have that place; StoreAwayError when others have it for too long."""
         while self._file is not None:
             try:
-                fcntl.lockf(self._file, fcntl.LOCK_EX | fcntl.LOCK_NB, 1, place)
+                self._locks.lockf(self._file, self._locks.LOCK_EX | self._locks.LOCK_NB, 1, place)
             except (BlockingIOError, PermissionError):
                 if time.monotonic() >= end:
                     raise StoreAwayError("busy") from None
@@ -69,14 +69,20 @@ class Gate:
     def _leave(self, place: int) -> None:
         if self._file is not None:
             with suppress(OSError):
-                fcntl.lockf(self._file, fcntl.LOCK_UN, 1, place)
+                self._locks.lockf(self._file, self._locks.LOCK_UN, 1, place)
+
+
+def _locks() -> Any:
+    """The module of such locks; none where the system has none."""
+    try:
+        return importlib.import_module("fcntl")
+    except ImportError:
+        return None
 
 
 def _opened(file: Path) -> int | None:
     """The file, which only its owner can read; none where it cannot be had."""
-    if fcntl is None:
-        return None
     try:
-        return os.open(file, os.O_CREAT | os.O_RDWR | os.O_CLOEXEC, 0o600)
+        return os.open(file, os.O_CREAT | os.O_RDWR, 0o600)
     except OSError:
         return None

@@ -99,7 +99,7 @@ def test_where_the_turn_cannot_be_kept_the_database_is_written_all_the_same(
     store = open_store(f"sqlite:///{tmp_path}/ward.sqlite")
     store.transact(lambda _: None)
     store.close()
-    monkeypatch.setattr(gate_module, "fcntl", None)
+    monkeypatch.setattr(gate_module, "_locks", lambda: None)
     store = open_store(f"sqlite:///{tmp_path}/other.sqlite")
     store.transact(lambda _: None)
     store.close()
@@ -113,7 +113,7 @@ def test_a_file_system_without_such_locks_keeps_nobody_from_writing(
         raise OSError("no locks available")
 
     gate = Gate(tmp_path / "ward.sqlite", 5)
-    monkeypatch.setattr(gate_module.fcntl, "lockf", none)
+    monkeypatch.setattr("fcntl.lockf", none)
     with gate:
         pass
     monkeypatch.undo()
