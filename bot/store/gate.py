@@ -10,6 +10,7 @@ from __future__ import annotations
 import importlib
 import os
 import time
+from collections.abc import Iterator
 from contextlib import suppress
 from pathlib import Path
 from typing import Any
@@ -29,17 +30,17 @@ class Gate:
     """
 
     def __init__(self, database: Path | None, wait_s: float) -> None:
-        self._wait_s = wait_s
+        self._looks = round(wait_s / _LOOK_AGAIN_S)
         self._locks = _locks()
         self._file = None
         if database is not None and self._locks is not None:
             self._file = _opened(database.with_name(f"{database.name}-turn"))
 
     def __enter__(self) -> None:
-        end = time.monotonic() + self._wait_s
-        self._take(_NEXT, end)
+        looks = iter(range(self._looks))
+        self._take(_NEXT, looks)
         try:
-            self._take(_TURN, end)
+            self._take(_TURN, looks)
         finally:
             self._leave(_NEXT)
 
@@ -52,19 +53,25 @@ class Gate:
             os.close(self._file)
             self._file = None
 
-    def _take(self, place: int, end: float) -> None:
-        """Have that place; StoreAwayError when others have it for too long."""
-        while self._file is not None:
-            try:
-                self._locks.lockf(self._file, self._locks.LOCK_EX | self._locks.LOCK_NB, 1, place)
-            except (BlockingIOError, PermissionError):
-                if time.monotonic() >= end:
-                    raise StoreAwayError("busy") from None
-                time.sleep(_LOOK_AGAIN_S)
-            except OSError:
+    def _take(self, place: int, looks: Iterator[int]) -> None:
+        """Have that place; StoreAwayError when others have it however often it is looked."""
+        for _ in looks:
+            if self._has(place):
                 return
-            else:
-                return
+            time.sleep(_LOOK_AGAIN_S)
+        raise StoreAwayError("busy")
+
+    def _has(self, place: int) -> bool:
+        """Whether it is ours now, or there is none to be had."""
+        if self._file is None:
+            return True
+        try:
+            self._locks.lockf(self._file, self._locks.LOCK_EX | self._locks.LOCK_NB, 1, place)
+        except (BlockingIOError, PermissionError):
+            return False
+        except OSError:
+            return True
+        return True
 
     def _leave(self, place: int) -> None:
         if self._file is not None:
