@@ -25,7 +25,7 @@ QUIET = frozenset(
     }
 )
 
-STRANGE = frozenset({"bad", "alt", "foreign", "claimed", "denied"})
+STRANGE = frozenset({"bad", "alt", "foreign", "claimed", "denied", "absent"})
 """What a short answer never holds: the number beside it would be of something else."""
 
 VALUES = frozenset({"bed", "num", "time", "bad", "denied", "alt"})

@@ -86,11 +86,11 @@ class Brief:
     def _denies(self) -> bool:
         """ "no mark for bed 12", "12 no drain": the "no" is of the word behind it, and no answer."""
         no = next((k for k, i in enumerate(self.items) if i.role == "cue" and i.value == "no"), None)
+        after = self.items[no + 1 :][:1] if no is not None else ()
+        if no is not None and any(i.value == "word" and i.start == self.items[no].end for i in after):
+            return True  # "9 no tipping"
         if no is None or not any(i.role == "bed" or i.label is not None for i in self.items):
             return False
-        after = self.items[no + 1 :][:1]
-        if any(i.value == "word" and i.start == self.items[no].end for i in after):
-            return any(i.role in {"num", "time"} for i in self.items)  # "872 at 1100, no drama"
         return any(i.role == "cue" and i.value in {"level", "tubeword", "canister"} for i in after)
 
     def _answer_items(self, told: bool) -> tuple[Item, ...]:

@@ -22,13 +22,17 @@ SAID = frozenset({"bed", "beds", "room", "rm", "bay"})
 LINE = frozenset({"mark", "marks", "marked", "line", "level", "reading"})
 SIDES = frozenset({"left", "right"})
 BEFORE_HOUR = frozenset({"at", "@", "and", "add"})
+SEROUS = frozenset({"zero", "sero", "serious", "serous", "sarah", "sera", "cirrus", "sierra"})
+"""Before "sanguineous" these are the first half of that word."""
+BEFORE_ZERO = LINE | BEFORE_HOUR | {"is", "of", "was"}
+"""Behind these a zero is a number."""
 MOST_WORDS = 3
 """A bed has at most so many number words."""
 
 
 def plain(toks: Sequence[Token]) -> list[Token]:
     """The tokens with what was misheard put right, each still at its place in the message."""
-    joined = _noughts(_without_hyphens(toks))
+    joined = _looks(_noughts(_without_hyphens(toks)))
     if any(t.text in SAID for t in joined):
         return joined
     return [_bed(joined, k) for k in range(len(joined))]
@@ -76,6 +80,20 @@ def _noughts(toks: Sequence[Token]) -> list[Token]:
             first = out[start]
             del out[start:]
             out.append(Token("0" + token.text, first.start, token.end, first.glued))
+        else:
+            out.append(token)
+    return out
+
+
+def _looks(toks: Sequence[Token]) -> list[Token]:
+    """ "zero sanguinous" and "serious sanguineous" as serosanguineous; "mark zero sanguineous" stays two."""
+    out: list[Token] = []
+    for token in toks:
+        heard = bool(out) and out[-1].text in SEROUS and token.text.startswith("sang")
+        number = heard and out[-1].text == "zero" and _text(out, len(out) - 2) in BEFORE_ZERO
+        if heard and not number:
+            first = out.pop()
+            out.append(Token("serosanguineous", first.start, token.end, first.glued))
         else:
             out.append(token)
     return out

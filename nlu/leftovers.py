@@ -32,7 +32,7 @@ UNITS = frozenset({"ml", "litre", "badunit"})
 HALTING = frozenset({("and", "at"), ("to", "add"), ("to", "at"), ("an", "at"), ("and", "add"), ("to", "and")})
 TUBELESS = frozenset({"the", "be", "bee", "me", "to"})
 BELONGS = frozenset({"belongs", "belonged"})
-ENDINGS = frozenset({"an", "and", "add", "a"})
+ENDINGS = frozenset({"an", "and", "add", "a", "to", "too"})
 COMPARED = frozenset({">", "<"})
 OF_A_TIME = frozenset({"o'clock", "oclock", "o"})
 """Before these a number is no level."""
@@ -266,6 +266,8 @@ def _sounds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         eight = word(toks, before.core - 1)[-1:] == "8"
         if level and eight and item.role == "time" and not item.at and _takes_at(item, toks):
             yield "the eight may be the word at"
+        if level and item.role == "time" and before.end == item.start and _takes_minutes(before, item, toks):
+            yield "the minutes may be the end of the number"
     timed = any(i.role == "time" for i in items)
     for item in items:
         if item.role == "level" and not item.unit and not timed and _ends_in_time(item, toks):
@@ -289,6 +291,12 @@ def _is_of_time(toks: Toks, i: int) -> bool:
     """Whether a number before this place is no level: "four o'clock", "twenty minutes past"."""
     counted = word(toks, i) in MINUTE_WORDS and word(toks, i + 1) in PAST | TO
     return word(toks, i) in OF_A_TIME or counted
+
+
+def _takes_minutes(level: Item, time: Item, toks: Toks) -> bool:
+    """ "five hundred twenty to seven": 500 at 18:40, or 520 and the "at" misheard."""
+    to = next((k for k in range(time.start, time.end) if word(toks, k) == "to"), None)
+    return to is not None and not time.at and any(n.end == to for n in numbers(toks, level.start))
 
 
 def _takes_at(item: Item, toks: Toks) -> bool:

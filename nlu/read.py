@@ -321,12 +321,13 @@ class Sentence:
             i
             for i in items
             if i.role in {"foreign", "claimed", "bad", "time"}
-            or (i.role == "cue" and i.value in {"word", "empty", "neg", "join"})
+            or (i.role == "cue" and i.value in {"word", "empty", "neg", "join", "plan"})
         ]
         if self.ward.voice and beds and not answers.cues(items, "bed") and self.brief.says_more():
             return told(Unclear(slot="kind", text=self.text))
         if beds and not strange and not answers.cues(items, "nothing"):
-            return told(*queries.asked(items, self.ward.arrived, self.read, self.ward.shifts))
+            unread = len(self._unread(items)) if self.ward.voice else 0
+            return told(*queries.asked(items, self.ward.arrived, self.read, self.ward.shifts), faults=unread)
         if not strange and not beds and [t.text for t in self.read.tokens] == ["beds"]:
             return told(Asked(topic="beds"))
         tubes = any(i.role == "tube" for i in items)

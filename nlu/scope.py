@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Set
 
+from .context import CONTEXT
 from .corrections import is_correction
 from .items import FINDINGS, FULL_HOUR, Item
 from .neighbours import phrase_of
@@ -111,6 +112,7 @@ def _is_break(item: Item) -> bool:
 
 def _claimed(items: list[Item], toks: Toks) -> list[Item]:
     """Numbers beside "urine", "bp", "foley" are not ours, up to the next word that is ours."""
+    reasoned = any(i.role == "cue" and i.value == "reason" for i in items)  # "pod 1 heart" tells one
     for k, cue in enumerate(items):
         if cue.role != "cue" or cue.value != "other":
             continue
@@ -131,7 +133,7 @@ def _claimed(items: list[Item], toks: Toks) -> list[Item]:
             if items[j].role == "time" and j == k + 1 and all(c.style == "date" for c in items[j].clocks):
                 items[j], own = items[j].as_role(CLAIMED), True  # "pain 4/10"
             if items[j].role in SAYS and not _is_clock_after(items[j], own):
-                items[j], own = items[j].as_role(CLAIMED), True
+                items[j], own = items[j].as_role(CONTEXT if is_day and reasoned else CLAIMED), True
                 if is_day:
                     break  # "pod 2 640 0645": which day it is, and no more
         before = items[k - 1] if k else None

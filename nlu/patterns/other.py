@@ -36,6 +36,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "(chest tube|tube|drain|ct|hospital|picc|line) day", "day #", "post-op day", "post op day",
         "postop day", "pod", "day number",
         "urine", "foley", "urine output", "uop", "u/o", "uo", "void", "voided", "urinary", "jp", "jp drain",
+        "j p",
         "ng", "ngt", "ng tube", "ng output", "og", "og tube", "peg", "peg tube",
         "gastric", "emesis", "vomit", "vomited", "stool", "ostomy", "ileostomy", "colostomy", "rectal tube",
         "evd", "lumbar drain", "wound vac", "penrose", "biliary drain", "t tube",

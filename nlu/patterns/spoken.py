@@ -15,5 +15,7 @@ SPOKEN: tuple[str, ...] = (
     "update for", "(just|) updating (on|)", "hourly (check|mark|reading|) (for|on)",
     "(the|our|my) (guy|lady|man|woman|gentleman|boy|girl|gent|chap|fella|fellow|person|one) (in|over in)",
     "i've", "ive", "we've", "weve", "i've got", "we've got", "everything at", "all of these", "these",
-    "this was", "end of report", "over and out", "that's all", "that's it",
+    "this was",
+    "no (worries|stress|rush|biggie|hurry|sweat)",
+    "end of report", "over and out", "that's all", "that's it",
 )  # fmt: skip
