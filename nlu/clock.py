@@ -72,6 +72,8 @@ def _whole(toks: Toks, i: int) -> Iterator[Found]:
 def _dated(toks: Toks, i: int) -> Iterator[Found]:
     """ "yesterday 2300", "last night at 11", "in the afternoon at 7", "3/4 0700"."""
     for start, day, part in day_words(toks, i):
+        if i == 0 and day is None and start == 1 and word(toks, 1) in {",", "!"}:
+            return  # "morning, 22 is at 1315": a greeting
         at = start
         while word(toks, at) in AT:
             at += 1

@@ -69,6 +69,8 @@ class Correction(Sorted):
                 )
         if self.doubted or self._may_be_time(level) or self._may_be_times(was, level):
             return Unclear(slot="at", text=self.text, statement=replace(made, at=None))
+        if level is not None and bed is not None and _is_bed_again(level, bed):
+            return Unclear(slot="level_ml", text=self.text, statement=replace(made, level_ml=None))
         return self._doubted(made, bed) or made
 
     def _doubted(self, made: Corrected, bed: Item | None) -> Unclear | None:
@@ -123,8 +125,9 @@ class Correction(Sorted):
         return (went or (any(map(is_event, self.items)) and not named)) and bool(self.nums.all)
 
     def _may_be_of_another(self) -> bool:
-        """ "suction should be 20", "no, that was the foley": of a check or another device, and no line."""
-        return any(is_no_line(i) or i.role == "foreign" for i in self.items)
+        """ "suction should be 20", "no, that was the foley", "due a change": of something else."""
+        asks = any(i.role == "cue" and i.value == "ask" and i.name == "due" for i in self.items)
+        return asks or any(is_no_line(i) or i.role == "foreign" for i in self.items)
 
     def _wrong_without_right(self, made: Corrected) -> str:
         """ "bed 12 mark 1050 at 1900 - wrong bed": the slot that is wrong with no word of what is right."""
@@ -138,6 +141,15 @@ class Correction(Sorted):
         only = self.nums.all
         rest = {t.text for t in self.toks[only[-1].end :]} if len(only) == 1 else set()
         return bool(FALSE & rest) and rest <= FALSE | SAID_OF_IT
+
+
+def _is_bed_again(level: Item, bed: Item) -> bool:
+    """ "6 right at 0700 should have been 6 left": the bed once more, and no level."""
+    return (
+        level.label is not None
+        and level.label == bed.label
+        and not (level.unit or level.lead in NAMED_LEVELS)
+    )
 
 
 def _ends_open(items: tuple[Item, ...], phrase: dict[int, str]) -> bool:

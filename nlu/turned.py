@@ -48,6 +48,14 @@ def on_a_number(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "on a number says a bed or a setting"
 
 
+def put_in(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "second unit of blood up at 0310, 300 in": what went in."""
+    for item in items:
+        ends = word(toks, item.end + 1) in {"", ",", ".", ";"}
+        if item.role == "level" and not item.lead and word(toks, item.end) == "in" and ends:
+            yield "what went in, or a level"
+
+
 def side_of_another(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "6 left sided pain, chest tube 340": the side of the pain."""
     for item in items:
@@ -102,6 +110,7 @@ TURNED = (
     Rule(came_in, frozenset({"arrival"})),
     Rule(before_now, frozenset({"bed"})),
     Rule(one_of_several, frozenset({"level"})),
+    Rule(put_in, frozenset({"level"})),
     Rule(on_a_number, frozenset({"level"})),
     Rule(side_of_another, frozenset({"tube"})),
     Rule(not_yet, frozenset({"neg"})),

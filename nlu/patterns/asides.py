@@ -39,7 +39,8 @@ _WHERE = """
 theatre theater recovery xray scan ward unit floor corridor bathroom toilet commode shower loo chair rail
 rails siderail bedrail pole stand trolley stretcher wheelchair gurney icu itu hdu picu nicu ccu hospital
 facility rehab window door ground hook nail connector adapter adaptor joint junction port connection
-under underneath beneath into onto behind beside next between around
+bottom top side corner base seam edge back front lid handle under underneath beneath into onto behind
+beside next between around
 """
 _LOOKS = """
 minimal mild slight small tiny moderate large big some good nice nicely normal gentle vigorous brisk

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 CAN = (
     "(canister|cannister|box|chamber|bottle|system|drain|collector|reservoir|unit|canisters|cannisters|"
-    "collection chamber|drainage system|drainage unit|drainage box|drain box|collection box|collection "
-    "unit|collection canister|drain canister|drainage canister|chest drain|pleural drain|can)"
+    "collection chamber|drainage system|drainage unit|drainage box|drain box|drain unit|collection box|"
+    "collection unit|collection canister|drain canister|drainage canister|chest drain|pleural drain|can)"
 )
 TUBE = (
     "(tube|chest tube|ct|drain|chest drain|chesttube|pigtail|catheter|tubes|chest tubes|icd|intercostal "

@@ -9,6 +9,8 @@ side tubing system
 """With an 's that is an "is": "the line's at 540"."""
 SHORTHAND = {
     "frm": "from",
+    "shd": "should",
+    "shld": "should",
     "xfer": "transfer",
     "xferred": "transferred",
     "xfered": "transferred",
