@@ -240,6 +240,8 @@ class Builder:
         for slot, items in draft.clashes.items():
             if slot not in AMOUNTS or isinstance(statement, Mark | Drained | Exchanged | Removed | Placed):
                 return self._clash(slot, items, statement)
+        if draft.either:
+            return self._clash("tube", draft.either, statement)
         if draft.bad:
             return self._bad(draft.bad[0], statement)
         if draft.faults:

@@ -54,6 +54,8 @@ class Draft:
     shared_time: bool = False
     gushed: bool = False
     """Whether it is a tube just placed that an amount came from, or that amount: only the tube is timed."""
+    either: list[Item] = field(default_factory=list)
+    """The tubes of which it may be: asked, and no fault of the reading."""
     faults: int = 0
 
     @property

@@ -149,7 +149,8 @@ class Gathering:
 
     def _time(self, item: Item) -> None:
         draft = self.now
-        if item.lead == "since":
+        happened = draft.kind in EVENTS and not any((draft.time, draft.level, draft.volume, draft.same))
+        if item.lead == "since" and not happened:  # "in CT since 0500": that is when
             draft.since = item
             return
         if draft.time is not None and all(c.style == "now" for c in draft.time.clocks):

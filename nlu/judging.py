@@ -51,6 +51,7 @@ def standing(drafts: list[Draft], arrived: datetime) -> Standing:
     if listed and not rises and all(d.level is None or is_bare(d.level) for d in drafts):
         doubts.append("a list whose bare numbers do not rise")
         _time_of_checks_asked(drafts)
+    faults += _unlined_tube(drafts)
     faults += _same_line_twice(drafts)
     _same_as_another(drafts)
     return Standing(tuple(faults), tuple(doubts))
@@ -107,6 +108,8 @@ def _faults(draft: Draft) -> list[str]:
         found.append("no bed to move to")
     if draft.since is not None and draft.time is not None and draft.checks:
         found.append("a time, and a time since which")
+    if draft.since is not None and draft.kind and draft.time is None:
+        found.append("an event has a time, and not a time since which")
     if draft.since is not None and draft.level is not None:
         found.append("a line has a time, and not a time since which")
     if draft.final is not None and not draft.kind:
@@ -122,6 +125,15 @@ def _faults(draft: Draft) -> list[str]:
     if draft.time is not None and len(draft.time.clocks) == 0:
         found.append("no such time")
     return found
+
+
+def _unlined_tube(drafts: list[Draft]) -> list[str]:
+    """ "left 60 right 305": beside a tube with its line, a bare number behind another tube is its line."""
+    lined = any(d.tubes and d.level is not None for d in drafts)
+    found = [d for d in drafts if d.tubes and d.time is not None and not (d.shared_time or d.has_amount)]
+    loose = [d.time for d in found if d.time is not None and d.time.start in {t.end for t in d.tubes}]
+    bare = [t for t in loose if not (t.sure_time or t.at or t.lead) and _could_be_level(t)]
+    return ["a number behind a tube is its line"] * (len(bare) if lined else 0)
 
 
 def _same_line_twice(drafts: list[Draft]) -> list[str]:

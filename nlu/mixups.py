@@ -101,6 +101,16 @@ def _given(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             yield "the amount may be of what is not ours"
 
 
+def _replaced(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "box cracked, replaced": what was replaced, the canister or another thing?"""
+    if any(i.role == "cue" and i.value == "kind" for i in items):
+        return
+    for before, item in zip((None, *items), items, strict=False):
+        of_another = before is not None and before.role == "foreign"
+        if item.role == "cue" and item.value == "change" and not of_another:
+            yield "what was replaced"
+
+
 MIXUPS = (
     Rule(_mixed_up, NUMBERS),
     Rule(_starred, TOLD),
@@ -108,4 +118,5 @@ MIXUPS = (
     Rule(_timed_first, frozenset({"time"})),
     Rule(_timed_of_another, frozenset({"claimed", "foreign"})),
     Rule(_given, frozenset({"foreign"})),
+    Rule(_replaced, frozenset({"change"})),
 )

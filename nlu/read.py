@@ -321,7 +321,7 @@ class Sentence:
             i
             for i in items
             if i.role in {"foreign", "claimed", "bad", "time"}
-            or (i.role == "cue" and i.value in {"word", "empty", "neg", "join", "plan"})
+            or (i.role == "cue" and i.value in {"word", "empty", "neg", "join", "plan", "change"})
         ]
         if self.ward.voice and beds and not answers.cues(items, "bed") and self.brief.says_more():
             return told(Unclear(slot="kind", text=self.text))

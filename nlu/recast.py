@@ -16,6 +16,7 @@ from .wall import without, written
 ENDING = frozenset({"exchanged", "removed", "placed"})
 """With these told, the last line is the final level of a canister."""
 FULL = frozenset({"was full", "it was full"})
+STOPS = frozenset({",", ";", ".", "!", "and", "but", "then"})
 ORDERED = frozenset(
     {"order", "orders", "ordered", "wants", "want", "wanted", "says", "said", "requested", "asked"}
 )
@@ -41,7 +42,22 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
 def recast(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each with the meaning that it has here."""
     ends = any(_ends(cue) for cue in cues)
-    return tuple(_meant(cue, toks, ends=ends) for cue in cues)
+    found = tuple(_meant(cue, toks, ends=ends) for cue in cues)
+    if any(c.label == "change" for c in found) and not any(c.value == "exchanged" for c in found):
+        return tuple(_replaced(cue, found, toks) for cue in found)
+    return found
+
+
+def _replaced(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
+    """ "box cracked replaced with new": what was replaced is the canister that its clause names."""
+    if cue.label != "change":
+        return cue
+    named = (c for c in cues if c.label == "canister")
+    for canister in named:
+        first, last = sorted((cue.start, canister.start))
+        if not any(word(toks, k) in STOPS for k in range(first, last)):
+            return cue._replace(label="kind", value="exchanged")
+    return cue
 
 
 def _meant(cue: Cue, toks: Toks, *, ends: bool) -> Cue:

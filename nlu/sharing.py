@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from .drafts import Draft
+from .drafts import SIDES, Draft
 from .gathering import Gathering
 from .items import Item
 from .leading import leads
 from .roles import UNDOES
+
+APART = frozenset({",", ";", "."})
 
 
 def gathered(items: Iterable[Item]) -> list[Draft]:
@@ -32,7 +34,27 @@ def gathered(items: Iterable[Item]) -> list[Draft]:
     _share_times(drafts)
     _share_order(drafts)
     _share_closing(drafts, gathering.closes)
+    _ask_which_tube(drafts, said)
     return drafts
+
+
+def _ask_which_tube(drafts: list[Draft], items: tuple[Item, ...]) -> None:
+    """ "R 305 L 60 0645, sxn 20": what stands apart, before or behind two tubes' lines, may be of either."""
+    marks = [d for d in drafts if d.level is not None and d.tubes and d.bed is not None]
+    if len({d.tube for d in marks}) < len(SIDES) or len({d.bed.label for d in marks if d.bed}) > 1:
+        return
+    first, last = marks[0], marks[-1]
+    line = last.level.start if last.level else 0
+    stops = [i.start for i in items if i.start > line and (i.role == "time" or i.value in APART)]
+    ahead = {n: c for n, c in first.checks.items() if c.start < first.tubes[0].start}
+    apart = ahead or {n: c for n, c in last.checks.items() if stops and c.start > stops[0]}
+    one = first if ahead else last
+    if not apart or any(d.checks for d in drafts if d is not one):
+        return
+    one.checks = {n: c for n, c in one.checks.items() if n not in apart}
+    asked = Draft(bed=one.bed, checks=apart, time=one.time, shared_time=one.shared_time)
+    asked.either = [d.tubes[0] for d in marks]
+    drafts.append(asked)
 
 
 def _without_told_again(drafts: list[Draft]) -> None:
@@ -132,5 +154,18 @@ def _share_times(drafts: list[Draft]) -> None:
         (only,) = times.values()
         for k, draft in enumerate(drafts):
             gush = draft.gushed and draft.volume is not None
-            if draft.time is None and not gush and not _is_undone(draft, drafts[k + 1 :]):
+            later = _is_undone(draft, drafts[k + 1 :]) or _is_after_exchange(draft, only, drafts)
+            if draft.time is None and not gush and not later:
                 draft.time, draft.shared_time = only, True
+
+
+def _is_after_exchange(draft: Draft, time: Item, drafts: list[Draft]) -> bool:
+    """ "changed the box at 0615, new one reads 35": read since, and not when it was changed."""
+    level = draft.level
+    fresh = level is not None and level.name == "new" and bool(level.amount) and not draft.kind
+    return (
+        fresh
+        and level is not None
+        and time.start < level.start
+        and any(d.kind == "exchanged" and d.time is time for d in drafts)
+    )

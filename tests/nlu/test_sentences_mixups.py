@@ -129,3 +129,73 @@ def test_a_correction_whose_number_may_be_the_level_or_the_time_is_asked(text: s
 )
 def test_a_day_that_is_counted_and_what_the_patient_did_leave_the_line_as_it_is(text: str, read: str) -> None:
     assert reading(text, arrived=MORNING) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "bed 5 box change final 1650 at 0615, new one now reads 35",
+            "exchanged bed=5 at=06:15 final_ml=1650; mark bed=5 level_ml=35",
+        ),
+        (
+            "bed 7 changed the box at 0615, new one at 35",
+            "exchanged bed=7 at=06:15; mark bed=7 level_ml=35",
+        ),
+        (
+            "bed 7 changed the box at 0615 old 1910 new 35 at 0645",
+            "exchanged bed=7 at=06:15 final_ml=1910; mark bed=7 at=06:45 level_ml=35",
+        ),
+        (
+            "swapped canister bed 10 0630 old 1980 new at 0",
+            "exchanged bed=10 at=06:30 final_ml=1980; mark bed=10 at=06:30 level_ml=0",
+        ),
+        ("new box on 7 since 0500, old 1890", "exchanged bed=7 at=05:00 final_ml=1890"),
+        ("bed 7 in ct since 0500", "away bed=7 at=05:00"),
+    ],
+)
+def test_what_the_new_canister_holds_was_read_since_it_was_changed(text: str, read: str) -> None:
+    assert reading(text, arrived=MORNING) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "bed 7 box cracked replaced with new, lost the old number",
+            "exchanged bed=7; incident bed=7 what=damaged",
+        ),
+        ("bed 7 box replaced 0500 final 1890", "exchanged bed=7 at=05:00 final_ml=1890"),
+        ("bed 7 box cracked, replaced", "ask kind"),
+        ("bed 8 tubing replaced 1400", "ask level_ml"),
+        ("bed 7 tubing replaced", "ask kind"),
+        ("bed 7 dressing replaced, box 840", "mark bed=7 level_ml=840"),
+    ],
+)
+def test_what_was_replaced_is_the_canister_only_where_it_is_named(text: str, read: str) -> None:
+    assert reading(text, arrived=MORNING) == read
+
+
+TWO = "mark bed=4 tube=left level_ml=60; mark bed=4 tube=right level_ml=305"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 4 left 60 right 305, no leak", f"{TWO}; ask tube"),
+        ("bed 4 suction 20 left 60 right 305", f"{TWO}; ask tube"),
+        ("bed 4 left 60 right 305. suction 20, seal 2", f"{TWO}; ask tube"),
+        (
+            "bed 4 left 60 right 305, both no leak",
+            "mark bed=4 tube=left level_ml=60; checked bed=4 tube=left air_leak=none; "
+            "mark bed=4 tube=right level_ml=305; checked bed=4 tube=right air_leak=none",
+        ),
+        ("bed 4 left 60 right 305 no leak", f"{TWO}; checked bed=4 tube=right air_leak=none"),
+        (
+            "bed 4 left 60 right 305 left has small leak",
+            f"{TWO}; checked bed=4 tube=left air_leak=present",
+        ),
+    ],
+)
+def test_what_stands_apart_from_the_lines_of_two_tubes_is_asked_for_its_tube(text: str, read: str) -> None:
+    assert reading(text, arrived=MORNING) == read
