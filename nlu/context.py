@@ -29,7 +29,17 @@ IN_BRACKETS = frozenset(
 )
 """Behind a number in brackets: over which time so much more came."""
 TELLING_HOW = frozenset(
-    {"nearly full", "almost full", "near full", "slowing down", "slowing", "picking up", "speeding up"}
+    {
+        "my beds",
+        "all my beds",
+        "nearly full",
+        "almost full",
+        "near full",
+        "slowing down",
+        "slowing",
+        "picking up",
+        "speeding up",
+    }
     | {
         "trending up",
         "trending down",

@@ -11,6 +11,7 @@ from itertools import pairwise
 
 from .items import AMOUNTS, FULL_HOUR, Item
 from .numbers import Toks, glued, word
+from .patterns.remarks import REMARKS
 from .rules import Rule
 from .unexplained import clauses
 
@@ -23,9 +24,8 @@ WAYS = frozenset({"way", "ways"})
 OTHER_WAYS = frozenset({"other", "wrong", "opposite"})
 NUMBERS = AMOUNTS | {"bad"}
 TOLD = frozenset({"bed", "tube", "check"}) | NUMBERS
-PLAIN = frozenset({"word", "filler", "about", "time", "timeword", "bed"})
+PLAIN = frozenset({"word", "filler", "about", "time", "timeword", "bed", "opens"})
 QUARTER = 15
-OF_TIME = frozenset({"at", "@", "around", "about", "abt", "by", "since", "from", "til", "till", "until"})
 
 
 def _mixed_up(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -62,8 +62,8 @@ def _since_level(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "since that level, or since that time"
 
 
-def _timed_first(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "12 vomited at 0600, drain at 640": the time may be of what the patient did."""
+def _timed_first(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "12 vomited at 0600, drain at 640", "picked up 9 at 1300, line 330": of what was done then."""
     parts = list(clauses(items))
     if len(parts) < len(("what was done", "the line")):
         return
@@ -73,11 +73,33 @@ def _timed_first(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     told |= any(i.role == "cue" and i.value not in PLAIN for i in first)
     if not times or told:
         return
-    before = times[0].start - 1
-    while word(toks, before) in OF_TIME:
-        before -= 1
-    if any((i.role == "foreign" or i.value == "word") and i.end - 1 == before for i in first):
+    done = [i for i in first if i.role == "foreign" or _is_doing(i)]
+    if any(i.end <= times[0].start for i in done):
         yield "the time may be of what was done then"
+
+
+def _is_doing(item: Item) -> bool:
+    """A word for what somebody did: none that was understood, or "i started at"."""
+    return item.role == "cue" and (
+        item.value == "opens" or (item.value == "word" and item.name not in REMARKS)
+    )
+
+
+def _was(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "12 missed marks: 3 was 540": what something was is a level, and no time."""
+    for before, item in pairwise(items):
+        loose = item.role == "time" and not (item.at or item.sure_time or item.full_clock)
+        if loose and before.role == "level" and before.label and word(toks, item.start - 1) in {"was", "is"}:
+            yield "what it was may be the level"
+
+
+def _totalled(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "330 total at 1400": the sum, or what the canister shows?"""
+    for before, item, after in zip(items, items[1:], items[2:], strict=False):
+        summed = item.role == "cue" and item.value == "output" and item.start == before.end
+        bare = before.role == "level" and before.lead in {"", "at"} and not before.unit
+        if summed and bare and after.role in {"output", "time"} and after.at:
+            yield "a total may be an amount"
 
 
 def _timed_of_another(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
@@ -117,6 +139,8 @@ MIXUPS = (
     Rule(_since_level, frozenset({"same"})),
     Rule(_timed_first, frozenset({"time"})),
     Rule(_timed_of_another, frozenset({"claimed", "foreign"})),
+    Rule(_was, frozenset({"time"})),
+    Rule(_totalled, frozenset({"output"})),
     Rule(_given, frozenset({"foreign"})),
     Rule(_replaced, frozenset({"change"})),
 )

@@ -171,6 +171,8 @@ def _led(item: Item, trail: Trail) -> Iterator[Item]:
                 yield from _bed(item)
         case "output":
             yield from _amount(item, "output")
+            if trail.level and item.at and item.clocklike:
+                yield from _time(item)  # "330 total at 1400"
             if not trail.bed:
                 yield from _bed(item)
         case "old" | "new" | "opens" | "last":

@@ -10,20 +10,25 @@ from .items import Item
 FEWEST = 4
 """Numbers of two pairs: one pair needs nothing between it and the next."""
 MINUTES = 24 * 60
+HALVES = frozenset({"am", "pm"})
+PAIRING = frozenset({"", "-"})
+"""What links the two numbers of a pair: "0300-540 0400-575"."""
 LONGEST_GAP = 12 * 60
 """Minutes between two lines of one list."""
 
 
 def paired(items: tuple[Item, ...]) -> tuple[Item, ...]:
     """The pieces with a comma between the pairs of such a list, where only one way to pair them stands."""
-    starts = {start for run in _runs(items) for start in _pairs(run)} | set(_timed_pairs(items))
+    lists = [_pairs(run) for run in _runs(items)]
+    starts = {item.start for way in lists for item in way[2::2]} | set(_timed_pairs(items))
     if not starts:
         return items
+    dashed = {item.start for way in lists for item in way[1::2]}
     found: list[Item] = []
     for item in items:
         if item.start in starts and item.role in {"num", "time"}:
             found.append(Item("sep", item.start, item.start, ","))
-        found.append(item)
+        found.append(item._replace(link="", negative=False) if item.start in dashed else item)
     return tuple(found)
 
 
@@ -51,7 +56,7 @@ def _runs(items: tuple[Item, ...]) -> Iterator[list[Item]]:
     """Bare numbers right behind each other."""
     run: list[Item] = []
     for item in items:
-        plain = not (item.unit or item.lead or item.link or item.at)
+        plain = not (item.unit or item.lead or item.link not in PAIRING or item.at)
         if plain and (item.role == "num" or (item.role == "time" and _is_time(item))):
             run.append(item)
             continue
@@ -60,17 +65,20 @@ def _runs(items: tuple[Item, ...]) -> Iterator[list[Item]]:
     yield run
 
 
-def _pairs(run: list[Item]) -> list[int]:
-    """Where each pair but the first begins; none where the numbers can be paired in two ways, or in none."""
+def _pairs(run: list[Item]) -> list[Item]:
+    """The numbers of the pairs; none where the numbers can be paired in two ways, or in none."""
     ways = [way for first in (0, 1) for way in (_list(run[first:], 0), _list(run[first:], 1)) if way]
     if len(ways) != 1 or (len(ways[0]) < len(run) and run[0].label is None):
         return []
-    return [item.start for item in ways[0][2::2]]
+    return ways[0]
 
 
 def _list(run: list[Item], clock: int) -> list[Item]:
     """The run, if it is pairs of which that one is the clock time; else nothing."""
     if len(run) < FEWEST or len(run) % 2:
+        return []
+    links = {item.link for item in run[1::2]}
+    if len(links) > 1 or any(item.link for item in run[::2]):
         return []
     times, levels = run[clock::2], run[1 - clock :: 2]
     if not all(map(_is_time, times)) or any(map(_is_time, levels)):
@@ -83,13 +91,17 @@ def _list(run: list[Item], clock: int) -> list[Item]:
 
 def _is_time(item: Item) -> bool:
     if item.role == "time":
-        return len(item.clocks) == 1 and item.clocks[0].style == "24" and item.clocks[0].day is None
+        clock = item.clocks[0]
+        whole = clock.style == "24" or (clock.style in {"12", "hour"} and clock.part in HALVES)
+        return len(item.clocks) == 1 and whole and clock.day is None
     return item.full_clock
 
 
 def _minute(item: Item) -> int:
     if item.role == "time":
-        return item.clocks[0].hour * 60 + item.clocks[0].minute
+        clock = item.clocks[0]
+        hour = clock.hour if clock.part not in HALVES else clock.hour % 12 + 12 * (clock.part == "pm")
+        return hour * 60 + clock.minute
     return int(item.digits[:2]) * 60 + int(item.digits[2:])
 
 

@@ -12,7 +12,7 @@ from itertools import pairwise
 
 from .items import AMOUNTS, FINDINGS, Item
 from .numbers import Toks, glued, word
-from .patterns.asides import CALLED, DONE_TO, STAFF
+from .patterns.asides import CALLED, DONE_TO, PATIENTS, STAFF
 from .patterns.remarks import REMARKS
 from .rules import Rule, asked, signs
 from .weighty import CLOSING
@@ -24,6 +24,8 @@ ASKING = frozenset(
 SIDED = frozenset(
     {"chest", "lung", "sided", "hemi", "base", "thorax", "pleura", "post", "ant", "lat", "upper"}
 )
+TITLES = frozenset({"dr", "drs", "mr", "mrs", "ms", "miss", "prof", "by", "per"})
+"""Behind these a word is a name."""
 TAKEN = frozenset({"got", "gets", "collected", "emptied", "gushed", "poured", "out"})
 AUXILIARY = frozenset(
     {"is", "are", "was", "were", "does", "did", "do", "has", "have", "can", "could", "should"}
@@ -251,14 +253,15 @@ def _unread(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     if not bare or named:
         return
     for item in clause:
+        named = word(toks, item.start - 1) in TITLES and item.name not in DONE_TO | CALLED  # "dr lee aware"
         if _is_strange(item, toks) and not (
-            _is_far_behind(item, clause) or _is_behind_what(item, clause, toks)
+            named or _is_far_behind(item, clause) or _is_behind_what(item, clause, toks)
         ):
             yield f"{item.name!r} may say what the number is"
 
 
 def _is_strange(item: Item, toks: Toks) -> bool:
-    unread = item.role == "cue" and item.value == "word" and item.name not in REMARKS | STAFF
+    unread = item.role == "cue" and item.value == "word" and item.name not in REMARKS | STAFF | PATIENTS
     return unread and not (glued(toks, item.start) and len(item.name) == 1)
 
 

@@ -11,14 +11,14 @@ from itertools import pairwise
 
 from .items import AMOUNTS, Item
 from .numbers import Toks, word
-from .patterns.asides import PERSONS, RELATIVES, STAFF, THINGS
+from .patterns.asides import PATIENTS, PERSONS, RELATIVES, STAFF, THINGS
 from .patterns.remarks import REMARKS
 from .rules import Rule
 
 OURS = frozenset({"level", "tubeword", "canister", "old", "new", "opens"})
 SEVERAL = frozenset({"tubes", "drains", "canisters", "boxes", "chambers", "bottles", "cts"})
 PLACING = frozenset({"on", "in", "of", "for", "from"})
-PEOPLE = PERSONS | RELATIVES | STAFF | REMARKS
+PEOPLE = PERSONS | PATIENTS | RELATIVES | STAFF | REMARKS
 COMPARING = frozenset({"more", "less", "higher", "lower", "extra", "above", "below", "up", "over"})
 NEAR = 3
 """Words behind "of" among which the fluid may be named: "of thin straw fluid"."""

@@ -19,7 +19,7 @@ visitor visitors family wife husband son daughter mum mom dad mother father rela
 friends partner brother sister grandson kid kids child toddler someone somebody
 """
 _PATIENT = """
-man lady gentleman woman guy boy girl baby infant gent chap bloke himself herself him them us own pts
+man men lady gentleman woman guy boy girl baby infant gent chap bloke himself herself him them us own pts
 """
 _HOW = """
 coughed sneezed coughing stood sat walked ambulated righted but cos cuz coz because bc
@@ -59,6 +59,10 @@ CALLED = frozenset(_CALLED.split())
 _DONE_TO = "turned bathed fed seen up here"
 DONE_TO = frozenset(_DONE_TO.split())
 """What is done to a patient, and may be all that the time behind it is of."""
+PATIENTS = frozenset(
+    {"lady", "man", "gentleman", "woman", "guy", "gent", "chap", "bloke", "boy", "girl", "baby"}
+)
+"""Whoever lies in the bed."""
 STAFF = frozenset(_STAFF.split())
 _LOADED = """
 changed changing swapped emptied replaced removed pulled out off clamped unclamped stopped started

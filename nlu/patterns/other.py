@@ -14,6 +14,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "left (the|) (room|building|bedside)",
         "left in (it|there|the box|the canister|the drain|the bottle|the chamber)", "left to go", "left over",
         "(report|handover|handoff) (was|said|says|from|gave)",
+        "(has|have|had|got|covering|covers|watching|taking|took|minding|doing) (all|) my (beds|patients|pts)",
         "(tipped|tilted) (back|) (up|upright) again",
         "(all|) checks (are|were|) (all|) (ok|okay|fine|good|done|normal|complete|wnl|unremarkable)",
         "(still|) draining (well|ok|okay|fine|good|nicely|freely|lots|a lot|heavily|slowly|less|steadily)",
@@ -138,6 +139,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "(happy|merry) (new year|new years|new year's|christmas|xmas|holidays|thanksgiving|easter|hanukkah|"
         "diwali|eid|friday|birthday) (all|everyone|everybody|yall|y'all|team|guys|folks|too|to you|)",
         "thank (god|goodness|heavens|the lord)",
+        "catch up", "catching up", "catch-up", "c/o",
         "lol", "lmao", "haha", "hahaha", "hehe", "omg", "ugh", "phew", "whew", "argh", "jeez", "geez",
         "sheesh", "yay", "woohoo", "smh", "tysm",
         "left (theatre|theater|recovery|pacu)",

@@ -199,3 +199,44 @@ TWO = "mark bed=4 tube=left level_ml=60; mark bed=4 tube=right level_ml=305"
 )
 def test_what_stands_apart_from_the_lines_of_two_tubes_is_asked_for_its_tube(text: str, read: str) -> None:
     assert reading(text, arrived=MORNING) == read
+
+
+PAIR = "mark bed=12 at=03:00 level_ml=540; mark bed=12 at=04:00 level_ml=575"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "12: 0300-540 0400-575",
+        "bed 12 3am 540 4am 575",
+        "bed 12 3am-540 4am-575",
+        "bed 12 540 3am 575 4am",
+        "bed 12 catch up 540 (0300) 575 (0400)",
+        "12 catching up: 0300 540, 0400 575",
+    ],
+)
+def test_pairs_of_a_catch_up_list_may_be_dashed_and_told_by_half_of_the_day(text: str) -> None:
+    assert reading(text, arrived=MORNING) == PAIR
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("picked up 9 at 0500, line 830", "ask at"),
+        ("i started at 0500. 9 830", "ask level_ml"),
+        ("bed 9 830 total at 0600", "ask level_ml"),
+        ("12 missed marks: 3 was 540, 4 was 575", "ask level_ml"),
+        ("pt in 9 just came back from MRI, drain reading 830, was 810 when she left at 5", "ask kind"),
+        ("sam has my beds", "ask kind"),
+        ("bed 9 830 0600 dr lee aware", "mark bed=9 at=06:00 level_ml=830"),
+        ("the lady in 9 is at 830 as of 0600", "mark bed=9 at=06:00 level_ml=830"),
+        ("9 830 @0600 pt c/o pain 6/10", "mark bed=9 at=06:00 level_ml=830"),
+        ("nurse before me left bed 4 at 1050", "ask level_ml"),
+        (
+            "my beds 0600: 3 at 310, 8 at 915",
+            "mark bed=3 at=06:00 level_ml=310; mark bed=8 at=06:00 level_ml=915",
+        ),
+    ],
+)
+def test_who_did_something_when_is_no_time_of_a_line(text: str, read: str) -> None:
+    assert reading(text, arrived=MORNING) == read
