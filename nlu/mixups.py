@@ -11,6 +11,7 @@ from itertools import pairwise
 
 from .items import AMOUNTS, FULL_HOUR, Item
 from .numbers import Toks, glued, word
+from .patterns.asides import PERSONS
 from .patterns.remarks import REMARKS
 from .rules import Rule
 from .unexplained import clauses
@@ -62,7 +63,7 @@ def _since_level(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "since that level, or since that time"
 
 
-def _timed_first(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+def _timed_first(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "12 vomited at 0600, drain at 640", "picked up 9 at 1300, line 330": of what was done then."""
     parts = list(clauses(items))
     if len(parts) < len(("what was done", "the line")):
@@ -73,16 +74,17 @@ def _timed_first(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     told |= any(i.role == "cue" and i.value not in PLAIN for i in first)
     if not times or told:
         return
-    done = [i for i in first if i.role == "foreign" or _is_doing(i)]
+    done = [i for i in first if i.role == "foreign" or _is_doing(i, toks)]
     if any(i.end <= times[0].start for i in done):
         yield "the time may be of what was done then"
 
 
-def _is_doing(item: Item) -> bool:
-    """A word for what somebody did: none that was understood, or "i started at"."""
-    return item.role == "cue" and (
-        item.value == "opens" or (item.value == "word" and item.name not in REMARKS)
-    )
+def _is_doing(item: Item, toks: Toks) -> bool:
+    """A word for what somebody did, "i started at" among them."""
+    if item.role != "cue":
+        return False
+    began = item.value == "opens" and word(toks, item.start - 1) in PERSONS
+    return began or (item.value == "word" and item.name not in REMARKS)
 
 
 def _was(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
