@@ -144,7 +144,9 @@ def _may_be_unit(time: Item, after: Item) -> bool:
 
 def _is_at_people(time: Item, after: Item) -> bool:
     """ "at 1815, family here", "at 1830 per dr patel": no unit of it."""
-    return (time.lead == "at" or time.full_clock) and after.name in PEOPLE | BY_WHOM
+    return (time.lead == "at" and after.name in BY_WHOM | PEOPLE) or (
+        time.full_clock and after.name in PEOPLE
+    )
 
 
 def _clause_before(items: tuple[Item, ...], k: int) -> Iterator[Item]:

@@ -30,7 +30,7 @@ from .roles import assignments
 from .rules import there
 from .scope import scoped
 from .sharing import gathered
-from .statements import Answered, Asked, Parsed, Statement, Unclear
+from .statements import Answered, Asked, Checked, Parsed, Statement, Unclear
 from .subjects import subjects
 from .verdict import WITH_LEVEL, Outcome, Reading, Unjudged, settled, told, untimed_asked
 
@@ -126,7 +126,7 @@ def _outcome(text: str, ward: Ward) -> Outcome:
 
 def _all_asked(outcome: Outcome, text: str, *, voice: bool) -> Outcome:
     """What stands beside an unreadable number of the same bed is asked too; in dictation, of any bed."""
-    asked = [u for u in outcome if isinstance(u, Unclear)]
+    asked = [u for u in outcome if isinstance(u, Unclear) and (voice or not _is_of_a_tube(u))]
     doubtful = {u.statement.bed if u.statement is not None else None for u in asked}
     doubtful -= set() if voice else {None}
     return tuple(
@@ -135,6 +135,11 @@ def _all_asked(outcome: Outcome, text: str, *, voice: bool) -> Outcome:
         else s
         for s in outcome
     )
+
+
+def _is_of_a_tube(asked: Unclear) -> bool:
+    """Whether only the tube is asked of which something was found: the lines stand."""
+    return asked.slot == "tube" and isinstance(asked.statement, Checked)
 
 
 def _opened(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:

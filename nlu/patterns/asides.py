@@ -52,7 +52,7 @@ dsg dressings cdi intact dry orange
 """
 
 _CALLED = """
-here there aware called came coming notified paged in seen visited suctioned did gave says said
+here there aware called told came coming notified paged in seen visited suctioned did gave says said
 """
 CALLED = frozenset(_CALLED.split())
 """Behind "rt" these are of a respiratory therapist, and the letters name no side."""
