@@ -52,7 +52,7 @@ class Brief:
         told = said & {"yes", "no", "choice"}
         if said - answers.QUIET - {"yes", "no", "choice"} - ({"level", "levelat", "join"} if told else set()):
             return None
-        if self._denies():
+        if self._denies() or (self.voice and told == {"yes"} and self._is_whole_line()):
             return None
         if "no" in told and any(i.role == "tube" for i in self.items) and self._says("not", "right"):
             return Unclear(slot="kind", text=self.text)
@@ -62,6 +62,14 @@ class Brief:
         if "no" in told and self._may_be_bed(items):
             return Unclear(slot="level_ml", text=self.text, statement=Answered(answer="no"))
         return answers.answered(items, self.arrived, self.text)
+
+    def _is_whole_line(self) -> bool:
+        """ "bed eleven yeah mark ten ninety five at seven": a line with its bed and time, and a filler."""
+        bed = next((k for k, i in enumerate(self.items) if i.role == "bed"), None)
+        if bed is None or not any(i.role == "time" or i.at for i in self.items):
+            return False
+        yes = next(k for k, i in enumerate(self.items) if i.role == "cue" and i.value == "yes")
+        return bed < yes and any(i.role == "num" and i.lead in {"level", "levelat"} for i in self.items[yes:])
 
     def says_more(self) -> bool:
         """Dictated "and ah and sixty": words that are no part of a bare answer, so that some may be lost."""

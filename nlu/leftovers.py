@@ -16,7 +16,7 @@ from .flow import OVER_TIME
 from .items import AMOUNTS, FINDINGS, Item
 from .mixups import MIXUPS
 from .numbers import Toks, glued, is_digits, numbers, word
-from .patterns.asides import RELATIVES, STAFF
+from .patterns.asides import PLACES, RELATIVES, STAFF
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
 from .patterns.numerals import ONES
 from .patterns.remarks import REMARKS
@@ -210,10 +210,12 @@ def _questioned(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
         yield "a question is no mark"
 
 
-def _beside(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+def _beside(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     for k, (before, item) in enumerate(itertools.pairwise(items)):
         pair = (before, item)
         if k == 0 and _is_word(before) and item.role == "bed" and _goes_on(items[2:]):
+            continue
+        if _is_where(before, toks):
             continue
         if _is_who(before, items[k + 1 : k + 3]) or _is_climb(item, items[k + 2 : k + 3]):
             continue
@@ -221,6 +223,11 @@ def _beside(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             continue
         if any(_is_word(i) for i in pair) and any(i.role in VALUES for i in pair):
             yield "a word beside a value was not understood"
+
+
+def _is_where(item: Item, toks: Toks) -> bool:
+    """ "came apart at the connector at five": where it happened, with its article."""
+    return _is_word(item) and item.name in PLACES and word(toks, item.start - 1) == "the"
 
 
 def _is_who(bed: Item, after: tuple[Item, ...]) -> bool:

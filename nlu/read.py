@@ -307,7 +307,13 @@ class Sentence:
         """Dictated "to leave the last reading": a query without a word that asks, and with more words."""
         if not self.ward.voice or answers.cues(items, "question"):
             return False
-        return bool(answers.cues(items, "plan") or answers.cues(items, "word"))
+        windowed = bool(answers.cues(items, "span") or answers.cues(items, "window"))
+        plans = [
+            i
+            for i in answers.cues(items, "plan")
+            if not windowed or word(self.read.tokens, i.start) != "over"
+        ]
+        return bool(plans or answers.cues(items, "word"))
 
     def _asked_too(self, tail: tuple[Item, ...], bed: Item | None) -> list[Statement | Unclear]:
         items = tuple(i.as_role("bed") if i.role == "num" and i.label else i for i in tail)

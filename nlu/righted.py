@@ -127,6 +127,8 @@ class Correction(Sorted):
     def _may_be_of_another(self) -> bool:
         """ "suction should be 20", "no, that was the foley", "due a change": of something else."""
         asks = any(i.role == "cue" and i.value == "ask" and i.name == "due" for i in self.items)
+        denied = any(i.role == "cue" and i.value == "neg" for i in self.items)
+        asks |= denied and any(i.lead == "amount" for i in self.nums.all)  # "never drained 200"
         return asks or any(is_no_line(i) or i.role == "foreign" for i in self.items)
 
     def _wrong_without_right(self, made: Corrected) -> str:

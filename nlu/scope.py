@@ -127,7 +127,7 @@ def _claimed(items: list[Item], toks: Toks) -> list[Item]:
         for j in range(k + 1, len(items)):
             if _is_break(items[j]) or _is_ours(items[j], own) or (own and items[j].role == "bed"):
                 break
-            if timed and items[j].role in SAYS:
+            if (timed and items[j].role in SAYS) or items[j].value == "other":
                 break
             timed |= own and (items[j].role == "time" or _is_clock_after(items[j], own))
             if items[j].role == "time" and j == k + 1 and all(c.style == "date" for c in items[j].clocks):

@@ -42,13 +42,14 @@ facility rehab window door ground hook nail connector adapter adaptor joint junc
 bottom top side corner base seam edge back front lid handle under underneath beneath into onto behind
 beside next between around
 """
+PLACES = frozenset(_WHERE.split())
 _LOOKS = """
 minimal mild slight small tiny moderate large big some good nice nicely normal gentle vigorous brisk
 frank frankly cloudy clear thick thin free remains remaining drainage draining output noted seen present
 visible ongoing continues continuing only still currently resp resps respiration respirations respiratory
 breath breaths breathing cough coughs coughing inspiration expiration w with usual changed changing
-turned went followed unchanged level levels column chamber chambers reading crepitus emphysema dressing
-dsg dressings cdi intact dry orange
+turned went gone become became followed unchanged level levels column chamber chambers reading crepitus
+emphysema dressing dsg dressings cdi intact dry orange
 """
 
 _CALLED = """

@@ -127,3 +127,21 @@ def test_a_sign_that_is_denied_twice_is_not_told_as_absent() -> None:
 def test_nothing_of_a_bed_is_accepted_beside_a_number_of_it_that_is_asked() -> None:
     """Typed as dictated: where one number of a drain is in doubt, the others may be its."""
     assert reading("bed 9 340 at 1800 and 3500 or 350 at 1900").startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed ten on four liters nasal cannula sats ninety three", ""),
+        (
+            "bed nine tubing came apart at the connector at eighteen thirty five",
+            "incident bed=9 at=18:35 what=disconnected",
+        ),
+        ("total for bed four over the last six hours", "asked bed=4 topic=total window=6h"),
+        ("you know bed eleven yeah mark ten ninety five at six pm", "mark bed=11 at=18:00 level_ml=1095"),
+        ("yes bed eleven mark ten ninety five", "answered bed=11 answer=yes level_ml=1095"),
+        ("bed twelve never drained two hundred that was bed ten", "ask kind"),
+    ],
+)
+def test_what_is_said_aloud_around_it_is_no_part_of_it(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
