@@ -205,6 +205,19 @@ def test_nothing_is_cleared_while_another_row_of_its_code_stands_on_the_drain() 
     assert "rate_high" not in {one.code for one in found.cleared}
 
 
+def test_a_canister_that_fills_up_is_not_cleared_of_being_nearly_full() -> None:
+    sheet = hourly(1700)
+    before = bed(sheet)
+    assert "three_quarters_full" in rules(sheet)
+    sheet.mark("10:00", 2000)
+    found = news(before, bed(sheet), "10:01")
+    assert "full" in {one.code for one in found.new}
+    assert not found.cleared
+    before = bed(sheet)
+    sheet.exchanged("10:30", final_ml=2000)
+    assert "full" in {one.code for one in news(before, bed(sheet), "10:31").cleared}
+
+
 def test_an_overdue_line_that_comes_is_not_announced_as_cleared() -> None:
     sheet = hourly(20)
     before = bed(sheet)

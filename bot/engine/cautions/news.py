@@ -21,6 +21,9 @@ _NEVER_CLEARED = frozenset(
 )
 """What only speaks of the line just told, or is undone by telling it: nothing to announce."""
 
+_GROWS_INTO = {"three_quarters_full": "full"}
+"""What stands no more only because the other does now."""
+
 _RATES = frozenset({"mL/h", "mL/kg/h"})
 
 MUCH_WORSE = 1.25
@@ -91,8 +94,11 @@ def _has_risen(one: Caution, was: Caution) -> bool:
 
 
 def _goes_on_as(one: Caution, other: Caution) -> bool:
-    """True when another row of the same code stands there: "cleared" would be heard as all is well."""
-    return one.code == other.code and (one.drain == other.drain or None in (one.drain, other.drain))
+    """True when another row of the same code stands there, or what it has grown into: "cleared" would be
+    heard as all is well."""
+    return other.code in (one.code, _GROWS_INTO.get(one.code)) and (
+        one.drain == other.drain or None in (one.drain, other.drain)
+    )
 
 
 def cautions_if(patient: Patient, entry: Entry, now: datetime, policy: Policy) -> tuple[Caution, ...]:
