@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import datetime
 from typing import Final
 
-from bot.dialogue.said import Amount, Fix, Query, Report, Said, Slots, TakeBack
+from bot.dialogue.said import Amount, Fix, NotSure, Query, Report, Said, Slots, TakeBack
 from bot.engine.entries import Exchanged, Line, Moved, Placed, Removed
 from bot.wording import formats
 from bot.wording.queries.rows import row_text
@@ -21,6 +21,11 @@ def brief(said: Said | Slots | None, view: View) -> str:
     at = getattr(said, "at", None)
     time = f" at {view.clock(at)}" if at is not None else ""
     return f"{where} {what(said)}{time}".strip()
+
+
+def named(item: Said | NotSure, view: View) -> str:
+    """What was said, in a few words; what was not understood of it, as it was said."""
+    return f'"{item.text}"' if isinstance(item, NotSure) else brief(item, view)
 
 
 def what(said: Said | Slots) -> str:

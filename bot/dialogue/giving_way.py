@@ -5,10 +5,10 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bot.dialogue.bedside import Bedside
-from bot.dialogue.brief import brief
+from bot.dialogue.brief import named
 from bot.dialogue.part import Part
 from bot.dialogue.pending import Ask, Grant, Pending
-from bot.dialogue.said import Amount, Fix, NotSure, Report, Said, Slots
+from bot.dialogue.said import Amount, Fix, Report, Said, Slots
 from bot.dialogue.said_json import loaded
 from bot.dialogue.take import take
 from bot.engine.entries import Exchanged, Line
@@ -128,14 +128,10 @@ def _about(question: Question, drains: set[str], part: Part) -> bool:
 
 def _replaced(bedside: Bedside, question: Question, pending: Pending) -> Part:
     bedside.book.settle(question.id, "replaced")
-    held = [pending.brief, *(_named(bedside, each) for each in pending.rest)]
+    held = [pending.brief, *(named(each, bedside.view) for each in pending.rest)]
     text = gsm_only(f"Replaced, not recorded: {'; '.join(word for word in held if word)}.")
     quiet = pending.ask is Ask.OPENING
     return Part(status="told", kind="replaced", bed=question.bed, text="" if quiet else text)
-
-
-def _named(bedside: Bedside, item: Said | NotSure) -> str:
-    return f'"{item.text}"' if isinstance(item, NotSure) else brief(item, bedside.view)
 
 
 def _taken_again(bedside: Bedside, question: Question, pending: Pending) -> list[Part]:

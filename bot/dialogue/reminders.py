@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.dialogue.bedside import Bedside
-from bot.dialogue.brief import brief
+from bot.dialogue.brief import named
 from bot.dialogue.news import News
 from bot.dialogue.part import BedCaution, Part
 from bot.dialogue.pending import NO_READING, Pending, is_passing, is_unconfirmed
@@ -37,8 +37,8 @@ def reminder_lines(bedside: Bedside, parts: list[Part]) -> list[str]:
 
 def waiting_told(bedside: Bedside, waiting: tuple[Said | NotSure, ...]) -> Part:
     """What was said further on and is taken once the question is answered."""
-    named = (f'"{each.text}"' if isinstance(each, NotSure) else brief(each, bedside.view) for each in waiting)
-    return Part(status="question", kind="note", text=waits_text("; ".join(named)))
+    told = "; ".join(named(each, bedside.view) for each in waiting)
+    return Part(status="question", kind="note", text=waits_text(told))
 
 
 def unconfirmed_told(bedside: Bedside, parts: list[Part]) -> News:

@@ -167,3 +167,13 @@ def test_two_tubes_of_a_bed_dictated_together_are_two_drains_without_another_que
     ward.says("Amy", "bed 14 left 100 right 200 at 0900", at="09:00", channel="voice")
     assert ward.says("Amy", "yes", at="09:01", channel="voice").status == "recorded"
     assert {each.tube: each.levels[-1].level_ml for each in ward.ledgers("14")} == {"left": 100, "right": 200}
+
+
+def test_a_no_to_a_dictated_message_names_all_that_is_not_recorded() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 9 mark 320", at="02:00")
+    asked = ward.says("Amy", "bed nine three fifty no leak seal two", at="03:00", channel="voice")
+    assert "Bed 9, 03:00, line 350 mL; Bed 9, 03:00, check: no air leak, seal 2 cm. Right?" in asked.reply
+    dropped = ward.says("Amy", "no", at="03:01", channel="voice").reply
+    assert dropped.startswith("Not recorded: bed 9 350 mL at 03:00; bed 9 check: no air leak, seal 2 cm")
+    assert dropped.endswith("Say it again.")
