@@ -3,7 +3,7 @@
 On SQLite a lock lets one transaction in at a time, and the messages that wait share the next (`together`).
 On PostgreSQL the messages of one unit wait for each other (see `claims`), and the loser of a race for a
 position in a ledger runs again on what the winner left; of those that have waited, this process answers one
-at a time, as threads that reckon at once only take turns.
+at a time, as threads that reckon at once only take turns, and the next while that one's commit is under way.
 """
 
 from __future__ import annotations
@@ -58,9 +58,9 @@ class Store:
     @contextmanager
     def turn(self, unit: str = "") -> Iterator[Book]:
         """One transaction on the unit's book: committed when it is left normally, else undone."""
-        with ExitStack() as when_done, self.connection() as connection:
+        with self.connection() as connection, ExitStack() as when_reckoned:
             book = Book(connection, unit, self._remembered)
-            book.when_claimed = lambda: when_done.enter_context(self._once_claimed)
+            book.when_claimed = lambda: when_reckoned.enter_context(self._once_claimed)
             yield book
             book.seal()
 

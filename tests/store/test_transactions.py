@@ -6,6 +6,7 @@ import random
 import time
 from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
+from threading import Event
 
 import pytest
 from sqlalchemy import event, text
@@ -181,6 +182,29 @@ def test_this_process_answers_one_message_at_a_time(store: Store) -> None:
         list(pool.map(answer, range(12)))
     assert most == 1
     assert sorted(done) == sorted(f"m{number}" for number in range(12))
+
+
+def test_while_a_commit_is_under_way_on_postgresql_the_message_of_another_unit_is_answered(
+    postgres: str,
+) -> None:
+    store, under_way, answered = open_store(new_database(postgres)), Event(), Event()
+
+    def wait(_: object) -> None:
+        if not under_way.is_set():
+            under_way.set()
+            assert answered.wait(timeout=4)
+
+    def work(book: Book) -> None:
+        claimed(book, "m2", unit="other")
+        answered.set()
+
+    with ThreadPoolExecutor(1) as pool:
+        event.listen(store.engine, "commit", wait)
+        first = pool.submit(store.transact, claimed)
+        assert under_way.wait(timeout=4)
+        store.transact(work)
+        first.result(timeout=4)
+    store.close()
 
 
 def test_a_message_that_failed_lets_the_next_one_in(store: Store) -> None:
