@@ -103,8 +103,16 @@ def _none_open(bedside: Bedside, answer: Answered) -> Part:
         return Part(status="told", kind="answered", text="\n".join(dropped))
     mine = bedside.book.unsettled(sender=bedside.context.person.id)
     beds = tuple(each.bed for each in mine if each.bed is not None)
-    text = gsm_only(help_words.nothing_open(answer.bed))
+    text = gsm_only(help_words.nothing_open(answer.bed, _bare_bed(bedside, answer)))
     return Part(status="told", kind="answered", bed=answer.bed, text=text, beds=beds)
+
+
+def _bare_bed(bedside: Bedside, answer: Answered) -> str | None:
+    """The bed that a number alone may be: "12"."""
+    label = str(answer.level_ml)
+    return (
+        label if answer == Answered(level_ml=answer.level_ml) and label in bedside.context.unit.beds else None
+    )
 
 
 def _dropped(bedside: Bedside) -> tuple[str, ...]:

@@ -14,8 +14,11 @@ HELP = (
 READS_ONLY = "You can read here, not write: nothing was recorded."
 
 
-def nothing_open(bed: str | None) -> str:
-    """An answer that no question waits for; `bed`: the one that was said with it."""
+def nothing_open(bed: str | None, maybe: str | None = None) -> str:
+    """An answer that no question waits for; `bed`: the one that was said with it, `maybe`: one that the
+    number alone may be."""
+    if maybe is not None:
+        return f'No question is open, so nothing was recorded. For the bed say "last {maybe}".'
     if bed is not None:
         return f"No question about bed {bed} is open, so nothing was recorded."
     return "No question is open, so nothing was recorded. Say the bed with it."

@@ -334,6 +334,19 @@ def test_a_line_told_whole_leaves_nothing_to_ask_of_whether_it_was_one() -> None
     assert ward.unsettled() == ()
 
 
+def test_a_number_alone_that_may_be_a_bed_is_told_how_to_ask_for_it() -> None:
+    assert 'For the bed say "last 12".' in Ward().says("Amy", "12", at="19:06").reply
+    assert "Say the bed with it." in Ward().says("Amy", "850", at="19:06").reply
+
+
+@pytest.mark.parametrize("said", ["mark", "drained"])
+def test_a_number_that_is_no_bed_is_the_level_that_lacks_too(said: str) -> None:
+    ward = Ward()
+    ward.says("Amy", said, at="02:46")
+    assert ward.says("Amy", "850", at="02:47").reply.startswith("02:46, 850 mL: which bed?")
+    assert "Bed 12" in ward.says("Amy", "12", at="02:48").reply
+
+
 def test_an_answer_of_a_bed_that_nothing_was_asked_about_is_told_which() -> None:
     assert "No question about bed 11 is open" in Ward().says("Amy", "11 no", at="19:06").reply
 
