@@ -116,7 +116,7 @@ def _with_letters(
         yield end, prefix + head
         letter_at = end + 1 if word(toks, end) == "-" else end
         letter = letter_of(word(toks, letter_at), voice=voice)
-        if len(letter) == 1 and letter.isalpha():
+        if len(letter) == 1 and letter.isalpha() and word(toks, letter_at + 1) != "/":  # "12 b/l tubes"
             yield letter_at + 1, prefix + head + letter
             if is_digits(toks, letter_at + 1) and glued(toks, letter_at + 1):
                 yield letter_at + 2, prefix + head + letter + word(toks, letter_at + 1)

@@ -89,7 +89,9 @@ class Lattice:
     def _steps(self, i: int, way: Way) -> Iterable[Step]:
         if i in self.written and not way.at:
             end, label = self.written[i]
-            return [(end, way.with_item(Item("bed", i, end, label=label, link=self._link(i))))]
+            known = self.index is not None and label.lower() in self.index
+            bed = Item("bed", i, end, label=label, known=known, link=self._link(i))
+            return [(end, way.with_item(bed))]
         if way.lead == "bed" and is_digits(self.toks, i) and self.places.labels(i):
             return self._beds(i, way, cued=True)
         number = way.items[-1] if way.items and way.items[-1].role == "num" else None

@@ -9,7 +9,7 @@ from types import MappingProxyType
 from . import labels, measures
 from .clock import clocks
 from .clockface import Clock
-from .items import Clocks, Item
+from .items import FULL_HOUR, Clocks, Item
 from .lengths import MEASURES, length
 from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.clockwords import AGO
@@ -64,10 +64,19 @@ class Places:
         if i not in self._clocks:
             found: dict[int, list[Clock]] = {}
             for end, clock in clocks(self.toks, i):
-                if clock.sure or (clock.colon and not self.voice and word(self.toks, i + 1) == ":"):
+                if clock.sure or self._is_heading(i) or self._is_colon(clock, i):
                     found.setdefault(end, []).append(clock._replace(sure=True))
             self._clocks[i] = {end: Clocks(cs) for end, cs in found.items()}
         return self._clocks[i]
+
+    def _is_colon(self, clock: Clock, i: int) -> bool:
+        return clock.colon and not self.voice and word(self.toks, i + 1) == ":"
+
+    def _is_heading(self, i: int) -> bool:
+        """ "1900: bed 12 340, bed 14 220": four digits and a colon at the very start are a time."""
+        said = word(self.toks, i)
+        four = len(said) == FULL_HOUR and said.isdecimal() and word(self.toks, i + 1) == ":"
+        return i == 0 and four and not glued(self.toks, i + 2) and not self.labels(i)
 
     def ends(self, i: int) -> frozenset[int]:
         """Where a number or time that begins here can end; typed digits side by side ("12 50") are two."""

@@ -124,10 +124,17 @@ def assignments(items: tuple[Item, ...], arrived: datetime) -> tuple[list[tuple[
 
 
 def _paired(items: tuple[Item, ...]) -> frozenset[int]:
-    pairs = pairwise(items)
-    return frozenset(
-        a.start for a, b in pairs if a.role == "num" and b.role in {"num", "tube"} and a.end == b.start
+    beside = (
+        a.start
+        for a, b in pairwise(items)
+        if a.role == "num" and b.role in {"num", "tube"} and a.end == b.start
     )
+    led = (
+        a.start
+        for a, cue, b in zip(items, items[1:], items[2:], strict=False)
+        if a.label is not None and cue.value == "level" and b.lead == "level" and a.end == cue.start
+    )  # "12 mark 340 14 mark 220"
+    return frozenset((*beside, *led))
 
 
 def _options(item: Item, trail: Trail) -> Iterator[Item]:

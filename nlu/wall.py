@@ -38,6 +38,8 @@ TELLS = frozenset(PLACES["canister"]) | {
 }
 """Behind a letter at the start of a clause these make it a bed."""
 SIDES = frozenset({"l", "r"})
+SUCH_LETTERS = frozenset("bcdefg")
+MOST_DIGITS = 4
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,6 +47,8 @@ class Wall:
     """The labels of a unit that are more than a number, by what is looked for."""
 
     odd: bool
+    lettered: bool
+    """Whether some are a number and a letter."""
     parts: Mapping[tuple[str, str], str]
     """Bay and bed of each label of two parts; one that two labels share is left out."""
     letters: Mapping[str, str]
@@ -61,6 +65,7 @@ def wall(labels: tuple[str, ...]) -> Wall:
             parts.setdefault((said[-2], said[-1]), []).append(label)
     return Wall(
         odd=not all(label.isdecimal() for label in labels),
+        lettered=any(label[:-1].isdecimal() and label[-1].isalpha() for label in labels),
         parts={pair: found[0] for pair, found in parts.items() if len(found) == 1},
         letters={label.lower(): label for label in labels if label.isalpha()},
     )
@@ -82,6 +87,7 @@ def written(toks: Toks, index: Mapping[str, str] | None, *, voice: bool = False)
             or (_of_letters(toks, i, of_unit, found, voice=voice) if of_unit.letters else None)
             or _in_one_run(toks, i, index)
             or _spelt_out(toks, i, index)
+            or (_unknown(toks, i) if of_unit.lettered else None)
         )
         if label is not None:
             found[i] = label
@@ -112,20 +118,33 @@ def _in_one_run(toks: Toks, i: int, index: Mapping[str, str]) -> tuple[int, str]
     return None
 
 
+def _unknown(toks: Toks, i: int) -> tuple[int, str] | None:
+    """ "12C 340": a label such as the unit has, which it does not have; the "a" may be of a.m."""
+    plain = is_digits(toks, i) and len(word(toks, i)) < MOST_DIGITS and word(toks, i - 1) in STARTS
+    letter = word(toks, i + 1)
+    if not plain or letter not in SUCH_LETTERS or not glued(toks, i + 1) or glued(toks, i + 2):
+        return None
+    return i + 2, (word(toks, i) + letter).upper()
+
+
 def _spelt_out(toks: Toks, i: int, index: Mapping[str, str]) -> tuple[int, str] | None:
     """ "C.T. four", "i c u 1": the letters of a label one by one, and then its number."""
     run, end = "", i
     while len(word(toks, end)) == 1 and word(toks, end).isalpha():
         run += word(toks, end)
         end += 1 + (word(toks, end + 1) == "." and glued(toks, end + 1))
-    if len(run) < 2 or word(toks, i - 1) == "-":
-        return None
     found = [
         (n.end, label)
-        for n in numbers(toks, end)
+        for n in (numbers(toks, end) if run and word(toks, i - 1) != "-" else ())
         if (label := bed_label(f"{run}{n.value}", index)) is not None
+        and (len(run) > 1 or word(toks, i - 1) in BED or _is_told_of(toks, i, n.end))
     ]
     return found[0] if len(found) == 1 else None
+
+
+def _is_told_of(toks: Toks, i: int, end: int) -> bool:
+    """ "a one is at 340, b two at 220": at the start of a clause, with a word for its line behind."""
+    return word(toks, i - 1) in STARTS and word(toks, end) in TELLS
 
 
 def _joins(toks: Toks, i: int) -> bool:

@@ -175,3 +175,54 @@ def test_a_four_that_a_recogniser_may_have_written_as_for_is_asked() -> None:
 @pytest.mark.parametrize("said", ["bed forty two", "bed forty", "bed one oh two"])
 def test_a_bed_that_the_unit_lacks_is_asked_in_words_too(said: str) -> None:
     assert reading(f"{said} mark three forty at nineteen hundred", BEDS, "voice") == "ask bed"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed a one mark three forty at nineteen hundred", "mark bed=A1 at=19:00 level_ml=340"),
+        ("bed b two mark three forty at nineteen hundred", "mark bed=B2 at=19:00 level_ml=340"),
+        (
+            "a one is at three forty and b two is at two twenty at nineteen hundred",
+            "mark bed=A1 at=19:00 level_ml=340; mark bed=B2 at=19:00 level_ml=220",
+        ),
+        ("bay b bed two mark three forty at nineteen hundred", "mark bed=B2 at=19:00 level_ml=340"),
+    ],
+)
+def test_a_letter_and_a_number_word_are_a_label(text: str, read: str) -> None:
+    assert reading(text, ("A1", "A2", "B1", "B2"), "voice") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("12C 340 at 1900", "ask bed"),
+        ("12d mark 340", "ask bed"),
+        ("bed 12 b/l tubes left 40 right 50 at 1900", "ask level_ml"),
+        ("12A mark 340 12B mark 220 13 mark 90 at 1900",
+         "mark bed=12A at=19:00 level_ml=340; mark bed=12B at=19:00 level_ml=220; "
+         "mark bed=13 at=19:00 level_ml=90"),
+        ("1900: 12A 340, 12B 220",
+         "mark bed=12A at=19:00 level_ml=340; mark bed=12B at=19:00 level_ml=220"),
+    ],
+)  # fmt: skip
+def test_a_label_that_the_unit_lacks_is_asked_and_bilateral_is_no_letter(text: str, read: str) -> None:
+    assert reading(text, BESIDE) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "12 mark 340 14 mark 220 at 1900",
+            "mark bed=12 at=19:00 level_ml=340; mark bed=14 at=19:00 level_ml=220",
+        ),
+        (
+            "1900: bed 12 340, bed 14 220",
+            "mark bed=12 at=19:00 level_ml=340; mark bed=14 at=19:00 level_ml=220",
+        ),
+        ("1900: 12 340, 14 220", "mark bed=12 at=19:00 level_ml=340; mark bed=14 at=19:00 level_ml=220"),
+    ],
+)
+def test_beds_after_a_time_or_each_with_the_word_mark_are_read_in_a_row(text: str, read: str) -> None:
+    assert reading(text) == read
