@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import datetime
 
-from .items import Item
+from .items import FINDINGS, Item
 from .labels import tube_name
 from .moments import REACH, distinct
 from .statements import Acknowledged, Answered, Help, Statement, Unclear
@@ -113,7 +113,8 @@ def other(items: tuple[Item, ...], text: str) -> list[Statement | Unclear]:
     how = bool(cues(items, "howto")) and not any(i.role in VALUES for i in items)
     if how or (kinds == {"help"} and not told):
         return [Help()]
-    if kinds == {"acknowledged"} and not any(i.role in {"num", "time", "bad"} for i in items):
+    told = any(i.role == "cue" and i.value in FINDINGS | {"what", "same"} for i in items)
+    if kinds == {"acknowledged"} and not told and not any(i.role in {"num", "time", "bad"} for i in items):
         beds = list(dict.fromkeys(i.label for i in items if i.role == "bed"))
         return [Acknowledged(bed=bed) for bed in beds or [None]]
     return []

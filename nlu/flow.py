@@ -82,6 +82,15 @@ def _of_several(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             yield "a number of one of several"
 
 
+def _before_an_amount(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "14 another 20, 15 another 40": right before the word for an amount stands its bed."""
+    for item, cue, after in zip(items, items[1:], items[2:], strict=False):
+        leads = cue.role == "cue" and cue.value == "amount" and after.role == "volume"
+        bare = item.role == "level" and item.lead == "" and item.label is not None
+        if leads and bare and cue.start == item.end:
+            yield "a bed, and no level"
+
+
 def _of_both(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "both tubes 340", "both at 340 and 120": of each of the two, or of which?"""
     told = [k for k, text in enumerate(toks.said) if text == "both"]
@@ -112,6 +121,7 @@ OVER_TIME = (
     Rule(_each_hour, frozenset({"level"})),
     Rule(_beside_nothing, frozenset({"same"})),
     Rule(_of_several, frozenset({"choice"})),
+    Rule(_before_an_amount, frozenset({"volume"})),
     Rule(_of_both, frozenset({"level"})),
     Rule(_after_an_amount, frozenset({"volume"})),
 )

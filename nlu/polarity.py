@@ -66,6 +66,7 @@ def _turn(items: list[Item], k: int, toks: Toks) -> None:
             items[k] = items[k].as_role(DENIED)
     elif (
         any(_is_denial(items[j]) for j in before)
+        or _has_minus(toks, items[k].start)
         or _is_other_half(items, k)
         or _is_denied_after(items, k, toks)
     ):
@@ -108,9 +109,19 @@ def _is_denied_after(items: list[Item], k: int, toks: Toks) -> bool:
         return True
     if word(toks, items[k].end) in {"/", "\u00b1"} and word(toks, items[k].end + 1) in {"", "-"}:
         return True
+    if word(toks, items[k].end) in {":", "=", "-", "("} and word(toks, items[k].end + 1) in SHORT | {
+        "-",
+        "neg",
+    }:
+        return True
     if k + 1 >= len(items) or items[k + 1].start != items[k].end:
         return False
     return _is_denial(items[k + 1]) or word(toks, items[k + 1].start) in SHORT
+
+
+def _has_minus(toks: Toks, i: int) -> bool:
+    """ "(-) leak"."""
+    return word(toks, i - 1) == ")" and word(toks, i - 2) in {"-", "neg", "no", "0", "n"}
 
 
 def _ends_denied(items: list[Item], k: int) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import datetime, time, timedelta
+from itertools import pairwise
 from typing import cast
 
 from . import shiftwords
@@ -39,6 +40,25 @@ SETTING = frozenset({"on", "to", "cont", "continuous", "low"})
 """With these before it, suction is told and not asked about."""
 WITH_WINDOW = frozenset({"total", "trend", "chart"})
 ASKING_FOR = frozenset({"show", "list", "which", "what", "give", "see"})
+FINE = frozenset({"good", "ok", "okay", "fine", "topped", "filled", "intact", "normal", "stable", "great"})
+BED_WORDS = frozenset({"bed", "beds", "room", "rm", "bay"})
+JOINING = BED_WORDS | {
+    "and",
+    "&",
+    ",",
+    "+",
+    "/",
+    "also",
+    "then",
+    "or",
+    ";",
+    ".",
+    "'",
+    "s",
+    "the",
+    "for",
+    "on",
+}
 WHEN = frozenset({"at", "for", "by", "@"})
 SUMMING = frozenset({"output", "bed", "tubeword", "canister", "window", "span", "since"})
 REPORTS = frozenset({"placed", "exchanged", "removed", "moved", "withdrawn", "corrected"})
@@ -129,7 +149,7 @@ def asked(
 
 def _tells_more(items: tuple[Item, ...], topic: str | None, read: Read) -> bool:
     """Whether it tells something, and does not only ask."""
-    if topic == "beds" and _is_of_my_beds(items, read):
+    if _is_remark(items, topic, read):
         return True
     return _is_told(items, topic) or (topic == "last" and _is_told_of_bed(items, read))
 
@@ -188,6 +208,19 @@ def _is_told_of_bed(items: tuple[Item, ...], read: Read) -> bool:
         word(read.tokens, k - 1) == "was" and word(read.tokens, k - 2) not in {"where", "what", "how"}
         for k in beds
     )
+
+
+def _is_remark(items: tuple[Item, ...], topic: str | None, read: Read) -> bool:
+    """ "my beds are quiet", "water seal level good", "output dropped to 10": told, and nothing asked."""
+    if _asks(items):
+        return False
+    if topic == "checks" and not any(i.role == "cue" and i.value == "ask" for i in items):
+        return bool(set(read.tokens.said) & FINE)
+    if topic == "beds":
+        return _is_of_my_beds(items, read)
+    beds = [i for i in items if i.role == "bed"]
+    between = [read.tokens.said[a.end : b.start] for a, b in pairwise(beds)]
+    return any(not set(said) <= JOINING and said[-1] not in BED_WORDS for said in between)
 
 
 def _is_of_my_beds(items: tuple[Item, ...], read: Read) -> bool:

@@ -299,11 +299,13 @@ def _quiet(item: Item) -> bool:
 def _without_remarks(items: list[Item], toks: Toks) -> list[Item]:
     """ "mark 560, that was ten minutes ago", "clamped for ct": when or why it was, and nothing more of it."""
     happened = next((i.start for i in items if i.role == "cue" and i.value == "what"), len(toks))
+    told = any(i.role == "cue" and i.value in FINDINGS | {"what"} for i in items)
     set_up = next((i.start for i in items if _is_kind(i, {"placed", "exchanged", "removed"})), len(toks))
     for k, item in enumerate(items):
         why = item.start > happened and word(toks, item.start) == "for"
         where = item.start > set_up and word(toks, item.start) in {"in", "at"}  # "placed in theatre"
-        if _is_kind(item, {"away"}) and (why or where):
+        heard = told and _is_kind(item, {"acknowledged"})  # "not tidaling, md aware"
+        if heard or (_is_kind(item, {"away"}) and (why or where)):
             items[k] = item._replace(value="filler", name="")
     for k in range(1, len(items) - 1):
         item, before, after = items[k], items[k - 1], items[k + 1]

@@ -46,10 +46,16 @@ CHECKS = frozenset(
 SETTINGS = frozenset({"suction", "wall"})
 FITTINGS = frozenset({"reg", "regulator", "gauge", "source", "setup", "tubing", "liner", "head", "meter"})
 """Behind the word suction: what is on the wall."""
+LOOSE = frozenset({"air", "lung", "heart", "injury", "bypass", "effusions", "pleural fluid"})
+REASONING = frozenset({"for", "a", "an", "is", "was", "post", "op", "reason", "s/p", "p", "of", "=", "day"})
+NEAR_BY = 4
+"""So many words before such a word these say why the drain is in."""
+DIAL = 40
+"""Centimetres of water; no suction dial is set higher. Common practice, no source."""
 PAUSES = frozenset({"clamped", "unclamped", "suction_off", "suction_on"})
 MISHAPS = frozenset({"tipped", "damaged", "disconnected", "dislodged", "kinked", "raised"})
 HOW = frozenset({"when", "while", "whilst", "after", "during", "because", "cos", "as"})
-TELLING = CHECKS | {"kind", "reason", "what", "word"}
+TELLING = CHECKS | {"kind", "reason", "what", "word", "check"}
 """Cues of an event, of a check, and words that were not understood: without any there is nothing to doubt."""
 HELPERS = frozenset(
     {"has", "had", "have", "is", "was", "just", "then", "also", "almost", "nearly", "accidentally"}
@@ -61,6 +67,7 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     if there(items).isdisjoint(TELLING):
         return
     yield from _reasons(items, toks)
+    yield from _low_wall(items, toks)
     yield from _suction_back(items, toks)
     yield from _queried(items, toks)
     yield from _sealed(items)
@@ -112,6 +119,15 @@ def _sealed(items: tuple[Item, ...]) -> Iterator[str]:
         seal = set_at and item.role == "cue" and item.value == "seal"
         if seal and (after is None or after.role in {"sep", "bed"}):
             yield "on suction, or on water seal"
+
+
+def _low_wall(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "on wall suction 20": as much on the dial, or so little at the wall?"""
+    for item in items:
+        wall = item.role == "check" and item.name == "wall" and not item.unit
+        said = {word(toks, item.start - 1), word(toks, item.start - 2)}
+        if wall and (item.figure or 0) <= DIAL and said & {"suction", "sxn", "sx"}:
+            yield "on the dial, or at the wall"
 
 
 def _is_purpose(item: Item, toks: Toks) -> bool:
@@ -168,7 +184,8 @@ def _strange(scope: list[Item], harmless: frozenset[str], toks: Toks) -> Iterato
 
 
 def _reasons(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "no injury", "r/o haemothorax": a reason that is denied or looked for."""
+    """ "no injury", "r/o haemothorax", "sub q air": a reason that is denied, looked for, or none."""
+    placed = any(i.role == "cue" and i.name == "placed" for i in items)
     for item in items:
         if item.role == "cue" and item.value == "reason":
             before = {word(toks, item.start - 1), word(toks, item.start - 2)}
@@ -176,6 +193,9 @@ def _reasons(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
                 yield "a reason that another finding may show"
             if before & UNSURE or word(toks, item.end) == "?":
                 yield "a reason that is denied or doubted"
+            near = {word(toks, k) for k in range(item.start - NEAR_BY, item.start)}
+            if phrase_of(item, toks) in LOOSE and not (near & REASONING or placed):
+                yield "a word that may be no reason"
             sided = word(toks, item.start - 1) in {"left", "right", "l", "r", "lt", "rt", "the", "both"}
             if item.name == "lung" and sided and word(toks, item.end - 1) == "lung":
                 yield "a lung is no reason"

@@ -13,6 +13,7 @@ from heapq import heapify, heappop, heappush
 from itertools import pairwise
 from typing import Any
 
+from .items import FULL_HOUR
 from .statements import (
     Away,
     Back,
@@ -183,15 +184,25 @@ def untimed_asked(outcome: Outcome, text: str) -> Outcome:
     ended = [r for u in outcome if isinstance(u, Unclear) for r in u.readings if isinstance(r, Exchanged)]
     rival = {(r.bed, r.tube) for r in ended}  # "1400 prev 1640 now": of which canister?
     doubted = {id(s) for s, after in pairwise(outcome) if _is_half_read(after)}
+    asks = any(isinstance(u, Unclear) for u in outcome)
+
+    def is_asked(said: Statement | Unclear) -> bool:
+        if not isinstance(said, Mark):
+            return asks and _is_loosely_timed(said, text)
+        drain = (said.bed, said.tube)
+        return drain in rival or (said.at is None and (drain in doubtful or id(said) in doubted))
+
     return tuple(
-        Unclear(slot="at", text=text, statement=s)
-        if isinstance(s, Mark)
-        and (
-            ((s.bed, s.tube) in rival) or (s.at is None and ((s.bed, s.tube) in doubtful or id(s) in doubted))
-        )
-        else s
+        Unclear(slot="at", text=text, statement=s) if isinstance(s, Statement) and is_asked(s) else s
         for s in outcome
     )
+
+
+def _is_loosely_timed(said: Statement | Unclear, text: str) -> bool:
+    """ "14 is 880 no leak, 9 is 210 same": beside what is asked, a bare number may be no time either."""
+    at = said.spans.get("at") if isinstance(said, Statement) else None
+    written = text[at.start : at.end] if at is not None else ""
+    return written.isdecimal() and len(written) < FULL_HOUR
 
 
 def _is_half_read(said: Statement | Unclear) -> bool:

@@ -22,6 +22,7 @@ _PATIENT = """
 man men lady gentleman woman guy boy girl baby infant gent chap bloke himself herself him them us own pts
 """
 _HOW = """
+isolation iso
 coughed sneezed coughing stood sat walked ambulated righted but cos cuz coz because bc
 today tonight ok okay fine well successfully uneventfully easily peacefully accidentally unexpectedly
 sadly finally already quickly briefly safely too also again suddenly overnight earlier sorted fixed

@@ -70,6 +70,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
             "settled|sealed)"
         ),
         "(no|nil|neg|negative) (al|a/l|bub|airleaks)",
+        "no (leak|air leak|bubbling|bubbles|al) even (with|w|on) (cough|coughing)",
         "no leak", "no air leak", "no al", "leak none", "air leak none", "without leak", "without air leak",
         "no bubbling", "no bubbles", "leak negative", "air leak negative", "neg leak", "negative leak",
         "nil leak", "nil air leak", "leak free", "no leaks", "no air leaks", "negative for air leak",
@@ -122,7 +123,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
     ),
     "leakhow:intermittent": (
         (
-            "(only|just|) (with|on|when|during) (the|a|deep|forced|) (cough|coughing|coughs|"
+            "(only|just|) (with|w|on|when|during) (the|a|deep|forced|) (cough|coughing|coughs|"
             "expiration|exhalation|breath|"
             "inspiration) (only|)"
         ),

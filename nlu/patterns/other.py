@@ -28,6 +28,8 @@ OTHER: dict[str, tuple[str, ...]] = {
         f"{TUBE} {BE} (coming|come|came|pulled|slid|slipped|) out (a bit|a little|slightly|partly|some)",
     ),
     "other": (
+        "(from|at|around|round) (the|tube|drain|insertion|chest tube|) site",
+        "(sub q|subq|sub-q|subcut|subcutaneous|surgical) (air|emphysema)", "air (entry|hunger|bed|mattress)",
         "tidal volume", "(lr|ns|ringers|crystalloid|albumin) bolus",
         "(canister|cannister|liner) (on|of|for) (the|) (wall|wall suction|suction)",
         "(wall|wall suction|suction) (canister|cannister|liner)",
@@ -80,6 +82,7 @@ OTHER: dict[str, tuple[str, ...]] = {
     ),
     "plan": (
         "ask (the|) (reg|md|dr|doctor|team|surgeon|np|pa|provider|resident|consultant) (if|whether|about)",
+        "(was|were) supposed to be (pulled|removed|changed|clamped|out|moved|done|swapped)",
         "apparently", "allegedly", "reportedly", "according to", "as per (report|days|nights|handover)",
         "ok to", "okay to", "goal", "target", "will be", "should reach", "expect", "expecting", "expected",
         "if it", "if the",
@@ -152,7 +155,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "any (more|longer)", "anymore", "one more", "hrly", "hrlies", "qh",
         "out of (bed|the bed|chair|the chair|room|isolation)", "(taking|took|take|taken) over", "over to",
         "(to|till|until|til|up to) now",
-        "dropped (off|to|from|by|in|a)", "(back|put back|got back) together",
+        "dropped (off|to|from|by|in|a|below|down|under)", "(back|put back|got back) together",
         "left (theatre|theater|recovery|pacu|message|msg|note)", "r / o", "(over|with) to us", "even",
         "(no idea|not sure|don't know|dont know|unsure) (when|since when|how long|why|how|who)",
         "i charted",

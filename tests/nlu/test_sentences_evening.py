@@ -16,7 +16,7 @@ from .saying import reading
         ("12 and 14 totals", "asked bed=12 topic=total; asked bed=14 topic=total"),
         (
             "bed 14 tube clamped for transport 6am, unclamped 615",
-            "incident bed=14 at=18:15 what=unclamped; ask at",
+            "ask at; ask at",
         ),
         (
             "end of shift 12 1050 14 220",

@@ -113,3 +113,47 @@ def test_what_is_now_takes_the_place_of_what_was(text: str, read: str) -> None:
 )
 def test_a_fall_of_the_patient_a_fitting_or_a_tube_that_was_replaced_is_asked(text: str) -> None:
     assert reading(text).startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("8 leak only w cough", "checked bed=8 air_leak=intermittent"),
+        ("16 air leak grade 2 w cough", "checked bed=16 air_leak=intermittent leak_grade=2"),
+        ("8 no leak even w cough", "checked bed=8 air_leak=none"),
+        ("8 not tidaling, md aware", "checked bed=8 tidaling=False"),
+        ("14 moved to 15 bc of isolation", "moved bed=14 to_bed=15"),
+        ("14 another 20, 15 another 40", "drained bed=14 volume_ml=20; drained bed=15 volume_ml=40"),
+    ],
+)
+def test_how_it_leaks_and_what_was_found_is_told_beside_who_knows(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "8 (-) leak",
+        "8 tidal: n",
+        "8 leak: y",
+        "8 lung reexpanded",
+        "14 tube was supposed to be pulled at 1700",
+        "14 880 on wall suction 20",
+        "8 water seal level good",
+        "14 output dropped to 10",
+        "14 slowing down, 10 since 6",
+    ],
+)
+def test_a_sign_with_a_minus_and_a_remark_are_asked(text: str) -> None:
+    assert reading(text).startswith("ask ")
+
+
+@pytest.mark.parametrize("text", ["8 sub q air", "8 pus from site", "14 drain dropped below bed level ok"])
+def test_what_is_under_the_skin_or_at_the_site_is_none_of_the_drain(text: str) -> None:
+    assert "described" not in reading(text)
+    assert "checked" not in reading(text)
+    assert "tipped" not in reading(text)
+
+
+def test_a_bare_number_is_no_sure_time_beside_what_is_asked() -> None:
+    assert "at=14:10" not in reading("hi its kate, 14 is 880 and swinging no leak, 9 is 210 same")

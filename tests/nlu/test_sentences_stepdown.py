@@ -58,7 +58,7 @@ from .saying import reading
             "bed 19 wall 90 dial -20 bellows out",
             "checked bed=19 suction_cmh2o=20 wall_mmhg=90 suction_indicator=in_range",
         ),
-        ("bed 19 subq air R chest", "described bed=19 tube=right reason=air"),
+        ("bed 19 subq air R chest", ""),
         ("bed 19 xray shows small ptx", "described bed=19 reason=air"),
         ("bed 19 dx pleural effusion", "described bed=19 reason=effusion"),
         ("how many ccs since 3 for 19", "asked bed=19 topic=total window=15:00"),
