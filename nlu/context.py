@@ -89,7 +89,10 @@ def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
         found = list(_not_asking(found, toks))
     if "again" in toks.words:
         found = list(_told_again(found, toks))
-    return tuple(_as_right_value(_beds_in_a_row(found), toks))
+    if not pieces.isdisjoint(OF_BEDS):
+        found = _beds_in_a_row(found)
+    beside = CONTEXT in [i.role for i in found]
+    return tuple(_as_right_value(found, toks) if beside else found)
 
 
 def _set_anew(items: list[Item]) -> list[Item]:

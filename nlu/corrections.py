@@ -34,11 +34,14 @@ def told_right(items: tuple[Item, ...]) -> tuple[Item, ...]:
 
 def is_correction(items: tuple[Item, ...], toks: Toks) -> bool:
     """Whether a correction is said anywhere."""
-    if _is_not_but(items) or _rebedded(items, toks) or turn_behind(items, toks):
+    denied = "neg" in [i.value for i in items]
+    if (denied and _is_not_but(items)) or _rebedded(items, toks) or turn_behind(items, toks):
         return True
-    if any(i.role == "cue" and i.value == "kind" and i.name == "corrected" for i in items):
+    if any(i.name == "corrected" and i.role == "cue" and i.value == "kind" for i in items):
         return not _is_unread(items)
-    return any(i.role == "cue" and i.value == "neg" and _is_between(items, k) for k, i in enumerate(items))
+    return denied and any(
+        i.role == "cue" and i.value == "neg" and _is_between(items, k) for k, i in enumerate(items)
+    )
 
 
 def turn_behind(items: tuple[Item, ...], toks: Toks) -> int:

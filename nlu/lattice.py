@@ -34,7 +34,6 @@ from .patterns.leads import LEADS, LEVEL_LEADS, MAY_BE_ARTICLE, TUBE_NAMES
 from .patterns.leads import MANY_LINES as MANY
 from .pipeline import Cue, Read
 from .places import Places
-from .wall import written
 from .ways import Way, about, followed
 
 Step = tuple[int, Way]
@@ -65,7 +64,7 @@ class Lattice:
         self.overfull = False
         self.widest = max(2, min(WIDEST, WORK // max(1, len(read.tokens))))
         self.places = Places(read.tokens, index, voice)
-        self.written = written(read.tokens, index, voice=voice)
+        self.written = read.labelled
 
     def ways(self) -> list[tuple[Item, ...]]:
         """Every way through the whole message."""

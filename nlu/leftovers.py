@@ -23,7 +23,7 @@ from .patterns.remarks import REMARKS
 from .roles import CHECK_LIMITS
 from .rules import Rule, signs
 from .turned import TURNED, counted_aloud
-from .unexplained import asking_aloud, of_clauses, unexplained
+from .unexplained import OF_A_CLAUSE, asking_aloud, of_clauses, unexplained
 from .weighty import weighty
 from .whose import WHOSE
 
@@ -50,7 +50,7 @@ MOST_OF_HOUR = 2
 
 def leftovers(items: tuple[Item, ...], toks: Toks, *, voice: bool) -> list[str]:
     """One line for each sign that words beside a value were not understood."""
-    found = [*_lone_beds(items, voice), *of_clauses(WHOSE, items, toks)]
+    found = [*_lone_beds(items, voice), *of_clauses(WHOSE if voice else OF_A_CLAUSE, items, toks)]
     found += signs(DICTATED if voice else TYPED, items, toks)
     return [*found, *(_odd_words(items, toks) if voice else unexplained(items, toks))]
 

@@ -13,8 +13,7 @@ TOLD = frozenset({"level", "volume", "output", "check", "weight", "bad", "alt", 
 
 def is_greeting(toks: Toks) -> bool:
     """Whether the words are a greeting and no more: "evening all"."""
-    said = {t.text for t in toks}
-    return bool(said & GREETING_HEADS) and said <= GREETINGS
+    return not toks.words.isdisjoint(GREETING_HEADS) and GREETINGS.issuperset(t.text for t in toks)
 
 
 def is_nothing_of_ours(items: tuple[Item, ...]) -> bool:

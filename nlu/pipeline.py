@@ -10,6 +10,7 @@ import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from functools import cache, lru_cache
 from itertools import chain, pairwise, product
+from types import MappingProxyType
 from typing import NamedTuple, TypeAlias, cast
 
 import spacy
@@ -42,12 +43,16 @@ class Cue(NamedTuple):
 
 
 class Read(NamedTuple):
-    """The tokens of a message with repaired spelling, and its cues by where they start."""
+    """The tokens of a message with repaired spelling, and its cues by where they start.
+
+    `labelled` are the labels of the unit that are more than a number: where each starts, its end, the label.
+    """
 
     text: str
     tokens: Words
     cues: tuple[Cue, ...]
     broken: frozenset[int]
+    labelled: Mapping[int, tuple[int, str]] = MappingProxyType({})
 
 
 class WardTokenizer:

@@ -15,6 +15,7 @@ from .labels import tube_name
 from .moments import LIST_REACH, distinct
 from .numbers import word
 from .pipeline import Read, pipeline
+from .rules import there
 from .statements import Asked, Checked, Statement, Unclear, WindowName
 
 RANK = (
@@ -34,6 +35,9 @@ RANK = (
     "last",
 )
 ASKING = frozenset({"question", "mark_of_question"})
+SUMS = frozenset({"output", "amount"})
+TELLING = ASKING | SUMS | {"ask"}
+"""Without one of these, and without a bed behind a word for a sum, nothing is asked."""
 UNIT_WIDE = frozenset({"me", "repeat", "open", "due", "beds", "handoff", "history"})
 TIMELESS = frozenset({"me", "repeat", "open", "beds"})
 SETTING = frozenset({"on", "to", "cont", "continuous", "low"})
@@ -66,11 +70,13 @@ REPORTS = frozenset({"placed", "exchanged", "removed", "moved", "withdrawn", "co
 
 def is_query(items: tuple[Item, ...]) -> bool:
     """Whether these pieces ask rather than report."""
+    if there(items).isdisjoint(TELLING) and not any(i.lead in SUMS for i in items if i.role == "bed"):
+        return False
     cues = [i for i in items if i.role == "cue"]
     question = _asks(items)
     asks = question or any(i.value == "ask" for i in cues)
-    told = any(i.role == "bed" and i.lead in {"output", "amount"} for i in items)
-    windowed = (told or any(i.value in {"output", "amount"} for i in cues)) and (
+    told = any(i.role == "bed" and i.lead in SUMS for i in items)
+    windowed = (told or any(i.value in SUMS for i in cues)) and (
         any(i.value in {"window", "span"} for i in cues)
         or any(i.role == "time" and _is_window(i) for i in items)
     )

@@ -36,7 +36,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     labelled = written(read.tokens, index, voice=voice)
     cues = pipeline().cues(without(read.tokens, labelled)) if labelled else read.cues
     around = bridged(sent(cues, read.tokens, labelled), read.tokens, labelled)
-    return read._replace(cues=recast(around, read.tokens))
+    return read._replace(cues=recast(around, read.tokens), labelled=labelled)
 
 
 def recast(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:

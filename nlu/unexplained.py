@@ -16,6 +16,7 @@ from .patterns.asides import CALLED, DONE_TO, PATIENTS, STAFF
 from .patterns.remarks import REMARKS
 from .rules import Rule, asked, signs
 from .weighty import CLOSING
+from .whose import WHOSE
 
 ENDS = frozenset({",", ";", ".", "!", "but", "then", "and", "&", "also", "plus", "|"})
 ASKING = frozenset(
@@ -44,11 +45,10 @@ NAMES = frozenset({"level", "levelat", "old", "new", "opens", "amount", "output"
 
 
 def unexplained(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """One line for each sign, anywhere in a clause, that its number or event may be something else."""
+    """One line for each sign, anywhere in the message, that its numbers and events tell nothing."""
     yield from _asking(items, toks)
     yield from _hours(items, toks)
     yield from signs(OF_ALL, items, toks)
-    yield from of_clauses(OF_A_CLAUSE, items, toks)
 
 
 def of_clauses(rules: Iterable[Rule], items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -359,6 +359,7 @@ OF_ALL = (
     Rule(_mended_bed, frozenset({"repair"})),
 )
 OF_A_CLAUSE = (
+    *WHOSE,
     Rule(_of_another, frozenset({"foreign"})),
     Rule(_ordered, frozenset({"order"})),
     Rule(_unread, frozenset({"level"})),

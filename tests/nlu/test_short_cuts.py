@@ -28,6 +28,7 @@ from nlu.lengths import length
 from nlu.measures import measured
 from nlu.moments import BARE_REACH, LIST_REACH, REACH, SKEW, Moment, moment
 from nlu.pipeline import phrases, pipeline, stretches
+from nlu.recast import with_cues
 from nlu.roles import assignments
 from nlu.scope import scoped
 from nlu.subjects import TELLING as TELLING_CUES
@@ -211,8 +212,8 @@ def test_no_cue_is_missed_where_the_words_around_a_bed_are_no_phrase(
 def _readings(name: str) -> Iterator[tuple[tuple[Item, ...], Words]]:
     """The pieces of every reading of a corpus, before and after each number has its role."""
     for case in cases(name):
-        read = READER.read(case.line["text"], voice="dictated" in name)
         index = bed_index(tuple(case.line["beds"]))
+        read = with_cues(READER.read(case.line["text"], voice="dictated" in name), index)
         for way in Lattice(read, index, voice="dictated" in name).ways():
             whole = in_context(scoped(way, read.tokens), read.tokens)
             for items in (way, *assignments(whole, ARRIVED)[0]):
@@ -254,9 +255,9 @@ def test_what_stands_beside_a_number_is_not_looked_for_only_where_it_is_not(
 @pytest.mark.parametrize("name", ["corpus_typed", "corpus_dictated"])
 def test_a_message_without_an_s_has_no_owner(name: str) -> None:
     for case in cases(name):
-        read = READER.read(case.line["text"])
-        wide = read._replace(tokens=_wide(read.tokens, frozenset({"s"})))
         index = bed_index(tuple(case.line["beds"]))
+        read = with_cues(READER.read(case.line["text"]), index)
+        wide = read._replace(tokens=_wide(read.tokens, frozenset({"s"})))
         assert Lattice(read, index, voice=False).ways() == Lattice(wide, index, voice=False).ways()
 
 
