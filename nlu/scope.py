@@ -167,7 +167,8 @@ def _is_ours(item: Item, own: bool) -> bool:
     """A word of the drain; "wound vac canister 150": the canister of a thing with no number is its own."""
     if item.role == "num" and item.lead == "inside":  # "temp 37.8 640 in drain"
         return own
-    return item.role == "cue" and item.value in OURS and (own or item.value != "canister")
+    chest = item.role == "cue" and item.value == "word" and item.name == "chest"  # "ng 340 chest 1280"
+    return chest or (item.role == "cue" and item.value in OURS and (own or item.value != "canister"))
 
 
 def _is_its_number(items: list[Item], k: int) -> bool:
