@@ -10,16 +10,16 @@ import itertools
 from collections.abc import Iterator
 from itertools import pairwise
 
+from .behind import BEHIND_A_LINE, BELONGS, PEOPLE, is_remark
 from .clock import clocks
 from .context import CLIMBS, CONTEXT
 from .flow import OVER_TIME
 from .items import AMOUNTS, FINDINGS, Item
 from .mixups import MIXUPS
 from .numbers import Toks, glued, is_digits, numbers, word
-from .patterns.asides import PLACES, RELATIVES, STAFF
+from .patterns.asides import PLACES
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
 from .patterns.numerals import ONES
-from .patterns.remarks import REMARKS
 from .roles import CHECK_LIMITS
 from .rules import Rule, signs
 from .turned import TURNED, counted_aloud
@@ -31,19 +31,15 @@ VALUES = frozenset({"bed", "level", "volume", "output", "time", "check", "weight
 UNITS = frozenset({"ml", "litre", "badunit"})
 HALTING = frozenset({("and", "at"), ("to", "add"), ("to", "at"), ("an", "at"), ("and", "add"), ("to", "and")})
 TUBELESS = frozenset({"the", "be", "bee", "me", "to"})
-BELONGS = frozenset({"belongs", "belonged"})
 ENDINGS = frozenset({"an", "and", "add", "a", "to", "too"})
 COMPARED = frozenset({">", "<"})
 OF_A_TIME = frozenset({"o'clock", "oclock", "o"})
 """Before these a number is no level."""
-PEOPLE = RELATIVES | STAFF
-BY_WHOM = frozenset({"per", "by", "w", "because", "while", "during"})
 SEPARATE = frozenset({"at", "add", "and"})
 FOURS = frozenset({"4", "four"})
 BEGUN = "right may be no side, but a word to begin with"
 LETTERS = frozenset("abcdefgh")
 PAIR = 2
-LAST_WORDS = frozenset({"comfortable", "doing", "he's", "she's", "patient", "vitals", "everything", "else"})
 MOST_OF_HOUR = 2
 """Digits of an hour without minutes."""
 
@@ -120,40 +116,6 @@ def _seen(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             yield "a bed that was seen, or a level or time"
 
 
-def _unsure_times(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
-    """ "ambulated 200 ft mark 330": a number that is a time only for want of another place."""
-    for k, item in enumerate(items):
-        if item.role != "time":
-            continue
-        before, after = items[max(0, k - 1) : k], items[k + 1 : k + 2]
-        bare = not item.sure_time and item.lead in {"", "at"}
-        if bare and any(i.start == item.end and _may_be_unit(item, i) for i in after):
-            yield "a word behind a bare time may be its unit"
-        ahead = any(i.role == "level" for i in items[k + 1 :]) and not any(
-            i.role == "level" for i in items[:k]
-        )
-        told = any(i.role == "cue" and i.value in {"kind", "what"} for i in _clause_before(items, k))
-        if ahead and not told and any(_is_word(i) and i.name not in BELONGS | REMARKS for i in before):
-            yield "the time may be of what was not understood"
-
-
-def _may_be_unit(time: Item, after: Item) -> bool:
-    """Whether the piece behind a bare time was not understood and is no remark."""
-    return _is_word(after) and not (_is_at_people(time, after) or (time.at and _is_remark(after)))
-
-
-def _is_at_people(time: Item, after: Item) -> bool:
-    """ "at 1815, family here", "at 1830 per dr patel": no unit of it."""
-    return (time.lead == "at" and after.name in BY_WHOM | PEOPLE) or (
-        time.full_clock and after.name in PEOPLE
-    )
-
-
-def _clause_before(items: tuple[Item, ...], k: int) -> Iterator[Item]:
-    """The pieces of its clause that stand before one."""
-    return itertools.takewhile(lambda i: i.role != "sep", reversed(items[:k]))
-
-
 def _signed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "-leak": a finding with a minus before it."""
     for item in items:
@@ -219,7 +181,7 @@ def _beside(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             continue
         if _is_who(before, items[k + 1 : k + 3]) or _is_climb(item, items[k + 2 : k + 3]):
             continue
-        if before.role == "time" and all(_is_remark(i) for i in items[k + 1 :]):
+        if before.role == "time" and all(is_remark(i) for i in items[k + 1 :]):
             continue
         if any(_is_word(i) for i in pair) and any(i.role in VALUES for i in pair):
             yield "a word beside a value was not understood"
@@ -240,11 +202,6 @@ def _is_who(bed: Item, after: tuple[Item, ...]) -> bool:
 def _is_climb(item: Item, after: tuple[Item, ...]) -> bool:
     """ "went from 480 to 525": the word is part of it."""
     return _is_word(item) and item.name in CLIMBS and any(i.role == CONTEXT for i in after)
-
-
-def _is_remark(item: Item) -> bool:
-    """What is said at the end and is no number: "patient comfortable, doing fine"."""
-    return item.role == "sep" or (_is_word(item) and item.name in REMARKS | LAST_WORDS)
 
 
 def _colours(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -375,12 +332,12 @@ EITHER = (
     Rule(_unled, AMOUNTS | {"word"}),
     *OVER_TIME,
     Rule(_seen, frozenset({"kind"})),
-    Rule(_unsure_times, frozenset({"word"})),
     Rule(_signed, frozenset({"leak", "tidal"})),
     Rule(_unset, frozenset({"seal", "suction", "wall", "leakgrade"})),
     Rule(_ordered, frozenset({"order"})),
     Rule(weighty, frozenset({"kind", "word"})),
     *TURNED,
+    *BEHIND_A_LINE,
 )
 TYPED = (
     Rule(counted_aloud, frozenset({"level"})),

@@ -75,6 +75,7 @@ ABSENT = "absent"
 """What was looked for and not there: no finding, and no answer either."""
 DAYS = frozenset({"day", "pod"})
 """With one of these, a phrase takes the number of a day."""
+AGES = frozenset({"yo", "y / o", "years old", "year old", "yr old"})
 MOST_DAYS = 60
 CLAIMABLE = frozenset({"", "at", "amount", "output"})
 REPAIR = "repair"
@@ -140,7 +141,8 @@ def _claimed(items: list[Item], toks: Toks) -> list[Item]:
         takes = before is not None and before.role in SAYS and before.lead in CLAIMABLE
         if takes and not own and not _is_only_bed(items, k - 1) and not _is_of_line(items, k - 1):
             items[k - 1] = items[k - 1].as_role(CLAIMED)
-        items[k] = cue._replace(value="filler") if is_day and own else cue.as_role("foreign")
+        of_patient = (is_day and own) or (takes and phrase_of(cue, toks) in AGES)  # "71 yo"
+        items[k] = cue._replace(value="filler") if of_patient else cue.as_role("foreign")
     return items
 
 
@@ -151,10 +153,11 @@ def _is_day_number(items: list[Item], k: int) -> bool:
 
 
 def _is_of_line(items: list[Item], k: int) -> bool:
-    """ "mark 540 at 1900 vitals stable": the time right behind a line is its own."""
+    """ "mark 540 at 1900 vitals stable", "12 540 at 1900 urine": the time right behind a line is its own."""
     line, time = items[k - 1] if k else None, items[k]
-    led = line is not None and line.role == "num" and line.lead in {"level", "levelat"}
-    return led and time.at and time.clocklike
+    if line is None or line.role != "num" or not (time.at and time.clocklike):
+        return False
+    return line.lead in {"level", "levelat"} or (line.label is None and line.end + 1 == time.start)
 
 
 def _is_only_bed(items: list[Item], k: int) -> bool:

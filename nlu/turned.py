@@ -16,6 +16,8 @@ from .rules import Rule
 
 FEW = 4
 """Nobody has more tubes. Common practice, no source."""
+MOST_ON = 300
+"""No wall suction is set to more mmHg. Common practice, no source."""
 OF_SEVERAL = frozenset({"old", "new", "other", "last", "first", "second", "next", "previous"})
 BED_WORDS = frozenset({"bed", "room", "rm"})
 BODY = frozenset(
@@ -43,7 +45,8 @@ def one_of_several(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def on_a_number(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "cont air leak still, on 20": a bed, or what the suction is set to, and no level."""
     for item in items:
-        bare = item.role == "level" and not (item.lead or item.unit)
+        small = item.label is not None or (item.amount or 0) <= MOST_ON
+        bare = item.role == "level" and small and not (item.lead or item.unit)
         if bare and word(toks, item.start - 1) == "on":
             yield "on a number says a bed or a setting"
 

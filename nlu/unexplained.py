@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from itertools import pairwise
 
+from .behind import is_remark_behind
 from .items import AMOUNTS, FINDINGS, Item
 from .numbers import Toks, glued, word
 from .patterns.asides import CALLED, DONE_TO, PATIENTS, STAFF
@@ -255,7 +256,10 @@ def _unread(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     for item in clause:
         named = word(toks, item.start - 1) in TITLES and item.name not in DONE_TO | CALLED  # "dr lee aware"
         if _is_strange(item, toks) and not (
-            named or _is_far_behind(item, clause) or _is_behind_what(item, clause, toks)
+            named
+            or _is_far_behind(item, clause)
+            or _is_behind_what(item, clause, toks)
+            or _is_behind_line(item, clause, toks)
         ):
             yield f"{item.name!r} may say what the number is"
 
@@ -263,6 +267,11 @@ def _unread(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _is_strange(item: Item, toks: Toks) -> bool:
     unread = item.role == "cue" and item.value == "word" and item.name not in REMARKS | STAFF | PATIENTS
     return unread and not (glued(toks, item.start) and len(item.name) == 1)
+
+
+def _is_behind_line(item: Item, clause: tuple[Item, ...], toks: Toks) -> bool:
+    """ "340 at 1900 dark in there": behind a line that was told whole."""
+    return any(is_remark_behind(clause, k, toks) for k, i in enumerate(clause) if i.end <= item.start)
 
 
 def _is_behind_what(item: Item, clause: tuple[Item, ...], toks: Toks) -> bool:

@@ -15,7 +15,7 @@ transporter tech techs technician aide aides hca cna cnas orderly student studen
 charge colleague cleaner cleaners housekeeping staff they he she ed er
 """
 _RELATIVES = """
-visitor visitors family wife husband son daughter mum mom dad mother father relative relatives friend
+visitor visitors family fam wife husband son daughter mum mom dad mother father relative relatives friend
 friends partner brother sister grandson kid kids child toddler someone somebody
 """
 _PATIENT = """

@@ -137,6 +137,7 @@ OTHER: dict[str, tuple[str, ...]] = {
     "or": ("or", "either", "versus", "vs"),
     "negative": ("minus", "negative"),
     "filler": (
+        "(signing|clocking|going|heading|logging) off (now|shift|home|)", "off shift", "off duty",
         "(turned|rolled|turning|repositioned|lying|laying|leaning) (him|her|pt|) (to|onto|on) (the|his|her|) "
         "(left|right) (side|lateral|)",
         "(happy|merry) (new year|new years|new year's|christmas|xmas|holidays|thanksgiving|easter|hanukkah|"

@@ -10,6 +10,8 @@ side tubing system
 SHORTHAND = {
     "frm": "from",
     "shd": "should",
+    "drane": "drain",
+    "drian": "drain",
     "shld": "should",
     "xfer": "transfer",
     "xferred": "transferred",

@@ -145,3 +145,24 @@ def test_nothing_of_a_bed_is_accepted_beside_a_number_of_it_that_is_asked() -> N
 )
 def test_what_is_said_aloud_around_it_is_no_part_of_it(text: str, read: str) -> None:
     assert reading(text, channel="voice") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("18 roughly 160 at 1900 dark in there", "mark bed=18 at=19:00 level_ml=160 about"),
+        ("6 1340 1900 pt refusing turn", "mark bed=6 at=19:00 level_ml=1340"),
+        ("5 mark 1230 @1900 kinda a lot but surgeon knows", "mark bed=5 at=19:00 level_ml=1230"),
+        ("9 is on 1165 now", "mark bed=9 at=19:05 level_ml=1165"),
+        ("12 540 at 1900 obs stable", "mark bed=12 at=19:00 level_ml=540"),
+        ("hi day shift signing off 4 chest tube 620 at 1900", "mark bed=4 at=19:00 level_ml=620"),
+        ("4 640 at 1900 urine", "ask level_ml"),
+        ("4 640 at 1900 bolus", "ask level_ml"),
+        ("4 640 at 1900 jug", "ask level_ml"),
+        ("4 640 at 1900 of feed", "ask level_ml"),
+        ("4 640 at 1900 i think", "ask kind"),
+        ("9 is on 20 now", "ask level_ml"),
+    ],
+)
+def test_what_is_said_behind_a_whole_line_is_a_remark_or_a_device(text: str, read: str) -> None:
+    assert reading(text) == read

@@ -1,0 +1,130 @@
+"""What is said behind a line that was told whole, its level and then its time.
+
+Two words and more are a remark and say nothing of the number; a device that has amounts may be what it is of.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import takewhile
+
+from .items import Item
+from .neighbours import phrase_of
+from .numbers import Toks, word
+from .patterns.asides import RELATIVES, STAFF
+from .patterns.remarks import REMARKS
+from .rules import Rule
+
+STRONG = frozenset({",", ";", ".", "!", "but", "then", "-"})
+LINKING = frozenset(
+    {"of", "from", "via", "in", "out", "through", "into", "by", "for", "to", "on", "or", "if"}
+)
+"""With one of these the words behind go on about the number."""
+DOUBTING = frozenset({"i", "think", "maybe", "guess", "not", "no", "approx", "ish", "was", "before", "than"})
+READ_OFF = frozenset(
+    {
+        "vitals",
+        "obs",
+        "bp",
+        "blood pressure",
+        "sats",
+        "sat",
+        "spo2",
+        "o2",
+        "oxygen",
+        "pain",
+        "pain score",
+        "temp",
+    }
+    | {"temperature", "hr", "heart rate", "pulse", "rr", "labs", "lab", "gcs", "vitals stable", "obs stable"}
+)
+"""What is measured in no millilitres."""
+BELONGS = frozenset({"belongs", "belonged"})
+PEOPLE = RELATIVES | STAFF
+BY_WHOM = frozenset({"per", "by", "w", "because", "while", "during"})
+LAST_WORDS = frozenset({"comfortable", "doing", "he's", "she's", "patient", "vitals", "everything", "else"})
+FEWEST = 2
+"""Words of a remark: one alone may be the name of what was measured."""
+
+
+def _is_word(item: Item) -> bool:
+    return item.role == "cue" and item.value == "word"
+
+
+def ends_line(items: Sequence[Item], k: int) -> bool:
+    """Whether a time stands right behind its level, as "340 at 1900" does."""
+    if k < 1 or items[k].role != "time":
+        return False
+    time, level = items[k], items[k - 1]
+    return level.role == "level" and time.start - level.end <= 1 and (time.sure_time or time.full_clock)
+
+
+def is_remark_behind(items: Sequence[Item], k: int, toks: Toks) -> bool:
+    """Whether what follows the time of a whole line, up to the next stop, is a remark."""
+    if not ends_line(items, k):
+        return False
+    rest = list(takewhile(lambda i: not (i.role == "sep" and i.value in STRONG), items[k + 1 :]))
+    stop = items[k + 1 + len(rest)].start if k + 1 + len(rest) < len(items) else len(toks)
+    said = toks.said[items[k].end : stop]
+    if len(said) < FEWEST or said[0] in LINKING or not DOUBTING.isdisjoint(said):
+        return False
+    return all(i.role == "cue" and i.value == "word" for i in rest) and not any(w.isdecimal() for w in said)
+
+
+def is_remark(item: Item) -> bool:
+    """What is said at the end and is no number: "patient comfortable, doing fine"."""
+    return item.role == "sep" or (_is_word(item) and item.name in REMARKS | LAST_WORDS)
+
+
+def _unsure_times(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "ambulated 200 ft mark 330": a number that is a time only for want of another place."""
+    for k, item in enumerate(items):
+        if item.role != "time":
+            continue
+        before, after = items[max(0, k - 1) : k], items[k + 1 : k + 2]
+        bare = not item.sure_time and item.lead in {"", "at"}
+        if (
+            bare
+            and any(i.start == item.end and _may_be_unit(item, i) for i in after)
+            and not (is_remark_behind(items, k, toks))
+        ):
+            yield "a word behind a bare time may be its unit"
+        ahead = any(i.role == "level" for i in items[k + 1 :]) and not any(
+            i.role == "level" for i in items[:k]
+        )
+        told = any(i.role == "cue" and i.value in {"kind", "what"} for i in _clause_before(items, k))
+        if ahead and not told and any(_is_word(i) and i.name not in BELONGS | REMARKS for i in before):
+            yield "the time may be of what was not understood"
+
+
+def _may_be_unit(time: Item, after: Item) -> bool:
+    """Whether the piece behind a bare time was not understood and is no remark."""
+    return _is_word(after) and not (_is_at_people(time, after) or (time.at and is_remark(after)))
+
+
+def _is_at_people(time: Item, after: Item) -> bool:
+    """ "at 1815, family here", "at 1830 per dr patel": no unit of it."""
+    return (time.lead == "at" and after.name in BY_WHOM | PEOPLE) or (
+        time.full_clock and after.name in PEOPLE
+    )
+
+
+def _clause_before(items: tuple[Item, ...], k: int) -> Iterator[Item]:
+    """The pieces of its clause that stand before one."""
+    return takewhile(lambda i: i.role != "sep", reversed(items[:k]))
+
+
+def of_device_behind(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "4 640 at 1900 urine": the level may be of what is named behind it."""
+    for k, item in enumerate(items[:-1]):
+        after = items[k + 1]
+        bare = ends_line(items, k) and items[k - 1].lead in {"", "at"}
+        named = after.role == "foreign" and after.start == item.end
+        if bare and named and phrase_of(after, toks) not in READ_OFF:
+            yield f"{word(toks, after.start)!r} may be what the number is of"
+
+
+BEHIND_A_LINE = (
+    Rule(_unsure_times, frozenset({"word"})),
+    Rule(of_device_behind, frozenset({"foreign"})),
+)
