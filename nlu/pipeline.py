@@ -21,7 +21,7 @@ from spacy.tokens import Doc
 from . import heard, spelling
 from .patterns import clockwords, cues, other, queries
 from .patterns.numerals import HOMOPHONES, NUMERALS, ONES, TENS
-from .tokens import Token, Words, tokens, without_possessive
+from .tokens import Token, Words, tokens, without_dots, without_possessive
 
 UNKNOWN = "?unknown"
 NUMBER = "#number"
@@ -114,7 +114,9 @@ class Pipeline:
 
     def read(self, text: str, *, voice: bool = False) -> Read:
         """The tokens and cues of a message."""
-        raw: Sequence[Token] = tuple(without_possessive(tokens(text), NUMERALS))
+        raw: Sequence[Token] = tuple(
+            without_possessive(without_dots(tokens(text)) if "." in text else tokens(text), NUMERALS)
+        )
         if voice:
             raw = heard.plain(raw)
         repaired, broken = self.speller.repaired(raw, shortest=HEARD_SHORTEST if voice else spelling.SHORTEST)

@@ -28,6 +28,10 @@ DIED = frozenset(
 """Behind "passed" these leave it a death."""
 SIDED = frozenset({"l", "r", "left", "right", "lt", "rt"})
 SETTINGS = frozenset({"seal", "suction", "gauge", "dial", "vacuum"})
+AGREED = frozenset({"that's right", "thats right"})
+AGREED_BEFORE = frozenset({"", ",", ".", ";", "thanks", "yes"})
+SHORT = 3
+"""Words and signs of "bed 12,": before an answer no more is said."""
 LAST_LINES = frozenset({"last line", "last level"})
 
 
@@ -71,6 +75,8 @@ def _meant(cue: Cue, toks: Toks, *, ends: bool) -> Cue:
         return cue._replace(label="word", value=words)  # "passed clamp trial"
     if cue.label == "side" and word(toks, cue.start - 1) in SETTINGS and word(toks, cue.end) == "at":
         return cue._replace(label="filler", value="")  # "water seal right at two"
+    if words in AGREED and cue.start <= SHORT and word(toks, cue.end) in AGREED_BEFORE:
+        return cue._replace(label="yes", value="")
     if words == "down for" and number_follows(toks, cue.end):  # "put bed 12 down for 340"
         return cue._replace(label="filler", value="")
     if words in SEALS and _is_state(cue, toks):

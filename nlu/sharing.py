@@ -131,13 +131,17 @@ def _share_order(drafts: list[Draft]) -> None:
 
 
 def _share_closing(drafts: list[Draft], closes: Item | None) -> None:
-    """ "end of shift 12 1050, 14 220": said before the first bed or at the very end, it is of every line."""
+    """ "end of shift 12 1050, 14 220": said before the first bed or at the very end, it is of every line.
+
+    So for the tubes of one bed: "12 left 340 right 120 end of shift".
+    """
     marks = [d for d in drafts if d.level is not None and not d.kind]
     beds = {d.bed.label: (d.again or d.bed).start for d in marks if d.bed is not None}
-    if closes is None or len(beds) < 2 or sum(d.closing for d in drafts) != 1:
+    tubes = {d.tube for d in marks}
+    if closes is None or max(len(beds), len(tubes)) < 2 or sum(d.closing for d in drafts) != 1:
         return
     last = max(i.start for d in marks for i in (d.bed, d.level, d.time) if i is not None)
-    if closes.start < min(beds.values()) or closes.start > last:
+    if closes.start < min(beds.values(), default=0) or closes.start > last:
         for draft in marks:
             draft.closing = True
 

@@ -35,6 +35,7 @@ _SAME_LENGTH = str.maketrans(
         "\r": " ",
     }
 )
+ABBREVIATED = frozenset({"or", "ct", "icu", "mri", "er", "ed", "iv", "bp", "hr", "jp", "ng", "md", "rn"})
 _FRACTIONS = {"\u00bd": "half", "\u00bc": "quarter", "\u00be": "three-quarters"}
 
 
@@ -108,6 +109,29 @@ def tokens(text: str) -> Words:
         found.append(Token(_FRACTIONS.get(word, word), start, end, start == last))
         last = end
     return Words(found)
+
+
+def without_dots(toks: Iterable[Token]) -> Iterator[Token]:
+    """The tokens with "O.R." as the word "or" and "C.T." as "ct": letters with a stop behind each."""
+    run: list[Token] = []
+    for token in toks:
+        letter = len(token.text) == 1 and token.text.isalpha()
+        joins = token.glued if run else letter
+        if joins and (letter if len(run) % 2 == 0 else token.text == "."):
+            run.append(token)
+            continue
+        yield from _abbreviated(run)
+        run = [token] if letter else []
+        if not letter:
+            yield token
+    yield from _abbreviated(run)
+
+
+def _abbreviated(run: list[Token]) -> list[Token]:
+    said = "".join(t.text for t in run if t.text != ".")
+    if said not in ABBREVIATED or len(run) < 2 * len(said) - 1:
+        return run
+    return [Token(said, run[0].start, run[-1].end, run[0].glued)]
 
 
 def without_possessive(toks: Iterable[Token], numerals: frozenset[str]) -> Iterator[Token]:
