@@ -57,6 +57,8 @@ class Draft:
     either: list[Item] = field(default_factory=list)
     """The tubes of which it may be: asked, and no fault of the reading."""
     faults: int = 0
+    inherited: bool = False
+    """Whether its kind is that of the tube before: "left and right out"."""
 
     @property
     def has_amount(self) -> bool:

@@ -144,7 +144,8 @@ class Gathering:
         """A tube after one that something was said of: its own statement."""
         if draft.tubes[-1].name != item.name:
             fresh = self.open()
-            fresh.kind = draft.kind if draft.kind == "removed" else ""
+            fresh.inherited = draft.kind == "removed"
+            fresh.kind = draft.kind if fresh.inherited else ""
             fresh.tubes.append(item)
 
     def _time(self, item: Item) -> None:

@@ -196,6 +196,8 @@ def _is_told(items: tuple[Item, ...], topic: str | None) -> bool:
         return True  # "heard at handover that 12 was 640 at 0600"
     if (topic in TIMELESS or topic == "capacity") and clocks:
         return True
+    if not _asks(items) and any(i.role == "cue" and i.value == "what" for i in items):
+        return True  # "left clamped right open"
     if topic == "handoff" and len(clocks) > 1 and not _asks(items):
         return True
     if topic not in {None, "last"} or any(i.role == "cue" and i.value == "question" for i in items):

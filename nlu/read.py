@@ -332,7 +332,7 @@ class Sentence:
             i
             for i in items
             if i.role in {"foreign", "claimed", "bad", "time"}
-            or (i.role == "cue" and i.value in {"word", "empty", "neg", "join", "plan", "change"})
+            or (i.role == "cue" and i.value in {"word", "empty", "neg", "join", "plan", "change", "out"})
         ]
         if self.ward.voice and beds and not answers.cues(items, "bed") and self.brief.says_more():
             return told(Unclear(slot="kind", text=self.text))

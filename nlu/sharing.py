@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 
 from .drafts import SIDES, Draft
 from .gathering import Gathering
@@ -23,6 +24,7 @@ def gathered(items: Iterable[Item]) -> list[Draft]:
         _arrived(gathering.drafts)
     if gathering.arrival is not None and any(d.volume for d in gathering.drafts):
         gathering.drafts[0].faults += 1  # "admitted from er with ct 400 out in er": charted there
+    gathering.drafts = [part for draft in gathering.drafts for part in _each_removed(draft)]
     drafts = [
         d for d in gathering.drafts if d.has_content or d.bed or d.time or d.tubes or d.clashes or d.wants
     ]
@@ -55,6 +57,19 @@ def _ask_which_tube(drafts: list[Draft], items: tuple[Item, ...]) -> None:
     asked = Draft(bed=one.bed, checks=apart, time=one.time, shared_time=one.shared_time)
     asked.either = [d.tubes[0] for d in marks]
     drafts.append(asked)
+
+
+def _each_removed(draft: Draft) -> list[Draft]:
+    """ "left and right tubes out": two; "left tube out, right no leak": one, and a check."""
+    if draft.inherited and (draft.checks or draft.whats or draft.order or draft.same):
+        draft.kind = ""
+    elif draft.inherited and draft.has_amount:
+        draft.faults += 1
+    sides = [tube for tube in draft.tubes if tube.name in SIDES]
+    if draft.kind != "removed" or draft.joined or len(sides) < len(SIDES) or len(sides) < len(draft.tubes):
+        return [draft]
+    draft.faults += draft.has_amount
+    return [replace(draft, tubes=[tube]) for tube in sides]
 
 
 def _without_told_again(drafts: list[Draft]) -> None:

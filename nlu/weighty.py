@@ -45,6 +45,8 @@ def weighty(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield f"{before.name!r} may say what was {item.name}"
         if touching and _is_closing(before) and _is_unread(item) and _ends_open(before, toks):
             yield f"{item.name!r} may say what was {before.name}"
+        if touching and before.value == "choice" and before.role == "cue" and _is_closing(item):
+            yield "which of several"  # "first tube out"
         if touching and _is_closing(before) and _is_of_a_thing(before, item):
             yield "an event that is of a thing"
         if touching and _is_closing(before) and item.role == "cue" and item.value == "order":
@@ -79,6 +81,11 @@ def _staying(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     out = any(_is_closing(i) and i.name == "removed" for i in items)
     if out and sum(i.role == "tube" for i in items) > 1 and any(t.text in STAYS for t in toks):
         yield "one tube is out and another stays"
+    tubes = [i for i in items if i.role == "tube"]
+    behind = [i for i in items if tubes[1:] and i.start > tubes[-1].start]
+    told = any(i.role == "cue" and i.value == "suction" for i in behind)
+    if out and told and not any(map(_is_closing, behind)):
+        yield "one tube is out and another is told of"  # "l drain d/c r to sxn"
 
 
 def _is_of_a_thing(event: Item, after: Item) -> bool:

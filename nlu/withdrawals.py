@@ -44,6 +44,9 @@ def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statemen
         return Unclear(slot="kind", text=text, statement=made)  # "cancel the breakfast tray for 12"
     if len(beds) > 1 or any(i.role == "bed" and not i.known for i in items):
         return Unclear(slot="bed", text=text, choices=tuple(b for b in beds if b), statement=made)
+    lines = any(i.role == "cue" and i.value in LINE_WORDS for i in items)
+    if "take back" in text.lower() and not lines:  # back to theatre?
+        return Unclear(slot="kind", text=text, statement=Statement(bed=made.bed))
     if any(i.role == "bad" for i in items):
         return Unclear(slot="at" if beds else "bed", text=text, statement=made)
     many = MANY & set(text.lower().split())  # "delete both marks on 6"

@@ -70,3 +70,34 @@ def test_what_is_said_of_each_tube_or_of_both_beds_is_theirs(text: str, read: st
 )
 def test_of_which_tube_on_whose_word_or_a_remark_is_asked(text: str) -> None:
     assert reading(text).startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "18 left tube out, right no leak",
+            "removed bed=18 tube=left; checked bed=18 tube=right air_leak=none",
+        ),
+        ("18 left and right tubes out", "removed bed=18 tube=left; removed bed=18 tube=right"),
+        ("18 right hemithorax ok", "ask kind"),
+    ],
+)
+def test_a_tube_is_out_only_where_nothing_else_is_told_of_it(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "18 l drain d/c r to sxn",
+        "18 left removed final 90, right 120",
+        "18 first tube out",
+        "18 r out",
+        "18 tube 1 out",
+        "18 take back 1850",
+        "18 left clamped right open",
+    ],
+)
+def test_which_tube_is_out_or_what_is_open_is_asked(text: str) -> None:
+    assert reading(text).startswith("ask ")
