@@ -140,8 +140,8 @@ def _noon(text: str) -> Clock:
 
 def _digits(toks: Toks, i: int) -> Iterator[Found]:
     text = word(toks, i)
-    if len(text) <= 2 and word(toks, i + 1) in NOON and int(text) == 12:
-        yield i + 2, _noon(word(toks, i + 1))
+    if text == "12" and word(toks, i + 1) in {*NOON, "mn"}:
+        yield i + 2, _noon("midnight" if word(toks, i + 1) == "mn" else word(toks, i + 1))
         return
     if len(text) in {3, 4}:
         yield from _checked(i + 1, int(text[:-2]), int(text[-2:]), "24" if len(text) == 4 else "12", text)

@@ -171,6 +171,8 @@ def _doubts(draft: Draft, arrived: datetime) -> list[str]:
         and not draft.shared_time
     ):
         found += _bare_time(draft, time, level, arrived)
+    if time is not None and level is not None and _is_day_of_next(time, level):
+        found.append("the day is of the clock time behind it")
     if time is not None and level is not None and time.lead in {"level", "levelat"} and not time.at:
         found += ["a number behind the word for a line is a level"] * any(
             c.day is not None for c in time.clocks
@@ -180,6 +182,12 @@ def _doubts(draft: Draft, arrived: datetime) -> list[str]:
     if level is not None and is_bare(level) and draft.kind in PLAIN_TIME:
         found.append("a bare number may be a level or a time")
     return found
+
+
+def _is_day_of_next(time: Item, level: Item) -> bool:
+    """ "610 yesterday 2300": the day is said of 23:00, and 610 is the line."""
+    loose = any(c.day is not None and c.style == "12" and not (c.colon or c.part) for c in time.clocks)
+    return loose and level.start == time.end and level.full_clock and not level.lead
 
 
 def is_bare(item: Item) -> bool:

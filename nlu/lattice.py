@@ -251,7 +251,7 @@ class Lattice:
         if len(text) == 1 and glued(self.toks, cue.start) and is_digits(self.toks, cue.start - 1):
             return  # the letter of "22A" is no article
         may_be_heard = self.voice and starts_number(self.toks, cue.end)
-        if cue.end - cue.start == 1 and text in {"at", "and", "add", "to", "from"}:
+        if cue.end - cue.start == 1 and text in {"at", "and", "add", "to", "from", "into"}:
             yield from self._joining(cue.start, text, way)
             told = any(item.value == "kind" for item in way.items)  # "correct the mark to ten oh five"
             if may_be_heard and text == "to" and way.lead in LEVEL_LEADS and not told:
@@ -275,8 +275,8 @@ class Lattice:
     def _joining(self, i: int, text: str, way: Way) -> Iterator[Step]:
         if text == "at":
             yield i + 1, way.after_at()
-        elif text in {"to", "from"}:
-            yield i + 1, way._replace(lead=way.lead or text)
+        elif text in {"to", "from", "into"}:
+            yield i + 1, way._replace(lead=way.lead or ("from" if text == "from" else "to"))
         elif text == "and":
             yield from self._and(i, way)
         else:

@@ -28,6 +28,13 @@ def _numbered(toks: Toks, i: int, way: Way) -> Item | None:
     return Item("tube", i, found[0], name=found[1]) if of_bed or another else None
 
 
+def _is_of_drain(i: int, way: Way) -> bool:
+    """ "L 340 med 85", "10 med 225": behind another tube, or right behind the bed."""
+    last = way.items[-1] if way.items else None
+    of_bed = last is not None and last.end == i and (last.role == "bed" or last.label is not None)
+    return of_bed or any(item.role == "tube" for item in way.items)
+
+
 def other_word(toks: Toks, i: int, way: Way, *, voice: bool) -> tuple[int, Way]:
     """The place behind it, and the way with what it leaves: a tube, a stop, a sign, an unread word."""
     text = word(toks, i)
@@ -41,7 +48,7 @@ def other_word(toks: Toks, i: int, way: Way, *, voice: bool) -> tuple[int, Way]:
         return i + 1, way.with_item(Item("bad", i, i + 1, lead=way.lead))
     if text == "ago" or (text == "before" and word(toks, i - 1) in MINUTE_WORDS | HOUR_WORDS):
         return i + 1, way.with_item(Item("bad", i, i + 1, lead="at"))
-    if text == "med" and starts_number(toks, i + 1) and any(item.role == "tube" for item in way.items):
+    if text == "med" and starts_number(toks, i + 1) and _is_of_drain(i, way):
         return i + 1, way.with_item(Item("tube", i, i + 1, name="mediastinal"), way.lead, at=way.at)
     if text == "r":
         return i + 1, way.with_item(Item("tube", i, i + 1, name="right"), way.lead, at=way.at)

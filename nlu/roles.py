@@ -242,6 +242,8 @@ def _alternative(item: Item, trail: Trail) -> Item | None:
         return _mended(item, trail)
     last = next((i for i in reversed(trail.items) if i.role not in {"cue", "sep"}), None)
     between = last is not None and last.link == "between"
+    if item.link in {"to", "into"} and _has_moved_since(trail, last):
+        return None  # "12 line 640, moved to 14"
     if item.negative or (item.link not in ALTERNATIVE and not between):
         return None
     if last is None or last.role not in SLOTTED or (item.link in {"to", "/"} and last.role == "bed"):
@@ -249,6 +251,12 @@ def _alternative(item: Item, trail: Trail) -> Item | None:
     if item.link == "-" and last.role == "bed" and item.label is None:
         return None
     return item._replace(role="alt", name=last.name if last.role == "check" else last.role)
+
+
+def _has_moved_since(trail: Trail, last: Item | None) -> bool:
+    """Whether a move is the last thing told."""
+    start = last.start if last is not None else 0
+    return any(i.role == "cue" and i.name == "moved" and i.start > start for i in trail.items)
 
 
 def _mended(item: Item, trail: Trail) -> Item | None:
@@ -357,7 +365,7 @@ def _is_next_of_beds(trail: Trail) -> bool:
 
 
 def _may_be_bed(item: Item, trail: Trail, before: Item | None) -> bool:
-    if item.label is None or item.at:
+    if item.label is None or item.at or item.about:
         return False
     if before is not None and before.role == "bed":
         return True

@@ -26,7 +26,7 @@ ASKING = frozenset(
 SIDED = frozenset(
     {"chest", "lung", "sided", "hemi", "base", "thorax", "pleura", "post", "ant", "lat", "upper"}
 )
-TITLES = frozenset({"dr", "drs", "mr", "mrs", "ms", "miss", "prof", "by", "per"})
+TITLES = frozenset({"dr", "drs", "mr", "mrs", "ms", "miss", "prof", "by", "per", "initials"})
 """Behind these a word is a name."""
 TAKEN = frozenset({"got", "gets", "collected", "emptied", "gushed", "poured", "out"})
 AUXILIARY = frozenset(

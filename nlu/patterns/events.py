@@ -301,7 +301,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
     "change": ("swapped out", "replaced", "changeout", "change out"),
     "empty": ("empty", "is empty", "starts empty", "new and empty"),
     "timeword": (
-        "as of", "timed", "timed at",
+        "t =", "t :", "as of", "timed", "timed at",
         "time", "the time", "time was", "time is", "time to", "time should be", "timing", "hour was",
     ),
 }

@@ -43,6 +43,7 @@ LINKS = frozenset(
         "between",
         "\u00b1",
         "in",
+        "into",
         "on",
         "for",
     }

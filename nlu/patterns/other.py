@@ -143,7 +143,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "(happy|merry) (new year|new years|new year's|christmas|xmas|holidays|thanksgiving|easter|hanukkah|"
         "diwali|eid|friday|birthday) (all|everyone|everybody|yall|y'all|team|guys|folks|too|to you|)",
         "thank (god|goodness|heavens|the lord)",
-        "catch up", "catching up", "catch-up", "c/o",
+        "into", "catch up", "catching up", "catch-up", "c/o",
         "lol", "lmao", "haha", "hahaha", "hehe", "omg", "ugh", "phew", "whew", "argh", "jeez", "geez",
         "sheesh", "yay", "woohoo", "smh", "tysm",
         "left (theatre|theater|recovery|pacu)",

@@ -8,7 +8,8 @@ sleeping asleep awake stable family visiting wife husband daughter son mom dad h
 morning afternoon night again finally late slow slowly steady steadily yet ago only exactly total sharp
 when came fresh these those forgot forgotten missed catching catchup catch up behind charting round
 rounds teatime lunchtime bedtime handover number value my me us our they them team nurse charge shift report
-nights hourlies ones settled sleepy tired grumpy chatty sore calm eating resting alert oriented obs vss
+nights hourlies ones settled sleepy tired grumpy chatty sore calm eating resting alert oriented obs vss entry
+initials
 """
 REMARKS = frozenset(_WORDS.split())
 _GREETINGS = """

@@ -31,6 +31,8 @@ SHORTHAND = {
     "canstr": "canister",
     "cnstr": "canister",
     "yday": "yesterday",
+    "yest": "yesterday",
+    "bout": "about",
     "ystrday": "yesterday",
     "btwn": "between",
     "thru": "through",

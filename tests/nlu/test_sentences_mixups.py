@@ -240,3 +240,31 @@ def test_pairs_of_a_catch_up_list_may_be_dashed_and_told_by_half_of_the_day(text
 )
 def test_who_did_something_when_is_no_time_of_a_line(text: str, read: str) -> None:
     assert reading(text, arrived=MORNING) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 12 lvl=470 t=0600", "mark bed=12 at=06:00 level_ml=470"),
+        ("12 line drawn 470 0600 initials kb", "mark bed=12 at=06:00 level_ml=470"),
+        ("12 last mark of the night 870", "mark bed=12 level_ml=870 closing"),
+        ("8 was at 610 yesterday 2300", "mark bed=8 at=03-Mar-23:00 level_ml=610"),
+        ("9 was 340 yest 2300", "mark bed=9 at=03-Mar-23:00 level_ml=340"),
+        ("bed 9 910 bout 6", "mark bed=9 at=06:00 level_ml=910"),
+        ("late entry for 0500 bed 9 580", "mark bed=9 at=05:00 level_ml=580"),
+        ("late entry bed 9 580 for 0500", "mark bed=9 at=05:00 level_ml=580"),
+        ("10 med 225 at 6am", "mark bed=10 tube=mediastinal at=06:00 level_ml=225"),
+        ("we moved 3 into 17", "moved bed=3 to_bed=17"),
+        ("12 line 640, moved to 14", "mark bed=12 level_ml=640; moved bed=12 to_bed=14"),
+        (
+            "12mn 340, 0400 520 bed 9",
+            "mark bed=9 at=00:00 level_ml=340; mark bed=9 at=04:00 level_ml=520",
+        ),
+        ("bed 3 0600 med given", "ask level_ml"),
+        ("12 drained 40 into the box", "drained bed=12 volume_ml=40"),
+        ("bed 12 610 into 640", "ask level_ml"),
+        ("12 540 6ish", "ask level_ml"),
+    ],
+)
+def test_shorthand_of_the_night_is_read_where_it_says_one_thing(text: str, read: str) -> None:
+    assert reading(text, arrived=MORNING) == read
