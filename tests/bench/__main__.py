@@ -2,6 +2,7 @@
 
     python -m tests.bench path
     python -m tests.bench path --engine postgres
+    python -m tests.bench path --servers 2
     python -m tests.bench readers
     python -m tests.bench growth
     python -m tests.bench all
@@ -36,18 +37,19 @@ def bench() -> None:
 @click.option("--messages", default=400, show_default=True, help="Of each side in each round.")
 @click.option("--rounds", default=5, show_default=True)
 @click.option("--connections", default="1,16", show_default=True)
-def path(engine: str, entries: int, messages: int, rounds: int, connections: str) -> None:
+@click.option("--servers", default=1, show_default=True, help="Of each side, on one database.")
+def path(engine: str, connections: str, **size: int) -> None:
     """A message through the whole path, against one row committed and against a constant answer."""
     told = tuple(int(part) for part in connections.split(","))
-    size = whole_path.Size(entries=entries, messages=messages, rounds=rounds, connections=told)
+    measured = whole_path.Size(connections=told, **size)
     with _folder() as folder:
         if engine == "sqlite":
             urls = {side: f"sqlite:///{folder}/{side}.sqlite" for side in whole_path.SIDES}
-            whole_path.compare(folder, urls, size)
+            whole_path.compare(folder, urls, measured)
             return
         with postgres_cluster(folder / "pg") as cluster:
             urls = {side: new_database(cluster.get_uri()) for side in whole_path.SIDES}
-            whole_path.compare(folder, urls, size)
+            whole_path.compare(folder, urls, measured)
 
 
 @bench.command()

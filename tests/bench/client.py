@@ -9,9 +9,10 @@ import selectors
 import socket
 import time
 from collections import Counter
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from datetime import UTC, datetime
+from itertools import cycle, islice
 from statistics import quantiles
 
 from tests.web.client import signed
@@ -65,12 +66,16 @@ def request(body: bytes, message_id: str) -> bytes:
     return "\r\n".join(lines).encode() + b"\r\n\r\n" + body
 
 
-def drive(port: int, requests: Iterable[bytes], connections: int) -> Run:
-    """Send all of them, as many at a time as there are connections; each waits for its answer."""
+def drive(port: int | Sequence[int], requests: Iterable[bytes], connections: int) -> Run:
+    """Send all of them, as many at a time as there are connections; each waits for its answer.
+
+    `port`: where they are sent; of several, to each from its share of the connections.
+    """
     run, left = Run(), iter(requests)
+    ports = cycle((port,) if isinstance(port, int) else port)
     with selectors.DefaultSelector() as selector:
-        for _ in range(connections):
-            line = _Line(socket.create_connection(("127.0.0.1", port), timeout=60))
+        for mine in islice(ports, connections):
+            line = _Line(socket.create_connection(("127.0.0.1", mine), timeout=60))
             line.socket.setsockopt(socket.IPPROTO_TCP, socket.TCP_NODELAY, 1)
             selector.register(line.socket, selectors.EVENT_READ, line)
         begin = time.perf_counter()

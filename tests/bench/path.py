@@ -9,7 +9,7 @@ from __future__ import annotations
 import subprocess
 import sys
 from collections.abc import Iterator
-from contextlib import contextmanager, suppress
+from contextlib import ExitStack, contextmanager, suppress
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
@@ -32,15 +32,15 @@ _WARM = 200
 
 @dataclass(frozen=True, slots=True)
 class Side:
-    """A server: where it listens, and its process."""
+    """One server or several: where they listen, and their processes."""
 
-    port: int
-    process: psutil.Process
+    ports: tuple[int, ...]
+    processes: tuple[psutil.Process, ...]
 
     def cpu_s(self) -> float:
-        """How long it has reckoned so far: hardly longer when others share the machine."""
-        times = self.process.cpu_times()
-        return times.user + times.system
+        """How long they have reckoned so far: hardly longer when others share the machine."""
+        times = [process.cpu_times() for process in self.processes]
+        return sum(each.user + each.system for each in times)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -51,15 +51,17 @@ class Size:
     messages: int = 400
     rounds: int = 5
     connections: tuple[int, ...] = (1, 16)
+    servers: int = 1
+    """Of each side, on one database."""
 
 
 def compare(folder: Path, urls: dict[str, str], size: Size) -> None:
     """Print what each side does on these databases, and the ratios."""
     now = this_minute()
     fill(urls["penline"], size.entries, now)
-    with _sides(folder, urls) as sides:
+    with _sides(folder, urls, size.servers) as sides:
         for side in sides.values():
-            drive(side.port, _requests(range(_WARM), now), 4)
+            drive(side.ports, _requests(range(_WARM), now), 4)
         first = _WARM
         for connections in size.connections:
             probes, runs = [], {side: list[Run]() for side in SIDES}
@@ -79,34 +81,45 @@ def _requests(numbers: range, now: datetime) -> list[bytes]:
 
 def _driven(side: Side, requests: list[bytes], connections: int) -> Run:
     before = side.cpu_s()
-    run = drive(side.port, requests, connections)
+    run = drive(side.ports, requests, connections)
     run.cpu_s = side.cpu_s() - before
     return run
 
 
 @contextmanager
-def _sides(folder: Path, urls: dict[str, str]) -> Iterator[dict[str, Side]]:
-    """The three servers."""
-    processes, nest = [], Nest()
-    try:
+def _sides(folder: Path, urls: dict[str, str], servers: int) -> Iterator[dict[str, Side]]:
+    """The three sides, so many servers each."""
+    nest = Nest()
+    with ExitStack() as stack:
+        stack.callback(nest.close)
         sides = {}
         for kind in KINDS:
-            command = [sys.executable, "-m", "tests.bench.floor", kind, urls[kind], str(THREADS)]
-            process = subprocess.Popen(command, stdout=subprocess.PIPE, text=True)
-            processes.append(process)
-            assert process.stdout is not None
-            sides[kind] = Side(int(process.stdout.readline()), psutil.Process(process.pid))
-        server = served(nest, urls["penline"], folder, PENLINE_THREADS=str(THREADS))
-        yield {**sides, "penline": Side(server.port, psutil.Process(server.pid))}
-        server.kill()
+            ports, processes = zip(
+                *(stack.enter_context(_floor(kind, urls[kind], servers)) for _ in range(servers)), strict=True
+            )
+            sides[kind] = Side(ports, processes)
+        ours = [served(nest, urls["penline"], folder, PENLINE_THREADS=str(THREADS)) for _ in range(servers)]
+        sides["penline"] = Side(
+            tuple(server.port for server in ours), tuple(psutil.Process(server.pid) for server in ours)
+        )
+        yield sides
+        for server in ours:
+            server.kill()
+
+
+@contextmanager
+def _floor(kind: str, url: str, servers: int) -> Iterator[tuple[int, psutil.Process]]:
+    """A server of that kind, one of so many on its database: its port and process."""
+    command = [sys.executable, "-m", "tests.bench.floor", kind, url, str(THREADS), str(servers)]
+    process = subprocess.Popen(command, stdout=subprocess.PIPE, text=True)
+    assert process.stdout is not None
+    try:
+        yield int(process.stdout.readline()), psutil.Process(process.pid)
     finally:
-        nest.close()
-        for process in processes:
-            process.kill()
-            with suppress(subprocess.TimeoutExpired):
-                process.wait(timeout=10)
-            if process.stdout is not None:
-                process.stdout.close()
+        process.kill()
+        with suppress(subprocess.TimeoutExpired):
+            process.wait(timeout=10)
+        process.stdout.close()
 
 
 def _print(connections: int, probe_ms: float, runs: dict[str, list[Run]]) -> None:

@@ -14,11 +14,12 @@ from tests.bench.readers import LEVELS, TIMES, our_level, our_time, score
 pytestmark = pytest.mark.durability
 
 
+@pytest.mark.parametrize("servers", [1, 2])
 def test_the_whole_path_is_driven_beside_the_floor_and_a_constant_answer(
-    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+    servers: int, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
     urls = {side: f"sqlite:///{tmp_path}/{side}.sqlite" for side in SIDES}
-    compare(tmp_path, urls, Size(entries=200, messages=10, rounds=2, connections=(1, 4)))
+    compare(tmp_path, urls, Size(entries=200, messages=10, rounds=2, connections=(1, 4), servers=servers))
     told = capsys.readouterr().out
     assert [line.split()[0] for line in told.splitlines()] == [
         "1",
