@@ -20,8 +20,9 @@ from bot.store.statements import at_once
 
 T = TypeVar("T")
 
-MOST = 16
-"""So many messages are answered in one commit: the first of them waits for the last."""
+MOST = 4
+"""So many messages are answered in one commit: the first of them waits for the last, and beside other
+programs whoever reckons for long without a pause is let in less often."""
 
 
 class Together:

@@ -100,8 +100,8 @@ def test_nobody_is_told_before_the_commit(file: Store) -> None:
     told: list[Future[Any]] = []
     early: list[int] = []
     event.listen(file.engine, "commit", lambda _: early.append(sum(each.done() for each in told)))
-    told += at_once(file, [line(number) for number in range(5)])
-    assert [each.exception() for each in told] == [None] * 5
+    told += at_once(file, [line(number) for number in range(MOST)])
+    assert [each.exception() for each in told] == [None] * MOST
     assert early == [0, 0]
 
 

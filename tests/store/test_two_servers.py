@@ -1,4 +1,7 @@
-"""Two `penline serve` on one PostgreSQL, in a role that only adds rows: what is sent to both is kept once."""
+"""Two `penline serve` on one database: what is sent to both is kept once.
+
+On PostgreSQL in a role that only adds rows, on SQLite on one file.
+"""
 
 from __future__ import annotations
 
@@ -53,13 +56,15 @@ class Pair:
         return posted(self.servers[number % 2].url, SECRET, {"id": message_id, "body": body})
 
 
-@pytest.fixture(scope="module")
-def pair(postgres: str, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Pair]:
+@pytest.fixture(scope="module", params=["file", "postgres"])
+def pair(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Pair]:
     """Both servers, for all of these."""
-    owner = new_database(postgres)
-    assert CliRunner().invoke(penline, ["migrate", "--database", owner]).exit_code == 0
-    url = server_role(owner)
     folders = [tmp_path_factory.mktemp(name) for name in ("one", "other")]
+    url = f"sqlite:///{folders[0]}/ward.sqlite"
+    if request.param == "postgres":
+        owner = new_database(request.getfixturevalue("postgres"))
+        assert CliRunner().invoke(penline, ["migrate", "--database", owner]).exit_code == 0
+        url = server_role(owner)
     unit = folders[0] / "ward.toml"
     unit.write_text(UNIT)
     limits = {"PENLINE_DATABASE_URL": url, "PENLINE_THREADS": "16"}
