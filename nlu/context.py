@@ -21,6 +21,8 @@ from .runs import is_at, paired
 BEFORE = frozenset({"was", "from", "previously", "previous", "prev", "prior", "before", "last", "old"})
 CLIMBS = frozenset({"went", "gone", "up", "rose", "risen", "climbed", "increased", "moved", "jumped"})
 SO = frozenset({"thats", "that's", "so", "ie", "="})
+OVER = frozenset({"span", "window", "since"})
+"""Behind a number: over which time it came."""
 ASKING = frozenset({"when", "who", "which", "where", "why", "how", "what"})
 OF_BEDS = frozenset({"same", "ask"})
 HOURLY = frozenset({"hrly", "hourly", "hrlies", "hourlies"})
@@ -55,7 +57,7 @@ TELLING_HOW = frozenset(
 STOPS = frozenset({",", "and", "&", "+", "/"})
 BESIDE_AGAIN = frozenset({"filler", "question", "ask", "bed", "mark_of_question", "repair", "no", "okay"})
 """With these alone, "again" asks to say it once more."""
-TELLING = CLIMBS | HOURLY | {"(", "from"} | SO
+TELLING = CLIMBS | HOURLY | {"(", "from", "which"} | SO
 """Without one of these, and without a word for the fluid, every number has a role of its own."""
 OVER_TIME = frozenset({"fluid", "span", "window"})
 ASKED = frozenset({"ask", "question"})
@@ -75,10 +77,13 @@ def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
                 or _is_rise(found, k, toks)
                 or _is_start(found, k, toks)
                 or _is_gain(found, k, toks)
+                or _is_difference(found, k, toks)
                 or _is_of_one_hour(found, k, toks)
                 or _is_over_time(found, k)
             ):
                 found[k] = item.as_role(CONTEXT)
+                if word(toks, item.start - 2) == "which" and k and found[k - 1].value == "question":
+                    found[k - 1] = found[k - 1]._replace(value="filler")
             elif _is_of_fluid_over_time(found, k):
                 found[k] = item._replace(lead="amount")
     found = renewed(found, toks)
@@ -196,6 +201,19 @@ def _is_gain(items: list[Item], k: int, toks: Toks) -> bool:
         return False
     sure = so or before.unit or before.lead in {"level", "levelat"} or not before.clocklike
     return bool(sure) and before.label is None and (before.amount or 0) > (item.amount or 0)
+
+
+def _is_difference(items: list[Item], k: int, toks: Toks) -> bool:
+    """ "1050 at 1900, thats 45 in the hr": reckoned from the line before it, and nothing beside it."""
+    item, after = items[k], items[k + 1 : k + 2]
+    at = item.start - 1
+    so = word(toks, at) in SO or (word(toks, at) == "is" and word(toks, at - 1) == "which")
+    over = any(i.role == "cue" and i.value in OVER for i in after) or word(toks, item.end) == "since"
+    over |= item.lead == "amount"  # "so 60 out"
+    if not so or not over:
+        return False
+    lines = (i for i in items[:k] if i.role == "num" and (i.label is None or i.lead in LEVEL_LEADS))
+    return any((i.amount or 0) > (item.amount or 0) for i in lines)
 
 
 def _is_start(items: list[Item], k: int, toks: Toks) -> bool:

@@ -40,6 +40,10 @@ TELLING = ASKING | SUMS | {"ask"}
 """Without one of these, and without a bed behind a word for a sum, nothing is asked."""
 UNIT_WIDE = frozenset({"me", "repeat", "open", "due", "beds", "handoff", "history"})
 TIMELESS = frozenset({"me", "repeat", "open", "beds"})
+ASKED_IF = frozenset(
+    {"me", "see", "check", "know", "say", "ask", "wonder", "wondering", "sure", "out", "tell", "asking"}
+)
+"""Before "if" these make it a question."""
 SETTING = frozenset({"on", "to", "cont", "continuous", "low"})
 """With these before it, suction is told and not asked about."""
 WITH_WINDOW = frozenset({"total", "trend", "chart"})
@@ -157,7 +161,35 @@ def _tells_more(items: tuple[Item, ...], topic: str | None, read: Read) -> bool:
     """Whether it tells something, and does not only ask."""
     if _is_remark(items, topic, read):
         return True
-    return _is_told(items, topic) or (topic == "last" and _is_told_of_bed(items, read))
+    if _supposes(read) or _exclaims(items, read) or any(i.role == "foreign" for i in items):
+        return True
+    told = topic == "last" and (_is_told_of_bed(items, read) or _is_told_of_time(items, read))
+    return told or _is_told(items, topic)
+
+
+def _supposes(read: Read) -> bool:
+    """ "if 4 tips over do i need a new box": of what has not happened; "tell me if 4 is full" asks."""
+    said = read.tokens.said
+    return any(text == "if" and (k == 0 or said[k - 1] not in ASKED_IF) for k, text in enumerate(said))
+
+
+def _exclaims(items: tuple[Item, ...], read: Read) -> bool:
+    """ "milky drainage on 5?!": a finding that astonishes, told as much as asked."""
+    said = " ".join(read.tokens.said)
+    marked = any(i.role == "cue" and i.value == "question" for i in items)
+    return not marked and ("? !" in said or "! ?" in said)
+
+
+def _is_told_of_time(items: tuple[Item, ...], read: Read) -> bool:
+    """ "bed 12 last one, time was 0650": tells when it was, and asks nothing."""
+    if any(i.role == "cue" and i.value in ASKING for i in items):
+        return False
+    toks = read.tokens
+    return any(
+        i.role == "time"
+        and (i.lead == "timeword" or "was" in {word(toks, i.start - 1), word(toks, i.start - 2)})
+        for i in items
+    )
 
 
 def _is_on_suction(items: tuple[Item, ...], read: Read) -> bool:

@@ -108,9 +108,13 @@ class Correction(Sorted):
         return line is not None and now is not None and abs(since(line, now)) <= RECENT
 
     def _is_rebedded(self) -> bool:
-        """ "385 for bed 4, should be bed 14": the number only says which line was wrong."""
-        free, right = self.nums.free, self.beds.now or (self.beds.free if self.beds.was else [])
-        return len(free) == 1 and bool(right) and free[0].start < right[0].start and len(self.beds.all) == 2
+        """ "385 for bed 4, should be bed 14", "160 was right not left": it says which line was wrong."""
+        return any(map(self._only_names, (self.beds, self.tubes)))
+
+    def _only_names(self, sides: Sides) -> bool:
+        """Whether the one number stands before the right one of two beds, or of two tubes."""
+        free, right = self.nums.free, sides.now or (sides.free if sides.was else [])
+        return len(free) == 1 and bool(right) and free[0].start < right[0].start and len(sides.all) == 2
 
     def _may_be_levels(self, made: Corrected) -> bool:
         """ "13 not 12", "oops meant 14": small numbers with no word bed and nothing else said."""

@@ -5,7 +5,9 @@ from __future__ import annotations
 from datetime import datetime
 
 from .corrections import ENTERED, LINE_WORDS, is_told_of, turn_behind
+from .drafts import SIDES
 from .items import FULL_HOUR, RECENT, Item
+from .labels import tube_name
 from .moments import LIST_REACH, since
 from .numbers import Toks, word
 from .sides import TOWARD, TURNS, Sides
@@ -18,7 +20,7 @@ class Sorted:
     """The pieces of a correction by side."""
 
     def __init__(self, items: tuple[Item, ...], arrived: datetime, text: str, toks: Toks) -> None:
-        self.items = items
+        self.items = items = _whole_tubes(items)
         self.arrived = arrived
         self.text = text
         self.toks = toks
@@ -174,6 +176,19 @@ class Sorted:
         return any(
             i.role == "cue" and i.value == "word" and i.name in {"belongs", "belonged"} for i in self.items
         )
+
+
+def _whole_tubes(items: tuple[Item, ...]) -> tuple[Item, ...]:
+    """ "was right pleural not left": a side and a place that touch are one tube."""
+    found: list[Item] = []
+    for item in items:
+        last = found[-1] if found else None
+        touching = last is not None and last.role == item.role == "tube" and last.end == item.start
+        if last is not None and touching and (last.name in SIDES) != (item.name in SIDES):
+            found[-1] = last._replace(end=item.end, name=tube_name([last.name, item.name]))
+        else:
+            found.append(item)
+    return tuple(found)
 
 
 def _is_full(item: Item) -> bool:

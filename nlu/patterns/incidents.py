@@ -129,6 +129,7 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
     ),
     "nothing": (
         "nothing (new|else|) to report",
+        "(up|sat|sitting|back|) in (a|the|his|her|) (shower|commode|bath|toilet) chair",
         "(no|without|nil|w/o) (any|) (issues|issue|problems|problem|probs|concerns|complications|incident)",
         "(raised|lifted) (the|his|her) (bed|head of bed|head of the bed|hob|bed rails|legs)",
         "(disconnected|unhooked) (the|from the|from|) (monitor|iv|pump|foley|feed|ventilator|telemetry)",
