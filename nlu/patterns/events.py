@@ -13,7 +13,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
             f"(put|placed|inserted|popped) (a|an|in a|) (new|second|) (left|right|mediastinal|apical|basal|"
             f"pleural|) {TUBE} in"
         ),
-        f"(put|placed|popped) in (a|an|) (new|second|) (left|right|mediastinal|apical|basal|pleural) {TUBE}",
+        f"(put|placed|popped) in (a|) (left|right|mediastinal|apical|basal|pleural) {TUBE}",
         f"new {TUBE}", f"(new|) {TUBE} (was|is|has been|just|been|) (placed|inserted|put in|going in)",
         f"(placed|inserted) {THE} (new|) {TUBE}", "inserted", "tube in", "chest tube in", "ct in",
         "tube placement", "chest tube placement", "chest tube insertion", f"fresh {TUBE}",

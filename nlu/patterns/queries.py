@@ -81,11 +81,10 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "shift handoff", "sign out", "signout",
     ),
     "ask:capacity": (
-        "(how long|hours|hrs) (until|till|til|before) (the|) (box|canister|chamber|bottle|drain) "
-        "(on|in|for|) (is|) full",
-        "(how long|how many hours|how many hrs|hours|hrs) (until|till|til|before|to) (it's|its|is|) full",
+        "how long (until|till|til|before) (the|) (box|canister|chamber|bottle|drain) (on|in|) (is|) full",
+        "(how long|how many hours|hours|hrs) (until|till|til|before|to) (it's|its|is|) full",
         "when (will|is) (the|) (box|canister|chamber|bottle|drain) (on|in|for|) (be|going to be) full",
-        "when (will|is) (the|) (box|canister|chamber|bottle|drain) (on|in|for|) (fill up|fill)",
+        "when will (the|) (box|canister|chamber|bottle|drain) (on|in|for|) (fill up|fill)",
         "(when's|whens|when is|when's it|will) full", "need (a|) new (box|canister|chamber)", "capacity",
         "how full", "(when will|when does|when will it) (hit|reach) (full|capacity)",
         "(box|canister|chamber|bottle) last", "last the (night|shift|day)", "when is full",
