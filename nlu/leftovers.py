@@ -21,7 +21,7 @@ from .patterns.asides import PLACES
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
 from .patterns.numerals import ONES
 from .roles import CHECK_LIMITS
-from .rules import Rule, signs
+from .rules import Rule, Rules, signs
 from .turned import TURNED, counted_aloud
 from .unexplained import OF_A_CLAUSE, asking_aloud, of_clauses, unexplained
 from .weighty import weighty
@@ -339,19 +339,23 @@ EITHER = (
     *TURNED,
     *BEHIND_A_LINE,
 )
-TYPED = (
-    Rule(counted_aloud, frozenset({"level"})),
-    Rule(_begun, frozenset({"tube"})),
-    Rule(_between, frozenset({"word"})),
-    *EITHER,
-    Rule(_questioned, frozenset({"mark_of_question"})),
-    *MIXUPS,
+TYPED = Rules(
+    (
+        Rule(counted_aloud, frozenset({"level"})),
+        Rule(_begun, frozenset({"tube"})),
+        Rule(_between, frozenset({"word"})),
+        *EITHER,
+        Rule(_questioned, frozenset({"mark_of_question"})),
+        *MIXUPS,
+    )
 )
-DICTATED = (
-    *EITHER,
-    Rule(_beside, frozenset({"word"})),
-    Rule(asking_aloud, VALUES | FINDINGS | {"question", "kind", "what", "same"}),
-    Rule(_halting, AMOUNTS),
-    Rule(_colours, frozenset({"fluid", "word"})),
-    Rule(_sounds, AMOUNTS | {"time"}),
+DICTATED = Rules(
+    (
+        *EITHER,
+        Rule(_beside, frozenset({"word"})),
+        Rule(asking_aloud, VALUES | FINDINGS | {"question", "kind", "what", "same"}),
+        Rule(_halting, AMOUNTS),
+        Rule(_colours, frozenset({"fluid", "word"})),
+        Rule(_sounds, AMOUNTS | {"time"}),
+    )
 )

@@ -7,7 +7,7 @@ or was not understood. Called by `leftovers` for typed messages.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from itertools import pairwise
 
 from .behind import is_remark_behind
@@ -15,7 +15,7 @@ from .items import AMOUNTS, FINDINGS, Item
 from .numbers import Toks, glued, word
 from .patterns.asides import CALLED, DONE_TO, PATIENTS, STAFF
 from .patterns.remarks import REMARKS
-from .rules import Rule, asked, signs
+from .rules import Rule, Rules, asked, signs
 from .weighty import CLOSING
 from .whose import WHOSE
 
@@ -52,7 +52,7 @@ def unexplained(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     yield from signs(OF_ALL, items, toks)
 
 
-def of_clauses(rules: Iterable[Rule], items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+def of_clauses(rules: Rules, items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """One line for each sign that the rules find in a clause."""
     needed = asked(rules, items)
     for clause in clauses(items) if needed else ():
@@ -356,27 +356,31 @@ def _fluid_amount(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:
             yield "an amount of a fluid may be no level"
 
 
-OF_ALL = (
-    Rule(_doubted, frozenset({"question"})),
-    Rule(_taken_back, frozenset({"neg"})),
-    Rule(_moved_line, frozenset({"kind"})),
-    Rule(_elsewhere, frozenset({"kind"})),
-    Rule(_timed_apart, frozenset({"sep"})),
-    Rule(_summed, frozenset({"bed"})),
-    Rule(_apart, frozenset({"bed"})),
-    Rule(_ranges, frozenset({"bed", "time"})),
-    Rule(_mended_bed, frozenset({"repair"})),
+OF_ALL = Rules(
+    (
+        Rule(_doubted, frozenset({"question"})),
+        Rule(_taken_back, frozenset({"neg"})),
+        Rule(_moved_line, frozenset({"kind"})),
+        Rule(_elsewhere, frozenset({"kind"})),
+        Rule(_timed_apart, frozenset({"sep"})),
+        Rule(_summed, frozenset({"bed"})),
+        Rule(_apart, frozenset({"bed"})),
+        Rule(_ranges, frozenset({"bed", "time"})),
+        Rule(_mended_bed, frozenset({"repair"})),
+    )
 )
-OF_A_CLAUSE = (
-    *WHOSE,
-    Rule(_of_another, frozenset({"foreign"})),
-    Rule(_ordered, frozenset({"order"})),
-    Rule(_unread, frozenset({"level"})),
-    Rule(_dated, frozenset({"window", "span"})),
-    Rule(_fluid_amount, frozenset({"fluid"})),
-    Rule(_verb, frozenset({"tube"})),
-    Rule(_same_as, frozenset({"same"})),
-    Rule(_unchanged, frozenset({"same"})),
-    Rule(_columns, frozenset({"leak"})),
-    Rule(_numbered, frozenset({"bed"})),
+OF_A_CLAUSE = Rules(
+    (
+        *WHOSE,
+        Rule(_of_another, frozenset({"foreign"})),
+        Rule(_ordered, frozenset({"order"})),
+        Rule(_unread, frozenset({"level"})),
+        Rule(_dated, frozenset({"window", "span"})),
+        Rule(_fluid_amount, frozenset({"fluid"})),
+        Rule(_verb, frozenset({"tube"})),
+        Rule(_same_as, frozenset({"same"})),
+        Rule(_unchanged, frozenset({"same"})),
+        Rule(_columns, frozenset({"leak"})),
+        Rule(_numbered, frozenset({"bed"})),
+    )
 )

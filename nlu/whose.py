@@ -13,7 +13,7 @@ from .items import AMOUNTS, Item
 from .numbers import Toks, word
 from .patterns.asides import PATIENTS, PERSONS, RELATIVES, STAFF, THINGS
 from .patterns.remarks import REMARKS
-from .rules import Rule
+from .rules import Rule, Rules
 
 OURS = frozenset({"level", "tubeword", "canister", "old", "new", "opens"})
 SEVERAL = frozenset({"tubes", "drains", "canisters", "boxes", "chambers", "bottles", "cts"})
@@ -99,12 +99,14 @@ def _is_fluid(item: Item) -> bool:
     return item.role == "check" or (item.role == "cue" and item.value in {"fluid", "output", "tubeword"})
 
 
-WHOSE = (
-    Rule(behind_another, frozenset({"foreign"})),
-    Rule(on_a_bed, frozenset({"word", "foreign"})),
-    Rule(of_another, frozenset({"word", "foreign"})),
-    Rule(another_line, frozenset({"level"})),
-    Rule(compared, frozenset({"level"})),
-    Rule(out_of_a_tube, frozenset({"tube"})),
-    Rule(counted, frozenset({"tubeword", "canister"})),
+WHOSE = Rules(
+    (
+        Rule(behind_another, frozenset({"foreign"})),
+        Rule(on_a_bed, frozenset({"word", "foreign"})),
+        Rule(of_another, frozenset({"word", "foreign"})),
+        Rule(another_line, frozenset({"level"})),
+        Rule(compared, frozenset({"level"})),
+        Rule(out_of_a_tube, frozenset({"tube"})),
+        Rule(counted, frozenset({"tubeword", "canister"})),
+    )
 )
