@@ -40,6 +40,7 @@ COLLECTED = (
 )
 ASKED_FOR_HELP = (
     ".venv/bin/python -m tests.bench all",
+    ".venv/bin/python -m tests.bench path --servers 2",
     ".venv/bin/python -m tests.load --entries 1000000",
     ".venv/bin/python -m tests.durability --kills 200",
     "python -m tests.fuzz --count 1000000",
