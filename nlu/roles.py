@@ -155,6 +155,8 @@ def _candidates(item: Item, trail: Trail) -> Iterator[Item]:
             return
     if item.unit in {"bad", "lb"}:
         return
+    if item.unit == "kg" and item.lead == "amount":  # "lost 2 kg"
+        return
     if item.unit == "kg" or item.lead == "weight":
         yield item.as_role("weight")
         return

@@ -11,7 +11,7 @@ OTHER: dict[str, tuple[str, ...]] = {
     "word": (
         "(turned|rolled|turning|repositioned|positioned|lying|laying|leaning|facing) (him|her|pt|) "
         "(to|onto|on|) (the|) (left|right|l|r)",
-        "left (the|) (room|building|bedside)",
+        "left (the|) (room|building|bedside)", "away from",
         "left in (it|there|the box|the canister|the drain|the bottle|the chamber)", "left to go", "left over",
         "(report|handover|handoff) (was|said|says|from|gave)",
         "(has|have|had|got|covering|covers|watching|taking|took|minding|doing) (all|) my (beds|patients|pts)",
@@ -30,6 +30,7 @@ OTHER: dict[str, tuple[str, ...]] = {
     "other": (
         "(from|at|around|round) (the|tube|drain|insertion|chest tube|) site",
         "(sub q|subq|sub-q|subcut|subcutaneous|surgical) (air|emphysema)", "air (entry|hunger|bed|mattress)",
+        "bladder", "formula", "kcal", "calories", "cals", "level (1|2|3|i|ii|iii|one|two|three) trauma",
         "tidal volume", "(lr|ns|ringers|crystalloid|albumin) bolus",
         "(canister|cannister|liner) (on|of|for) (the|) (wall|wall suction|suction)",
         "(wall|wall suction|suction) (canister|cannister|liner)",

@@ -141,3 +141,11 @@ def test_what_is_approximate_is_the_level_and_not_the_bed_or_the_time(text: str,
 )
 def test_what_an_evening_of_other_messages_taught(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["6 lost 2 kg", "6 bladder drained 600", "6 bottle 240 formula", "6 level 2 trauma", "6 away from wall"],
+)
+def test_what_is_of_the_patient_or_of_a_bottle_is_none_of_the_drain(text: str) -> None:
+    assert reading(text) == "" or reading(text).startswith("ask ")
