@@ -68,7 +68,8 @@ def is_remark_behind(items: Sequence[Item], k: int, toks: Toks) -> bool:
     said = toks.said[items[k].end : stop]
     if len(said) < FEWEST or said[0] in LINKING or not DOUBTING.isdisjoint(said):
         return False
-    return all(i.role == "cue" and i.value == "word" for i in rest) and not any(w.isdecimal() for w in said)
+    plain = all(_is_word(i) or (i.role == "foreign" and phrase_of(i, toks) in READ_OFF) for i in rest)
+    return plain and not any(w.isdecimal() for w in said)
 
 
 def is_remark(item: Item) -> bool:

@@ -92,6 +92,8 @@ def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     if not pieces.isdisjoint(ASKED):
         found = _full([_last_lines(item, k, found, toks) for k, item in enumerate(found)], toks)
         found = list(_not_asking(found, toks))
+    if "now" in toks.words:
+        found = list(_told_now(found))
     if "again" in toks.words:
         found = list(_told_again(found, toks))
     if not pieces.isdisjoint(OF_BEDS):
@@ -143,6 +145,19 @@ def _told_again(items: Iterable[Item], toks: Toks) -> Iterator[Item]:
     for item in found:
         lone = item.name == "repeat" and item.end - item.start == 1 and word(toks, item.start) == "again"
         yield item._replace(value="word", name="again") if lone and told else item
+
+
+def _told_now(items: list[Item]) -> Iterator[Item]:
+    """ "745 at 2000 drawing labs now": beside a line with its time, of what else is done."""
+    timed, before = False, None
+    for item in items:
+        now = item.role == "time" and bool(item.clocks) and all(c.style == "now" for c in item.clocks)
+        of_remark = before is not None and (
+            before.role == "foreign" or (before.role == "cue" and before.value in {"word", "filler"})
+        )
+        yield item._replace(role="cue", value="word", name="now") if now and timed and of_remark else item
+        timed = (timed or is_at(item)) and item.role != "sep"
+        before = item
 
 
 def _tells(item: Item) -> bool:

@@ -170,7 +170,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "discharged against (medical|) advice", "self discharged",
     ),
     "kind:corrected": (
-        "correct", "correction", "fix", "should be", "should have been", "should read", "should say",
+        "correct", "correction", "fix", "should be", "s/b", "should have been", "should read", "should say",
         "instead of", "correct that", "correct the", "amend the", "make that", "make it", "i meant",
         "meant", "change the", "change that", "was wrong", "is wrong", "corrected", "correcting", "wrong",
         "actually was", "was actually", "is actually", "was supposed to be", "typo", "wrong mark",

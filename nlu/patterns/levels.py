@@ -124,6 +124,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "inside", "in the (box|canister|chamber|drain|bottle|system)",
     ),
     "closing": (
+        "(final|closing|end of shift) (marks|lines|levels|numbers|readings)",
         "end of shift", "closing number", "closing", "final for (my|this|the) shift", "for my shift",
         "end of shift mark",
         "end of shift line", "closing line", "closing mark",

@@ -10,6 +10,7 @@ when came fresh these those forgot forgotten missed catching catchup catch up be
 rounds teatime lunchtime bedtime handover number value my me us our they them team nurse charge shift report
 nights hourlies ones settled sleepy tired grumpy chatty sore calm eating resting alert oriented obs vss entry
 initials
+gnite nite gn ttyl thx ty tks cheers bye nope
 """
 REMARKS = frozenset(_WORDS.split())
 _GREETINGS = """

@@ -156,6 +156,8 @@ def test_what_is_said_aloud_around_it_is_no_part_of_it(text: str, read: str) -> 
         ("9 is on 1165 now", "mark bed=9 at=19:05 level_ml=1165"),
         ("12 540 at 1900 obs stable", "mark bed=12 at=19:00 level_ml=540"),
         ("hi day shift signing off 4 chest tube 620 at 1900", "mark bed=4 at=19:00 level_ml=620"),
+        ("12 line 745 at 1900 drawing labs now", "mark bed=12 at=19:00 level_ml=745"),
+        ("12 745 at 1900 pt sleeping now", "mark bed=12 at=19:00 level_ml=745"),
         ("4 640 at 1900 urine", "ask level_ml"),
         ("4 640 at 1900 bolus", "ask level_ml"),
         ("4 640 at 1900 jug", "ask level_ml"),
@@ -166,3 +168,12 @@ def test_what_is_said_aloud_around_it_is_no_part_of_it(text: str, read: str) -> 
 )
 def test_what_is_said_behind_a_whole_line_is_a_remark_or_a_device(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+def test_final_marks_are_closing_lines_and_no_final_of_a_canister() -> None:
+    lines = "mark bed=3 at=19:00 level_ml=340 closing; mark bed=7 at=19:00 level_ml=505 closing"
+    assert reading("final marks: 3 340, 7 505 all 1900") == lines
+
+
+def test_should_be_with_a_stroke_is_a_correction() -> None:
+    assert reading("12 1800 s/b 1045") == "corrected bed=12 at=18:00 level_ml=1045"
