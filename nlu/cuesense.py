@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from .items import FULL_HOUR
 from .neighbours import number_follows
-from .numbers import Toks, starts_number, word
+from .numbers import Toks, is_digits, starts_number, word
 from .patterns.leads import LINES, PUTS
 from .pipeline import Cue
 from .ways import Way
@@ -51,6 +52,13 @@ def is_place(cue: Cue, toks: Toks, cues: Mapping[int, Cue]) -> bool:
     return word(toks, cue.end - 1) == "in" and (
         starts_number(toks, cue.end) or is_bed or word(toks, k) in LATELY
     )
+
+
+def is_time_of_all(cue: Cue, toks: Toks) -> bool:
+    """ "3 340, 7 505 all 1900": the last number, behind a word for all of them."""
+    last = word(toks, cue.end) if is_digits(toks, cue.end) else ""
+    every = cue.end - cue.start == 1 and word(toks, cue.start) in {"all", "both", "each"}
+    return every and len(last) == FULL_HOUR and not any(t.is_digits for t in toks[cue.end + 1 :])
 
 
 def asks(cue: Cue, toks: Toks) -> bool:

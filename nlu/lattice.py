@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 
 from .clock import clocks
-from .cuesense import asks, is_last_line, is_place, is_place_at, says_nothing
+from .cuesense import asks, is_last_line, is_place, is_place_at, is_time_of_all, says_nothing
 from .followers import CHECKS, followed_by, is_found_of, may_be_bed
 from .fractions import BEGINNING, is_with_part, litres
 from .items import Item
@@ -154,8 +154,6 @@ class Lattice:
                 return True
         return False
 
-    # Times
-
     def _times(self, i: int, way: Way) -> list[Item]:
         if way.lead == "leakgrade" and word(self.toks, i + 1) == "/":
             return []
@@ -166,8 +164,6 @@ class Lattice:
             Item("time", i, end, clocks=found, lead=way.lead, at=way.at, link=self._link(i))
             for end, found in self.places.sure_clocks(i).items()
         ]
-
-    # Cues
 
     def _cue(self, cue: Cue, way: Way) -> Iterable[Step]:
         if cue.label == "filler":
@@ -267,6 +263,8 @@ class Lattice:
             yield from self._misheard(cue.start, way)
         elif way.lead == "bed" and text in {"is", "was", "in", "on", "has", "had"}:
             yield cue.end, way._replace(lead="")
+        elif is_time_of_all(cue, self.toks):
+            yield cue.end, way.after_at()
         elif text == "both" and is_found_of(cue, self.cues):
             yield cue.end, way.with_item(Item("cue", cue.start, cue.end, "both"), way.lead, at=way.at)
         else:

@@ -9,6 +9,7 @@ from .items import Item
 TURNS = frozenset(
     {
         "should be",
+        "s / b",
         "should have been",
         "should read",
         "should say",
@@ -37,6 +38,7 @@ TURNS = frozenset(
 TOWARD = frozenset(
     {
         "should be",
+        "s / b",
         "should have been",
         "meant",
         "i meant",

@@ -177,3 +177,12 @@ def test_final_marks_are_closing_lines_and_no_final_of_a_canister() -> None:
 
 def test_should_be_with_a_stroke_is_a_correction() -> None:
     assert reading("12 1800 s/b 1045") == "corrected bed=12 at=18:00 level_ml=1045"
+    assert reading("12 s/b 1005") == reading("12 should be 1005") == "corrected bed=12 level_ml=1005"
+
+
+@pytest.mark.parametrize(
+    "told", ["3 340, 7 505, both 1900", "3 340 7 505 all 1900", "3 340, 7 505 each 1900 no leaks"]
+)
+def test_the_last_number_behind_all_or_both_is_when(told: str) -> None:
+    lines = "mark bed=3 at=19:00 level_ml=340; mark bed=7 at=19:00 level_ml=505"
+    assert reading(told).startswith(lines)

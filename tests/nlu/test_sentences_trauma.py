@@ -165,7 +165,6 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
         ("bed 5 xfer to 5 west", "ask kind"),
         ("bed 5 swapped w bed 6", "ask final_ml"),
         ("16 used to be 5", "ask bed"),
-        ("12 s/b 1005", "ask bed"),
         ("bed 12 1900 reading was really 1800", "ask at"),
         ("bed 12 the 1050 was at 1845", "ask level_ml"),
         ("charted on wrong bed - 1050 goes to 13 not 12", "ask level_ml"),
