@@ -51,7 +51,7 @@ def standing(drafts: list[Draft], arrived: datetime) -> Standing:
     if listed and not rises and all(d.level is None or is_bare(d.level) for d in drafts):
         doubts.append("a list whose bare numbers do not rise")
         _time_of_checks_asked(drafts)
-    faults += _unlined_tube(drafts)
+    faults += _unlined(drafts)
     faults += _same_line_twice(drafts)
     _same_as_another(drafts)
     return Standing(tuple(faults), tuple(doubts))
@@ -127,13 +127,21 @@ def _faults(draft: Draft) -> list[str]:
     return found
 
 
-def _unlined_tube(drafts: list[Draft]) -> list[str]:
-    """ "left 60 right 305": beside a tube with its line, a bare number behind another tube is its line."""
-    lined = any(d.tubes and d.level is not None for d in drafts)
-    found = [d for d in drafts if d.tubes and d.time is not None and not (d.shared_time or d.has_amount)]
-    loose = [d.time for d in found if d.time is not None and d.time.start in {t.end for t in d.tubes}]
-    bare = [t for t in loose if not (t.sure_time or t.at or t.lead) and _could_be_level(t)]
-    return ["a number behind a tube is its line"] * (len(bare) if lined else 0)
+def _unlined(drafts: list[Draft]) -> list[str]:
+    """ "left 60 right 305", "5 415, 6 120 no change": beside one with its line, what is bare behind another
+    tube or bed is its line."""
+    tubes = any(d.tubes and d.level is not None for d in drafts)
+    beds = any(d.level is not None and d.bed is not None and d.level.start == d.bed.end for d in drafts)
+    found: list[str] = []
+    for draft in drafts:
+        time, lined = draft.time, draft.level or draft.volume or draft.output
+        if time is None or lined or draft.shared_time or time.sure_time or time.at or time.lead:
+            continue
+        behind = (tubes and any(t.end == time.start for t in draft.tubes)) or (
+            beds and draft.bed is not None and draft.bed.end == time.start and draft.same is not None
+        )
+        found += ["a number behind a tube or bed is its line"] * (behind and _could_be_level(time))
+    return found
 
 
 def _same_line_twice(drafts: list[Draft]) -> list[str]:

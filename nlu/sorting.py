@@ -12,6 +12,7 @@ from .moments import LIST_REACH, since
 from .numbers import Toks, word
 from .sides import TOWARD, TURNS, Sides
 
+PLACED = frozenset({"on", "for", "in", "under"})
 FAR_OVER = 10
 """A level so many times what follows was not mistyped for it."""
 
@@ -98,6 +99,8 @@ class Sorted:
         elif item.label is not None and item.lead in {"", "to"} and not item.unit and self._wants_bed(item):
             where = word(self.toks, item.start - 1) in {"for", "on", "in"} and len(self.tubes.all) == 2
             self._add(self.beds, item, line=where)
+        elif item.label and not item.unit and word(self.toks, item.start - 1) in PLACED and self.beds.all:
+            self.odd = True  # "charted 5's number on 6": the other bed, and no level
         elif self._may_be_right_bed(item):
             self._right_bed(item)
         else:

@@ -28,6 +28,7 @@ SIDED = frozenset(
 )
 TITLES = frozenset({"dr", "drs", "mr", "mrs", "ms", "miss", "prof", "by", "per", "initials"})
 """Behind these a word is a name."""
+DETERMINERS = frozenset({"my", "the", "that", "this", "your", "her", "his"})
 TAKEN = frozenset({"got", "gets", "collected", "emptied", "gushed", "poured", "out"})
 AUXILIARY = frozenset(
     {"is", "are", "was", "were", "does", "did", "do", "has", "have", "can", "could", "should"}
@@ -104,11 +105,14 @@ def _taken_back(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             yield from ("what was told is denied" for i in items if i.role in NUMBERS or _happens(i))
 
 
-def _moved_line(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
-    """ "move bed 6's 1800 line to bed 7": a line goes there, and no patient."""
+def _moved_line(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "move bed 6's 1800 line to bed 7", "move my 0300 from 5 to 6": a line goes there, and no patient."""
     moved = any(i.role == "cue" and i.value == "kind" and i.name == "moved" for i in items)
     for item, after in pairwise(items):
         if moved and item.role == "cue" and item.value == "level" and after.role in {"bed", "cue"}:
+            yield "a line is moved, and nobody"
+        event = item.role == "cue" and item.name == "moved"
+        if event and after.role == "time" and word(toks, after.start - 1) in DETERMINERS:
             yield "a line is moved, and nobody"
 
 

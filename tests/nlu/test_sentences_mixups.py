@@ -268,3 +268,15 @@ def test_who_did_something_when_is_no_time_of_a_line(text: str, read: str) -> No
 )
 def test_shorthand_of_the_night_is_read_where_it_says_one_thing(text: str, read: str) -> None:
     assert reading(text, arrived=MORNING) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "0300 round: 5 415, 6 120 no change, 7 80",
+        "move my 0300 from 5 to 6",
+        "i charted 5's number on 6, fix pls",
+    ],
+)
+def test_a_line_on_another_bed_is_asked_and_never_a_move_a_level_or_a_time(text: str) -> None:
+    assert reading(text, arrived=MORNING.replace(hour=3, minute=10)).startswith("ask ")
