@@ -18,7 +18,7 @@ from spacy.lang.en import English
 from spacy.matcher import PhraseMatcher
 from spacy.tokens import Doc
 
-from . import heard, spelling
+from . import heard, spelling, trade
 from .patterns import clockwords, cues, other, queries
 from .patterns.numerals import HOMOPHONES, NUMERALS, ONES, TENS
 from .tokens import Token, Words, tokens, without_dots, without_possessive
@@ -27,6 +27,8 @@ UNKNOWN = "?unknown"
 NUMBER = "#number"
 HEARD_SHORTEST = 7
 """A recogniser writes real words: only its long trade words are misspelt ones."""
+DENYING = frozenset({"no", "nil", "none", "neg", "negative"})
+"""Said before what is not there, or behind it."""
 LABELLED = frozenset({"bed", "room", "rm", "bay"})
 _CHOICE = re.compile(r"\(([^()]*)\)")
 _STRETCH = re.compile(r"(?:\([^()]*\)|[^\s()])+")
@@ -114,9 +116,8 @@ class Pipeline:
 
     def read(self, text: str, *, voice: bool = False) -> Read:
         """The tokens and cues of a message."""
-        raw: Sequence[Token] = tuple(
-            without_possessive(without_dots(tokens(text)) if "." in text else tokens(text), NUMERALS)
-        )
+        undotted = without_dots(tokens(text)) if "." in text else tokens(text)
+        raw: Sequence[Token] = trade.plain(tuple(without_possessive(undotted, NUMERALS)))
         if voice:
             raw = heard.plain(raw)
         repaired, broken = self.speller.repaired(raw, shortest=HEARD_SHORTEST if voice else spelling.SHORTEST)
@@ -129,8 +130,9 @@ class Pipeline:
         kept: list[Cue] = []
         free = 0
         begins = {start for _, start, end in found if end - start > 1}
+        denied = {start for _, start, end in found if end - start > 1 and toks[end - 1].text in DENYING}
         for key, start, end in found:
-            if end - start > 1 and end - 1 in begins and toks[end - 1].text == "no":
+            if end - start > 1 and end - 1 in begins and _denies_the_next(toks, end, denied):
                 continue
             if end - start > 1 and (_is_letter_of_bed(toks, start) or _is_out_of_a_bed(toks, start, end)):
                 continue
@@ -139,6 +141,11 @@ class Pipeline:
                 kept.append(Cue(name, value, start, end))
                 free = end
         return tuple(kept)
+
+
+def _denies_the_next(toks: Sequence[Token], end: int, denied: set[int]) -> bool:
+    """Whether a "nil" is of what follows: "swinging nil leak"; "leak nil" has its own."""
+    return toks[end - 1].text in DENYING and end not in denied
 
 
 def _ends_a_number(toks: Sequence[Token], i: int) -> bool:

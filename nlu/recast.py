@@ -4,12 +4,14 @@ words that mean something else beside what else was said. Called by `read`.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 
 from .bridging import bridged, sent
+from .clock import clocks
 from .followers import DEEP
 from .neighbours import number_follows, phrase_of
 from .numbers import Toks, word
+from .patterns.places import PLACES
 from .pipeline import Cue, Read, pipeline
 from .wall import without, written
 
@@ -27,6 +29,7 @@ DIED = frozenset(
 )
 """Behind "passed" these leave it a death."""
 SIDED = frozenset({"l", "r", "left", "right", "lt", "rt"})
+CANISTERS = frozenset(PLACES["canister"])
 SETTINGS = frozenset({"seal", "suction", "gauge", "dial", "vacuum"})
 AGREED = frozenset({"that's right", "thats right"})
 AGREED_BEFORE = frozenset({"", ",", ".", ";", "thanks", "yes"})
@@ -46,10 +49,21 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
 def recast(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each with the meaning that it has here."""
     ends = any(_ends(cue) for cue in cues)
-    found = tuple(_meant(cue, toks, ends=ends) for cue in cues)
+    found = tuple(_meant(cue, toks, ends=ends) for each in cues for cue in _apart(each, toks))
     if any(c.label == "change" for c in found) and not any(c.value == "exchanged" for c in found):
         return tuple(_replaced(cue, found, toks) for cue in found)
     return found
+
+
+def _apart(cue: Cue, toks: Toks) -> Iterator[Cue]:
+    """ "disconnected from the canister at 2005": what it came off, and when."""
+    before = cue.start - 1 - (word(toks, cue.start - 1) in {"the", "his", "her"})
+    thing = cue.label == "levelat" and word(toks, cue.start) in CANISTERS and word(toks, cue.end - 1) == "at"
+    if not (thing and word(toks, before) in {"from", "off"} and clocks(toks, cue.end)):
+        yield cue
+        return
+    yield cue._replace(label="canister", end=cue.end - 1)
+    yield cue._replace(label="filler", value="", start=cue.end - 1)
 
 
 def _replaced(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:

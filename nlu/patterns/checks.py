@@ -71,6 +71,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         ),
         "(no|nil|neg|negative) (al|a/l|bub|airleaks)",
         "no (leak|air leak|bubbling|bubbles|al) even (with|w|on) (cough|coughing)",
+        "nil (bubbling|bubbles|bubble|airleak)",
         "no leak", "no air leak", "no al", "leak none", "air leak none", "without leak", "without air leak",
         "no bubbling", "no bubbles", "leak negative", "air leak negative", "neg leak", "negative leak",
         "nil leak", "nil air leak", "leak free", "no leaks", "no air leaks", "negative for air leak",
@@ -113,7 +114,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         ),
         (
             "(air leak|leak|bubbling|airleak) (is|) (continuous|constant|continual|continuously|constantly|"
-            "persistent|steady|nonstop|non-stop)"
+            "cont|persistent|steady|nonstop|non-stop)"
         ),
         "bubbling continuously", "bubbles continuously", "bubbling constantly", "constantly bubbling",
         "continuously bubbling", "leaking continuously",

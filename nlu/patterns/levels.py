@@ -141,7 +141,11 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "at the end of shift", "at the end of my shift", "at the end of the shift", "at end of my shift",
         "closing shift", "last of shift", "last of the shift", "final of shift", "shift close",
         "end-of-shift mark", "end-of-shift line", "for the end of shift", "closing the shift",
-        "end of shift closing",
+        "end of shift closing", "(early|late|day|night|am|pm) shift closing (line|mark|level|reading|)",
+        "end of (day|days|night|nights|early|earlies|late|lates) (shift|) (line|mark|level|reading)",
+        "end of (early|late|earlies|lates|nights|night|day|twilight) shift (line|mark|level|reading|)",
+        "end of (night|nights|earlies|lates|day)", "closing off",
+        "(eos|end of shift) (line|mark|level|reading)",
     ),
 }
 # fmt: on

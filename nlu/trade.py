@@ -1,0 +1,88 @@
+"""What a drain is called in one country, as the word that every phrase knows: "ICC" as tube.
+
+The words are joined to one token at the place where they were said. Called by `pipeline`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from .tokens import Token
+
+NAMES: dict[tuple[str, ...], str] = {
+    ("intercostal", "catheter"): "tube",
+    ("intercostal", "catheters"): "tubes",
+    ("intercostal", "tube"): "tube",
+    ("intercostal", "cath"): "tube",
+    ("icc",): "tube",
+    ("iccs",): "tubes",
+    ("i", "c", "c"): "tube",
+    ("uwsd",): "canister",
+    ("uwsds",): "canisters",
+    ("u", "w", "s", "d"): "canister",
+    ("underwater", "seal", "drain"): "canister",
+    ("underwater", "seal", "drainage"): "canister",
+    ("underwater", "sealed", "drain"): "canister",
+    ("under", "water", "seal", "drain"): "canister",
+    ("underwater", "drain"): "canister",
+}
+"""British and Australian words for the tube in the chest and for what it drains into. From memory."""
+SEALS = (("underwater", "seal"), ("under", "water", "seal"))
+HOLDERS = frozenset({"bottle", "bottles", "box", "chamber", "canister", "unit", "system"})
+OF_DRAIN = frozenset({"drain", "drainage", "canister", "tube"})
+CHANGES = frozenset(
+    {"new", "fresh", "old", "changed", "swapped", "replaced", "exchanged", "tipped", "knocked", "cracked"}
+)
+"""Of a seal these are said of the whole canister."""
+LONGEST = max(map(len, NAMES))
+FIRST = frozenset(name[0] for name in (*NAMES, *SEALS)) | OF_DRAIN
+LEVEL_DIGITS = 3
+"""No seal is so many centimetres deep."""
+
+
+def plain(toks: Sequence[Token]) -> Sequence[Token]:
+    """The tokens, with each such name as one word."""
+    if FIRST.isdisjoint(t.text for t in toks):
+        return toks
+    out: list[Token] = []
+    i = 0
+    while i < len(toks):
+        size, text = _named(toks, i)
+        _add(out, toks[i]._replace(text=text, end=toks[i + size - 1].end))
+        i += size
+    return out
+
+
+def _add(out: list[Token], token: Token) -> None:
+    """A token more; a drain's bottle is a bottle."""
+    held = token.text in HOLDERS and out and out[-1].text in OF_DRAIN
+    if held and (token.text.startswith("bottle") or _is_joined(out[-1])):
+        drain = out.pop()
+        if out and out[-1].text == "chest":
+            drain = out.pop()
+        token = token._replace(start=drain.start, glued=drain.glued)
+    out.append(token)
+
+
+def _is_joined(token: Token) -> bool:
+    """Whether it stands for another name."""
+    return token.end - token.start != len(token.text) or token.text == "canister"
+
+
+def _named(toks: Sequence[Token], i: int) -> tuple[int, str]:
+    """How many tokens a name has that begins here, and the word for it."""
+    for size in range(min(LONGEST, len(toks) - i), 0, -1):
+        said = tuple(t.text for t in toks[i : i + size])
+        if said in NAMES:
+            return size, NAMES[said]
+        if said in SEALS and _is_whole(toks, i - 1, i + size):
+            return size, "canister"
+    return 1, toks[i].text
+
+
+def _is_whole(toks: Sequence[Token], before: int, after: int) -> bool:
+    """Whether "underwater seal" is the canister: changed, or with what holds it or a level behind it."""
+    behind = toks[after].text if after < len(toks) else ""
+    level = len(behind) == LEVEL_DIGITS and behind.isdecimal() and behind[0] != "0"
+    changed = before >= 0 and toks[before].text in CHANGES
+    return level or changed or behind in CHANGES or behind in HOLDERS
