@@ -86,7 +86,7 @@ class Lattice:
         return kept
 
     def _steps(self, i: int, way: Way) -> Iterable[Step]:
-        if i in self.written and not way.at:
+        if i in self.written and not (way.at and word(self.toks, i) != "side"):
             end, label = self.written[i]
             known = self.index is not None and label.lower() in self.index
             bed = Item("bed", i, end, label=label, known=known, link=self._link(i))

@@ -9,10 +9,12 @@ from collections.abc import Iterator, Mapping
 from .bridging import bridged, sent
 from .clock import clocks
 from .followers import DEEP
+from .items import FULL_HOUR
 from .neighbours import number_follows, phrase_of
 from .numbers import Toks, word
 from .patterns.places import PLACES
 from .pipeline import Cue, Read, pipeline
+from .rooms import bays
 from .wall import without, written
 
 ENDING = frozenset({"exchanged", "removed", "placed"})
@@ -42,17 +44,40 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     """The message with its cues as they are meant; `index` are the labels of the unit."""
     labelled = written(read.tokens, index, voice=voice)
     cues = pipeline().cues(without(read.tokens, labelled)) if labelled else read.cues
+    stands = tuple(bays(read.tokens, index, voice=voice))
+    if stands:
+        cues = _where_beds_stand(cues, stands)
     around = bridged(sent(cues, read.tokens, labelled), read.tokens, labelled)
     return read._replace(cues=recast(around, read.tokens), labelled=labelled)
+
+
+def _where_beds_stand(cues: tuple[Cue, ...], stands: tuple[tuple[int, int], ...]) -> tuple[Cue, ...]:
+    """The cues, with each bay that only says where a bed is as a word that says nothing."""
+    inside = {k for start, end in stands for k in range(start, end)}
+    kept = [cue for cue in cues if cue.start not in inside]
+    kept += [Cue("filler", "", start, end) for start, end in stands]
+    return tuple(sorted(kept, key=lambda cue: cue.start))
 
 
 def recast(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each with the meaning that it has here."""
     ends = any(_ends(cue) for cue in cues)
     found = tuple(_meant(cue, toks, ends=ends) for each in cues for cue in _apart(each, toks))
+    found = tuple(_of_the_new(cue, found[:k], toks) for k, cue in enumerate(found))
     if any(c.label == "change" for c in found) and not any(c.value == "exchanged" for c in found):
         return tuple(_replaced(cue, found, toks) for cue in found)
     return found
+
+
+def _of_the_new(cue: Cue, before: tuple[Cue, ...], toks: Toks) -> Cue:
+    """ "bottle changed, new one on 20 now": once it was told, what the new one is on."""
+    number = word(toks, cue.end)
+    level = len(number) < FULL_HOUR if number.isdecimal() else number_follows(toks, cue.end)
+    fresh = word(toks, cue.start) in {"new", "fresh"} and word(toks, cue.end - 1) == "on"
+    on = cue.value == "exchanged" and fresh
+    if on and level and word(toks, cue.end + 1) != ":" and any(c.value == "exchanged" for c in before):
+        return cue._replace(label="new", value="")
+    return cue
 
 
 def _apart(cue: Cue, toks: Toks) -> Iterator[Cue]:

@@ -15,6 +15,7 @@ from .labels import bed_label, ends_name, letter_of
 from .numbers import Toks, glued, heard_as_number, is_digits, numbers, word
 from .patterns.numerals import NUMERALS
 from .patterns.places import PLACES
+from .rooms import SIDE_ROOMS, side_room
 from .tokens import Token
 
 Labelled = dict[int, tuple[int, str]]
@@ -40,6 +41,9 @@ TELLS = frozenset(PLACES["canister"]) | {
 SIDES = frozenset({"l", "r"})
 SUCH_LETTERS = frozenset("bcdefg")
 MOST_DIGITS = 4
+SIDES_OF_WARD = frozenset(name[0] for name in SIDE_ROOMS)
+NO_BAY = frozenset({"bay", "bed", "room", "ward", "pod"})
+"""Words of a label that are no part of what tells it from another."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +64,7 @@ def wall(labels: tuple[str, ...]) -> Wall:
     """The labels of a unit, by their shapes."""
     parts: dict[tuple[str, str], list[str]] = {}
     for label in dict.fromkeys(labels):
-        said = _PART.findall(label.lower())
+        said = [part for part in _PART.findall(label.lower()) if part not in NO_BAY]
         if len(said) > 1 and any(part.isdecimal() for part in said):
             parts.setdefault((said[-2], said[-1]), []).append(label)
     return Wall(
@@ -74,8 +78,10 @@ def wall(labels: tuple[str, ...]) -> Wall:
 def written(toks: Toks, index: Mapping[str, str] | None, *, voice: bool = False) -> Labelled:
     """The unit's labels that are more than a number, by their start."""
     of_unit = wall(tuple(index.values())) if index else None
-    if of_unit is None or index is None or not of_unit.odd:
+    if of_unit is None or index is None:
         return {}
+    if not of_unit.odd:
+        return {} if toks.words.isdisjoint(SIDES_OF_WARD) else dict(_side_rooms(toks, index, voice=voice))
     found: Labelled = {}
     bay, end = "", 0
     for i in range(len(toks)):
@@ -83,7 +89,8 @@ def written(toks: Toks, index: Mapping[str, str] | None, *, voice: bool = False)
             continue
         bay = _bay(toks, i, of_unit, voice=voice) or bay
         label = (
-            _of_bay(toks, i, bay, of_unit, voice=voice)
+            side_room(toks, i, index, voice=voice)
+            or _of_bay(toks, i, bay, of_unit, voice=voice)
             or (_of_letters(toks, i, of_unit, found, voice=voice) if of_unit.letters else None)
             or _in_one_run(toks, i, index)
             or _spelt_out(toks, i, index)
@@ -93,6 +100,15 @@ def written(toks: Toks, index: Mapping[str, str] | None, *, voice: bool = False)
             found[i] = label
             end = label[0]
     return found
+
+
+def _side_rooms(
+    toks: Toks, index: Mapping[str, str], *, voice: bool
+) -> Iterator[tuple[int, tuple[int, str]]]:
+    """The side rooms that a unit with nothing but numbers may have beside its beds."""
+    for i in range(len(toks)):
+        if (found := side_room(toks, i, index, voice=voice)) is not None:
+            yield i, found
 
 
 def without(toks: Toks, labelled: Labelled) -> list[Token]:

@@ -283,6 +283,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "new system at",
     ),
     "opens": (
+        "(new|new one|new canister|new box|new chamber|new bottle|) (opened|opens) with",
         "starts at", "starts", "new starts", "new one starts", "new (canister|box|chamber) starts",
         "opened at", "starting at", "opening", "opening level", "started at", "opens at",
         "start at", "new one starts at", "new one starting at", "new starts at", "new one opened at",
