@@ -88,6 +88,8 @@ def bed_label(text: str, index: Mapping[str, str] | None) -> str | None:
     if index is not None and (label := index.get(text)) is not None:
         return label
     plain = key(text)
+    if len(text) == len("0415") and text.isdecimal() and len(plain) < len(text):
+        return None  # a time, and no bed 415
     if index is not None:
         return index.get(plain)
     return plain.upper() if plain.rstrip("abcdefgh").isdecimal() and len(plain) <= 4 else None

@@ -135,7 +135,17 @@ def _replaced(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             yield "what was replaced"
 
 
+def _openers(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "404 line 265, 406 line 720, 410 line 1180 all 1850": what opens each clause is a bed."""
+    firsts = [clause[0] for clause in clauses(items) if clause]
+    beds = [i for i in firsts if i.label is not None and len(i.digits) == FULL_HOUR - 1]
+    timed = any(i.role == "time" and i.label is None for i in items)
+    if (timed or len(beds) > len(("a bed", "its time"))) and {"bed", "time"} <= {i.role for i in beds}:
+        yield "one number that opens a clause is a bed, and another a time"
+
+
 MIXUPS = (
+    Rule(_openers, frozenset({"time"})),
     Rule(_mixed_up, NUMBERS),
     Rule(_starred, TOLD),
     Rule(_since_level, frozenset({"same"})),

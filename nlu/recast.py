@@ -32,6 +32,7 @@ DIED = frozenset(
 """Behind "passed" these leave it a death."""
 SIDED = frozenset({"l", "r", "left", "right", "lt", "rt"})
 CANISTERS = frozenset(PLACES["canister"])
+READS = frozenset({"is", "was", "reads", "read", "="})
 SETTINGS = frozenset({"seal", "suction", "gauge", "dial", "vacuum"})
 AGREED = frozenset({"that's right", "thats right"})
 AGREED_BEFORE = frozenset({"", ",", ".", ";", "thanks", "yes"})
@@ -84,7 +85,9 @@ def _apart(cue: Cue, toks: Toks) -> Iterator[Cue]:
     """ "disconnected from the canister at 2005": what it came off, and when."""
     before = cue.start - 1 - (word(toks, cue.start - 1) in {"the", "his", "her"})
     thing = cue.label == "levelat" and word(toks, cue.start) in CANISTERS and word(toks, cue.end - 1) == "at"
-    if not (thing and word(toks, before) in {"from", "off"} and clocks(toks, cue.end)):
+    times = clocks(toks, cue.end) if thing else []
+    off = word(toks, before) in {"from", "off"}
+    if not any(off or (word(toks, end) in READS and number_follows(toks, end + 1)) for end, _ in times):
         yield cue
         return
     yield cue._replace(label="canister", end=cue.end - 1)

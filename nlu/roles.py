@@ -310,8 +310,8 @@ def _bare(item: Item, trail: Trail) -> Iterator[Item]:
     before = trail.items[-1] if trail.items else None
     if _may_be_bed(item, trail, before):
         yield from _bed(item)
-        if _is_next_of_beds(trail):
-            return
+        if _is_next_of_beds(trail) or (trail.sums and not trail.bed and len(item.digits) == FULL_HOUR - 1):
+            return  # "sbar on 411" asks for a bed, and at no time
     if _says_when(item, trail, before):
         yield from _time(item)
         return

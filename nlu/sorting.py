@@ -88,6 +88,8 @@ class Sorted:
         by_place = item.lead in {"at", "timeword"} or self._names_line(nxt) or item.amount is None
         if self._is_entered(item):
             self.nums.was.append(item)
+        elif self._is_bed_of_line(item, nxt):
+            self._add(self.beds, item)
         elif timely and self._is_line_of_pair(item):
             self._add(self.times, item, line=True)
         elif timely and self._is_retimed(item):
@@ -112,6 +114,12 @@ class Sorted:
         told = bool(before & ENTERED) or (item.start < self.turn and bool(self.beds.all))
         placed = item.label is not None and "wrong bed" in self.said  # "recorded 4 on the wrong bed, its 5"
         return told and item.amount is not None and not (self.turned or item.at or placed)
+
+    def _is_bed_of_line(self, item: Item, nxt: Item | None) -> bool:
+        """ "412 1900 was 650 not 640": a label that looks like a time, right before the time of its line."""
+        alone = item.label is not None and not (item.lead or item.at or item.unit or self.beds.all)
+        timed = nxt is not None and (nxt.role == "time" or (nxt.role == "num" and nxt.full_clock))
+        return alone and not self.turned and timed and item.clocklike and not item.full_clock
 
     def _is_line_of_pair(self, item: Item) -> bool:
         """ "change left to right for 12 1900": both tubes are said, and the number is the line's time."""

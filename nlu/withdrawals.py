@@ -27,6 +27,13 @@ def _may_be_level(item: Item, items: tuple[Item, ...], arrived: datetime) -> boo
     return not line and not item.digits.startswith("0") and all(c.minute for c in item.clocks)
 
 
+def _bed_among(times: list[Item]) -> Item | None:
+    """ "cancel 418 1900", "the last one on 405": where labels look like times, the number that is one."""
+    found = [i for i in times if i.role == "num" and i.label is not None and not (i.at or i.lead)]
+    told = len(times) > 1 or any(i.link in {"on", "for", "in"} for i in found)
+    return found[0] if told and len(found) == 1 else None
+
+
 def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement | Unclear:
     """What is taken back: the last message, or the line of that bed and time."""
     beds = list(dict.fromkeys(i.label for i in items if i.role == "bed"))
@@ -39,6 +46,8 @@ def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statemen
     nums = [i for i in items if i.role == "num" and i not in times]
     if not beds and len(nums) == 1 and nums[0].label is not None:
         beds, nums = [nums[0].label], []
+    if not beds and not nums and (bed := _bed_among(times)) is not None:
+        beds, times = [bed.label], [i for i in times if i is not bed]
     made = Withdrawn(bed=beds[0] if beds else None, tube=tube_name(tubes) if tubes else None)
     if any(i.role in {"foreign", "claimed"} for i in items):
         return Unclear(slot="kind", text=text, statement=made)  # "cancel the breakfast tray for 12"
