@@ -16,7 +16,7 @@ SIDE_ROOMS = (
 )  # fmt: skip
 PREFIXES = ("sr", "sideroom", "siderm", "s", "side")
 """How a unit writes the label of a side room, before its number."""
-BAYS = frozenset({"bay", "pod"})
+BAYS = frozenset({"bay"})
 BEDS = frozenset({"bed", "bd", "b"})
 PAUSES = frozenset({"-", "/"})
 
