@@ -10,11 +10,15 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from itertools import pairwise
 
+from .clockface import Clock
 from .drafts import SIDES, Draft
 from .items import FULL_HOUR, NEAR, RECENT, Item
-from .moments import LIST_REACH, REACH, since, soon
+from .moments import LIST_REACH, REACH, moment, since, soon
 
 NO_LEVEL = frozenset({"moved", "away", "back", "left"})
+PAIR = 2
+"""Digits of the minutes."""
+HOURS, MINUTES = 24, 60
 NAMED = frozenset({"new", "opens", "inside"})
 EITHER_BED = "either number may be the bed"
 """With this doubt nothing of the message is accepted, a finding or an order neither."""
@@ -48,6 +52,7 @@ def standing(drafts: list[Draft], arrived: datetime) -> Standing:
             doubts += _event_or_line(draft, drafts, arrived)
             doubts += _then_or_now(draft, drafts)
     doubts += [] if rises else _before_timed(drafts)
+    doubts += [d for first, nxt in pairwise(drafts) for d in _bed_or_hour(first, nxt, arrived)]
     if listed and not rises and all(d.level is None or is_bare(d.level) for d in drafts):
         doubts.append("a list whose bare numbers do not rise")
         _time_of_checks_asked(drafts)
@@ -55,6 +60,19 @@ def standing(drafts: list[Draft], arrived: datetime) -> Standing:
     faults += _same_line_twice(drafts)
     _same_as_another(drafts)
     return Standing(tuple(faults), tuple(doubts))
+
+
+def _bed_or_hour(before: Draft, draft: Draft, arrived: datetime) -> list[str]:
+    """ "12 340 2 30": bed 2 with its line, or half past two, at which bed 12 was read?"""
+    bed, level = draft.bed, draft.level
+    if bed is None or level is None or before.level is None or before.time is not None or level.unit:
+        return []
+    beside = before.level.end == bed.start and bed.end == level.start and len(level.digits) == PAIR
+    hour, minute = int(bed.figure or 0), level.amount or 0
+    if not beside or draft.time is not None or not (0 < hour < HOURS and minute < MINUTES):
+        return []
+    values = moment(Clock(hour, minute, "12"), arrived, REACH).values
+    return ["a bed and its line, or a time"] * any(abs(since(v, arrived)) <= RECENT for v in values)
 
 
 def is_list(drafts: list[Draft]) -> bool:

@@ -37,7 +37,6 @@ COLUMNS = 10
 """A leak meter has fewer columns; common practice, no source."""
 HAPPENED = frozenset({"happen", "happened", "true", "right", "real", "accurate", "corrected", "mine", "ours"})
 BEHIND = frozenset({"after", "before", "post", "during", "following"})
-EVERY = frozenset({"all", "both", "each", "everyone"})
 PAIR = 2
 """Words of what is typed with one space: 9 14, 1 340."""
 HOUR = 2
@@ -173,15 +172,16 @@ def _elsewhere(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def _ranges(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "beds 2 to 4 no leak", "2 9 14 all same": several beds, and no move and no time."""
+    """ "beds 2 to 4 no leak", "2 9 14 all same", "1 20 2 30": several beds, and no move and no time."""
     moved = any(i.role == "cue" and i.value == "kind" for i in items)
     for item in items:
         if item.role == "bed" and item.link == "to" and not moved and "beds" in toks.said:
             yield "a range of beds"
         spaced = item.role == "time" and item.end - item.start == PAIR and toks[item.start].is_digits
         bare = spaced and toks[item.end - 1].is_digits and not (item.at or item.lead)
-        if bare and EVERY & set(toks.said):
-            yield "the numbers may be beds"
+        led = word(toks, item.end - 1).startswith("0")  # "7 05"
+        if bare and not (item.sure_time or led):
+            yield "the numbers may be two beds, or a bed and its line"
 
 
 def _apart(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:

@@ -186,3 +186,12 @@ def test_should_be_with_a_stroke_is_a_correction() -> None:
 def test_the_last_number_behind_all_or_both_is_when(told: str) -> None:
     lines = "mark bed=3 at=19:00 level_ml=340; mark bed=7 at=19:00 level_ml=505"
     assert reading(told).startswith(lines)
+
+
+@pytest.mark.parametrize("text", ["1 20 6 30", "1 20 6 30 3 40", "12 340 6 30"])
+def test_a_bed_and_its_line_that_may_be_a_time_are_asked(text: str) -> None:
+    assert reading(text).startswith("ask ")
+
+
+def test_a_bed_and_its_line_that_are_no_recent_time_are_told() -> None:
+    assert reading("12 340 3 90") == "mark bed=12 level_ml=340; mark bed=3 level_ml=90"
