@@ -76,6 +76,7 @@ ABSENT = "absent"
 DAYS = frozenset({"day", "pod"})
 """With one of these, a phrase takes the number of a day."""
 AGES = frozenset({"yo", "y / o", "years old", "year old", "yr old"})
+PER_CENT = 100
 MOST_DAYS = 60
 CLAIMABLE = frozenset({"", "at", "amount", "output"})
 REPAIR = "repair"
@@ -133,6 +134,9 @@ def _claimed(items: list[Item], toks: Toks) -> list[Item]:
             timed |= own and (items[j].role == "time" or _is_clock_after(items[j], own))
             if items[j].role == "time" and j == k + 1 and all(c.style == "date" for c in items[j].clocks):
                 items[j], own = items[j].as_role(CLAIMED), True  # "pain 4/10"
+            if items[j].role in SAYS and _is_on_saturday(cue, items[j], toks):
+                items[j] = items[j]._replace(role="bad", lead="at")
+                break
             if items[j].role in SAYS and not _is_clock_after(items[j], own):
                 items[j], own = items[j].as_role(CONTEXT if is_day and reasoned else CLAIMED), True
                 if is_day:
@@ -144,6 +148,12 @@ def _claimed(items: list[Item], toks: Toks) -> list[Item]:
         of_patient = (is_day and own) or (takes and phrase_of(cue, toks) in AGES)  # "71 yo"
         items[k] = cue._replace(value="filler") if of_patient else cue.as_role("foreign")
     return items
+
+
+def _is_on_saturday(cue: Item, number: Item, toks: Toks) -> bool:
+    """ "340 sat 2200": no saturation is that high."""
+    beside = number.start - cue.end <= 1 and phrase_of(cue, toks) == "sat"
+    return beside and word(toks, cue.end) != "up" and (number.amount or 0) > PER_CENT
 
 
 def _is_day_number(items: list[Item], k: int) -> bool:

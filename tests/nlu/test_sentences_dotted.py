@@ -1,4 +1,4 @@
-"""Abbreviations with stops, "that's right" as an answer, and an end of shift that is of both tubes."""
+"""Abbreviations with stops, "that's right" as an answer, an end of shift of both tubes, and odd days."""
 
 from __future__ import annotations
 
@@ -39,3 +39,11 @@ def test_an_end_of_shift_said_last_is_of_each_tube() -> None:
     assert reading("12 left 340 right 120 end of shift") == (
         "mark bed=12 tube=left level_ml=340 closing; mark bed=12 tube=right level_ml=120 closing"
     )
+
+
+def test_a_saturday_is_no_saturation() -> None:
+    assert reading("bed 12 mark 340 sat 2200") == "ask at"
+
+
+def test_a_saturation_is_still_none_of_ours() -> None:
+    assert reading("bed 12 mark 340 sat 94") == "mark bed=12 level_ml=340"
