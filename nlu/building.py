@@ -49,6 +49,8 @@ LEVEL_SLOT = {"exchanged": "final_ml", "drained": "volume_ml"}
 
 OF_SEVERAL = frozenset({"and", "&", "+", "both", "all", "each", "beds", "rooms", "rms"})
 """With one of these, what is said of beds in a row is said of each."""
+OF_EACH = frozenset({"both", "all", "each", "every"})
+"""Dictated, "beds seven and eight mark nine ten" may have lost a level: only these say so."""
 
 
 @dataclass(slots=True)
@@ -59,6 +61,7 @@ class Builder:
     text: str
     arrived: datetime
     listed: bool = False
+    voice: bool = False
 
     def all_built(self, drafts: list[Draft]) -> Iterator[Statement | Unclear]:
         """The statements of all drafts; a loose time of one that is asked is asked of those that share it.
@@ -102,7 +105,8 @@ class Builder:
         said = draft.level or draft.final or draft.volume
         if draft.bed is None or said is None or not said.lead:
             return False
-        return OF_SEVERAL.isdisjoint(self.toks.said[max(0, draft.bed.start - 2) : said.end])
+        several = OF_EACH if self.voice else OF_SEVERAL
+        return several.isdisjoint(self.toks.said[max(0, draft.bed.start - 2) : said.end])
 
     # What a draft says
 

@@ -19,6 +19,7 @@ from .neighbours import (
     is_adverb,
     is_day_number,
     is_negative,
+    is_of_number_before,
     is_setting,
     is_spaced_letter,
     is_suffix,
@@ -350,7 +351,7 @@ class Lattice:
             whole = self._completed(item, i, way)
             if after is not None and after.end == i and not may_follow(after, whole):
                 continue
-            if word(self.toks, i) in {"hundred", "thousand"} and starts_number(self.toks, i - 1):
+            if is_of_number_before(self.toks, i, after):
                 continue
             way = self._next_pair(way, whole)
             end, led = followed_by(whole, self.toks, self.cues)

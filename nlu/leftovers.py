@@ -15,7 +15,7 @@ from .clock import clocks
 from .context import CLIMBS, CONTEXT
 from .flow import OVER_TIME
 from .items import AMOUNTS, FINDINGS, Item
-from .mixups import MIXUPS
+from .mixups import MIXUPS, row_of_beds
 from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.asides import PLACES
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
@@ -357,5 +357,6 @@ DICTATED = Rules(
         Rule(_halting, AMOUNTS),
         Rule(_colours, frozenset({"fluid", "word"})),
         Rule(_sounds, AMOUNTS | {"time"}),
+        Rule(row_of_beds, frozenset({"level"})),
     )
 )

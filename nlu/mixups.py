@@ -144,7 +144,17 @@ def _openers(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
         yield "one number that opens a clause is a bed, and another a time"
 
 
+def row_of_beds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "beds seven eight and nine all at nine ten": the eight is a bed of the row, and no level of bed 7."""
+    for before, item, after in zip(items, items[1:], items[2:], strict=False):
+        row = before.role == "bed" and word(toks, before.start - 1) == "beds" and before.end == item.start
+        plain = item.role == "level" and item.label is not None and not (item.unit or item.lead)
+        if row and plain and after.value in {"and", "&", ","}:
+            yield "a number in a row of beds is one of them"
+
+
 MIXUPS = (
+    Rule(row_of_beds, frozenset({"level"})),
     Rule(_openers, frozenset({"time"})),
     Rule(_mixed_up, NUMBERS),
     Rule(_starred, TOLD),

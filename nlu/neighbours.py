@@ -113,6 +113,12 @@ def dangles(toks: Toks, i: int, before: Item | None) -> bool:
     return behind and not is_past_length(toks, i)
 
 
+def is_of_number_before(toks: Toks, i: int, before: Item | None) -> bool:
+    """Whether a "thousand" here goes on with the number before it; the "a" between may be a bed's: 12A."""
+    bed = before is not None and before.role == "bed" and before.end == i and len(word(toks, i - 1)) == 1
+    return word(toks, i) in {"hundred", "thousand"} and starts_number(toks, i - 1) and not bed
+
+
 def is_past_length(toks: Toks, i: int) -> bool:
     """ "trend 9 past 6h": the word before a length of time, and no minutes past an hour."""
     return word(toks, i) == "past" and length(toks, i + 1)[1] is not None

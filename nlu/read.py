@@ -293,7 +293,8 @@ class Sentence:
         return Unjudged(least, further)
 
     def _built(self, drafts: list[Draft], tail: tuple[Item, ...]) -> Outcome:
-        builder = Builder(self.read.tokens, self.text, self.ward.arrived, is_list(drafts))
+        ward = self.ward
+        builder = Builder(self.read.tokens, self.text, ward.arrived, is_list(drafts), ward.voice)
         outcome = list(builder.all_built(drafts))
         if tail:
             outcome += self._asked_too(tail, drafts[-1].bed)

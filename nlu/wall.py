@@ -93,6 +93,8 @@ def written(toks: Toks, index: Mapping[str, str] | None, *, voice: bool = False)
             or _of_bay(toks, i, bay, of_unit, voice=voice)
             or (_of_letters(toks, i, of_unit, found, voice=voice) if of_unit.letters else None)
             or _in_one_run(toks, i, index)
+            or _other_letter(toks, i, index, voice=voice)
+            or (_said_first(toks, index) if voice and i == 0 else None)
             or _spelt_out(toks, i, index)
             or (_unknown(toks, i) if of_unit.lettered else None)
         )
@@ -141,6 +143,32 @@ def _unknown(toks: Toks, i: int) -> tuple[int, str] | None:
     if not plain or letter not in SUCH_LETTERS or not glued(toks, i + 1) or glued(toks, i + 2):
         return None
     return i + 2, (word(toks, i) + letter).upper()
+
+
+def _said_first(toks: Toks, index: Mapping[str, str]) -> tuple[int, str] | None:
+    """ "seven a line is at 920": where a message begins and the unit has a 7A and no 7, that is the bed."""
+    for end, value in _values(toks, 0, voice=False):
+        letter = word(toks, end)
+        behind = word(toks, end + 1)
+        if len(letter) == 1 and letter.isalpha() and behind not in {"m", ".", "hundred", "thousand"}:
+            label = bed_label(value + letter, index)
+            return (end + 1, label) if label is not None and bed_label(value, index) is None else None
+    return None
+
+
+def _other_letter(toks: Toks, i: int, index: Mapping[str, str], *, voice: bool) -> tuple[int, str] | None:
+    """ "bed nine a or b", "9A and B": the B is of the number before."""
+    other = _letter(toks, i, voice=voice)
+    k = i - 1 - (word(toks, i - 1) in {"maybe", "perhaps", "possibly", "bed"})
+    if other is None or word(toks, k) not in {"or", "and", "/", "&"}:
+        return None
+    first = _letter(toks, k - 1, voice=voice)
+    for start in range(max(0, k - 4), k - 1):
+        for end, value in _values(toks, start, voice=voice):
+            if first and end == k - 1 and bed_label(value + first, index) is not None:
+                label = bed_label(value + other, index)
+                return (i + 1, label) if label is not None else None
+    return None
 
 
 def _spelt_out(toks: Toks, i: int, index: Mapping[str, str]) -> tuple[int, str] | None:

@@ -145,6 +145,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
     ),
     "tidal:yes": (
         "tid +", "+ tid", "tid yes",
+        "(tidaling|tidalling|fluctuating|oscillating) (nicely|gently)",
         "tidaling", "tidalling", "swinging", "swing", "oscillating", "fluctuating", "tidaling present",
         "tidaling well", "swinging well", "is tidaling", "still tidaling", "still swinging",
         "good tidaling", "good swing", "tidal", "tidaling noted", "swing present", "tidals", "fluctuation",

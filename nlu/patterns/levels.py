@@ -25,7 +25,9 @@ LEVELS: dict[str, tuple[str, ...]] = {
     "levelat": (
         "is at", "left it at", "left it on", "sat at", "sitting at", "now at", "up to", "it's at",
         "its at", "sits at", "currently at",
-        "(is|) sitting (on|near)", "(chest tube|ct|tube|drain|canister|box|chamber|it|its|it's) sitting",
+        "(is|) sitting (on|near)",
+        "(drawn|drew|put) (my|the|a) line at",
+         "(chest tube|ct|tube|drain|canister|box|chamber|it|its|it's) sitting",
         "is now at", "standing at", "stands at", "we are at", "we're at", "are at", "now up to", "is up to",
         "at the", "'s at", "hit", "is sitting at", "is currently at", "still at", "is still at",
         "canister at", "box at", "chamber at", "has reached", "reached", "filled to", "came up to",
@@ -113,6 +115,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
     ),
     "about": (
         "more or less",
+        "round about",
         "about", "approx", "approximately", "around", "roughly", "maybe", "almost", "nearly", "just under",
         "just over", "abt", "~", "close to", "ish", "give or take", "or so", "estimate", "estimated", "est",
         "circa", "somewhere around", "approximate", "appx", "aprox", "apprx", "i'd say", "about a",
