@@ -351,7 +351,7 @@ class Lattice:
             whole = self._completed(item, i, way)
             if after is not None and after.end == i and not may_follow(after, whole):
                 continue
-            if is_of_number_before(self.toks, i, after):
+            if is_of_number_before(self.toks, i, after, self.index):
                 continue
             way = self._next_pair(way, whole)
             end, led = followed_by(whole, self.toks, self.cues)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from .items import Item
 from .lengths import length
 from .numbers import Toks, glued, is_digits, starts_number, word
@@ -113,9 +115,13 @@ def dangles(toks: Toks, i: int, before: Item | None) -> bool:
     return behind and not is_past_length(toks, i)
 
 
-def is_of_number_before(toks: Toks, i: int, before: Item | None) -> bool:
-    """Whether a "thousand" here goes on with the number before it; the "a" between may be a bed's: 12A."""
-    bed = before is not None and before.role == "bed" and before.end == i and len(word(toks, i - 1)) == 1
+def is_of_number_before(toks: Toks, i: int, before: Item | None, index: Mapping[str, str] | None) -> bool:
+    """Whether a "thousand" here goes on with the number before it; the "a" between may be that of 12A.
+
+    But only where the unit has a 12 as well: else nobody knows which letter was left out.
+    """
+    label = before.label or "" if before is not None and before.role == "bed" and before.end == i else ""
+    bed = len(word(toks, i - 1)) == 1 and index is not None and label[:-1] in index
     return word(toks, i) in {"hundred", "thousand"} and starts_number(toks, i - 1) and not bed
 
 

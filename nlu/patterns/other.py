@@ -176,8 +176,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "good", "great", "some", "also", "here", "there", "there's", "now showing", "still",
         "at", "by", "mr", "mrs", "ms", "the patient in", "patient's", "set", "setting", "fluid", "fluids",
         "color", "colour", "looks", "looking", "drainage color", "appears", "noted", "per nurse",
-        "recorded", "taken", "checked", "check", "exactly", "precisely", "sharp", "flat",
-        "on the dot", *SPOKEN,
+        "recorded", "taken", "checked", "check", "exactly", "precisely", "sharp", "on the dot", *SPOKEN,
     ),
 }
 # fmt: on
