@@ -13,6 +13,7 @@ from .numbers import Toks, word
 from .sides import TOWARD, TURNS, Sides
 
 PLACED = frozenset({"on", "for", "in", "under"})
+SAID_FALSE = frozenset({"was wrong", "is wrong", "wrong"})
 FAR_OVER = 10
 """A level so many times what follows was not mistyped for it."""
 
@@ -39,6 +40,7 @@ class Sorted:
             case "cue" if item.value == "kind" and item.name == "corrected":
                 self.turned |= phrase.get(item.start, "") in TURNS
                 self.toward = phrase.get(item.start, "") in TOWARD
+                self._said_false(phrase.get(item.start, ""))
             case "cue" if item.value == "neg":
                 self.negated = True
             case "cue" if item.value == "timeword" and phrase.get(item.start, "").startswith("time"):
@@ -58,6 +60,11 @@ class Sorted:
                 self.odd = True
             case "sep" if item.value in {",", ";", "."}:
                 self.negated = False
+
+    def _said_false(self, phrase: str) -> None:
+        """ "515 was wrong, 551": the only number before it is the wrong one."""
+        if phrase in SAID_FALSE and len(self.nums.all) == len(self.nums.free) == 1:
+            self.nums.was.append(self.nums.free.pop())
 
     def _add(self, sides: Sides, item: Item, *, line: bool = False) -> None:
         """A value on its side: "not 1050" and "from 890" were wrong, "to 980" and "should be" are right."""
