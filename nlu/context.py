@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from itertools import pairwise
 
+from .followers import DIALLED
 from .items import Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
@@ -63,6 +64,10 @@ OVER_TIME = frozenset({"fluid", "span", "window"})
 ASKED = frozenset({"ask", "question"})
 BESIDE_QUESTION = frozenset({"question", "mark_of_question"})
 CONTEXT = "context"
+COMPARED = frozenset({"from", "since", "than", "on", "over", "in"})
+"""Behind a number that is so much more or less than another."""
+FOUND = frozenset({"leak", "tidal", "seal"})
+SWITCHED = frozenset({"suction_on", "suction_off"})
 
 
 def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
@@ -86,7 +91,7 @@ def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
                     found[k - 1] = found[k - 1]._replace(value="filler")
             elif _is_of_fluid_over_time(found, k):
                 found[k] = item._replace(lead="amount")
-    found = renewed(found, toks)
+    found = renewed(_below_nothing(found, toks), toks)
     if "from" in toks.words:
         found = _set_anew(found)
     if not pieces.isdisjoint(ASKED):
@@ -100,6 +105,20 @@ def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
         found = _beds_in_a_row(found)
     beside = CONTEXT in [i.role for i in found]
     return tuple(_as_right_value(found, toks) if beside else found)
+
+
+def _below_nothing(items: list[Item], toks: Toks) -> list[Item]:
+    """ "seal 2, -20, no leak": beside what was found, a pressure below nothing is the suction."""
+    found = any(i.value in FOUND if i.role == "cue" else i.lead == "seal" for i in items)
+    if not found or any(i.lead == "suction" or i.value == "suction" or i.name in SWITCHED for i in items):
+        return items
+    sucked = [i.role == "num" and i.negative and i.amount in DIALLED and i.lead in {"", "at"} for i in items]
+    return [
+        i._replace(lead="suction", label=None)
+        if s and not i.unit and word(toks, i.end) not in COMPARED
+        else i
+        for i, s in zip(items, sucked, strict=True)
+    ]
 
 
 def _set_anew(items: list[Item]) -> list[Item]:

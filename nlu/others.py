@@ -10,6 +10,8 @@ from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
 from .patterns.leads import BREAKS, KEEPS_LEAD
 from .ways import Way
 
+MED_TUBES = frozenset({"tube", "tubes", "drain", "drains", "ct", "chest"})
+
 
 def _is_behind_side(i: int, way: Way) -> bool:
     """ "left chest 340": the side is named, and this is no more of it."""
@@ -48,6 +50,8 @@ def other_word(toks: Toks, i: int, way: Way, *, voice: bool) -> tuple[int, Way]:
         return i + 1, way.with_item(Item("bad", i, i + 1, lead=way.lead))
     if text == "ago" or (text == "before" and word(toks, i - 1) in MINUTE_WORDS | HOUR_WORDS):
         return i + 1, way.with_item(Item("bad", i, i + 1, lead="at"))
+    if text == "med" and word(toks, i + 1) in MED_TUBES:
+        return i + 1, way.with_item(Item("tube", i, i + 1, name="mediastinal"), way.lead, at=way.at)
     if text == "med" and starts_number(toks, i + 1) and _is_of_drain(i, way):
         return i + 1, way.with_item(Item("tube", i, i + 1, name="mediastinal"), way.lead, at=way.at)
     if text == "r":

@@ -6,6 +6,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
+from .beside import of_their_like
 from .bridging import bridged, sent
 from .clock import clocks
 from .followers import DEEP
@@ -49,7 +50,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     if stands:
         cues = _where_beds_stand(cues, stands)
     around = bridged(sent(cues, read.tokens, labelled), read.tokens, labelled)
-    return read._replace(cues=recast(around, read.tokens), labelled=labelled)
+    return read._replace(cues=of_their_like(recast(around, read.tokens), read.tokens), labelled=labelled)
 
 
 def _where_beds_stand(cues: tuple[Cue, ...], stands: tuple[tuple[int, int], ...]) -> tuple[Cue, ...]:

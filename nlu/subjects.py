@@ -53,6 +53,7 @@ NEAR_BY = 4
 DIAL = 40
 """Centimetres of water; no suction dial is set higher. Common practice, no source."""
 PAUSES = frozenset({"clamped", "unclamped", "suction_off", "suction_on"})
+TUGS = frozenset({"pulled", "pulling", "tugged", "tugging", "yanked", "yanking"})
 MISHAPS = frozenset({"tipped", "damaged", "disconnected", "dislodged", "kinked", "raised"})
 HOW = frozenset({"when", "while", "whilst", "after", "during", "because", "cos", "as"})
 TELLING = CHECKS | {"kind", "reason", "what", "word", "check"}
@@ -84,7 +85,7 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if {e.name for e in events} & PAUSES:
             scope = [i for i in scope if not _is_purpose(i, toks)]
         if events and {e.name for e in events} <= MISHAPS:
-            scope = _without_how(scope, events[-1], toks)
+            scope = [i for i in _without_how(scope, events[-1], toks) if not _is_tug(i, toks)]
         harmless = ASIDES if events else CHECK_ASIDES
         yield from _strange(
             scope, harmless | OF_MOVES if {e.name for e in events} == {"moved"} else harmless, toks
@@ -142,6 +143,11 @@ def _without_how(scope: list[Item], event: Item, toks: Toks) -> list[Item]:
     if how is None or not any(word(toks, k) in THINGS for k in range(scope[0].start, how)):
         return scope
     return [i for i in scope if i.start < how or i.role == "foreign" or i.value != "word"]
+
+
+def _is_tug(item: Item, toks: Toks) -> bool:
+    """ "pulled on his chest tube, its halfway out": how it came out."""
+    return item.role == "cue" and item.value == "word" and word(toks, item.start) in TUGS
 
 
 def _loaded(clause: list[Item]) -> Iterator[str]:

@@ -12,6 +12,7 @@ dr drs doctor doctors doc docs md mds pa np rn rns reg registrar consultant surg
 residents intern fellow attending team provider providers physio physiotherapist anaesthetist anesthetist
 anesthesia anaesthetics cardiothoracic thoracics thoracic cts ct respiratory rt porter porters transport
 transporter tech techs technician aide aides hca cna cnas orderly student students nurse nurses sister
+surg surgery pulm hospitalist intensivist
 charge colleague cleaner cleaners housekeeping staff they he she ed er
 """
 _RELATIVES = """
@@ -29,7 +30,9 @@ sadly finally already quickly briefly safely too also again suddenly overnight e
 straightened repositioned resolved informed notified aware called paged paging documented tolerated
 topped refilled found noticed saw sitting hanging hung lying standing full fresh uwsd uwd turning stable
 comfortable settled unwell asleep sleepy confused agitated delirious restless happy sore bedside standing
-transfer transferring transferred transport transporting moving move mobilising mobilizing turning turned
+transfer transferring transferred tripped tripping stumbled sob dyspneic dyspnoeic
+breathless distressed desatted desatting grumpy cranky chatty cheerful tired hungry drowsy teary anxious
+transport transporting moving move mobilising mobilizing turning turned
 rolling rolled repositioning walking walked physiotherapy ambulating ambulated bathing washing mistake
 accident error purpose while whilst during when just then now this that w via per post op day morning
 afternoon evening night nightshift dayshift shift done complete completed swiftly asap quick immediately
@@ -105,7 +108,8 @@ EVERYDAY = FALLS | frozenset(
         "broken", "broke", "crack", "crack in", "split", "damaged", "punctured", "smashed", "busted",
         "defective", "has a crack", "is cracked", "separated", "detached", "unattached", "unhooked",
         "came loose", "came apart", "popped off", "pulled apart", "pulled out", "ripped out", "coming out",
-        "half out", "halfway out", "partly out", "partially out", "yanked", "yanked out", "patient pulled",
+        "half out", "halfway out", "partway out",
+        "part way out", "partly out", "partially out", "yanked", "yanked out", "patient pulled",
         "pt pulled", "pulled own", "self removed", "patient removed", "pt removed", "accidentally pulled",
         "accidentally removed", "accidentally pulled out", "got pulled out", "pulled it out", "twisted",
         "pinched", "migrated", "dislodged",

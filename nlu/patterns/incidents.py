@@ -64,6 +64,7 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "patient pulled out", "pt pulled out", "pulled own",
         "pulled (his|her|their) own (chest|) (tube|drain) (out|)", "self removed", "yanked", "yanked out",
         "came out accidentally", "accidental removal", "tube came out", "migrated", "chest tube came out",
+        "(partway|part way|part of the way) out",
         "partially out", "halfway out", "half out", "coming out", "partly out", "drain fell out",
         "accidentally dislodged", "accidentally pulled out", "pulled by patient", "got pulled out",
         "drain came out", "patient removed", "pt removed", "ripped out", "slid out",

@@ -81,6 +81,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
     ),
     "same:alone": ("the same", "is the same", "are the same"),
     "same": (
+        "nothing (further|else|more|extra) (out|drained|drained out|draining|in it|since)",
         "same", "no change", "nil out", "unchanged", "no output", "no drainage", "nothing out",
         "nil output", "nil drainage", "no new output", "no new drainage", "zero output", "zero drainage",
         "no further drainage", "no further output", "same as before", "same as last", "same as last time",

@@ -138,6 +138,10 @@ OTHER: dict[str, tuple[str, ...]] = {
     "or": ("or", "either", "versus", "vs"),
     "negative": ("minus", "negative"),
     "filler": (
+        "(phone|battery|signal|wifi|screen) (just|has|) (died|went dead|cut out|dropped|froze|is dead)",
+        "for (a|) (sec|second|secs|seconds|moment|bit|few secs|couple secs)",
+        "(down|along) (the|one) (side|front|back|middle|edge)",
+        "(not|don't|dont) (loving|liking|like|love) (the look of|how|)",
         "(signing|clocking|going|heading|logging) off (now|shift|home|)", "off shift", "off duty",
         "(turned|rolled|turning|repositioned|lying|laying|leaning) (him|her|pt|) (to|onto|on) (the|his|her|) "
         "(left|right) (side|lateral|)",

@@ -29,7 +29,8 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "what goes in the chart", "chart volumes", "chart", "charting", "to chart", "hourly outputs",
         "hourlies", "what have i got to chart", "what needs to be charted", "hour by hour", "hourly totals",
         "what do we chart", "what can i chart", "i&o", "intake and output", "charted",
-        "what do i put in the chart", "what do i write", "hourly breakdown", "what's to chart",
+        "what do i put in the chart", "what (do|should) (i|we) (write|write down|put down)",
+        "hourly breakdown", "what's to chart",
         "what is to chart", "numbers to chart", "hourly numbers", "what should we chart",
         "volumes for chart", "amount to chart", "amounts to chart", "what was charted", "what did i chart",
         "what do i document", "what should i document", "hourly output list", "what volume do i chart",
@@ -109,6 +110,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
     ),
     "ask:beds": (
         "(which|what) beds (have|got) (a|) (chest tube|chest tubes|tube|tubes|drain|drains)",
+        "(which|what|who) (beds|rooms|has|have|got) (a|have|has|got|) (chest drain|chest drains)",
         "which beds", "list beds", "what beds", "who has chest tubes", "census", "who has a chest tube",
         "all beds", "list of beds", "list the beds", "show beds", "which patients have chest tubes",
         "who has tubes", "beds list", "show me the beds", "what beds do we have",
@@ -154,6 +156,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "any open questions", "questions", "waiting on", "list open questions", "show open questions",
     ),
     "ask:me": (
+        "who (do|d'you|d'ya) (you|u|ya|) think i am (on here|here|)", "who am i (on here|here)",
         "who am i", "whoami", "my role", "what's my role", "what is my role", "who do you think i am",
         "what am i allowed", "who am i logged in as", "what can i see", "my name", "my access",
         "am i charge", "who are you talking to", "what is my access", "what unit am i on",

@@ -37,6 +37,8 @@ ANSWERS: dict[str, tuple[str, ...]] = {
         "it was a new canister",
     ),
     "choice:earlier_wrong": (
+        "(the|) (earlier|previous|last|first|old) (one|mark|line|reading) (was|is) wrong (, not|not) "
+        "(this|the new|the last|that) (one|mark|line|reading)",
         "earlier one was wrong", "earlier was wrong", "earlier wrong", "earlier one wrong",
         "the earlier one was wrong", "earlier mark was wrong", "previous was wrong",
         "previous one was wrong", "last one was wrong", "the last one was wrong", "earlier line was wrong",
@@ -49,11 +51,13 @@ ANSWERS: dict[str, tuple[str, ...]] = {
         "previous reading was wrong",
     ),
     "choice:first": (
+        "(the|) (1st|first|former) (one|) you (said|listed|gave|wrote)",
         "first", "the first", "the first one", "option one", "1st", "the former", "former", "choice one",
         "first one please", "first option", "first choice", "number one", "the 1st", "option 1st",
         "first one", "1st one", "the 1st one",
     ),
     "choice:second": (
+        "(the|) (2nd|second|latter) (one|) you (said|listed|gave|wrote)",
         "second", "the second", "the second one", "second one", "option two", "2nd", "the latter", "latter",
         "choice two", "second option", "second choice", "number two", "the 2nd",
         "2nd one", "the 2nd one",

@@ -103,3 +103,117 @@ def test_a_tube_that_was_put_in_is_placed(text: str, read: str) -> None:
 
 def test_a_tube_that_is_put_on_suction_is_not_placed() -> None:
     assert "placed" not in reading("put left chest tube on suction 20 bed 7")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("which beds have chest drains rn", "asked topic=beds"),
+        ("who has chest drains", "asked topic=beds"),
+        ("who do u think i am on here", "asked topic=me"),
+        ("sorry say that again pls, phone died", "asked topic=repeat"),
+        ("what should i write down for 15 at 1900", "asked bed=15 at=19:00 topic=chart"),
+        ("the earlier one was wrong, not this one", "answered choice=earlier_wrong"),
+        ("the 2nd one you said", "answered choice=second"),
+    ],
+)
+def test_what_is_asked_or_answered_in_passing(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "bed 8 milky looking drainage, 405 at 1900",
+            "mark bed=8 at=19:00 level_ml=405; checked bed=8 at=19:00 fluid=chylous",
+        ),
+        ("bed 8 drainage turned cloudy/purulent at 1855", "checked bed=8 at=18:55 fluid=purulent"),
+        ("bed 8 drainage now serous at 1855", "checked bed=8 at=18:55 fluid=serous"),
+        ("bed 8 serosang drainage 210 at 1900", "checked bed=8 at=19:00 fluid=serosanguineous; ask kind"),
+        ("bed 8 drainage bloody 210", "ask kind"),
+        ("bed 8 drainage turned bloody at 340", "ask kind"),
+    ],
+)
+def test_drainage_that_is_named_for_its_look_is_no_amount(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 9 seal 2, -20, no leak", "checked bed=9 seal_cm=2 suction_cmh2o=20 air_leak=none"),
+        ("bed 9 on -20 swinging", "checked bed=9 suction_cmh2o=20 tidaling=True"),
+        ("bed 9 at -20", "ask at"),
+        ("24 med tube not swinging", "checked bed=24 tube=mediastinal tidaling=False"),
+        ("not loving bed 5, continuous bubbling, wall 60", "checked bed=5 wall_mmhg=60 air_leak=continuous"),
+    ],
+)
+def test_checks_in_short(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+def test_a_number_that_is_so_much_less_is_no_suction() -> None:
+    assert "suction" not in reading("bed 9 mark 340 at 1900, no leak, -20 from last")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "bed 9 drain came disconnected at 1825, reconnected, dr aware",
+            "incident bed=9 at=18:25 what=disconnected",
+        ),
+        ("dr smith aware bed 12 tipped at 1850", "incident bed=12 at=18:50 what=tipped"),
+        ("bed 8 drain tipped over at 1855 pt tripped on it", "incident bed=8 at=18:55 what=tipped"),
+        (
+            "visitor tripped on bed 7 tubing, came disconnected at 1850",
+            "incident bed=7 at=18:50 what=disconnected",
+        ),
+        ("pt in 3 pulled on his chest tube, its partway out", "incident bed=3 what=dislodged"),
+        ("unclamped 3 at 1900 bc sob", "incident bed=3 at=19:00 what=unclamped"),
+        ("box on bed 14 is cracked down the side", "incident bed=14 what=damaged"),
+        (
+            "7 disconnected at the connector for a sec, reconnected right away, pt fine",
+            "incident bed=7 what=disconnected",
+        ),
+        ("12 aware", "acknowledged bed=12"),
+        ("bed 9 drain disconnected at 1825, dr aware at 1830", "ask level_ml"),
+        ("bed 9 drain disconnected at 1825, dr aware 1830", "ask level_ml"),
+        ("bed 9 drain disconnected, dr aware at 1830", "incident bed=9 at=18:30 what=disconnected"),
+        ("bed 3 420, md aware 1830", "mark bed=3 at=18:30 level_ml=420"),
+        ("bed 3 pulled on her tube", "ask kind"),
+    ],
+)
+def test_what_happened_is_read_with_how_it_came_and_who_knows(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("surg ordered bed 17 suction 10", "ordered bed=17 suction_cmh2o=10"),
+        ("order for 17: water seal", "ordered bed=17 suction_cmh2o=0"),
+        ("dr ng wants 8 at -10 of sxn", "ordered bed=8 suction_cmh2o=10"),
+        ("dr patel wants 8 at suction 10", "ordered bed=8 suction_cmh2o=10"),
+    ],
+)
+def test_an_order_is_read_by_whoever_gave_it(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 2 515 was wrong, 551", "corrected bed=2 was_ml=515 level_ml=551"),
+        ("bed 2 515 wrong its 551", "corrected bed=2 was_ml=515 level_ml=551"),
+        ("bed 2 515 was wrong", "ask level_ml"),
+        ("bed 2 1050 was wrong, 1900", "ask at"),
+    ],
+)
+def test_the_number_that_was_wrong_stands_before_what_is_right(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+def test_nothing_further_is_nothing_drained() -> None:
+    assert reading("bed 3 nothing further drained") == "drained bed=3 volume_ml=0"

@@ -1,0 +1,106 @@
+"""Cues that are of what stands beside them: drainage of its look, an order of its bed, "aware" of a person.
+
+Called by `recast`, once the cues have their meaning.
+"""
+
+from __future__ import annotations
+
+from .clock import clocks
+from .neighbours import number_follows, phrase_of
+from .numbers import Toks, is_digits, word
+from .patterns.asides import RELATIVES, STAFF, TITLES
+from .pipeline import Cue
+
+LOOKING = frozenset({"looking", "look", "ish", "type", "colored", "coloured", "tinged", "like"})
+"""Between the look of the fluid and the word for it: "milky looking drainage"."""
+TURNING = frozenset(
+    {"is", "now", "has", "turned", "turning", "turns", "gone", "went", "became", "become", "looks", "looking"}
+    | {"cloudy", "thick", "thin", "more", "very", "quite", "slightly", "a", "bit", "/", "and", "still"}
+)
+"""Between the word for the fluid and its look: "drainage has turned cloudy/purulent"."""
+AT = frozenset({"at", "@", "since", "around", "from"})
+STOPS = frozenset({",", ";", ".", "-", "!", ""})
+MOST_BETWEEN = 5
+SEALS = frozenset({"ws", "waterseal", "water seal", "water-seal", "seal"})
+ORDER_REACH = 4
+"""Tokens between an order and what was ordered: "order for bed 17: water seal"."""
+NAMED = TITLES - {"by", "nurse", "sister"}
+"""Behind these stands a name."""
+WISHES = frozenset({"wants", "want", "ordered", "orders"})
+MADE = frozenset({"is", "are", "was", "made", "all", "well", "team", "teams", "now", "both"})
+
+
+def of_their_like(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    """The cues, each of what stands beside it."""
+    looks = {c.start: c for c in cues if c.label == "fluid"}
+    cues = _with_wishes(cues, toks)
+    orders = [c.end for c in cues if c.label == "order"]
+    mishaps = [c.end for c in cues if c.label == "what"]
+    return tuple(_of_its_like(_known(cue, mishaps, toks), looks, orders, toks) for cue in cues)
+
+
+def _known(cue: Cue, mishaps: list[int], toks: Toks) -> Cue:
+    """ "disconnected at 1825, dr aware": who knows of it, and no notice that was seen.
+
+    In "420, md aware 0630" and "tipped, md aware 0630" the time may be what was told before has.
+    """
+    if cue.value != "acknowledged" or phrase_of(cue, toks) != "aware" or not _is_of_person(cue, toks):
+        return cue
+    timed = any(is_digits(toks, k) for end in mishaps for k in range(end, cue.start))
+    if number_follows(toks, cue.end) and not timed:
+        return cue
+    return cue._replace(label="word", value="aware")
+
+
+def _with_wishes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    """ "dr patel wants 8 at 20": an order of somebody named."""
+    said = toks.said
+    wishes = [k for k in range(2, len(said)) if said[k] in WISHES and _is_named_person(k - 1, toks)]
+    if not wishes:
+        return cues
+    others = [c for c in cues if not any(c.start <= k < c.end for k in wishes)]
+    return tuple(sorted([*others, *(Cue("order", "", k, k + 1) for k in wishes)], key=lambda c: c.start))
+
+
+def _is_named_person(k: int, toks: Toks) -> bool:
+    return word(toks, k - 1) in NAMED and word(toks, k).isalpha()
+
+
+def _of_its_like(cue: Cue, looks: dict[int, Cue], orders: list[int], toks: Toks) -> Cue:
+    if cue.label == "output" and looks and (_is_named(cue, looks, toks) or _has_turned(cue, looks, toks)):
+        return cue._replace(label="tubeword", value="")
+    if orders and phrase_of(cue, toks) in SEALS and _is_ordered(cue, orders, toks):
+        return cue._replace(label="waterseal")
+    if cue.label == "other" and word(toks, cue.start - 1) in NAMED:
+        return cue._replace(label="word", value=word(toks, cue.start))  # "dr ng wants 20"
+    return cue
+
+
+def _is_named(cue: Cue, looks: dict[int, Cue], toks: Toks) -> bool:
+    """ "milky looking drainage, 405 at 2300": of the fluid whose look was told, and it ends there."""
+    k = cue.start - 1
+    while word(toks, k) in LOOKING:
+        k -= 1
+    told = any(look.end == k + 1 for look in looks.values())
+    return told and word(toks, cue.end) in STOPS and not number_follows(toks, cue.end)
+
+
+def _has_turned(cue: Cue, looks: dict[int, Cue], toks: Toks) -> bool:
+    """ "drainage turned purulent at 2300": the time is when it did, and no number says how much."""
+    k = cue.end
+    while word(toks, k) in TURNING and k not in looks and k < cue.end + MOST_BETWEEN:
+        k += 1
+    look = looks.get(k)
+    return look is not None and word(toks, look.end) in AT and bool(clocks(toks, look.end + 1))
+
+
+def _is_of_person(cue: Cue, toks: Toks) -> bool:
+    """ "dr aware", "team made aware"."""
+    before = word(toks, cue.start - 1)
+    return before in STAFF | RELATIVES | MADE or _is_named_person(cue.start - 1, toks)
+
+
+def _is_ordered(cue: Cue, orders: list[int], toks: Toks) -> bool:
+    """ "order for 17: water seal": what was ordered, where no depth follows."""
+    near = any(0 <= cue.start - end <= ORDER_REACH for end in orders)
+    return near and not number_follows(toks, cue.end)
