@@ -27,9 +27,10 @@ EVENTS: dict[str, tuple[str, ...]] = {
     ),
     "kind:exchanged": (
         "(changed|swapped|replaced|switched|exchanged) it (out|over|)",
+        "(change|exchange|swap) of (canister|box|chamber|bottle|drain)",
         (
             f"(changed|swapped|exchanged|replaced|switched|change|swap|swapping|changing|switch|replacing|"
-            f"exchange|chnged|exchanging|switching|switched out|changed over) (out|) {THE} (old|full|new|) "
+            f"exchange|exchanging|switching|switched out|changed over) (out|) {THE} (old|full|new|) "
             f"{CAN}"
         ),
         f"(changed|swapped|switched|change|swap|swapping|changing) (out|over|) to {THE} (new|fresh) {CAN}",

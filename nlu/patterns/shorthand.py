@@ -9,6 +9,9 @@ side tubing system
 """With an 's that is an "is": "the line's at 540"."""
 SHORTHAND = {
     "frm": "from",
+    "chnged": "changed",
+    "chged": "changed",
+    "cahnged": "changed",
     "shd": "should",
     "drane": "drain",
     "drian": "drain",

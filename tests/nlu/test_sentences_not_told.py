@@ -195,3 +195,9 @@ def test_a_bed_and_its_line_that_may_be_a_time_are_asked(text: str) -> None:
 
 def test_a_bed_and_its_line_that_are_no_recent_time_are_told() -> None:
     assert reading("12 340 3 90") == "mark bed=12 level_ml=340; mark bed=3 level_ml=90"
+
+
+def test_a_change_of_canister_is_told_in_the_words_of_a_tired_nurse() -> None:
+    assert reading("change of canister 12 1815 - old 1990") == "exchanged bed=12 at=18:15 final_ml=1990"
+    assert reading("12 canister chnged 1815 old 1990") == "exchanged bed=12 at=18:15 final_ml=1990"
+    assert reading("change of canister due on 12") == "ask kind"
