@@ -11,7 +11,7 @@ from .bridging import bridged, sent
 from .clock import clocks
 from .followers import DEEP
 from .items import FULL_HOUR
-from .neighbours import number_follows, phrase_of
+from .neighbours import is_setting, number_follows, phrase_of
 from .numbers import Toks, word
 from .patterns.places import PLACES
 from .pipeline import Cue, Read, pipeline
@@ -33,6 +33,7 @@ DIED = frozenset(
 """Behind "passed" these leave it a death."""
 SIDED = frozenset({"l", "r", "left", "right", "lt", "rt"})
 CANISTERS = frozenset(PLACES["canister"])
+ON_SUCTION = frozenset({"canister on suction", "cannister on suction"})
 READS = frozenset({"is", "was", "reads", "read", "="})
 SETTINGS = frozenset({"seal", "suction", "gauge", "dial", "vacuum"})
 AGREED = frozenset({"that's right", "thats right"})
@@ -83,7 +84,12 @@ def _of_the_new(cue: Cue, before: tuple[Cue, ...], toks: Toks) -> Cue:
 
 
 def _apart(cue: Cue, toks: Toks) -> Iterator[Cue]:
-    """ "disconnected from the canister at 2005": what it came off, and when."""
+    """The cue, or the two that it is: "disconnected from the canister at 2005" has a time, and no level."""
+    dialled = cue.label == "other" and phrase_of(cue, toks) in ON_SUCTION and is_setting(toks, cue.end)
+    if dialled:  # "canister on suction -20": what the drain's suction is set to, and no other canister
+        yield Cue("canister", "", cue.start, cue.start + 1)
+        yield Cue("suction", "", cue.start + 1, cue.end)
+        return
     before = cue.start - 1 - (word(toks, cue.start - 1) in {"the", "his", "her"})
     thing = cue.label == "levelat" and word(toks, cue.start) in CANISTERS and word(toks, cue.end - 1) == "at"
     times = clocks(toks, cue.end) if thing else []

@@ -17,19 +17,19 @@ NAMES: dict[tuple[str, ...], str] = {
     ("icc",): "tube",
     ("iccs",): "tubes",
     ("i", "c", "c"): "tube",
-    ("uwsd",): "canister",
+    ("uwsd",): "box",
     ("uwsds",): "canisters",
-    ("u", "w", "s", "d"): "canister",
-    ("underwater", "seal", "drain"): "canister",
-    ("underwater", "seal", "drainage"): "canister",
-    ("underwater", "sealed", "drain"): "canister",
-    ("under", "water", "seal", "drain"): "canister",
-    ("underwater", "drain"): "canister",
+    ("u", "w", "s", "d"): "box",
+    ("underwater", "seal", "drain"): "box",
+    ("underwater", "seal", "drainage"): "box",
+    ("underwater", "sealed", "drain"): "box",
+    ("under", "water", "seal", "drain"): "box",
+    ("underwater", "drain"): "box",
 }
 """British and Australian words for the tube in the chest and for what it drains into. From memory."""
 SEALS = (("underwater", "seal"), ("under", "water", "seal"))
 HOLDERS = frozenset({"bottle", "bottles", "box", "chamber", "canister", "unit", "system"})
-OF_DRAIN = frozenset({"drain", "drainage", "canister", "tube"})
+OF_DRAIN = frozenset({"drain", "drainage", "box", "tube"})
 CHANGES = frozenset(
     {"new", "fresh", "old", "changed", "swapped", "replaced", "exchanged", "tipped", "knocked", "cracked"}
 )
@@ -66,7 +66,7 @@ def _add(out: list[Token], token: Token) -> None:
 
 def _is_joined(token: Token) -> bool:
     """Whether it stands for another name."""
-    return token.end - token.start != len(token.text) or token.text == "canister"
+    return token.end - token.start != len(token.text) or token.text == "box"
 
 
 def _named(toks: Sequence[Token], i: int) -> tuple[int, str]:
@@ -76,7 +76,7 @@ def _named(toks: Sequence[Token], i: int) -> tuple[int, str]:
         if said in NAMES:
             return size, NAMES[said]
         if said in SEALS and _is_whole(toks, i - 1, i + size):
-            return size, "canister"
+            return size, "box"
     return 1, toks[i].text
 
 

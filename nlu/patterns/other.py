@@ -149,7 +149,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "diwali|eid|friday|birthday) (all|everyone|everybody|yall|y'all|team|guys|folks|too|to you|)",
         "thank (god|goodness|heavens|the lord)",
         "into", "catch up", "catching up", "catch-up", "c/o",
-        "(tube|drain|chest drain|canister|bottle|chest tube|chest) (obs|observations)",
+        "(tube|drain|chest drain|canister|box|bottle|chest tube|chest) (obs|observations)",
         "(obs|observations) (are|all|) (stable|ok|okay|fine|done|unchanged|satisfactory|normal|good)",
         "lol", "lmao", "haha", "hahaha", "hehe", "omg", "ugh", "phew", "whew", "argh", "jeez", "geez",
         "sheesh", "yay", "woohoo", "smh", "tysm",
