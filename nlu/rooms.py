@@ -9,29 +9,49 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 
 from .labels import bed_label
-from .numbers import Toks, heard_as_number, is_digits, numbers, word
+from .numbers import Toks, heard_as_number, is_digits, numbers, starts_number, word
 
 SIDE_ROOMS = (
-    ("side", "room"), ("side", "rm"), ("side", "ward"), ("side", "-", "room"), ("s", "/", "r"), ("sideroom",)
+    ("side", "room"), ("side", "rooms"), ("side", "rm"), ("side", "rms"),
+    ("side", "ward"), ("side", "-", "room"), ("s", "/", "r"), ("sideroom",)
 )  # fmt: skip
+FIRST_WORDS = frozenset(name[0] for name in SIDE_ROOMS)
 PREFIXES = ("sr", "sideroom", "siderm", "s", "side")
 """How a unit writes the label of a side room, before its number."""
 BAYS = frozenset({"bay"})
-BEDS = frozenset({"bed", "bd", "b"})
+BEDS = frozenset({"bed", "beds", "bd", "b"})
+REACH = 5
+"""Words back to where a side room before this number begins."""
 PAUSES = frozenset({"-", "/"})
 
 
 def side_room(toks: Toks, i: int, index: Mapping[str, str], *, voice: bool) -> tuple[int, str] | None:
     """The end and label of the side room that is named here; one that the unit lacks is told as SR3."""
+    if toks.words.isdisjoint(FIRST_WORDS):
+        return None
     for name in SIDE_ROOMS:
         start = i + len(name)
         if tuple(word(toks, k) for k in range(i, start)) != name:
             continue
         start += word(toks, start) in {"number", "no", "#"}
         told = list(values(toks, start, voice=voice))
-        known = [(end, label) for end, value in told for label in _labels(value, index)]
-        return next(iter(known or [(end, f"SR{value}") for end, value in reversed(told)]), None)
-    return None
+        return _likeliest(told, index)
+    return _next_in_row(toks, i, index, voice=voice)
+
+
+def _next_in_row(toks: Toks, i: int, index: Mapping[str, str], *, voice: bool) -> tuple[int, str] | None:
+    """The "2" of "side rooms 1 and 2"."""
+    if word(toks, i - 1) not in {"and", "&", "or"} or not starts_number(toks, i):
+        return None
+    rooms = (side_room(toks, k, index, voice=voice) for k in range(max(0, i - REACH), i - 1))
+    named = any(found is not None and found[0] == i - 1 for found in rooms)
+    return _likeliest(list(values(toks, i, voice=voice)), index) if named else None
+
+
+def _likeliest(told: list[tuple[int, str]], index: Mapping[str, str]) -> tuple[int, str] | None:
+    """The side room of the unit among the numbers that can stand at a place, or the shortest as said."""
+    known = [(end, label) for end, value in told for label in _labels(value, index)]
+    return next(iter(known or [(end, f"SR{value}") for end, value in reversed(told)]), None)
 
 
 def _labels(value: str, index: Mapping[str, str]) -> list[str]:

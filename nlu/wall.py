@@ -15,7 +15,7 @@ from .labels import bed_label, ends_name, letter_of
 from .numbers import Toks, glued, heard_as_number, is_digits, numbers, word
 from .patterns.numerals import NUMERALS
 from .patterns.places import PLACES
-from .rooms import SIDE_ROOMS, side_room
+from .rooms import FIRST_WORDS, side_room
 from .tokens import Token
 
 Labelled = dict[int, tuple[int, str]]
@@ -41,7 +41,6 @@ TELLS = frozenset(PLACES["canister"]) | {
 SIDES = frozenset({"l", "r"})
 SUCH_LETTERS = frozenset("bcdefg")
 MOST_DIGITS = 4
-SIDES_OF_WARD = frozenset(name[0] for name in SIDE_ROOMS)
 NO_BAY = frozenset({"bay", "bed", "room", "ward", "pod"})
 """Words of a label that are no part of what tells it from another."""
 
@@ -81,7 +80,7 @@ def written(toks: Toks, index: Mapping[str, str] | None, *, voice: bool = False)
     if of_unit is None or index is None:
         return {}
     if not of_unit.odd:
-        return {} if toks.words.isdisjoint(SIDES_OF_WARD) else dict(_side_rooms(toks, index, voice=voice))
+        return dict(_side_rooms(toks, index, voice=voice))
     found: Labelled = {}
     bay, end = "", 0
     for i in range(len(toks)):
@@ -108,7 +107,7 @@ def _side_rooms(
     toks: Toks, index: Mapping[str, str], *, voice: bool
 ) -> Iterator[tuple[int, tuple[int, str]]]:
     """The side rooms that a unit with nothing but numbers may have beside its beds."""
-    for i in range(len(toks)):
+    for i in () if toks.words.isdisjoint(FIRST_WORDS) else range(len(toks)):
         if (found := side_room(toks, i, index, voice=voice)) is not None:
             yield i, found
 

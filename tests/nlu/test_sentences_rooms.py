@@ -41,6 +41,20 @@ def test_a_dictated_place_is_read_as_a_typed_one(text: str, bed: str) -> None:
 @pytest.mark.parametrize(
     ("text", "beds"),
     [
+        ("side rooms 1 and 2 no leak at 1840", ("SR1", "SR2")),
+        ("side room 1 and side room 2 no leak at 1840", ("SR1", "SR2")),
+        ("side room 1 and bed 2 no leak at 1840", ("SR1", "2")),
+        ("bay 2 beds 7 and 8 no leak at 1840", ("7", "8")),
+        ("bay 2 bed 7 and bay 3 bed 14 no leak at 1840", ("7", "14")),
+    ],
+)
+def test_rooms_and_beds_in_a_row_are_each_what_they_are(text: str, beds: tuple[str, ...]) -> None:
+    assert reading(text, beds=WARD) == "; ".join(f"checked bed={bed} at=18:40 air_leak=none" for bed in beds)
+
+
+@pytest.mark.parametrize(
+    ("text", "beds"),
+    [
         ("side room 3 line 75 at 1840", WARD),
         ("side room 2 line 75 at 1840", BEDS),
         ("bay 3 bed 40 line 75 at 1840", BEDS),
@@ -50,6 +64,10 @@ def test_a_dictated_place_is_read_as_a_typed_one(text: str, bed: str) -> None:
 )
 def test_a_room_or_bed_that_the_unit_does_not_have_is_asked(text: str, beds: tuple[str, ...]) -> None:
     assert reading(text, beds=beds) == "ask bed"
+
+
+def test_side_rooms_that_the_unit_does_not_have_are_both_asked() -> None:
+    assert reading("side rooms 1 and 2 no leak", beds=BEDS) == "ask bed; ask bed"
 
 
 def test_a_bay_tells_one_bed_from_another_where_labels_have_it() -> None:
