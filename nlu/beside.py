@@ -36,7 +36,8 @@ def of_their_like(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     cues = _with_wishes(cues, toks)
     orders = [c.end for c in cues if c.label == "order"]
     mishaps = [c.end for c in cues if c.label == "what"]
-    return tuple(_of_its_like(_known(cue, mishaps, toks), looks, orders, toks) for cue in cues)
+    changes = [c.end for c in cues if c.value == "exchanged"]
+    return tuple(_of_its_like(_known(cue, mishaps, toks), looks, orders, changes, toks) for cue in cues)
 
 
 def _known(cue: Cue, mishaps: list[int], toks: Toks) -> Cue:
@@ -66,9 +67,11 @@ def _is_named_person(k: int, toks: Toks) -> bool:
     return word(toks, k - 1) in NAMED and word(toks, k).isalpha()
 
 
-def _of_its_like(cue: Cue, looks: dict[int, Cue], orders: list[int], toks: Toks) -> Cue:
+def _of_its_like(cue: Cue, looks: dict[int, Cue], orders: list[int], changes: list[int], toks: Toks) -> Cue:
     if cue.label == "output" and looks and (_is_named(cue, looks, toks) or _has_turned(cue, looks, toks)):
         return cue._replace(label="tubeword", value="")
+    if cue.label == "levelat" and word(toks, cue.start) == "now" and _is_after_change(cue, changes, toks):
+        return cue._replace(start=cue.start + 1)  # "changed at 1830, old 1290, now at 20": now, and not then
     if orders and phrase_of(cue, toks) in SEALS and _is_ordered(cue, orders, toks):
         return cue._replace(label="waterseal")
     if cue.label == "other" and word(toks, cue.start - 1) in NAMED:
@@ -98,6 +101,12 @@ def _is_of_person(cue: Cue, toks: Toks) -> bool:
     """ "dr aware", "team made aware"."""
     before = word(toks, cue.start - 1)
     return before in STAFF | RELATIVES | MADE or _is_named_person(cue.start - 1, toks)
+
+
+def _is_after_change(cue: Cue, changes: list[int], toks: Toks) -> bool:
+    """Whether a canister was changed before it, at a time that was told, and it has none of its own."""
+    timed = any(clocks(toks, k) for end in changes[:1] for k in range(end, cue.start))
+    return timed and word(toks, cue.end + 1) not in AT
 
 
 def _is_ordered(cue: Cue, orders: list[int], toks: Toks) -> bool:
