@@ -100,7 +100,7 @@ def _unsure_times(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 def _may_be_unit(time: Item, after: Item) -> bool:
     """Whether the piece behind a bare time was not understood and is no remark."""
-    return _is_word(after) and not (_is_at_people(time, after) or (time.at and is_remark(after)))
+    return _is_word(after) and not (_is_at_people(time, after) or is_remark(after))
 
 
 def _is_at_people(time: Item, after: Item) -> bool:

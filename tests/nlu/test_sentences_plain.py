@@ -217,3 +217,36 @@ def test_the_number_that_was_wrong_stands_before_what_is_right(text: str, read: 
 
 def test_nothing_further_is_nothing_drained() -> None:
     assert reading("bed 3 nothing further drained") == "drained bed=3 volume_ml=0"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "bed 5 box changed at 1830, old 1290, new starts at 0, now at 20",
+            "exchanged bed=5 at=18:30 final_ml=1290 opening_ml=0; mark bed=5 at=19:05 level_ml=20",
+        ),
+        (
+            "bed 5 box changed at 1830, old 1290, now at 20 at 1900",
+            "exchanged bed=5 at=18:30 final_ml=1290; mark bed=5 at=19:00 level_ml=20",
+        ),
+        (
+            "bed 5 box changed, old 1290, now at 20",
+            "exchanged bed=5 final_ml=1290; mark bed=5 level_ml=20",
+        ),
+    ],
+)
+def test_what_a_new_canister_is_now_at_has_not_the_time_of_the_change(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("24 back from ir 1855 grumpy but fine", "back bed=24 at=18:55"),
+        ("24 back from ir 1020 fine", "ask at"),
+        ("bed 12 tipped 1855 fine", "incident bed=12 at=18:55 what=tipped"),
+    ],
+)
+def test_a_remark_is_no_unit_of_the_time_before_it(text: str, read: str) -> None:
+    assert reading(text) == read
