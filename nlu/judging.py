@@ -136,6 +136,8 @@ def _faults(draft: Draft) -> list[str]:
         found.append("one line of two tubes")
     if draft.more_beds and draft.level is not None and not draft.level.lead:
         found.append("two beds with one level")
+    if draft.kind == "placed" and draft.level is not None and draft.level.lead == "old":
+        found.append("a tube that is new has no old level")
     if draft.opening is not None and not draft.kind:
         found.append("what a canister held at first, and none was changed or placed")
     if draft.wants is not None and not draft.has_content:

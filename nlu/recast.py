@@ -33,6 +33,7 @@ DIED = frozenset(
 """Behind "passed" these leave it a death."""
 SIDED = frozenset({"l", "r", "left", "right", "lt", "rt"})
 CANISTERS = frozenset(PLACES["canister"])
+OLD = frozenset({"old", "prev", "previous"})
 ON_SUCTION = frozenset({"canister on suction", "cannister on suction"})
 READS = frozenset({"is", "was", "reads", "read", "="})
 SETTINGS = frozenset({"seal", "suction", "gauge", "dial", "vacuum"})
@@ -66,10 +67,19 @@ def recast(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each with the meaning that it has here."""
     ends = any(_ends(cue) for cue in cues)
     found = tuple(_meant(cue, toks, ends=ends) for each in cues for cue in _apart(each, toks))
+    if any(c.label == "old" and not OLD.isdisjoint(phrase_of(c, toks).split()) for c in found):
+        found = tuple(_new_box(cue, toks) for cue in found)
     found = tuple(_of_the_new(cue, found[:k], toks) for k, cue in enumerate(found))
     if any(c.label == "change" for c in found) and not any(c.value == "exchanged" for c in found):
         return tuple(_replaced(cue, found, toks) for cue in found)
     return found
+
+
+def _new_box(cue: Cue, toks: Toks) -> Cue:
+    """ "new drain at 0515, old one 1140": beside an old one a new drain is what it drains into."""
+    words = phrase_of(cue, toks).split()
+    drain = cue.value == "placed" and words[-1] == "drain" and not {"new", "fresh"}.isdisjoint(words)
+    return cue._replace(value="exchanged") if drain else cue
 
 
 def _of_the_new(cue: Cue, before: tuple[Cue, ...], toks: Toks) -> Cue:

@@ -94,6 +94,10 @@ def test_a_patient_moves_into_a_side_room_and_from_a_bay() -> None:
             "bed 8 bottle changed at 1840 old one was 1490, new one on 20 now",
             "exchanged bed=8 at=18:40 final_ml=1490; mark bed=8 at=19:05 level_ml=20",
         ),
+        ("new drain for bed 8 at 1840, old bottle final 1490", "exchanged bed=8 at=18:40 final_ml=1490"),
+        ("bed 8 got a new drain at 1840, old one read 1490", "exchanged bed=8 at=18:40 final_ml=1490"),
+        ("new drain bed 8 left side at 1840", "placed bed=8 tube=left at=18:40"),
+        ("new chest tube bed 8 at 1840, old one 1490", "ask level_ml"),
         ("bed 8 changed the canister old 1490, new one on 1840", "exchanged bed=8 at=18:40 final_ml=1490"),
     ],
 )
