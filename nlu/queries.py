@@ -147,7 +147,10 @@ def asked(
         when = _timed(made, window) if _says_when(items) else replace(made, window=window)
         if when.at is not None and topic != "chart":
             doubt = (when.at,)
-        if doubt or _may_be_told(items, read):
+        lost = window is None and any(
+            i.value == "since" and word(read.tokens, i.start) == "since" for i in items
+        )
+        if doubt or lost or _may_be_told(items, read):  # "since dialysis" is no window that we know
             made = replace(made, bed=beds[0] if beds else None)
             return [Unclear(slot="window", text=text, choices=doubt or (), statement=made)]
         made = when

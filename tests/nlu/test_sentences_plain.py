@@ -250,3 +250,7 @@ def test_what_a_new_canister_is_now_at_has_not_the_time_of_the_change(text: str,
 )
 def test_a_remark_is_no_unit_of_the_time_before_it(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+def test_a_window_that_is_not_known_is_asked() -> None:
+    assert reading("what is the drain output for 12 since dialysis") == "ask window"
