@@ -102,10 +102,14 @@ def sqlite_module() -> ModuleType:
 
 
 def _private_file(path: Path) -> None:
-    """Make the file, or tighten it, so that only its owner can read it; SQLite's side files follow it."""
+    """Make the file, or tighten it, so that only its owner can read it; SQLite's side files follow it.
+
+    One that is there is not opened: to close it would let go of SQLite's locks on it in this process.
+    """
     try:
-        os.close(os.open(path, os.O_CREAT | os.O_RDWR, 0o600))
-        path.chmod(0o600)
+        if not path.is_file():
+            os.close(os.open(path, os.O_CREAT | os.O_RDWR, 0o600))
+        path.chmod(path.stat().st_mode & 0o600)
     except OSError as error:
         raise StoreAwayError(f"{path}: {error.strerror}") from error
 

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import random
+import subprocess
+import sys
 import time
 from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
@@ -15,7 +17,7 @@ from sqlalchemy.exc import IntegrityError, OperationalError
 import bot.store.store as store_module
 from bot.engine.entries import Line
 from bot.store import Book, Store, StoreAwayError, open_store
-from bot.store.connect import in_memory, sqlite_module
+from bot.store.connect import connect, in_memory, sqlite_module
 from bot.store.sealing import sealed
 from bot.store.verify import entry_flaws
 from tests.databases import new_database
@@ -148,6 +150,38 @@ def test_a_url_says_whether_the_ledger_outlives_the_program(url: str, memory: bo
 def test_sqlite_is_one_without_the_checkpoint_fault() -> None:
     version: str = sqlite_module().sqlite_version
     assert tuple(map(int, version.split("."))) >= (3, 51, 3)
+
+
+_LOCKED = """
+import fcntl, sys
+with open(sys.argv[1], "r+b") as file:
+    fcntl.lockf(file, fcntl.LOCK_EX | fcntl.LOCK_NB, 510, 0x40000002)
+"""
+"""Fails while another process has SQLite's lock of those who read: with it nobody takes the log away."""
+
+
+def test_a_second_look_at_a_file_leaves_its_locks_to_the_first(tmp_path: Path) -> None:
+    pytest.importorskip("fcntl")
+    url = f"sqlite:///{tmp_path}/ward.sqlite"
+    command = [sys.executable, "-c", _LOCKED, str(tmp_path / "ward.sqlite")]
+    store = open_store(url)
+    store.transact(claimed)
+    reading = Store(connect(url, reading=True))
+    assert b"BlockingIOError" in subprocess.run(command, capture_output=True, timeout=60).stderr
+    with reading.connection() as connection:
+        assert connection.scalar(text("SELECT count(*) FROM messages")) == 1
+    reading.close()
+    store.close()
+    assert subprocess.run(command, timeout=60).returncode == 0
+
+
+@pytest.mark.parametrize("name", ["folder", "no/folder"])
+def test_what_can_be_no_file_is_an_outage(tmp_path: Path, name: str) -> None:
+    (tmp_path / "folder").mkdir()
+    mode = (tmp_path / "folder").stat().st_mode
+    with pytest.raises(StoreAwayError, match="folder"):
+        open_store(f"sqlite:///{tmp_path}/{name}")
+    assert (tmp_path / "folder").stat().st_mode == mode
 
 
 def test_what_was_recorded_outlives_the_program(tmp_path: Path) -> None:
