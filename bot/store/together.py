@@ -42,32 +42,40 @@ class Together:
     def answer(self, work: Callable[[Connection], T]) -> T:
         """What `work` returns, once it is committed. StoreAwayError when its turn does not come in time."""
         job = _Job(work)
-        with self._lock:
-            self._waiting.append(job)
-            job.leads = not self._has_leader
-            self._has_leader = True
-        if not job.leads:
-            self._wait(job)
-        if job.leads:
-            self._lead()
+        try:
+            self._queue(job)
+            if not job.leads and not job.told.wait(self._wait_s):
+                raise StoreAwayError("busy")  # it may be answered yet, and is kept if so
+            if job.leads:
+                self._lead()
+        finally:
+            self._leave(job)
         if job.error is not None:
             raise job.error
         answered: T = job.answer
         return answered
 
-    def _wait(self, job: _Job) -> None:
-        """Until it is answered, or has the turn. In vain: it may be answered yet, and is kept if so."""
-        if job.told.wait(self._wait_s):
-            return
+    def _queue(self, job: _Job) -> None:
+        """Behind all who wait; where nobody has the turn, it is this one's."""
         with self._lock:
-            if job.told.is_set():
-                return
+            self._waiting.append(job)
+            job.leads = not self._has_leader
+            self._has_leader = True
+
+    def _leave(self, job: _Job) -> None:
+        """However it ended, it waits no more, and passes on the turn if it had it."""
+        with self._lock:
             if job in self._waiting:
                 self._waiting.remove(job)
-        raise StoreAwayError("busy")
+            if not job.leads:
+                return
+            self._has_leader = bool(self._waiting)
+            if self._waiting:
+                self._waiting[0].leads = True
+                self._waiting[0].told.set()
 
     def _lead(self) -> None:
-        """Answer those who wait, the first of them first, and give the turn to the next."""
+        """Answer those who wait, the first of them first."""
         jobs: list[_Job] = []
         try:
             with self._transaction() as connection:
@@ -78,20 +86,12 @@ class Together:
             for job in jobs:
                 job.error = job.error or error
         finally:
-            self._pass_on(jobs)
+            for job in jobs:
+                job.told.set()
 
     def _taken(self) -> list[_Job]:
         with self._lock:
             return [self._waiting.popleft() for _ in range(min(MOST, len(self._waiting)))]
-
-    def _pass_on(self, jobs: Sequence[_Job]) -> None:
-        with self._lock:
-            self._has_leader = bool(self._waiting)
-            if self._waiting:
-                self._waiting[0].leads = True
-                self._waiting[0].told.set()
-        for job in jobs:
-            job.told.set()
 
 
 class _Job:

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import random
+import subprocess
+import sys
 import threading
 import time
 from collections.abc import Callable, Iterator, Sequence
@@ -9,6 +12,7 @@ from concurrent.futures import Future, ThreadPoolExecutor
 from contextvars import ContextVar
 from functools import partial
 from pathlib import Path
+from types import SimpleNamespace
 from typing import Any
 
 import pytest
@@ -16,12 +20,13 @@ from sqlalchemy import event, text
 from sqlalchemy.exc import IntegrityError, OperationalError
 
 import bot.store.store as store_module
+import bot.store.together as together_module
 from bot.engine.entries import Line
 from bot.store import Book, Store, StoreAwayError, open_store
 from bot.store.sealing import sealed
 from bot.store.together import MOST
 from bot.store.verify import entry_flaws
-from tests.store.hands import at, claimed
+from tests.store.hands import at, claim, claimed
 
 Work = Callable[[Book], Any]
 
@@ -167,6 +172,153 @@ def test_an_error_that_ends_the_transaction_is_told_to_all(file: Store) -> None:
     assert [type(each.exception()) for each in asked] == [StoreAwayError, RuntimeError, StoreAwayError]
     assert messages(file) == []
     assert file.transact(line(0))
+
+
+def test_what_was_undone_beneath_a_message_that_goes_on_is_not_told_as_kept(file: Store) -> None:
+    def goes_on(book: Book) -> None:
+        line(1)(book)
+        with pytest.raises(IntegrityError):
+            book._connection.exec_driver_sql("INSERT OR ROLLBACK INTO messages SELECT * FROM messages")
+
+    for _ in range(2):
+        with pytest.raises(IntegrityError):
+            file.transact(goes_on)
+    asked = at_once(file, [line(0), goes_on, line(2)])
+    assert [type(each.exception()) for each in asked] == [StoreAwayError, IntegrityError, StoreAwayError]
+    assert messages(file) == []
+    assert file.transact(line(1))
+
+
+def test_a_message_that_is_broken_off_undoes_all_and_the_next_are_answered(file: Store) -> None:
+    def breaks_off(_: Book) -> None:
+        raise SystemExit
+
+    asked = at_once(file, [line(0), breaks_off, *map(line, range(2, MOST + 2))])
+    assert [type(each.exception()) for each in asked[:MOST]] == [SystemExit] * MOST
+    assert [each.exception() for each in asked[MOST:]] == [None, None]
+    assert messages(file) == [f"m{number}" for number in range(MOST, MOST + 2)]
+
+
+def test_who_is_interrupted_while_it_waits_is_not_answered_and_holds_nobody_up(
+    file: Store, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    with ThreadPoolExecutor(3) as pool, file.turn():
+        first = pool.submit(file.transact, line(0))
+        until(partial(_wait, file, 1))
+        monkeypatch.setattr(together_module, "threading", SimpleNamespace(Event=_Interrupted))
+        assert isinstance(pool.submit(file.transact, line(1)).exception(timeout=5), KeyboardInterrupt)
+        monkeypatch.undo()
+        last = pool.submit(file.transact, line(2))
+        until(partial(_wait, file, 2))
+    assert [each.exception() for each in (first, last)] == [None, None]
+    assert messages(file) == ["m0", "m2"]
+
+
+def test_who_is_interrupted_when_it_has_the_turn_passes_it_on(
+    file: Store, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    with ThreadPoolExecutor(MOST + 2) as pool, file.turn():
+        asked = []
+        for number in range(MOST + 2):
+            if number == MOST:
+                monkeypatch.setattr(together_module, "threading", SimpleNamespace(Event=_InterruptedWhenTold))
+            asked.append(pool.submit(file.transact, line(number)))
+            until(partial(_wait, file, number + 1))
+            monkeypatch.undo()
+    told = [type(each.exception()) for each in asked]
+    assert told == [*[type(None)] * MOST, KeyboardInterrupt, type(None)]
+    assert messages(file) == [f"m{number}" for number in range(MOST + 2) if number != MOST]
+
+
+class _Interrupted(threading.Event):
+    def wait(self, timeout: float | None = None) -> bool:
+        super().wait(0 if timeout else None)
+        raise KeyboardInterrupt
+
+
+class _InterruptedWhenTold(threading.Event):
+    def wait(self, timeout: float | None = None) -> bool:
+        assert super().wait(timeout)
+        raise KeyboardInterrupt
+
+
+_KILLED = """
+import os, sys
+from sqlalchemy import event
+from bot.store import open_store
+from tests.store.test_together import at_once, line
+store = open_store(sys.argv[1])
+store.transact(line(9))
+commits = []
+def cut(_):
+    commits.append("of whoever held the turn")
+    if len(commits) == 2:
+        os._exit(9)
+event.listen(store.engine, "commit", cut)
+at_once(store, [line(number) for number in range(3)])
+"""
+
+
+def test_a_process_that_is_killed_before_the_commit_leaves_none_of_them(tmp_path: Path) -> None:
+    url = f"sqlite:///{tmp_path}/ward.sqlite"
+    root = Path(__file__).parents[2]
+    assert subprocess.run([sys.executable, "-c", _KILLED, url], cwd=root, timeout=60).returncode == 9
+    store = open_store(url)
+    assert messages(store) == ["m9"]
+    assert [store.transact(line(number)) for number in range(3)]
+    assert messages(store) == ["m9", "m0", "m1", "m2"]
+    store.close()
+
+
+def test_whatever_fails_what_was_told_is_kept_once_and_what_failed_can_be_sent_again(file: Store) -> None:
+    chance = random.Random(8)
+    fate = [chance.choice(["", "", "", "fails", "twice", "undone"]) for _ in range(300)]
+
+    def send(number: int) -> str:
+        def work(book: Book) -> str:
+            if (stored := book.claim(claim(f"m{number}"))) is not None:
+                return stored.reply
+            drain = book.open_drain(str(number % 7), None)
+            entry = book.append(drain, at(1), Line(level_ml=number)).id
+            book.keep_reply(f"m{number}", entry)
+            _fail(book, fate[number], number)
+            return entry
+
+        return file.transact(work)
+
+    def fail_now_and_then(_: object) -> None:
+        if chance.random() < 0.1:
+            raise OperationalError("COMMIT", None, Exception("disk I/O error"))
+
+    def attempt(number: int) -> str | None:
+        try:
+            return send(number)
+        except (StoreAwayError, RuntimeError, IntegrityError):
+            return None
+
+    event.listen(file.engine, "commit", fail_now_and_then)
+    with ThreadPoolExecutor(16) as pool:
+        told = list(pool.map(attempt, range(300)))
+    event.remove(file.engine, "commit", fail_now_and_then)
+    assert 50 < sum(each is not None for each in told) < 250
+    assert sorted(messages(file)) == sorted(f"m{number}" for number in range(300) if told[number])
+    fate = [""] * 300
+    with ThreadPoolExecutor(16) as pool:
+        again = list(pool.map(send, range(300)))
+    assert all(before in (None, after) for before, after in zip(told, again, strict=True))
+    assert len(set(again)) == len(messages(file)) == 300
+
+
+def _fail(book: Book, how: str, number: int) -> None:
+    match how:
+        case "fails":
+            raise RuntimeError
+        case "twice":
+            book.keep_reply(f"m{number}", "")
+        case "undone":
+            book._connection.exec_driver_sql(
+                "INSERT OR ROLLBACK INTO replies SELECT * FROM replies WHERE message = ?", (f"m{number}",)
+            )
 
 
 def test_a_message_is_answered_as_in_the_thread_that_asked(file: Store) -> None:
