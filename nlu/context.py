@@ -33,6 +33,10 @@ IN_BRACKETS = frozenset(
 """Behind a number in brackets: over which time so much more came."""
 TELLING_HOW = frozenset(
     {
+        "report",
+        "report given",
+        "report for",
+        "handover",
         "my beds",
         "all my beds",
         "nearly full",

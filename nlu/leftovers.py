@@ -234,6 +234,9 @@ def _sounds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "the eight may be the word at"
         if level and item.role == "time" and before.end == item.start and _takes_minutes(before, item, toks):
             yield "the minutes may be the end of the number"
+        link = word(toks, item.start - 1)
+        if level and item.role == "time" and before.end == item.start - 1 and link in PAST | TO:
+            yield "the end of the number may be the minutes"
     timed = any(i.role == "time" for i in items)
     for item in items:
         if item.role == "level" and not item.unit and not timed and _ends_in_time(item, toks):

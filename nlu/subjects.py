@@ -26,6 +26,7 @@ from .patterns.asides import (
 )
 from .roles import is_event
 from .rules import there
+from .turned import was_so
 
 STRONG = frozenset({",", ";", ".", "!", "but", "then"})
 TOLD = frozenset({"old", "new", "final", "previous"})
@@ -71,6 +72,7 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     yield from _low_wall(items, toks)
     yield from _suction_back(items, toks)
     yield from _queried(items, toks)
+    yield from was_so(items, toks)
     yield from _sealed(items)
     yield from _changing(items, toks)
     yield from _counted(items, toks)

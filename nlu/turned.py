@@ -19,6 +19,8 @@ FEW = 4
 MOST_ON = 300
 """No wall suction is set to more mmHg. Common practice, no source."""
 OF_SEVERAL = frozenset({"old", "new", "other", "last", "first", "second", "next", "previous"})
+LASTING = frozenset({"leak", "tidal", "waterseal", "suction"})
+PAUSED = frozenset({"suction_off"})
 BED_WORDS = frozenset({"bed", "room", "rm"})
 BODY = frozenset(
     {"pain", "pains", "ache", "aches", "aching", "sore", "soreness", "tender", "tenderness", "weakness"}
@@ -107,6 +109,16 @@ def before_now(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         was = word(toks, k) == "in" and word(toks, k - 1) in {"was", "were", "been"}
         if item.role == "bed" and was and not moved:
             yield "where somebody was, or where the line is"
+
+
+def was_so(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "was off suction for xray": how it was, with no time, and not how it is."""
+    if any(i.role == "time" and i.start > 0 and word(toks, i.start - 1) == "at" for i in items):
+        return
+    for item in items:
+        found = item.role == "cue" and (item.value in LASTING or item.name in PAUSED)
+        if found and word(toks, item.start - 1) in {"was", "were"}:
+            yield "how it was, and not how it is"
 
 
 TURNED = (

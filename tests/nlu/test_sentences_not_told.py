@@ -201,3 +201,21 @@ def test_a_change_of_canister_is_told_in_the_words_of_a_tired_nurse() -> None:
     assert reading("change of canister 12 1815 - old 1990") == "exchanged bed=12 at=18:15 final_ml=1990"
     assert reading("12 canister chnged 1815 old 1990") == "exchanged bed=12 at=18:15 final_ml=1990"
     assert reading("change of canister due on 12") == "ask kind"
+
+
+def test_how_it_was_is_not_told_as_how_it_is() -> None:
+    assert reading("8 was bubbling").startswith("ask ")
+    assert "suction_cmh2o=0" not in reading("8 reading 95 right now, was off suction for xray")
+    assert reading("8 was clamped at 1800") == "incident bed=8 at=18:00 what=clamped"
+
+
+def test_a_report_that_was_given_asks_for_none() -> None:
+    assert reading("closing line for 17 880ml at 1905, report given") == (
+        "mark bed=17 at=19:05 level_ml=880 closing"
+    )
+    assert reading("report on 12") == "asked bed=12 topic=handoff"
+
+
+def test_minutes_before_an_hour_that_may_end_the_number_are_asked_either_way() -> None:
+    said = "bed number two the level is one hundred and seventy five to six in the evening"
+    assert reading(said, channel="voice") == "ask level_ml"
