@@ -13,6 +13,7 @@ BUT_IT = frozenset({"it's", "its", "it", "that's", "thats", "really", "actually"
 BUT_REACH = 4
 """How many words behind "but" the right value comes."""
 LINE_WORDS = frozenset({"level", "old"})
+BELONGING = frozenset({"belongs", "belonged", "belong"})
 OTHER_LEADS = frozenset({*CHECK_LIMITS, "weight"})
 OTHER_UNITS = frozenset({"kg", "lb", "cm", "mmhg"})
 
@@ -41,6 +42,17 @@ def is_correction(items: tuple[Item, ...], toks: Toks) -> bool:
         return not _is_unread(items)
     return denied and any(
         i.role == "cue" and i.value == "neg" and _is_between(items, k) for k, i in enumerate(items)
+    )
+
+
+def with_owner(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """ "it belongs to 6": a number there is a bed, and no level."""
+    if BELONGING.isdisjoint(toks.words):
+        return items
+    owned = {k for k, w in enumerate(toks.said) if w in BELONGING and word(toks, k + 1) == "to"}
+    return tuple(
+        i.as_role("bed") if i.role == "num" and i.label and not i.unit and i.start - 2 in owned else i
+        for i in items
     )
 
 

@@ -136,6 +136,8 @@ class Pipeline:
                 continue
             if end - start > 1 and (_is_letter_of_bed(toks, start) or _is_out_of_a_bed(toks, start, end)):
                 continue
+            if end - start > 1 and _is_other_side(toks, start, end):
+                continue
             if start >= free:
                 name, value = self.labels[key]
                 kept.append(Cue(name, value, start, end))
@@ -161,6 +163,12 @@ def _is_letter_of_bed(toks: Sequence[Token], i: int) -> bool:
     while start and (toks[start - 1].text in NUMERALS or toks[start - 1].is_digits):
         start -= 1
     return 0 < start < i and toks[start - 1].text in LABELLED
+
+
+def _is_other_side(toks: Sequence[Token], start: int, end: int) -> bool:
+    """ "was left not right": the other side, and no "that is not right"."""
+    said = tuple(t.text for t in toks[start:end])
+    return said == ("not", "right") and start > 0 and toks[start - 1].text in {"left", "lt", "l"}
 
 
 def _is_out_of_a_bed(toks: Sequence[Token], start: int, end: int) -> bool:

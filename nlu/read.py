@@ -156,7 +156,7 @@ class Sentence:
     def __init__(self, read: Read, ward: Ward, items: tuple[Item, ...]) -> None:
         self.read = read
         self.ward = ward
-        self.items = corrections.told_right(_opened(items, read.tokens))
+        self.items = corrections.with_owner(corrections.told_right(_opened(items, read.tokens)), read.tokens)
         self.text = read.text
 
     def readings(self) -> Iterator[tuple[Reading | Unjudged, bool]]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import datetime
 
 from .corrections import is_no_line
 from .items import RECENT, Item
@@ -69,6 +70,8 @@ class Correction(Sorted):
                 )
         if self.doubted or self._may_be_time(level) or self._may_be_times(was, level):
             return Unclear(slot="at", text=self.text, statement=replace(made, at=None))
+        if was is not None and level is None and to_bed is not None and _is_line_of_time(was, self.arrived):
+            return Unclear(slot="at", text=self.text, statement=replace(made, was_ml=None))
         if level is not None and bed is not None and _is_bed_again(level, bed):
             return Unclear(slot="level_ml", text=self.text, statement=replace(made, level_ml=None))
         return self._doubted(made, bed) or made
@@ -147,6 +150,11 @@ class Correction(Sorted):
         only = self.nums.all
         rest = {t.text for t in self.toks[only[-1].end :]} if len(only) == 1 else set()
         return bool(FALSE & rest) and rest <= FALSE | SAID_OF_IT
+
+
+def _is_line_of_time(was: Item, arrived: datetime) -> bool:
+    """ "I put the 1900 on 5A but it belongs to 5B": the line of that time, or a level?"""
+    return not (was.unit or was.lead in NAMED_LEVELS) and was.full_clock and was.within(RECENT, arrived)
 
 
 def _is_bed_again(level: Item, bed: Item) -> bool:

@@ -121,7 +121,18 @@ def was_so(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "how it was, and not how it is"
 
 
+def said_of_it(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "looked at it at 1300 and it was 115": behind "was" stands what was read, and no bare time."""
+    at_it = False
+    for item in items:
+        at_it |= item.role == "level" and item.lead in {"levelat", "at"}
+        bare = item.role == "time" and not (item.sure_time or item.at or item.lead or item.full_clock)
+        if at_it and bare and item.amount is not None and word(toks, item.start - 1) in {"was", "is", "were"}:
+            yield "what was read, or when"
+
+
 TURNED = (
+    Rule(said_of_it, frozenset({"time"})),
     Rule(came_in, frozenset({"arrival"})),
     Rule(before_now, frozenset({"bed"})),
     Rule(one_of_several, frozenset({"level"})),

@@ -219,3 +219,17 @@ def test_a_report_that_was_given_asks_for_none() -> None:
 def test_minutes_before_an_hour_that_may_end_the_number_are_asked_either_way() -> None:
     said = "bed number two the level is one hundred and seventy five to six in the evening"
     assert reading(said, channel="voice") == "ask level_ml"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("24 looked at it at 1800 and it was 115", "ask level_ml"),
+        ("wrong side on bed 14, the 300 was left not right", "ask level_ml"),
+        ("I put the 1900 on 5 but it belongs to 6", "ask at"),
+        ("I put the 1050 on 5 but it belongs to 6", "corrected bed=5 was_ml=1050 to_bed=6"),
+        ("12 that is not right", "answered bed=12 answer=no"),
+    ],
+)
+def test_a_line_of_another_bed_side_or_time_keeps_its_level(text: str, read: str) -> None:
+    assert reading(text) == read
