@@ -47,10 +47,6 @@ FEWEST = 2
 """Words of a remark: one alone may be the name of what was measured."""
 
 
-def _is_word(item: Item) -> bool:
-    return item.role == "cue" and item.value == "word"
-
-
 def ends_line(items: Sequence[Item], k: int) -> bool:
     """Whether a time stands right behind its level, as "340 at 1900" does."""
     if k < 1 or items[k].role != "time":
@@ -68,13 +64,13 @@ def is_remark_behind(items: Sequence[Item], k: int, toks: Toks) -> bool:
     said = toks.said[items[k].end : stop]
     if len(said) < FEWEST or said[0] in LINKING or not DOUBTING.isdisjoint(said):
         return False
-    plain = all(_is_word(i) or (i.role == "foreign" and phrase_of(i, toks) in READ_OFF) for i in rest)
+    plain = all(i.unread or (i.role == "foreign" and phrase_of(i, toks) in READ_OFF) for i in rest)
     return plain and not any(w.isdecimal() for w in said)
 
 
 def is_remark(item: Item) -> bool:
     """What is said at the end and is no number: "patient comfortable, doing fine"."""
-    return item.role == "sep" or (_is_word(item) and item.name in REMARKS | LAST_WORDS)
+    return item.role == "sep" or (item.unread and item.name in REMARKS | LAST_WORDS)
 
 
 def _unsure_times(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -94,13 +90,13 @@ def _unsure_times(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             i.role == "level" for i in items[:k]
         )
         told = any(i.role == "cue" and i.value in {"kind", "what"} for i in _clause_before(items, k))
-        if ahead and not told and any(_is_word(i) and i.name not in BELONGS | REMARKS for i in before):
+        if ahead and not told and any(i.unread and i.name not in BELONGS | REMARKS for i in before):
             yield "the time may be of what was not understood"
 
 
 def _may_be_unit(time: Item, after: Item) -> bool:
     """Whether the piece behind a bare time was not understood and is no remark."""
-    return _is_word(after) and not (_is_at_people(time, after) or is_remark(after))
+    return after.unread and not (_is_at_people(time, after) or is_remark(after))
 
 
 def _is_at_people(time: Item, after: Item) -> bool:

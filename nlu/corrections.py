@@ -114,7 +114,7 @@ def _is_not_but(items: tuple[Item, ...]) -> bool:
 def _rebedded(items: tuple[Item, ...], toks: Toks) -> bool:
     """ "the bed 12 1900 mark was bed 13", "0600 mark on bed 13 belongs to bed 12": one line, another bed."""
     beds = [k for k, i in enumerate(items) if i.role == "bed"]
-    if any(i.role == "cue" and i.value == "word" and i.name in {"belongs", "belonged"} for i in items):
+    if any(i.unread and i.name in {"belongs", "belonged"} for i in items):
         told = bool(beds) and word(toks, items[beds[-1]].start - 1) in {"to", "bed", "in"}
         return told or any(i.role in {"num", "time"} or i.value in LINE_WORDS for i in items)
     if len(beds) != 2 or len(items) != beds[1] + 1:

@@ -90,6 +90,11 @@ class Item(NamedTuple):
         return bool(self.when(arrived, LIST_REACH).values)
 
     @property
+    def unread(self) -> bool:
+        """Whether it is a word that was not understood."""
+        return self.role == "cue" and self.value == "word"
+
+    @property
     def sure_time(self) -> bool:
         """Whether it can be nothing but a time."""
         return any(c.sure for c in self.clocks)

@@ -62,21 +62,17 @@ def _lone_beds(items: tuple[Item, ...], voice: bool) -> Iterator[str]:
     has_bed = any(i.role == "bed" for i in items)
     for item, nxt in itertools.pairwise(items):
         said = item.role == "cue" and item.value == "bed" and (voice or not has_bed)
-        if said and (_is_word(nxt) or (nxt.role == "cue" and nxt.value in {"level", "levelat"})):
+        if said and (nxt.unread or (nxt.role == "cue" and nxt.value in {"level", "levelat"})):
             yield "the word bed without a label"
-        if item.role == "bed" and _is_word(nxt) and nxt.name in LETTERS and nxt.start == item.end:
+        if item.role == "bed" and nxt.unread and nxt.name in LETTERS and nxt.start == item.end:
             yield "a letter behind the label"
-
-
-def _is_word(item: Item) -> bool:
-    return item.role == "cue" and item.value == "word"
 
 
 def _between(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "mark 340 ato 700": a word that is not understood between two values."""
     for before, item, after in zip(items, items[1:], items[2:], strict=False):
         if (
-            _is_word(item)
+            item.unread
             and item.name not in BELONGS
             and before.role in VALUES - {"bed"}
             and after.role in VALUES - {"bed"}
@@ -87,12 +83,12 @@ def _between(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
 def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """A number that no word calls a level, with a word before it that may be its name ("hb 82")."""
     for before, item in pairwise(items):
-        other = _is_word(before) or (before.role == "cue" and before.value == "ask")
+        other = before.unread or (before.role == "cue" and before.value == "ask")
         if item.role == "level" and item.lead in {"", "at"} and other:
             yield f"{before.name!r} may say what the number is"
-        if before.role == "level" and not before.lead and before.unit and _is_word(item):
+        if before.role == "level" and not before.lead and before.unit and item.unread:
             yield f"{item.name!r} may say what it is of"
-        if _is_word(before) and item.role == "cue" and item.value == "tubeword":
+        if before.unread and item.role == "cue" and item.value == "tubeword":
             yield f"{before.name!r} may be the name of the tube"
     for item in items:
         if item.role == "level" and not item.unit and (item.lead == "to" or _is_in(item, toks)):
@@ -175,7 +171,7 @@ def _questioned(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
 def _beside(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     for k, (before, item) in enumerate(itertools.pairwise(items)):
         pair = (before, item)
-        if k == 0 and _is_word(before) and item.role == "bed" and _goes_on(items[2:]):
+        if k == 0 and before.unread and item.role == "bed" and _goes_on(items[2:]):
             continue
         if _is_where(before, toks):
             continue
@@ -183,35 +179,35 @@ def _beside(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             continue
         if before.role == "time" and all(is_remark(i) for i in items[k + 1 :]):
             continue
-        if any(_is_word(i) for i in pair) and any(i.role in VALUES for i in pair):
+        if any(i.unread for i in pair) and any(i.role in VALUES for i in pair):
             yield "a word beside a value was not understood"
 
 
 def _is_where(item: Item, toks: Toks) -> bool:
     """ "came apart at the connector at five": where it happened, with its article."""
-    return _is_word(item) and item.name in PLACES and word(toks, item.start - 1) == "the"
+    return item.unread and item.name in PLACES and word(toks, item.start - 1) == "the"
 
 
 def _is_who(bed: Item, after: tuple[Item, ...]) -> bool:
     """ "12 somebody knocked it over": who did it, right before what was done."""
-    if bed.role != "bed" or len(after) < PAIR or not (_is_word(after[0]) and after[0].name in PEOPLE):
+    if bed.role != "bed" or len(after) < PAIR or not (after[0].unread and after[0].name in PEOPLE):
         return False
     return after[1].role == "cue" and after[1].value in {"kind", "what"}
 
 
 def _is_climb(item: Item, after: tuple[Item, ...]) -> bool:
     """ "went from 480 to 525": the word is part of it."""
-    return _is_word(item) and item.name in CLIMBS and any(i.role == CONTEXT for i in after)
+    return item.unread and item.name in CLIMBS and any(i.role == CONTEXT for i in after)
 
 
 def _colours(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "serous and bonus mark 980", "Sarah's fluid": what the fluid looked like was not understood whole."""
     for k, (before, item) in enumerate(pairwise(items)):
-        if _is_word(before) and _is_fluid(item):
+        if before.unread and _is_fluid(item):
             yield "a word before the look of the fluid"
-        if _is_fluid(before) and (_is_word(item) or (item.role == "sep" and _is_led(items[k + 2 : k + 4]))):
+        if _is_fluid(before) and (item.unread or (item.role == "sep" and _is_led(items[k + 2 : k + 4]))):
             yield "a word behind the look of the fluid"
-    if any(_is_word(i) and word(toks, i.end) in {"fluid", "fluids"} for i in items):
+    if any(i.unread and word(toks, i.end) in {"fluid", "fluids"} for i in items):
         yield "a word that may be the look of the fluid"
 
 
@@ -221,7 +217,7 @@ def _is_fluid(item: Item) -> bool:
 
 def _is_led(items: tuple[Item, ...]) -> bool:
     """A word that was not understood, and then a line."""
-    return len(items) > 1 and _is_word(items[0]) and items[1].role == "cue" and items[1].value == "level"
+    return len(items) > 1 and items[0].unread and items[1].role == "cue" and items[1].value == "level"
 
 
 def _sounds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -304,7 +300,7 @@ def _odd_words(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     if len(said) > 1 and said[0].role == "tube" and _is_aside(said[0], said[1], toks):
         yield BEGUN
     for item, nxt in itertools.pairwise(items):
-        if item.role == "cue" and item.value in {"level", "new", "old", "opens"} and _is_word(nxt):
+        if item.role == "cue" and item.value in {"level", "new", "old", "opens"} and nxt.unread:
             yield "a level that was not understood"
     moved = any(i.role == "cue" and i.value == "kind" and i.name in {"moved", "corrected"} for i in items)
     starts = {i.start for i in items}

@@ -34,7 +34,7 @@ def _mixed_up(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     if not any(i.role in NUMBERS for i in items):
         return
     for item in items:
-        if item.role == "cue" and item.value == "word" and item.name in MISTAKEN:
+        if item.unread and item.name in MISTAKEN:
             yield f"{item.name!r} may say that what was told before is wrong"
     if any(word(toks, k) in OTHER_WAYS and word(toks, k + 1) in WAYS for k in range(len(toks))):
         yield "which way round it is"

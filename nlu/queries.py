@@ -132,7 +132,7 @@ def asked(
         return [Unclear(slot="suction_cmh2o", text=text, statement=s) for s in told]
     if topic is None:
         if beds and not any(i.role == "cue" and i.value == "question" for i in items):
-            if any(i.role in {"time", "foreign"} or (i.role == "cue" and i.value == "word") for i in items):
+            if any(i.role in {"time", "foreign"} or i.unread for i in items):
                 return [Unclear(slot="kind", text=text)]
             topic = "last"
         else:

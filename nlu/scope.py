@@ -180,7 +180,7 @@ def _is_ours(item: Item, own: bool) -> bool:
     """A word of the drain; "wound vac canister 150": the canister of a thing with no number is its own."""
     if item.role == "num" and item.lead == "inside":  # "temp 37.8 640 in drain"
         return own
-    chest = item.role == "cue" and item.value == "word" and item.name == "chest"  # "ng 340 chest 1280"
+    chest = item.unread and item.name == "chest"  # "ng 340 chest 1280"
     return chest or (item.role == "cue" and item.value in OURS and (own or item.value != "canister"))
 
 

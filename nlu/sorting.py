@@ -191,9 +191,7 @@ class Sorted:
         return not self.beds.all or (len(self.beds.all) == 1 and not self.nums.all and other)
 
     def belongs(self) -> bool:
-        return any(
-            i.role == "cue" and i.value == "word" and i.name in {"belongs", "belonged"} for i in self.items
-        )
+        return any(i.unread and i.name in {"belongs", "belonged"} for i in self.items)
 
 
 def _whole_tubes(items: tuple[Item, ...]) -> tuple[Item, ...]:

@@ -136,7 +136,7 @@ def _low_wall(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _is_purpose(item: Item, toks: Toks) -> bool:
     """ "clamped for the walk", "suction off for a shower": what it was stopped for."""
     k = item.start - 1 - (word(toks, item.start - 1) in {"a", "the", "his", "her"})
-    return word(toks, k) == "for" and item.role == "cue" and item.value == "word"
+    return word(toks, k) == "for" and item.unread
 
 
 def _without_how(scope: list[Item], event: Item, toks: Toks) -> list[Item]:
@@ -149,14 +149,14 @@ def _without_how(scope: list[Item], event: Item, toks: Toks) -> list[Item]:
 
 def _is_tug(item: Item, toks: Toks) -> bool:
     """ "pulled on his chest tube, its halfway out": how it came out."""
-    return item.role == "cue" and item.value == "word" and word(toks, item.start) in TUGS
+    return item.unread and word(toks, item.start) in TUGS
 
 
 def _loaded(clause: list[Item]) -> Iterator[str]:
     """ "changed 24 at 1800": a verb of an event that was not read as one."""
     if any(i.role in AMOUNTS for i in clause):
         for item in clause:
-            if item.role == "cue" and item.value == "word" and item.name in LOADED:
+            if item.unread and item.name in LOADED:
                 yield f"{item.name!r} may tell of an event"
 
 
@@ -182,7 +182,7 @@ def _with_bed(clauses: list[list[Item]], place: int) -> list[Item]:
 
 def _strange(scope: list[Item], harmless: frozenset[str], toks: Toks) -> Iterator[str]:
     for item in scope:
-        said = item.role == "cue" and item.value == "word"
+        said = item.unread
         if said and item.name not in harmless and not _is_name(item, toks):
             yield f"{item.name!r} was not understood beside an event"
         if item.role == "cue" and item.value == "new" and word(toks, item.end) in NEWCOMERS:

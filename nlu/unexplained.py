@@ -269,7 +269,7 @@ def _unread(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def _is_strange(item: Item, toks: Toks) -> bool:
-    unread = item.role == "cue" and item.value == "word" and item.name not in REMARKS | STAFF | PATIENTS
+    unread = item.unread and item.name not in REMARKS | STAFF | PATIENTS
     return unread and not (glued(toks, item.start) and len(item.name) == 1)
 
 
@@ -296,7 +296,7 @@ def _verb(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "who came, and no side"
     for before, item in pairwise(clause):
         said = before.role == "tube" and word(toks, before.start) == "left" and before.end == item.start
-        if said and item.role == "cue" and item.value == "word" and item.name not in SIDED | REMARKS:
+        if said and item.unread and item.name not in SIDED | REMARKS:
             yield "left may be what the patient did"
 
 
@@ -335,7 +335,7 @@ def _unchanged(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     cues = {i.value: i.start for i in clause if i.role == "cue"}
     same = 0 if "mark_of_question" in cues else cues.get("same", 0)
     for item in clause:
-        said = item.role == "cue" and item.value == "word" and item.start < same
+        said = item.unread and item.start < same
         if said and (item.name in STAFF or _is_strange(item, toks)):
             yield f"{item.name!r} may say what has not changed"
 

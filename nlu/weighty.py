@@ -98,7 +98,7 @@ def _is_closing(item: Item) -> bool:
 
 
 def _is_unread(item: Item) -> bool:
-    return item.role == "cue" and item.value == "word" and item.name not in ASIDE
+    return item.unread and item.name not in ASIDE
 
 
 def _starts_open(item: Item, toks: Toks) -> bool:

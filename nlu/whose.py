@@ -92,7 +92,7 @@ def out_of_a_tube(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def _is_strange(item: Item) -> bool:
-    return item.role == "foreign" or (item.role == "cue" and item.value == "word" and item.name not in PEOPLE)
+    return item.role == "foreign" or (item.unread and item.name not in PEOPLE)
 
 
 def _is_fluid(item: Item) -> bool:
