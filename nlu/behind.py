@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import takewhile
 
+from .corrections import BELONGS
 from .items import Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
@@ -39,7 +40,6 @@ READ_OFF = frozenset(
     | {"temperature", "hr", "heart rate", "pulse", "rr", "labs", "lab", "gcs", "vitals stable", "obs stable"}
 )
 """What is measured in no millilitres."""
-BELONGS = frozenset({"belongs", "belonged"})
 PEOPLE = RELATIVES | STAFF
 BY_WHOM = frozenset({"per", "by", "w", "because", "while", "during"})
 LAST_WORDS = frozenset({"comfortable", "doing", "he's", "she's", "patient", "vitals", "everything", "else"})

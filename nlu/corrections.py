@@ -13,7 +13,8 @@ BUT_IT = frozenset({"it's", "its", "it", "that's", "thats", "really", "actually"
 BUT_REACH = 4
 """How many words behind "but" the right value comes."""
 LINE_WORDS = frozenset({"level", "old"})
-BELONGING = frozenset({"belongs", "belonged", "belong"})
+BELONGS = frozenset({"belongs", "belonged"})
+BELONGING = BELONGS | {"belong"}
 OTHER_LEADS = frozenset({*CHECK_LIMITS, "weight"})
 OTHER_UNITS = frozenset({"kg", "lb", "cm", "mmhg"})
 
@@ -54,6 +55,11 @@ def with_owner(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
         i.as_role("bed") if i.role == "num" and i.label and not i.unit and i.start - 2 in owned else i
         for i in items
     )
+
+
+def belongs(items: tuple[Item, ...]) -> bool:
+    """Whether a line is said to belong somewhere."""
+    return any(i.unread and i.name in BELONGS for i in items)
 
 
 def turn_behind(items: tuple[Item, ...], toks: Toks) -> int:
@@ -114,7 +120,7 @@ def _is_not_but(items: tuple[Item, ...]) -> bool:
 def _rebedded(items: tuple[Item, ...], toks: Toks) -> bool:
     """ "the bed 12 1900 mark was bed 13", "0600 mark on bed 13 belongs to bed 12": one line, another bed."""
     beds = [k for k, i in enumerate(items) if i.role == "bed"]
-    if any(i.unread and i.name in {"belongs", "belonged"} for i in items):
+    if belongs(items):
         told = bool(beds) and word(toks, items[beds[-1]].start - 1) in {"to", "bed", "in"}
         return told or any(i.role in {"num", "time"} or i.value in LINE_WORDS for i in items)
     if len(beds) != 2 or len(items) != beds[1] + 1:

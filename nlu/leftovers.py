@@ -10,9 +10,10 @@ import itertools
 from collections.abc import Iterator
 from itertools import pairwise
 
-from .behind import BEHIND_A_LINE, BELONGS, PEOPLE, is_remark
+from .behind import BEHIND_A_LINE, PEOPLE, is_remark
 from .clock import clocks
 from .context import CLIMBS, CONTEXT
+from .corrections import BELONGS
 from .flow import OVER_TIME
 from .items import AMOUNTS, FINDINGS, Item
 from .mixups import MIXUPS, row_of_beds

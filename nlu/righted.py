@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import datetime
 
-from .corrections import is_no_line
+from .corrections import belongs, is_no_line
 from .items import RECENT, Item
 from .moments import LIST_REACH, since
 from .roles import LEVELLESS, is_event
@@ -88,7 +88,7 @@ class Correction(Sorted):
             return Unclear(slot="level_ml", text=self.text, statement=made)
         whole = made.at is not None and made.level_ml is not None
         paired = made.tube is not None and made.to_tube is not None
-        told = self.turned or self.nums.all or self.times.all or paired or self.belongs()
+        told = self.turned or self.nums.all or self.times.all or paired or belongs(self.items)
         if made.bed is None and (whole or not told):
             return Unclear(slot="bed", text=self.text, statement=made)
         if not any((made.to_bed, made.to_tube, made.level_ml is not None, made.to_at)):

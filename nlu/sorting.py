@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import datetime
 
-from .corrections import ENTERED, LINE_WORDS, is_told_of, turn_behind
+from .corrections import ENTERED, LINE_WORDS, belongs, is_told_of, turn_behind
 from .drafts import SIDES
 from .items import FULL_HOUR, RECENT, Item
 from .labels import tube_name
@@ -79,7 +79,7 @@ class Sorted:
     def _is_right_bed(self, item: Item) -> bool:
         if item.role == "tube":
             return not self.tubes.all and is_told_of(item, self.toks)
-        other = bool(self.beds.all) or self.belongs()
+        other = bool(self.beds.all) or belongs(self.items)
         return item.role == "bed" and other and is_told_of(item, self.toks)
 
     def _names_line(self, nxt: Item | None) -> bool:
@@ -148,7 +148,7 @@ class Sorted:
         short = len(item.digits) == FULL_HOUR - 1 and item.digits[1:] != "00" and item.digits[0] != "0"
         if short and (right is None or (right.label is not None and right.link != "to")):
             return False  # "the 240 was for bed 7 not bed 6"
-        other = right is not None and right.label is not None and (right.link != "to" or self.belongs())
+        other = right is not None and right.label is not None and (right.link != "to" or belongs(self.items))
         if right is None or other:  # "the 1050 was meant for 13": a level may name it too
             self.doubted |= not _is_full(item) and not item.within(RECENT, self.arrived)
         if right is None:
@@ -184,14 +184,11 @@ class Sorted:
             self.odd = True
 
     def _wants_bed(self, item: Item) -> bool:
-        other = self.belongs() or self.negated
+        other = belongs(self.items) or self.negated
         last = self.beds.all[-1] if self.beds.all else None
         if last is not None and item.link == "not" and last.end + 1 == item.start:
             return True  # "was for 7 not 6"
         return not self.beds.all or (len(self.beds.all) == 1 and not self.nums.all and other)
-
-    def belongs(self) -> bool:
-        return any(i.unread and i.name in {"belongs", "belonged"} for i in self.items)
 
 
 def _whole_tubes(items: tuple[Item, ...]) -> tuple[Item, ...]:
