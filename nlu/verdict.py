@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, fields, replace
-from datetime import datetime
 from heapq import heapify, heappop, heappush
 from itertools import pairwise
 from typing import Any
@@ -170,11 +169,6 @@ def _agreed(whole: list[Statement]) -> Statement:
         names = {f.name for f in fields(first)}
         differing = {n: None for n in ("level_ml", "final_ml", "volume_ml") if n in names}
     return replace(first, **differing)
-
-
-def choices_of(values: Iterable[Any]) -> tuple[str | int | datetime, ...]:
-    """The values once each, in order."""
-    return tuple(dict.fromkeys(values))
 
 
 def untimed_asked(outcome: Outcome, text: str) -> Outcome:
