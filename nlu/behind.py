@@ -15,8 +15,9 @@ from .numbers import Toks, word
 from .patterns.asides import RELATIVES, STAFF
 from .patterns.remarks import REMARKS
 from .rules import Rule
+from .scope import STRONG
 
-STRONG = frozenset({",", ";", ".", "!", "but", "then", "-"})
+STOPS = STRONG | {"-"}
 LINKING = frozenset(
     {"of", "from", "via", "in", "out", "through", "into", "by", "for", "to", "on", "or", "if"}
 )
@@ -59,7 +60,7 @@ def is_remark_behind(items: Sequence[Item], k: int, toks: Toks) -> bool:
     """Whether what follows the time of a whole line, up to the next stop, is a remark."""
     if not ends_line(items, k):
         return False
-    rest = list(takewhile(lambda i: not (i.role == "sep" and i.value in STRONG), items[k + 1 :]))
+    rest = list(takewhile(lambda i: not (i.role == "sep" and i.value in STOPS), items[k + 1 :]))
     stop = items[k + 1 + len(rest)].start if k + 1 + len(rest) < len(items) else len(toks)
     said = toks.said[items[k].end : stop]
     if len(said) < FEWEST or said[0] in LINKING or not DOUBTING.isdisjoint(said):

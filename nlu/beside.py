@@ -21,7 +21,7 @@ TURNING = frozenset(
 AT = frozenset({"at", "@", "since", "around", "from"})
 STOPS = frozenset({",", ";", ".", "-", "!", ""})
 MOST_BETWEEN = 5
-SEALS = frozenset({"ws", "waterseal", "water seal", "water-seal", "seal"})
+WATER_SEALS = frozenset({"ws", "waterseal", "water seal", "water-seal"})
 ORDER_REACH = 4
 """Tokens between an order and what was ordered: "order for bed 17: water seal"."""
 NAMED = TITLES - {"by", "nurse", "sister"}
@@ -72,7 +72,7 @@ def _of_its_like(cue: Cue, looks: dict[int, Cue], orders: list[int], changes: li
         return cue._replace(label="tubeword", value="")
     if cue.label == "levelat" and word(toks, cue.start) == "now" and _is_after_change(cue, changes, toks):
         return cue._replace(start=cue.start + 1)  # "changed at 1830, old 1290, now at 20": now, and not then
-    if orders and phrase_of(cue, toks) in SEALS and _is_ordered(cue, orders, toks):
+    if orders and phrase_of(cue, toks) in WATER_SEALS | {"seal"} and _is_ordered(cue, orders, toks):
         return cue._replace(label="waterseal")
     if cue.label == "other" and word(toks, cue.start - 1) in NAMED:
         return cue._replace(label="word", value=word(toks, cue.start))  # "dr ng wants 20"

@@ -14,7 +14,7 @@ from .items import Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .patterns.leads import LEVEL_LEADS, MANY_LINES
-from .renewed import renewed
+from .renewed import CONTEXT, renewed
 from .roles import CHECK_LIMITS
 from .rules import there
 from .runs import is_at, paired
@@ -67,7 +67,6 @@ TELLING = CLIMBS | HOURLY | {"(", "from", "which"} | SO
 OVER_TIME = frozenset({"fluid", "span", "window"})
 ASKED = frozenset({"ask", "question"})
 BESIDE_QUESTION = frozenset({"question", "mark_of_question"})
-CONTEXT = "context"
 COMPARED = frozenset({"from", "since", "than", "on", "over", "in"})
 """Behind a number that is so much more or less than another."""
 FOUND = frozenset({"leak", "tidal", "seal"})

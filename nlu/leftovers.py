@@ -12,7 +12,7 @@ from itertools import pairwise
 
 from .behind import BEHIND_A_LINE, PEOPLE, is_remark
 from .clock import clocks
-from .context import CLIMBS, CONTEXT
+from .context import CLIMBS
 from .corrections import BELONGS
 from .flow import OVER_TIME
 from .items import AMOUNTS, FINDINGS, Item
@@ -21,6 +21,8 @@ from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.asides import PLACES
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
 from .patterns.numerals import ONES
+from .polarity import is_fluid
+from .renewed import CONTEXT
 from .roles import CHECK_LIMITS
 from .rules import Rule, Rules, signs
 from .turned import TURNED, counted_aloud
@@ -204,16 +206,12 @@ def _is_climb(item: Item, after: tuple[Item, ...]) -> bool:
 def _colours(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "serous and bonus mark 980", "Sarah's fluid": what the fluid looked like was not understood whole."""
     for k, (before, item) in enumerate(pairwise(items)):
-        if before.unread and _is_fluid(item):
+        if before.unread and is_fluid(item):
             yield "a word before the look of the fluid"
-        if _is_fluid(before) and (item.unread or (item.role == "sep" and _is_led(items[k + 2 : k + 4]))):
+        if is_fluid(before) and (item.unread or (item.role == "sep" and _is_led(items[k + 2 : k + 4]))):
             yield "a word behind the look of the fluid"
     if any(i.unread and word(toks, i.end) in {"fluid", "fluids"} for i in items):
         yield "a word that may be the look of the fluid"
-
-
-def _is_fluid(item: Item) -> bool:
-    return item.role == "cue" and item.value == "fluid"
 
 
 def _is_led(items: tuple[Item, ...]) -> bool:

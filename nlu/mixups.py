@@ -9,12 +9,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from .items import AMOUNTS, FULL_HOUR, Item
+from .items import FULL_HOUR, Item
 from .numbers import Toks, glued, word
 from .patterns.asides import PERSONS
 from .patterns.remarks import REMARKS
 from .rules import Rule
-from .unexplained import clauses
+from .unexplained import NUMBERS, clauses
 
 MISTAKEN = frozenset(
     {"mixed", "mixup", "mix", "muddled", "backwards", "reversed", "mistake", "mistaken", "misread", "typo"}
@@ -23,7 +23,6 @@ MISTAKEN = frozenset(
 )
 WAYS = frozenset({"way", "ways"})
 OTHER_WAYS = frozenset({"other", "wrong", "opposite"})
-NUMBERS = AMOUNTS | {"bad"}
 TOLD = frozenset({"bed", "tube", "check"}) | NUMBERS
 PLAIN = frozenset({"word", "filler", "about", "time", "timeword", "bed", "opens"})
 QUARTER = 15

@@ -39,11 +39,11 @@ DENIED = "denied"
 
 def turned(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces with every sign that is denied told as absent, or denied."""
-    if not any(_is_sign(i) or _is_fluid(i) for i in items):
+    if not any(_is_sign(i) or is_fluid(i) for i in items):
         return items
     found = list(items)
     for k, item in enumerate(items):
-        if _is_fluid(item):
+        if is_fluid(item):
             _colour(found, k, toks)
         if _is_sign(item) and _is_present(item):
             _turn(found, k, toks)
@@ -82,7 +82,7 @@ def _colour(items: list[Item], k: int, toks: Toks) -> None:
         items[k] = items[k].as_role(DENIED)
         return
     past = word(toks, items[k].start - 1) in PAST
-    if past and any(_is_fluid(i) and word(toks, i.start - 1) in PRESENT for i in items[k + 1 :]):
+    if past and any(is_fluid(i) and word(toks, i.start - 1) in PRESENT for i in items[k + 1 :]):
         items[k] = items[k]._replace(value="filler")
 
 
@@ -135,7 +135,8 @@ def _is_sign(item: Item) -> bool:
     return item.role == "cue" and item.value in TURNED
 
 
-def _is_fluid(item: Item) -> bool:
+def is_fluid(item: Item) -> bool:
+    """Whether it tells the look of the fluid."""
     return item.role == "cue" and item.value == "fluid"
 
 

@@ -6,12 +6,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from .beside import of_their_like
+from .beside import WATER_SEALS, of_their_like
 from .bridging import bridged, sent
 from .clock import clocks
 from .followers import DEEP
 from .items import FULL_HOUR
-from .neighbours import is_setting, number_follows, phrase_of
+from .neighbours import SIDES, is_setting, number_follows, phrase_of
 from .numbers import Toks, word
 from .patterns.places import PLACES
 from .pipeline import Cue, Read, pipeline
@@ -25,13 +25,11 @@ STOPS = frozenset({",", ";", ".", "!", "and", "but", "then"})
 ORDERED = frozenset(
     {"order", "orders", "ordered", "wants", "want", "wanted", "says", "said", "requested", "asked"}
 )
-SEALS = frozenset({"ws", "waterseal", "water seal", "water-seal"})
 DIED = frozenset(
     {"at", "away", "in", "around", "about", "on", "peacefully", "this", "today", "yesterday", "last", "just"}
     | {"bed", "room", "rm", "family", "now", "with", "and", "early", "overnight", "sadly", "suddenly", "noon"}
 )
 """Behind "passed" these leave it a death."""
-SIDED = frozenset({"l", "r", "left", "right", "lt", "rt"})
 CANISTERS = frozenset(PLACES["canister"])
 OLD = frozenset({"old", "prev", "previous"})
 ON_SUCTION = frozenset({"canister on suction", "cannister on suction"})
@@ -138,7 +136,7 @@ def _meant(cue: Cue, toks: Toks, *, ends: bool) -> Cue:
         return cue._replace(label="yes", value="")
     if words == "down for" and number_follows(toks, cue.end):  # "put bed 12 down for 340"
         return cue._replace(label="filler", value="")
-    if words in SEALS and _is_state(cue, toks):
+    if words in WATER_SEALS and _is_state(cue, toks):
         return cue._replace(label="waterseal")
     return cue
 
@@ -149,7 +147,7 @@ def _is_state(cue: Cue, toks: Toks) -> bool:
     before, number = word(toks, bed - 1), word(toks, bed)
     if any(word(toks, cue.start - k) in ORDERED for k in (1, 2)):
         return not number_follows(toks, cue.end)
-    if number in SIDED and not number_follows(toks, cue.end):  # "l sx 20 r ws"
+    if number in SIDES and not number_follows(toks, cue.end):  # "l sx 20 r ws"
         return True
     ends = not word(toks, cue.end).isalnum() or word(toks, cue.end) in {"and", "no"}
     if not (ends and number.isdecimal()):

@@ -8,12 +8,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Set
 
-from .context import CONTEXT
 from .corrections import is_correction
 from .items import FINDINGS, FULL_HOUR, Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .polarity import DENIED, turned
+from .renewed import CONTEXT
 
 STRONG = frozenset({",", ";", ".", "!", "but", "then"})
 OURS = frozenset(

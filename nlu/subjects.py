@@ -26,9 +26,10 @@ from .patterns.asides import (
 )
 from .roles import is_event
 from .rules import there
+from .scope import STRONG
 from .turned import was_so
+from .unexplained import clauses
 
-STRONG = frozenset({",", ";", ".", "!", "but", "then"})
 TOLD = frozenset({"old", "new", "final", "previous"})
 """With these, what was changed is a canister."""
 OF_MOVES = frozenset({"swap", "swapped", "beds", "rooms", "over", "up", "down", "across"})
@@ -76,14 +77,14 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     yield from _sealed(items)
     yield from _changing(items, toks)
     yield from _counted(items, toks)
-    clauses = list(_clauses(items))
-    for place, clause in enumerate(clauses):
+    parts = [list(clause) for clause in clauses(items, STRONG)]
+    for place, clause in enumerate(parts):
         events = [i for i in clause if is_event(i)]
         yield from _loaded(clause)
         checks = [i for i in clause if i.role == "cue" and i.value in CHECKS]
         if not events and not checks:
             continue
-        scope = _with_bed(clauses, place)
+        scope = _with_bed(parts, place)
         if {e.name for e in events} & PAUSES:
             scope = [i for i in scope if not _is_purpose(i, toks)]
         if events and {e.name for e in events} <= MISHAPS:
@@ -160,17 +161,6 @@ def _loaded(clause: list[Item]) -> Iterator[str]:
                 yield f"{item.name!r} may tell of an event"
 
 
-def _clauses(items: tuple[Item, ...]) -> Iterator[list[Item]]:
-    clause: list[Item] = []
-    for item in items:
-        if item.role == "sep" and item.value in STRONG:
-            yield clause
-            clause = []
-        else:
-            clause.append(item)
-    yield clause
-
-
 def _with_bed(clauses: list[list[Item]], place: int) -> list[Item]:
     """The clause, and those before it from which it has its bed."""
     scope = list(clauses[place])
@@ -182,8 +172,7 @@ def _with_bed(clauses: list[list[Item]], place: int) -> list[Item]:
 
 def _strange(scope: list[Item], harmless: frozenset[str], toks: Toks) -> Iterator[str]:
     for item in scope:
-        said = item.unread
-        if said and item.name not in harmless and not _is_name(item, toks):
+        if item.unread and item.name not in harmless and not _is_name(item, toks):
             yield f"{item.name!r} was not understood beside an event"
         if item.role == "cue" and item.value == "new" and word(toks, item.end) in NEWCOMERS:
             yield "a new patient"

@@ -16,7 +16,7 @@ from .numbers import Toks, glued, word
 from .patterns.asides import CALLED, DONE_TO, PATIENTS, STAFF
 from .patterns.remarks import REMARKS
 from .rules import Rule, Rules, asked, signs
-from .weighty import CLOSING
+from .weighty import is_closing
 from .whose import WHOSE
 
 ENDS = frozenset({",", ";", ".", "!", "but", "then", "and", "&", "also", "plus", "|"})
@@ -60,11 +60,11 @@ def of_clauses(rules: Rules, items: tuple[Item, ...], toks: Toks) -> Iterator[st
             yield from rule.find(clause, toks)
 
 
-def clauses(items: tuple[Item, ...]) -> Iterator[tuple[Item, ...]]:
-    """The stretches between strong stops."""
+def clauses(items: tuple[Item, ...], stops: frozenset[str] = ENDS) -> Iterator[tuple[Item, ...]]:
+    """The stretches between stops."""
     found: list[Item] = []
     for item in items:
-        if item.role == "sep" and item.value in ENDS:
+        if item.role == "sep" and item.value in stops:
             yield tuple(found)
             found = []
         else:
@@ -156,17 +156,17 @@ def asking_aloud(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _of_another(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "wound vac canister changed", "20g IV placed": an event of another device."""
     foreign = any(i.role == "foreign" for i in clause)
-    yield from ("the event may be of another device" for i in clause if foreign and _is_event(i))
+    yield from ("the event may be of another device" for i in clause if foreign and is_closing(i))
 
 
 def _elsewhere(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "done with 12, going home": the bed was told of something that was not understood."""
     parts = list(clauses(items))
     for clause in parts:
-        if not any(_is_event(i) for i in clause) or any(i.role == "bed" for i in clause):
+        if not any(is_closing(i) for i in clause) or any(i.role == "bed" for i in clause):
             continue
         of_bed = next((c for c in parts if any(i.role == "bed" for i in c)), ())
-        told = any(i.role == "level" or _is_event(i) for i in of_bed)
+        told = any(i.role == "level" or is_closing(i) for i in of_bed)
         if not told and any(_is_strange(i, toks) for i in of_bed):
             yield "the event may be of somebody else"
 
@@ -237,10 +237,6 @@ def _hours(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         dashed = sign.text == "-" and sign.glued and last.glued and first.is_digits and last.is_digits
         if dashed and len(first.text) == len(last.text) == HOUR and int(last.text) == int(first.text) + 1:
             yield from ("a range of hours" for i in items if i.role in NUMBERS)
-
-
-def _is_event(item: Item) -> bool:
-    return item.role == "cue" and item.value == "kind" and item.name in CLOSING
 
 
 def _unread(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:

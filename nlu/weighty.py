@@ -41,15 +41,15 @@ def weighty(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     for before, item in pairwise(items):
         touching = before.end == item.start
         doer = word(toks, before.start) in STAFF or word(toks, before.start - 1) in STAFF
-        if touching and not doer and _is_unread(before) and _is_closing(item) and _starts_open(item, toks):
+        if touching and not doer and _is_unread(before) and is_closing(item) and _starts_open(item, toks):
             yield f"{before.name!r} may say what was {item.name}"
-        if touching and _is_closing(before) and _is_unread(item) and _ends_open(before, toks):
+        if touching and is_closing(before) and _is_unread(item) and _ends_open(before, toks):
             yield f"{item.name!r} may say what was {before.name}"
-        if touching and before.value == "choice" and before.role == "cue" and _is_closing(item):
+        if touching and before.value == "choice" and before.role == "cue" and is_closing(item):
             yield "which of several"  # "first tube out"
-        if touching and _is_closing(before) and _is_of_a_thing(before, item):
+        if touching and is_closing(before) and _is_of_a_thing(before, item):
             yield "an event that is of a thing"
-        if touching and _is_closing(before) and item.role == "cue" and item.value == "order":
+        if touching and is_closing(before) and item.role == "cue" and item.value == "order":
             yield "an order for an event is no event"
 
     yield from _pulled(items, toks)
@@ -61,7 +61,7 @@ def _pulled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "the tube got pulled out": by whom, or by what? Taken out, or dislodged."""
     for item in items:
         said = {t.text for t in toks[max(0, item.start - 1) : item.end + 1]}
-        if _is_closing(item) and item.name == "removed" and "out" in said and said & HAPPENING:
+        if is_closing(item) and item.name == "removed" and "out" in said and said & HAPPENING:
             yield "taken out, or dislodged"
 
 
@@ -78,13 +78,13 @@ def _thrown(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 def _staying(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "left tube out, right stays": not every tube that is named is out."""
-    out = any(_is_closing(i) and i.name == "removed" for i in items)
+    out = any(is_closing(i) and i.name == "removed" for i in items)
     if out and sum(i.role == "tube" for i in items) > 1 and any(t.text in STAYS for t in toks):
         yield "one tube is out and another stays"
     tubes = [i for i in items if i.role == "tube"]
     behind = [i for i in items if tubes[1:] and i.start > tubes[-1].start]
     told = any(i.role == "cue" and i.value == "suction" for i in behind)
-    if out and told and not any(map(_is_closing, behind)):
+    if out and told and not any(map(is_closing, behind)):
         yield "one tube is out and another is told of"  # "l drain d/c r to sxn"
 
 
@@ -93,7 +93,8 @@ def _is_of_a_thing(event: Item, after: Item) -> bool:
     return event.name == "left" and after.role == "cue" and after.value in NOT_PERSONS
 
 
-def _is_closing(item: Item) -> bool:
+def is_closing(item: Item) -> bool:
+    """Whether it is an event that closes or changes a drain."""
     return item.role == "cue" and item.value == "kind" and item.name in CLOSING
 
 
