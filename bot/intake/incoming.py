@@ -54,10 +54,11 @@ class Incoming:
 
 def clean_text(text: str) -> str:
     """The text in NFC, with plain spaces for tabs; line ends stay. TextError says what is wrong with it."""
-    plain = unicodedata.normalize("NFC", text).replace("\r\n", "\n").replace("\t", " ")
+    normal = unicodedata.normalize("NFC", text)
+    plain = normal.replace("\r\n", "\n").replace("\t", " ")
     if not plain.strip():
         raise TextError("is empty")
-    if len(plain) > LONGEST_TEXT:
+    if len(normal) > LONGEST_TEXT:
         raise TextError(f"is longer than {LONGEST_TEXT} characters")
     if _CONTROL.search(plain):
         raise TextError("holds a control character")

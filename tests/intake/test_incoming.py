@@ -19,6 +19,7 @@ from bot.intake.incoming import LONGEST_TEXT
         ("12 840\r\n14 220", "12 840\n14 220"),
         ("cafe\u0301", "caf\u00e9"),
         ("x" * LONGEST_TEXT, "x" * LONGEST_TEXT),
+        ("x" * (LONGEST_TEXT - 2) + "\r\n", "x" * (LONGEST_TEXT - 2) + "\n"),
         ("e\u0301" * LONGEST_TEXT, "\u00e9" * LONGEST_TEXT),
     ],
 )
@@ -28,7 +29,10 @@ def test_a_text_is_normalised(sent: str, taken: str) -> None:
 
 @pytest.mark.parametrize(
     "sent",
-    ["", " \n\t ", "x" * (LONGEST_TEXT + 1), "a\x00b", "a\x1bb", "a\x7fb", "a\u0085b", "a\ud800b", "a\rb"],
+    [
+        *("", " \n\t ", "a\x00b", "a\x1bb", "a\x7fb", "a\u0085b", "a\ud800b", "a\rb"),
+        *("x" * (LONGEST_TEXT + 1), "x" * (LONGEST_TEXT - 1) + "\r\n"),
+    ],
 )
 def test_a_text_that_no_one_types_is_refused(sent: str) -> None:
     with pytest.raises(TextError):
