@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from .items import FULL_HOUR, Item
+from .items import Item
 from .numbers import Toks, word
 from .rules import Rule
 
@@ -38,8 +38,7 @@ def _over(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
 
 def _is_amount_of_it(item: Item) -> bool:
     """A level, or what is a time only for want of another place: "240 for the night, line 880"."""
-    loose = item.role == "time" and not (item.sure_time or item.at or item.lead)
-    return item.role == "level" or (loose and len(item.digits) < FULL_HOUR)
+    return item.role == "level" or item.loose_time
 
 
 def _as_much(items: tuple[Item, ...], _: Toks) -> Iterator[str]:

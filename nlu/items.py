@@ -100,6 +100,11 @@ class Item(NamedTuple):
         return any(c.sure for c in self.clocks)
 
     @property
+    def loose_time(self) -> bool:
+        """Whether it is a time only for want of another place."""
+        return self.role == "time" and not (self.sure_time or self.at or self.lead or self.full_clock)
+
+    @property
     def clocklike(self) -> bool:
         """Whether it shows an hour and minutes, or is a 24-hour form: a lone "7" is not."""
         shows = self.end - self.start > 1 or len(self.digits) > 2

@@ -126,8 +126,12 @@ def said_of_it(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     at_it = False
     for item in items:
         at_it |= item.role == "level" and item.lead in {"levelat", "at"}
-        bare = item.role == "time" and not (item.sure_time or item.at or item.lead or item.full_clock)
-        if at_it and bare and item.amount is not None and word(toks, item.start - 1) in {"was", "is", "were"}:
+        if (
+            at_it
+            and item.loose_time
+            and item.amount is not None
+            and word(toks, item.start - 1) in {"was", "is", "were"}
+        ):
             yield "what was read, or when"
 
 
