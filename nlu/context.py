@@ -26,7 +26,7 @@ OVER = frozenset({"span", "window", "since"})
 """Behind a number: over which time it came."""
 ASKING = frozenset({"when", "who", "which", "where", "why", "how", "what"})
 OF_BEDS = frozenset({"same", "ask"})
-HOURLY = frozenset({"hrly", "hourly", "hrlies", "hourlies"})
+HOURLY = frozenset({"hrly", "hourly", "hrlies", "hourlies", "qh"})
 IN_BRACKETS = frozenset(
     {"more", "out", "up", "ml", "mls", "this", "last", "past", "the", "in", "hour", "hr", "shift"}
 )

@@ -8,14 +8,16 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
+from .context import HOURLY
 from .items import Item
 from .numbers import Toks, word
 from .rules import Rule
 
-HOURLY = frozenset({"hourly", "hourlies", "volumes", "rate", "trend"})
-EACH_HOUR = frozenset({"hrly", "hourly", "hrlies", "hourlies", "qh"})
+AMOUNTS_ASKED = frozenset({"hourly", "hourlies", "volumes", "rate", "trend"})
 BARE = frozenset({"", "at", "inside"})
 OF_BOTH = frozenset({"tubes", "drains", "chest", "cts", "sides", "tube", "drain", "at", "are", "sitting"})
+PLURAL = frozenset({"tubes", "drains", "cts", "sides"})
+"""A number behind one of these is no name of a tube where both were said."""
 NOTHING = frozenset({"nil", "nothing", "none", "zero", "nada", "0", "zilch"})
 
 
@@ -49,7 +51,7 @@ def _as_much(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
 
 def _summed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "hourlies 0300 50, 0400 60": what drained, hour by hour, and no levels."""
-    asked = any(i.role == "cue" and i.value == "ask" and word(toks, i.start) in HOURLY for i in items)
+    asked = any(i.role == "cue" and i.value == "ask" and word(toks, i.start) in AMOUNTS_ASKED for i in items)
     if asked and any(i.role == "level" and i.lead in {"", "at"} for i in items):
         yield "amounts of each hour are no levels"
 
@@ -57,7 +59,7 @@ def _summed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _each_hour(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "17 hrly 35": how much came in an hour, and no line."""
     for item in items:
-        if item.role == "level" and item.lead in BARE and word(toks, item.start - 1) in EACH_HOUR:
+        if item.role == "level" and item.lead in BARE and word(toks, item.start - 1) in HOURLY:
             yield "an amount of each hour is no level"
 
 
@@ -77,7 +79,7 @@ def _of_several(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "90 the first hour and 40 the 2nd": of which of several, and no level."""
     for item, after in pairwise(items):
         counted = after.role == "cue" and after.value == "choice" and after.start == item.end
-        if counted and item.role == "level" and item.lead in BARE:
+        if counted and (item.loose_time or (item.role == "level" and item.lead in BARE)):
             yield "a number of one of several"
 
 
@@ -96,7 +98,8 @@ def _of_both(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     named = any(word(toks, k + 1) in OF_BOTH or word(toks, k + 1).isdecimal() for k in told)
     joined = any(i.role == "cue" and i.value == "join" for i in items)
     beds = {i.label for i in items if i.role == "bed"}
-    if named and not joined and len(beds) < 2 and not any(i.role == "tube" for i in items):
+    of_one = any(i.role == "tube" and word(toks, i.start - 1) not in PLURAL for i in items)
+    if named and not joined and len(beds) < 2 and not of_one:
         yield from ("a line of both" for i in items if i.role == "level")
 
 

@@ -86,14 +86,6 @@ def _is_doing(item: Item, toks: Toks) -> bool:
     return began or (item.value == "word" and item.name not in REMARKS)
 
 
-def _was(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "12 missed marks: 3 was 540": what something was is a level, and no time."""
-    for before, item in pairwise(items):
-        loose = item.role == "time" and not (item.at or item.sure_time or item.full_clock)
-        if loose and before.role == "level" and before.label and word(toks, item.start - 1) in {"was", "is"}:
-            yield "what it was may be the level"
-
-
 def _totalled(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "330 total at 1400": the sum, or what the canister shows?"""
     for before, item, after in zip(items, items[1:], items[2:], strict=False):
@@ -160,7 +152,6 @@ MIXUPS = (
     Rule(_since_level, frozenset({"same"})),
     Rule(_timed_first, frozenset({"time"})),
     Rule(_timed_of_another, frozenset({"claimed", "foreign"})),
-    Rule(_was, frozenset({"time"})),
     Rule(_totalled, frozenset({"output"})),
     Rule(_given, frozenset({"foreign"})),
     Rule(_replaced, frozenset({"change"})),

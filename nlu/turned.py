@@ -48,8 +48,8 @@ def on_a_number(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "cont air leak still, on 20": a bed, or what the suction is set to, and no level."""
     for item in items:
         small = item.label is not None or (item.amount or 0) <= MOST_ON
-        bare = item.role == "level" and small and not (item.lead or item.unit)
-        if bare and word(toks, item.start - 1) == "on":
+        bare = item.loose_time or (item.role == "level" and not (item.lead or item.unit))
+        if bare and small and word(toks, item.start - 1) == "on":
             yield "on a number says a bed or a setting"
 
 
@@ -57,7 +57,8 @@ def put_in(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "second unit of blood up at 0310, 300 in": what went in."""
     for item in items:
         ends = word(toks, item.end + 1) in {"", ",", ".", ";"}
-        if item.role == "level" and not item.lead and word(toks, item.end) == "in" and ends:
+        bare = item.loose_time or (item.role == "level" and not item.lead)
+        if bare and word(toks, item.end) == "in" and ends:
             yield "what went in, or a level"
 
 
@@ -125,7 +126,7 @@ def said_of_it(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "looked at it at 1300 and it was 115": behind "was" stands what was read, and no bare time."""
     at_it = False
     for item in items:
-        at_it |= item.role == "level" and item.lead in {"levelat", "at"}
+        at_it |= item.role == "level"
         if (
             at_it
             and item.loose_time
@@ -140,8 +141,8 @@ TURNED = (
     Rule(came_in, frozenset({"arrival"})),
     Rule(before_now, frozenset({"bed"})),
     Rule(one_of_several, frozenset({"level"})),
-    Rule(put_in, frozenset({"level"})),
-    Rule(on_a_number, frozenset({"level"})),
+    Rule(put_in, frozenset({"level", "time"})),
+    Rule(on_a_number, frozenset({"level", "time"})),
     Rule(side_of_another, frozenset({"tube"})),
     Rule(not_yet, frozenset({"neg"})),
     Rule(of_two_beds, frozenset({"bed"})),
