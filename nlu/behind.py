@@ -113,13 +113,17 @@ def _clause_before(items: tuple[Item, ...], k: int) -> Iterator[Item]:
 
 
 def of_device_behind(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "4 640 at 1900 urine": the level may be of what is named behind it."""
+    """ "4 640 at 1900 urine", "4 640 urine at 1900": the level may be of what is named behind it."""
     for k, item in enumerate(items[:-1]):
         after = items[k + 1]
         bare = ends_line(items, k) and items[k - 1].lead in {"", "at"}
         named = after.role == "foreign" and after.start == item.end
         if bare and named and phrase_of(after, toks) not in READ_OFF:
             yield f"{word(toks, after.start)!r} may be what the number is of"
+    for item, device, when in zip(items, items[1:], items[2:], strict=False):
+        bare = item.role == "level" and not item.lead and device.start == item.end
+        if bare and device.role == "foreign" and when.role == "claimed" and when.lead == "at":
+            yield f"{word(toks, device.start)!r} has the time behind it, and may have the number"
 
 
 BEHIND_A_LINE = (

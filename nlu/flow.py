@@ -98,7 +98,7 @@ def _of_both(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     named = any(word(toks, k + 1) in OF_BOTH or word(toks, k + 1).isdecimal() for k in told)
     joined = any(i.role == "cue" and i.value == "join" for i in items)
     beds = {i.label for i in items if i.role == "bed"}
-    of_one = any(i.role == "tube" and word(toks, i.start - 1) not in PLURAL for i in items)
+    of_one = any(i.role == "tube" and PLURAL.isdisjoint(toks.said[i.start - 1 : i.end]) for i in items)
     if named and not joined and len(beds) < 2 and not of_one:
         yield from ("a line of both" for i in items if i.role == "level")
 

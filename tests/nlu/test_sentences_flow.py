@@ -22,6 +22,12 @@ MORNING = ARRIVED.replace(hour=6, minute=50)
         "12 draining well",
         "12 still draining ok",
         "4 draining 60",
+        "12 mark 340, blood 300 in",
+        "12 340 at the first, 610 the 2nd",
+        "12 340 was 620",
+        "12 340 is 630",
+        "12 340 urine at 1810",
+        "12 340 foley at 1810",
     ],
 )
 def test_what_may_be_an_amount_or_a_remark_is_asked(text: str) -> None:
@@ -34,6 +40,7 @@ def test_what_may_be_an_amount_or_a_remark_is_asked(text: str) -> None:
         ("bed 4 at 560, up 40", "mark bed=4 level_ml=560"),
         ("bed 4 560, up 40", "mark bed=4 level_ml=560"),
         ("bed 5 at 340, thats 60 more", "mark bed=5 level_ml=340"),
+        ("bed 5 mark 915 qh 110", "mark bed=5 level_ml=915"),
         ("bed 5 340 (60 this hour)", "mark bed=5 level_ml=340"),
         ("bed 5 60 this hour, level 340", "mark bed=5 level_ml=340"),
         ("21 unchanged at 480", "mark bed=21 level_ml=480"),

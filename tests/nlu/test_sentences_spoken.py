@@ -155,6 +155,7 @@ def test_what_is_said_whole_is_read(text: str, read: str) -> None:
         "Bed 7 mark 640 mL at 90",
         "Bed 7 mark 640 at 25:10",
         "Bed 7 mark 6.40 at 1900",
+        "bed twelve both tubes three forty",
     ],
 )
 def test_what_is_in_doubt_denied_or_taken_back_is_asked(text: str) -> None:
