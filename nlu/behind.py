@@ -9,7 +9,7 @@ from collections.abc import Iterator, Sequence
 from itertools import takewhile
 
 from .corrections import BELONGS
-from .items import Item
+from .items import AMOUNTS, Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .patterns.asides import RELATIVES, STAFF
@@ -118,6 +118,9 @@ def of_device_behind(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         after = items[k + 1]
         bare = ends_line(items, k) and items[k - 1].lead in {"", "at"}
         named = after.role == "foreign" and after.start == item.end
+        came = after.role == "cue" and after.value in {"amount", "out", "output"} and after.start == item.end
+        if bare and came and not any(i.role in AMOUNTS for i in items[k + 2 : k + 3]):
+            yield "an amount, or a line"
         if bare and named and phrase_of(after, toks) not in READ_OFF:
             yield f"{word(toks, after.start)!r} may be what the number is of"
     for item, device, when in zip(items, items[1:], items[2:], strict=False):
@@ -128,5 +131,5 @@ def of_device_behind(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 BEHIND_A_LINE = (
     Rule(_unsure_times, frozenset({"word"})),
-    Rule(of_device_behind, frozenset({"foreign"})),
+    Rule(of_device_behind, frozenset({"foreign", "amount", "out", "output"})),
 )

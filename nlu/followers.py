@@ -59,7 +59,8 @@ def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
         return cue.end, item._replace(lead="old")
     if cue.value == "going" and _begins(item, toks):
         return item.end, item  # "12 draining well"
-    if cue.label in {"amount", "out", "output"} and not behind:
+    timed = item.at and item.clocklike and len(item.digits) == FULL_HOUR  # "@1910 gave report"
+    if cue.label in {"amount", "out", "output"} and not (behind or timed):
         return cue.end, item._replace(lead="output" if cue.label == "output" else "amount")
     if cue.label == "opens" and word(toks, cue.start) in {"drained", "out", "already"} and not behind:
         return cue.end, item._replace(lead="opens")

@@ -190,6 +190,8 @@ def _reasons(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
                 yield "a reason that another finding may show"
             if before & UNSURE or word(toks, item.end) == "?":
                 yield "a reason that is denied or doubted"
+            if any(is_event(i) and i.name == "damaged" and i.start == item.end for i in items):
+                yield "a part that is broken"  # "valve cracked"
             near = {word(toks, k) for k in range(item.start - NEAR_BY, item.start)}
             if phrase_of(item, toks) in LOOSE and not (near & REASONING or placed):
                 yield "a word that may be no reason"

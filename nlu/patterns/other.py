@@ -138,6 +138,7 @@ OTHER: dict[str, tuple[str, ...]] = {
     "or": ("or", "either", "versus", "vs"),
     "negative": ("minus", "negative"),
     "filler": (
+        "(gave|giving|given|got|getting|took|taking) (report|handover) (to|from)",
         "(phone|battery|signal|wifi|screen) (just|has|) (died|went dead|cut out|dropped|froze|is dead)",
         "for (a|) (sec|second|secs|seconds|moment|bit|few secs|couple secs)",
         "(down|along) (the|one) (side|front|back|middle|edge)",

@@ -233,3 +233,20 @@ def test_minutes_before_an_hour_that_may_end_the_number_are_asked_either_way() -
 )
 def test_a_line_of_another_bed_side_or_time_keeps_its_level(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 21 455 @1910 gave report to the night nurse", "mark bed=21 at=19:10 level_ml=455"),
+        ("21 300 at 1900 out", "ask level_ml"),
+        ("gave report on 12", "asked bed=12 topic=handoff"),
+        ("12 valve replacement pod 1", "described bed=12 reason=cardiac"),
+    ],
+)
+def test_a_verb_behind_a_time_takes_no_time_for_an_amount(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+def test_a_valve_that_cracked_is_no_reason_for_the_drain() -> None:
+    assert "reason" not in reading("changed canister bed 11 bc valve cracked, old one 1320, at 1900")
