@@ -1,7 +1,7 @@
-"""Signs, anywhere in a typed message, that its lines are not to be taken as they stand.
+"""Signs, anywhere in a message, that its lines are not to be taken as they stand.
 
 Something was mixed up or read wrongly before, a star says what was mistyped, a time is of what somebody
-did. Called by `leftovers`; unlike those of `unexplained` they look across the clauses.
+did. Called by `leftovers` for typed messages, `row_of_beds` for dictated ones as well.
 """
 
 from __future__ import annotations

@@ -1,7 +1,7 @@
 """The unit's labels that are more than a number, as one says or writes them: 2B, CT1, 3-B, A, bay 2 bed 4.
 
 Found before anything else is read, so that no letter of a label is an article, a side or a scan.
-Called by `recast` and `lattice`; labels that are numbers are found in `labels`.
+Called by `recast`, which keeps them for `lattice`; labels that are numbers are found in `labels`.
 """
 
 from __future__ import annotations
