@@ -98,7 +98,7 @@ def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "to or in a number says a bed or a change of value"
         if item.role == "level" and not item.lead and item.label and word(toks, item.start - 1) == "now":
             yield "the level now, or the bed now"
-        if item.role == "level" and item.lead == "from" and item.label:
+        if item.role == "level" and item.lead == "from":
             yield "the bed that it came from, or a level"
         over = word(toks, item.end) == "+" and word(toks, item.end + 1) in {"", ",", "."}
         if item.role == "level" and over:

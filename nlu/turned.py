@@ -1,6 +1,7 @@
 """What a word beside a number or an event turns it into: a count, a side of something else, not yet so.
 
-Each is read as told only without that word; with it, it is asked. Called by `leftovers`.
+Each is read as told only without that word; with it, it is asked. Called by `leftovers`, and `was_so` by
+`subjects`.
 """
 
 from __future__ import annotations
@@ -18,7 +19,8 @@ FEW = 4
 """Nobody has more tubes. Common practice, no source."""
 MOST_ON = 300
 """No wall suction is set to more mmHg. Common practice, no source."""
-OF_SEVERAL = frozenset({"old", "new", "other", "last", "first", "second", "next", "previous"})
+OF_SEVERAL = frozenset({"old", "new", "other", "last", "first", "second", "next", "previous", "another"})
+ONE = frozenset({"1", "one"})
 LASTING = frozenset({"leak", "tidal", "waterseal", "suction"})
 PAUSED = frozenset({"suction_off"})
 BED_WORDS = frozenset({"bed", "room", "rm"})
@@ -37,9 +39,9 @@ def counted_aloud(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def one_of_several(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "forgot to read the old 1": that one, or 1 mL?"""
+    """ "forgot to read the old 1", "another one 210": that one, or 1 mL?"""
     for item in items:
-        one = item.role == "level" and word(toks, item.start) == "1" and not item.unit
+        one = item.role in {"level", "volume"} and word(toks, item.start) in ONE and not item.unit
         if one and item.end - item.start == 1 and word(toks, item.start - 1) in OF_SEVERAL:
             yield "that one, or 1 mL"
 
@@ -140,7 +142,7 @@ TURNED = (
     Rule(said_of_it, frozenset({"time"})),
     Rule(came_in, frozenset({"arrival"})),
     Rule(before_now, frozenset({"bed"})),
-    Rule(one_of_several, frozenset({"level"})),
+    Rule(one_of_several, frozenset({"level", "volume"})),
     Rule(put_in, frozenset({"level", "time"})),
     Rule(on_a_number, frozenset({"level", "time"})),
     Rule(side_of_another, frozenset({"tube"})),

@@ -245,7 +245,7 @@ def _unread(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     named = any(i.role == "cue" and i.value in NAMES for i in clause)
     if any(word(toks, i.start - 1) in TAKEN for i in bare):
         yield "what was got may be an amount"
-    if any(word(toks, i.start - 1) in {"+", "plus"} for i in bare):
+    if any(word(toks, i.start - 1) in {"+", "plus"} for i in clause if i in bare or i.loose_time):
         yield "a plus says how much more"
     if any(word(toks, i.start - 1) == "#" for i in clause if i.role == "level" and not i.unit):
         yield "which of several, and no level"

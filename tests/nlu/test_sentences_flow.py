@@ -28,6 +28,9 @@ MORNING = ARRIVED.replace(hour=6, minute=50)
         "12 340 is 630",
         "12 340 urine at 1810",
         "12 340 foley at 1810",
+        "12 340 plus 610",
+        "12 340 from 610",
+        "12 340 another one 210",
     ],
 )
 def test_what_may_be_an_amount_or_a_remark_is_asked(text: str) -> None:
