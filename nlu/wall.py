@@ -12,10 +12,10 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from .labels import bed_label, ends_name, letter_of
-from .numbers import Toks, glued, heard_as_number, is_digits, numbers, word
+from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.numerals import NUMERALS
 from .patterns.places import PLACES
-from .rooms import FIRST_WORDS, side_room
+from .rooms import FIRST_WORDS, side_room, values
 from .tokens import Token
 
 Labelled = dict[int, tuple[int, str]]
@@ -201,8 +201,8 @@ def _bay(toks: Toks, i: int, of_unit: Wall, *, voice: bool) -> str:
     """The bay that is named right before this place: the "2" of "bay 2"."""
     if word(toks, i - 1) not in BAY or not of_unit.parts:
         return ""
-    values = {value for _, value in _values(toks, i, voice=voice)}
-    return next((bay for bay, _ in of_unit.parts if bay in values), "")
+    said = {value for _, value in _values(toks, i, voice=voice)}
+    return next((bay for bay, _ in of_unit.parts if bay in said), "")
 
 
 def _of_bay(toks: Toks, i: int, bay: str, of_unit: Wall, *, voice: bool) -> tuple[int, str] | None:
@@ -230,12 +230,8 @@ def _bed_of(toks: Toks, i: int, bay: str, of_unit: Wall, *, voice: bool) -> tupl
 
 def _values(toks: Toks, i: int, *, voice: bool) -> Iterator[tuple[int, str]]:
     """The digits, number or letter that can stand here for a bay or a bed."""
-    if is_digits(toks, i):
-        yield i + 1, word(toks, i)
-        return
-    found = numbers(toks, i) + (heard_as_number(toks, i) if voice else [])
-    yield from ((n.end, str(n.value)) for n in found if n.style in {"plain", "heard", "spelt"})
-    if (letter := _letter(toks, i, voice=voice)) is not None:
+    yield from values(toks, i, voice=voice)
+    if not is_digits(toks, i) and (letter := _letter(toks, i, voice=voice)) is not None:
         yield i + 1, letter
 
 
