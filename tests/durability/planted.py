@@ -8,9 +8,10 @@ from queue import SimpleQueue
 from threading import Thread
 from typing import Any, TypeVar
 
-from sqlalchemy import Engine, event
+from sqlalchemy import Connection, Engine, event
 
 import bot.store.store
+import bot.store.together
 from bot.store import Book, Store
 from bot.store.claims import Claim, Claims
 from bot.store.connect import connect
@@ -63,7 +64,14 @@ def no_transaction() -> None:
         event.listen(engine, "begin", lambda connection: connection.exec_driver_sql("COMMIT"))
         return engine
 
+    def bare(connection: Connection, job: Any) -> None:
+        try:  # without the savepoint, which is a transaction where there is none
+            job.run(connection)
+        except Exception as error:  # noqa: BLE001 - raised where it was asked
+            job.error = error
+
     _connecting(at_once)
+    _replace(bot.store.together, "_by_itself", bare)
 
 
 def synchronous_off() -> None:
