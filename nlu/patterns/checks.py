@@ -132,7 +132,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "now and then", "comes and goes", "intermittent", "occasional",
     ),
     "leak:present": (
-        "al", "a/l", "+ (al|a/l)", "(al|a/l) +", "(small|large|new|continuous) (al|a/l)",
+        "al", "a/l", "+ (al|a/l)", "(small|large|new|continuous) (al|a/l)",
         "(al|a/l|bub) (pos|positive|present|yes|+)", "bub",
         "air leak", "leak", "leak present", "air leak present", "has a leak", "has an air leak",
         "positive leak", "new leak", "new air leak", "bubbling", "bubbles", "small leak", "small air leak",

@@ -30,7 +30,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "(change|exchange|swap) of (canister|box|chamber|bottle|drain)",
         (
             f"(changed|swapped|exchanged|replaced|switched|change|swap|swapping|changing|switch|replacing|"
-            f"exchange|exchanging|switching|switched out|changed over) (out|) {THE} (old|full|new|) "
+            f"exchange|exchanging|switching|changed over) (out|) {THE} (old|full|new|) "
             f"{CAN}"
         ),
         f"(changed|swapped|switched|change|swap|swapping|changing) (out|over|) to {THE} (new|fresh) {CAN}",
@@ -53,7 +53,6 @@ EVENTS: dict[str, tuple[str, ...]] = {
             f"{BOX} (up|on|)"
         ),
         "(changed|switched|swapped) to a (new|fresh) one",
-        f"(changed|switched|swapped) to a (new|fresh) {CAN}",
         f"(changed|swapped|switched) {THE} {CAN} (over|out)",
         "canister exchange", "swapped it out",
         "changed it out", "so changed it", "changed it at", "swapped it", "exchanged", "exchange",
@@ -86,7 +85,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "transferred to", "relocated", "switched to bed", "shifted to", "went over to bed",
         "transfer to bed", "transferred from", "moved from bed", "transferred over to", "moving into",
         "moving over to", "transferred into",
-        "(move|shift|transfer|moved|shifted|transferred) (beds|rooms)", "moved", "shifted", "transferred",
+        "(move|shift|transfer|moved|shifted|transferred) (beds|rooms)", "shifted", "transferred",
         "move", "transfer",
         "(changed|swapped|switched) (beds|rooms)", "(move|shift|transfer|shifted) to (bed|room|)",
         "(now|gone|went) over to (bed|room)",
@@ -156,7 +155,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         ),
         "(pt |patient |)left (ama|against medical advice)",
         f"(tx|tx'd|txd|trf|trf'd|xfer|xfer'd|xferred|tfr|tfr'd) (out|) to {ELSEWHERE}",
-        "transferred out", "rip", "discharged", "went home", "died", "passed away", "expired", "deceased",
+        "transferred out", "discharged", "went home", "passed away", "expired", "deceased",
         "left the unit", "gone home", "has left", "has died", "has passed", "discharged home", "passed",
         "transferred off", "transferred off the unit", "transferred off unit", "left for home",
         "left the hospital", "left ama", "is gone", "was discharged", "dc home", "d/c home", "dc'd home",
@@ -168,7 +167,6 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "(discharge|dc|d/c) (home|to home|to rehab)",
         "(transferred|moved|sent|discharged|gone|went) (out|) to another (hospital|facility|floor|unit|ward)",
         "has been discharged", "(was|is|got|been) discharged home", "left against medical advice",
-        "discharged against (medical|) advice", "self discharged",
     ),
     "kind:corrected": (
         "correct", "correction", "fix", "should be", "s/b", "should have been", "should read", "should say",
@@ -264,7 +262,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "old unit", "old bottle", "old drain", "at removal", "final of", "old canister final",
         "old canister level", "final level of old", "previous one", "previous canister", "old one ended at",
         "ended at", "old one reads", "old read", "old had", "old canister read", "old canister had",
-        "old canister was", "last level was", "final volume", "final total", "finished at", "was full at",
+        "old canister was", "last level was", "final volume", "final total", "finished at",
         "full one", "full canister", "old one finished at", "old one closed at", "old canister closed at",
         "final drainage", "final level of the old", "final level of the old one", "discarded at",
         "ended on", "old canister reading", "last line", "final level in old", "final in old",

@@ -62,7 +62,7 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "accidentally came out", "tube slipped out", "slipped out", "pulled out",
         "pulled his chest tube out", "pulled her chest tube out", "patient pulled", "pt pulled",
         "patient pulled out", "pt pulled out", "pulled own",
-        "pulled (his|her|their) own (chest|) (tube|drain) (out|)", "self removed", "yanked", "yanked out",
+        "self removed", "yanked", "yanked out",
         "came out accidentally", "accidental removal", "tube came out", "migrated", "chest tube came out",
         "(partway|part way|part of the way) out",
         "partially out", "halfway out", "half out", "coming out", "partly out", "drain fell out",

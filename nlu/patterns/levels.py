@@ -103,7 +103,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
     ),
     "ml": (
         "ml", "mls", "cc", "ccs", "mil", "mils", "milliliter", "milliliters", "millilitre", "millilitres",
-        "c c", "m l", "cc's", "ml's", "millilitres", "mills", "mill", "m l s", "cubic centimeters",
+        "c c", "m l", "cc's", "ml's", "mills", "mill", "m l s", "cubic centimeters",
         "cubic centimetres",
     ),
     "litre": ("l", "liter", "liters", "litre", "litres", "ltr", "ltrs", "lit"),
@@ -112,7 +112,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "dl", "cl", "deciliters", "g", "grams", "gram", "drops", "teaspoon", "teaspoons", "tablespoons",
         "inches", "inch", "units", "percent", "%", "kpa", "hpa", "mbar", "fr", "french", "gauge", "ga",
         "mg", "mcg", "meq", "fl oz", "fl", "fluid ounces", "tsp",
-        "tbsp", "deciliter", "deciliters", "psi",
+        "tbsp", "deciliter", "psi",
     ),
     "about": (
         "more or less",

@@ -13,7 +13,7 @@ from nlu.tokens import tokens
 
 GROUP = re.compile(r"\(([^()]*)\)")
 MOST_OF_ONE = 40_000
-MOST = 160_000
+MOST = 150_000
 PATTERNS = [(label, pattern) for label, patterns in phrases() for pattern in patterns if "(" in pattern]
 
 
