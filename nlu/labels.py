@@ -27,7 +27,8 @@ def letter_of(text: str, *, voice: bool) -> str:
     return HEARD_LETTERS.get(text, text) if voice else text
 
 
-_NO_PART = re.compile(r"(?<!\d)[^a-z\d]+|[^a-z\d]+(?!\d)|[^a-z\d-]+")
+_NO_PART = re.compile(r"(?<!\d)[^a-z\d]+|[^a-z\d]+(?!\d)")
+_BETWEEN = re.compile(r"(?<=\d)[^a-z\d]+(?=\d)")
 
 
 @lru_cache(maxsize=64)
@@ -39,10 +40,13 @@ def bed_index(beds: tuple[str, ...]) -> Mapping[str, str]:
 
 
 def key(label: str) -> str:
-    """Letters and digits of a label, lower-case, without leading zeros; between digits a dash stays."""
+    """Letters and digits of a label, lower-case, without leading zeros.
+
+    Between digits a sign stays, as a dash: "2/4" is 2-4, and never 24.
+    """
     plain = label.lower()
     if not plain.isalnum():
-        plain = _NO_PART.sub("", plain)
+        plain = _BETWEEN.sub("-", _NO_PART.sub("", plain))
     return plain.lstrip("0") or plain
 
 
