@@ -169,4 +169,4 @@ def _is_bed_again(level: Item, bed: Item) -> bool:
 def _ends_open(items: tuple[Item, ...], phrase: dict[int, str]) -> bool:
     """ "correct 1200 to": the right value never came."""
     last = phrase.get(items[-1].start, "")
-    return last.endswith("to") or (last in TURNS and len(items) > 1)
+    return last.endswith("to") or last == "change" or (last in TURNS and len(items) > 1)

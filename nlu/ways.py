@@ -45,7 +45,19 @@ def about(way: Way, cue: Cue, toks: Toks) -> Way:
 
 
 BEHIND = frozenset(
-    {"give", "more", "or", "approx", "approximately", "roughly", "est", "estimated", "ish", "approximate"}
+    {
+        "give",
+        "more",
+        "or",
+        "approx",
+        "approximately",
+        "roughly",
+        "est",
+        "estimated",
+        "ish",
+        "approximate",
+        "maybe",
+    }
 )
 HOPELESS = 2
 """A way that cuts so many more numbers in two than another will not stand against it."""

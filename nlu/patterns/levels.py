@@ -117,7 +117,8 @@ LEVELS: dict[str, tuple[str, ...]] = {
     "about": (
         "more or less",
         "round about",
-        "about", "approx", "approximately", "around", "roughly", "maybe", "almost", "nearly", "just under",
+        "about", "approx", "approximately", "around", "roughly", "maybe", "like", "almost", "nearly",
+        "just under",
         "just over", "abt", "~", "close to", "ish", "give or take", "or so", "estimate", "estimated", "est",
         "circa", "somewhere around", "approximate", "appx", "aprox", "apprx", "i'd say", "about a",
         "just about",

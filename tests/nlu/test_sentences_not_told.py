@@ -250,3 +250,27 @@ def test_a_verb_behind_a_time_takes_no_time_for_an_amount(text: str, read: str) 
 
 def test_a_valve_that_cracked_is_no_reason_for_the_drain() -> None:
     assert "reason" not in reading("changed canister bed 11 bc valve cracked, old one 1320, at 1900")
+
+
+@pytest.mark.parametrize("text", ["12 at like 340 at 1900", "12 340 maybe at 1900", "12 maybe 340 at 1900"])
+def test_a_level_that_is_a_guess_is_told_as_one(text: str) -> None:
+    assert reading(text) == "mark bed=12 at=19:00 level_ml=340 about"
+
+
+def test_a_change_with_no_value_behind_it_puts_nothing_right() -> None:
+    assert reading("6 drain is up to 1000 and change") == "ask level_ml"
+    assert reading("change 12 to 340") == "corrected bed=12 level_ml=340"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("16 box 1/2 full", "ask bed"),
+        ("2/4 340 at 1900", "ask level_ml"),
+        ("4B leak 1/7", "checked bed=4B air_leak=present leak_grade=1"),
+        ("12/A 340 at 1900", "mark bed=12A at=19:00 level_ml=340"),
+    ],
+)
+def test_digits_with_a_stroke_between_are_no_bed_of_those_digits(text: str, read: str) -> None:
+    """On a ward that has lettered beds too."""
+    assert reading(text, beds=(*(str(n) for n in range(1, 25)), "4B", "12A")) == read
