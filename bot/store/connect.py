@@ -39,8 +39,6 @@ def connect(url: str, *, reading: bool = False, answer_s: float | None = None) -
     """
     parsed = make_url(url)
     if parsed.get_backend_name() == "sqlite":
-        if reading and not in_memory(url) and not Path(str(parsed.database)).exists():
-            raise StoreAwayError(f"there is no {parsed.database}")
         return _sqlite(parsed, reading=reading)
     engine = _postgresql(parsed, "REPEATABLE READ" if reading else "READ COMMITTED")
     if answer_s is not None:
@@ -66,19 +64,26 @@ def _postgresql(url: URL, isolation_level: Literal["REPEATABLE READ", "READ COMM
 def in_memory(url: str) -> bool:
     """Whether the database is gone when the program ends."""
     parsed = make_url(url)
-    return parsed.get_backend_name() == "sqlite" and parsed.database in (None, "", ":memory:")
+    return parsed.get_backend_name() == "sqlite" and _file(parsed) is None
 
 
 def written_file(engine: Engine) -> Path | None:
     """The file of SQLite that is written to by this engine, and may be by other processes."""
-    file = engine.url.database
-    reads = engine.get_execution_options().get(_READS, False)
-    return Path(file) if file and not reads and not in_memory(str(engine.url)) else None
+    return None if engine.get_execution_options().get(_READS) else _file(engine.url)
+
+
+def _file(url: URL) -> Path | None:
+    """The file of SQLite; none where the database is in memory, or another engine's."""
+    if url.get_backend_name() != "sqlite" or not url.database or url.database == ":memory:":
+        return None
+    return Path(url.database)
 
 
 def _sqlite(url: URL, *, reading: bool) -> Engine:
-    if url.database and url.database != ":memory:":
-        _private_file(Path(url.database))
+    if (file := _file(url)) is not None:
+        if reading and not file.exists():
+            raise StoreAwayError(f"there is no {url.database}")
+        _private_file(file)
     engine = create_engine(
         url.set(drivername="sqlite+pysqlite"),
         module=sqlite_module(),

@@ -52,7 +52,7 @@ class Store:
         one_by_one = _Turnstile(LOCK_WAIT_S)
         self._lock = nullcontext() if self._many_writers else one_by_one
         self._once_claimed = one_by_one if self._many_writers else nullcontext()
-        self._gate = Gate(None if self._many_writers else written_file(engine), LOCK_WAIT_S)
+        self._gate = Gate(written_file(engine), LOCK_WAIT_S)
         self.together = Together(self._alone, LOCK_WAIT_S)
 
     @contextmanager

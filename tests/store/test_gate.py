@@ -15,7 +15,7 @@ from sqlalchemy import text
 
 import bot.store.gate as gate_module
 from bot.store import Store, StoreAwayError, open_store
-from bot.store.connect import connect
+from bot.store.connect import connect, written_file
 from bot.store.gate import Gate
 
 pytestmark = pytest.mark.real_time
@@ -90,6 +90,12 @@ def test_who_only_reads_waits_for_no_turn(tmp_path: Path) -> None:
         assert connection.scalar(text("SELECT count(*) FROM messages")) == 0
     reading.close()
     store.close()
+
+
+def test_of_postgresql_there_is_no_file_to_take_turns_at() -> None:
+    engine = connect("postgresql://nobody@localhost/ward")
+    assert written_file(engine) is None
+    engine.dispose()
 
 
 def test_where_the_turn_cannot_be_kept_the_database_is_written_all_the_same(
