@@ -10,6 +10,7 @@ from pathlib import Path
 from sqlalchemy import Connection, Engine, func, inspect, select, text
 from sqlalchemy.exc import DatabaseError, InterfaceError, OperationalError, ProgrammingError
 
+from bot.store.connect import in_memory
 from bot.store.errors import NO_DATABASE, StoreAwayError, is_no_database
 from bot.store.triggers import unguarded
 
@@ -70,5 +71,5 @@ def upgrade(connection: Connection, to: str = "head") -> None:
 
 def is_ready(connection: Connection) -> bool:
     """Whether this database takes entries: schema at head (or made in memory), every trigger there."""
-    in_memory = connection.dialect.name == "sqlite" and not connection.engine.url.database
-    return (in_memory or step(connection) == HEAD) and not unguarded(connection)
+    made = in_memory(str(connection.engine.url))
+    return (made or step(connection) == HEAD) and not unguarded(connection)

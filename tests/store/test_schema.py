@@ -80,6 +80,14 @@ def test_a_start_without_the_triggers_is_refused(tmp_path: Path) -> None:
         open_store(url)
 
 
+@pytest.mark.parametrize("url", ["sqlite://", "sqlite:///:memory:"])
+def test_a_ledger_in_memory_is_ready(url: str) -> None:
+    store = open_store(url)
+    with store.connection() as connection:
+        assert is_ready(connection)
+    store.close()
+
+
 def test_a_database_of_a_later_version_is_not_ready(tmp_path: Path) -> None:
     store = open_store(f"sqlite:///{tmp_path}/ward.sqlite")
     with store.connection() as connection:
