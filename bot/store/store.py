@@ -58,17 +58,14 @@ class Store:
     @contextmanager
     def turn(self, unit: str = "") -> Iterator[Book]:
         """One transaction on the unit's book: committed when it is left normally, else undone."""
-        with self.connection() as connection, ExitStack() as when_reckoned:
-            book = Book(connection, unit, self._remembered)
-            book.when_claimed = lambda: when_reckoned.enter_context(self._once_claimed)
+        with self.connection() as connection, self._book(connection, unit) as book:
             yield book
-            book.seal()
 
     def transact(self, work: Callable[[Book], T], unit: str = "") -> T:
         """What `work` returns, once it is committed. StoreAwayError when the database could not."""
         if not self._many_writers:
             with self._asking():
-                return self.together.answer(lambda connection: self._on_a_book(connection, work, unit))
+                return self.together.answer(lambda connection: self._answer(connection, work, unit))
         for _ in range(RUNS - 1):
             try:
                 return self._once(work, unit)
@@ -130,15 +127,21 @@ class Store:
         self.engine.dispose()
 
     def _once(self, work: Callable[[Book], T], unit: str) -> T:
-        with self.turn(unit) as book:
+        with self.connection() as connection:
+            return self._answer(connection, work, unit)
+
+    def _answer(self, connection: Connection, work: Callable[[Book], T], unit: str) -> T:
+        with self._book(connection, unit) as book:
             return work(book)
 
-    def _on_a_book(self, connection: Connection, work: Callable[[Book], T], unit: str) -> T:
-        """The same in a transaction that others are in too."""
-        book = Book(connection, unit, self._remembered)
-        answered = work(book)
-        book.seal()
-        return answered
+    @contextmanager
+    def _book(self, connection: Connection, unit: str) -> Iterator[Book]:
+        """The unit's book in this transaction: sealed when it is left normally."""
+        with ExitStack() as when_reckoned:
+            book = Book(connection, unit, self._remembered)
+            book.when_claimed = lambda: when_reckoned.enter_context(self._once_claimed)
+            yield book
+            book.seal()
 
 
 class _Turnstile:
