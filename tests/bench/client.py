@@ -66,16 +66,15 @@ def request(body: bytes, message_id: str) -> bytes:
     return "\r\n".join(lines).encode() + b"\r\n\r\n" + body
 
 
-def drive(port: int | Sequence[int], requests: Iterable[bytes], connections: int) -> Run:
+def drive(ports: Sequence[int], requests: Iterable[bytes], connections: int) -> Run:
     """Send all of them, as many at a time as there are connections; each waits for its answer.
 
-    `port`: where they are sent; of several, to each from its share of the connections.
+    `ports`: where they are sent, to each from its share of the connections.
     """
     run, left = Run(), iter(requests)
-    ports = cycle((port,) if isinstance(port, int) else port)
     with selectors.DefaultSelector() as selector:
-        for mine in islice(ports, connections):
-            line = _Line(socket.create_connection(("127.0.0.1", mine), timeout=60))
+        for port in islice(cycle(ports), connections):
+            line = _Line(socket.create_connection(("127.0.0.1", port), timeout=60))
             line.socket.setsockopt(socket.IPPROTO_TCP, socket.TCP_NODELAY, 1)
             selector.register(line.socket, selectors.EVENT_READ, line)
         begin = time.perf_counter()

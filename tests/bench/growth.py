@@ -121,7 +121,7 @@ def of_memory(folder: Path, messages: int, connections: int = 4) -> None:
     for part in range(10):
         numbers = range(part * share, (part + 1) * share)
         posts = (Post("memory", number, now) for number in numbers)
-        seen = drive(server.port, (request(post.body, post.id) for post in posts), connections)
+        seen = drive((server.port,), (request(post.body, post.id) for post in posts), connections)
         assert seen.statuses == {200: share}, seen.statuses
         held.append(process.memory_info().rss / 2**20)
     server.kill()
@@ -155,7 +155,7 @@ def _start_s(environ: dict[str, str], number: int) -> float:
             int(line.rpartition(":")[2].strip('"}\n ')) for line in process.stderr if "serving" in line
         )
         post = Post(f"start{number}", 0, this_minute())
-        drive(port, [request(post.body, post.id)], 1)
+        drive((port,), [request(post.body, post.id)], 1)
         return time.perf_counter() - begin
     finally:
         process.kill()
