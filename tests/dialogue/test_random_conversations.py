@@ -289,6 +289,5 @@ TestConversations = Conversations.TestCase
 TestConversations.settings = settings(
     max_examples=30,
     stateful_step_count=25,
-    deadline=None,
     suppress_health_check=[HealthCheck.too_slow],
 )

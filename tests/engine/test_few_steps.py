@@ -105,7 +105,7 @@ def _numbered(held: list[Entry]) -> tuple[Entry, ...]:
 
 
 @given(told(), SCHEDULES, CHART_BY)
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 def test_a_ledger_that_grows_has_the_amend_list_of_its_whole_past(
     held: tuple[Entry, ...], schedule: object, chart_by: ChartBy
 ) -> None:
@@ -116,7 +116,7 @@ def test_a_ledger_that_grows_has_the_amend_list_of_its_whole_past(
 
 
 @given(told(), told(), st.lists(st.tuples(st.booleans(), st.integers(1, 22)), max_size=6))
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=40)
 def test_what_is_remembered_of_one_past_is_never_taken_for_another(
     one: tuple[Entry, ...], other: tuple[Entry, ...], asked: list[tuple[bool, int]]
 ) -> None:

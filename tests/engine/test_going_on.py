@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import timedelta
 
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from bot.engine.amend import amendments, outstanding, unlike
@@ -85,7 +85,6 @@ def check_each_step(told: Sequence[Entry]) -> None:
         assert amendments(before, ledger, SCHEDULE) == amendments(was, whole, SCHEDULE)
 
 
-@settings(deadline=None)
 @given(steps)
 def test_what_is_told_in_turn_comes_out_as_if_folded_from_the_start(
     told: list[tuple[int, int | Payload]],
@@ -93,7 +92,6 @@ def test_what_is_told_in_turn_comes_out_as_if_folded_from_the_start(
     check_each_step(told_in_turn(told))
 
 
-@settings(deadline=None)
 @given(entries())
 def test_so_does_what_is_told_in_any_order(told: tuple[Entry, ...]) -> None:
     check_each_step(told)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from bot.engine.entries import Entry, Line
@@ -13,7 +13,6 @@ from bot.engine.resumed import resumed
 from tests.engine.strategies import BEGINNINGS, entries
 
 
-@settings(deadline=None)
 @given(entries(), st.lists(st.integers(0, 24), max_size=6))
 def test_any_beginning_of_a_ledger_is_resumed_after_any_other(
     told: tuple[Entry, ...], counts: list[int]
@@ -24,7 +23,6 @@ def test_any_beginning_of_a_ledger_is_resumed_after_any_other(
         assert dict(ledger._held) == dict(whole._held)
 
 
-@settings(deadline=None)
 @given(entries(rising=True))
 def test_a_ledger_whose_past_is_another_is_folded_anew(told: tuple[Entry, ...]) -> None:
     resumed(told, 2000)

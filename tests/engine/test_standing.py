@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import datetime, timedelta
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from bot.engine.cautions import all_cautions
@@ -41,7 +41,6 @@ def other(entries: Sequence[Entry], drain: str) -> tuple[Entry, ...]:
     return tuple(replace(entry, drain=drain) for entry in entries)
 
 
-@settings(deadline=None)
 @given(
     steps,
     steps,

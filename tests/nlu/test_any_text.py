@@ -28,7 +28,7 @@ def read(text: str) -> Parsed:
 
 
 @given(st.text(max_size=1000))
-@settings(deadline=None, max_examples=150)
+@settings(max_examples=150)
 def test_any_text_gives_a_result(text: str) -> None:
     assert read(text).text == text
 
@@ -85,7 +85,7 @@ fillers = st.sampled_from(["", "um", "uh", "okay so", "please", "hi"])
 
 
 @given(bed=beds, level=levels, space=spaces, filler=fillers, upper=st.booleans(), order=st.booleans())
-@settings(deadline=None, max_examples=300)
+@settings(max_examples=300)
 def test_noise_never_changes_a_number_that_is_accepted(
     bed: str, level: int, space: str, filler: str, upper: bool, order: bool
 ) -> None:

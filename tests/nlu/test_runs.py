@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from .saying import ARRIVED, MORNING, reading
@@ -14,7 +14,6 @@ HOURS = st.tuples(st.integers(10, 18), st.integers(2, 8)).map(
 """Full hours up to the arrival at 19:05."""
 
 
-@settings(deadline=None)
 @given(HOURS, st.data())
 def test_each_level_goes_with_the_time_beside_it(hours: list[int], data: st.DataObject) -> None:
     levels = sorted(data.draw(st.lists(st.integers(100, 999), min_size=len(hours), max_size=len(hours))))

@@ -19,7 +19,7 @@ from tests.web.described import faults
 LIMITS = Settings(secrets=(SECRET,), sender_per_minute=1_000_000, per_second=1_000_000)
 GATEWAY = Gateway(web_app(deployment((demo_unit(),), open_store()), LIMITS, lambda: NOW))
 NUMBERS = count(1)
-ANY = settings(deadline=None, max_examples=300, suppress_health_check=list(HealthCheck))
+ANY = settings(max_examples=300, suppress_health_check=list(HealthCheck))
 
 TEXTS = st.text(max_size=60) | st.sampled_from(
     ["bed 12 mark 1050", "12 840", "yes", "\ud800", "\u0000", "\n"]

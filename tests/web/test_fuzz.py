@@ -26,7 +26,7 @@ from tests.web.signer import Signer
 
 pytestmark = [pytest.mark.real_time, pytest.mark.made_up]
 
-MADE_UP = settings(derandomize=True, max_examples=200, deadline=None, suppress_health_check=list(HealthCheck))
+MADE_UP = settings(derandomize=True, max_examples=200, suppress_health_check=list(HealthCheck))
 WHO = ("amy", "ben", "carla", "dan")
 WORDS = (
     "bed 12 mark 1050", "12 840", "scratch that", "yes", "bed 3 total 24h", "new chest tube bed 7, empty",

@@ -145,7 +145,7 @@ def test_security_02_a_body_that_is_not_utf_8_is_401(gateway: Gateway) -> None:
     assert response.status_code == 401
 
 
-@settings(suppress_health_check=[HealthCheck.function_scoped_fixture], deadline=None, max_examples=200)
+@settings(suppress_health_check=[HealthCheck.function_scoped_fixture], max_examples=200)
 @given(st.text(max_size=80), st.text(max_size=20), st.text(max_size=120), st.binary(max_size=60))
 def test_security_02_no_header_and_no_body_breaks_the_verifier(
     message_id: str, timestamp: str, signature: str, what: bytes

@@ -67,7 +67,7 @@ def _change(entries: list[Entry], what: tuple[int, int | None]) -> Payload:
     return Withdrawal(target=target) if level_ml is None else Correction(target=target, level_ml=level_ml)
 
 
-_some = settings(max_examples=40, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+_some = settings(max_examples=40, suppress_health_check=[HealthCheck.too_slow])
 
 
 @_some
