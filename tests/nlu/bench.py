@@ -10,7 +10,6 @@ import random
 import statistics
 import time
 from collections.abc import Sequence
-from typing import Literal
 
 import click
 import spacy
@@ -18,12 +17,12 @@ import spacy
 import nlu
 from nlu.tokens import tokens
 from tests.nlu.corpus import cases
-from tests.nlu.test_any_text import ARRIVED, BEDS, mutated, soup
+from tests.nlu.saying import ARRIVED, BEDS, CHANNELS, Channel
+from tests.nlu.test_any_text import mutated, soup
 
 ROUNDS = 5
 ABOUT_TEN = range(8, 13)
 LENGTHS = (60, 125, 250, 500, 1000)
-Channel = Literal["text", "voice"]
 
 
 def milliseconds(text: str, channel: Channel = "text") -> float:
@@ -82,10 +81,9 @@ def fuzz(count: int, seed: int = 1) -> None:
     """Mutated messages, random signs and soups of trade words: none raises, and the slowest are shown."""
     rng = random.Random(seed)
     slowest: list[tuple[float, str, Channel]] = []
-    channels: tuple[Channel, Channel] = ("text", "voice")
     for number in range(count):
         text = soup(rng) if number % 4 == 0 else mutated(rng)
-        channel = channels[number // 4 % 2]
+        channel = CHANNELS[number // 4 % 2]
         took = milliseconds(text, channel)
         if len(slowest) < 5 or took > slowest[-1][0]:
             # Once more: the collector and the rest of the machine also take time.

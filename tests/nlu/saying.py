@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from dataclasses import fields
 from datetime import datetime, time, timedelta
-from typing import Any, Literal
+from typing import Any, Literal, TypeAlias
 from zoneinfo import ZoneInfo
 
 import nlu
 from nlu.statements import Parsed, Statement
 
+Channel: TypeAlias = Literal["text", "voice"]
+CHANNELS: tuple[Channel, ...] = ("text", "voice")
 ARRIVED = datetime(2026, 3, 4, 19, 5, tzinfo=ZoneInfo("America/New_York"))
 BEDS = tuple(str(number) for number in range(1, 25))
 LETTERED = ("1", "2", "2A", "2B", "3", "CT1", "CT2", "CT3")
@@ -21,7 +23,7 @@ QUIET = {"spans", "closing", "about"}
 def reading(
     text: str,
     beds: tuple[str, ...] = BEDS,
-    channel: Literal["text", "voice"] = "text",
+    channel: Channel = "text",
     arrived: datetime = ARRIVED,
 ) -> str:
     """Every statement with its slots, then the slot of every question."""

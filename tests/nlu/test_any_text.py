@@ -5,8 +5,6 @@ from __future__ import annotations
 import os
 import random
 import string
-from datetime import datetime
-from zoneinfo import ZoneInfo
 
 import pytest
 from hypothesis import given, settings
@@ -15,9 +13,8 @@ from hypothesis import strategies as st
 import nlu
 from nlu.statements import Mark, Parsed
 from tests.nlu.corpus import cases
+from tests.nlu.saying import ARRIVED, BEDS, CHANNELS
 
-ARRIVED = datetime(2026, 3, 4, 19, 5, tzinfo=ZoneInfo("America/New_York"))
-BEDS = tuple(str(bed) for bed in range(1, 25))
 MANY = int(os.environ.get("PENLINE_FUZZ", "4000"))
 MESSAGES = [case.line["text"] for name in ("corpus_typed", "corpus_dictated") for case in cases(name)]
 SIGNS = string.printable + "\u00e9\u2019\u200b\U0001f600\x00"
@@ -63,7 +60,7 @@ def test_a_soup_of_trade_words_and_numbers_gives_a_result(seed: int) -> None:
     rng = random.Random(seed)
     for _ in range(MANY // 40):
         text = soup(rng)
-        for channel in ("text", "voice"):
+        for channel in CHANNELS:
             parsed = nlu.parse(text, arrived=ARRIVED, beds=BEDS, channel=channel)
             assert parsed.statements or parsed.unclear or not parsed.text.strip(), text
 
@@ -73,7 +70,7 @@ def test_mutated_messages_give_a_result_with_spans_inside_the_message(seed: int)
     rng = random.Random(seed)
     for _ in range(MANY // 4):
         text = mutated(rng)
-        for channel in ("text", "voice"):
+        for channel in CHANNELS:
             for said in nlu.parse(text, arrived=ARRIVED, beds=BEDS, channel=channel).statements:
                 assert all(0 <= span.start <= span.end <= len(text) for span in said.spans.values()), text
 

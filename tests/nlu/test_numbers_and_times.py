@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from datetime import datetime, timedelta
-from typing import Literal
 from zoneinfo import ZoneInfo
 
 import pytest
@@ -11,6 +10,7 @@ from num2words import num2words
 
 import nlu
 from nlu.statements import Mark, Parsed
+from tests.nlu.saying import Channel
 
 ZONE = ZoneInfo("America/New_York")
 EVENING = datetime(2026, 3, 4, 19, 5, tzinfo=ZONE)
@@ -18,11 +18,11 @@ BEDS = tuple(str(bed) for bed in range(1, 41))
 HUNDREDS = range(0, 2600, 100)
 
 
-def read(text: str, arrived: datetime = EVENING, channel: Literal["text", "voice"] = "voice") -> Parsed:
+def read(text: str, arrived: datetime = EVENING, channel: Channel = "voice") -> Parsed:
     return nlu.parse(text, arrived=arrived, beds=BEDS, channel=channel)
 
 
-def the_mark(text: str, arrived: datetime = EVENING, channel: Literal["text", "voice"] = "voice") -> Mark:
+def the_mark(text: str, arrived: datetime = EVENING, channel: Channel = "voice") -> Mark:
     parsed = read(text, arrived, channel)
     assert parsed.unclear == (), text
     (mark,) = parsed.statements

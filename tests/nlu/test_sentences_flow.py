@@ -4,9 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from .saying import ARRIVED, reading
-
-MORNING = ARRIVED.replace(hour=6, minute=50)
+from .saying import MORNING, reading
 
 
 @pytest.mark.parametrize(

@@ -4,15 +4,15 @@ from __future__ import annotations
 
 import pytest
 
-from .saying import BEDS, reading
+from .saying import BEDS, CHANNELS, Channel, reading
 
 
-@pytest.mark.parametrize("channel", ["text", "voice"])
+@pytest.mark.parametrize("channel", CHANNELS)
 @pytest.mark.parametrize(
     "text", ["bed 9 no tipping", "bed 9 no crackles", "9 no bleeding", "no crackles in bed 9", "9 no drips"]
 )
-def test_a_no_of_the_word_behind_it_answers_nothing(text: str, channel: str) -> None:
-    assert "answered" not in reading(text, BEDS, "voice" if channel == "voice" else "text")
+def test_a_no_of_the_word_behind_it_answers_nothing(text: str, channel: Channel) -> None:
+    assert "answered" not in reading(text, BEDS, channel)
 
 
 @pytest.mark.parametrize(
@@ -28,12 +28,12 @@ def test_a_no_by_itself_or_with_a_value_answers(text: str, read: str) -> None:
     assert reading(text) == read
 
 
-@pytest.mark.parametrize("channel", ["text", "voice"])
+@pytest.mark.parametrize("channel", CHANNELS)
 @pytest.mark.parametrize(
     "text", ["bed 9 canister needs changing", "9 needs changing", "bed 9 tube might come out tomorrow"]
 )
-def test_what_is_planned_for_a_bed_asks_for_no_line_of_it(text: str, channel: str) -> None:
-    assert reading(text, BEDS, "voice" if channel == "voice" else "text").startswith("ask ")
+def test_what_is_planned_for_a_bed_asks_for_no_line_of_it(text: str, channel: Channel) -> None:
+    assert reading(text, BEDS, channel).startswith("ask ")
 
 
 @pytest.mark.parametrize(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from .saying import BEDS, reading
+from .saying import BEDS, CHANNELS, Channel, reading
 
 LINE = "mark bed=12 at=19:00 level_ml=540"
 
@@ -46,10 +46,10 @@ def test_a_number_that_may_be_a_level_or_an_amount_is_asked(cue: str) -> None:
         "over and out", "that's all", "thank you", "end of report",
     ],
 )  # fmt: skip
-@pytest.mark.parametrize("channel", ["text", "voice"])
-def test_a_remark_at_the_end_takes_no_time_from_the_line(tail: str, channel: str) -> None:
+@pytest.mark.parametrize("channel", CHANNELS)
+def test_a_remark_at_the_end_takes_no_time_from_the_line(tail: str, channel: Channel) -> None:
     text = f"bed twelve mark five forty at nineteen hundred {tail}"
-    assert reading(text, BEDS, "voice" if channel == "voice" else "text") == LINE
+    assert reading(text, BEDS, channel) == LINE
 
 
 @pytest.mark.parametrize(
@@ -73,7 +73,7 @@ def test_what_nurses_say_aloud_is_read(text: str, read: str) -> None:
     assert reading(text, BEDS, "voice") == read
 
 
-@pytest.mark.parametrize("channel", ["text", "voice"])
+@pytest.mark.parametrize("channel", CHANNELS)
 @pytest.mark.parametrize(
     ("text", "read"),
     [
@@ -85,5 +85,7 @@ def test_what_nurses_say_aloud_is_read(text: str, read: str) -> None:
         ("bed 11 new order 15", "ask level_ml"),
     ],
 )
-def test_what_was_ordered_is_suction_or_asked_and_never_a_line(text: str, read: str, channel: str) -> None:
-    assert reading(text, BEDS, "voice" if channel == "voice" else "text") == read
+def test_what_was_ordered_is_suction_or_asked_and_never_a_line(
+    text: str, read: str, channel: Channel
+) -> None:
+    assert reading(text, BEDS, channel) == read

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from .saying import BEDS, reading
+from .saying import BEDS, CHANNELS, Channel, reading
 
 BAYS = ("1-1", "1-2", "2-1", "2-2", "2-3", "2-4")
 LETTERS = tuple("ABCDEFGH")
@@ -50,13 +50,13 @@ def test_a_label_of_bay_and_bed_is_dictated_in_parts(text: str, read: str) -> No
     assert reading(text, BAYS, "voice") == read
 
 
-@pytest.mark.parametrize("channel", ["text", "voice"])
+@pytest.mark.parametrize("channel", CHANNELS)
 @pytest.mark.parametrize(
     "text",
     ["bay 2, bed 4, mark 340 at 1900", "bed 2, bed 4, mark 340 at 1900", "bed 2 bed 4 mark 340 at 1900"],
 )
-def test_a_line_behind_two_beds_is_asked_for_its_bed(text: str, channel: str) -> None:
-    assert reading(text, BEDS, "voice" if channel == "voice" else "text") == "ask bed"
+def test_a_line_behind_two_beds_is_asked_for_its_bed(text: str, channel: Channel) -> None:
+    assert reading(text, BEDS, channel) == "ask bed"
 
 
 def test_a_line_said_of_several_beds_is_of_each() -> None:

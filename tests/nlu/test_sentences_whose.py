@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
-from typing import Literal
-
 import pytest
 
-from .saying import reading
+from .saying import CHANNELS, Channel, reading
 
 
 @pytest.mark.parametrize(
@@ -76,7 +74,7 @@ def test_another_line_and_a_count_are_no_level_and_no_event(text: str) -> None:
     assert reading(text).startswith("ask ")
 
 
-@pytest.mark.parametrize("channel", ["text", "voice"])
+@pytest.mark.parametrize("channel", CHANNELS)
 @pytest.mark.parametrize(
     "text",
     [
@@ -91,7 +89,7 @@ def test_another_line_and_a_count_are_no_level_and_no_event(text: str) -> None:
         "swamped 12 tonight",
     ],
 )
-def test_an_english_word_near_a_cue_tells_nothing(text: str, channel: Literal["text", "voice"]) -> None:
+def test_an_english_word_near_a_cue_tells_nothing(text: str, channel: Channel) -> None:
     read = reading(text, channel=channel)
     assert read == "" or read.startswith("ask ") or read == "asked bed=12 topic=last"
 

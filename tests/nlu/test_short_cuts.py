@@ -6,7 +6,6 @@ import random
 from collections.abc import Iterable, Iterator
 from datetime import UTC, date, datetime, time, timedelta
 from itertools import chain, pairwise, product
-from typing import Literal
 from zoneinfo import ZoneInfo
 
 import pytest
@@ -36,7 +35,8 @@ from nlu.subjects import subjects
 from nlu.tokens import Words
 from nlu.verdict import Reading
 from tests.nlu.corpus import cases
-from tests.nlu.test_any_text import BEDS, mutated
+from tests.nlu.saying import ARRIVED, BEDS, CHANNELS
+from tests.nlu.test_any_text import mutated
 
 EVERYTHING = frozenset({"minute", "hour", "past", "to", "march", "/", "-", "ml", "liter"})
 """A word of each kind without which something is not looked for."""
@@ -45,11 +45,9 @@ TELLING = (
     *("seven", "twelve", "thirty", "fifty", "oh", "hundred", "noon", "third", "may", "last", "night"),
     *("7", "07", "12", "15", "1050", "1900", "0730", "2026", ".", ",", ":", "l", "in", "the", "bed", "mark"),
 )  # fmt: skip
-CHANNELS: tuple[Literal["text", "voice"], ...] = ("text", "voice")
 BESIDE = frozenset({"(", "from", "again"})
 CHANGES = (date(2026, 3, 8), date(2026, 11, 1), date(2026, 3, 29), date(2026, 10, 25), date(2026, 7, 1))
 """Days on which clocks are put forward or back, and one on which none is."""
-ARRIVED = datetime(2026, 3, 4, 19, 5, tzinfo=ZoneInfo("America/New_York"))
 READER = pipeline()
 ZONES = ("America/New_York", "Europe/London", "Australia/Lord_Howe", "Asia/Kolkata")
 
@@ -103,13 +101,9 @@ def _found(texts: Iterable[str]) -> list[object]:
 
 def _days() -> Iterator[str]:
     """Days and dates, said before a time and behind it."""
-    days = ("the third of march", "on the 3rd of may", "may 3", "3/4", "last monday", "on tuesday night")
     for day in (
-        *days,
-        "yesterday",
-        "last night",
-        "early this morning",
-        "2026-03-04",
+        *("the third of march", "on the 3rd of may", "may 3", "3/4", "last monday", "on tuesday night"),
+        *("yesterday", "last night", "early this morning", "2026-03-04"),
     ):
         yield from (f"{day} at 1900", f"7 {day}", f"half past seven {day}")
 
