@@ -50,7 +50,6 @@ def test_what_may_be_an_amount_or_a_remark_is_asked(text: str) -> None:
         ("bed 15 0 output", "drained bed=15 volume_ml=0"),
         ("2 drained nothing", "drained bed=2 volume_ml=0"),
         ("bed 7 temp 37.8 640 in drain", "mark bed=7 level_ml=640"),
-        ("trend 9 past 6h", "asked bed=9 topic=trend window=6h"),
         ("12 draining?", "asked bed=12 topic=total"),
     ],
 )

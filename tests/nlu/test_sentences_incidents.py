@@ -69,7 +69,6 @@ def test_what_was_ordered_is_told_beside_what_it_is_set_to(text: str, read: str)
         "15 not so bloody",
         "8 water seal was 1.5 now 2",
         "20 all checks ok",
-        "2-4 no leak",
     ],
 )
 def test_a_finding_that_is_denied_changed_or_not_of_one_bed_is_asked(text: str) -> None:
