@@ -51,7 +51,7 @@ def test_a_part_of_a_litre_is_read_in_digits_words_and_signs(text: str, read: st
 )
 def test_a_part_that_is_no_whole_number_or_of_no_litre_is_asked(text: str) -> None:
     assert "_ml=" not in reading(text)
-    assert reading(text).startswith("ask")
+    assert reading(text).startswith("ask ")
 
 
 @pytest.mark.parametrize(

@@ -41,7 +41,7 @@ def test_a_misheard_bed_or_nought_is_put_right(text: str, read: str) -> None:
     ],
 )
 def test_words_that_show_that_something_was_lost_are_asked(text: str) -> None:
-    assert reading(text, channel="voice").startswith("ask")
+    assert reading(text, channel="voice").startswith("ask ")
 
 
 @pytest.mark.parametrize(

@@ -58,4 +58,4 @@ def test_four_digits_with_a_leading_nought_are_a_time_and_no_bed(text: str, read
     ],
 )
 def test_where_a_number_may_be_a_bed_or_a_time_it_is_asked(text: str) -> None:
-    assert reading(text, beds=WARD).startswith("ask")
+    assert reading(text, beds=WARD).startswith("ask ")

@@ -159,7 +159,7 @@ def test_what_is_said_whole_is_read(text: str, read: str) -> None:
     ],
 )
 def test_what_is_in_doubt_denied_or_taken_back_is_asked(text: str) -> None:
-    assert reading(text, channel="voice").startswith("ask")
+    assert reading(text, channel="voice").startswith("ask ")
 
 
 @pytest.mark.parametrize(
