@@ -131,7 +131,8 @@ def test_a_new_canister_is_an_answer_where_that_was_asked_even_once_it_has_lapse
     ward.says("Amy", "bed 11 mark 20", at="08:10")
     answer = ward.says("Ben", "11 new canister", at="08:40")
     assert "Bed 11, 08:10, line 20 mL." in answer.reply
-    assert ward.unsettled() == () or "Final level" in answer.reply
+    assert answer.reply.startswith("Final level of the old canister?")
+    assert [each.slot for each in ward.unsettled()] == ["final_ml"]
 
 
 def test_a_new_canister_at_a_bed_with_no_drain_records_nothing() -> None:

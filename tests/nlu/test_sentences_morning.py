@@ -123,6 +123,11 @@ from .saying import MORNING, reading
         ("bed 4 UO 450 overnight drain 620", "mark bed=4 level_ml=620"),
         ("bed 4 drain 620 yesterday 0645", "mark bed=4 at=03-Mar-06:45 level_ml=620"),
         ("bed 4 0.62 L at 0645", "mark bed=4 at=06:45 level_ml=620"),
+        (
+            "bed 4 0300-540 0400-595 0500-625",
+            "mark bed=4 at=03:00 level_ml=540; mark bed=4 at=04:00 level_ml=595; "
+            "mark bed=4 at=05:00 level_ml=625",
+        ),
     ],
 )
 def test_a_morning_message_is_read_as_its_nurse_meant_it(text: str, read: str) -> None:
