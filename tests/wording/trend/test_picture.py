@@ -37,8 +37,8 @@ def a_hard_day() -> Sheet:
     return sheet
 
 
-def drawn(sheet: Sheet) -> ElementTree.Element:
-    return ElementTree.fromstring(picture(trend_of_sheet(sheet), "12", VIEW))
+def drawn(sheet: Sheet, *span: str) -> ElementTree.Element:
+    return ElementTree.fromstring(picture(trend_of_sheet(sheet, *span), "12", VIEW))
 
 
 def words_in(svg: ElementTree.Element) -> list[str]:
@@ -233,4 +233,4 @@ def drawn_until(end: str, *levels: int) -> ElementTree.Element:
     sheet = Sheet()
     for hour, level in enumerate(levels, start=17):
         sheet.mark(f"{hour}:00", level)
-    return ElementTree.fromstring(picture(trend_of_sheet(sheet, "12:00", end), "12", VIEW))
+    return drawn(sheet, "12:00", end)
