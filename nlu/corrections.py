@@ -24,13 +24,15 @@ def is_no_line(number: Item) -> bool:
     return number.role == "num" and (number.lead in OTHER_LEADS or number.unit in OTHER_UNITS)
 
 
-def told_right(items: tuple[Item, ...]) -> tuple[Item, ...]:
+def told_right(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """ "weighs 62 not 68 kg", "suction 20 not 10": the pieces without what is not so."""
+    if "not" not in toks.words:
+        return items
     for k, (right, no, wrong) in enumerate(zip(items, items[1:], items[2:], strict=False)):
         between = right.end == no.start and no.role == "cue" and no.value == "neg" and wrong.link == "not"
         if between and is_no_line(right) and wrong.role == "num":
             unit = right.unit or wrong.unit
-            return (*items[:k], right._replace(unit=unit), *told_right(items[k + 3 :]))
+            return (*items[:k], right._replace(unit=unit), *told_right(items[k + 3 :], toks))
     return items
 
 

@@ -5,18 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from datetime import datetime
 
-from .context import in_context
-from .cutting import cuts
 from .items import Item
 from .judging import standing
 from .kept import dropped
 from .labels import bed_index
 from .lattice import Lattice
-from .leftovers import leftovers
 from .pipeline import Read, pipeline
+from .read import Sentence, Ward, pieces, query_after_report
 from .recast import with_cues
 from .roles import assignments
-from .scope import scoped
 from .sharing import gathered
 from .subjects import subjects
 
@@ -26,20 +23,22 @@ def explained(text: str, *, arrived: datetime, beds: Sequence[str] | None, voice
     index = bed_index(tuple(beds)) if beds is not None else None
     read = with_cues(pipeline().read(text, voice=voice), index, voice=voice)
     ways = Lattice(read, index, voice=voice).ways()
-    return "\n".join(_lines(read, ways, arrived, voice))
+    return "\n".join(_lines(read, ways, Ward(arrived, index, voice)))
 
 
-def _lines(read: Read, ways: list[tuple[Item, ...]], arrived: datetime, voice: bool) -> Iterator[str]:
+def _lines(read: Read, ways: list[tuple[Item, ...]], ward: Ward) -> Iterator[str]:
     for cue in read.cues:
         yield f"cue {cue.label}{':' + cue.value if cue.value else ''} {_said(read, cue.start, cue.end)}"
     for number, way in enumerate(ways, 1):
         yield f"way {number}: " + " | ".join(_piece(read, item) for item in way)
-        found, overfull = assignments(in_context(scoped(way, read.tokens), read.tokens), arrived)
+        sentence = Sentence(read, ward, pieces(way, read.tokens))
+        head, tail = query_after_report(sentence.items)
+        found, overfull = assignments(head, ward.arrived)
         for items in found:
             drafts = gathered(items)
-            unread = [*cuts(items, read.tokens, voice), *leftovers(items, read.tokens, voice=voice)]
+            unread = [*sentence.unread(items), *(sentence.unread(tail) if tail else ())]
             unread += subjects(items, read.tokens)
-            stands = standing(drafts, arrived).with_faults([*unread, *dropped(items, drafts)])
+            stands = standing(drafts, ward.arrived).with_faults([*unread, *dropped(items, drafts)])
             against = "; ".join((*stands.faults, *stands.doubts)) or "nothing against it"
             roles = ", ".join(
                 f"{_said(read, i.start, i.end)} = {i.role}" for i in items if i.role not in {"cue", "sep"}

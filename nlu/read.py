@@ -108,9 +108,7 @@ def _outcome(text: str, ward: Ward) -> Outcome:
     found: list[Reading | Unjudged] = []
     overfull = lattice.overfull
     for way in ways:
-        for reading, too_many in Sentence(
-            read, ward, in_context(scoped(way, read.tokens), read.tokens)
-        ).readings():
+        for reading, too_many in Sentence(read, ward, pieces(way, read.tokens)).readings():
             found.append(reading)
             overfull |= too_many
             if overfull and len(read.tokens) > LONG:
@@ -142,6 +140,12 @@ def _is_of_a_tube(asked: Unclear) -> bool:
     return asked.slot == "tube" and isinstance(asked.statement, Checked)
 
 
+def pieces(way: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """The pieces of one way through a message, as its readings see them."""
+    items = _opened(in_context(scoped(way, toks), toks), toks)
+    return corrections.with_owner(corrections.told_right(items, toks), toks)
+
+
 def _opened(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """ "um no": where nothing was said before it, a no mends nothing and is an answer."""
     first = items[0] if items else None
@@ -150,13 +154,24 @@ def _opened(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     return (first._replace(value="no"), *items[1:])
 
 
+def query_after_report(items: tuple[Item, ...]) -> tuple[tuple[Item, ...], tuple[Item, ...]]:
+    """The pieces up to a query that follows a report, and the query's own."""
+    for k, item in enumerate(items):
+        asks = item.role == "cue" and item.value in {"question", "ask"}
+        if asks and k and items[k - 1].role == "sep" and any(i.role in {"num", "time"} for i in items[:k]):
+            rest = items[k:]
+            if not any(i.role == "num" and not i.label for i in rest):
+                return items[:k], rest
+    return items, ()
+
+
 class Sentence:
     """One way through a message, read as an answer, a query, a correction or a report."""
 
     def __init__(self, read: Read, ward: Ward, items: tuple[Item, ...]) -> None:
         self.read = read
         self.ward = ward
-        self.items = corrections.with_owner(corrections.told_right(_opened(items, read.tokens)), read.tokens)
+        self.items = items
         self.text = read.text
 
     def readings(self) -> Iterator[tuple[Reading | Unjudged, bool]]:
@@ -165,7 +180,7 @@ class Sentence:
         if special is not None:
             yield special, False
             return
-        head, tail = self._query_after_report()
+        head, tail = query_after_report(self.items)
         found, too_many = assignments(head, self.ward.arrived)
         if too_many and len(self.read.tokens) > LONG:
             yield told(Unclear(slot="kind", text=self.text)), True
@@ -195,7 +210,7 @@ class Sentence:
         chosen = answers.cues(items, "choice") and not any(i.role in {"bed", "time"} for i in items)
         if not chosen and corrections.is_correction(items, self.read.tokens):
             read = corrections.without_told(items, self.read.tokens)
-            return told(*self._for_a_bed(self._corrected()), faults=len(self._unread(read)))
+            return told(*self._for_a_bed(self._corrected()), faults=len(self.unread(read)))
         if self._is_bare_question():
             return told(*queries.asked(self._labelled, self.ward.arrived, self.read, self.ward.shifts))
         if other := answers.other(self._labelled, self.text):
@@ -231,7 +246,7 @@ class Sentence:
         return len([i for i in self.items if i.role == "num"]) > 1
 
     def _rated(self, outcome: Sequence[Statement | Unclear]) -> Reading:
-        return told(*outcome, faults=len(self._unread(self.items)))
+        return told(*outcome, faults=len(self.unread(self.items)))
 
     def _corrected(self) -> list[Statement | Unclear]:
         phrase = {i.start: phrase_of(i, self.read.tokens) for i in self.items}
@@ -246,26 +261,10 @@ class Sentence:
 
     # Reports and queries
 
-    def _query_after_report(self) -> tuple[tuple[Item, ...], tuple[Item, ...]]:
-        """The pieces up to a query that follows a report, and the query's own."""
-        items = self.items
-        for k, item in enumerate(items):
-            asks = item.role == "cue" and item.value in {"question", "ask"}
-            if (
-                asks
-                and k
-                and items[k - 1].role == "sep"
-                and any(i.role in {"num", "time"} for i in items[:k])
-            ):
-                rest = tuple(items[k:])
-                if not any(i.role == "num" and not i.label for i in rest):
-                    return tuple(items[:k]), rest
-        return items, ()
-
     def _report(self, items: tuple[Item, ...], tail: tuple[Item, ...]) -> Reading | Unjudged:
         if queries.is_query(items):
             outcome = queries.asked(items, self.ward.arrived, self.read, self.ward.shifts)
-            return told(*outcome, faults=len(self._unread(items)) + self._is_half_heard(items))
+            return told(*outcome, faults=len(self.unread(items)) + self._is_half_heard(items))
         if is_nothing_of_ours(items):
             return told()
         cut = len(cuts(items, self.read.tokens, self.ward.voice))
@@ -285,7 +284,7 @@ class Sentence:
         def further() -> Reading:
             toks, voice = self.read.tokens, self.ward.voice
             strange = len(list(subjects(items, toks)))
-            beside = len(leftovers(items, toks, voice=voice)) + len(self._unread(tail) if tail else ())
+            beside = len(leftovers(items, toks, voice=voice)) + len(self.unread(tail) if tail else ())
             rank = (least + beside + strange, len(stands.doubts))
             unsure = strange > 0 or EITHER_BED in stands.doubts
             return Reading(lambda: self._built(drafts, tail), rank, cut + beside + strange, unsure)
@@ -300,7 +299,8 @@ class Sentence:
             outcome += self._asked_too(tail, drafts[-1].bed)
         return tuple(outcome)
 
-    def _unread(self, items: tuple[Item, ...]) -> list[str]:
+    def unread(self, items: tuple[Item, ...]) -> list[str]:
+        """The numbers that were cut in two, and what else of the message these pieces leave unread."""
         toks, voice = self.read.tokens, self.ward.voice
         return [*cuts(items, toks, voice), *leftovers(items, toks, voice=voice)]
 
@@ -338,7 +338,7 @@ class Sentence:
         if self.ward.voice and beds and not answers.cues(items, "bed") and self.brief.says_more():
             return told(Unclear(slot="kind", text=self.text))
         if beds and not strange and not answers.cues(items, "nothing"):
-            unread = len(self._unread(items)) if self.ward.voice else 0
+            unread = len(self.unread(items)) if self.ward.voice else 0
             return told(*queries.asked(items, self.ward.arrived, self.read, self.ward.shifts), faults=unread)
         if not strange and not beds and [t.text for t in self.read.tokens] == ["beds"]:
             return told(Asked(topic="beds"))
