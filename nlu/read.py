@@ -20,7 +20,6 @@ from .kept import dropped
 from .labels import bed_index
 from .lattice import LONG, Lattice
 from .leftovers import leftovers
-from .neighbours import phrase_of
 from .nothing import is_greeting, is_nothing_of_ours
 from .numbers import Toks, word
 from .pipeline import Read, pipeline
@@ -249,8 +248,7 @@ class Sentence:
         return told(*outcome, faults=len(self.unread(self.items)))
 
     def _corrected(self) -> list[Statement | Unclear]:
-        phrase = {i.start: phrase_of(i, self.read.tokens) for i in self.items}
-        return Correction(self.items, self.ward.arrived, self.text, self.read.tokens).read(phrase)
+        return Correction(self.items, self.ward.arrived, self.text, self.read.tokens).read()
 
     @cached_property
     def _labelled(self) -> tuple[Item, ...]:

@@ -8,6 +8,7 @@ from datetime import datetime
 from .corrections import belongs, is_no_line
 from .items import RECENT, Item
 from .moments import LIST_REACH, since
+from .neighbours import phrase_of
 from .roles import LEVELLESS, is_event
 from .sides import TURNS, Sides
 from .sorting import Sorted
@@ -24,15 +25,20 @@ NAMED_LEVELS = frozenset({"level", "old", "new", "opens"})
 class Correction(Sorted):
     """A correction whose pieces are sorted by side."""
 
-    def read(self, phrase: dict[int, str]) -> list[Statement | Unclear]:
+    def read(self) -> list[Statement | Unclear]:
         """The correction, or the question about it."""
         for k, item in enumerate(self.items):
             self.turned |= 0 < self.turn < item.start
             nxt = self.items[k + 1] if k + 1 < len(self.items) else None
-            self.piece(item, nxt, phrase)
-        if _ends_open(self.items, phrase) or self.said.endswith(" to"):
-            self.odd = True
+            self.piece(item, nxt)
+        self.odd |= self._ends_open()
         return [self._made()]
+
+    def _ends_open(self) -> bool:
+        """ "correct 1200 to": the right value never came."""
+        last = phrase_of(self.items[-1], self.toks)
+        unsaid = last.endswith("to") or last == "change" or self.said.endswith(" to")
+        return unsaid or (last in TURNS and len(self.items) > 1)
 
     def _place(self, sides: Sides, level: Item | None) -> tuple[Item | None, Item | None]:
         """Which of two beds (times, tubes) the wrong line has; with a right level, one alone is its.
@@ -164,9 +170,3 @@ def _is_bed_again(level: Item, bed: Item) -> bool:
         and level.label == bed.label
         and not (level.unit or level.lead in NAMED_LEVELS)
     )
-
-
-def _ends_open(items: tuple[Item, ...], phrase: dict[int, str]) -> bool:
-    """ "correct 1200 to": the right value never came."""
-    last = phrase.get(items[-1].start, "")
-    return last.endswith("to") or last == "change" or (last in TURNS and len(items) > 1)

@@ -9,6 +9,7 @@ from .drafts import SIDES
 from .items import FULL_HOUR, RECENT, Item
 from .labels import tube_name
 from .moments import LIST_REACH, since
+from .neighbours import phrase_of
 from .numbers import Toks, word
 from .sides import TOWARD, TURNS, Sides
 
@@ -35,17 +36,18 @@ class Sorted:
         self.meant: Item | None = None
         self.turn = turn_behind(items, toks)
 
-    def piece(self, item: Item, nxt: Item | None, phrase: dict[int, str]) -> None:
+    def piece(self, item: Item, nxt: Item | None) -> None:
+        phrase = phrase_of(item, self.toks)
         match item.role:
             case "cue" if item.value == "kind" and item.name == "corrected":
-                self.turned |= phrase.get(item.start, "") in TURNS
-                self.toward = phrase.get(item.start, "") in TOWARD
-                self._said_false(phrase.get(item.start, ""))
+                self.turned |= phrase in TURNS
+                self.toward = phrase in TOWARD
+                self._said_false(phrase)
             case "cue" if item.value == "neg":
                 self.negated = True
-            case "cue" if item.value == "timeword" and phrase.get(item.start, "").startswith("time"):
+            case "cue" if item.value == "timeword" and phrase.startswith("time"):
                 self.wrong_time = True
-            case "cue" if item.value == "filler" and phrase.get(item.start) == "to":
+            case "cue" if item.value == "filler" and phrase == "to":
                 self.turned = True
             case "bed":
                 self.meant = item if self.toward else self.meant
@@ -54,7 +56,7 @@ class Sorted:
                 self._add(self.tubes, item)
             case "time":
                 self._time(item, nxt)
-            case "num" if phrase.get(item.start) != "one":  # "the 1030 one was really at 1045"
+            case "num" if phrase != "one":  # "the 1030 one was really at 1045"
                 self._number(item, nxt)
             case "bad" | "alt":
                 self.odd = True
