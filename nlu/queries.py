@@ -74,12 +74,12 @@ REPORTS = frozenset({"placed", "exchanged", "removed", "moved", "withdrawn", "co
 
 def is_query(items: tuple[Item, ...]) -> bool:
     """Whether these pieces ask rather than report."""
-    if there(items).isdisjoint(TELLING) and not any(i.lead in SUMS for i in items if i.role == "bed"):
+    told = _sums_up_a_bed(items)
+    if not told and there(items).isdisjoint(TELLING):
         return False
     cues = [i for i in items if i.role == "cue"]
     question = _asks(items)
     asks = question or any(i.value == "ask" for i in cues)
-    told = any(i.role == "bed" and i.lead in SUMS for i in items)
     windowed = (told or any(i.value in SUMS for i in cues)) and (
         any(i.value in {"window", "span"} for i in cues)
         or any(i.role == "time" and _is_window(i) for i in items)
@@ -100,6 +100,11 @@ def is_query(items: tuple[Item, ...]) -> bool:
 
 def _asks(items: tuple[Item, ...]) -> bool:
     return any(i.role == "cue" and i.value in ASKING for i in items)
+
+
+def _sums_up_a_bed(items: tuple[Item, ...]) -> bool:
+    """ "total 7": a bed right behind the word for a sum."""
+    return any(i.role == "bed" and i.lead in SUMS for i in items)
 
 
 def _is_bare_total(items: tuple[Item, ...]) -> bool:
@@ -185,7 +190,7 @@ def _exclaims(items: tuple[Item, ...], read: Read) -> bool:
 
 def _is_told_of_time(items: tuple[Item, ...], read: Read) -> bool:
     """ "bed 12 last one, time was 0650": tells when it was, and asks nothing."""
-    if any(i.role == "cue" and i.value in ASKING for i in items):
+    if _asks(items):
         return False
     toks = read.tokens
     return any(
@@ -242,7 +247,7 @@ def _is_told(items: tuple[Item, ...], topic: str | None) -> bool:
 
 def _is_told_of_bed(items: tuple[Item, ...], read: Read) -> bool:
     """ "last one was bed 6": tells which bed it was of, and asks nothing."""
-    if any(i.role == "cue" and i.value in {"question", "mark_of_question"} for i in items):
+    if _asks(items):
         return False
     beds = [
         i.start - (word(read.tokens, i.start - 1) in {"bed", "room", "rm"}) for i in items if i.role == "bed"
@@ -291,10 +296,8 @@ def _topic(items: tuple[Item, ...], read: Read) -> str | None:
     found = {i.name for i in items if i.role == "cue" and i.value == "ask"}
     if not found - {"last"}:
         found |= _without_beds(items, read)
-    if any(i.role == "bed" and i.lead in {"output", "amount"} for i in items):
-        found.add("total")
     cues = {i.value for i in items if i.role == "cue"}
-    if cues & {"output", "amount", "out"}:
+    if _sums_up_a_bed(items) or cues & {*SUMS, "out"}:
         found.add("total")
     if not found - {"last"} and cues & {"leak", "suction", "seal", "tidal", "fluid", "wall", "indicator"}:
         found.add("checks")
