@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import datetime
+from itertools import pairwise
 
 from . import answers
 from .items import Item
@@ -93,13 +94,14 @@ class Brief:
 
     def _denies(self) -> bool:
         """ "no mark for bed 12", "12 no drain": the "no" is of the word behind it, and no answer."""
-        no = next((k for k, i in enumerate(self.items) if i.role == "cue" and i.value == "no"), None)
-        after = self.items[no + 1 :][:1] if no is not None else ()
-        if no is not None and any(i.value == "word" and i.start == self.items[no].end for i in after):
-            return True  # "9 no tipping"
-        if no is None or not any(i.role == "bed" or i.label is not None for i in self.items):
+        pairs = pairwise(self.items)
+        no, after = next((p for p in pairs if p[0].role == "cue" and p[0].value == "no"), (None, None))
+        if no is None or after is None:
             return False
-        return any(i.role == "cue" and i.value in {"level", "tubeword", "canister"} for i in after)
+        if after.value == "word" and after.start == no.end:
+            return True  # "9 no tipping"
+        named = any(i.role == "bed" or i.label is not None for i in self.items)
+        return named and after.role == "cue" and after.value in {"level", "tubeword", "canister"}
 
     def _answer_items(self, told: bool) -> tuple[Item, ...]:
         kept: list[Item] = []
