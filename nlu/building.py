@@ -88,8 +88,7 @@ class Builder:
         if draft.more_beds and self._is_of_one_bed(draft):
             draft.clash("bed", draft.bed, *draft.more_beds)
             draft.more_beds = []
-        beds = [draft.bed, *draft.more_beds] if draft.more_beds else [draft.bed]
-        for bed in beds:
+        for bed in (draft.bed, *draft.more_beds):
             for statement, item_slots in made:
                 yield self._settled(statement, bed, item_slots, draft)
         if draft.denied:

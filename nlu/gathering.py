@@ -17,7 +17,7 @@ FLUIDS = ("bright_red", "dark_red", "chylous", "purulent", "sanguineous", "seros
 class Gathering:
     """The drafts of one reading."""
 
-    def __init__(self, leads: Leads = Leads()) -> None:  # noqa: B008 - it is frozen
+    def __init__(self, leads: Leads) -> None:
         self.leads = leads
         self.drafts = [Draft()]
         self.repair = False

@@ -80,8 +80,6 @@ class Lattice:
         return [way.items for way in self._kept(open_ways.get(size, []))]
 
     def _kept(self, ways: list[Way]) -> list[Way]:
-        if len(ways) <= self.widest:
-            return ways
         kept, overfull = followed(ways, self.widest, self.toks, voice=self.voice)
         self.overfull |= overfull
         return kept

@@ -209,7 +209,7 @@ def _of_bay(toks: Toks, i: int, bay: str, of_unit: Wall, *, voice: bool) -> tupl
     """ "bay 2 bed 4", and "bed 4" once a bay was named."""
     if not of_unit.parts:
         return None
-    if word(toks, i - 1) in BAY and word(toks, i - 1) != "bed":
+    if word(toks, i - 1) in BAY:
         for end, value in _values(toks, i, voice=voice):
             behind = end + (word(toks, end) in {",", "-", ".", ":"})
             if word(toks, behind) == "bed":
