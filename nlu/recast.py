@@ -32,6 +32,7 @@ DIED = frozenset(
 """Behind "passed" these leave it a death."""
 CANISTERS = frozenset(PLACES["canister"])
 OLD = frozenset({"old", "prev", "previous"})
+FRESH = frozenset({"new", "fresh"})
 ON_SUCTION = frozenset({"canister on suction", "cannister on suction"})
 READS = frozenset({"is", "was", "reads", "read", "="})
 SETTINGS = frozenset({"seal", "suction", "gauge", "dial", "vacuum"})
@@ -65,9 +66,10 @@ def recast(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each with the meaning that it has here."""
     ends = any(_ends(cue) for cue in cues)
     found = tuple(_meant(cue, toks, ends=ends) for each in cues for cue in _apart(each, toks))
-    if any(c.label == "old" and not OLD.isdisjoint(phrase_of(c, toks).split()) for c in found):
-        found = tuple(_new_box(cue, toks) for cue in found)
-    found = tuple(_of_the_new(cue, found[:k], toks) for k, cue in enumerate(found))
+    if not FRESH.isdisjoint(toks.words):
+        if any(c.label == "old" and not OLD.isdisjoint(toks.said[c.start : c.end]) for c in found):
+            found = tuple(_new_box(cue, toks) for cue in found)
+        found = tuple(_of_the_new(cue, found[:k], toks) for k, cue in enumerate(found))
     if any(c.label == "change" for c in found) and not any(c.value == "exchanged" for c in found):
         return tuple(_replaced(cue, found, toks) for cue in found)
     return found
@@ -75,20 +77,19 @@ def recast(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
 
 def _new_box(cue: Cue, toks: Toks) -> Cue:
     """ "new drain at 0515, old one 1140": beside an old one a new drain is what it drains into."""
-    words = phrase_of(cue, toks).split()
-    drain = cue.value == "placed" and words[-1] == "drain" and not {"new", "fresh"}.isdisjoint(words)
+    words = toks.said[cue.start : cue.end]
+    drain = cue.value == "placed" and words[-1] == "drain" and not FRESH.isdisjoint(words)
     return cue._replace(value="exchanged") if drain else cue
 
 
 def _of_the_new(cue: Cue, before: tuple[Cue, ...], toks: Toks) -> Cue:
     """ "bottle changed, new one on 20 now": once it was told, what the new one is on."""
+    on = word(toks, cue.start) in FRESH and word(toks, cue.end - 1) == "on"
+    if not on or cue.value != "exchanged" or not any(c.value == "exchanged" for c in before):
+        return cue
     number = word(toks, cue.end)
     level = len(number) < FULL_HOUR if number.isdecimal() else number_follows(toks, cue.end)
-    fresh = word(toks, cue.start) in {"new", "fresh"} and word(toks, cue.end - 1) == "on"
-    on = cue.value == "exchanged" and fresh
-    if on and level and word(toks, cue.end + 1) != ":" and any(c.value == "exchanged" for c in before):
-        return cue._replace(label="new", value="")
-    return cue
+    return cue._replace(label="new", value="") if level and word(toks, cue.end + 1) != ":" else cue
 
 
 def _apart(cue: Cue, toks: Toks) -> Iterator[Cue]:
@@ -98,15 +99,21 @@ def _apart(cue: Cue, toks: Toks) -> Iterator[Cue]:
         yield Cue("canister", "", cue.start, cue.start + 1)
         yield Cue("suction", "", cue.start + 1, cue.end)
         return
-    before = cue.start - 1 - (word(toks, cue.start - 1) in {"the", "his", "her"})
-    thing = cue.label == "levelat" and word(toks, cue.start) in CANISTERS and word(toks, cue.end - 1) == "at"
-    times = clocks(toks, cue.end) if thing else []
-    off = word(toks, before) in {"from", "off"}
-    if not any(off or (word(toks, end) in READS and number_follows(toks, end + 1)) for end, _ in times):
+    if cue.label != "levelat" or not _is_at_time(cue, toks):
         yield cue
         return
     yield cue._replace(label="canister", end=cue.end - 1)
     yield cue._replace(label="filler", value="", start=cue.end - 1)
+
+
+def _is_at_time(cue: Cue, toks: Toks) -> bool:
+    """ "off the canister at 2005", "canister at 2005 was 340": with a time behind it, the at is of that."""
+    if word(toks, cue.start) not in CANISTERS or word(toks, cue.end - 1) != "at":
+        return False
+    before = cue.start - 1 - (word(toks, cue.start - 1) in {"the", "his", "her"})
+    off = word(toks, before) in {"from", "off"}
+    times = clocks(toks, cue.end)
+    return any(off or (word(toks, end) in READS and number_follows(toks, end + 1)) for end, _ in times)
 
 
 def _replaced(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
