@@ -75,8 +75,8 @@ class Places:
     def _is_heading(self, i: int) -> bool:
         """ "1900: bed 12 340, bed 14 220": four digits and a colon at the very start are a time."""
         said = word(self.toks, i)
-        four = len(said) == FULL_HOUR and said.isdecimal() and word(self.toks, i + 1) == ":"
-        return i == 0 and four and not glued(self.toks, i + 2) and not self.labels(i)
+        four = i == 0 and len(said) == FULL_HOUR and said.isdecimal() and word(self.toks, 1) == ":"
+        return four and not glued(self.toks, 2) and not self.labels(i)
 
     def ends(self, i: int) -> frozenset[int]:
         """Where a number or time that begins here can end; typed digits side by side ("12 50") are two."""

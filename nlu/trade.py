@@ -35,7 +35,8 @@ CHANGES = frozenset(
 )
 """Of a seal these are said of the whole canister."""
 LONGEST = max(map(len, NAMES))
-FIRST = frozenset(name[0] for name in (*NAMES, *SEALS)) | OF_DRAIN
+BEGINNING = frozenset(name[0] for name in (*NAMES, *SEALS))
+FIRST = BEGINNING | OF_DRAIN
 LEVEL_DIGITS = 3
 """No seal is so many centimetres deep."""
 
@@ -71,7 +72,7 @@ def _is_joined(token: Token) -> bool:
 
 def _named(toks: Sequence[Token], i: int) -> tuple[int, str]:
     """How many tokens a name has that begins here, and the word for it."""
-    for size in range(min(LONGEST, len(toks) - i), 0, -1):
+    for size in range(min(LONGEST, len(toks) - i), 0, -1) if toks[i].text in BEGINNING else ():
         said = tuple(t.text for t in toks[i : i + size])
         if said in NAMES:
             return size, NAMES[said]
