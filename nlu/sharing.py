@@ -54,8 +54,8 @@ def _ask_which_tube(drafts: list[Draft], items: tuple[Item, ...]) -> None:
     if not apart or any(d.checks for d in drafts if d is not one):
         return
     one.checks = {n: c for n, c in one.checks.items() if n not in apart}
-    asked = Draft(bed=one.bed, checks=apart, time=one.time, shared_time=one.shared_time)
-    asked.either = [d.tubes[0] for d in marks]
+    either = [d.tubes[0] for d in marks]
+    asked = Draft(bed=one.bed, checks=apart, time=one.time, shared_time=one.shared_time, either=either)
     drafts.append(asked)
 
 
@@ -74,9 +74,10 @@ def _each_removed(draft: Draft) -> list[Draft]:
 
 def _without_told_again(drafts: list[Draft]) -> None:
     """ "beds 4 and 9 end of shift: 4 is 660 and 9 is 1430": each bed has its own line."""
-    own = {d.bed.label for d in drafts if d.bed is not None and d.has_content}
-    for draft in drafts:
-        draft.more_beds = [bed for bed in draft.more_beds if bed.label not in own]
+    if any(draft.more_beds for draft in drafts):
+        own = {d.bed.label for d in drafts if d.bed is not None and d.has_content}
+        for draft in drafts:
+            draft.more_beds = [bed for bed in draft.more_beds if bed.label not in own]
 
 
 def _fold_bare(drafts: list[Draft]) -> None:
@@ -150,10 +151,12 @@ def _share_closing(drafts: list[Draft], closes: Item | None) -> None:
 
     So for the tubes of one bed: "12 left 340 right 120 end of shift".
     """
+    if closes is None or sum(d.closing for d in drafts) != 1:
+        return
     marks = [d for d in drafts if d.level is not None and not d.kind]
     beds = {d.bed.label: (d.again or d.bed).start for d in marks if d.bed is not None}
     tubes = {d.tube for d in marks}
-    if closes is None or max(len(beds), len(tubes)) < 2 or sum(d.closing for d in drafts) != 1:
+    if max(len(beds), len(tubes)) < 2:
         return
     last = max(i.start for d in marks for i in (d.bed, d.level, d.time) if i is not None)
     if closes.start < min(beds.values(), default=0) or closes.start > last:
@@ -172,19 +175,15 @@ def _share_times(drafts: list[Draft]) -> None:
     if len(times) == 1 and not any("time" in d.clashes for d in drafts):
         (only,) = times.values()
         for k, draft in enumerate(drafts):
-            gush = draft.gushed and draft.volume is not None
-            later = _is_undone(draft, drafts[k + 1 :]) or _is_after_exchange(draft, only, drafts)
-            if draft.time is None and not gush and not later:
+            if draft.time is not None or (draft.gushed and draft.volume is not None):
+                continue
+            if not (_is_undone(draft, drafts[k + 1 :]) or _is_after_exchange(draft, only, drafts)):
                 draft.time, draft.shared_time = only, True
 
 
 def _is_after_exchange(draft: Draft, time: Item, drafts: list[Draft]) -> bool:
     """ "changed the box at 0615, new one reads 35": read since, and not when it was changed."""
     level = draft.level
-    fresh = level is not None and level.name == "new" and bool(level.amount) and not draft.kind
-    return (
-        fresh
-        and level is not None
-        and time.start < level.start
-        and any(d.kind == "exchanged" and d.time is time for d in drafts)
-    )
+    if level is None or level.name != "new" or not level.amount or draft.kind or level.start <= time.start:
+        return False
+    return any(d.kind == "exchanged" and d.time is time for d in drafts)
