@@ -210,10 +210,10 @@ def _in_brackets(item: Item, toks: Toks) -> bool:
 def _is_over_time(items: list[Item], k: int) -> bool:
     """ "60 this hour, level 340": how much came, beside the level that has a cue of its own."""
     item, after = items[k], items[k + 1 : k + 2]
-    led = any(i.role == "num" and i.lead in {"level", "levelat"} for i in items if i is not item)
-    over = bool(after) and _is_span(after[0])
+    if item.lead or item.at or item.full_clock or not any(map(_is_span, after)):
+        return False
     of_bed = item.label is None or any(i.role == "bed" for i in items)
-    return led and over and of_bed and not (item.lead or item.at or item.full_clock)
+    return of_bed and _is_beside_level(item, items)
 
 
 def _is_rise(items: list[Item], k: int, toks: Toks) -> bool:
@@ -287,14 +287,19 @@ def _is_of_fluid_over_time(items: list[Item], k: int) -> bool:
     item, after = items[k], items[k + 1 : k + 4]
     if item.lead or item.unit not in {"ml", "litre"} or not after or after[0].value != "fluid":
         return False
-    return any(i.role == "cue" and i.value in {"span", "window"} for i in after)
+    return any(map(_is_span, after))
 
 
 def _is_of_one_hour(items: list[Item], k: int, toks: Toks) -> bool:
     """ "mark 915 hrly 110": how much came in the hour, beside the level that has a cue of its own."""
     item = items[k]
-    led = any(i.role == "num" and i.lead in {"level", "levelat"} for i in items if i is not item)
-    return led and not (item.lead or item.full_clock) and word(toks, item.start - 1) in HOURLY
+    hourly = word(toks, item.start - 1) in HOURLY and not (item.lead or item.full_clock)
+    return hourly and _is_beside_level(item, items)
+
+
+def _is_beside_level(item: Item, items: list[Item]) -> bool:
+    """Whether there is a level with a cue of its own beside it."""
+    return any(i.role == "num" and i.lead in {"level", "levelat"} for i in items if i is not item)
 
 
 def _is_span(item: Item) -> bool:
