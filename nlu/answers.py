@@ -107,11 +107,10 @@ def _unknown(items: tuple[Item, ...]) -> bool:
 def other(items: tuple[Item, ...], text: str) -> list[Statement | Unclear]:
     """Help, and "seen"; "HELP 9 bleeding" calls for help, and not for how to write."""
     kinds = {i.name for i in cues(items, "kind")}
-    told = any(i.role == "cue" and i.value in TELLING for i in items)
-    if kinds == {"help"} and not told and any(i.role in VALUES | {"level"} for i in items):
+    helped = kinds == {"help"} and not any(i.role == "cue" and i.value in TELLING for i in items)
+    if helped and any(i.role in VALUES | {"level"} for i in items):
         return [Unclear(slot="kind", text=text)]
-    how = bool(cues(items, "howto")) and not any(i.role in VALUES for i in items)
-    if how or (kinds == {"help"} and not told):
+    if helped or (cues(items, "howto") and not any(i.role in VALUES for i in items)):
         return [Help()]
     told = any(i.role == "cue" and i.value in FINDINGS | {"what", "same"} for i in items)
     if kinds == {"acknowledged"} and not told and not any(i.role in {"num", "time", "bad"} for i in items):
