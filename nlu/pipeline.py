@@ -132,11 +132,8 @@ class Pipeline:
         begins = {start for _, start, end in found if end - start > 1}
         denied = {start for _, start, end in found if end - start > 1 and toks[end - 1].text in DENYING}
         for key, start, end in found:
-            if end - start > 1 and end - 1 in begins and _denies_the_next(toks, end, denied):
-                continue
-            if end - start > 1 and (_is_letter_of_bed(toks, start) or _is_out_of_a_bed(toks, start, end)):
-                continue
-            if end - start > 1 and _is_other_side(toks, start, end):
+            denies = end - start > 1 and end - 1 in begins and _denies_the_next(toks, end, denied)
+            if denies or (end - start > 1 and _is_no_phrase(toks, start, end)):
                 continue
             if start >= free:
                 name, value = self.labels[key]
@@ -155,6 +152,15 @@ def _ends_a_number(toks: Sequence[Token], i: int) -> bool:
     return 0 < i < len(toks) and toks[i].text in ONES and toks[i - 1].text in TENS
 
 
+def _is_no_phrase(toks: Sequence[Token], start: int, end: int) -> bool:
+    """Whether these words only look like a phrase, as what stands beside them shows."""
+    return (
+        _is_letter_of_bed(toks, start)
+        or _is_out_of_a_bed(toks, start, end)
+        or _is_other_side(toks, start, end)
+    )
+
+
 def _is_letter_of_bed(toks: Sequence[Token], i: int) -> bool:
     """Whether the "a" at a place follows a bed: "bed twelve A line at 340" tells of no arterial line."""
     if toks[i].text != "a" or (i + 1 < len(toks) and toks[i + 1].text == "-"):
@@ -167,8 +173,8 @@ def _is_letter_of_bed(toks: Sequence[Token], i: int) -> bool:
 
 def _is_other_side(toks: Sequence[Token], start: int, end: int) -> bool:
     """ "was left not right": the other side, and no "that is not right"."""
-    said = tuple(t.text for t in toks[start:end])
-    return said == ("not", "right") and start > 0 and toks[start - 1].text in {"left", "lt", "l"}
+    denied = toks[start].text == "not" and start > 0 and toks[start - 1].text in {"left", "lt", "l"}
+    return denied and end == start + 2 and toks[start + 1].text == "right"
 
 
 def _is_out_of_a_bed(toks: Sequence[Token], start: int, end: int) -> bool:
