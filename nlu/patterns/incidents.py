@@ -107,14 +107,12 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
     "what:suction_off": (
         "suction (tubing|tube|hose|line) (fell|came|popped|is|was|) off (the|) (wall|regulator|)",
         "(suction|wall suction|sxn) (is|was|been|got|found|) (turned|switched|knocked|accidentally|) off",
-        "suction off", "suction came off", "found off suction",
-        "found suction off", "suction was off", "suction turned off",
-        "turned off suction", "suction is off", "suction disconnected", "turned suction off",
-        "turned the suction off", "suction got turned off", "turned off the suction", "suction found off",
+        "suction came off", "found off suction", "found suction off", "turned off suction",
+        "suction disconnected", "turned suction off", "turned the suction off", "turned off the suction",
         "suction stopped", "suction lost", "lost suction", "taken off suction", "took off suction",
-        "suction has been turned off", "suction had been turned off", "suction tubing off",
+        "suction has been turned off", "suction had been turned off",
         "suction went off", "suction shut off", "suction tubing disconnected", "taken off of suction",
-        "suction not working", "suction unplugged", "came off suction", "suction was turned off",
+        "suction not working", "suction unplugged", "came off suction",
         "shut off suction", "suction failed", "suction not on",
     ),
     "what:suction_on": (
