@@ -9,9 +9,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from datetime import datetime
 from itertools import pairwise
-from typing import NamedTuple
 
 from .items import FULL_HOUR, RECENT, Item
+from .trail import Trail
 
 MOST = 48
 LONG = 24
@@ -31,77 +31,6 @@ OFTEN_TIMED = frozenset(
     {"clamped", "unclamped", "back", "moved", "tipped", "disconnected", "dislodged", "damaged", "kinked"}
 )
 SLOTTED = frozenset({"bed", "level", "volume", "output", "time", "check", "tube"})
-RESETS = frozenset(
-    {
-        "kind",
-        "level",
-        "levelat",
-        "old",
-        "new",
-        "opens",
-        "amount",
-        "output",
-        "seal",
-        "suction",
-        "wall",
-        "tubeword",
-        "canister",
-        "what",
-        "leak",
-        "closing",
-    }
-)
-
-
-class Trail(NamedTuple):
-    """One assignment so far, and what the clause at hand already has."""
-
-    arrived: datetime
-    items: tuple[Item, ...] = ()
-    bed: bool = False
-    level: bool = False
-    time: bool = False
-    order: str = ""
-    asks: bool = False
-    sums: bool = False
-    paired: frozenset[int] = frozenset()
-    """Where a number begins that another one follows at once."""
-
-    @property
-    def mending(self) -> bool:
-        """Whether a word of repair is the last thing said, commas left out: "ten, correction, twenty"."""
-        last = next((i for i in reversed(self.items) if i.role != "sep"), None)
-        return last is not None and last.role == "repair"
-
-    def grown(self, item: Item) -> Trail:
-        """This assignment and one more piece."""
-        items = (*self.items, item)
-        match item.role:
-            case "bed":
-                return Trail(self.arrived, items, True, False, False, *self[5:])
-            case "level" | "volume" | "output":
-                return self._replace(items=items, level=True, order=self._ordered(item, "LT", self.time))
-            case "time":
-                return self._replace(items=items, time=True, order=self._ordered(item, "TL", self.level))
-            case "sep":
-                return Trail(self.arrived, items, False, False, False, *self[5:])
-            case "tube":
-                return self._replace(items=items, level=False)
-            case "cue" if item.value in RESETS:
-                return self._replace(items=items, level=False)
-        return Trail(self.arrived, items, *self[2:])
-
-    def _ordered(self, item: Item, first: str, second: bool) -> str:
-        """Which of a bare level and a bare time came first: every pair of a message agrees."""
-        if item.lead or item.unit or not second or self.order:
-            return self.order
-        return "LT" if first == "TL" else "TL"
-
-    def fits(self, role: str) -> bool:
-        """Whether a bare level or time here keeps to the order of the pairs before."""
-        if role == "level":
-            return not (self.time and self.order == "LT")
-        return not (self.level and self.order == "TL")
 
 
 def assignments(items: tuple[Item, ...], arrived: datetime) -> tuple[list[tuple[Item, ...]], bool]:
