@@ -20,7 +20,7 @@ WORK = 1200
 """Assignments times pieces: what a long message may cost."""
 CHECK_LIMITS = {"seal": 30, "suction": 60, "wall": 300, "leakgrade": 10}
 CHECK_UNITS = {"cm": ("seal", "suction"), "mmhg": ("wall",)}
-LEVEL_NAMES = {"old": "old", "new": "new", "opens": "opens", "last": "last"}
+LEVEL_NAMES = frozenset({"old", "new", "opens", "last"})
 ALTERNATIVE = frozenset({"or", "vs", "versus", "-", "/", "to", "\u00b1"})
 EVENTS = frozenset({"placed", "exchanged", "removed", "moved", "away", "back", "left"})
 UNDOES = {"unclamped": "clamped", "suction_on": "suction_off", "back": "away"}
@@ -114,7 +114,7 @@ def _led(item: Item, trail: Trail) -> Iterator[Item]:
             if not trail.bed:
                 yield from _bed(item)
         case "old" | "new" | "opens" | "last":
-            yield from _level(item, LEVEL_NAMES[item.lead])
+            yield from _level(item, item.lead)
             starts_at = item.lead in {"new", "opens"} and len(item.digits) >= FULL_HOUR
             if starts_at and item.clocklike and item.possible(trail.arrived):
                 yield from _time(item)
@@ -283,7 +283,7 @@ def _promised(item: Item, trail: Trail) -> list[Item]:
         if before.value == "kind" or (before.role != "cue" and before.role not in {"bed", "tube"}):
             return []
         if before.role == "cue" and before.value in LEVEL_NAMES:
-            return [led._replace(lead=before.value) for led in _level(item, LEVEL_NAMES[before.value])]
+            return [led._replace(lead=before.value) for led in _level(item, before.value)]
     return []
 
 
