@@ -1,4 +1,4 @@
-"""Beds whose labels are no plain numbers: two parts, letters alone, a prefix; and numbers that are large."""
+"""Beds whose labels are no plain numbers: two parts, letters alone or behind a number, a prefix."""
 
 from __future__ import annotations
 
