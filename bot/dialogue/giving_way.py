@@ -33,11 +33,12 @@ def give_way(bedside: Bedside, said: Said, part: Part) -> list[Part]:
     if not isinstance(said, Report | Amount | Fix):
         return []
     is_reading = isinstance(said, Amount | Fix) or isinstance(said.fact, Line)
+    number = _number(said)
     parts = _told_with_its_bed(bedside, said)
     for question in _older(bedside, part):
         pending = loaded(question.said_json, Pending)
         if is_reading and _is_reading(pending):
-            one_of_them = _number(said) in {_number(each) for each in pending.readings}
+            one_of_them = number is not None and number in map(_number, pending.readings)
             parts.append((_no_longer_asked if one_of_them else _replaced)(bedside, question, pending))
         elif isinstance(said, Report) and isinstance(said.fact, Exchanged) and part.entries:
             parts += _taken_again(bedside, question, pending)

@@ -334,6 +334,14 @@ def test_a_line_told_whole_leaves_nothing_to_ask_of_whether_it_was_one() -> None
     assert ward.unsettled() == ()
 
 
+def test_a_correction_of_another_line_says_that_what_may_be_a_line_is_not_recorded() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 1000", at="18:00")
+    ward.says("Amy", "bed 12 mark 1050 on the old canister", at="19:00")
+    answer = ward.says("Amy", "correct bed 12 1800 to 990", at="19:02")
+    assert answer.reply.endswith("Replaced, not recorded: bed 12 1,050 mL.")
+
+
 def test_a_number_alone_that_may_be_a_bed_is_told_how_to_ask_for_it() -> None:
     assert 'For the bed say "last 12".' in Ward().says("Amy", "12", at="19:06").reply
     assert "Say the bed with it." in Ward().says("Amy", "850", at="19:06").reply
