@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import datetime
 
 from bot.dialogue.bedside import Bedside
-from bot.dialogue.brief import named
+from bot.dialogue.brief import all_named
 from bot.dialogue.pending import Grant, Pending
 from bot.dialogue.said import Amount, Answered, Fix, Report
 from bot.dialogue.verdicts import (
@@ -154,15 +154,10 @@ def heard_answer(bedside: Bedside, pending: Pending, answer: Answered) -> Verdic
         ):
             return Retake(said, granted(pending))
         case Answered(yes=False) | Answered(choice="misread"):
-            return not_recorded(_whole(bedside, pending), "Say it again.")
+            whole = replace(pending, brief=all_named(pending, bedside.view))  # a no is to all of it
+            return not_recorded(whole, "Say it again.")
         case _:
             return NoAnswer()
-
-
-def _whole(bedside: Bedside, pending: Pending) -> Pending:
-    """What was read back, with all that was said after it: a no is to all of it."""
-    rest = (named(each, bedside.view) for each in pending.rest)
-    return replace(pending, brief="; ".join((pending.brief, *rest)))
 
 
 def final(_: Bedside, __: Pending, answer: Answered) -> Verdict:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import datetime
 from typing import Final
 
+from bot.dialogue.pending import Pending
 from bot.dialogue.said import Amount, Fix, NotSure, Query, Report, Said, Slots, TakeBack
 from bot.engine.entries import Exchanged, Line, Moved, Placed, Removed
 from bot.wording import formats
@@ -26,6 +27,12 @@ def brief(said: Said | Slots | None, view: View) -> str:
 def named(item: Said | NotSure, view: View) -> str:
     """What was said, in a few words; what was not understood of it, as it was said."""
     return f'"{item.text}"' if isinstance(item, NotSure) else brief(item, view)
+
+
+def all_named(pending: Pending, view: View) -> str:
+    """What a question holds back, with all that was said after it and waits for it."""
+    held = (pending.brief, *(named(each, view) for each in pending.rest))
+    return "; ".join(word for word in held if word)
 
 
 def what(said: Said | Slots) -> str:

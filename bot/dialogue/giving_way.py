@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bot.dialogue.bedside import Bedside
-from bot.dialogue.brief import named
+from bot.dialogue.brief import all_named
 from bot.dialogue.part import Part
 from bot.dialogue.pending import Ask, Grant, Pending
 from bot.dialogue.said import Amount, Fix, Report, Said, Slots
@@ -129,8 +129,7 @@ def _about(question: Question, drains: set[str], part: Part) -> bool:
 
 def _replaced(bedside: Bedside, question: Question, pending: Pending) -> Part:
     bedside.book.settle(question.id, "replaced")
-    held = [pending.brief, *(named(each, bedside.view) for each in pending.rest)]
-    text = gsm_only(f"Replaced, not recorded: {'; '.join(word for word in held if word)}.")
+    text = gsm_only(f"Replaced, not recorded: {all_named(pending, bedside.view)}.")
     quiet = pending.ask is Ask.OPENING
     return Part(status="told", kind="replaced", bed=question.bed, text="" if quiet else text)
 
