@@ -31,8 +31,12 @@ def named(item: Said | NotSure, view: View) -> str:
 
 def all_named(pending: Pending, view: View) -> str:
     """What a question holds back, with all that was said after it and waits for it."""
-    held = (pending.brief, *(named(each, view) for each in pending.rest))
-    return "; ".join(word for word in held if word)
+    return "; ".join(word for word in (pending.brief, rest_named(pending, view)) if word)
+
+
+def rest_named(pending: Pending, view: View) -> str:
+    """What was said after it and waits for its answer; empty where nothing does."""
+    return "; ".join(named(each, view) for each in pending.rest)
 
 
 def what(said: Said | Slots) -> str:

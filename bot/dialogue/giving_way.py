@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bot.dialogue.bedside import Bedside
-from bot.dialogue.brief import all_named
+from bot.dialogue.brief import all_named, rest_named
 from bot.dialogue.part import Part
 from bot.dialogue.pending import Ask, Grant, Pending
 from bot.dialogue.said import Amount, Fix, Report, Said, Slots
@@ -14,7 +14,7 @@ from bot.dialogue.take import take
 from bot.engine.entries import Exchanged, Line
 from bot.store.questions import Question
 from bot.wording.gsm import gsm_only
-from bot.wording.readback import no_longer_asked_text
+from bot.wording.readback import dropped_text, no_longer_asked_text
 
 
 def at_the_pending_line(bedside: Bedside, said: Said) -> Said:
@@ -58,9 +58,11 @@ def _told_with_its_bed(bedside: Bedside, said: Report | Amount | Fix) -> list[Pa
 
 
 def _no_longer_asked(bedside: Bedside, question: Question, pending: Pending) -> Part:
-    """Told again in words that leave nothing to ask."""
+    """Told again in words that leave nothing to ask; what waited for the answer is named, as not recorded."""
     bedside.book.settle(question.id, "replaced")
     text = no_longer_asked_text(pending.brief, question.asked_at, bedside.view)
+    if pending.rest:
+        text = f"{text}\n{dropped_text(rest_named(pending, bedside.view))}"
     return Part(status="told", kind="replaced", text=text)
 
 

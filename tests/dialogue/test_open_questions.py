@@ -334,6 +334,24 @@ def test_a_line_told_whole_leaves_nothing_to_ask_of_whether_it_was_one() -> None
     assert ward.unsettled() == ()
 
 
+@pytest.mark.parametrize(
+    ("dictated", "lost"),
+    [
+        ("bed 12 output 210 then bed 7 tube out", "bed 7 tube out"),
+        ("bed 12 output 210, bed 7 mark 300", "bed 7 mark 300"),
+    ],
+)
+def test_what_waited_for_a_line_that_is_told_whole_is_named_as_not_recorded(dictated: str, lost: str) -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 100", at="18:00")
+    ward.says("Amy", "bed 7 mark 100", at="18:00")
+    ward.says("Amy", dictated, at="19:05", channel="voice")
+    answer = ward.says("Amy", "bed 12 mark 210", at="19:06")
+    [named] = [line for line in answer.reply.splitlines() if line.startswith("Not recorded: ")]
+    assert lost in named
+    assert ward.levels("7") == [100]
+
+
 def test_a_correction_of_another_line_says_that_what_may_be_a_line_is_not_recorded() -> None:
     ward = Ward()
     ward.says("Amy", "bed 12 mark 1000", at="18:00")
