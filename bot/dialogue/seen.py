@@ -6,7 +6,6 @@ That nobody said which bed keeps nothing off a ledger, so it waits for the sende
 from __future__ import annotations
 
 from collections.abc import Container, Iterable
-from datetime import timedelta
 
 from bot.dialogue.bedside import About, Bedside
 from bot.dialogue.part import Part
@@ -21,13 +20,11 @@ from bot.dialogue.said_json import loaded
 from bot.engine.entries import Seen
 from bot.engine.patient import Patient
 from bot.engine.values import Severity
+from bot.notices.plan import LASTS
 from bot.store.notices import Notice
 from bot.wording import seen as words
 from bot.wording.gsm import gsm_only
 from bot.wording.readback import no_longer_asked_text
-
-LATELY = timedelta(hours=24)
-"""A notice that old is news to nobody."""
 
 
 def take_seen(bedside: Bedside, said: SeenIt) -> Part:
@@ -95,7 +92,7 @@ def _is_seen(item: Said | NotSure) -> bool:
 
 def _notices(bedside: Bedside) -> tuple[Notice, ...]:
     """What was sent round lately and nobody has seen."""
-    filed = bedside.book.filed(bedside.now - LATELY)
+    filed = bedside.book.filed(bedside.now - LASTS)
     return tuple(each.notice for each in filed if each.seen_at is None and not each.over)
 
 
