@@ -19,10 +19,11 @@ import click
 
 from bot.cli.options import config_option, database_option, in_option, one_unit, settings_of, units_option
 from bot.cli.progress import followed
-from bot.dialogue.rounds import desk_for_rounds, feared_everywhere
+from bot.dialogue.rounds import desk_for_rounds, feared_once
 from bot.engine.cautions import cautions
 from bot.engine.ledger import Ledger, fold
 from bot.engine.patient import Patient
+from bot.engine.values import Caution
 from bot.interchange.fhir.bundle import Reach, Standing, fhir_bundle
 from bot.interchange.jsonl import entry_lines
 from bot.interchange.table import csv_text
@@ -85,7 +86,8 @@ def exported(unit: Unit, store: Store, wanted: Wanted, now: datetime) -> str:
     reach = wanted.reach(unit)
     match wanted.form:
         case "fhir":
-            held = (*_standing(unit, ledgers, now), *_if_right(unit, store, ledgers, now))
+            by_bed = _open_by_bed(ledgers)
+            held = (*_standing(unit, by_bed, now), *_if_right(unit, store, by_bed, now))
             return (
                 json.dumps(fhir_bundle(unit, ledgers, held, now, reach), ensure_ascii=False, indent=1) + "\n"
             )
@@ -108,29 +110,35 @@ def _ledgers(unit: Unit, store: Store, wanted: Wanted) -> tuple[Ledger, ...]:
     return tuple(each for each in found if wanted.bed is None or wanted.bed in {bed for _, bed in each.beds})
 
 
-def _standing(unit: Unit, ledgers: tuple[Ledger, ...], now: datetime) -> Iterator[Standing]:
-    """The cautions that stand at the beds of these drains."""
-    by_bed: dict[str, list[Ledger]] = {}
+def _open_by_bed(ledgers: tuple[Ledger, ...]) -> dict[str, Patient]:
+    """The open drains of these, by the bed where they are."""
+    found: dict[str, list[Ledger]] = {}
     for ledger in ledgers:
         if ledger.bed is not None and ledger.is_open():
-            by_bed.setdefault(ledger.bed, []).append(ledger)
-    for bed, drains in by_bed.items():
-        names = tuple(ledger.drain for ledger in drains)
-        for caution in cautions(Patient(bed=bed, drains=tuple(drains)), now, unit.policy):
-            sentence = caution_text(caution, unit.zone, now, bed=bed)
-            held = names if caution.drain is None else (caution.drain,)
-            yield Standing(bed=bed, caution=caution, sentence=sentence, drains=held)
+            found.setdefault(ledger.bed, []).append(ledger)
+    return {bed: Patient(bed=bed, drains=tuple(drains)) for bed, drains in found.items()}
 
 
-def _if_right(unit: Unit, store: Store, ledgers: tuple[Ledger, ...], now: datetime) -> Iterator[Standing]:
-    """What would be urgent at the beds of these drains, were a reading right that nobody has confirmed."""
+def _standing(unit: Unit, by_bed: dict[str, Patient], now: datetime) -> Iterator[Standing]:
+    """The cautions that stand at these beds."""
+    for patient in by_bed.values():
+        for caution in cautions(patient, now, unit.policy):
+            yield _told(unit, patient, caution, now)
+
+
+def _if_right(unit: Unit, store: Store, by_bed: dict[str, Patient], now: datetime) -> Iterator[Standing]:
+    """What would be urgent at these beds, were a reading right that nobody has confirmed."""
     with store.turn(unit.id) as book:
-        feared = feared_everywhere(desk_for_rounds(unit, book, now, "export"))
+        feared = feared_once(desk_for_rounds(unit, book, now, "export"), by_bed)
     for each in feared:
-        names = tuple(ledger.drain for ledger in ledgers if ledger.bed == each.bed and ledger.is_open())
-        held = names if each.caution.drain is None else (each.caution.drain,)
-        sentence = caution_text(each.caution, unit.zone, now, bed=each.bed)
-        yield Standing(bed=each.bed, caution=each.caution, sentence=sentence, drains=held)
+        yield _told(unit, by_bed[each.bed], each.caution, now)
+
+
+def _told(unit: Unit, patient: Patient, caution: Caution, now: datetime) -> Standing:
+    """A caution with its sentence; one that names no drain rests on all that are exported of the bed."""
+    drains = tuple(each.drain for each in patient.drains) if caution.drain is None else (caution.drain,)
+    sentence = caution_text(caution, unit.zone, now, bed=patient.bed)
+    return Standing(bed=patient.bed, caution=caution, sentence=sentence, drains=drains)
 
 
 def _wanted(given: dict[str, str | None]) -> Wanted:

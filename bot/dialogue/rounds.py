@@ -5,6 +5,7 @@ Called by `penline remind`, which goes round the unit as a charge nurse would.
 
 from __future__ import annotations
 
+from collections.abc import Container
 from dataclasses import replace
 from datetime import datetime
 
@@ -40,14 +41,14 @@ def what_is_due(desk: Desk) -> tuple[str, ...]:
     return due_of_unit(desk, patients(desk))
 
 
-def feared_everywhere(desk: Desk) -> tuple[BedCaution, ...]:
-    """What would be urgent at any bed, were a reading right that is asked about or was never confirmed.
+def feared_once(desk: Desk, beds: Container[str]) -> tuple[BedCaution, ...]:
+    """What would be urgent at these beds, were a reading right that is asked about or was never confirmed.
 
     Two questions that hold back the same count once.
     """
     bedside = Bedside(context=desk.context, book=desk.book)
     found: dict[tuple[object, ...], BedCaution] = {}
-    for _, held in feared_at(bedside, frozenset(desk.context.unit.beds)):
+    for _, held in feared_at(bedside, beds):
         for each in held:
             found.setdefault((each.bed, each.caution.key, each.caution.begin, each.caution.end), each)
     return tuple(found.values())
