@@ -78,6 +78,7 @@ class _Turn:
         self._bedside = bedside
         self._heard = False
         self._moves: dict[int, Move] = {}
+        self._next: tuple[Item, ...] = ()
 
     def parts(self, message: Message) -> list[Part]:
         """What each statement came to, in the order of the message."""
@@ -100,6 +101,7 @@ class _Turn:
             self._bedside.waiting = waiting
             new = self._one(item)
             self._bedside.waiting = ()
+            left, self._next = [*self._next, *left], ()
             if waiting and holds_back(self._bedside, new):
                 parts += held_dangers(self._bedside, item, waiting)
                 new = [*new, waiting_told(self._bedside, waiting)]
@@ -141,7 +143,8 @@ class _Turn:
             return [take_move(bedside, self._moves[id(said)], Grant())]
         said = at_the_pending_line(bedside, said)
         part = take_one(bedside, said, Grant(heard=self._heard))
-        return [part, *give_way(bedside, said, part)]
+        settled, self._next = give_way(bedside, said, part)
+        return [part, *settled]
 
     def _answered(self, answer: Answered) -> list[Part]:
         if self._takes_back(answer):
