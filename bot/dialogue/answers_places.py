@@ -89,8 +89,8 @@ def slot(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
     if value is None:
         return not_recorded(pending) if answer.yes is False else NoAnswer()
     assert isinstance(pending.said, Slots)
-    if (slot := _number_instead(bedside, pending.said, pending.slot, answer)) is not None:
-        return StillLacks(filled(pending.said, slot, answer.level_ml or 0), pending.slot)
+    if (numbered := _with_number(bedside, pending.said, pending.slot, answer)) is not None:
+        return StillLacks(numbered, pending.slot)
     slots = filled(pending.said, pending.slot, value)
     if pending.slot == "level_ml" and (at := answer.at or _as_time(bedside, pending, value)) is not None:
         slots = filled(slots, "at", at)
@@ -100,12 +100,13 @@ def slot(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
     return Retake(whole, heard(bedside, pending.grant))
 
 
-def _number_instead(bedside: Bedside, said: Slots, slot: str, answer: Answered) -> str | None:
-    """The slot for a bare number that is no bed, where the bed was asked for and the number lacks too."""
-    if slot != "bed" or answer.level_ml is None or str(answer.level_ml) in bedside.context.unit.beds:
+def _with_number(bedside: Bedside, said: Slots, slot: str, answer: Answered) -> Slots | None:
+    """What was said, with a bare number that is no bed, where the bed was asked for and it lacks that too."""
+    number = answer.level_ml
+    if slot != "bed" or number is None or str(number) in bedside.context.unit.beds:
         return None
     lacks = {"mark": "level_ml", "drained": "volume_ml"}.get(said.kind)
-    return None if lacks is None or lacks in dict(said.values) else lacks
+    return None if lacks is None or lacks in dict(said.values) else filled(said, lacks, number)
 
 
 def _as_time(bedside: Bedside, pending: Pending, level_ml: Value) -> datetime | None:
