@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from bot.dialogue.part import BedCaution
 from bot.dialogue.pending import is_unconfirmed
 from bot.dialogue.queries.desk import Desk
 from bot.dialogue.queries.rates import short_rate
@@ -64,10 +63,6 @@ def beds(desk: Desk) -> QueryReply:
         beds=tuple(each.patient.bed for each in ordered),
         tells_unconfirmed=True,
     )
-
-
-def _urgent(each: BedNeeds) -> tuple[BedCaution, ...]:
-    return of_bed(each.patient.bed, urgent_only(each.cautions))
 
 
 def _bed_needs(desk: Desk, patient: Patient, waiting: tuple[Question, ...]) -> BedNeeds:
