@@ -12,11 +12,11 @@ from bot.dialogue.part import Part
 from bot.dialogue.pending import Ask, Pending, is_seen
 from bot.dialogue.queries.desk import Desk, desk_of
 from bot.dialogue.queries.telling import standing
-from bot.dialogue.queries.volumes import amend_lines
 from bot.dialogue.queries.waiting import reading_text
 from bot.dialogue.queries.where import patients
 from bot.dialogue.said import Answered, NotSure, Query, Said, SeenIt, Slots
 from bot.dialogue.said_json import loaded
+from bot.engine.amend import outstanding
 from bot.engine.entries import Seen
 from bot.engine.patient import Patient
 from bot.engine.values import Severity
@@ -104,7 +104,7 @@ def _beds(desk: Desk, amended: bool, told: Container[str | None]) -> tuple[str, 
 
 
 def _to_amend(desk: Desk, patient: Patient) -> bool:
-    return any(amend_lines(desk, ledger) for ledger in patient.drains)
+    return any(outstanding(each, desk.schedule, desk.policy.chart_by) for each in patient.drains)
 
 
 def _unseen(desk: Desk, patient: Patient) -> bool:
