@@ -124,8 +124,8 @@ def _outcome(text: str, ward: Ward) -> Outcome:
 def _all_asked(outcome: Outcome, text: str, *, voice: bool) -> Outcome:
     """What stands beside an unreadable number of the same bed is asked too; in dictation, of any bed."""
     asked = [u for u in outcome if isinstance(u, Unclear) and (voice or not _is_of_a_tube(u))]
-    doubtful = {u.statement.bed if u.statement is not None else None for u in asked}
-    doubtful -= set() if voice else {None}
+    beds = {u.statement.bed if u.statement is not None else None for u in asked}
+    doubtful = beds if voice else beds - {None}
     return tuple(
         Unclear(slot="kind", text=text, choices=(s.kind,), readings=(s,), statement=s)
         if isinstance(s, WITH_LEVEL) and (s.bed in doubtful or None in doubtful)

@@ -27,7 +27,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "its at", "sits at", "currently at",
         "(is|) sitting (on|near)",
         "(drawn|drew|put) (my|the|a) line at",
-         "(chest tube|ct|tube|drain|canister|box|chamber|it|its|it's) sitting",
+        "(chest tube|ct|tube|drain|canister|box|chamber|it|its|it's) sitting",
         "is now at", "standing at", "stands at", "we are at", "we're at", "are at", "now up to", "is up to",
         "at the", "'s at", "hit", "is sitting at", "is currently at", "still at", "is still at",
         "canister at", "box at", "chamber at", "has reached", "reached", "filled to", "came up to",
