@@ -9,7 +9,7 @@ from collections.abc import Iterator, Sequence
 from itertools import takewhile
 
 from .corrections import BELONGS
-from .items import AMOUNTS, Item
+from .items import AMOUNTS, FULL_HOUR, Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .patterns.asides import RELATIVES, STAFF
@@ -123,10 +123,20 @@ def of_device_behind(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "an amount, or a line"
         if bare and named and phrase_of(after, toks) not in READ_OFF:
             yield f"{word(toks, after.start)!r} may be what the number is of"
-    for item, device, when in zip(items, items[1:], items[2:], strict=False):
-        bare = item.role == "level" and not item.lead and device.start == item.end
-        if bare and device.role == "foreign" and when.role == "claimed" and when.lead == "at":
-            yield f"{word(toks, device.start)!r} has the time behind it, and may have the number"
+    for item, one, other in zip(items, items[1:], items[2:], strict=False):
+        if item.role == "level" and not item.lead:
+            yield from _with_its_time(item, one, other, toks)
+
+
+def _with_its_time(level: Item, one: Item, other: Item, toks: Toks) -> Iterator[str]:
+    """ "640 urine at 0700", "640 at 0700 urine", "640 0700 urine": a device took the time of the level."""
+    at = other.lead == "at" and one.start == level.end
+    if at and one.role == "foreign" and other.role == "claimed":
+        yield f"{word(toks, one.start)!r} has the time behind it, and may have the number"
+    at, beside = one.lead == "at", other.start == one.end
+    timed = one.role == "claimed" and (at or len(one.digits) == FULL_HOUR)
+    if timed and beside and other.role == "foreign" and not (at and phrase_of(other, toks) in READ_OFF):
+        yield f"{word(toks, other.start)!r} has the time before it, and may have the number"
 
 
 BEHIND_A_LINE = (
