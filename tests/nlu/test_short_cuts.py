@@ -36,7 +36,7 @@ from nlu.tokens import Words
 from nlu.verdict import Reading
 from tests.nlu.corpus import cases
 from tests.nlu.saying import ARRIVED, BEDS, CHANNELS
-from tests.nlu.test_any_text import mutated
+from tests.nlu.test_any_text import MESSAGES, mutated
 
 EVERYTHING = frozenset({"minute", "hour", "past", "to", "march", "/", "-", "ml", "liter"})
 """A word of each kind without which something is not looked for."""
@@ -118,8 +118,7 @@ def _soups() -> Iterator[str]:
 def test_what_stands_behind_a_number_begins_with_one_of_the_words_that_are_looked_for(
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:
-    said = [c.line["text"] for name in ("corpus_typed", "corpus_dictated") for c in cases(name)]
-    texts = [*_soups(), *_days(), *said]
+    texts = [*_soups(), *_days(), *MESSAGES]
     near = _found(texts)
     for first_words in ("numbers._GOES_ON", "suffixes._HOURS", "days._DATES", "measures._UNITS"):
         monkeypatch.setattr(f"nlu.{first_words}", Anything())
@@ -257,8 +256,7 @@ def test_a_message_without_an_s_has_no_owner(name: str) -> None:
 
 def test_a_reading_that_is_judged_no_further_could_not_have_stood(monkeypatch: pytest.MonkeyPatch) -> None:
     rng = random.Random(8)
-    names = ("corpus_typed", "corpus_dictated")
-    texts = [*(case.line["text"] for name in names for case in cases(name)), *_soups()][::3]
+    texts = [*MESSAGES, *_soups()][::3]
     texts += [mutated(rng) for _ in range(300)]
     asked = [(text, channel) for text in texts for channel in CHANNELS]
     near = [parse(text, arrived=ARRIVED, beds=BEDS, channel=channel) for text, channel in asked]
