@@ -6,6 +6,7 @@ entry, so that a message of several statements sees its own.
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from typing import TypeVar
@@ -15,7 +16,7 @@ from bot.dialogue.context import Context
 from bot.dialogue.part import BedCaution, Part
 from bot.dialogue.pending import NO_READING, Pending
 from bot.dialogue.said import Amount, NotSure, Report, Said, Slots
-from bot.dialogue.said_json import dumped
+from bot.dialogue.said_json import dumped, loaded
 from bot.engine.cautions import cautions
 from bot.engine.entries import Entry, Left, Opened, Payload
 from bot.engine.ledger import Ledger, fold
@@ -66,6 +67,8 @@ class Bedside:
     """Beds whose patients this message moves away."""
     waiting: tuple[Said | NotSure, ...] = ()
     """What the message says further on and waits for the answer, should this statement be asked about."""
+    freed: tuple[Said | NotSure, ...] = ()
+    """What waited for a question that a statement of this message has answered: it is taken next."""
     before: dict[str, Ledger] = field(default_factory=dict)
     """The ledgers as they were before this message, of the drains that it wrote to."""
     folded: dict[str, Ledger] = field(default_factory=dict)
@@ -247,6 +250,26 @@ class Bedside:
             for each in self.book.unsettled()
             if bed == (each.bed if each.drain is None else self.ledger(each.drain).bed or each.bed)
         )
+
+    def holds_back(self, parts: Iterable[Part]) -> bool:
+        """Whether a reading was asked about in this message, so that what waits is kept with its question."""
+        asked = (part.question for part in parts if part.question is not None and not part.answered)
+        mine = (each for each in asked if each.message == self.context.message_id)
+        return any(loaded(each.said_json, Pending).ask not in NO_READING for each in mine)
+
+    def answered(self, question: Question, taken: Callable[[], Part]) -> Part:
+        """What becomes of the reading of a question that a statement answers: `taken` takes it.
+
+        What waited for it is taken next; should it be asked about again, that waits on, with what waits for
+        the statement.
+        """
+        self.book.settle(question.id, "answered")
+        rest, waiting = loaded(question.said_json, Pending).rest, self.waiting
+        self.waiting = (*rest, *waiting)
+        part = taken()
+        self.waiting = waiting
+        self.freed += () if self.holds_back([part]) else rest
+        return part
 
     def _timed(self, said: T, slot: str) -> T:
         if isinstance(said, Slots) and said.kind in _ABOUT_EARLIER:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import datetime
+from functools import partial
 
 from bot.dialogue.bedside import About, Bedside
 from bot.dialogue.doubts import admitted_correction, ask_doubt
@@ -55,10 +56,9 @@ def _unconfirmed(bedside: Bedside, said: Fix) -> Part | None:
         held = loaded(question.said_json, Pending).said
         mine = question.sender == bedside.context.person.id or question.lapsed(bedside.now)
         if mine and isinstance(held, Report) and isinstance(held.fact, Line) and held.at == said.at:
-            bedside.book.settle(question.id, "answered")
             line = replace(held.fact, level_ml=said.level_ml, told_ml=None, accepted=())
-            heard = bedside.context.channel == "text"
-            return take_line(bedside, replace(held, fact=line), Grant(drain=question.drain, heard=heard))
+            grant = Grant(drain=question.drain, heard=bedside.context.channel == "text")
+            return bedside.answered(question, partial(take_line, bedside, replace(held, fact=line), grant))
     return None
 
 

@@ -3,22 +3,19 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import TypeAlias
+from functools import partial
 
 from bot.dialogue.bedside import Bedside
 from bot.dialogue.brief import all_named, rest_named
 from bot.dialogue.part import Part
 from bot.dialogue.pending import Ask, Grant, Pending
-from bot.dialogue.said import Amount, Fix, NotSure, Report, Said, Slots
+from bot.dialogue.said import Amount, Fix, Report, Said, Slots
 from bot.dialogue.said_json import loaded
-from bot.dialogue.settling import holds_back
 from bot.dialogue.take import take
 from bot.engine.entries import Exchanged, Line
 from bot.store.questions import Question
 from bot.wording.gsm import gsm_only
 from bot.wording.readback import dropped_text, no_longer_asked_text
-
-Waiting: TypeAlias = tuple[Said | NotSure, ...]
 
 
 def at_the_pending_line(bedside: Bedside, said: Said) -> Said:
@@ -32,27 +29,21 @@ def at_the_pending_line(bedside: Bedside, said: Said) -> Said:
     return said
 
 
-def give_way(bedside: Bedside, said: Said, part: Part) -> tuple[list[Part], Waiting]:
-    """The older questions about the drain of a new statement, settled; what is not recorded is named.
-
-    With it what waited behind a reading that is recorded now, and can be taken too.
-    """
+def give_way(bedside: Bedside, said: Said, part: Part) -> list[Part]:
+    """The older questions about the drain of a new statement, settled; what is not recorded is named."""
     if not isinstance(said, Report | Amount | Fix):
-        return [], ()
+        return []
     is_reading = isinstance(said, Amount | Fix) or isinstance(said.fact, Line)
     number = _number(said)
     parts = _told_with_its_bed(bedside, said)
-    rest: Waiting = ()
     for question in _older(bedside, part):
         pending = loaded(question.said_json, Pending)
         if is_reading and _is_reading(pending):
             one_of_them = number is not None and number in map(_number, pending.readings)
             parts.append((_no_longer_asked if one_of_them else _replaced)(bedside, question, pending))
         elif isinstance(said, Report) and isinstance(said.fact, Exchanged) and part.entries:
-            again = _taken_again(bedside, question, pending)
-            parts += again
-            rest += pending.rest if again and not holds_back(bedside, again) else ()
-    return [*parts, *_unconfirmed_settled(bedside, part)], rest
+            parts += _taken_again(bedside, question, pending)
+    return [*parts, *_unconfirmed_settled(bedside, part)]
 
 
 def _told_with_its_bed(bedside: Bedside, said: Report | Amount | Fix) -> list[Part]:
@@ -147,15 +138,8 @@ def _replaced(bedside: Bedside, question: Question, pending: Pending) -> Part:
 
 
 def _taken_again(bedside: Bedside, question: Question, pending: Pending) -> list[Part]:
-    """The reading that fell is on the new canister: it is judged again there.
-
-    Should it be asked about again, what waited for it waits on, with what waits for the exchange.
-    """
+    """The reading that fell is on the new canister: it is judged again there."""
     if pending.ask is not Ask.DOUBT or not isinstance(pending.said, Report):
         return []
-    bedside.book.settle(question.id, "answered")
-    waiting = bedside.waiting
-    bedside.waiting = (*pending.rest, *waiting)
-    part = take(bedside, pending.said, Grant(drain=question.drain, heard=True))
-    bedside.waiting = waiting
-    return [part]
+    grant = Grant(drain=question.drain, heard=True)
+    return [bedside.answered(question, partial(take, bedside, pending.said, grant))]

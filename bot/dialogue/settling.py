@@ -13,7 +13,7 @@ from bot.dialogue.doubts import admitted, admitted_correction, ask_doubt
 from bot.dialogue.locate import Spot
 from bot.dialogue.moves import clear, move_of, swap
 from bot.dialogue.part import Part
-from bot.dialogue.pending import NO_READING, Ask, Grant, Pending
+from bot.dialogue.pending import Ask, Grant, Pending
 from bot.dialogue.said import Amount, Answered, Fix, NotSure, Report, Said
 from bot.dialogue.said_json import loaded
 from bot.dialogue.take import take
@@ -43,7 +43,7 @@ def settle(
     bedside.waiting = ()
     if question in bedside.book.unsettled():  # the answer may have taken back the message that asked
         bedside.book.settle(question.id, _outcome(found, parts))
-    return parts, () if holds_back(bedside, parts) else rest
+    return parts, () if bedside.holds_back(parts) else rest
 
 
 def _without_its_bed(bedside: Bedside, question: Question, answer: Answered) -> Answered:
@@ -51,13 +51,6 @@ def _without_its_bed(bedside: Bedside, question: Question, answer: Answered) -> 
     now_at = bedside.ledger(question.drain).bed if question.drain else None
     its_own = answer.bed is not None and answer.bed in (question.bed, now_at)
     return replace(answer, bed=None) if its_own and question.slot not in ("bed", "to_bed") else answer
-
-
-def holds_back(bedside: Bedside, parts: list[Part]) -> bool:
-    """Whether a reading was asked about in this message, so that what waits is kept with its question."""
-    asked = (part.question for part in parts if part.question is not None and not part.answered)
-    mine = (each for each in asked if each.message == bedside.context.message_id)
-    return any(loaded(each.said_json, Pending).ask not in NO_READING for each in mine)
 
 
 def _outcome(found: Verdict, parts: list[Part]) -> Outcome:

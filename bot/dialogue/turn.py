@@ -24,7 +24,7 @@ from bot.dialogue.replies import exchange_told, find_question
 from bot.dialogue.said import Amount, Answered, HelpMe, Message, NotSure, Query, Report, Said, TakeBack
 from bot.dialogue.said_json import loaded
 from bot.dialogue.seen import seen_gives_way
-from bot.dialogue.settling import holds_back, settle
+from bot.dialogue.settling import settle
 from bot.dialogue.take import take as take_one
 from bot.dialogue.taken import as_reply
 from bot.dialogue.unsure import ask_not_sure
@@ -78,7 +78,6 @@ class _Turn:
         self._bedside = bedside
         self._heard = False
         self._moves: dict[int, Move] = {}
-        self._next: tuple[Item, ...] = ()
 
     def parts(self, message: Message) -> list[Part]:
         """What each statement came to, in the order of the message."""
@@ -101,8 +100,8 @@ class _Turn:
             self._bedside.waiting = waiting
             new = self._one(item)
             self._bedside.waiting = ()
-            left, self._next = [*self._next, *left], ()
-            if waiting and holds_back(self._bedside, new):
+            left, self._bedside.freed = [*self._bedside.freed, *left], ()
+            if waiting and self._bedside.holds_back(new):
                 parts += held_dangers(self._bedside, item, waiting)
                 new = [*new, waiting_told(self._bedside, waiting)]
                 left = [each for each in left if not any(each is held for held in waiting)]
@@ -143,8 +142,7 @@ class _Turn:
             return [take_move(bedside, self._moves[id(said)], Grant())]
         said = at_the_pending_line(bedside, said)
         part = take_one(bedside, said, Grant(heard=self._heard))
-        settled, self._next = give_way(bedside, said, part)
-        return [part, *settled]
+        return [part, *give_way(bedside, said, part)]
 
     def _answered(self, answer: Answered) -> list[Part]:
         if self._takes_back(answer):

@@ -68,6 +68,15 @@ def test_what_is_told_with_the_change_of_canister_waits_for_what_waited_for_the_
     assert ward.levels("7") == [100, 120, 50, 55, 70]
 
 
+def test_what_waited_for_a_fall_is_recorded_once_its_right_level_is_told_as_a_correction() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 7 mark 100", at="18:00")
+    ward.says("Amy", "bed 7 mark 50 at 1901, bed 7 mark 160 at 1903", at="19:05")
+    answer = ward.says("Amy", "correct bed 7 1901 to 150", at="19:06")
+    assert "Bed 7, 19:03, line 160 mL. Chart 10 mL (160 - 150 at 19:01)." in answer.reply
+    assert ward.levels("7") == [100, 150, 160]
+
+
 def test_a_correction_of_another_line_says_that_what_may_be_a_line_is_not_recorded() -> None:
     ward = Ward()
     ward.says("Amy", "bed 12 mark 1000", at="18:00")
