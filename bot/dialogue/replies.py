@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from bot.dialogue.answers import verdict
 from bot.dialogue.bedside import Bedside
+from bot.dialogue.brief import all_named
 from bot.dialogue.part import Part
 from bot.dialogue.pending import Pending
 from bot.dialogue.reminders import unconfirmed_of_no_bed
@@ -120,7 +121,7 @@ def _dropped(bedside: Bedside) -> tuple[str, ...]:
     held = unconfirmed_of_no_bed(bedside)
     for each in held:
         bedside.book.settle(each.id, "dropped")
-    return tuple(dropped_text(loaded(each.said_json, Pending).brief) for each in held)
+    return tuple(dropped_text(all_named(loaded(each.said_json, Pending), bedside.view)) for each in held)
 
 
 def _was_invited(bedside: Bedside) -> bool:

@@ -73,6 +73,13 @@ def test_a_no_drops_the_readings_whose_bed_was_never_said_and_names_them() -> No
     assert "No question is open" in ward.says("Amy", "no").reply
 
 
+def test_a_no_that_drops_a_reading_of_no_bed_names_what_waited_for_it_too() -> None:
+    ward = Ward()
+    ward.says("Amy", "drained 40. seal 3 no leak", at="19:05", channel="voice")
+    ward.says("Amy", "last 12", at="19:30")
+    assert ward.says("Amy", "no").reply == 'Not recorded: 40 mL; "drained 40. seal 3 no leak".'
+
+
 @pytest.mark.parametrize(("who", "channel"), [("Ben", "text"), ("Amy", "voice")])
 def test_nobody_elses_no_drops_them_and_none_that_would_take_a_message_back(
     who: str, channel: Literal["text", "voice"]
