@@ -125,21 +125,45 @@ def was_so(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def said_of_it(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "looked at it at 1300 and it was 115": behind "was" stands what was read, and no bare time."""
-    at_it = False
+    """ "looked at it at 1300 and it was 115", "3 was 1830": behind "was" stands what was read, and no bare
+    time; before it perhaps the bed."""
+    last: Item | None = None
     for item in items:
-        at_it |= item.role == "level"
-        if (
-            at_it
-            and item.loose_time
-            and item.amount is not None
-            and word(toks, item.start - 1) in {"was", "is", "were"}
-        ):
+        last = item if item.role == "level" else last
+        if last is None or item.role != "time" or item.amount is None:
+            continue
+        of_bed = last.label is not None and not (last.lead or last.unit) and not (item.at or item.lead)
+        if (item.loose_time or of_bed) and word(toks, item.start - 1) in {"was", "is", "were"}:
             yield "what was read, or when"
+
+
+def bed_again(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "12 chart 1840 for bed 12": the bed once more, and no level; 1840 is the line, or when."""
+    beds = [i for i in items if i.role == "bed"]
+    for item in items:
+        bare = item.role == "level" and item.label is not None and not (item.lead or item.unit)
+        if bare and any(bed.label == item.label and bed.start > item.start for bed in beds):
+            yield "the bed once more, or a level"
+    said = [i for i in items if i.role != "cue"]
+    for bed, item, again in zip(said, said[1:], said[2:], strict=False):
+        twice = bed.role == again.role == "bed" and bed.label == again.label
+        clock = any(c.style == "24" for c in item.clocks)
+        if twice and item.role == "level" and clock and not item.lead:
+            yield "the bed twice, and a line or a time"
+
+
+def gave_report(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "12 gave report on 14": who gave it, and no amount."""
+    for item, asked in pairwise(items):
+        gave = word(toks, item.end) == "gave" and asked.start == item.end + 1
+        if gave and item.role == "volume" and asked.role == "cue" and asked.value == "ask":
+            yield "who gave a report, and no amount"
 
 
 TURNED = (
     Rule(said_of_it, frozenset({"time"})),
+    Rule(bed_again, frozenset({"level"})),
+    Rule(gave_report, frozenset({"ask"})),
     Rule(came_in, frozenset({"arrival"})),
     Rule(before_now, frozenset({"bed"})),
     Rule(one_of_several, frozenset({"level", "volume"})),

@@ -92,3 +92,31 @@ def test_an_amount_at_its_time_is_none_of_the_line(text: str, read: str) -> None
 )
 def test_one_of_several_amounts_or_what_was_charted_elsewhere_is_asked(text: str) -> None:
     assert reading(text, arrived=MORNING).startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "12 chart 1840 bed 12",
+        "12 1840 for bed 12",
+        "12 1730 bed 12",
+        "20 bed 20 at 1830",
+        "beds 4 and 9: 4 is 1830 and 9 is 700",
+        "2 missed marks: 3 was 1830, 4 was 115",
+        "12 gave report on 14",
+    ],
+)
+def test_a_bed_that_is_named_again_or_gave_a_report_is_no_level(text: str) -> None:
+    assert reading(text).startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("12 12 at 1830", "mark bed=12 at=18:30 level_ml=12"),
+        ("12 340 bed 12", "mark bed=12 level_ml=340"),
+        ("12 mark 1840 bed 12", "mark bed=12 level_ml=1840"),
+    ],
+)
+def test_a_line_that_is_told_is_none_of_the_bed_named_again(text: str, read: str) -> None:
+    assert reading(text) == read
