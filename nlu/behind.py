@@ -14,6 +14,7 @@ from .neighbours import phrase_of
 from .numbers import Toks, word
 from .patterns.asides import RELATIVES, STAFF
 from .patterns.remarks import REMARKS
+from .roles import LEVELLESS
 from .rules import Rule
 from .scope import STRONG
 
@@ -95,6 +96,15 @@ def _unsure_times(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "the time may be of what was not understood"
 
 
+def behind_an_event(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "5 back 430 w new R pigtail": right behind who came or went, when that was, and no level."""
+    for event, item, after in zip(items, items[1:], items[2:], strict=False):
+        went = event.role == "cue" and event.value == "kind" and event.name in LEVELLESS
+        bare = item.role == "level" and item.clocklike and not (item.lead or item.unit)
+        if went and bare and event.end == item.start and _may_be_unit(item, after):
+            yield "when that was, or a level"
+
+
 def _may_be_unit(time: Item, after: Item) -> bool:
     """Whether the piece behind a bare time was not understood and is no remark."""
     return after.unread and not (_is_at_people(time, after) or is_remark(after))
@@ -141,5 +151,6 @@ def _with_its_time(level: Item, one: Item, other: Item, toks: Toks) -> Iterator[
 
 BEHIND_A_LINE = (
     Rule(_unsure_times, frozenset({"word"})),
+    Rule(behind_an_event, frozenset({"kind"})),
     Rule(of_device_behind, frozenset({"foreign", "amount", "out", "output"})),
 )

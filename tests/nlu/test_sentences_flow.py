@@ -120,3 +120,8 @@ def test_a_bed_that_is_named_again_or_gave_a_report_is_no_level(text: str) -> No
 )
 def test_a_line_that_is_told_is_none_of_the_bed_named_again(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+def test_when_somebody_came_back_is_no_level_of_a_new_tube() -> None:
+    assert "level_ml=430" not in reading("bed 5 back 430 w new R pigtail")
+    assert reading("bed 5 back 430") == "ask at"
