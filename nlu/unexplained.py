@@ -151,6 +151,10 @@ def asking_aloud(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     asks = any(i.role == "cue" and i.value == "question" and word(toks, i.start) in ASKING for i in items)
     if asks and any(i.role == "level" for i in items):
         yield "a question tells no number"
+    for item, after in pairwise(i for i in items if i.role != "bed"):
+        ask = item.role == "cue" and item.value == "ask" and word(toks, item.start) in ASKING
+        if ask and after.role == "volume":  # "12 how much did 9 put out"
+            yield "a question tells no number"
 
 
 def _of_another(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:

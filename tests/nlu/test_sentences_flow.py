@@ -125,3 +125,9 @@ def test_a_line_that_is_told_is_none_of_the_bed_named_again(text: str, read: str
 def test_when_somebody_came_back_is_no_level_of_a_new_tube() -> None:
     assert "level_ml=430" not in reading("bed 5 back 430 w new R pigtail")
     assert reading("bed 5 back 430") == "ask at"
+
+
+def test_a_dictated_question_about_another_bed_tells_no_amount() -> None:
+    said = "bed 12 how much did 9 put out this shift"
+    assert reading(said, channel="voice") == "ask volume_ml"
+    assert reading("how much did 9 put out", channel="voice") == "asked bed=9 topic=total"
