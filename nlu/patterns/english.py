@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 _WORDS = """
-abase abode abort abound absentee absolutest abut according accounts acme acre acridest activate actuality
+abase abode abort abound absentee absolutest abut accounts acme acre acridest activate actuality
 addicted addition additions admin admittedly advise adware affirmation agave aground aiding ailing airheads
 airing airtight albert albs albumen alice alien alight alike alive allaying allotted alloyed almighty alone
 alpine alter amending amperage angie anglo annually anointment anteroom anther antlered appalled appeals
@@ -29,7 +29,7 @@ chile chinking chinning chirping chloe chlorine chock chocked chocks choicest ch
 chore chortled chortling chose christens chroming chuck chucked chuckled chucks chugging churning clack
 clacked clacking claiming clair clam clamber clambers clammed clamming clamored clamoring clams clan clanged
 clanging clanking clap clapped clapping claps clare clashing clasp clasped clasping clasps classing cleansed
-cleat click climbing clinging clinical clipping clits cloak cloaking clocking clods clogging clogs cloister
+cleat click climbing clinging clinical clipping clits cloak cloaking clods clogging clogs cloister
 cloisters clomp clomped clomping clomps clone cloned cloning clopping clops closet closeted closeting cloth
 clothing clotting clouding clouting clouts clove clowning cloyed cloying cloys cluck clump clumped clumping
 clumps coaching coasting cock codex coding coed coked cokes coking cole collared collated collation collected
@@ -45,9 +45,9 @@ convicting conviction cooed cooing coots coped copes coping corded cords cored c
 coroners correctest correctional corrective corrector correlated correlating correlation corrupted corrupting
 corruption corseted corseting cortical cotes cots couch couching count counting coupling coups coursing
 courting coves cowed cowhands cowing crackers crafting cramming cramp cramped cramping cramps crank cranked
-cranking crapping creak cream creased crept crest cribbage crick cricked criminal crimping cringing crock
+cranking crapping creak cream creased crest cribbage crick cricked criminal crimping cringing crock
 crocked crossing crouching crushing cubit cultured curds currant currants currency cusp cusps dairy daisy
-dally damasked damped damping dank dante daring dawn debauched deceased deceases deceasing decedent deceiver
+dally damasked damped damping dank dante daring dawn debauched deceases deceasing decedent deceiver
 deceptive decreeing deductive defecting defection defendant defensive defies defining delegate delimiter
 delimiters denis denise denizens denny dependance dependant dependants depended dependence depending deplete
 depleted depletes depressed depressing derailed derailing deranged descendent desisted despised despondency
@@ -59,7 +59,7 @@ divining doctoral doily donor donut douse douses doves dowse dowses drafting dra
 drawling draws drays dreading dreaming dredging drily drink drinking dripped drone droop drooped droops
 dropsy dross drown drowning drowsing drugged drumming drunk duding dunner duped duping earliest earthier
 earthlier ease easier easterly eastern eater eateries edict edith eery effected effecting effusive ejecting
-electing elise emending emery eminence emphysema emptiest enchanted enchanting endeared energies entities
+electing elise emending emery eminence emptiest enchanted enchanting endeared energies entities
 entrails entrées entwines epidermal eras erecting erection escalation ester esther estimable estimator
 eternal ether event evermore evincing exacting exaltation examines excavation excepted excepting excise
 excitation executed executing exerting exhaustion exhumation expanses expansion expectant expedited
@@ -68,7 +68,7 @@ exploration exportation exported exporting expounded expunged expurgation extend
 extirpation extrusion fabled faced faked fallow fallowed famed famished fared farmer farther fatality fated
 fats faxed fazed feast features feds feeling feelings fees felled fending fends feuding feuds fewer fielding
 filed files fillet filleted filliped filmed films fined finessed fired firmer firs fist flailed flank flapped
-flawed fleecing fleeting flesh flippest flood flopped flout flowered fogey foiled folds folksy follow folly
+flawed fleecing fleeting flesh flippest flood flopped flout flowered fogey foiled folds folksy folly
 fond forded forge forged forger forges forked forks formed formerly foully foxed frack fragility fran franc
 franklin franz freed freezing frill frills fulled fulls fund furnished furthered furthest futility gage gain
 gallants galleon galleons gallop gallops gallows gashed gauze gazetting gentile gentiles gentlest gentling
@@ -80,7 +80,7 @@ hanover hans hardcover hardened harding harkened harpy hart hastened hatefully h
 heaped hears hearth heartily heated heave heaved heavenly heeded heighten hell hemorrhage hemorrhaged
 hemorrhages hemorrhaging heralded herded hilts hinging hings hints hippy historic hither hoarding hocked
 hocking hoeing holdover holing homilies homing honing honked honking honoring hooded hooding hoofed hoofing
-hookey hooped hooping hooted hooting hopping hosing hospitable hospitably hounding huang hugged hunger
+hookey hooped hooping hooted hooting hopping hosing hospitable hospitably hounding huang hugged
 hungover hyphened hyping ideal illusion imagine imagined imagines imagining immigrated immolation impaling
 incensed incensing inception incising incisive inclusion increasingly incursion indebted indecision indented
 indicate indicated indicates indication inducing inertial infected infection inferred infested infesting
@@ -91,13 +91,13 @@ insulting insuring intensify intensity intention intently interact interdict int
 internet internist interred intro intrusion intrusive invasion invective invented invention inventive
 inversion inverted invested isolated isolating itches joust juicy juts kicking kicks kills kilns kilts
 kindling kinds kings kneel knuckled lacerate lacing laded lading lager lagged lambs lamer lamest laming
-lanced lanes larded largo laser lasing latent latex lathe lats latte latterly lauded launch laxer laxest
-layer layering lazing lazying leaching leading leads leafing leafs leaguing leaning leans leaping leaps leapt
+lanced lanes larded largo laser lasing latent latex lathe lats latte latterly lauded laxer laxest
+layer layering lazing lazying leaching leading leads leafing leafs leaguing leans leaping leaps leapt
 learning lease leash leashing leasing leavening leeks legged lest letter levee lever levers licit lien liens
-lies lifer lifers lighters likens lilted limes linden lindens linear liners linger links linted lire listed
+lies lifer lifers lighters likens lilted limes linden lindens linear liners linger links linted lire
 lister literal literals lithe litter littlest liven livens livers livery loaning lobotomy locked locket
 locking locks lodged lodger lofted lofts loiter loitered loiters loner longed looming looms loons looping
-loosing looting loots lops loser loses lost louse louts louvered lover lugged lumber lurch lynch macerate
+loosing looting loots lops loser loses louse louts louvered lover lugged lumber macerate
 mach magnesia magnetism mails mains making malignancy maligning malls mandy mangy manly manuring marbling
 marc marching marco markedly marketed marketer marketing marred marring marry marrying mars marsh marts
 masked masking masks massage massaged massages massed massing match maturing meade media medial medic
@@ -114,7 +114,7 @@ opinions opposition optional orations oscillator oscillators outdoing outfoxing 
 outset outstandingly outstaying outvoting ovations ovens overacting overawing overdoes overdone overdose
 overdrew overeating overfull overgrew overhaul overkill overlies overrating overrule oversell oversight
 oversights overt overture overweight ovoid owens pace paced packed packing packs paige paint paints palace
-paler palled palling palls pamper panicked panicking panned panning pans pants paper papery parading parching
+paler palled palling palls pamper panicked panicking panned panning pans pants papery parading parching
 parent paroling parring parrying parsing parson partaking partiality parting partings partying passably pasta
 pastiest paterson patience patientest pats patting pauper pavement payer payments peace pearling pearson
 pease pecked pecking pecks peddling pelvis penalize pended penetration penetrations penetrative penlite
@@ -125,7 +125,7 @@ piked piking pilled pilling pills pinching pines pings pinked pinking pinks pinn
 pitched pitching pits pitting placated plaguing plaice plain plains plaiting planed planes plank planked
 planking planks planners plant planted planting plantings plants plated played plays pleading pleas pleasure
 plonking plopped plotting ploughed plucking plugs plump plunged plunging plunking plural plush pocked pocking
-pocks points polled polling polls pond ponds pone poole pooped pored portions portly posit positing position
+pocks points polled polling polls pond ponds pone poole pooped pored portions portly posit positing
 positional positron positrons possible posterity postured potent potion potions pots potting pounding pouted
 pouts prancing prawning precious precisest predated predicate predicated predicates predictor prefixed
 prepped prescient presence preset president pressurize preteens pretence pretense prevent prevents previews
@@ -143,7 +143,7 @@ refitted reflection refocused reformed refract refracts refraining refrains refu
 refuted regaining regains regaling regally regarded regarding regent regiment register registrant registry
 regulate regulated regulates regulation rehashed rehashes rehearsed reheat reheated reich reilly reindeer
 rejection rejections rejoinder rejoining relapsed relating relaxing relaying relearned relegated relent
-relented relieved reliving reloaded reloading remainder remainders remained remaking remand remanded
+relented relieved reliving reloaded reloading remainder remainders remaking remand remanded
 remanding remarking remarried rematches reminded reminding remote removable removers renaming rending rends
 renovated rental repaid repainting repaints repairing reparations repaying repeal repealed repealing repeated
 repeating repelled repent replayed replaying repleted repleting replicated replying reported reposing
@@ -176,14 +176,14 @@ snaring snarling snatched snatching sneering sneezing snide snipped snipping sni
 snitching snits snore snorting snowing snows snubbing soaring solid sopped soundest sounding sower sowing
 sows spacy spade spake spanking spanner spanners spanning spare sparing sparking sparring spate spats
 spattered spatting spays speaking spearing speccing specious specking spelled spelling spelt spend spending
-spent spice spieled spieling spill spindled spinning spiral spiraled spiralled spirited spit spite spited
+spice spieled spieling spill spindled spinning spiral spiraled spiralled spirited spit spite spited
 spits spitting splashed splat splattered spline splint splitting splurged spoilt sponging spool spoon spore
 sport sported sporting spot spotting spout sprained spreading spreeing sprightly springing spurious spurned
 spurred spurting sputtered squaring squashed squealed squirted stabled stabling stacking staffing staid
 staining stake stale staled stalking stall stalling stamping stanching standbys stapling starched starching
 stare stared stares staring stark starlets starlight starling starlings starr starred starring stars starters
 startled startling startups starved starving starvings stashed stashing stat stated states stating stationed
-stats statue statues statutes stave stead steadily steal steamy steeling steep steeped steeping steering
+stats statue statues statutes stave stead steal steamy steeling steep steeped steeping steering
 stems stepping sterling stile stilled stilt sting stinging stings stinking stint stinting stippled stirling
 stirring stitch stitched stitches stitching stomp stomped stoop stooped stoppered stopping storming stowing
 stows strafing straggle straighten strained strainer strand stranded stranding strands strangers strangest
@@ -191,7 +191,7 @@ strangle strangled strangler strangles strap strapped strapping stratums strawin
 stricken stride striding strife strikers stringed stringer stringing stripe stripped strive stroke stronger
 strop stropped stuart stubbed stubbing studding stunning stunt stunting sturdily sturgeon sturgeons stuttered
 suave submarine sued sugaring suing suited suits summaries summarily summery summitry sundae sundry sunlight
-supplied supported surge survival sustained swabbed swabbing swagging swamp swamped swamping swanking
+supplied supported survival sustained swabbed swabbing swagging swamp swamped swamping swanking
 swarming swashed swashing swatch swatches swathing swats swattered swatting sways swearing sweating sweeping
 sweet sweets swell swept swift swifts swig swigging swigs swill swilled swilling swimming swindling swine
 swines swingers swirling swishing swoon swooping swopped swopping swore swung symbolic syringing systemic
@@ -203,11 +203,11 @@ thunk thunks thus tickling tidying tieing tiling tilled tilling timberline timel
 tinkling tinned tinny tinseling tinted tippling tiring titled toady toddling toddy toggling toiled
 toiler toileted toiletry toilette token toking tonal torte totaling totality totalling tours toweling
 towering trace track tracking tract tracy trail trailing traipsed trammeling trammelling trampling transferal
-transfix transfixed transform transmuted transpire transpose transposed transposing trapped trash traumata
+transfix transfixed transform transmuted transpire transpose transposed trapped trash traumata
 traumatize travailing travelog traversing trawling tread treading treadling treads treating trebling trekking
 trenching trendy trent triad trialing tribal trifling trill trilling trimming tripled tripling troweling
 trowelling truce trudging trundling trunking tumbling tuned tunes tuning turfed turfing turing tuxes tweaking
-twiddling twigging twill twinged twink twirling twitted typed udder uncharted unclaimed unclasp unclasped
+twiddling twigging twill twinged twink twirling twitted udder uncharted unclaimed unclasp unclasped
 unclasping unclasps unclear uncooked uncorked underhand underrate underrated underrates undershoot undersold
 understate understated undertaker undertook underwood underwriter unfit unfits unhanded unhinged unhorsed
 unites unkinder unlocked unloosed unpinned unplumbed unreserved unsolved unstable untie unusable uptight
@@ -217,6 +217,6 @@ waiter waiving walter waltzing wands wanks wanting ware warts waster wasting wat
 wedgie weer weighted weights weirdo welching welshing wens whams wheat wheedled wheedles wheezed whereas
 whets whine whither whiting whitings whits whore whores widow width wiled wined winnow wired witch withdrawal
 withdrawing withdrew wong wording wordings wore worming worrying worst worsting wrens wring writhe writhing
-writing writings wrote wrung yacked yacking yakked yakking yankee yeast
+writing writings wrung yacked yacking yakked yakking yankee yeast
 """
 ENGLISH = frozenset(_WORDS.split())
