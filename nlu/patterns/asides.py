@@ -29,11 +29,11 @@ today tonight ok okay fine well successfully uneventfully easily peacefully acci
 sadly finally already quickly briefly safely too also again suddenly overnight earlier sorted fixed
 straightened repositioned resolved informed notified aware called paged paging documented tolerated
 topped refilled found noticed saw sitting hanging hung lying standing full fresh uwsd uwd turning stable
-comfortable settled unwell asleep sleepy confused agitated delirious restless happy sore bedside standing
+comfortable settled unwell asleep sleepy confused agitated delirious restless happy sore bedside
 transfer transferring transferred tripped tripping stumbled sob dyspneic dyspnoeic
 breathless distressed desatted desatting grumpy cranky chatty cheerful tired hungry drowsy teary anxious
-transport transporting moving move mobilising mobilizing turning turned
-rolling rolled repositioning walking walked physiotherapy ambulating ambulated bathing washing mistake
+transport transporting moving move mobilising mobilizing turned
+rolling rolled repositioning walking physiotherapy ambulating bathing washing mistake
 accident error purpose while whilst during when just then now this that w via per post op day morning
 afternoon evening night nightshift dayshift shift done complete completed swiftly asap quick immediately
 fully completely slightly bit little lot very really quite bad badly unfortunately heads up urgent

@@ -27,13 +27,13 @@ tell test than thank that their them then there these they thin thing think this
 times tiny told tone took tool touch town tree trip true truth turn twice type under unit until upon
 used user very view wait wake walk want warm wash water week well went were what when where which
 while white whole wide wife will wind window wing wish with wood word words work world would year
-your yours station calling comfortable family bedside doctor weather today lunch break coffee thanks
-stable alert oriented resting sleeping asleep visitor visitors daughter mother father husband
+your yours station calling comfortable family bedside doctor weather today lunch coffee thanks
+alert oriented resting sleeping asleep visitor visitors daughter mother father husband
 brother sister bath meds turned repositioned ambulated walked chair sitting standing bedded plane
 stays stayed staying remains remain live lived living liver reds redone eight dark park bark mask
 tide tied tidy shell steel sealed
 connector connectors connected connects
 followed follow follows allowed slowed
-wallet walls ball call fall tall leaf lean leap least latest bacon faster fasten
+wallet walls ball leaf lean leap least latest bacon faster fasten
 """
 PLAIN = frozenset(_WORDS.split()) | ENGLISH

@@ -10,7 +10,7 @@ when came fresh these those forgot forgotten missed catching catchup catch up be
 grumpy cranky chatty cheerful tired hungry drowsy anxious
 because bc cos cuz coz
 rounds teatime lunchtime bedtime handover number value my me us our they them team nurse charge shift report
-nights hourlies ones settled sleepy tired grumpy chatty sore calm eating resting alert oriented obs vss entry
+nights hourlies ones settled sleepy sore calm eating alert oriented obs vss entry
 initials
 gnite nite gn ttyl thx ty tks cheers bye nope
 """
@@ -18,7 +18,7 @@ REMARKS = frozenset(_WORDS.split())
 _GREETINGS = """
 good morning afternoon evening night day hi hey hello all everyone everybody crew team folks guys ladies
 merry happy xmas christmas new year holidays easter thanksgiving goodnight goodnite nite bye cheers you
-lol lmao haha hahaha hehe year's yall y'all team birthday diwali eid hanukkah friday
+lol lmao haha hahaha hehe year's yall y'all birthday diwali eid hanukkah friday
 too to and have a great shift one there ! . , :
 """
 GREETINGS = frozenset(_GREETINGS.split())
