@@ -33,14 +33,17 @@ def _over(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             continue
         of_another = last is not None and last.role in {"foreign", "claimed"}
         beside |= of_another and item.value == "span"
-        bare = last is not None and last.lead in BARE and _is_amount_of_it(last)
-        if bare and item.value in {"span", "window", "since"}:
+        if last is not None and _is_amount_of_it(last) and item.value in {"span", "window", "since"}:
             yield "an amount over a length of time"
 
 
 def _is_amount_of_it(item: Item) -> bool:
-    """A level, or what is a time only for want of another place: "240 for the night, line 880"."""
-    return item.role == "level" or item.loose_time
+    """A bare level, or what is a time only for want of another place: "240 for the night, line 880"."""
+    return item.loose_time or _is_bare_level(item)
+
+
+def _is_bare_level(item: Item) -> bool:
+    return item.role == "level" and item.lead in BARE
 
 
 def _as_much(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
@@ -59,7 +62,7 @@ def _summed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _each_hour(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "17 hrly 35": how much came in an hour, and no line."""
     for item in items:
-        if item.role == "level" and item.lead in BARE and word(toks, item.start - 1) in HOURLY:
+        if _is_bare_level(item) and word(toks, item.start - 1) in HOURLY:
             yield "an amount of each hour is no level"
 
 
@@ -70,7 +73,7 @@ def _beside_nothing(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     ) and any(i.role == "tube" for i in items)
     tube = False
     for item in items if nothing else ():
-        if tube and item.role == "level" and item.lead in BARE:
+        if tube and _is_bare_level(item):
             yield "an amount of this tube, or its line"
         tube = item.role == "tube" or (tube and item.role == "cue")
 
@@ -79,7 +82,7 @@ def _of_several(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "90 the first hour and 40 the 2nd": of which of several, and no level."""
     for item, after in pairwise(items):
         counted = after.role == "cue" and after.value == "choice" and after.start == item.end
-        if counted and (item.loose_time or (item.role == "level" and item.lead in BARE)):
+        if counted and _is_amount_of_it(item):
             yield "a number of one of several"
 
 
