@@ -6,7 +6,6 @@ messages are full of remarks, so there only a word between a cue and its number 
 
 from __future__ import annotations
 
-import itertools
 from collections.abc import Iterator
 from itertools import pairwise
 
@@ -63,7 +62,7 @@ def _units(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
 def _lone_beds(items: tuple[Item, ...], voice: bool) -> Iterator[str]:
     """The word bed with no label after it, or with a stray letter behind its label."""
     has_bed = any(i.role == "bed" for i in items)
-    for item, nxt in itertools.pairwise(items):
+    for item, nxt in pairwise(items):
         said = item.role == "cue" and item.value == "bed" and (voice or not has_bed)
         if said and (nxt.unread or (nxt.role == "cue" and nxt.value in {"level", "levelat"})):
             yield "the word bed without a label"
@@ -143,9 +142,7 @@ def _unset(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
 def _ordered(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "doctor wants 20", "suction order 20 and it's at 20": a bare number may be the suction."""
     ordered = False
-    for before, item in pairwise((None, *items)):
-        if item is None:
-            continue
+    for before, item in zip((None, *items), items, strict=False):
         ordered = (ordered or (item.role == "cue" and item.value == "order")) and item.role != "bed"
         small = item.role == "level" and (item.amount or 0) <= CHECK_LIMITS["suction"] and not item.unit
         said = before is not None and before.role == "cue" and before.value in {"level", "levelat"}
@@ -172,7 +169,7 @@ def _questioned(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
 
 
 def _beside(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    for k, (before, item) in enumerate(itertools.pairwise(items)):
+    for k, (before, item) in enumerate(pairwise(items)):
         pair = (before, item)
         if k == 0 and before.unread and item.role == "bed" and _goes_on(items[2:]):
             continue
@@ -298,7 +295,7 @@ def _odd_words(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     said = [i for i in items[:3] if i.role != "sep"]
     if len(said) > 1 and said[0].role == "tube" and _is_aside(said[0], said[1], toks):
         yield BEGUN
-    for item, nxt in itertools.pairwise(items):
+    for item, nxt in pairwise(items):
         if item.role == "cue" and item.value in {"level", "new", "old", "opens"} and nxt.unread:
             yield "a level that was not understood"
     moved = any(i.role == "cue" and i.value == "kind" and i.name in {"moved", "corrected"} for i in items)

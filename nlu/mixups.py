@@ -65,7 +65,7 @@ def _since_level(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _timed_first(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "12 vomited at 0600, drain at 640", "picked up 9 at 1300, line 330": of what was done then."""
     parts = list(clauses(items))
-    if len(parts) < len(("what was done", "the line")):
+    if len(parts) < 2:
         return
     first = parts[0]
     times = [i for i in first if i.role == "time" and i.lead not in {"since", "timeword"}]
@@ -131,7 +131,7 @@ def _openers(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     firsts = [clause[0] for clause in clauses(items) if clause]
     beds = [i for i in firsts if i.label is not None and len(i.digits) == FULL_HOUR - 1]
     timed = any(i.role == "time" and i.label is None for i in items)
-    if (timed or len(beds) > len(("a bed", "its time"))) and {"bed", "time"} <= {i.role for i in beds}:
+    if (timed or len(beds) > 2) and {"bed", "time"} <= {i.role for i in beds}:
         yield "one number that opens a clause is a bed, and another a time"
 
 
