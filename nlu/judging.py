@@ -14,8 +14,8 @@ from .clockface import Clock
 from .drafts import SIDES, Draft
 from .items import FULL_HOUR, NEAR, RECENT, Item
 from .moments import LIST_REACH, REACH, moment, since, soon
+from .roles import OF_PATIENT
 
-NO_LEVEL = frozenset({"moved", "away", "back", "left"})
 PAIR = 2
 """Digits of the minutes."""
 HOURS, MINUTES = 24, 60
@@ -114,7 +114,7 @@ def _faults(draft: Draft) -> list[str]:
     found = [f"{slot} has two values" for slot in draft.clashes]
     found += ["a number has no place" for _ in draft.bad]
     found += ["a number that may not be ours, or mends another slot"] * draft.faults
-    if draft.level is not None and draft.kind in NO_LEVEL and is_bare(draft.level):
+    if draft.level is not None and draft.kind in OF_PATIENT and is_bare(draft.level):
         found.append("an event that has no level")
     if draft.bed is None and not draft.clashes.get("bed") and draft.has_content:
         found.append("no bed was said")
@@ -315,7 +315,7 @@ def _event_or_line(draft: Draft, drafts: list[Draft], arrived: datetime) -> list
     level, time = draft.level, draft.time
     if level is None or time is None or level.lead or time.lead != "at" or time.start < level.start:
         return []
-    event = any(d.whats or d.kind in NO_LEVEL for d in drafts)
+    event = any(d.whats or d.kind in OF_PATIENT for d in drafts)
     clock = event and level.full_clock and level.possible(arrived)
     return ["the level may be the time of the event"] if clock and len(time.digits) < FULL_HOUR else []
 
@@ -325,7 +325,7 @@ def _then_or_now(draft: Draft, drafts: list[Draft]) -> list[str]:
     if draft.level is None or draft.time is not None or draft.kind or draft.closing:
         return []
     label = draft.bed.label if draft.bed else None
-    before = [d for d in drafts if d.time and d.time.start < draft.level.start and d.kind in NO_LEVEL]
+    before = [d for d in drafts if d.time and d.time.start < draft.level.start and d.kind in OF_PATIENT]
     beside = {d.time.start for d in before if d.time and d.bed and d.bed.label == label}
     return ["the line may be of that time, or of now"] if len(beside) > 1 else []
 

@@ -9,7 +9,7 @@ from .corrections import belongs, is_no_line
 from .items import RECENT, Item
 from .moments import LIST_REACH, since
 from .neighbours import phrase_of
-from .roles import LEVELLESS, is_event
+from .roles import OF_PATIENT, is_event
 from .sides import TURNS, Sides
 from .sorting import Sorted
 from .statements import Corrected, Statement, Unclear
@@ -134,7 +134,7 @@ class Correction(Sorted):
     def _may_be_of_event(self) -> bool:
         """ "the clamp on 12 was at 1400 not 1500": of an event, and no level."""
         named = any(i.unit or i.lead in NAMED_LEVELS for i in self.nums.all)
-        went = any(is_event(i) and i.name in LEVELLESS | {"moved"} for i in self.items)
+        went = any(is_event(i) and i.name in OF_PATIENT for i in self.items)
         return (went or (any(map(is_event, self.items)) and not named)) and bool(self.nums.all)
 
     def _may_be_of_another(self) -> bool:

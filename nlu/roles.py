@@ -26,6 +26,8 @@ EVENTS = frozenset({"placed", "exchanged", "removed", "moved", "away", "back", "
 UNDOES = {"unclamped": "clamped", "suction_on": "suction_off", "back": "away"}
 LEVELLESS = frozenset({"away", "back", "left"})
 """Right behind these, a clock time that lies ahead is a time all the same, and asked."""
+OF_PATIENT = LEVELLESS | {"moved"}
+"""Events of whoever lies in the bed: they have no level."""
 TIMED = frozenset({"away", "left", "clamped", "unclamped", "suction_on", "suction_off"})
 OFTEN_TIMED = frozenset(
     {"clamped", "unclamped", "back", "moved", "tipped", "disconnected", "dislodged", "damaged", "kinked"}

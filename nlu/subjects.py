@@ -24,7 +24,7 @@ from .patterns.asides import (
     TITLES,
     WITH,
 )
-from .roles import is_event
+from .roles import OF_PATIENT, is_event
 from .rules import there
 from .scope import STRONG
 from .turned import was_so
@@ -33,7 +33,6 @@ from .unexplained import clauses
 TOLD = frozenset({"old", "new", "final", "previous"})
 """With these, what was changed is a canister."""
 OF_MOVES = frozenset({"swap", "swapped", "beds", "rooms", "over", "up", "down", "across"})
-OF_PATIENT = frozenset({"moved", "away", "back", "left"})
 UNSURE = frozenset(
     {"no", "not", "without", "denies", "query", "?", "o", "ruled", "exclude", "excluded", "never"}
 )
