@@ -107,16 +107,21 @@ def _of_both(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def _after_an_amount(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
-    """ "r drained 20, l 40": behind how much came from one drain, a bare number of another one."""
+    """ "r drained 20, l 40": behind how much came from one drain, a bare number of another one; in "14
+    drained 20, 15 640" the next bed is no level of the first one."""
     amount = other = False
-    for item in items:
+    for before, item in zip((None, *items), items, strict=False):
         if item.role == "volume":
             amount, other = True, False
         other |= amount and item.role in {"bed", "tube"}
         if item.role == "cue" and item.value in {"level", "levelat", "kind"}:
             amount = False
-        if other and item.role == "level" and item.lead == "":
+        bare = item.role == "level" and item.lead == ""
+        if other and bare:
             yield "how much came from this one, or its line"
+        opens = before is not None and before.role == "sep"
+        if amount and not other and opens and bare and item.label is not None and not item.unit:
+            yield "the next bed, or the line of this one"
 
 
 OVER_TIME = (

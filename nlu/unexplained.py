@@ -249,7 +249,8 @@ def _unread(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     named = any(i.role == "cue" and i.value in NAMES for i in clause)
     if any(word(toks, i.start - 1) in TAKEN for i in bare):
         yield "what was got may be an amount"
-    if any(word(toks, i.start - 1) in {"+", "plus"} for i in clause if i in bare or i.loose_time):
+    added = [i for i in clause if word(toks, i.start - 1) in {"+", "plus"}]
+    if any(i in bare or i.loose_time or (i.full_clock and i is clause[-1]) for i in added):
         yield "a plus says how much more"
     if any(word(toks, i.start - 1) == "#" for i in clause if i.role == "level" and not i.unit):
         yield "which of several, and no level"

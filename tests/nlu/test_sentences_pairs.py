@@ -54,6 +54,8 @@ def test_what_is_said_of_each_tube_or_of_both_beds_is_theirs(text: str, read: st
         "bed 9 both at 340 and 120",
         "9 r drained 20, l 40",
         "9 drained 20, 12 40",
+        "9 drained 20, 15 640",
+        "9 340 plus 1900",
         "9 340 ml left in it",
         "9 left lung up, right 120",
         "3 according to days it was at 640 at 1500",
