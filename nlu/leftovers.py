@@ -9,11 +9,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
+from .asking import asking_aloud
 from .behind import BEHIND_A_LINE, PEOPLE, is_remark
+from .clauses import of_clauses
 from .clock import clocks
 from .context import CLIMBS
 from .corrections import BELONGS
 from .flow import OVER_TIME
+from .inclause import OF_A_CLAUSE
 from .items import AMOUNTS, FINDINGS, Item
 from .mixups import MIXUPS, row_of_beds
 from .numbers import Toks, glued, is_digits, numbers, word
@@ -25,7 +28,7 @@ from .renewed import CONTEXT
 from .roles import CHECK_LIMITS
 from .rules import Rule, Rules, signs
 from .turned import TURNED, counted_aloud
-from .unexplained import OF_A_CLAUSE, asking_aloud, of_clauses, unexplained
+from .unexplained import unexplained
 from .weighty import weighty
 from .whose import WHOSE
 

@@ -9,12 +9,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
+from .clauses import NUMBERS, clauses
 from .items import FULL_HOUR, Item
 from .numbers import Toks, glued, word
 from .patterns.asides import PERSONS
 from .patterns.remarks import REMARKS
 from .rules import Rule
-from .unexplained import NUMBERS, clauses
 
 MISTAKEN = frozenset(
     {"mixed", "mixup", "mix", "muddled", "backwards", "reversed", "mistake", "mistaken", "misread", "typo"}

@@ -1,7 +1,7 @@
 """Rules that look for a sign in the pieces of a reading, each with what it cannot do without.
 
 A rule about a word that was not understood says nothing of pieces among which there is none: it is not asked.
-Used by `leftovers` and `unexplained`, and wherever such rules are written down for them.
+Used by `leftovers`, `unexplained` and `inclause`, and wherever such rules are written down for them.
 """
 
 from __future__ import annotations

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from .clauses import clauses
 from .items import AMOUNTS, FINDINGS, Item
 from .neighbours import phrase_of
 from .numbers import Toks, glued, word
@@ -28,7 +29,6 @@ from .roles import OF_PATIENT, is_event
 from .rules import there
 from .scope import STRONG
 from .turned import was_so
-from .unexplained import clauses
 
 TOLD = frozenset({"old", "new", "final", "previous"})
 """With these, what was changed is a canister."""

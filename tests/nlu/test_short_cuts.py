@@ -219,7 +219,7 @@ def test_a_rule_that_is_not_asked_had_nothing_to_say(name: str, monkeypatch: pyt
     both = (False, True)
     near = [leftovers(items, toks, voice=voice) for items, toks in readings for voice in both]
     monkeypatch.setattr("nlu.rules.asked", lambda rules, _: list(rules))
-    monkeypatch.setattr("nlu.unexplained.asked", lambda rules, _: list(rules))
+    monkeypatch.setattr("nlu.clauses.asked", lambda rules, _: list(rules))
     assert [leftovers(items, toks, voice=voice) for items, toks in readings for voice in both] == near
 
 

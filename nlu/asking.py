@@ -1,0 +1,78 @@
+"""A message that asks tells nothing: its numbers and events are what it asks about.
+
+Called by `unexplained` for typed messages, by `leftovers` for dictated ones.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from .clauses import NUMBERS, happens
+from .items import FINDINGS, Item
+from .numbers import Toks, word
+
+ASKING = frozenset(
+    {"what", "what's", "whats", "how", "how's", "hows", "when", "when's", "whens", "who", "which"}
+)
+AUXILIARY = frozenset(
+    {"is", "are", "was", "were", "does", "did", "do", "has", "have", "can", "could", "should"}
+)
+
+
+def asking(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """One line for each number and event of a message that begins by asking: "what was 12 at 1500"."""
+    said = next((i for i in items if i.role not in {"bed", "sep"} and i.value != "bed"), None)
+    asks = said is not None and said.role == "cue" and said.value in {"question", "ask", "word"}
+    if said is not None and asks and word(toks, said.start) in ASKING:
+        yield from ("a question tells no number" for i in items if i.role in NUMBERS or happens(i))
+    first = next((i for i in items if i.start > 0 or i.value != "question"), None)
+    if first is not None and word(toks, 0) in AUXILIARY and _is_of_bed(first, toks):
+        signed = any(i.role == "cue" and i.value == "mark_of_question" for i in items)
+        amounts = frozenset() if signed else NUMBERS | {"num"}
+        told = [i for i in items if i.role in amounts or happens(i) or _is_found(i)]
+        yield from ("a question tells nothing" for _ in told)
+
+
+def asking_aloud(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """One line for each word that asks in what should be a dictated line: it was misheard.
+
+    "three right when thirty".
+    """
+    if word(toks, 0) in {"is", "was", "did", "does"}:
+        yield from asking(items, toks)
+    asks = any(i.role == "cue" and i.value == "question" and word(toks, i.start) in ASKING for i in items)
+    if asks and any(i.role == "level" for i in items):
+        yield "a question tells no number"
+    for item, after in pairwise(i for i in items if i.role != "bed"):
+        ask = item.role == "cue" and item.value == "ask" and word(toks, item.start) in ASKING
+        if ask and after.role == "volume":  # "12 how much did 9 put out"
+            yield "a question tells no number"
+
+
+def doubted(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """One line for each number and event that is asked for, and planned or denied.
+
+    "can you check if 15 was 720", "dont chart 8 yet, might be 260".
+    """
+    said = {i.value for i in items if i.role == "cue"}
+    if "question" in said and said & {"plan", "neg"}:
+        yield from ("what is asked and denied is not told" for i in items if i.role in NUMBERS or happens(i))
+
+
+def _is_of_bed(first: Item, toks: Toks) -> bool:
+    """ "is 19 clamped", "has the patient in 12 moved"."""
+    return first.role in {"bed", "num"} or word(toks, 1) in {
+        "bed",
+        "room",
+        "rm",
+        "the",
+        "pt",
+        "patient",
+        "he",
+        "she",
+    }
+
+
+def _is_found(item: Item) -> bool:
+    return item.role == "check" or (item.role == "cue" and item.value in FINDINGS)
