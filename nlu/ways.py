@@ -33,6 +33,10 @@ class Way(NamedTuple):
         return self.with_item(item) if item.role == "time" else self.with_item(item, self.lead, at=self.at)
 
 
+Step = tuple[int, Way]
+"""A way made longer, and where it goes on."""
+
+
 def about(way: Way, cue: Cue, toks: Toks) -> Way:
     """The way with the number before ("1050 give or take") or the next one said to be approximate."""
     last = way.items[-1] if way.items else None

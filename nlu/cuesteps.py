@@ -1,0 +1,179 @@
+"""Where a way goes on from a cue: the lead that it gives the next number, or the piece that it is itself.
+
+Called by `lattice`; what a cue says by the words around it is found in `cuesense`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+
+from .clock import clocks
+from .cuesense import is_last_line, is_place, is_place_at, is_time_of_all, says_nothing
+from .followers import is_found_of
+from .fractions import is_with_part
+from .ground import Ground
+from .items import Item
+from .labels import tube_label
+from .neighbours import is_adverb, is_day_number, is_setting, kind_lead, number_follows
+from .numbers import glued, heard_as_number, is_digits, numbers, starts_number, word
+from .numbersteps import misheard
+from .patterns.leads import LEADS, LEVEL_LEADS, MAY_BE_ARTICLE, TUBE_NAMES
+from .patterns.leads import MANY_LINES as MANY
+from .pipeline import Cue
+from .ways import Step, Way, about
+
+DIAL_STEP = 5
+"""Suction is set in steps of so many cmH2O. Common practice, no source."""
+
+
+def cue_steps(ground: Ground, cue: Cue, way: Way) -> Iterable[Step]:
+    """Each way on from a cue."""
+    if cue.label == "filler":
+        return _filler(ground, cue, way)
+    item = Item("cue", cue.start, cue.end, cue.label, cue.value)
+    if cue.label == "tubeword":
+        return _tubeword(ground, cue, way, item)
+    found = [(cue.end, _with_cue(ground, cue, way, item))]
+    if cue.value == "suction_on" and _is_odd_setting(ground, cue.end):
+        found.append((cue.end, way.with_item(item)))
+    if cue.label == "ask" and is_last_line(cue, ground.toks) and ground.places.labels(cue.end):
+        found.append((cue.end, way.with_item(item)))
+    return found
+
+
+def _is_odd_setting(ground: Ground, i: int) -> bool:
+    """ "suction back on 14": perhaps the bed, as a dial is hardly set to that; "on 20" is no bed."""
+    number = word(ground.toks, i)
+    odd = number.isdecimal() and int(number) % DIAL_STEP > 0
+    return odd and any(known for _, _, known in ground.places.labels(i))
+
+
+def _with_cue(ground: Ground, cue: Cue, way: Way, item: Item) -> Way:
+    match cue.label:
+        case "side" if is_adverb(ground.toks, cue.start, cue.end):
+            return way.with_item(Item("cue", cue.start, cue.end, "word", cue.value))
+        case "side" | "place":
+            tube = item._replace(role="tube", value="", name=cue.value)
+            return way.with_item(tube, way.lead, at=way.at)
+        case "level" if word(ground.toks, cue.end - 1) in MANY and number_follows(ground.toks, cue.end):
+            return way.with_item(item)
+        case "litre" if word(ground.toks, cue.start) == "l":
+            return way.with_item(item._replace(role="tube", value="", name="left"))
+        case "window" if cue.value == "day" and is_day_number(ground.toks, cue.end):
+            return way.with_item(item._replace(value="other", name=""))
+        case "about" if _is_of_time(ground, cue, way):
+            return way.after_at()
+        case "about":
+            return about(way, cue, ground.toks)
+        case "what" if cue.value == "suction_on" and is_setting(ground.toks, cue.end):
+            return way.with_item(item._replace(value="suction", name=""), "suction")
+        case "ask" if is_last_line(cue, ground.toks):
+            return way.with_item(item._replace(value="last", name=""), "last")
+        case "seal" if word(ground.toks, cue.start - 1) == "to" and not number_follows(ground.toks, cue.end):
+            return way.with_item(item._replace(value="waterseal"))
+        case "kind" if cue.value == "placed" and is_place(cue, ground.toks, ground.cues):
+            place = item._replace(value="tubeword", name="")
+            nxt = ground.cues.get(cue.end)
+            return way.with_item(place, "bed" if nxt is not None and nxt.label == "bed" else "")
+        case "kind":
+            return _with_event(ground, cue, way, item)
+        case "leak" if cue.value == "present":
+            return way.with_item(item, "leakgrade")
+        case "level" | "levelat" if way.lead in {"old", "new", "opens", "amount", "output"}:
+            return way._replace(at=way.at or cue.label == "levelat")
+    if cue.label == "same" and word(ground.toks, cue.end - 1) in {"since", "as"}:
+        return way.with_item(item, "since")
+    if says_nothing(cue, way, ground.toks, voice=ground.voice) or is_place_at(cue, ground.toks):
+        return way
+    at = word(ground.toks, cue.end - 1) in {"at", "@", "the"}
+    lead = cue.value if cue.label == "order" else LEADS.get(cue.label, "")
+    return way.with_item(item, lead, at=at)
+
+
+def _is_of_time(ground: Ground, cue: Cue, way: Way) -> bool:
+    """ "420 around 6": behind the level, about when it was read."""
+    last = way.items[-1] if way.items else None
+    level = last is not None and last.role == "num" and last.label is None and last.end == cue.start
+    around = word(ground.toks, cue.end - 1) in {"around", "about", "abt", "~"}
+    return level and around and not (ground.voice or way.lead) and bool(clocks(ground.toks, cue.end))
+
+
+def _with_event(ground: Ground, cue: Cue, way: Way, item: Item) -> Way:
+    """An event, and the tube that its phrase names: "pulled the left tube"."""
+    found = way
+    for k in range(cue.start, cue.end) if cue.value in {"removed", "placed"} else ():
+        if word(ground.toks, k) in TUBE_NAMES and cue.end - cue.start > 1:
+            found = found.with_item(Item("tube", k, k + 1, name=word(ground.toks, k)))
+    fresh = any(word(ground.toks, k) in {"new", "fresh"} for k in range(cue.start, cue.end))
+    item = item._replace(unit="new" if fresh else "")
+    return found.with_item(item, kind_lead(ground.toks, cue.end, cue.value))
+
+
+def _filler(ground: Ground, cue: Cue, way: Way) -> Iterator[Step]:
+    text = word(ground.toks, cue.start)
+    if len(text) == 1 and glued(ground.toks, cue.start) and is_digits(ground.toks, cue.start - 1):
+        return  # the letter of "22A" is no article
+    may_be_heard = ground.voice and starts_number(ground.toks, cue.end)
+    if cue.end - cue.start == 1 and text in {"at", "and", "add", "to", "from", "into"}:
+        yield from _joining(ground, cue.start, text, way)
+        told = any(item.value == "kind" for item in way.items)  # "correct the mark to ten oh five"
+        if may_be_heard and text == "to" and way.lead in LEVEL_LEADS and not told:
+            yield from misheard(ground, cue.start, way)  # "mark to fifty five"
+    elif way.lead in {"seal", "leakgrade"} and text in {"for", "on"} and ground.places.labels(cue.end):
+        yield cue.end, way._replace(lead="")
+    elif way.lead == "level" and text in {"for", "in", "on"}:
+        yield cue.end, way._replace(lead="")
+        if may_be_heard:
+            yield from misheard(ground, cue.start, way)
+    elif may_be_heard and way.lead in LEVEL_LEADS and heard_as_number(ground.toks, cue.start):
+        yield cue.end, way
+        yield from misheard(ground, cue.start, way)
+    elif way.lead == "bed" and text in {"is", "was", "in", "on", "has", "had"}:
+        yield cue.end, way._replace(lead="")
+    elif is_time_of_all(cue, ground.toks):
+        yield cue.end, way.after_at()
+    elif text == "both" and is_found_of(cue, ground.cues):
+        yield cue.end, way.with_item(Item("cue", cue.start, cue.end, "both"), way.lead, at=way.at)
+    else:
+        yield cue.end, way
+
+
+def _joining(ground: Ground, i: int, text: str, way: Way) -> Iterator[Step]:
+    if text == "at":
+        yield i + 1, way.after_at()
+    elif text in {"to", "from", "into"}:
+        yield i + 1, way._replace(lead=way.lead or ("from" if text == "from" else "to"))
+    elif text == "and":
+        yield from _and(ground, i, way)
+    else:
+        yield i + 1, way.after_at() if ground.voice and starts_number(ground.toks, i + 1) else way
+
+
+def _and(ground: Ground, i: int, way: Way) -> Iterator[Step]:
+    yield i + 1, way.with_item(Item("sep", i, i + 1, "and"))
+    if ground.voice and way.items and not way.lead and clocks(ground.toks, i + 1):
+        yield i + 1, way.after_at()
+
+
+def _tubeword(ground: Ground, cue: Cue, way: Way, item: Item) -> Iterator[Step]:
+    for end, label, known in ground.places.labels(cue.start):
+        if known and end > cue.end and not _is_after(way, "bed"):
+            yield end, way.with_item(Item("bed", cue.start, end, label=label))
+            if way.lead == "bed":
+                return
+    found = tube_label(ground.toks, cue.end)
+    if found is not None and way.lead != "bed" and not _is_after(way, "tube"):
+        yield found[0], way.with_item(Item("tube", cue.start, found[0], name=found[1]))
+        level = found[0] in ground.cues and ground.cues[found[0]].label in {"level", "levelat"}
+        if found[1] == "A" and not level and word(ground.toks, found[0]) in MAY_BE_ARTICLE:
+            yield cue.end, way.with_item(item, way.lead, at=way.at)
+        typed = not ground.voice and not word(ground.toks, found[0]).startswith("0")
+        longer = any(number.end > found[0] for number in numbers(ground.toks, cue.end))
+        if (typed or not longer) and not is_with_part(ground.toks, cue.end):
+            return
+    yield cue.end, way.with_item(item, way.lead, at=way.at)
+
+
+def _is_after(way: Way, role: str) -> bool:
+    """ "left tube 2": a tube with a side has no number too."""
+    return bool(way.items) and way.items[-1].role == role
