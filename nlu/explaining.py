@@ -31,7 +31,7 @@ def _lines(read: Read, ways: list[tuple[Item, ...]], ward: Ward) -> Iterator[str
         yield f"cue {cue.label}{':' + cue.value if cue.value else ''} {_said(read, cue.start, cue.end)}"
     for number, way in enumerate(ways, 1):
         yield f"way {number}: " + " | ".join(_piece(read, item) for item in way)
-        sentence = Sentence(read, ward, pieces(way, read.tokens))
+        sentence = Sentence(read, ward, pieces(way, read.tokens, ward.arrived))
         head, tail = query_after_report(sentence.items)
         found, overfull = assignments(head, ward.arrived)
         for items in found:

@@ -20,6 +20,7 @@ from .kept import dropped
 from .labels import bed_index
 from .lattice import LONG, Lattice
 from .leftovers import leftovers
+from .listed import listed
 from .nothing import is_greeting, is_nothing_of_ours
 from .numbers import Toks, word
 from .pipeline import Read, pipeline
@@ -107,7 +108,7 @@ def _outcome(text: str, ward: Ward) -> Outcome:
     found: list[Reading | Unjudged] = []
     overfull = lattice.overfull
     for way in ways:
-        for reading, too_many in Sentence(read, ward, pieces(way, read.tokens)).readings():
+        for reading, too_many in Sentence(read, ward, pieces(way, read.tokens, ward.arrived)).readings():
             found.append(reading)
             overfull |= too_many
             if overfull and len(read.tokens) > LONG:
@@ -139,9 +140,9 @@ def _is_of_a_tube(asked: Unclear) -> bool:
     return asked.slot == "tube" and isinstance(asked.statement, Checked)
 
 
-def pieces(way: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+def pieces(way: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:
     """The pieces of one way through a message, as its readings see them."""
-    items = _opened(in_context(scoped(way, toks), toks), toks)
+    items = _opened(in_context(listed(scoped(way, toks), toks, arrived), toks), toks)
     return corrections.with_owner(corrections.told_right(items, toks), toks)
 
 

@@ -11,6 +11,7 @@ FEWEST = 4
 """Numbers of two pairs: one pair needs nothing between it and the next."""
 MINUTES = 24 * 60
 HALVES = frozenset({"am", "pm"})
+NOONS = frozenset({"noon", "midnight"})
 PAIRING = frozenset({"", "-"})
 """What links the two numbers of a pair: "0300-540 0400-575"."""
 LONGEST_GAP = 12 * 60
@@ -57,7 +58,7 @@ def _runs(items: tuple[Item, ...]) -> Iterator[list[Item]]:
     run: list[Item] = []
     for item in items:
         plain = not (item.unit or item.lead or item.link not in PAIRING or item.at)
-        if plain and (item.role == "num" or (item.role == "time" and _is_time(item))):
+        if plain and (item.role == "num" or (item.role == "time" and is_time(item))):
             run.append(item)
             continue
         yield run
@@ -81,23 +82,25 @@ def _list(run: list[Item], clock: int) -> list[Item]:
     if len(links) > 1 or any(item.link for item in run[::2]):
         return []
     times, levels = run[clock::2], run[1 - clock :: 2]
-    if not all(map(_is_time, times)) or any(map(_is_time, levels)):
+    if not all(map(is_time, times)) or any(map(is_time, levels)):
         return []
     amounts = [item.amount for item in levels if item.amount is not None]
     if len(amounts) < len(levels) or amounts != sorted(amounts):
         return []
-    return run if _ascend([_minute(item) for item in times]) else []
+    return run if _ascend([minute_of_day(item) for item in times]) else []
 
 
-def _is_time(item: Item) -> bool:
+def is_time(item: Item) -> bool:
+    """Whether it is a whole clock time, of one half of the day."""
     if item.role == "time":
         clock = item.clocks[0]
-        whole = clock.style == "24" or (clock.style in {"12", "hour"} and clock.part in HALVES)
+        whole = clock.style == "24" or (clock.style in {"12", "hour"} and clock.part in HALVES | NOONS)
         return len(item.clocks) == 1 and whole and clock.day is None
     return item.full_clock
 
 
-def _minute(item: Item) -> int:
+def minute_of_day(item: Item) -> int:
+    """The minute of the day of such a time."""
     if item.role == "time":
         clock = item.clocks[0]
         hour = clock.hour if clock.part not in HALVES else clock.hour % 12 + 12 * (clock.part == "pm")

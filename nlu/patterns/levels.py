@@ -6,8 +6,8 @@ from __future__ import annotations
 
 LEVELS: dict[str, tuple[str, ...]] = {
     "level": (
-        "mark", "marks", "lines", "levels", "marked", "marking", "mark is", "mark of", "line", "line is",
-        "level", "level is",
+        "mark", "marks", "lines", "levels", "readings", "marked", "marking", "mark is", "mark of", "line",
+        "line is", "level", "level is",
         "level of", "reading", "reading is", "reading of", "reads", "read", "measures", "measured",
         "measuring", "fluid level", "drain level", "drainage level", "chest tube level", "tube level",
         "canister level", "canister reads", "canister reading", "marked it", "markd", "mk", "mrk", "lvl",

@@ -43,7 +43,7 @@ def test_each_level_goes_with_the_time_beside_it(hours: list[int], data: st.Data
             "mark bed=23 at=17:00 level_ml=170; mark bed=23 at=18:00 level_ml=285",
         ),
         ("bed 6 1700 385 1800 370", "ask level_ml"),
-        ("bed 6 1700 300 1800 340", "ask level_ml"),  # or 1,700 mL at 15:00 and 1,800 mL at 15:40
+        ("bed 6 1700 300 1800 340", "mark bed=6 at=17:00 level_ml=300; mark bed=6 at=18:00 level_ml=340"),
         ("bed 6 1800 300 1700 340", "ask level_ml"),
         ("bed 6 1700 1010 1800 1040", "ask level_ml"),
     ],
