@@ -17,7 +17,7 @@ from bot.engine.entries import Entry, Moved, Opened, Placed
 from bot.store.chain import START
 from bot.store.claims import one_at_a_time
 from bot.store.errors import LedgerError
-from bot.store.ledgers import entry_row
+from bot.store.rows import entry_row
 from bot.store.sealing import seal_the_rest
 from bot.store.tables import berths, drains, entries, messages, replies
 

@@ -18,8 +18,8 @@ from sqlalchemy import Connection, Row, func, select
 from bot.engine.entries import Entry, Moved, Opened, Placed
 from bot.store.chain import START, link
 from bot.store.errors import LedgerError
-from bot.store.ledgers import entry_of, target_of
 from bot.store.likeness import differences, orphans
+from bot.store.rows import entry_of, target_of
 from bot.store.schema import HEAD, step
 from bot.store.sealing import Sealed, sealed
 from bot.store.tables import berths, drains, entries

@@ -13,7 +13,7 @@ from bot.engine.policy import Schedule
 from bot.engine.volumes import intervals
 from bot.store import Store
 from bot.store.connect import connect
-from bot.store.ledgers import entry_of
+from bot.store.rows import entry_of
 from bot.store.tables import entries, messages, replies
 from bot.store.verify import flaws
 from tests.durability.phones import Journal, Mark

@@ -13,7 +13,7 @@ from sqlalchemy import Connection, insert
 from bot.engine.entries import Entry, Line, Opened, Payload, Removed
 from bot.store import open_store
 from bot.store.chain import START
-from bot.store.ledgers import entry_row
+from bot.store.rows import entry_row
 from bot.store.sealing import seal_the_rest
 from bot.store.tables import berths, drains, entries, messages, replies
 

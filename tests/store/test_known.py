@@ -13,7 +13,7 @@ import pytest
 from bot.engine.entries import Left, Line, Opened, Removed, Withdrawal
 from bot.store import Book, Question, Store, open_store
 from bot.store.asking import _UNSETTLED, REACH
-from bot.store.ledgers import MOST_DRAINS_OF_A_BED
+from bot.store.berths import MOST_DRAINS_OF_A_BED
 from bot.store.remembered import Known
 from bot.store.statements import Statement
 from tests.store.hands import at, claimed

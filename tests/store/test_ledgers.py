@@ -6,7 +6,7 @@ import pytest
 
 from bot.engine.entries import Checked, Line, Moved, Payload, Removed, Withdrawal
 from bot.store import Book, LedgerError, Store
-from bot.store.ledgers import LOOKED_BACK_AT
+from bot.store.berths import LOOKED_BACK_AT
 from tests.store.hands import NOON, at, claimed
 
 

@@ -16,7 +16,7 @@ from bot.cli import penline
 from bot.cli.embedded import Sent, Ward
 from bot.engine.entries import Entry, Line
 from bot.store.connect import sqlite_module
-from bot.store.ledgers import entry_row
+from bot.store.rows import entry_row
 from bot.store.sealing import seal_the_rest
 from bot.store.seals import SEALED
 from bot.store.tables import entries
