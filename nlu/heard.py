@@ -26,13 +26,18 @@ SEROUS = frozenset({"zero", "sero", "serious", "serous", "sarah", "sera", "cirru
 """Before "sanguineous" these are the first half of that word."""
 BEFORE_ZERO = LINE | BEFORE_HOUR | {"is", "of", "was"}
 """Behind these a zero is a number."""
+THINKING = frozenset({"uh", "um", "er", "erm", "uhm", "ah", "hmm"})
+COUNTED = frozenset(
+    {"ml", "mls", "mil", "mils", "cc", "milliliters", "millilitres", "liters", "litres", *AMPM}
+)
+"""What ends a number or a time."""
 MOST_WORDS = 3
 """A bed has at most so many number words."""
 
 
 def plain(toks: Sequence[Token]) -> list[Token]:
     """The tokens with what was misheard put right, each still at its place in the message."""
-    joined = _looks(_noughts(_without_hyphens(toks)))
+    joined = _looks(_noughts(_without_hyphens(_flowing(toks))))
     if any(t.text in SAID for t in joined):
         return joined
     return [_bed(joined, k) for k in range(len(joined))]
@@ -58,6 +63,28 @@ def _is_mark(toks: Sequence[Token], i: int) -> bool:
     end += _text(toks, end) in SIDES
     timed = any(t.text in {"at", "ago", "now", *AMPM} for t in toks[end + 1 :])
     return _text(toks, end) in LINE and timed
+
+
+def _flowing(toks: Sequence[Token]) -> Sequence[Token]:
+    """ "three uh, thirty five pm": somebody who thinks inside a number has not ended it."""
+    kept = [
+        k
+        for k in range(len(toks))
+        if not (_thinks(toks, k) or (_text(toks, k) == "," and _thinks(toks, k - 1)))
+    ]
+    return [toks[k] for k in kept] if len(kept) < len(toks) else toks
+
+
+def _thinks(toks: Sequence[Token], i: int) -> bool:
+    """Whether it is an "uh" between two number words, or a number and its unit."""
+    if _text(toks, i) not in THINKING:
+        return False
+    after = _text(toks, i + 1 + (_text(toks, i + 1) == ","))
+    return _is_number(_text(toks, i - 1)) and (_is_number(after) or after in COUNTED)
+
+
+def _is_number(text: str) -> bool:
+    return text in NUMERALS or text[:1].isdecimal()
 
 
 def _without_hyphens(toks: Sequence[Token]) -> list[Token]:

@@ -114,3 +114,8 @@ class Item(NamedTuple):
     def full_clock(self) -> bool:
         """Whether it is written as a whole clock time: 1900."""
         return len(self.digits) == FULL_HOUR and self.clocklike
+
+    @property
+    def spoken_clock(self) -> bool:
+        """Whether it is said as a whole clock time: twenty two thirty, eighteen hundred."""
+        return not self.digits and self.clocklike and any(c.style == "24" for c in self.clocks)

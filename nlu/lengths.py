@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
-from .numbers import Toks, Value, numbers, word
+from .numbers import Number, Toks, Value, numbers, word
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
 from .tokens import remembered
 
 MEASURES = frozenset({*MINUTE_WORDS, *HOUR_WORDS})
 """Every length of time has one of these."""
+COUNTED = frozenset({"plain", "led", "decimal"})
+"""How the number of a length is said."""
+HUNDRED = 100
 
 
 def less_minutes(toks: Toks, i: int) -> tuple[int, int] | None:
@@ -55,9 +58,15 @@ def _quarters(toks: Toks, i: int) -> tuple[int, int] | None:
     return (end + 1, minutes) if word(toks, end) in HOUR_WORDS else None
 
 
+def _is_count(number: Number, toks: Toks, i: int) -> bool:
+    """Whether a length can be told so: "a hundred and twenty", never in pairs or digit by digit."""
+    whole = number.value < HUNDRED or number.end == i + 1 or "hundred" in toks.said[i : number.end]
+    return number.style in COUNTED and whole
+
+
 def _counted(toks: Toks, i: int) -> tuple[int, int, bool] | None:
     """ "20 min" or "an hour": end, minutes, whether it was hours."""
-    options: list[tuple[int, Value]] = [(n.end, n.value) for n in numbers(toks, i)]
+    options: list[tuple[int, Value]] = [(n.end, n.value) for n in numbers(toks, i) if _is_count(n, toks, i)]
     if word(toks, i) in {"a", "an", "the"}:
         options.append((i + 1, 1))
     for end, count in sorted(options, key=lambda o: o[0], reverse=True):

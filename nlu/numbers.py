@@ -38,8 +38,6 @@ TOP_PAIR = 30
 """Pairs are said for what a canister can hold ("nineteen fifty"); "sixty six thirty" is two numbers."""
 LONGEST_SPELT = 4
 LITRES = frozenset(LEVELS["litre"])
-CLOSING = frozenset({"ml", "mls", "mil", "mils", "cc", "ccs", "milliliters", "millilitres", "at"})
-"""After these a number is whole."""
 _GOES_ON = NUMERALS | frozenset({".", ",", ":", "point", "-", "and"})
 """Digits with anything else behind them, and no digits, are one number and no more."""
 
@@ -295,16 +293,21 @@ def _and_below(toks: Toks, i: int, top: int) -> list[tuple[int, int]]:
 
 
 def _three_digits(toks: Toks, i: int) -> list[tuple[int, int]]:
-    """ "1 thousand 287 ml": one number where what follows shows that it is no time."""
+    """ "1 thousand 287", as one number."""
     said = word(toks, i)
-    whole = is_digits(toks, i) and len(said) == 3 and said[0] != "0" and word(toks, i + 1) in CLOSING
+    whole = is_digits(toks, i) and len(said) == 3 and said[0] != "0" and not _goes_on(toks, i)
     return [(i + 1, int(said))] if whole else []
 
 
 def _below_hundred(toks: Toks, i: int) -> list[tuple[int, int]]:
     if is_digits(toks, i):
-        return [(i + 1, int(word(toks, i)))] if len(word(toks, i)) <= 2 else []
+        return [(i + 1, int(word(toks, i)))] if len(word(toks, i)) <= 2 and not _goes_on(toks, i) else []
     return [(end, value) for end, value in small(toks, i) if value]
+
+
+def _goes_on(toks: Toks, i: int) -> bool:
+    """ "nine hundred and 6:05 a.m.": digits that are the hour of a time, or the whole of a decimal."""
+    return any(_glued_tail(toks, i, sign) for sign in (":", ".", ","))
 
 
 def _hundreds(toks: Toks, i: int) -> list[tuple[int, int]]:

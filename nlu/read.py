@@ -23,6 +23,7 @@ from .leftovers import leftovers
 from .listed import listed
 from .nothing import is_greeting, is_nothing_of_ours
 from .numbers import Toks, word
+from .ofabed import with_checks_of_beds
 from .pipeline import Read, pipeline
 from .recast import with_cues
 from .righted import Correction
@@ -143,6 +144,7 @@ def _is_of_a_tube(asked: Unclear) -> bool:
 def pieces(way: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:
     """The pieces of one way through a message, as its readings see them."""
     items = _opened(in_context(listed(scoped(way, toks), toks, arrived), toks), toks)
+    items = with_checks_of_beds(items, toks)
     return corrections.with_owner(corrections.told_right(items, toks), toks)
 
 

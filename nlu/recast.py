@@ -12,7 +12,7 @@ from .clock import clocks
 from .followers import DEEP
 from .items import FULL_HOUR
 from .neighbours import SIDES, is_setting, number_follows, phrase_of
-from .numbers import Toks, word
+from .numbers import Toks, starts_number, word
 from .patterns.places import PLACES
 from .pipeline import Cue, Read, pipeline
 from .rooms import bays
@@ -34,6 +34,7 @@ CANISTERS = frozenset(PLACES["canister"])
 OLD = frozenset({"old", "prev", "previous"})
 FRESH = frozenset({"new", "fresh"})
 ON_SUCTION = frozenset({"canister on suction", "cannister on suction"})
+GRAVITY_SEAL = "gravity seal"
 READS = frozenset({"is", "was", "reads", "read", "="})
 SETTINGS = frozenset({"seal", "suction", "gauge", "dial", "vacuum"})
 AGREED = frozenset({"that's right", "thats right"})
@@ -50,8 +51,16 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     stands = tuple(bays(read.tokens, index, voice=voice))
     if stands:
         cues = _where_beds_stand(cues, stands)
+    if voice:
+        cues = tuple(_spoken(cue, read.tokens) for cue in cues)
     around = bridged(sent(cues, read.tokens, labelled), read.tokens, labelled)
     return read._replace(cues=of_their_like(recast(around, read.tokens), read.tokens), labelled=labelled)
+
+
+def _spoken(cue: Cue, toks: Toks) -> Cue:
+    """ "mark like nine forty": whoever speaks says like for nothing."""
+    says_nothing = cue.label == "about" and phrase_of(cue, toks) == "like"
+    return cue._replace(label="filler", value="") if says_nothing else cue
 
 
 def _where_beds_stand(cues: tuple[Cue, ...], stands: tuple[tuple[int, int], ...]) -> tuple[Cue, ...]:
@@ -98,6 +107,14 @@ def _apart(cue: Cue, toks: Toks) -> Iterator[Cue]:
     if dialled:  # "canister on suction -20": what the drain's suction is set to, and no other canister
         yield Cue("canister", "", cue.start, cue.start + 1)
         yield Cue("suction", "", cue.start + 1, cue.end)
+        return
+    if (
+        cue.label == "waterseal"
+        and phrase_of(cue, toks).endswith(GRAVITY_SEAL)
+        and starts_number(toks, cue.end)
+    ):
+        yield cue._replace(end=cue.end - 1)  # "to gravity, seal 2"
+        yield Cue("seal", "", cue.end - 1, cue.end)
         return
     if cue.label != "levelat" or not _is_at_time(cue, toks):
         yield cue

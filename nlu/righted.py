@@ -108,10 +108,10 @@ class Correction(Sorted):
         return len(both) == 2 and not named and all(i.within(RECENT, self.arrived) for i in both)
 
     def _may_be_time(self, level: Item | None) -> bool:
-        """ "1900 reading was really 1800": the right level, or the right time of that line."""
+        """ "1900 reading was really 1800", "eighteen thirty": the right level, or the right time of it."""
         denied = [i for i in self.nums.was if i.clocklike and i.within(RECENT, self.arrived)]
         beside = self.times.all or denied  # "the bed 6 line was 1830 not 1800"
-        if level is None or level.unit or not level.full_clock or len(beside) != 1:
+        if level is None or level.unit or not (level.full_clock or level.spoken_clock) or len(beside) != 1:
             return False
         line, now = (i.when(self.arrived, LIST_REACH).sure for i in (beside[0], level))
         return line is not None and now is not None and abs(since(line, now)) <= RECENT

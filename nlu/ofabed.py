@@ -1,0 +1,84 @@
+"""Values of checks that stand behind their bed: "wall suction on bed 10 is 90" is no level."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from .items import Item
+from .numbers import Toks
+from .roles import CHECK_LIMITS
+
+LEADING = frozenset({"is", "was", "reads", "read", "reading", "at", "now", "=", ":"})
+"""One of these leads the value behind the bed."""
+SAYING = frozenset({"is", "was", "reads"})
+BETWEEN = LEADING | frozenset({"set", "to", "on", "still", "currently", "-", "minus", "about", "around"})
+OWNING = frozenset({"on", "in", "of", "for"})
+"""Between a check and its bed."""
+
+
+def with_checks_of_beds(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """The pieces, each number that is led behind the bed of a check as the value of that check."""
+    if not any(_name(i) for i in items):
+        return items
+    found = list(items)
+    for at, bed, value in _places(items, toks):
+        name = _name(items[at])
+        over = (items[value].figure or 0) > CHECK_LIMITS[name]
+        bare = items[bed].end == items[value].start
+        if over and (bare or items[at].value == "what" or toks.said[items[at].end] not in OWNING):
+            continue  # "good seal bed 10 is 340"
+        if items[at].value == "what":
+            found[at] = items[at]._replace(value="suction", name="")
+        if items[bed].role == "num":
+            found[bed] = items[bed]._replace(role="bed", lead="")
+        found[value] = items[value]._replace(lead=name, role="bad" if over or bare else "num")
+    return tuple(found)
+
+
+def _places(items: tuple[Item, ...], toks: Toks) -> Iterator[tuple[int, int, int]]:
+    """Where a check stands, its bed right behind it, and the number that is led behind that."""
+    for at in range(len(items)):
+        bed = at + 1 + (_at(items, at + 1).value == "bed")
+        value = bed + 1
+        while _is_between(_at(items, value), _at(items, value + 1)):
+            value += 1
+        if _name(items[at]) and _is_bed(_at(items, bed), toks) and _is_led(items, at, value, toks):
+            yield at, bed, value
+
+
+def _is_between(item: Item, after: Item) -> bool:
+    """A time, or the word for a reading: "suction on bed 10 at 1900 was 20"."""
+    timed = item.role == "time" or (item.role == "num" and item.full_clock and after.role == "num")
+    return timed or item.value in {"level", "levelat"}
+
+
+def _is_led(items: tuple[Item, ...], at: int, value: int, toks: Toks) -> bool:
+    bed = next(i for i in items[at + 1 :] if i.value != "bed")
+    number = _at(items, value)
+    timed = items[value - 1] if items[value - 1].role in {"time", "num"} else bed
+    words = set(toks.said[timed.end : number.start])
+    led = number.role == "num" and number.lead in {"", "at", "levelat", "level", "to"} and not number.unit
+    said = LEADING if bed.role == "bed" and items[at].value != "what" else SAYING
+    alone = bed.role == "bed" and bed.end == number.start  # "wall suction bed 10 90"
+    return led and (alone or bool(words & said)) and words <= BETWEEN
+
+
+def _is_bed(item: Item, toks: Toks) -> bool:
+    """A bed, or a bare label that the check is said to be on: "suction on 10 is 20"."""
+    bare = item.role == "num" and item.label is not None and not item.unit
+    return item.role == "bed" or (bare and toks.said[item.start - 1] in OWNING)
+
+
+def _name(item: Item) -> str:
+    """Which check a cue names that has a number behind it, or nothing."""
+    if item.role != "cue":
+        return ""
+    if item.value == "what" and item.name == "suction_on":
+        return "suction"
+    if item.value == "leak" and item.name == "present":
+        return "leakgrade"
+    return item.value if item.value in CHECK_LIMITS else ""
+
+
+def _at(items: tuple[Item, ...], k: int) -> Item:
+    return items[k] if k < len(items) else Item("", 0, 0)

@@ -1,0 +1,131 @@
+"""Dictated by somebody who thinks while speaking, and numbers that run into the next ones."""
+
+from __future__ import annotations
+
+import pytest
+
+from .saying import CHANNELS, Channel, reading
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 19 mark four six oh cc at three uh, thirty five pm", "mark bed=19 at=15:35 level_ml=460"),
+        ("bed twenty er four mark three hundred at nineteen hundred", "mark bed=24 at=19:00 level_ml=300"),
+        ("bed three mark 1,000 uh mils at nineteen um hundred", "mark bed=3 at=19:00 level_ml=1000"),
+        ("bed twelve um ten fifty um nineteen hundred", "mark bed=12 at=19:00 level_ml=1050"),
+        ("fifteen uh hundred bed twelve mark 1 8 4 1", "mark bed=12 at=15:00 level_ml=1841"),
+        ("bed twelve is off to um the er", "away bed=12"),
+    ],
+)
+def test_a_hesitation_inside_a_number_does_not_end_it(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "asked"),
+    [
+        ("bed twenty um two fifty at nineteen hundred", "ask bed"),
+        ("bed twelve mark ten um, fifty seven pm", "ask level_ml"),
+    ],
+)
+def test_where_it_may_have_ended_there_it_is_asked(text: str, asked: str) -> None:
+    assert reading(text, channel="voice") == asked
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 15 mark twelve ninety five twenty minutes ago", "mark bed=15 at=18:45 level_ml=1295"),
+        ("bed seven mark 10:40 37 minutes ago", "mark bed=7 at=18:28 level_ml=1040"),
+        ("bed two mark one sixty two three minutes ago", "mark bed=2 at=19:02 level_ml=162"),
+        ("bed two mark five hundred a hundred and twenty minutes ago", "mark bed=2 at=17:05 level_ml=500"),
+    ],
+)
+def test_minutes_ago_are_never_counted_in_pairs_or_digit_by_digit(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bed two mark one hundred fifty seven minutes ago",
+        "bed two mark ninety five minutes ago",
+        "bed two mark six forty four minutes ago",
+    ],
+)
+def test_where_the_minutes_begin_in_two_places_the_level_is_asked(text: str) -> None:
+    assert reading(text, channel="voice") == "ask level_ml"
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 5 mark 1 thousand 900", "mark bed=5 level_ml=1900"),
+        ("bed 5 mark 2 thousand and 135 at 1900", "mark bed=5 at=19:00 level_ml=2135"),
+        ("bed 5 mark a thousand nine hundred and 6:05 pm", "mark bed=5 at=18:05 level_ml=1900"),
+    ],
+)
+def test_a_thousand_in_words_goes_on_in_digits_but_not_in_a_time(
+    text: str, read: str, channel: Channel
+) -> None:
+    assert reading(text, channel=channel) == read
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "wall suction on bed 10 is 90 and the dial is on 20",
+            "checked bed=10 suction_cmh2o=20 wall_mmhg=90",
+        ),
+        ("seal on bed 10 is at 2", "checked bed=10 seal_cm=2"),
+        (
+            "suction on bed 10 is 20 and the mark is 340",
+            "mark bed=10 level_ml=340; checked bed=10 suction_cmh2o=20",
+        ),
+        ("suction on 10 is 20", "checked bed=10 suction_cmh2o=20"),
+        ("suction on bed 10 at 1900 was 20", "checked bed=10 at=19:00 suction_cmh2o=20"),
+        ("air leak on bed 10 is 3", "checked bed=10 air_leak=present leak_grade=3"),
+        ("suction back on bed 12 at 7", "incident bed=12 at=19:00 what=suction_on"),
+        ("bed 10 suction on, bed 11 is 20", "incident bed=10 what=suction_on; mark bed=11 level_ml=20"),
+        (
+            "suction on bed 10, 340 at 1900",
+            "mark bed=10 at=19:00 level_ml=340; incident bed=10 at=19:00 what=suction_on",
+        ),
+        ("wall suction good on bed 10, mark is 340", "mark bed=10 level_ml=340"),
+    ],
+)
+def test_what_is_told_behind_the_bed_of_a_check_is_its_value(text: str, read: str, channel: Channel) -> None:
+    assert reading(text, channel=channel) == read
+
+
+@pytest.mark.parametrize("text", ["wall suction on bed 10 is 340", "seal bed 10 2", "suction bed 10 20"])
+def test_a_number_that_may_be_of_the_check_or_a_line_is_asked(text: str) -> None:
+    assert reading(text).startswith("ask ")
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+def test_gravity_and_the_depth_of_the_seal_are_told_in_one_breath(channel: Channel) -> None:
+    told = "checked bed=2 at=19:00 seal_cm=2 suction_cmh2o=0"
+    text = "bed 2 mark 700 at 1900 suction to gravity seal 2"
+    assert reading(text, channel=channel) == f"mark bed=2 at=19:00 level_ml=700; {told}"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "the nineteen hundred mark on bed ten should have been eighteen thirty",
+        "correct bed nine nineteen hundred to 18:30",
+    ],
+)
+def test_a_spoken_clock_time_beside_that_of_the_line_may_be_the_level_or_the_right_time(text: str) -> None:
+    assert reading(text, channel="voice") == "ask at"
+
+
+def test_who_says_like_before_a_level_does_not_guess_it() -> None:
+    assert reading("um bed nine uh mark like nine forty at nineteen hundred", channel="voice") == (
+        "mark bed=9 at=19:00 level_ml=940"
+    )
