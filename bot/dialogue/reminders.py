@@ -22,17 +22,24 @@ from bot.wording.readback import (
 
 
 def reminder_lines(bedside: Bedside, parts: list[Part]) -> list[str]:
-    """The sender's open questions that this reply neither asks nor tells: "Not recorded yet: bed 12 ..." """
+    """The sender's open questions that this reply neither asks nor tells; all readings in one line.
+
+    "Not recorded yet: bed 2 60 mL at 19:30; bed 11 40 mL at 19:30."
+    """
     told = {part.question.id for part in parts if part.question is not None}
     if any(part.tells_open for part in parts):
         return []
-    briefs = []
+    readings, others = [], []
     for question in bedside.open_questions():
         pending = loaded(question.said_json, Pending)
         shown = question.id in told or any(question.text in part.text for part in parts)
-        if not shown and not is_passing(pending):
-            briefs.append(question.text if pending.ask in NO_READING else not_recorded_text(pending.brief))
-    return briefs
+        if shown or is_passing(pending):
+            continue
+        if pending.ask in NO_READING:
+            others.append(question.text)
+        else:
+            readings.append(pending.brief)
+    return [*([not_recorded_text(*readings)] if readings else []), *others]
 
 
 def waiting_told(bedside: Bedside, waiting: tuple[Said | NotSure, ...]) -> Part:

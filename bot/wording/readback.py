@@ -200,9 +200,9 @@ def waits_text(what: str) -> str:
     return gsm_only(f"Waits for that answer: {what}.")
 
 
-def not_recorded_text(what: str) -> str:
-    """The end of every reply while a question is open: "Not recorded yet: bed 12 1,050 mL." """
-    return gsm_only(f"Not recorded yet: {what}.")
+def not_recorded_text(*readings: str) -> str:
+    """The end of every reply while questions are open: "Not recorded yet: bed 12 1,050 mL; bed 14 90 mL." """
+    return gsm_only(f"Not recorded yet: {'; '.join(readings)}.")
 
 
 def dropped_text(what: str) -> str:

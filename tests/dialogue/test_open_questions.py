@@ -365,3 +365,24 @@ def test_a_final_level_that_nobody_knows_any_more_in_the_words_of_the_ward(answe
     told = ward.says("Amy", answer, at="04:11")
     assert 'Not read: sums across this exchange stay "at least".' in told.reply
     assert ward.unsettled() == ()
+
+
+def test_all_that_is_not_recorded_yet_stands_in_one_line_with_every_number() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 2 1480, bed 11 1610, bed 12 1750 at 1855", at="18:55")
+    ward.says("Amy", "bed 2 60, bed 11 40, bed 12 90 at 1930", at="19:32")
+    told = ward.says("Amy", "bed 14 mark 310 at 1930", at="19:33").reply.split("\n")
+    waits = "bed 2 60 mL at 19:30; bed 11 40 mL at 19:30; bed 12 90 mL at 19:30"
+    assert told[1:] == [f"Not recorded yet: {waits}."]
+    told = ward.says("Amy", "11 yes", at="19:34").reply.split("\n")
+    assert told[-1] == "Not recorded yet: bed 2 60 mL at 19:30; bed 12 90 mL at 19:30."
+
+
+def test_a_final_level_that_is_asked_for_is_no_reading_that_waits() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 2 1480, bed 11 1610 at 1855", at="18:55")
+    ward.says("Amy", "bed 2 60, bed 11 40 at 1930", at="19:32")
+    ward.says("Amy", "2 new canister", at="19:33")
+    told = ward.says("Amy", "bed 14 mark 310 at 1930", at="19:34").reply.split("\n")
+    assert "Not recorded yet: bed 11 40 mL at 19:30." in told
+    assert "Final level of the old canister? Read it before disposal. (Bed 2)" in told
