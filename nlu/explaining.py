@@ -32,7 +32,7 @@ def _lines(read: Read, ways: list[tuple[Item, ...]], ward: Ward) -> Iterator[str
     for number, way in enumerate(ways, 1):
         yield f"way {number}: " + " | ".join(_piece(read, item) for item in way)
         sentence = Sentence(read, ward, pieces(way, read.tokens, ward.arrived))
-        head, tail = query_after_report(sentence.items)
+        head, tail = query_after_report(sentence.items, read.tokens)
         found, overfull = assignments(head, ward.arrived)
         for items in found:
             drafts = gathered(items)

@@ -14,6 +14,7 @@ from .building import Builder
 from .context import in_context
 from .cutting import cuts
 from .drafts import Draft
+from .headings import without_heading
 from .items import Item
 from .judging import EITHER_BED, is_list, standing
 from .kept import dropped
@@ -41,6 +42,12 @@ COUNTED = frozenset({"level", "volume", "output", "check", "weight", "bad"})
 """Roles that no reading leaves out: what is said of them counts, and so do numbers that are cut in two."""
 WORK = 2000
 """Readings times tokens: what a long message may cost."""
+
+
+POLITE = frozenset(
+    {"kindly", "then", "and", "also", "now", "could", "can", "you", "pls", "please", "plz", "ok"}
+)
+"""Words before a query that ask nothing."""
 
 
 class Hypothesis(NamedTuple):
@@ -143,7 +150,8 @@ def _is_of_a_tube(asked: Unclear) -> bool:
 
 def pieces(way: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:
     """The pieces of one way through a message, as its readings see them."""
-    items = _opened(in_context(listed(scoped(way, toks), toks, arrived), toks), toks)
+    told = scoped(without_heading(way, toks), toks)
+    items = _opened(in_context(listed(told, toks, arrived), toks), toks)
     items = with_checks_of_beds(items, toks)
     return corrections.with_owner(corrections.told_right(items, toks), toks)
 
@@ -156,15 +164,26 @@ def _opened(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     return (first._replace(value="no"), *items[1:])
 
 
-def query_after_report(items: tuple[Item, ...]) -> tuple[tuple[Item, ...], tuple[Item, ...]]:
+def query_after_report(items: tuple[Item, ...], toks: Toks) -> tuple[tuple[Item, ...], tuple[Item, ...]]:
     """The pieces up to a query that follows a report, and the query's own."""
     for k, item in enumerate(items):
         asks = item.role == "cue" and item.value in {"question", "ask"}
-        if asks and k and items[k - 1].role == "sep" and any(i.role in {"num", "time"} for i in items[:k]):
-            rest = items[k:]
-            if not any(i.role == "num" and not i.label for i in rest):
-                return items[:k], rest
+        if asks and any(i.role in {"num", "time"} for i in items[:k]):
+            head, rest = _before_query(items, k, toks), items[k:]
+            if head and not any(i.role == "num" and not i.label for i in rest):
+                return head, rest
     return items, ()
+
+
+def _before_query(items: tuple[Item, ...], k: int, toks: Toks) -> tuple[Item, ...]:
+    """What stands before a query that begins a clause: ". Kindly give me", "at 6:55 am. Handoff"."""
+    signed = any(i.value == "mark_of_question" for i in items[k:])
+    j = k
+    while j and items[j - 1].unread and (signed or items[j - 1].name in POLITE):
+        j -= 1
+    start = items[j].start
+    begins = j > 0 and (items[j - 1].role == "sep" or word(toks, start - 1) == ".")
+    return items[:j] if begins else ()
 
 
 class Sentence:
@@ -182,7 +201,7 @@ class Sentence:
         if special is not None:
             yield special, False
             return
-        head, tail = query_after_report(self.items)
+        head, tail = query_after_report(self.items, self.read.tokens)
         found, too_many = assignments(head, self.ward.arrived)
         if too_many and len(self.read.tokens) > LONG:
             yield told(Unclear(slot="kind", text=self.text)), True

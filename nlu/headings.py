@@ -1,0 +1,60 @@
+"""A heading that only lists beds: "picked up 3, 5 and 9. 3 is 418, 5 is 242, 9 is 771".
+
+Each bed of it is named again behind it with what is told of it, so that the heading tells nothing of its
+own. Called by `read`, before any number has a role.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from .items import Item
+from .numbers import Toks, glued, word
+from .patterns.leads import MANY_LINES
+from .patterns.remarks import REMARKS
+
+ENDS = frozenset({".", ";"})
+LISTED = frozenset({",", "and", "&", "+", "/"})
+HEADINGS = REMARKS | frozenset(
+    {"done", "picked", "up", "have", "having", "had", "got", "took", "taking", "over", "finished", "rounded"}
+    | {"covering", "assigned", "patients", "pts", "mine", "beds", "looking", "following", "caring"}
+)
+"""Words of a heading, which tell nothing of the beds."""
+
+
+def without_heading(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """The pieces, with beds that are only listed at the start, and told of behind it, as filling words."""
+    end = _heading_end(items, toks)
+    head, rest = [i for i in items if i.end <= end], [i for i in items if i.end > end]
+    listed = [i.label for i in head if i.role in {"bed", "num"}]
+    if not listed or not rest or not all(_is_listed(i, toks) for i in head):
+        return items
+    again = [i.label for i in rest if i.role in {"bed", "num"} and i.label in listed and not i.lead]
+    if list(dict.fromkeys(again)) != listed:
+        return items
+    quiet = (i if i.value == "closing" else Item("cue", i.start, i.end, "filler") for i in head)
+    return (*quiet, *rest)
+
+
+def _heading_end(items: Sequence[Item], toks: Toks) -> int:
+    """Where the first sentence or the first colon that stands alone is; nought where there is none."""
+    colons = (k for k in range(len(toks)) if word(toks, k) == ":" and not glued(toks, k + 1))
+    stops = (i.start for i in items if i.role == "sep" and i.value in ENDS)
+    return min([*colons, *stops], default=0)
+
+
+def _is_listed(item: Item, toks: Toks) -> bool:
+    """Whether a piece may be of a list of beds: a label, a stop, a word that tells nothing."""
+    match item.role:
+        case "num":
+            return item.label is not None and not (item.lead or item.at or item.unit)
+        case "sep":
+            return item.value in LISTED
+        case "cue" if item.unread:
+            return item.name in HEADINGS
+        case "cue" if item.value == "level":
+            return word(toks, item.end - 1) in MANY_LINES
+        case "cue":
+            return item.value in {"bed", "filler", "closing", "okay"}
+        case role:
+            return role == "bed"
