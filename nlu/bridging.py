@@ -35,8 +35,14 @@ def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, 
             event = (cue.label == "what" and kinds is BRIDGED) or (cue.label == "kind" and cue.value in kinds)
             if event and cue.start < start < cue.end:
                 found = [c for c in found if c.end <= cue.start or c.start >= start]
+                found = [_behind(c, cue.end + end - start) for c in found]
                 found.append(Cue(cue.label, cue.value, cue.start, start))
     return tuple(sorted(found, key=lambda c: c.start))
+
+
+def _behind(cue: Cue, end: int) -> Cue:
+    """ "changed bed 7 box at 1340": the box is of the event, and the "at" is of the time."""
+    return cue._replace(label="filler", value="") if cue.label == "levelat" and cue.start < end else cue
 
 
 def sent(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, str]]) -> tuple[Cue, ...]:

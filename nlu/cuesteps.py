@@ -101,7 +101,7 @@ def _is_of_time(ground: Ground, cue: Cue, way: Way) -> bool:
 def _with_event(ground: Ground, cue: Cue, way: Way, item: Item) -> Way:
     """An event, and the tube that its phrase names: "pulled the left tube"."""
     found = way
-    for k in range(cue.start, cue.end) if cue.value in {"removed", "placed"} else ():
+    for k in range(cue.start, cue.end) if cue.value in {"removed", "placed", "exchanged"} else ():
         if word(ground.toks, k) in TUBE_NAMES and cue.end - cue.start > 1:
             found = found.with_item(Item("tube", k, k + 1, name=word(ground.toks, k)))
     fresh = any(word(ground.toks, k) in {"new", "fresh"} for k in range(cue.start, cue.end))

@@ -33,6 +33,11 @@ DIED = frozenset(
 CANISTERS = frozenset(PLACES["canister"])
 OLD = frozenset({"old", "prev", "previous"})
 FRESH = frozenset({"new", "fresh"})
+CHANGED = frozenset({"changed", "switched", "replaced"})
+OF_CHANGE = frozenset(
+    {"bed", "room", "rm", "on", "for", "at", "the", "left", "right", "l", "r", "h", "hrs", "pm", "am"}
+)
+"""Between "changed" and the old one these name the bed and the time."""
 ON_SUCTION = frozenset({"canister on suction", "cannister on suction"})
 GRAVITY_SEAL = "gravity seal"
 READS = frozenset({"is", "was", "reads", "read", "="})
@@ -73,6 +78,7 @@ def _where_beds_stand(cues: tuple[Cue, ...], stands: tuple[tuple[int, int], ...]
 
 def recast(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each with the meaning that it has here."""
+    cues = _with_changes(cues, toks)
     ends = any(_ends(cue) for cue in cues)
     found = tuple(_meant(cue, toks, ends=ends) for each in cues for cue in _apart(each, toks))
     if not FRESH.isdisjoint(toks.words):
@@ -82,6 +88,26 @@ def recast(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     if any(c.label == "change" for c in found) and not any(c.value == "exchanged" for c in found):
         return tuple(_replaced(cue, found, toks) for cue in found)
     return found
+
+
+def _with_changes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    """ "changed 7 at 0535, old one 1495": beside the level of an old one, what was changed is a canister."""
+    olds = [c.start for c in cues if c.label == "old" and not OLD.isdisjoint(toks.said[c.start : c.end])]
+    if not olds or any(c.value == "exchanged" for c in cues):
+        return cues
+    for k, text in enumerate(toks.said):
+        between = toks.said[k + 1 : olds[0]]
+        if STOPS & set(between) - {","}:
+            continue
+        if text in CHANGED and set(filter(str.isalpha, between)) <= OF_CHANGE and _is_bed(toks, k + 1):
+            kept = [c for c in cues if not c.start <= k < c.end]
+            return tuple(sorted([*kept, Cue("kind", "exchanged", k, k + 1)], key=lambda c: c.start))
+    return cues
+
+
+def _is_bed(toks: Toks, k: int) -> bool:
+    """Whether a number stands there, perhaps behind a word for a bed."""
+    return number_follows(toks, k + (word(toks, k) in {"bed", "room", "rm", "on", "for"}))
 
 
 def _new_box(cue: Cue, toks: Toks) -> Cue:

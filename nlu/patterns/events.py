@@ -30,8 +30,8 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "(change|exchange|swap) of (canister|box|chamber|bottle|drain)",
         (
             f"(changed|swapped|exchanged|replaced|switched|change|swap|swapping|changing|switch|replacing|"
-            f"exchange|exchanging|switching|changed over) (out|) {THE} (old|full|new|) "
-            f"{CAN}"
+            f"exchange|exchanging|switching|changed over) (out|) {THE} "
+            f"(old|full|new|left|right|mediastinal|) {CAN}"
         ),
         f"(changed|swapped|switched|change|swap|swapping|changing) (out|over|) to {THE} (new|fresh) {CAN}",
         (
@@ -285,6 +285,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "(new|new one|new canister|new box|new chamber|new bottle|) (opened|opens) with",
         "starts at", "starts", "new starts", "new one starts", "new (canister|box|chamber) starts",
         "opened at", "starting at", "opening", "opening level", "started at", "opens at",
+        "(new|new one|new canister|new box|new chamber|new bottle) start (at|)",
         "start at", "new one starts at", "new one starting at", "new starts at", "new one opened at",
         "prefilled", "prefilled to", "pre filled to", "opening at", "starting level", "new opens at",
         "new canister starts at", "new one opens at", "new canister opened at", "new canister starting at",
