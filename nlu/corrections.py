@@ -10,6 +10,8 @@ ENTERED = frozenset(
     {"entered", "put", "charted", "typed", "wrote", "recorded", "texted", "sent", "logged", "said"}
 )
 BUT_IT = frozenset({"it's", "its", "it", "that's", "thats", "really", "actually", "meant", "is", "was"})
+SLIPS = frozenset({"but", "mistake", "error", "sorry"})
+"""Beside "not 45 but 54" these say no more than that."""
 BUT_REACH = 4
 """How many words behind "but" the right value comes."""
 LINE_WORDS = frozenset({"level", "old"})
@@ -80,10 +82,11 @@ def turn_behind(items: tuple[Item, ...], toks: Toks) -> int:
 def without_told(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces of a correction without the words that only say that something was entered."""
     turn = turn_behind(items, toks)
+    plain = ENTERED | (SLIPS if _is_not_but(items) else frozenset())
     return tuple(
         i
         for i in items
-        if i.value != "word" or not (word(toks, i.start) in ENTERED or (turn and i.start == turn))
+        if i.value != "word" or not (word(toks, i.start) in plain or (turn and i.start == turn))
     )
 
 
@@ -112,10 +115,15 @@ def _is_between(items: tuple[Item, ...], k: int) -> bool:
 def _is_not_but(items: tuple[Item, ...]) -> bool:
     """ "bed 12 not 950, 905": nothing but where, and two numbers of which the first is denied."""
     said = [i for i in items if i.role not in {"sep", "bed", "tube", "time"} and i.value != "bed"]
+    said = [i for i in said if not (i.unread and i.name in SLIPS)]
     beds = [i for i in items if i.role == "bed"]
     if [i.value for i in said] == ["neg"] and len(beds) == 2 and items[-1].role == "bed":
         return said[0].end <= beds[0].start
     kinds = ["neg" if i.value == "neg" else i.role for i in said]
+    if any(i.at for i in said[1:]):
+        return False  # "is not at 950 but 905"
+    if kinds[:2] == ["num", "neg"] and said[0].clocklike and said[-1].link == "but":
+        kinds = kinds[1:]  # "bed 12 1300 was not 45 but 54"
     return kinds == ["neg", "num", "num"] and items[-1].role == "num" and any(i.role == "bed" for i in items)
 
 

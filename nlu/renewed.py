@@ -85,10 +85,8 @@ def _as_ended(items: list[Item], toks: Toks) -> list[Item]:
 def _without_staying(items: list[Item], toks: Toks) -> list[Item]:
     """ "left chest tube out, right still in": of the tube that stays nothing more is told."""
     removed = next((k for k, i in enumerate(items) if i.role == "cue" and i.name == "removed"), None)
-    stop = next(
-        (k for k, i in enumerate(items) if removed is not None and k > removed and i.role == "sep"), None
-    )
-    if removed is None or stop is None or toks.words.isdisjoint(STAYS):
+    stop = max((k for k, i in enumerate(items) if i.role == "sep"), default=0)
+    if removed is None or stop < removed or toks.words.isdisjoint(STAYS):
         return items
     rest = items[stop + 1 :]
     said = {word(toks, k) for i in rest[:1] for k in range(i.end, len(toks))}

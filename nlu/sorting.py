@@ -155,6 +155,8 @@ class Sorted:
             self.doubted |= not _is_full(item) and not item.within(RECENT, self.arrived)
         if right is None:
             return any(i.role in {"bed", "tube"} for i in later)
+        if [i.link for i in later if i.role == "num"] == ["not", "but"]:
+            return True  # "1300 was not 45 but 54"
         if right.link == "not" or any(
             i.role == "cue" and i.value == "neg" and i.start < right.start for i in later
         ):

@@ -34,10 +34,11 @@ transfer transferring transferred tripped tripping stumbled sob dyspneic dyspnoe
 breathless distressed desatted desatting grumpy cranky chatty cheerful tired hungry drowsy teary anxious
 transport transporting moving move mobilising mobilizing turned
 rolling rolled repositioning walking physiotherapy ambulating bathing washing mistake
-accident error purpose while whilst during when just then now this that w via per post op day morning
-afternoon evening night nightshift dayshift shift done complete completed swiftly asap quick immediately
-fully completely slightly bit little lot very really quite bad badly unfortunately heads up urgent
-urgently stat alert as same site sited side sided single double both two trial came forgot forgotten
+accident error purpose while whilst during when just then now this that thats that's round rounds w via
+per post op day morning afternoon evening night nightshift dayshift shift done complete completed swiftly
+asap quick immediately fully completely slightly bit little lot very really quite bad badly unfortunately
+heads up urgent urgently stat alert as same site sited side sided single double both two trial came forgot
+forgotten
 """
 _WHERE = """
 theatre theater recovery xray scan ward unit floor corridor bathroom toilet commode shower loo chair rail
