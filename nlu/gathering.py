@@ -29,7 +29,8 @@ class Gathering:
         self.last: Item | None = None
         self.cued = self.ended = self.told_old = False
         self.past = False
-        self.closes: Item | None = None
+        self.closes: list[Item] = []
+        self.closing_next = False
         self.arrival: Item | None = None
         self.tube_said = False
         self.hung_new = False
@@ -47,6 +48,12 @@ class Gathering:
 
     def add(self, item: Item) -> None:
         """One more piece."""
+        if self.closing_next and item.role != "cue":
+            self.closing_next = False
+            if item.role == "bed":
+                self.open().closing = True
+            else:
+                self.now.closing = True
         match item.role:
             case "bed":
                 self._bed(item)
@@ -151,7 +158,8 @@ class Gathering:
     def _time(self, item: Item) -> None:
         draft = self.now
         happened = draft.kind in EVENTS and not any((draft.time, draft.level, draft.volume, draft.same))
-        if item.lead == "since" and not happened:  # "in CT since 0500": that is when
+        came_from = item.lead == "from" and draft.volume is not None and not draft.kind
+        if (item.lead == "since" and not happened) or came_from:  # "in CT since 0500": that is when
             draft.since = item
             return
         if draft.time is not None and all(c.style == "now" for c in draft.time.clocks):
@@ -303,7 +311,7 @@ class Gathering:
             case "tubeword":
                 self.tube_said = True
             case "closing":
-                self.now.closing, self.closes = True, item
+                self._closing(item)
             case "same":
                 self._same(item)
             case "level" | "amount" | "levelat" | "output":
@@ -311,6 +319,18 @@ class Gathering:
             case "empty":
                 if self.now.kind in {"placed", "exchanged"} and self.now.opening is None:
                     self.now.opening = Item("level", item.start, item.end, amount=0)
+
+    def _closing(self, item: Item) -> None:
+        """Which line ends the shift: "bed 3: 120. closing for bed 16: 310" says it of the next one."""
+        self.closes.append(item)
+        behind = self.now.level is not None and any(draft.bed is not None for draft in self.drafts)
+        self.closing_next = behind and bool(self.linked)
+        self.now.closing |= not self.closing_next
+
+    def done(self) -> list[Draft]:
+        """The drafts, once all pieces are in."""
+        self.now.closing |= self.closing_next
+        return self.drafts
 
     def _waterseal(self, item: Item) -> None:
         set_to = self.now.checks.get("suction")

@@ -12,6 +12,8 @@ from .leading import leads
 from .roles import UNDOES
 
 APART = frozenset({",", ";", "."})
+HEADING = 2
+"""Words between "closing" and the number of its bed."""
 
 
 def gathered(items: Iterable[Item]) -> list[Draft]:
@@ -24,7 +26,7 @@ def gathered(items: Iterable[Item]) -> list[Draft]:
         _arrived(gathering.drafts)
     if gathering.arrival is not None and any(d.volume for d in gathering.drafts):
         gathering.drafts[0].faults += 1  # "admitted from er with ct 400 out in er": charted there
-    gathering.drafts = [part for draft in gathering.drafts for part in _each_removed(draft)]
+    gathering.drafts = [part for draft in gathering.done() for part in _each_removed(draft)]
     drafts = [
         d for d in gathering.drafts if d.has_content or d.bed or d.time or d.tubes or d.clashes or d.wants
     ]
@@ -33,7 +35,7 @@ def gathered(items: Iterable[Item]) -> list[Draft]:
     if gathering.leads.times:
         _under_headings(drafts)
     _share_beds(drafts)
-    _share_times(drafts)
+    _share_times(drafts, [i for i in said if i.role == "sep" and i.value in APART])
     _share_order(drafts)
     _share_closing(drafts, gathering.closes)
     _ask_which_tube(drafts, said)
@@ -49,7 +51,8 @@ def _ask_which_tube(drafts: list[Draft], items: tuple[Item, ...]) -> None:
     line = last.level.start if last.level else 0
     stops = [i.start for i in items if i.start > line and (i.role == "time" or i.value in APART)]
     ahead = {n: c for n, c in first.checks.items() if c.start < first.tubes[0].start}
-    apart = ahead or {n: c for n, c in last.checks.items() if stops and c.start > stops[0]}
+    again = any(i.role == "tube" and stops and i.start > stops[0] for i in items)  # "330. left no leak"
+    apart = ahead or {n: c for n, c in last.checks.items() if stops and c.start > stops[0] and not again}
     one = first if ahead else last
     if not apart or any(d.checks for d in drafts if d is not one):
         return
@@ -146,22 +149,30 @@ def _share_order(drafts: list[Draft]) -> None:
             draft.order = draft.order or (order if "suction" in draft.checks else None)
 
 
-def _share_closing(drafts: list[Draft], closes: Item | None) -> None:
+def _share_closing(drafts: list[Draft], closes: list[Item]) -> None:
     """ "end of shift 12 1050, 14 220": said before the first bed or at the very end, it is of every line.
 
-    So for the tubes of one bed: "12 left 340 right 120 end of shift".
+    So for the tubes of one bed: "12 left 340 right 120 end of shift", "closing for 3: left 120, right 290".
     """
-    if closes is None or sum(d.closing for d in drafts) != 1:
-        return
     marks = [d for d in drafts if d.level is not None and not d.kind]
+    headed = {d.bed.label for d in marks if d.closing and d.bed and _is_headed(d.bed, closes)}
+    for draft in marks:
+        draft.closing |= draft.bed is not None and draft.bed.label in headed
+    if not closes or sum(d.closing for d in drafts) != 1:
+        return
     beds = {d.bed.label: (d.again or d.bed).start for d in marks if d.bed is not None}
     tubes = {d.tube for d in marks}
     if max(len(beds), len(tubes)) < 2:
         return
     last = max(i.start for d in marks for i in (d.bed, d.level, d.time) if i is not None)
-    if closes.start < min(beds.values(), default=0) or closes.start > last:
+    if closes[-1].start < min(beds.values(), default=0) or closes[-1].start > last:
         for draft in marks:
             draft.closing = True
+
+
+def _is_headed(bed: Item, closes: list[Item]) -> bool:
+    """ "closing for bed 3": right before it."""
+    return any(0 <= bed.start - closing.end <= HEADING for closing in closes)
 
 
 def _is_undone(draft: Draft, later: list[Draft]) -> bool:
@@ -170,15 +181,28 @@ def _is_undone(draft: Draft, later: list[Draft]) -> bool:
     return any(UNDOES.get(name) in told for d in later for name in (d.kind, *(w.name for w in d.whats)))
 
 
-def _share_times(drafts: list[Draft]) -> None:
+def _share_times(drafts: list[Draft], stops: list[Item]) -> None:
     times = {d.time.start: d.time for d in drafts if d.time is not None}
     if len(times) == 1 and not any("time" in d.clashes for d in drafts):
         (only,) = times.values()
         for k, draft in enumerate(drafts):
             if draft.time is not None or (draft.gushed and draft.volume is not None):
                 continue
-            if not (_is_undone(draft, drafts[k + 1 :]) or _is_after_exchange(draft, only, drafts)):
+            own = _is_undone(draft, drafts[k + 1 :]) or _is_after_exchange(draft, only, drafts)
+            if not own and not _is_told_apart(draft, only, drafts, stops):
                 draft.time, draft.shared_time = only, True
+
+
+def _is_told_apart(draft: Draft, time: Item, drafts: list[Draft], stops: list[Item]) -> bool:
+    """ "bed 5 tube out at 1345. bed 7 moved to 10": an event of another bed has not that time."""
+    beds = [d.bed for d in drafts if d.time is time and not d.shared_time and d.bed is not None]
+    if draft.bed is None or not (draft.kind or draft.whats) or draft.bed.label in {b.label for b in beds}:
+        return False
+    if any(time.start < bed.start for bed in beds):
+        return False  # "1340: bed 7 tipped, bed 8 clamped"
+    behind = draft.bed.start > time.start
+    first, last = (time.end, draft.bed.start) if behind else (draft.bed.end, time.start)
+    return any(first <= s.start < last and (behind or s.value != ",") for s in stops)
 
 
 def _is_after_exchange(draft: Draft, time: Item, drafts: list[Draft]) -> bool:

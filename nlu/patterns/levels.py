@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from .nouns import CAN, THE
+
 # fmt: off
 
 LEVELS: dict[str, tuple[str, ...]] = {
@@ -60,6 +62,9 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "(drained|dumped) (immediately|initially|straight away|right away|at once|instantly|on insertion|"
         "with insertion|on placement|at insertion|at placement)",
         "(out|) since (the|) last (mark|line|check|reading)", "since last",
+        "(out|) since (the|) (last|) (canister|box|chamber|bottle|) (change|swap|exchange)",
+        f"(out|) since {THE} (new|) {CAN} (was|got|) (changed|swapped|exchanged|replaced)",
+        "(out|) since (i|we) (changed|swapped|exchanged|replaced) (it|the canister|the box|the bottle)",
         "(gushed|poured|rushed|flowed|spurted) out", "out", "more", "ml more", "of output", "of drainage",
         "of drainage out", "in output",
     ),
@@ -89,6 +94,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "no change in level", "no change since last", "no change since last mark", "nothing new",
         "no additional output", "no additional drainage",
         "(drained|dumped|put out|putting out|draining) (absolutely|) (nothing|nil|none|nada|zero)",
+        "(nil|none|nada) (further|more|) (drained|draining|drained out)",
         "(hasn't|hasnt|has not|didn't|didnt|did not|haven't|havent) (drained|drain|put out) "
         "(anything|any|a thing|anything else|a drop)",
         "nothing drained", "still the same", "line unchanged", "mark unchanged", "level the same",
@@ -133,14 +139,21 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "end of shift", "closing number", "closing", "final for (my|this|the) shift", "for my shift",
         "closing line", "closing mark",
         "eos", "shift end", "end shift", "close of shift", "final mark of the shift",
-        "last mark of the shift", "final for shift", "last line of the shift", "end of my shift",
-        "final mark for the shift", "(final|last) (mark|line|reading|level) (of|for) (my|this) shift",
+        "final for shift", "end of my shift",
+        "(final|last) (mark|marks|line|lines|reading|readings|level|levels|number|numbers|one|ones) "
+        "(of|for|on) (my|this|the|) shift (is|are|)",
+        "(that's|thats|that is|this is|those are|these are) my (final|last) "
+        "(mark|marks|line|lines|reading|readings|level|levels|number|numbers|one|ones)",
+        "(final|last) (mark|marks|line|lines|reading|readings|level|levels|number|numbers|one|ones|) "
+        "(before|b4) (i|we) (go|leave|am off|are off|head out|head off|head home|clock out|clock off)",
+        "(final|last) (mark|marks|line|lines|reading|readings|level|levels|number|numbers|one|ones|) "
+        "from (me|us|my side|our side|my shift|our shift)",
         "(final|last) (mark|line|reading|level|one) (of|for) (the|) (night|day|nights|days)",
         "closing out", "closing level", "final line for shift",
         "shift change", "change of shift", "for end of shift", "at end of shift",
-        "shift closing", "closing reading", "last mark of my shift", "end-of-shift",
-        "final mark of my shift", "last for the shift", "at shift change", "at change of shift",
-        "final for the shift", "final mark of shift", "last mark of shift", "last mark for the shift",
+        "shift closing", "closing reading", "end-of-shift",
+        "last for the shift", "at shift change", "at change of shift",
+        "final for the shift",
         "closing my shift", "end of the shift",
         "at the end of shift", "at the end of my shift", "at the end of the shift", "at end of my shift",
         "closing shift", "last of shift", "last of the shift", "final of shift", "shift close",

@@ -9,6 +9,7 @@ side tubing system
 """With an 's that is an "is": "the line's at 540"."""
 SHORTHAND = {
     "frm": "from",
+    "nill": "nil",
     "chnged": "changed",
     "chged": "changed",
     "cahnged": "changed",
