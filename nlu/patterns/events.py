@@ -30,9 +30,10 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "(change|exchange|swap) of (canister|box|chamber|bottle|drain)",
         (
             f"(changed|swapped|exchanged|replaced|switched|change|swap|swapping|changing|switch|replacing|"
-            f"exchange|exchanging|switching|changed over) (out|) {THE} "
-            f"(old|full|new|left|right|mediastinal|) {CAN}"
+            f"exchange|exchanging|switching|changed over) (out|) {THE} (old|full|new|) "
+            f"{CAN}"
         ),
+        f"(changed|swapped|exchanged|replaced|switched) {THE} (left|right|mediastinal) {CAN}",
         f"(changed|swapped|switched|change|swap|swapping|changing) (out|over|) to {THE} (new|fresh) {CAN}",
         (
             f"{CAN} {BE} (just|) (changed|swapped|exchanged|replaced|switched|changed out|swapped out|"
