@@ -33,7 +33,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
             f"exchange|exchanging|switching|changed over) (out|) {THE} (old|full|new|) "
             f"{CAN}"
         ),
-        f"(changed|swapped|exchanged|replaced|switched) {THE} (left|right|mediastinal) {CAN}",
+        f"(changed|swapped|exchanged|replaced|switched) (the|) (left|right|mediastinal) {BOX}",
         f"(changed|swapped|switched|change|swap|swapping|changing) (out|over|) to {THE} (new|fresh) {CAN}",
         (
             f"{CAN} {BE} (just|) (changed|swapped|exchanged|replaced|switched|changed out|swapped out|"
@@ -73,7 +73,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "tube's out", "pulled", "extubated chest tube",
         (
             f"(md|doc|doctor|surgeon|pa|np|team|resident|provider|dr|surgery) (removed|pulled|took out|"
-            f"discontinued|dc'd) {THE} (left|right|mediastinal|) {TUBE}"
+            f"discontinued|dc'd) (the|) (left|right|mediastinal|) {TUBE}"
         ),
     ),
     "kind:moved": (

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from .nouns import CAN, THE
-
 # fmt: off
 
 LEVELS: dict[str, tuple[str, ...]] = {
@@ -62,9 +60,9 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "(drained|dumped) (immediately|initially|straight away|right away|at once|instantly|on insertion|"
         "with insertion|on placement|at insertion|at placement)",
         "(out|) since (the|) last (mark|line|check|reading)", "since last",
-        "(out|) since (the|) (last|) (canister|box|chamber|bottle|) (change|swap|exchange)",
-        f"(out|) since {THE} (new|) {CAN} (was|got|) (changed|swapped|exchanged|replaced)",
-        "(out|) since (i|we) (changed|swapped|exchanged|replaced) (it|the canister|the box|the bottle)",
+        "since (the|) (last|) (canister|box|bottle|) (change|swap|exchange)",
+        "since the (canister|box|chamber|bottle|drain) (was|got) (changed|swapped|exchanged|replaced)",
+        "since (i|we) (changed|swapped) (it|the canister|the box|the bottle)",
         "(gushed|poured|rushed|flowed|spurted) out", "out", "more", "ml more", "of output", "of drainage",
         "of drainage out", "in output",
     ),
