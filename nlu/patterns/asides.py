@@ -7,6 +7,8 @@ fall, break or come out; a word of saying, asking, denying or planning.
 
 from __future__ import annotations
 
+from .smalltalk import ROUND_AN_EVENT
+
 _STAFF = """
 dr drs doctor doctors doc docs md mds pa np rn rns reg registrar consultant surgeon surgeons resident
 residents intern fellow attending team provider providers physio physiotherapist anaesthetist anesthetist
@@ -80,7 +82,14 @@ moving leaving transferring discharging inserting placing
 LOADED = frozenset(_LOADED.split())
 """Verbs that tell of an event; unread in the clause of a number, they may be what it is about."""
 RELATIVES = frozenset(_RELATIVES.split())
-ASIDES = STAFF | RELATIVES | frozenset(_PATIENT.split()) | frozenset(_HOW.split()) | frozenset(_WHERE.split())
+ASIDES = (
+    STAFF
+    | RELATIVES
+    | ROUND_AN_EVENT
+    | frozenset(_PATIENT.split())
+    | frozenset(_HOW.split())
+    | frozenset(_WHERE.split())
+)
 CHECK_ASIDES = ASIDES | frozenset(_LOOKS.split())
 TITLES = frozenset({"dr", "drs", "mr", "mrs", "ms", "miss", "prof", "sr", "nurse", "doctor", "by", "sister"})
 """The word behind these is a name."""

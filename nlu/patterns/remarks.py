@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from .smalltalk import TALK
+
 _WORDS = """
 today tonight ok okay fine well good nice great thanks thank you busy quiet comfy comfortable resting
 sleeping asleep awake stable family visiting wife husband daughter son mom dad hi hey hello evening
@@ -14,7 +16,7 @@ nights hourlies ones settled sleepy sore calm eating alert oriented obs vss entr
 initials
 gnite nite gn ttyl thx ty tks cheers bye nope
 """
-REMARKS = frozenset(_WORDS.split())
+REMARKS = TALK | frozenset(_WORDS.split())
 _GREETINGS = """
 good morning afternoon evening night day hi hey hello all everyone everybody crew team folks guys ladies
 merry happy xmas christmas new year holidays easter thanksgiving goodnight goodnite nite bye cheers you
