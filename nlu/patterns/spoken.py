@@ -17,5 +17,7 @@ SPOKEN: tuple[str, ...] = (
     "i've", "ive", "we've", "weve", "i've got", "we've got", "everything at", "all of these", "these",
     "this was",
     "no (worries|stress|rush|biggie|hurry|sweat)",
-    "end of report", "over and out", "that's all", "that's it",
+    "end of report", "over and out", "that's all", "that's it", "(yeah|yep|yes) so",
+    "(that's|thats) (it|all) (for now|for tonight|for today|for me|from me)",
+    "(thank you|thanks) (so much|very much|a lot|again)",
 )  # fmt: skip

@@ -1,0 +1,89 @@
+"""Where a new sentence begins behind a number without a stop: "450 at 7 she is resting", as a recogniser
+writes it. A stop is put in there, so that what follows is read as if its stop had been written.
+
+Only where nothing of what follows can be about the number: it says no number and doubts, corrects and quotes
+nothing. Called by `pipeline`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from .patterns.asides import RELATIVES, STAFF
+from .patterns.clockwords import AMPM
+from .patterns.numerals import FRACTIONS, NUMERALS
+from .tokens import Token
+
+STOPS = frozenset({".", ",", ";", "!", "?", ":", "-", "/"})
+BEHIND = NUMERALS | frozenset(
+    {"ml", "mls", "mil", "mils", "milliliter", "milliliters", "millilitre", "millilitres", "cc", "ccs", "l"}
+    | {"liter", "liters", "litre", "litres", "hours", "hrs", "o'clock", "oclock", "now", "ago", "noon"}
+    | {"midnight", "morning", "afternoon", "evening", "tonight", *AMPM}
+)
+"""What a line ends with, beside digits."""
+TOGETHER = frozenset({"he's", "she's", "they're", "we're", "i'm", "i'll", "we'll"})
+"""Whom a new sentence is of, with its verb."""
+SUBJECTS = (
+    frozenset({"he", "she", "they", "we", "i", "patient", "pt", "everyone", "everybody", "everything"})
+    | {"vitals", "obs", "dressing", "dressings", "lungs"}
+    | RELATIVES
+    | STAFF
+)
+VERBS = frozenset(
+    """
+    is are was were am looks look seems feels sleeps slept rests sits sat sitting resting sleeping
+    asleep awake at in updated aware comfortable stable doing visiting will came comes went wants
+    """.split()
+)
+REQUESTS = frozenset(
+    {("call", "me"), ("text", "me"), ("page", "me"), ("ping", "me"), ("thank", "you")}
+    | {("will", "keep"), ("will", "watch"), ("keeping", "an"), ("heading", "to")}
+)
+ABOUT_A_NUMBER = frozenset(
+    """
+    not no nor never cannot think thinks thought guess guessing guessed maybe probably perhaps possibly might
+    may could should would estimate estimated estimating eyeballed eyeballing unsure sure approx roughly about
+    around ish wrong mistake correct correction corrected scratch delete undo ignore disregard actually instead
+    rather wait oops meant mean said says say told heard reported report reports than more less from same
+    was were had read reads reading misread line mark level amount total output number figure it's that's
+    check rechecks recheck rechecking verify confirm double again right let now
+    this these those before after earlier yesterday half line's
+    """.split()
+)
+"""With one of these what follows may go on about the number, or take it back."""
+OF_ANOTHER = frozenset(
+    """
+    drank drink drinks drinking drunk eaten eating ate void voids voided peed pee urine urinal foley catheter bag
+    bags infused infusing infusion bolus boluses fluid fluids iv drip water tea juice emptied emptying vomit
+    vomited vomiting emesis stool commode feed feeds bladder output transfused blood lost
+    """.split()
+)
+"""What else has amounts: the number before may be its."""
+
+
+def stopped(toks: Sequence[Token]) -> Sequence[Token]:
+    """The tokens, with a stop of no width before each sentence that begins behind a number."""
+    places = [k for k in range(1, len(toks) - 1) if _begins(toks, k)]
+    if not places:
+        return toks
+    found = list(toks)
+    for k in reversed(places):
+        found.insert(k, Token(".", toks[k - 1].end, toks[k - 1].end, glued=True))
+    return found
+
+
+def _begins(toks: Sequence[Token], k: int) -> bool:
+    first, second, before = toks[k].text, toks[k + 1].text, toks[k - 1]
+    opens = first in TOGETHER or (first in SUBJECTS and second in VERBS) or (first, second) in REQUESTS
+    return opens and (before.is_digits or before.text in BEHIND) and not _goes_on(toks, k)
+
+
+def _goes_on(toks: Sequence[Token], k: int) -> bool:
+    """Whether the sentence from there on may still be about the number before it."""
+    for token in toks[k:]:
+        if token.text in STOPS - {",", "-", "/"}:
+            return False
+        said = token.text in ABOUT_A_NUMBER | OF_ANOTHER or token.text.endswith("n't")
+        if said or token.is_digits or token.text in NUMERALS or token.text in FRACTIONS:
+            return True
+    return False

@@ -1,0 +1,63 @@
+"""What is said beside a line and has nothing to do with its number, and what looks like it; from memory."""
+
+from __future__ import annotations
+
+import pytest
+
+from .saying import reading
+
+LINE = "mark bed=9 at=18:40 level_ml=450"
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "9 450 at 1840 wow", "9 450 at 1840 thanks love", "Priya here, 9 450 at 1840", "9 450 at 1840 phew",
+        "hey hun, 9 450 at 1840", "9 450 at 1840 he's sitting up in the chair",
+        "9 450 at 1840 i'm heading to the next room", "9 450 at 1840 will keep an eye on it",
+        "9 450 at 1840 call me if you need me", "9 450 at 1840 dressing is dry and intact",
+        "9 450 at 6:40 vitals are stable", "9 450 at 1840 that's it for now",
+        "9 450 at 1840 thank you so much", "yeah so 9 450 at 1840",
+    ],
+)  # fmt: skip
+def test_small_talk_says_nothing_of_the_number(said: str) -> None:
+    assert reading(said) == LINE
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "bed nine four fifty at eighteen forty family is at the bedside",
+        "bed nine four fifty at eighteen forty she is resting",
+        "bed nine mark four fifty at eighteen forty that's it for now",
+        "bed nine four fifty at six forty vitals are stable",
+        "bed nine four fifty at eighteen forty call me if you need me",
+        "yeah so bed nine mark four fifty at eighteen forty",
+    ],
+)
+def test_a_recogniser_writes_no_stop_before_the_next_sentence(said: str) -> None:
+    assert reading(said, channel="voice") == LINE
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "9 450 i'm not sure", "9 450 he thinks", "9 450 i'm guessing", "9 450 i'm told", "9 450 she said",
+        "9 450 we have in the foley", "9 450 patient has voided", "9 450 she sat up and drank it all",
+        "9 450 let me recheck", "9 450 i'll double check it", "9 450 will check again", "9 450 pt is at 400",
+        "9 450 call me if you think it is off", "9 cup tipped over", "9 tipped over, the cup",
+    ],
+)  # fmt: skip
+def test_what_may_go_on_about_the_number_is_asked_or_not_told(said: str) -> None:
+    assert reading(said) == "" or reading(said).startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "9 tipped over damn", "Maria in 9 tipped the canister", "9s box tipped when he reached for his socks",
+        "9s foot caught the drain and it tipped",
+    ],
+)  # fmt: skip
+def test_who_was_there_and_how_it_came_is_no_other_thing_that_fell(said: str) -> None:
+    assert reading(said) == "incident bed=9 what=tipped"
