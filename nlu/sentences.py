@@ -29,35 +29,32 @@ SUBJECTS = (
     | RELATIVES
     | STAFF
 )
-VERBS = frozenset(
-    """
-    is are was were am looks look seems feels sleeps slept rests sits sat sitting resting sleeping
-    asleep awake at in updated aware comfortable stable doing visiting will came comes went wants
-    """.split()
-)
+_VERBS = """
+is are was were am looks look seems feels sleeps slept rests sits sat sitting resting sleeping asleep awake
+at in updated aware comfortable stable doing visiting will came comes went wants
+"""
+VERBS = frozenset(_VERBS.split())
 REQUESTS = frozenset(
     {("call", "me"), ("text", "me"), ("page", "me"), ("ping", "me"), ("thank", "you")}
     | {("will", "keep"), ("will", "watch"), ("keeping", "an"), ("heading", "to")}
 )
-ABOUT_A_NUMBER = frozenset(
-    """
-    not no nor never cannot think thinks thought guess guessing guessed maybe probably perhaps possibly might
-    may could should would estimate estimated estimating eyeballed eyeballing unsure sure approx roughly about
-    around ish wrong mistake correct correction corrected scratch delete undo ignore disregard actually instead
-    rather wait oops meant mean said says say told heard reported report reports than more less from same
-    was were had read reads reading misread line mark level amount total output number figure it's that's
-    check rechecks recheck rechecking verify confirm double again right let now
-    this these those before after earlier yesterday half line's
-    """.split()
-)
+_ABOUT_A_NUMBER = """
+not no nor never cannot think thinks thought guess guessing guessed maybe probably perhaps possibly might
+may could should would estimate estimated estimating eyeballed eyeballing unsure sure approx roughly about
+around ish wrong mistake correct correction corrected scratch delete undo ignore disregard actually instead
+rather wait oops meant mean said says say told heard reported report reports than more less from same was
+were had read reads reading misread line mark level amount total output number figure it's that's check
+rechecks recheck rechecking verify confirm double again right let now this these those before after earlier
+yesterday half line's
+"""
+ABOUT_A_NUMBER = frozenset(_ABOUT_A_NUMBER.split())
 """With one of these what follows may go on about the number, or take it back."""
-OF_ANOTHER = frozenset(
-    """
-    drank drink drinks drinking drunk eaten eating ate void voids voided peed pee urine urinal foley catheter bag
-    bags infused infusing infusion bolus boluses fluid fluids iv drip water tea juice emptied emptying vomit
-    vomited vomiting emesis stool commode feed feeds bladder output transfused blood lost
-    """.split()
-)
+_OF_ANOTHER = """
+drank drink drinks drinking drunk eaten eating ate void voids voided peed pee urine urinal foley catheter
+bag bags infused infusing infusion bolus boluses fluid fluids iv drip water tea juice emptied emptying vomit
+vomited vomiting emesis stool commode feed feeds bladder output transfused blood lost
+"""
+OF_ANOTHER = frozenset(_OF_ANOTHER.split())
 """What else has amounts: the number before may be its."""
 
 
@@ -75,7 +72,13 @@ def stopped(toks: Sequence[Token]) -> Sequence[Token]:
 def _begins(toks: Sequence[Token], k: int) -> bool:
     first, second, before = toks[k].text, toks[k + 1].text, toks[k - 1]
     opens = first in TOGETHER or (first in SUBJECTS and second in VERBS) or (first, second) in REQUESTS
-    return opens and (before.is_digits or before.text in BEHIND) and not _goes_on(toks, k)
+    ended = before.is_digits or (before.text in BEHIND and not _is_verb(toks, k - 1))
+    return opens and ended and not _goes_on(toks, k)
+
+
+def _is_verb(toks: Sequence[Token], k: int) -> bool:
+    """ "who am i in here": no half of the day."""
+    return toks[k].text == "am" and k > 0 and toks[k - 1].is_word and toks[k - 1].text not in NUMERALS
 
 
 def _goes_on(toks: Sequence[Token], k: int) -> bool:

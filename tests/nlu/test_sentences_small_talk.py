@@ -55,8 +55,8 @@ def test_what_may_go_on_about_the_number_is_asked_or_not_told(said: str) -> None
 @pytest.mark.parametrize(
     "said",
     [
-        "9 tipped over damn", "Maria in 9 tipped the canister", "9s box tipped when he reached for his socks",
-        "9s foot caught the drain and it tipped",
+        "9 tipped over damn", "Maria in 9 tipped the canister", "9 tipped, he caught his foot",
+        "9s box tipped when he reached for his socks",
     ],
 )  # fmt: skip
 def test_who_was_there_and_how_it_came_is_no_other_thing_that_fell(said: str) -> None:
