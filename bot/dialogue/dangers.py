@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Container
+from dataclasses import replace
 from datetime import datetime
 
 from bot.dialogue.bedside import Bedside
 from bot.dialogue.part import BedCaution, Part
 from bot.dialogue.said import Amount, Fix, NotSure, Report, Said, Slots
+from bot.dialogue.slots import built
 from bot.engine.entries import Correction, Exchanged, FinalLevel, Line, Payload, Placed, Removed
 from bot.engine.ledger import Ledger
 from bot.engine.values import Level
@@ -37,6 +39,15 @@ def dangers_since_placed(
     for moment in placed[-1:]:
         ledger = bedside.supposed(ledger, moment, Line(level_ml=0))
     return bedside.dangers(str(ledger.bed), bedside.supposed(ledger, at, Line(level_ml=volume_ml)))
+
+
+def in_question(slots: Slots, asked_at: datetime) -> Report | Amount | None:
+    """What a question about a slot holds back, whole; None where it has no bed or no amount.
+
+    Where its time is what is asked, it is supposed to be as of the question.
+    """
+    whole = built(slots)
+    return replace(whole, at=whole.at or asked_at) if isinstance(whole, Report | Amount) else None
 
 
 def supposed_of(said: Said, ledger: Ledger, at: datetime, target: str | None = None) -> tuple[Payload, ...]:

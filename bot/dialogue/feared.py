@@ -8,9 +8,10 @@ from __future__ import annotations
 from collections.abc import Container, Iterator
 
 from bot.dialogue.bedside import Bedside
-from bot.dialogue.dangers import dangers_behind
+from bot.dialogue.dangers import dangers_behind, in_question
 from bot.dialogue.part import BedCaution, Part
 from bot.dialogue.pending import NO_READING, Ask, Pending
+from bot.dialogue.said import Slots
 from bot.dialogue.said_json import loaded
 from bot.store.questions import Question
 from bot.wording.cautions import caution_text, told_once
@@ -26,7 +27,8 @@ def feared(bedside: Bedside, question: Question, beds: Container[str]) -> tuple[
     drains = pending.drains or ((question.drain,) if question.drain is not None else ())
     found: dict[str, BedCaution] = {}
     for reading in pending.readings or said or (None,):
-        told = tuple(each for each in (reading, *pending.rest) if each is not None)
+        first = in_question(reading, question.asked_at) if isinstance(reading, Slots) else reading
+        told = tuple(each for each in (first, *pending.rest) if each is not None)
         held = dangers_behind(bedside, told, drains=drains, target=pending.grant.target, beds=beds)
         found |= {each.caution.key: each for each in held}
     return tuple(found.values())

@@ -9,7 +9,7 @@ from datetime import datetime
 from bot.dialogue.bedside import About, Bedside
 from bot.dialogue.brief import BARE, brief, what
 from bot.dialogue.canisters import take_exchange, waits_for_final
-from bot.dialogue.dangers import dangers_of
+from bot.dialogue.dangers import dangers_of, in_question
 from bot.dialogue.locate import is_tube
 from bot.dialogue.part import BedCaution, Part
 from bot.dialogue.pending import Ask, Grant, Pending
@@ -132,9 +132,9 @@ def ask_slot(
     named = _unknown_bed(bedside, text) if slot == "bed" else None
     if named is not None:
         wording = questions.unknown_bed(named, _known(bedside, slots), bedside.context.unit.name)
-    return bedside.ask(
-        pending, wording, About(bed=_own(bedside, slots.bed), tube=slots.tube, slot=slot, kind=slots.kind)
-    )
+    about = About(bed=_own(bedside, slots.bed), tube=slots.tube, slot=slot, kind=slots.kind)
+    whole = in_question(slots, bedside.now)
+    return bedside.ask(pending, wording, about, dangers=_dangers(bedside, (whole,)) if whole else ())
 
 
 def time_or_level(slots: Slots, slot: str, choices: tuple[Value, ...]) -> int | None:

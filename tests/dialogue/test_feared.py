@@ -78,3 +78,35 @@ def test_what_waits_about_other_beds_is_not_reckoned(monkeypatch: pytest.MonkeyP
     assert reckoned == []
     ward.says("Ben", "bed 12?", at="09:03")
     assert reckoned == ["12"]
+
+
+TIME_ASKED = ["bed 12 mark 1120 at 2530", "bed 12 mark 1120 at 1130", "bed 12 drained 620 at 2530"]
+
+
+def asked_for_its_time(text: str) -> tuple[Ward, Heard]:
+    """Amy's line of 500 at 08:00, and what she tells at 09:00 with a time that cannot be."""
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 500 at 0800", at="08:00")
+    return ward, ward.says("Amy", text, at="09:00")
+
+
+@pytest.mark.parametrize("text", TIME_ASKED)
+def test_a_question_about_the_time_alone_carries_the_danger(text: str) -> None:
+    ward, asked = asked_for_its_time(text)
+    assert "at what time?" in asked.reply
+    assert tells_of_it(asked)
+    assert tells_of_it(ward.says("Ben", "bed 12?", at="09:02"))
+    assert tells_of_it(ward.says("Carla", "beds", at="09:40"))
+
+
+def test_a_time_is_asked_for_without_a_warning_where_the_line_would_be_none() -> None:
+    _, asked = asked_for_its_time("bed 12 mark 540 at 2530")
+    assert "at what time?" in asked.reply
+    assert asked.json["cautions"] == []
+
+
+def test_the_danger_goes_with_the_time_that_was_asked_for() -> None:
+    ward, _ = asked_for_its_time("bed 12 mark 1120 at 2530")
+    told = ward.says("Amy", "it was 0900", at="09:01")
+    assert "Is 1,120 right?" in told.reply
+    assert tells_of_it(told)
