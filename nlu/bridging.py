@@ -15,6 +15,10 @@ SENDING = frozenset(
 WHO = frozenset({"the", "pt", "patient", "in", "bed", "room", "rm", "our"})
 GONE = frozenset({"left", "away"})
 BRIDGED = frozenset({"exchanged", "removed"})
+PREPOSITIONS = frozenset({"of", "on", "in"})
+BED_WORDS = frozenset({"bed", "room", "rm", "b"})
+SET_TO = frozenset({"suction", "sxn", "seal", "wall", "dial", "vacuum"})
+"""Behind these "of 15" is no bed."""
 NAMED = frozenset({"placed"})
 """Events told around the name of a tube: "new left chest tube"."""
 
@@ -37,12 +41,20 @@ def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, 
                 found = [c for c in found if c.end <= cue.start or c.start >= start]
                 found = [_behind(c, cue.end + end - start) for c in found]
                 found.append(Cue(cue.label, cue.value, cue.start, start))
+                found = _without_tail(found, end, end + cue.end - start)
     return tuple(sorted(found, key=lambda c: c.start))
 
 
 def _behind(cue: Cue, end: int) -> Cue:
     """ "changed bed 7 box at 1340": the box is of the event, and the "at" is of the time."""
     return cue._replace(label="filler", value="") if cue.label == "levelat" and cue.start < end else cue
+
+
+def _without_tail(cues: list[Cue], start: int, end: int) -> list[Cue]:
+    """The cues, the rest of an event's phrase saying nothing more: the "over" of "kicked 12's box over"."""
+    kept = [c for c in cues if c.label != "plan" or not start <= c.start < end]
+    told = {k for c in kept for k in range(c.start, c.end)}
+    return kept + [Cue("filler", "", k, k + 1) for k in range(start, end) if k not in told]
 
 
 def sent(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, str]]) -> tuple[Cue, ...]:
@@ -116,9 +128,15 @@ def _letters(toks: Toks) -> Iterator[tuple[int, int]]:
 def _beds(toks: Toks, written: Mapping[int, tuple[int, str]]) -> Iterator[tuple[int, int]]:
     """Where a bed is said: "bed 12", "12's", "CT1"."""
     for i, tok in enumerate(toks):
-        start = i - 1 if word(toks, i - 1) in {"bed", "room", "rm", "b"} else i
+        start = i - 1 if word(toks, i - 1) in BED_WORDS else i
+        if start < i:
+            start -= word(toks, start - 1) in PREPOSITIONS
+        elif toks.words.isdisjoint(BED_WORDS) and word(toks, i - 2) not in SET_TO:
+            start -= word(toks, i - 1) == "of"  # "the suction regulator of 12 was turned off"
         owner = word(toks, i + 1) == "'" and word(toks, i + 2) == "s"
         if i in written:
-            yield start, written[i][0]
+            end = written[i][0]
+            owner = word(toks, end) == "'" and word(toks, end + 1) == "s"
+            yield start, end + 2 if owner else end
         elif tok.is_digits and (start < i or owner):
             yield start, i + 3 if owner else i + 1

@@ -30,7 +30,7 @@ from .rules import Rule, Rules, signs
 from .turned import TURNED, counted_aloud
 from .unexplained import unexplained
 from .weighty import weighty
-from .whose import WHOSE
+from .whose import DEVICE_BEFORE, WHOSE
 
 VALUES = frozenset({"bed", "level", "volume", "output", "time", "check", "weight", "alt", "num"})
 UNITS = frozenset({"ml", "litre", "badunit"})
@@ -336,6 +336,7 @@ EITHER = (
     Rule(weighty, frozenset({"kind", "word"})),
     *TURNED,
     *BEHIND_A_LINE,
+    *DEVICE_BEFORE,
 )
 TYPED = Rules(
     (

@@ -38,6 +38,8 @@ from .verdict import WITH_LEVEL, Outcome, Reading, Unjudged, settled, told, unti
 
 LONGEST = 2000
 MANY = 400
+UNTOLD = frozenset({"word", "empty", "neg", "join", "plan", "change", "out", "order"})
+"""Beside a bare bed these say that more was meant than its last line."""
 COUNTED = frozenset({"level", "volume", "output", "check", "weight", "bad"})
 """Roles that no reading leaves out: what is said of them counts, and so do numbers that are cut in two."""
 WORK = 2000
@@ -352,8 +354,7 @@ class Sentence:
         strange = [
             i
             for i in items
-            if i.role in {"foreign", "claimed", "bad", "time"}
-            or (i.role == "cue" and i.value in {"word", "empty", "neg", "join", "plan", "change", "out"})
+            if i.role in {"foreign", "claimed", "bad", "time"} or (i.role == "cue" and i.value in UNTOLD)
         ]
         if self.ward.voice and beds and not answers.cues(items, "bed") and self.brief.says_more():
             return told(Unclear(slot="kind", text=self.text))

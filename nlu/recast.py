@@ -46,6 +46,7 @@ AGREED = frozenset({"that's right", "thats right"})
 AGREED_BEFORE = frozenset({"", ",", ".", ";", "thanks", "yes"})
 SHORT = 3
 """Words and signs of "bed 12,": before an answer no more is said."""
+BED_WORDS = frozenset({"bed", "room", "rm"})
 LAST_LINES = frozenset({"last line", "last level"})
 
 
@@ -141,6 +142,11 @@ def _apart(cue: Cue, toks: Toks) -> Iterator[Cue]:
     ):
         yield cue._replace(end=cue.end - 1)  # "to gravity, seal 2"
         yield Cue("seal", "", cue.end - 1, cue.end)
+        return
+    of_bed = word(toks, cue.start - 1) == "of" and word(toks, cue.end) in BED_WORDS
+    if phrase_of(cue, toks) == "suction on" and of_bed:  # "20 of suction on bed 2"
+        yield Cue("suction", "", cue.start, cue.end - 1)
+        yield Cue("filler", "", cue.end - 1, cue.end)
         return
     if cue.label != "levelat" or not _is_at_time(cue, toks):
         yield cue

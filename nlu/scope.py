@@ -64,6 +64,7 @@ AHEAD = frozenset({"in", "next", "every", "within", "q"})
 SAYS = frozenset({"num", "bad"})
 EVENT_CUES = frozenset({"kind", "what", "same"})
 WISHED = frozenset({"exchanged", "removed"})
+ENDING = frozenset({"placed", "exchanged", "removed"})
 BASE = frozenset({"change", "swap", "exchange", "replace", "switch", "pull", "remove"})
 ORDERING = frozenset({"put", "turn", "switch", "hook", "take", "place", "clamp", "unclamp", "send", "move"})
 PAIR = 2
@@ -319,7 +320,8 @@ def _without_remarks(items: list[Item], toks: Toks) -> list[Item]:
         why = item.start > happened and word(toks, item.start) == "for"
         where = item.start > set_up and word(toks, item.start) in {"in", "at"}  # "placed in theatre"
         heard = told and _is_kind(item, {"acknowledged"})  # "not tidaling, md aware"
-        if heard or (_is_kind(item, {"away"}) and (why or where)):
+        aside = heard or (_is_kind(item, {"away"}) and (why or where))
+        if aside or _is_gone_for(items, k, toks):
             items[k] = item._replace(value="filler", name="")
     for k in range(1, len(items) - 1):
         item, before, after = items[k], items[k - 1], items[k + 1]
@@ -328,6 +330,15 @@ def _without_remarks(items: list[Item], toks: Toks) -> list[Item]:
         if remark and before.role in {"num", "sep"} and timed and k + 2 == len(items):
             items[k] = item._replace(value="filler", name="")
     return items
+
+
+def _is_gone_for(items: list[Item], k: int, toks: Toks) -> bool:
+    """ "to the OR for tube removal", "to theatre for a thoracotomy": what lies ahead, and is not so yet."""
+    if not (_is_kind(items[k], ENDING) or (items[k].role == "cue" and items[k].value == "reason")):
+        return False
+    start = items[k - 1].start if k and items[k - 1].role == "tube" else items[k].start
+    start -= word(toks, start - 1) in {"a", "an", "the", "his", "her"}
+    return word(toks, start - 1) == "for" and any(_is_kind(i, {"away"}) for i in items[:k])
 
 
 REMARKING = frozenset({"that was"})

@@ -55,10 +55,18 @@ DIAL = 40
 """Centimetres of water; no suction dial is set higher. Common practice, no source."""
 PAUSES = frozenset({"clamped", "unclamped", "suction_off", "suction_on"})
 TUGS = frozenset({"pulled", "pulling", "tugged", "tugging", "yanked", "yanking"})
+PURPOSEFUL = PAUSES | {"away", "back"}
 MISHAPS = frozenset({"tipped", "damaged", "disconnected", "dislodged", "kinked", "raised"})
+SPILLING = frozenset({"tipped", "damaged", "disconnected"})
+SPILLS = frozenset(
+    {"dripping", "drips", "leaking", "leaks", "leaked", "oozing", "wet", "puddle", "everywhere", "spilling"}
+)
+"""Behind such a mishap: what came of it."""
 HOW = frozenset({"when", "while", "whilst", "after", "during", "because", "cos", "as"})
 TELLING = CHECKS | {"kind", "reason", "what", "word", "check"}
 """Cues of an event, of a check, and words that were not understood: without any there is nothing to doubt."""
+REPORTED = frozenset({"says", "said"})
+"""Who says so tells what happened."""
 HELPERS = frozenset(
     {"has", "had", "have", "is", "was", "just", "then", "also", "almost", "nearly", "accidentally"}
 )
@@ -80,14 +88,15 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     for place, clause in enumerate(parts):
         events = [i for i in clause if is_event(i)]
         yield from _loaded(clause)
+        yield from _wished(clause, toks)
         checks = [i for i in clause if i.role == "cue" and i.value in CHECKS]
         if not events and not checks:
             continue
         scope = _with_bed(parts, place)
-        if {e.name for e in events} & PAUSES:
+        if {e.name for e in events} & PURPOSEFUL:
             scope = [i for i in scope if not _is_purpose(i, toks)]
         if events and {e.name for e in events} <= MISHAPS:
-            scope = [i for i in _without_how(scope, events[-1], toks) if not _is_tug(i, toks)]
+            scope = [i for i in _without_how(scope, events[-1], toks) if not _is_of_mishap(i, events, toks)]
         harmless = ASIDES if events else CHECK_ASIDES
         yield from _strange(
             scope, harmless | OF_MOVES if {e.name for e in events} == {"moved"} else harmless, toks
@@ -134,8 +143,8 @@ def _low_wall(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def _is_purpose(item: Item, toks: Toks) -> bool:
-    """ "clamped for the walk", "suction off for a shower": what it was stopped for."""
-    k = item.start - 1 - (word(toks, item.start - 1) in {"a", "the", "his", "her"})
+    """ "clamped for the walk", "to the OR for a washout": what it was stopped or who went for."""
+    k = item.start - 1 - (word(toks, item.start - 1) in {"a", "an", "the", "his", "her", "another"})
     return word(toks, k) == "for" and item.unread
 
 
@@ -147,9 +156,11 @@ def _without_how(scope: list[Item], event: Item, toks: Toks) -> list[Item]:
     return [i for i in scope if i.start < how or i.role == "foreign" or i.value != "word"]
 
 
-def _is_tug(item: Item, toks: Toks) -> bool:
-    """ "pulled on his chest tube, its halfway out": how it came out."""
-    return item.unread and word(toks, item.start) in TUGS
+def _is_of_mishap(item: Item, events: list[Item], toks: Toks) -> bool:
+    """ "pulled on his chest tube, its halfway out", "cracked and dripping": how it came, what came of it."""
+    said = word(toks, item.start)
+    spills = any(e.name in SPILLING and e.end <= item.start for e in events)
+    return item.unread and (said in TUGS or (spills and said in SPILLS))
 
 
 def _loaded(clause: list[Item]) -> Iterator[str]:
@@ -158,6 +169,15 @@ def _loaded(clause: list[Item]) -> Iterator[str]:
         for item in clause:
             if item.unread and item.name in LOADED:
                 yield f"{item.name!r} may tell of an event"
+
+
+def _wished(clause: list[Item], toks: Toks) -> Iterator[str]:
+    """ "surgeon wants bed 9 tube out", "md ordered 9 clamped": what is ordered has not happened."""
+    orders = [i for i in clause if i.role == "cue" and i.value == "order"]
+    wishes = [i for i in orders if word(toks, i.start) != "per" and word(toks, i.end - 1) not in REPORTED]
+    for event in clause:
+        if is_event(event) and any(wish.end <= event.start for wish in wishes):
+            yield f"{phrase_of(event, toks)!r} is ordered, and not done"
 
 
 def _with_bed(clauses: list[list[Item]], place: int) -> list[Item]:
@@ -247,7 +267,8 @@ def _of_another(event: Item, clause: list[Item], scope: list[Item], toks: Toks) 
 def _is_of_suction(clause: list[Item], toks: Toks) -> bool:
     """ "suction reg broken changed it": the regulator of the suction, and no canister."""
     named = {i.value for i in clause if i.role == "cue"}
-    fitting = any(word(toks, i.end) in FITTINGS for i in clause if i.role == "cue" and i.value in SETTINGS)
+    settings = [i for i in clause if i.role == "cue" and i.value in SETTINGS]
+    fitting = any({word(toks, i.end), word(toks, i.end - 1)} & FITTINGS for i in settings)
     return fitting and "canister" not in named
 
 

@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .items import AMOUNTS, Item
+from .neighbours import phrase_of
 from .numbers import Toks, word
 from .patterns.asides import PATIENTS, PERSONS, RELATIVES, STAFF, THINGS
 from .patterns.remarks import REMARKS
@@ -20,6 +21,16 @@ SEVERAL = frozenset({"tubes", "drains", "canisters", "boxes", "chambers", "bottl
 PLACING = frozenset({"on", "in", "of", "for", "from"})
 PEOPLE = PERSONS | PATIENTS | RELATIVES | STAFF | REMARKS
 COMPARING = frozenset({"more", "less", "higher", "lower", "extra", "above", "below", "up", "over"})
+HOLDING = frozenset(
+    {"urine", "foley", "foley catheter", "urinal", "bedpan", "catheter output", "jp", "jp drain", "j p", "ng"}
+    | {"ngt", "ng tube", "og", "og tube", "nasogastric", "peg", "peg tube", "g tube", "j tube", "gj tube"}
+    | {"evd", "lumbar drain", "external ventricular drain", "wound vac", "penrose", "biliary drain", "t tube"}
+    | {"nephrostomy", "abdominal drain", "ostomy", "ileostomy", "colostomy", "rectal tube", "surgical drain"}
+    | {"chole tube", "cholecystostomy", "accordion drain", "wound drain", "hip drain", "abd drain"}
+    | {"knee drain", "neck drain", "breast drain", "back drain", "bile drain", "pancreatic drain"}
+    | {"perc drain", "pelvic drain", "liver drain", "spinal drain", "condom cath", "emesis", "vomit"}
+)
+"""Devices, and what comes of a patient, that are measured in millilitres as ours are."""
 NEAR = 3
 """Words behind "of" among which the fluid may be named: "of thin straw fluid"."""
 
@@ -34,6 +45,39 @@ def behind_another(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield f"{word(toks, device.start)!r} may be what the number is of"
         elif item.role == "tube" or (item.role == "cue" and item.value in OURS):
             device = device if device is not None and device.end == item.start else None
+
+
+def of_device_before(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "emptied the foley on bed 5, 30 ml at 1450": a device was named that holds something, no number of it,
+    and behind the stop nothing says that the number is of another."""
+    device: Item | None = None
+    for item in items:
+        ours = item.role in {"bed", "tube"} or (item.role == "cue" and item.value in OURS)
+        if item.role == "foreign":
+            device = item if phrase_of(item, toks) in HOLDING else device
+        elif item.role == "sep" or item.unread:
+            continue
+        elif item.role in AMOUNTS and device is not None and item.lead in {"", "at", "amount", "output"}:
+            if any(i.role == "sep" and device.end <= i.start < item.start for i in items):
+                yield f"{word(toks, device.start)!r} may be what the number is of"
+            device = None
+        elif item.role == "claimed" or (ours and _is_behind_stop(item, device, items)):
+            device = None
+
+
+def _is_behind_stop(item: Item, device: Item | None, items: tuple[Item, ...]) -> bool:
+    """Whether a stop stands between a device and a piece behind it."""
+    return device is not None and any(i.role == "sep" and device.end <= i.start < item.start for i in items)
+
+
+def out_of_that(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "6 has a bulb drain too, 12 out of that": of what was named before and not understood."""
+    for k, item in enumerate(items):
+        said = toks.said[item.end : item.end + 3]
+        named = any(i.role == "cue" and i.value in OURS for i in items[:k])
+        strange = any(_is_strange(i) for i in items[:k])
+        if item.role in AMOUNTS and {"that", "it"} & set(said) and "of" in said and strange and not named:
+            yield "out of what was not understood"
 
 
 def of_another(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -99,6 +143,10 @@ def _is_fluid(item: Item) -> bool:
     return item.role == "check" or (item.role == "cue" and item.value in {"fluid", "output", "tubeword"})
 
 
+DEVICE_BEFORE = (
+    Rule(of_device_before, frozenset({"foreign"})),
+    Rule(out_of_that, frozenset({"word", "foreign"})),
+)
 WHOSE = Rules(
     (
         Rule(behind_another, frozenset({"foreign"})),

@@ -46,6 +46,12 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "suction (control|) (chamber|column) (is|) (gently|) (bubbling|bubbles)",
     ),
     "wall": (
+        "(wall|suction|vacuum) reg (is|was|) (at|on|set at|set to|reads|reading|only|down to|)",
+        (
+            "(wall|wall suction|wall vacuum|wall gauge|regulator|vacuum) (is|was|has|) (now|only|still|) "
+            "(down|up|dropped|drops|fell|fallen|sitting|sits|turned up|turned down|gone up|gone down) "
+            "(at|to)"
+        ),
         "wall", "wall suction", "wall vacuum", "vacuum", "regulator", "wall at", "wall suction at",
         "wall regulator", "wall gauge", "wall is", "wall set at", "wall pressure", "wall suction is",
         "wall vac", "vac", "vacuum at", "regulator at", "gauge", "source suction", "suction source",
@@ -132,7 +138,8 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "now and then", "comes and goes", "intermittent", "occasional",
     ),
     "leak:present": (
-        "al", "a/l", "+ (al|a/l)", "(small|large|new|continuous) (al|a/l)",
+        "al", "a/l", "+ (al|a/l)", "(leak|air leak|bubbling|bubbles) (is|) pos",
+        "(small|large|new|continuous) (al|a/l)",
         "(al|a/l|bub) (pos|positive|present|yes|+)", "bub",
         "air leak", "leak", "leak present", "air leak present", "has a leak", "has an air leak",
         "positive leak", "new leak", "new air leak", "bubbling", "bubbles", "small leak", "small air leak",
@@ -145,6 +152,8 @@ CHECKS: dict[str, tuple[str, ...]] = {
     ),
     "tidal:yes": (
         "tid +", "+ tid", "tid yes",
+        "(tidaling|tidalling|swinging|swing|oscillation|fluctuation|tid) (is|) (positive|pos)",
+        "(positive|pos) (tidaling|tidalling|swinging|swing|oscillation|fluctuation|tid)",
         "(tidaling|tidalling|fluctuating|oscillating) (nicely|gently)",
         "tidaling", "tidalling", "swinging", "swing", "oscillating", "fluctuating", "tidaling present",
         "tidaling well", "swinging well", "is tidaling", "still tidaling", "still swinging",
@@ -158,6 +167,8 @@ CHECKS: dict[str, tuple[str, ...]] = {
     ),
     "tidal:no": (
         "tid -", "- tid", "no tid",
+        "(tidaling|tidalling|swinging|swing|oscillation|fluctuation|tid) (is|) (negative|neg)",
+        "(negative|neg) (tidaling|tidalling|swinging|swing|oscillation|fluctuation|tid)",
         (
             "(tidaling|tidalling|swing|swinging|oscillation|fluctuation) (has|is|) (absent|stopped|"
             "lost|gone|none|nil)"

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from .nouns import BE, BOX, CAN, ELSEWHERE, OUT, THE, TUBE
+from .nouns import BE, BOX, CAN, ELSEWHERE, OUT, PROVIDER, THE, TUBE
 
 # fmt: off
 
@@ -119,8 +119,8 @@ EVENTS: dict[str, tuple[str, ...]] = {
     ),
     "kind:back": (
         (
-            "(back|is back|returned|has returned|came back|just back|now back|got back|'s back|back up|"
-            f"arrived back|home) from {OUT}"
+            "(back|is back|returned|has returned|came back|come back|has come back|just back|now back|"
+            f"got back|'s back|back up|just come back|has just come back|arrived back|home) from {OUT}"
         ),
         "back",
         (
@@ -234,6 +234,11 @@ EVENTS: dict[str, tuple[str, ...]] = {
             "(reg|registrar|spr|sho|consultant|surgical reg|surgical team|surgeons|thoracics|ct surgery|"
             "thoracic surgery|cards|attending|fellow) (wants|want|ordered|said|says|asked for)"
         ),
+        (
+            f"{PROVIDER} (has|have|is|are|just|now|) (requested|requesting|asking for|asked for|wanting|"
+            "wants|wanted|ordered|prescribed)"
+        ),
+        f"{PROVIDER} (would like|would prefer)",
         "ordered", "order", "orders", "md wants", "provider wants", "doctor wants", "doc wants",
         "dr ordered", "per md", "per order", "new order", "order for", "order is", "new orders",
         "md ordered", "surgeon wants", "doctor ordered", "provider ordered", "surgeon ordered",

@@ -39,7 +39,7 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "tubing came loose", "tube came off the canister", "tube came off the drain", "separated",
         "connection came apart", "pulled apart", "tubing is off", "became disconnected", "tube came off",
         "became unhooked", "tubing fell off", "detached", "unattached", "came off the canister",
-        "came off the drain",
+        "came off the drain", "come disconnected", "come apart",
     ),
     "what:dislodged": (
         f"{TUBE} (has|just|has just|) (come|came|fell|fallen|slid|slipped|popped) "
@@ -73,6 +73,10 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "patient pulled the tube", "patient pulled tube", "pt pulled tube", "popped out",
     ),
     "what:raised": (
+        (
+            "(hang|hung|put|lifted|held|carried) (the|his|her|) (drain|box|canister|it) (above|higher than) "
+            "(the|his|her|) chest"
+        ),
         "(hanging|hung|hangs|hooked|up|) (up|) (on|from|off) (the|his|her|an|) (iv|drip|) (pole|stand)",
         "(above|higher than) (the|his|her|their|patient's|pt's|pts|) (chest|heart) (level|height|)",
         "above the chest", "above chest", "lifted", "raised", "above chest level", "hung on the iv pole",
@@ -105,8 +109,13 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "kink in the tubing", "a kink in the tubing", "tubing pinched", "bent tube",
     ),
     "what:suction_off": (
+        (
+            "(suction|wall|suction regulator|wall regulator|regulator|wall suction) "
+            "(is|was|been|got|found|has been) (turned|switched|knocked|accidentally|) off"
+        ),
         "suction (tubing|tube|hose|line) (fell|came|popped|is|was|) off (the|) (wall|regulator|)",
-        "(suction|wall suction|sxn) (is|was|been|got|found|) (turned|switched|knocked|accidentally|) off",
+        "(suction|wall suction|sxn) (turned|switched|knocked|accidentally|) off",
+        "sxn (is|was|been|got|found|has been) (turned|switched|knocked|accidentally|) off",
         "suction came off", "found off suction", "found suction off", "turned off suction",
         "suction disconnected", "turned suction off", "turned the suction off", "turned off the suction",
         "suction stopped", "suction lost", "lost suction", "taken off suction", "took off suction",

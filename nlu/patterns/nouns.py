@@ -14,6 +14,11 @@ TUBE = (
 THE = "(the|her|his|their|this|that|a|my|our|)"
 BE = "(is|was|are|has been|been|were|)"
 BOX = "(canister|cannister|box|chamber|bottle|system|drain|unit|chest drain|collector)"
+PROVIDER = (
+    "(md|dr|doc|doctor|doctors|provider|pa|np|surgeon|surgeons|surgery|team|surgical team|reg|registrar|"
+    "surgical reg|spr|sho|consultant|resident|thoracics|ct surgery|thoracic surgery|cards|attending|fellow)"
+)
+"""Who orders."""
 ELSEWHERE = (
     "(icu|itu|hdu|picu|nicu|ccu|cvicu|sicu|micu|cticu|stepdown|step down|step-down|the icu|the itu|the hdu|"
     "the ccu|the floor|the ward|floor|ward|telemetry|tele|medicine|med surg|intensive care|high dependency|"

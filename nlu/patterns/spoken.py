@@ -20,4 +20,5 @@ SPOKEN: tuple[str, ...] = (
     "end of report", "over and out", "that's all", "that's it", "(yeah|yep|yes) so",
     "(that's|thats) (it|all) (for now|for tonight|for today|for me|from me)",
     "(thank you|thanks) (so much|very much|a lot|again)",
+    "lah", "leh", "lor", "sia", "alr",
 )  # fmt: skip
