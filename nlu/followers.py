@@ -88,7 +88,7 @@ def _begins(item: Item, toks: Toks) -> bool:
 
 def may_be_bed(item: Item, before: tuple[Item, ...], toks: Toks) -> bool:
     """ "12 suction", "3 and 5 on suction": the last of the beds, and no value; "5, 20 suction" is one."""
-    if item.label is None or (before and before[-1].role != "sep"):
+    if item.label is None or (before and before[-1].role != "sep") or word(toks, item.end) == "of":
         return False
     beds = [i for i in before if i.role == "bed" or (i.label is not None and not i.lead)]
     if any(i not in beds and i.role != "sep" and i.value != "bed" for i in before):
