@@ -11,7 +11,7 @@ from .kept import dropped
 from .labels import bed_index
 from .lattice import Lattice
 from .pipeline import Read, pipeline
-from .read import Sentence, Ward, pieces, query_after_report
+from .read import Sentence, Ward, pieces
 from .recast import with_cues
 from .roles import assignments
 from .sharing import gathered
@@ -32,11 +32,10 @@ def _lines(read: Read, ways: list[tuple[Item, ...]], ward: Ward) -> Iterator[str
     for number, way in enumerate(ways, 1):
         yield f"way {number}: " + " | ".join(_piece(read, item) for item in way)
         sentence = Sentence(read, ward, pieces(way, read.tokens, ward.arrived))
-        head, tail = query_after_report(sentence.items, read.tokens)
-        found, overfull = assignments(head, ward.arrived)
+        found, overfull = assignments(sentence.items, ward.arrived)
         for items in found:
             drafts = gathered(items)
-            unread = [*sentence.unread(items), *(sentence.unread(tail) if tail else ())]
+            unread = [*sentence.unread(items), *sentence.unread_question(sentence.question)]
             unread += subjects(items, read.tokens)
             stands = standing(drafts, ward.arrived).with_faults([*unread, *dropped(items, drafts)])
             against = "; ".join((*stands.faults, *stands.doubts)) or "nothing against it"

@@ -8,34 +8,18 @@ from datetime import datetime, time, timedelta
 from itertools import pairwise
 from typing import cast
 
-from . import shiftwords
+from . import questions, shiftwords
 from .drafts import SIDES
 from .items import AMOUNTS, Item
 from .labels import tube_name
 from .moments import LIST_REACH, distinct
 from .numbers import word
-from .pipeline import Read, pipeline
+from .pipeline import Read
 from .rules import there
 from .statements import Asked, Checked, Statement, Unclear, WindowName
+from .topics import SUMS, sums_up_a_bed
 
-RANK = (
-    "me",
-    "repeat",
-    "open",
-    "handoff",
-    "capacity",
-    "chart",
-    "history",
-    "trend",
-    "rate",
-    "checks",
-    "due",
-    "beds",
-    "total",
-    "last",
-)
 ASKING = frozenset({"question", "mark_of_question"})
-SUMS = frozenset({"output", "amount"})
 TELLING = ASKING | SUMS | {"ask"}
 """Without one of these, and without a bed behind a word for a sum, nothing is asked."""
 UNIT_WIDE = frozenset({"me", "repeat", "open", "due", "beds", "handoff", "history"})
@@ -67,6 +51,7 @@ JOINING = BED_WORDS | {
     "for",
     "on",
 }
+LINES = frozenset({"level", "levelat"})
 WHEN = frozenset({"at", "for", "by", "@"})
 SUMMING = frozenset({"output", "bed", "tubeword", "canister", "window", "span", "since"})
 REPORTS = frozenset({"placed", "exchanged", "removed", "moved", "withdrawn", "corrected"})
@@ -74,7 +59,7 @@ REPORTS = frozenset({"placed", "exchanged", "removed", "moved", "withdrawn", "co
 
 def is_query(items: tuple[Item, ...]) -> bool:
     """Whether these pieces ask rather than report."""
-    told = _sums_up_a_bed(items)
+    told = sums_up_a_bed(items)
     if not told and there(items).isdisjoint(TELLING):
         return False
     cues = [i for i in items if i.role == "cue"]
@@ -91,7 +76,7 @@ def is_query(items: tuple[Item, ...]) -> bool:
     seen = any(i.value == "ask" and i.name == "checks" for i in cues)
     if not question and (not asks or seen) and any(i.value == "neg" for i in cues):
         return False  # "3 hasn't drained since midnight", "didn't see any leak"
-    if any(i.role in AMOUNTS for i in items):
+    if any(i.role in AMOUNTS for i in items) or _is_line_and_time(items):
         return False
     if any(i.role in {"num", "bad", "alt", "check", "claimed", "denied"} for i in items):
         return False
@@ -102,9 +87,11 @@ def _asks(items: tuple[Item, ...]) -> bool:
     return any(i.role == "cue" and i.value in ASKING for i in items)
 
 
-def _sums_up_a_bed(items: tuple[Item, ...]) -> bool:
-    """ "total 7": a bed right behind the word for a sum."""
-    return any(i.role == "bed" and i.lead in SUMS for i in items)
+def _is_line_and_time(items: tuple[Item, ...]) -> bool:
+    """ "was at 610 when I looked at 1830": behind the word for a line stands no second time."""
+    times = [i for i in items if i.role == "time"]
+    named = any(i.role == "bed" for i in items)
+    return named and len(times) > 1 and any(i.lead in LINES and i.amount is not None for i in times)
 
 
 def _is_bare_total(items: tuple[Item, ...]) -> bool:
@@ -126,9 +113,16 @@ def _is_bare_total(items: tuple[Item, ...]) -> bool:
 def asked(
     items: tuple[Item, ...], arrived: datetime, read: Read, shifts: Sequence[time] = ()
 ) -> list[Statement | Unclear]:
-    """The query that the pieces make, once per bed; `shifts` say which one "on nights" was."""
+    """The queries that the pieces make, once per bed; `shifts` say which one "on nights" was."""
+    each = questions.queries(items, read)
+    made = [s for topic, part in each for s in _asked_once(topic, part, arrived, read, shifts)]
+    return list(dict.fromkeys(made))
+
+
+def _asked_once(
+    topic: str | None, items: tuple[Item, ...], arrived: datetime, read: Read, shifts: Sequence[time]
+) -> list[Statement | Unclear]:
     text = read.text
-    topic = _topic(items, read)
     if _tells_more(items, topic, read):
         return [Unclear(slot="kind", text=text)]
     beds = list(dict.fromkeys(i.label for i in items if i.role == "bed" and i.known))
@@ -228,11 +222,11 @@ def _timed(made: Asked, window: WindowName | timedelta | datetime | None) -> Ask
 
 def _is_told(items: tuple[Item, ...], topic: str | None) -> bool:
     """ "last mark was 1050 at 1900", "tipped?": more than asks for the last line."""
-    clocks = [i for i in items if i.role == "time" and not _is_window(i)]
+    clocks = [i for i in items if i.role == "time" and not (_is_window(i) or _is_now(i))]
     if any(i.role == "denied" for i in items):
         return True
     loose = [i for i in clocks if i.amount is not None and not (i.lead or i.at or i.sure_time)]
-    if len(clocks) > 1 and loose and not _asks(items) and topic not in WITH_WINDOW:
+    if len(clocks) > 1 and loose and topic not in WITH_WINDOW:
         return True  # "heard at handover that 12 was 640 at 0600"
     if (topic in TIMELESS or topic == "capacity") and clocks:
         return True
@@ -277,39 +271,13 @@ def _is_of_my_beds(items: tuple[Item, ...], read: Read) -> bool:
     return own and not _asks(items) and len(items) > 1
 
 
+def _is_now(time: Item) -> bool:
+    """ "which beds have drains right now"."""
+    return all(c.style == "now" for c in time.clocks)
+
+
 def _is_window(time: Item) -> bool:
     return time.lead in {"since", "from"} or any(c.style == "date" for c in time.clocks)
-
-
-def _without_beds(items: tuple[Item, ...], read: Read) -> set[str]:
-    """The topics said once the beds are taken out: "when will 12 be full"."""
-    said = [i for i in items if i.role == "bed" or (i.role == "cue" and i.value == "bed")]
-    beds = {k for i in said for k in range(i.start, i.end)}
-    beds |= {i.end + k for i in said for k in (0, 1) if word(read.tokens, i.end + k) in {"'", "s"}}
-    if not beds:
-        return set()
-    rest = [t for k, t in enumerate(read.tokens) if k not in beds]
-    return {c.value for c in pipeline().cues(rest) if c.label == "ask"}
-
-
-def _topic(items: tuple[Item, ...], read: Read) -> str | None:
-    found = {i.name for i in items if i.role == "cue" and i.value == "ask"}
-    if not found - {"last"}:
-        found |= _without_beds(items, read)
-    cues = {i.value for i in items if i.role == "cue"}
-    if _sums_up_a_bed(items) or cues & {*SUMS, "out"}:
-        found.add("total")
-    if not found - {"last"} and cues & {"leak", "suction", "seal", "tidal", "fluid", "wall", "indicator"}:
-        found.add("checks")
-    if "checks" in found and "last" in found:
-        found.discard("last")
-    if not found - {"last"} and cues & {"span", "window"} and not cues & {"plan", "neg"}:
-        found.add("total")
-    if not found and cues & {"level", "levelat"}:
-        found.add("last")
-    if found - {"beds"}:
-        found.discard("beds")
-    return next((t for t in RANK if t in found), None)
 
 
 def _window(

@@ -3,19 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, time
 from functools import cached_property
 from typing import Literal, NamedTuple
 
-from . import answers, corrections, hypotheses, queries, withdrawals
+from . import answers, corrections, hypotheses, queries, questions, topics, withdrawals
 from .brief import Brief
 from .building import Builder
 from .context import in_context
 from .cutting import cuts
 from .drafts import Draft
 from .headings import without_heading
-from .items import Item
+from .items import FINDINGS, Item
 from .judging import EITHER_BED, is_list, standing
 from .kept import dropped
 from .labels import bed_index
@@ -42,14 +42,10 @@ UNTOLD = frozenset({"word", "empty", "neg", "join", "plan", "change", "out", "or
 """Beside a bare bed these say that more was meant than its last line."""
 COUNTED = frozenset({"level", "volume", "output", "check", "weight", "bad"})
 """Roles that no reading leaves out: what is said of them counts, and so do numbers that are cut in two."""
+TELLING = COUNTED | FINDINGS | {"num", "time", "kind", "what", "same", "alt", "foreign", "claimed", "denied"}
+"""Pieces that tell something in a question too: words that were not understood may be of them."""
 WORK = 2000
 """Readings times tokens: what a long message may cost."""
-
-
-POLITE = frozenset(
-    {"kindly", "then", "and", "also", "now", "could", "can", "you", "pls", "please", "plz", "ok"}
-)
-"""Words before a query that ask nothing."""
 
 
 class Hypothesis(NamedTuple):
@@ -166,50 +162,27 @@ def _opened(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     return (first._replace(value="no"), *items[1:])
 
 
-def query_after_report(items: tuple[Item, ...], toks: Toks) -> tuple[tuple[Item, ...], tuple[Item, ...]]:
-    """The pieces up to a query that follows a report, and the query's own."""
-    for k, item in enumerate(items):
-        asks = item.role == "cue" and item.value in {"question", "ask"}
-        if asks and any(i.role in {"num", "time"} for i in items[:k]):
-            head, rest = _before_query(items, k, toks), items[k:]
-            if head and not any(i.role == "num" and not i.label for i in rest):
-                return head, rest
-    return items, ()
-
-
-def _before_query(items: tuple[Item, ...], k: int, toks: Toks) -> tuple[Item, ...]:
-    """What stands before a query that begins a clause: ". Kindly give me", "at 6:55 am. Handoff"."""
-    signed = any(i.value == "mark_of_question" for i in items[k:])
-    j = k
-    while j and items[j - 1].unread and (signed or items[j - 1].name in POLITE):
-        j -= 1
-    start = items[j].start
-    begins = j > 0 and (items[j - 1].role == "sep" or word(toks, start - 1) == ".")
-    return items[:j] if begins else ()
-
-
 class Sentence:
     """One way through a message, read as an answer, a query, a correction or a report."""
 
     def __init__(self, read: Read, ward: Ward, items: tuple[Item, ...]) -> None:
         self.read = read
         self.ward = ward
-        self.items = items
+        self.items, self.question, self.is_asked_first = questions.parts(items, read)
         self.text = read.text
 
     def readings(self) -> Iterator[tuple[Reading | Unjudged, bool]]:
         """Every reading of this way, and whether there were too many to follow."""
         special = self._special()
         if special is not None:
-            yield special, False
+            yield self._with_question(special, self._labelled), False
             return
-        head, tail = query_after_report(self.items, self.read.tokens)
-        found, too_many = assignments(head, self.ward.arrived)
+        found, too_many = assignments(self.items, self.ward.arrived)
         if too_many and len(self.read.tokens) > LONG:
             yield told(Unclear(slot="kind", text=self.text)), True
             return
         for items in found:
-            yield self._report(items, tail), too_many
+            yield self._report(items), too_many
 
     @cached_property
     def brief(self) -> Brief:
@@ -283,22 +256,21 @@ class Sentence:
 
     # Reports and queries
 
-    def _report(self, items: tuple[Item, ...], tail: tuple[Item, ...]) -> Reading | Unjudged:
+    def _report(self, items: tuple[Item, ...]) -> Reading | Unjudged:
         if queries.is_query(items):
             outcome = queries.asked(items, self.ward.arrived, self.read, self.ward.shifts)
-            return told(*outcome, faults=len(self.unread(items)) + self._is_half_heard(items))
+            faults = len(self.unread_question(items)) + self._is_half_heard(items)
+            return self._with_question(told(*outcome, faults=faults), items)
         if is_nothing_of_ours(items):
-            return told()
+            return self._with_question(told(), items)
         cut = len(cuts(items, self.read.tokens, self.ward.voice))
-        return Unjudged(
-            0 if COUNTED.isdisjoint(there(items)) else cut, lambda: self._gathered(items, tail, cut)
-        )
+        return Unjudged(0 if COUNTED.isdisjoint(there(items)) else cut, lambda: self._gathered(items, cut))
 
-    def _gathered(self, items: tuple[Item, ...], tail: tuple[Item, ...], cut: int) -> Reading | Unjudged:
+    def _gathered(self, items: tuple[Item, ...], cut: int) -> Reading | Unjudged:
         """What the pieces tell: with the faults of its own, `cut` numbers and those in no statement."""
         drafts = gathered(items)
         if not drafts or not any(d.has_content or d.wants or d.clashes or d.time for d in drafts):
-            return self._bare(items)
+            return self._with_question(self._bare(items), items)
         lost = len(list(dropped(items, drafts)))
         stands = standing(drafts, self.ward.arrived)
         least = cut + lost + len(stands.faults)
@@ -306,25 +278,48 @@ class Sentence:
         def further() -> Reading:
             toks, voice = self.read.tokens, self.ward.voice
             strange = len(list(subjects(items, toks)))
-            beside = len(leftovers(items, toks, voice=voice)) + len(self.unread(tail) if tail else ())
+            beside = len(leftovers(items, toks, voice=voice))
+            beside += len(self.unread_question(self.question))
             rank = (least + beside + strange, len(stands.doubts))
             unsure = strange > 0 or EITHER_BED in stands.doubts
-            return Reading(lambda: self._built(drafts, tail), rank, cut + beside + strange, unsure)
+            return Reading(lambda: self._built(drafts), rank, cut + beside + strange, unsure)
 
         return Unjudged(least, further)
 
-    def _built(self, drafts: list[Draft], tail: tuple[Item, ...]) -> Outcome:
+    def _built(self, drafts: list[Draft]) -> Outcome:
         ward = self.ward
         builder = Builder(self.read.tokens, self.text, ward.arrived, is_list(drafts), ward.voice)
-        outcome = list(builder.all_built(drafts))
-        if tail:
-            outcome += self._asked_too(tail, drafts[-1].bed)
-        return tuple(outcome)
+        return self._and_asked(tuple(builder.all_built(drafts)), drafts[-1].bed)
+
+    def _with_question(self, reading: Reading, items: tuple[Item, ...]) -> Reading:
+        """The reading of a report, with the question that stands beside it."""
+        if not self.question:
+            return reading
+        beds = [i for i in items if i.role == "bed"]
+        bed = beds[-1] if beds else None
+        return replace(reading, made=lambda: self._and_asked(reading.made(), bed))
+
+    def _and_asked(self, told: Outcome, bed: Item | None) -> Outcome:
+        """What is told, and what is asked beside it, in the order said."""
+        if not self.question:
+            return told
+        asked = tuple(self._asked_too(bed))
+        return (*asked, *told) if self.is_asked_first else (*told, *asked)
 
     def unread(self, items: tuple[Item, ...]) -> list[str]:
         """The numbers that were cut in two, and what else of the message these pieces leave unread."""
         toks, voice = self.read.tokens, self.ward.voice
         return [*cuts(items, toks, voice), *leftovers(items, toks, voice=voice)]
+
+    def unread_question(self, items: tuple[Item, ...]) -> list[str]:
+        """The same of a question: where it tells nothing, the words of a typed one are how it is asked."""
+        if not items:
+            return []
+        known = topics.read_together(items, self.read)
+        rest = tuple(i for i in items if not (i.unread and i.name in known))
+        if not self.ward.voice and topics.asks(items, self.read) and TELLING.isdisjoint(there(items)):
+            return cuts(items, self.read.tokens, self.ward.voice)
+        return self.unread(rest)
 
     def _is_half_heard(self, items: tuple[Item, ...]) -> bool:
         """Dictated "to leave the last reading": a query without a word that asks, and with more words."""
@@ -338,8 +333,8 @@ class Sentence:
         ]
         return bool(plans or answers.cues(items, "word"))
 
-    def _asked_too(self, tail: tuple[Item, ...], bed: Item | None) -> list[Statement | Unclear]:
-        items = tuple(i.as_role("bed") if i.role == "num" and i.label else i for i in tail)
+    def _asked_too(self, bed: Item | None) -> list[Statement | Unclear]:
+        items = tuple(i.as_role("bed") if i.role == "num" and i.label else i for i in self.question)
         if bed is not None and not any(i.role == "bed" for i in items):
             items = (*items, bed)
         if any(i.role == "foreign" for i in items):

@@ -52,7 +52,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "rate", "how fast", "ml per hour", "hourly rate", "ml/h", "ml/hr", "drain rate", "what's the rate",
         "what is the rate", "per hour", "drainage rate", "ml an hour", "output rate", "mls per hour",
         "mls an hour", "ml / h", "ml / hr", "current rate", "average rate", "how quickly", "cc per hour",
-        "cc/hr", "cc / hr", "rate of drainage", "ml per hr",
+        "cc/hr", "cc / hr", "rate of drainage", "ml per hr", "(an|per|each|every) (hr|hour)",
     ),
     "ask:trend": (
         "trend", "trending", "trends", "is it slowing", "slowing down", "going up or down",

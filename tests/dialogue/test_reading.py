@@ -37,8 +37,8 @@ from bot.engine.entries import (
 )
 from bot.reading import in_ledger_words
 from nlu import statements as read
-from nlu.queries import RANK
 from nlu.statements import Parsed, Unclear
+from nlu.topics import RANK
 
 EAST = timezone(timedelta(hours=-5))
 SEVEN = datetime(2026, 3, 4, 19, tzinfo=EAST)

@@ -1,0 +1,45 @@
+"""Words that ask for one topic when they stand in the same question, in any order and with others between."""
+
+from __future__ import annotations
+
+_DRAIN = frozenset({"drain", "drains", "tube", "tubes", "chest", "ct", "cts"})
+_FULL = frozenset({"full", "fill", "fills", "filled", "filling", "capacity"})
+_HOUR = frozenset({"hr", "hour", "hourly", "hrly"})
+_WHEN = frozenset({"when", "when's", "whens", "long", "soon", "will", "before", "until", "till", "til"})
+_ANSWER = frozenset({"answer", "answered", "answering", "unanswered", "unconfirmed", "confirming", "reply"})
+
+TOGETHER: tuple[tuple[str, tuple[frozenset[str], ...]], ...] = (
+    ("open", (_ANSWER, frozenset({"what", "what's", "whats", "any", "anything", "which", "still"}))),
+    ("capacity", (_WHEN, _FULL)),
+    ("capacity", (frozenset({"how"}), frozenset({"full"}))),
+    (
+        "history",
+        (
+            frozenset({"everything", "every", "all", "anything"}),
+            frozenset({"entered", "recorded", "logged", "marked", "charted", "sent", "written", "marks"})
+            | {"entries", "lines", "readings"},
+        ),
+    ),
+    (
+        "beds",
+        (
+            frozenset({"which", "what", "list", "every", "all", "whose", "who", "who's", "many", "any"}),
+            frozenset({"beds", "rooms", "patients", "pts", "ones", "who", "who's", "whose"}),
+            _DRAIN,
+        ),
+    ),
+    ("beds", (frozenset({"every", "each", "all", "any"}), frozenset({"bed", "room", "one"}), _DRAIN)),
+    ("rate", (frozenset({"how", "what", "what's", "whats"}), _HOUR)),
+)
+"""Each with one word at least of every set; the first that is said whole counts."""
+LONE_AGAIN = frozenset({"again"})
+"""Beside a bed or another topic it only says that it is asked once more: "what was bed 4 again"."""
+_ASKING = """
+what what's whats which who who's whos when when's whens where where's how how's hows any anything anyone
+show list give is does can could
+"""
+ASKING = frozenset(_ASKING.split())
+"""A phrase that begins with one of these asks without another word."""
+_POLITE = "kindly please pls plz quick question quickly so but then also now ok btw"
+POLITE = frozenset(_POLITE.split())
+"""Words before a question that say nothing of it."""

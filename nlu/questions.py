@@ -1,0 +1,194 @@
+"""A message that asks: what is told beside a question, one question after another.
+
+What is told in one clause is never swallowed by what is asked in the next. Called by `read` and `queries`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import takewhile
+from typing import NamedTuple
+
+from . import topics
+from .items import FINDINGS, Item
+from .numbers import word
+from .patterns.together import POLITE
+from .pipeline import Read
+
+Pieces = tuple[Item, ...]
+ANSWERS = frozenset({"yes", "no", "choice"})
+EVENTS = frozenset({"kind", "what"})
+SETTLING = frozenset({"withdrawn", "corrected", "acknowledged", "help"})
+GOING_ON = frozenset({"is", "will", "do", "does", "did", "should", "much", "many"})
+OPENING = frozenset({"word", "repair", "okay", "reason", "closing"})
+SHARED = frozenset({"window", "span", "since"})
+"""What a question takes from the one behind it, along with its bed."""
+
+
+class Parts(NamedTuple):
+    """What a message reports, and the question before it or behind it, if any."""
+
+    report: Pieces
+    question: Pieces = ()
+    is_asked_first: bool = False
+
+
+def parts(items: Pieces, read: Read) -> Parts:
+    """The report of a message and the question beside it; a message of one kind is all report."""
+    for k in _starts(items, read):
+        head, rest = items[:k], items[k:]
+        if _begins_a_query(items, k, read) and _is_only_asked(rest):
+            if _is_preamble(head):
+                return Parts(rest)
+            if _runs_on(items, k) and not _tells_whole(head):
+                continue
+            if _reports(head) and (_own_topic(rest, read) or not (_settles(head) or _runs_on(items, k))):
+                return Parts(head, rest)
+        if _asks_alone(head, read) and _is_a_report(rest):
+            return Parts(rest, head, is_asked_first=True)
+    return Parts(items)
+
+
+def _asks_alone(items: Pieces, read: Read) -> bool:
+    """Whether these pieces are a question of one topic, and tell nothing."""
+    told = _reports(tuple(i for i in items if i.role != "num" or not i.label))
+    return not told and _own_topic(items, read) is not None and topics.asks(items, read)
+
+
+def _is_preamble(items: Pieces) -> bool:
+    """Whether these pieces greet, or say who asks: "evening, bank nurse tonight"."""
+    return all(
+        i.role == "sep"
+        or i.unread
+        or (i.role == "time" and _is_of_now(i))
+        or (i.role == "cue" and i.value in OPENING)
+        for i in items
+    )
+
+
+def _is_of_now(time: Item) -> bool:
+    """ "tonight", "just now": a day or this moment, and no time of anything that is told."""
+    return time.role == "time" and all(c.style in {"now", "date"} for c in time.clocks)
+
+
+def _runs_on(items: Pieces, k: int) -> bool:
+    """Whether nothing parts the question from what is before it."""
+    return not _stops(items[k - 1])
+
+
+def _tells_whole(items: Pieces) -> bool:
+    """Whether a bed is told of, and what happened or was read: "12 is 1190 now", and not "12 1900"."""
+    events = any(i.role == "cue" and i.value in EVENTS | FINDINGS for i in items)
+    numbers = [i for i in items if i.role in {"num", "bed"}]
+    read_off = any(i.lead or i.unit for i in numbers) or any(i.role == "time" for i in items)
+    return bool(numbers) and (events or (len(numbers) > 1 and read_off))
+
+
+def _is_only_asked(items: Pieces) -> bool:
+    """Whether no number is told in it that is no bed."""
+    return not any(i.role == "num" and not i.label for i in items)
+
+
+def _settles(items: Pieces) -> bool:
+    """Whether it answers, or puts something right: what follows with a word that asks may go on with that."""
+    return any(i.role == "cue" and (i.value in ANSWERS or i.name in SETTLING) for i in items)
+
+
+def _is_a_report(items: Pieces) -> bool:
+    """Whether it tells something of a bed that it names, and asks nothing."""
+    asks = any(i.role == "cue" and i.value in {"question", "ask", "mark_of_question"} for i in items)
+    named = items[0].role == "bed" or (items[0].role == "cue" and items[0].value == "bed")
+    return named and not asks and _reports(items)
+
+
+def _starts(items: Pieces, read: Read) -> Iterator[int]:
+    """Where a clause begins behind another one; the stop may be part of a time: "at 6:35 am. Handoff"."""
+    for k in range(1, len(items)):
+        ends = _stops(items[k - 1]) or word(read.tokens, items[k - 1].end - 1) == "."
+        if (ends or _breaks_in(items[k], read)) and not _stops(items[k]):
+            yield k
+
+
+def _breaks_in(item: Item, read: Read) -> bool:
+    """ "12 tipped over what do I chart": words that begin a question wherever they stand."""
+    if item.role != "cue" or item.value not in {"question", "ask"}:
+        return False
+    first, second = word(read.tokens, item.start), word(read.tokens, item.start + 1)
+    return first in {"what's", "whats", "how's", "when's"} or (
+        first in {"what", "how", "when"}
+        and second in {"is", "will", "do", "does", "did", "should", "much", "many"}
+    )
+
+
+def _stops(item: Item) -> bool:
+    return item.role == "sep" or (item.role == "cue" and item.value == "mark_of_question")
+
+
+def _clause(items: Pieces, k: int) -> Pieces:
+    """The pieces of a clause, with its question mark."""
+    inside = tuple(takewhile(lambda i: not _stops(i), items[k:]))
+    return items[k : k + len(inside) + 1]
+
+
+def _begins_a_query(items: Pieces, k: int, read: Read) -> bool:
+    """Whether a clause asks: with its first word but for polite ones, or with a word and a question mark."""
+    clause = _clause(items, k)
+    first = next((i for i in clause if not _is_polite(i)), None)
+    if first is None:
+        return False
+    if first.role == "cue" and first.value in {"question", "ask"}:
+        line = any(i.role == "cue" and i.value == "level" for i in clause)
+        return not line or first.name != "last" or topics.is_asking(first, read)
+    marked = clause[-1].value == "mark_of_question"
+    return marked and any(i.role == "cue" and i.value in {"question", "ask"} for i in clause)
+
+
+def _reports(items: Pieces) -> bool:
+    """Whether something is told: a number, an event, what was found, an answer."""
+    told = EVENTS | FINDINGS | ANSWERS
+    return any(
+        i.role == "num" or (i.role == "time" and not _is_of_now(i)) or (i.role == "cue" and i.value in told)
+        for i in items
+    )
+
+
+def _is_polite(item: Item) -> bool:
+    return item.unread and item.name in POLITE
+
+
+def queries(items: Pieces, read: Read) -> list[tuple[str | None, Pieces]]:
+    """The questions of a message that asks, each with its topic and bed: "total on 4 and the rate on 5"."""
+    parts: list[Pieces] = []
+    begun = 0
+    for k in (*_starts(items, read), len(items)):
+        part = items[begun:k]
+        rest = items[k:]
+        own = _own_topic(part, read)
+        if rest and own and _own_topic(_clause(items, k), read):
+            parts.append(part)
+            begun = k
+    parts.append(items[begun:])
+    each = enumerate(parts)
+    return [(topics.topic(part, read), _with_bed(part, parts[k + 1 :], parts[:k])) for k, part in each]
+
+
+def _own_topic(items: Pieces, read: Read) -> str | None:
+    """The topic that a phrase of these pieces names, with the words that ask."""
+    named = [i for i in items if i.role == "cue" and i.value in topics.SUMS | {"ask"}]
+    strong = any(i.name not in topics.WEAK for i in named) or topics.read_together(items, read)
+    return topics.topic(items, read) if strong else None
+
+
+def _with_bed(part: Pieces, behind: list[Pieces], before: list[Pieces]) -> Pieces:
+    """A question that names no bed is of the bed of the next one, or else of the one before."""
+    if any(i.role == "bed" for i in part):
+        return part
+    others = [o for o in (*behind, *reversed(before)) if any(i.role == "bed" for i in o)]
+    if not others:
+        return part
+    windowed = any(i.role == "cue" and i.value in SHARED for i in part)
+    shared = frozenset[str]() if windowed else SHARED
+    return (
+        *part,
+        *(i for i in others[0] if i.role in {"bed", "tube"} or (i.role == "cue" and i.value in shared)),
+    )

@@ -1,0 +1,132 @@
+"""Which topic a query has: its phrase, or words that ask for it together."""
+
+from __future__ import annotations
+
+from .items import Item
+from .numbers import word
+from .patterns.together import ASKING, LONE_AGAIN, TOGETHER
+from .pipeline import Read, pipeline
+from .rules import there
+
+RANK = (
+    "me",
+    "repeat",
+    "open",
+    "handoff",
+    "capacity",
+    "chart",
+    "history",
+    "trend",
+    "rate",
+    "checks",
+    "due",
+    "beds",
+    "total",
+    "last",
+)
+WEAK = frozenset({"last", "beds"})
+"""Their words stand in questions for other topics too."""
+SUMS = frozenset({"output", "amount"})
+HOW_MUCH = 2
+"""Words of "how much" and no more."""
+STOPS = frozenset({",", ";", ".", "!", "?", "and", "&", "-"})
+OF_CHECKS = frozenset({"leak", "suction", "seal", "tidal", "fluid", "wall", "indicator"})
+
+
+def topic(items: tuple[Item, ...], read: Read) -> str | None:
+    """The topic that these pieces ask for, the most telling one; nothing where none is said."""
+    asking = [i for i in items if i.role == "cue" and i.value == "ask"]
+    found = {i.name for i in asking}
+    cues = there(i for i in items if i.role == "cue")
+    if not found - {"last"}:
+        found |= _without_beds(items, read)
+    if not found - WEAK and (told := _together(items, read)):
+        found.add(told[0])
+    if sums_up_a_bed(items) or cues & {*SUMS, "out"}:
+        found.add("total")
+    if _is_lone_again(asking, read) and (found != {"repeat"} or any(i.role == "bed" for i in items)):
+        found = (found - {"repeat"}) or {"last"}
+    if not found - {"last"} and cues & OF_CHECKS:
+        found.add("checks")
+    if "checks" in found or _is_of_one_line(asking, cues, read):
+        found -= {"last"} if "checks" in found else {"total"}
+    if not found - {"last"} and cues & {"span", "window"} and not cues & {"plan", "neg"}:
+        found.add("total")
+    if not found and cues & {"level", "levelat"}:
+        found.add("last")
+    if found - {"beds"}:
+        found.discard("beds")
+    return next((t for t in RANK if t in found), None)
+
+
+def sums_up_a_bed(items: tuple[Item, ...]) -> bool:
+    """ "total 7": a bed right behind the word for a sum."""
+    return any(i.role == "bed" and i.lead in SUMS for i in items)
+
+
+def asks(items: tuple[Item, ...], read: Read) -> bool:
+    """Whether a word or a phrase of them asks, and does not only name what could be told."""
+    return any(
+        i.role == "cue"
+        and (i.value in {"question", "mark_of_question"} or (i.value == "ask" and is_asking(i, read)))
+        for i in items
+    )
+
+
+def is_asking(item: Item, read: Read) -> bool:
+    """ "which beds", "what's the rate": a phrase that asks by itself."""
+    return word(read.tokens, item.start) in ASKING
+
+
+def read_together(items: tuple[Item, ...], read: Read) -> frozenset[str]:
+    """The words that ask together for the topic of these pieces."""
+    told = _together(items, read)
+    return frozenset(told[1]) if told is not None else frozenset()
+
+
+def _together(items: tuple[Item, ...], read: Read) -> tuple[str, set[str]] | None:
+    if not items or not asks(items, read):
+        return None
+    start, end = stretch(items, read)
+    said = set(read.tokens.said[start:end])
+    for name, sets in TOGETHER:
+        if all(not said.isdisjoint(each) for each in sets):
+            return name, {w for each in sets for w in said & each}
+    return None
+
+
+def stretch(items: tuple[Item, ...], read: Read) -> tuple[int, int]:
+    """Where the clauses of these pieces begin and end, with the words that say nothing."""
+    own = [i for i in items if i.role != "bed"] or items  # the bed may be that of another clause
+    start, end = own[0].start, own[-1].end
+    while start and word(read.tokens, start - 1) not in STOPS:
+        start -= 1
+    while end < len(read.tokens) and word(read.tokens, end) not in STOPS:
+        end += 1
+    return start, end
+
+
+def _is_lone_again(asking: list[Item], read: Read) -> bool:
+    """ "what was bed 4 again", "hi, me again"."""
+    said = [i for i in asking if i.name == "repeat"]
+    return bool(said) and all(i.end - i.start == 1 and word(read.tokens, i.start) in LONE_AGAIN for i in said)
+
+
+def _is_of_one_line(asking: list[Item], cues: frozenset[str], read: Read) -> bool:
+    """ "last reading how much": how much that line is, and no sum; "how much since the last mark" is one."""
+    last = [i for i in asking if i.name == "last" and i.end - i.start > 1]
+    sums = [i for i in asking if i.name == "total"]
+    much = all(word(read.tokens, i.start) == "how" and i.end - i.start == HOW_MUCH for i in sums)
+    return bool(last and sums) and much and not cues & {*SUMS, "out", "since", "span", "window"}
+
+
+def _without_beds(items: tuple[Item, ...], read: Read) -> set[str]:
+    """The topics said once the beds are taken out: "when will 12 be full"."""
+    said = [i for i in items if i.role == "bed" or (i.role == "cue" and i.value == "bed")]
+    beds = {k for i in said for k in range(i.start, i.end)}
+    beds |= {i.end + k for i in said for k in (0, 1) if word(read.tokens, i.end + k) in {"'", "s"}}
+    if not beds:
+        return set()
+    start, end = stretch(items, read)
+    rest = [t for k, t in enumerate(read.tokens) if start <= k < end and k not in beds]
+    return {c.value for c in pipeline().cues(rest) if c.label == "ask"} - {"repeat"}
