@@ -7,15 +7,16 @@ kept as `context` and given no role. Called by `read` once what is not ours is s
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from itertools import pairwise
+from itertools import pairwise, takewhile
 
 from .followers import DIALLED
 from .items import Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .patterns.leads import LEVEL_LEADS, MANY_LINES
+from .patterns.remarks import REMARKS
 from .renewed import CONTEXT, renewed
-from .roles import CHECK_LIMITS
+from .roles import CHECK_LIMITS, is_now
 from .rules import there
 from .runs import is_at, paired
 
@@ -69,13 +70,14 @@ ASKED = frozenset({"ask", "question"})
 BESIDE_QUESTION = frozenset({"question", "mark_of_question"})
 COMPARED = frozenset({"from", "since", "than", "on", "over", "in"})
 """Behind a number that is so much more or less than another."""
+WHICH = frozenset({"the", "my", "that"})
 FOUND = frozenset({"leak", "tidal", "seal"})
 SWITCHED = frozenset({"suction_on", "suction_off"})
 
 
 def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces, with numbers of no role of their own marked so, and beds in a row taken as beds."""
-    found = list(paired(_risen(items, toks)))
+    found = list(paired(_risen(_without_ones(items, toks), toks)))
     pieces = there(found)
     beside = not toks.words.isdisjoint(TELLING) or not pieces.isdisjoint(OVER_TIME)
     for k, item in enumerate(found) if beside else ():
@@ -108,6 +110,19 @@ def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
         found = _beds_in_a_row(found)
     beside = CONTEXT in [i.role for i in found]
     return tuple(_as_right_value(found, toks) if beside else found)
+
+
+def _without_ones(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """ "forgot the 3 o'clock one": the line of that time, and no number."""
+    if "one" not in toks.words:
+        return items
+    ones = {
+        item.start
+        for before, item in pairwise(items)
+        if item.role == "num" and word(toks, item.start) == "one" and item.end - item.start == 1
+        if before.role == "time" and before.end == item.start and word(toks, before.start - 1) in WHICH
+    }
+    return tuple(i for i in items if i.start not in ones)
 
 
 def _below_nothing(items: list[Item], toks: Toks) -> list[Item]:
@@ -171,15 +186,24 @@ def _told_again(items: Iterable[Item], toks: Toks) -> Iterator[Item]:
 
 def _told_now(items: list[Item]) -> Iterator[Item]:
     """ "745 at 2000 drawing labs now": beside a line with its time, of what else is done."""
-    timed, before = False, None
-    for item in items:
-        now = item.role == "time" and bool(item.clocks) and all(c.style == "now" for c in item.clocks)
+    timed, lined, before = False, False, None
+    for k, item in enumerate(items):
+        now = is_now(item)
         of_remark = before is not None and (
             before.role == "foreign" or (before.role == "cue" and before.value in {"word", "filler"})
         )
-        yield item._replace(role="cue", value="word", name="now") if now and timed and of_remark else item
+        told = (timed and of_remark) or (lined and of_remark and _is_plain_now(items, k))
+        yield item._replace(role="cue", value="word", name="now") if now and told else item
         timed = (timed or is_at(item)) and item.role != "sep"
+        lined = (lined or is_at(item)) and (item.role != "sep" or item.value == ",")
         before = item
+
+
+def _is_plain_now(items: list[Item], k: int) -> bool:
+    """ "340 at 0700, giving report now": what is done now is no number and nothing of the drain."""
+    before = items[k - 1]
+    behind = takewhile(lambda i: i.role != "sep", items[k + 1 :])
+    return (before.value == "filler" or before.name in REMARKS) and not any(i.role == "num" for i in behind)
 
 
 def _tells(item: Item) -> bool:

@@ -31,6 +31,8 @@ class Draft:
     to_bed: Item | None = None
     tubes: list[Item] = field(default_factory=list)
     time: Item | None = None
+    time_before: Item | None = None
+    """The same time, said before: "the 3 o'clock one, 615 at 03:00"."""
     since: Item | None = None
     level: Item | None = None
     final: Item | None = None

@@ -9,6 +9,7 @@ from __future__ import annotations
 from .drafts import SIDES, Draft
 from .items import Item
 from .leading import Leads
+from .moments import is_same_time
 from .roles import EVENTS
 
 FLUIDS = ("bright_red", "dark_red", "chylous", "purulent", "sanguineous", "serosanguineous", "serous")
@@ -164,6 +165,9 @@ class Gathering:
             return
         if draft.time is not None and all(c.style == "now" for c in draft.time.clocks):
             draft.time = item
+            return
+        if draft.time is not None and draft.time.sure_time and _is_again(draft.time, item):
+            draft.time_before, draft.time = draft.time, item  # "the 3 o'clock one, bed 8 was 615 at 03:00"
             return
         if draft.time is not None:
             if self.repair:
@@ -392,6 +396,11 @@ class Gathering:
             fresh.kind = kind
         else:
             draft.kind = kind
+
+
+def _is_again(time: Item, item: Item) -> bool:
+    """Whether the second time is the first one, and as plainly said."""
+    return item.at and is_same_time(time.clocks, item.clocks)
 
 
 def _one_name(a: Item, b: Item) -> bool:

@@ -21,6 +21,7 @@ def dropped(items: tuple[Item, ...], drafts: list[Draft]) -> Iterator[str]:
 def _starts(draft: Draft) -> Iterator[int]:
     single = (
         draft.time,
+        draft.time_before,
         draft.since,
         draft.level,
         draft.final,

@@ -44,8 +44,9 @@ def listed(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item
     flow = not VOLUMES.isdisjoint(toks.words) and not any(i.value in LINES for i in items)
     found: dict[int, Item | None] = {}
     stops: set[int] = set()
-    bed = any(i.role == "bed" for i in items)
     for run in _runs(items):
+        inside = {i.start for i in run}
+        bed = any(i.role == "bed" or (i.label is not None and i.start not in inside) for i in items)
         pairs = _pairs(run, arrived, bed=bed)
         if flow and sum(level.amount or 0 for _, level in pairs) <= MOST:
             continue

@@ -6,7 +6,7 @@ hours). Zones by dateutil; digits were read in `clock`.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, time, timedelta
 from operator import attrgetter
@@ -61,6 +61,15 @@ def distinct(moments: Iterable[datetime]) -> tuple[datetime, ...]:
 def since(earlier: datetime, later: datetime) -> timedelta:
     """The time between two moments, as the sun sees it."""
     return later.astimezone(UTC) - earlier.astimezone(UTC)
+
+
+def is_same_time(before: Sequence[Clock], after: Sequence[Clock]) -> bool:
+    """Whether the second time is the first one, said again and as exactly: "3 o'clock" and then "03:00"."""
+    if len(before) != 1 or len(after) != 1 or {before[0].style, after[0].style} - {"24", "12", "hour"}:
+        return False
+    first, again = before[0], after[0]
+    same = first.minute == again.minute and first.day == again.day
+    return same and set(_hours(again)) <= set(_hours(first))
 
 
 def soon(clock: Clock, arrived: datetime) -> Iterator[datetime]:

@@ -10,6 +10,8 @@ from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
 from .patterns.leads import BREAKS, KEEPS_LEAD
 from .ways import Way
 
+TUBE_WORDS = frozenset({"tube", "drain", "ct", "chest", "pigtail"})
+BED_WORDS = frozenset({"bed", "room", "rm"})
 MED_TUBES = frozenset({"tube", "tubes", "drain", "drains", "ct", "chest"})
 
 
@@ -22,6 +24,8 @@ def _is_behind_side(i: int, way: Way) -> bool:
 def _numbered(toks: Toks, i: int, way: Way) -> Item | None:
     """ "9 #1 340 #2 120": behind the bed, or behind another such one, which of the tubes."""
     found = tube_label(toks, i)
+    if found is not None and word(toks, found[0]) in TUBE_WORDS and not toks.words.isdisjoint(BED_WORDS):
+        return Item("tube", i, found[0], name=found[1])  # "#1 tube in bed 4"
     before = way.items[-1] if way.items else None
     if found is None or before is None or not starts_number(toks, found[0]):
         return None

@@ -18,7 +18,7 @@ from spacy.lang.en import English
 from spacy.matcher import PhraseMatcher
 from spacy.tokens import Doc
 
-from . import heard, sentences, spelling, trade
+from . import heard, sentences, shortened, spelling, trade
 from .patterns import clockwords, cues, other, queries
 from .patterns.numerals import HOMOPHONES, NUMERALS, ONES, TENS
 from .tokens import Token, Words, tokens, without_dots, without_possessive
@@ -118,9 +118,7 @@ class Pipeline:
         """The tokens and cues of a message."""
         undotted = without_dots(tokens(text)) if "." in text else tokens(text)
         raw: Sequence[Token] = trade.plain(tuple(without_possessive(undotted, NUMERALS)))
-        if voice:
-            raw = heard.plain(raw)
-        raw = sentences.stopped(raw)
+        raw = sentences.stopped(heard.plain(raw) if voice else shortened.plain(raw))
         repaired, broken = self.speller.repaired(raw, shortest=HEARD_SHORTEST if voice else spelling.SHORTEST)
         return Read(text, repaired, self.cues(repaired), broken)
 

@@ -15,9 +15,11 @@ from .neighbours import SIDES, is_setting, number_follows, phrase_of
 from .numbers import Toks, starts_number, word
 from .patterns.places import PLACES
 from .pipeline import Cue, Read, pipeline
+from .plainly import plainly
 from .rooms import bays
 from .wall import without, written
 
+MILLILITRES = frozenset({"ml", "mls", "cc", "ccs", "l", "litre", "litres", "liter", "liters"})
 ENDING = frozenset({"exchanged", "removed", "placed"})
 """With these told, the last line is the final level of a canister."""
 FULL = frozenset({"was full", "it was full"})
@@ -60,7 +62,8 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     if voice:
         cues = tuple(_spoken(cue, read.tokens) for cue in cues)
     around = bridged(sent(cues, read.tokens, labelled), read.tokens, labelled)
-    return read._replace(cues=of_their_like(recast(around, read.tokens), read.tokens), labelled=labelled)
+    found = plainly(of_their_like(recast(around, read.tokens), read.tokens), read.tokens, labelled)
+    return read._replace(cues=found, labelled=labelled)
 
 
 def _spoken(cue: Cue, toks: Toks) -> Cue:
@@ -160,9 +163,19 @@ def _is_at_time(cue: Cue, toks: Toks) -> bool:
     if word(toks, cue.start) not in CANISTERS or word(toks, cue.end - 1) != "at":
         return False
     before = cue.start - 1 - (word(toks, cue.start - 1) in {"the", "his", "her"})
-    off = word(toks, before) in {"from", "off"}
+    off = word(toks, before) in {"from", "off"} or _is_told_before(cue, toks)
     times = clocks(toks, cue.end)
     return any(off or (word(toks, end) in READS and number_follows(toks, end + 1)) for end, _ in times)
+
+
+def _is_told_before(cue: Cue, toks: Toks) -> bool:
+    """ "1.1 L in bed 11's box at 1700": with a level in its clause, the at is of the time."""
+    k = cue.start - 1
+    while word(toks, k) and word(toks, k) not in STOPS:
+        if word(toks, k) in MILLILITRES and toks[k - 1].is_digits:
+            return len(word(toks, cue.end)) == FULL_HOUR
+        k -= 1
+    return False
 
 
 def _replaced(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:

@@ -65,7 +65,12 @@ def _paired(items: tuple[Item, ...]) -> frozenset[int]:
         for a, cue, b in zip(items, items[1:], items[2:], strict=False)
         if a.label is not None and cue.value == "level" and b.lead == "level" and a.end == cue.start
     )  # "12 mark 340 14 mark 220"
-    return frozenset((*beside, *led))
+    now = (
+        a.start
+        for a, time, b in zip(items, items[1:], items[2:], strict=False)
+        if a.label is not None and is_now(time) and b.role == "num" and b.label is None and not b.lead
+    )  # "marked 23 just now 905"
+    return frozenset((*beside, *led, *now))
 
 
 def _options(item: Item, trail: Trail) -> Iterator[Item]:
@@ -150,6 +155,11 @@ def _marked(item: Item, trail: Trail) -> Iterator[Item]:
         yield from _bed(item)
     yield from _level(item)
     yield from _time(item) if item.at else ()
+
+
+def is_now(item: Item) -> bool:
+    """Whether it says that this is how it is now."""
+    return item.role == "time" and bool(item.clocks) and all(c.style == "now" for c in item.clocks)
 
 
 def is_event(item: Item) -> bool:

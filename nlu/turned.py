@@ -20,6 +20,8 @@ FEW = 4
 MOST_ON = 300
 """No wall suction is set to more mmHg. Common practice, no source."""
 OF_SEVERAL = frozenset({"old", "new", "other", "last", "first", "second", "next", "previous", "another"})
+UNSAID = frozenset({"something", "somethin", "summat", "odd", "change", "some", "counting", "whatever"})
+"""Behind a number these stand for the rest of it."""
 ONE = frozenset({"1", "one"})
 LASTING = frozenset({"leak", "tidal", "waterseal", "suction"})
 PAUSED = frozenset({"suction_off"})
@@ -44,6 +46,15 @@ def one_of_several(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         one = item.role in {"level", "volume"} and word(toks, item.start) in ONE and not item.unit
         if one and item.end - item.start == 1 and word(toks, item.start - 1) in OF_SEVERAL:
             yield "that one, or 1 mL"
+
+
+def and_more(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "six hundred and something": the rest of the number was not said."""
+    for item in items:
+        k = item.end + (word(toks, item.end) in {"and", "-", "plus", "or"})
+        more = word(toks, k) in UNSAID or (word(toks, k) == "a" and word(toks, k + 1) in {"bit", "little"})
+        if item.role in AMOUNTS and more:
+            yield "the rest of the number was not said"
 
 
 def on_a_number(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -167,6 +178,7 @@ TURNED = (
     Rule(came_in, frozenset({"arrival"})),
     Rule(before_now, frozenset({"bed"})),
     Rule(one_of_several, frozenset({"level", "volume"})),
+    Rule(and_more, AMOUNTS),
     Rule(put_in, frozenset({"level", "time"})),
     Rule(on_a_number, frozenset({"level", "time"})),
     Rule(side_of_another, frozenset({"tube"})),

@@ -13,7 +13,7 @@ from .asking import asking, doubted
 from .clauses import NUMBERS, clauses, happens, is_strange
 from .items import Item
 from .numbers import Toks, glued, word
-from .patterns.asides import DONE_TO
+from .patterns.asides import DONE_TO, STAFF
 from .rules import Rule, Rules, signs
 from .weighty import is_closing
 
@@ -110,7 +110,8 @@ def _timed_apart(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if not times or told:
             continue
         strange = any(is_strange(i, toks) and i.end <= times[0].start for i in clause)
-        if strange or _said_before(times[0], toks) in DONE_TO:
+        somebody = any(i.unread and i.name in STAFF and i.end <= times[0].start for i in clause)
+        if strange or somebody or _said_before(times[0], toks) in DONE_TO:
             yield "the time may be of something else"
 
 

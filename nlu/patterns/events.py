@@ -309,7 +309,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
     "change": ("swapped out", "replaced", "changeout", "change out"),
     "empty": ("empty", "is empty", "starts empty", "new and empty"),
     "timeword": (
-        "t =", "t :", "as of", "timed", "timed at",
+        "t =", "t :", "as of", "as at", "timed", "timed at",
         "time", "the time", "time was", "time is", "time to", "time should be", "timing", "hour was",
     ),
 }

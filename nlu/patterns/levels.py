@@ -19,7 +19,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "showing", "canister shows", "drain shows", "line reading", "mark level", "mark line",
         "reading level", "chest tube line", "tube line", "canister line", "drain line",
         "marker", "remarked", "(canister|box|drain|chamber|bottle|it) says", "reads out at",
-        "shows us", "(i'm|im|i am|we're|we are) (reading|seeing)", "(i|we) (read|see)",
+        "shows us", "i make it", "(i'm|im|i am|we're|we are) (reading|seeing)", "(i|we) (read|see)",
     ),
     "levelat:past": ("was at", "were at", "was up to", "had reached", "was on"),
     "levelat": (
@@ -119,7 +119,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "tbsp", "deciliter", "psi",
     ),
     "about": (
-        "more or less",
+        "more or less", "(a|) (shade|touch|bit|hair|tad|smidge|smidgen|whisker) (over|under|above|below)",
         "round about",
         "about", "approx", "approximately", "around", "roughly", "maybe", "like", "almost", "nearly",
         "just under",

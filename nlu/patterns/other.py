@@ -139,7 +139,8 @@ OTHER: dict[str, tuple[str, ...]] = {
     "negative": ("minus", "negative"),
     "filler": (
         "(gave|giving|given|got|getting|took|taking) (report|handover) (to|from)",
-        "(phone|battery|signal|wifi|screen) (just|has|) (died|went dead|cut out|dropped|froze|is dead)",
+        "(phone|battery|signal|wifi|screen|pager) (just|has|was|is|) (died|dead|went dead|cut out|dropped|"
+        "froze)",
         "for (a|) (sec|second|secs|seconds|moment|bit|few secs|couple secs)",
         "(down|along) (the|one) (side|front|back|middle|edge)",
         "(not|don't|dont) (loving|liking|like|love) (the look of|how|)",
@@ -152,6 +153,9 @@ OTHER: dict[str, tuple[str, ...]] = {
         "into", "catch up", "catching up", "catch-up", "c/o",
         "(tube|drain|chest drain|canister|box|bottle|chest tube|chest) (obs|observations)",
         "(obs|observations) (are|all|) (stable|ok|okay|fine|done|unchanged|satisfactory|normal|good)",
+        "yikes", "wow", "oof", "eek", "gosh", "blimey", "crikey",
+        "(had|took|having|taken) (a|another|one|my) (quick|good|last|proper|) (look|peek|glance)",
+        "(read|checked|looked|measured) at eye level",
         "lol", "lmao", "haha", "hahaha", "hehe", "omg", "ugh", "phew", "whew", "argh", "jeez", "geez",
         "sheesh", "yay", "woohoo", "smh", "tysm",
         "(right|okay|ok|alright) (okay|ok|so|then|right)",

@@ -32,6 +32,8 @@ SHORTHAND = {
     "rmvd": "removed",
     "clmpd": "clamped",
     "unclmpd": "unclamped",
+    "cannister": "canister",
+    "cannisters": "canisters",
     "canstr": "canister",
     "cnstr": "canister",
     "yday": "yesterday",

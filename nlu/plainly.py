@@ -1,0 +1,157 @@
+"""Cues of a plain line and of the remark beside it: what its bed "says", when it was read, who goes home.
+
+Once a level was told, "read at 1858" says when that was, and is no second line. Called by `recast`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+
+from .clock import clocks
+from .items import FULL_HOUR
+from .neighbours import phrase_of
+from .numbers import Toks, glued, is_digits, starts_number, word
+from .patterns.asides import THINGS
+from .pipeline import Cue
+
+BED_WORDS = frozenset({"bed", "room", "rm", "bay", "#"})
+BEFORE_BED = BED_WORDS | {
+    "",
+    ",",
+    ";",
+    ".",
+    "!",
+    "-",
+    "and",
+    "ok",
+    "okay",
+    "so",
+    "then",
+    "hi",
+    "hey",
+    "hello",
+}
+"""What stands before a bed that opens its clause."""
+READ = frozenset({"read", "marked", "measured", "drew", "drawn", "taken", "recorded", "noted", "checked"})
+IT = frozenset({"it", "line", "that", "this", "them"})
+AT = frozenset({"at", "@"})
+TELLS = frozenset(
+    {"is", "=", ":", "now", "says", "shows", "showing", "reads", "reading", "mark", "line", "level"}
+)
+UNITS = frozenset({"ml", "mls", "cc", "ccs", "l", "litre", "litres", "liter", "liters"})
+ENDS = frozenset({"", ".", ",", ";", "!", "-", "now", "everyone", "all", "folks", "guys", "team", "then"})
+STOPS = frozenset({",", ";", ".", "!", "?", "but", "and"})
+CANNOT = frozenset({"can't", "cant", "cannot", "couldn't", "couldnt", "unable to"})
+SEEING = frozenset({"see", "read", "get", "reach", "find", "bend", "kneel", "crouch", "look", "turn"})
+DOUBTS = frozenset({"right", "sure", "correct", "or", "if", "whether", "not", "no", "true"})
+LABEL_DIGITS = 2
+SCORE = 10
+"""A patient says how bad it is, from nought to ten."""
+MOST_OF_TIME = 4
+"""Tokens of a time: at, 19, :, 05."""
+HOME = frozenset({"me", "me's", "i'm", "im"})
+OFF = frozenset({"away", "off", "out", "gone", "done", "finished", "home"})
+
+
+def plainly(cues: tuple[Cue, ...], toks: Toks, labelled: Mapping[int, tuple[int, str]]) -> tuple[Cue, ...]:
+    """The cues, those of a plain line and of a farewell as they are meant."""
+    found = [meant for cue in cues for meant in _meant(cue, toks)]
+    for hindered in [c for c in cues if c.label == "neg" and _is_hindered(c, cues, toks)]:
+        end = _end_of_clause(hindered, toks)
+        found = [c for c in found if not hindered.start <= c.start < end]
+        found.append(Cue("filler", "", hindered.start, end))
+    if "says" in toks.words:
+        taken = {k for cue in found for k in range(cue.start, cue.end)}
+        ends = {end for end, _ in labelled.values()}
+        found += [c for c in _said(toks, ends) if c.start not in taken]
+    return tuple(sorted(found, key=lambda cue: cue.start))
+
+
+def _said(toks: Toks, ends: set[int]) -> Iterator[Cue]:
+    """ "13 says 1065": what its canister shows; "nurse in 13 says 340" is of somebody."""
+    for k, text in enumerate(toks.said):
+        if text != "says" or not starts_number(toks, k + 1):
+            continue
+        label = k in ends or (is_digits(toks, k - 1) and word(toks, k - 2) in BEFORE_BED)
+        number = word(toks, k + 1)
+        scored = number.isdecimal() and int(number) <= SCORE
+        if label and not scored and word(toks, k + 2) not in {"/", "out", "of", "pain"}:
+            yield Cue("level", "", k, k + 1)
+
+
+def _meant(cue: Cue, toks: Toks) -> Iterator[Cue]:
+    if cue.value == "moved" and _is_right_now(cue, toks):
+        yield Cue("filler", "", cue.start + 1, cue.end - 1)
+        yield Cue("bed", "", cue.end - 1, cue.end)
+    elif cue.value in {"away", "left"} and _is_farewell(cue, toks):
+        yield cue._replace(label="filler", value="")
+    elif cue.label in {"level", "levelat", "filler"} and _says_when(cue, toks):
+        yield from _of_reading(cue, toks)
+    else:
+        yield cue
+
+
+def _is_hindered(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> bool:
+    """ "roughly 500 at 1905 cant read under the bed": why it is only about so much."""
+    if phrase_of(cue, toks) not in CANNOT or word(toks, cue.end) not in SEEING:
+        return False
+    about = any(c.label == "about" and c.start < cue.start for c in cues)
+    stop = cue.start - (word(toks, cue.start - 1) == ",")
+    timed = any(end == stop for k in range(stop - MOST_OF_TIME, stop) for end, _ in clocks(toks, k) if k > 0)
+    behind = toks.said[cue.end : _end_of_clause(cue, toks)]
+    plain = all(w.isalpha() for w in behind) and (DOUBTS | THINGS).isdisjoint(behind)
+    return about and timed and plain
+
+
+def _end_of_clause(cue: Cue, toks: Toks) -> int:
+    return next((k for k in range(cue.end, len(toks)) if word(toks, k) in STOPS), len(toks))
+
+
+def _is_right_now(cue: Cue, toks: Toks) -> bool:
+    """ "885 right now in bed 24": the line is there now, and nobody moved."""
+    right = word(toks, cue.start - 1) in {"right", "just"} and word(toks, cue.start) == "now"
+    level = is_digits(toks, cue.start - 2) and len(word(toks, cue.start - 2)) > LABEL_DIGITS
+    alone = sum(text in BED_WORDS for text in toks.said) == 1
+    return right and level and alone and word(toks, cue.end - 1) in BED_WORDS
+
+
+def _is_farewell(cue: Cue, toks: Toks) -> bool:
+    """ "that's me away. bed 19 ...": the nurse, and no patient; "that's me away to CT with 19" is asked."""
+    return (
+        word(toks, cue.start - 1) in HOME and word(toks, cue.end - 1) in OFF and word(toks, cue.end) in ENDS
+    )
+
+
+def _says_when(cue: Cue, toks: Toks) -> bool:
+    """ "1020 mL, read at 1858", "is now 455, drew it at 1900": when that was read."""
+    verb = cue.start - (word(toks, cue.start) in IT)
+    at = cue.end - 1 if word(toks, cue.end - 1) in AT else cue.end
+    it = at - 1 if word(toks, at - 1) in IT else at
+    read = word(toks, it - 1) in READ and verb <= it - 1 < max(cue.end, verb + 1)
+    return read and word(toks, at) in AT and _is_whole_clock(toks, at + 1) and _is_told(toks, it - 1)
+
+
+def _of_reading(cue: Cue, toks: Toks) -> Iterator[Cue]:
+    if word(toks, cue.start) in IT:
+        yield Cue("filler", "", cue.start - 1, cue.start)
+    end = cue.end - (word(toks, cue.end - 1) in AT)
+    if end > cue.start:
+        yield Cue("filler", "", cue.start, end)
+    if end < cue.end:
+        yield Cue("filler", "", end, cue.end)
+
+
+def _is_whole_clock(toks: Toks, i: int) -> bool:
+    """Whether a time stands here that is written whole: 1858, 18:58, 7 pm."""
+    digits = len(word(toks, i)) == FULL_HOUR and is_digits(toks, i)
+    return any(clock.sure or clock.colon or (digits and clock.style == "24") for _, clock in clocks(toks, i))
+
+
+def _is_told(toks: Toks, end: int) -> bool:
+    """Whether the last number before is told as a level: with its unit, or behind "is" and no whole time."""
+    k = next((k for k in range(end - 1, 0, -1) if is_digits(toks, k)), 0)
+    if not k:
+        return False
+    if word(toks, k + 1) in UNITS and (glued(toks, k + 1) or word(toks, k + 1) != "l"):
+        return True
+    return word(toks, k - 1) in TELLS and not _is_whole_clock(toks, k)
