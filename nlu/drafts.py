@@ -9,6 +9,7 @@ from dataclasses import dataclass, field
 
 from .items import Item
 from .labels import tube_name
+from .moments import is_same_time
 
 SIDES = frozenset({"left", "right"})
 AMOUNTS = ("level", "volume", "output", "same")
@@ -101,6 +102,16 @@ class Draft:
             bed=self.bed, tubes=list(self.tubes), **behind, whats=whats, checks=checks, closing=closing
         )
 
+    def is_timed_again(self, item: Item) -> bool:
+        """Whether this is its time once more, and as plainly said."""
+        first = self.time
+        return first is not None and first.sure_time and item.at and is_same_time(first.clocks, item.clocks)
+
     def clash(self, slot: str, *items: Item | None) -> None:
         """Several values compete for a slot."""
         self.clashes.setdefault(slot, []).extend(i for i in items if i is not None)
+
+
+def is_one_name(a: Item, b: Item) -> bool:
+    """Whether a side and a place are one name: left apical."""
+    return (a.name in SIDES) != (b.name in SIDES) and b.start - a.end <= 1

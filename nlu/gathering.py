@@ -6,10 +6,9 @@ at hand opens the next one; bed, tube and time are shared afterwards, in `sharin
 
 from __future__ import annotations
 
-from .drafts import SIDES, Draft
+from .drafts import Draft, is_one_name
 from .items import Item
 from .leading import Leads
-from .moments import is_same_time
 from .roles import EVENTS
 
 FLUIDS = ("bright_red", "dark_red", "chylous", "purulent", "sanguineous", "serosanguineous", "serous")
@@ -137,10 +136,10 @@ class Gathering:
         if draft.tubes and draft.has_content and not draft.joined and draft.kind != "placed":
             last = draft.tubes[-1]
             said = self.last if self.last is not None and self.last.role == "tube" else None
-            if said is not None and said is not last and said.name == last.name and _one_name(said, item):
+            if said is not None and said is not last and said.name == last.name and is_one_name(said, item):
                 self.open().tubes += [said, item]  # "lt 340 lt basal 50"
                 return
-            if not (_one_name(last, item) and self.last is last):
+            if not (is_one_name(last, item) and self.last is last):
                 self._next_tube(draft, item)
                 return
         if self.leads.tubes and not draft.tubes and draft.has_amount and len(self.drafts) > 1:
@@ -166,7 +165,7 @@ class Gathering:
         if draft.time is not None and all(c.style == "now" for c in draft.time.clocks):
             draft.time = item
             return
-        if draft.time is not None and draft.time.sure_time and _is_again(draft.time, item):
+        if self.last is draft.level and draft.is_timed_again(item):
             draft.time_before, draft.time = draft.time, item  # "the 3 o'clock one, bed 8 was 615 at 03:00"
             return
         if draft.time is not None:
@@ -396,13 +395,3 @@ class Gathering:
             fresh.kind = kind
         else:
             draft.kind = kind
-
-
-def _is_again(time: Item, item: Item) -> bool:
-    """Whether the second time is the first one, and as plainly said."""
-    return item.at and is_same_time(time.clocks, item.clocks)
-
-
-def _one_name(a: Item, b: Item) -> bool:
-    """Whether a side and a place are one name: left apical."""
-    return (a.name in SIDES) != (b.name in SIDES) and b.start - a.end <= 1
