@@ -17,6 +17,8 @@ from .patterns.asides import DONE_TO, STAFF
 from .rules import Rule, Rules, signs
 from .weighty import is_closing
 
+LOOKS = frozenset({"look", "peek", "glance"})
+"""With somebody of the staff before it, when that was is not when the line was read."""
 DETERMINERS = frozenset({"my", "the", "that", "this", "your", "her", "his"})
 HAPPENED = frozenset({"happen", "happened", "true", "right", "real", "accurate", "corrected", "mine", "ours"})
 PAIR = 2
@@ -110,7 +112,8 @@ def _timed_apart(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if not times or told:
             continue
         strange = any(is_strange(i, toks) and i.end <= times[0].start for i in clause)
-        somebody = any(i.unread and i.name in STAFF and i.end <= times[0].start for i in clause)
+        looked = not LOOKS.isdisjoint(toks.said[clause[0].start : times[0].start])
+        somebody = looked and any(i.unread and i.name in STAFF and i.end <= times[0].start for i in clause)
         if strange or somebody or _said_before(times[0], toks) in DONE_TO:
             yield "the time may be of something else"
 
