@@ -44,6 +44,8 @@ STOPS = frozenset({",", ";", ".", "!", "?", "but", "and"})
 CANNOT = frozenset({"can't", "cant", "cannot", "couldn't", "couldnt", "unable to"})
 SEEING = frozenset({"see", "read", "get", "reach", "find", "bend", "kneel", "crouch", "look", "turn"})
 DOUBTS = frozenset({"right", "sure", "correct", "or", "if", "whether", "not", "no", "true"})
+PAPER = frozenset({"paper", "chart", "sheet", "flowsheet", "board", "whiteboard", "note", "notes", "report"})
+"""What a number stands on that somebody else wrote."""
 LABEL_DIGITS = 2
 SCORE = 10
 """A patient says how bad it is, from nought to ten."""
@@ -69,7 +71,7 @@ def plainly(cues: tuple[Cue, ...], toks: Toks, labelled: Mapping[int, tuple[int,
 
 def _said(toks: Toks, ends: set[int]) -> Iterator[Cue]:
     """ "13 says 1065": what its canister shows; "nurse in 13 says 340" is of somebody."""
-    for k, text in enumerate(toks.said):
+    for k, text in enumerate(toks.said if PAPER.isdisjoint(toks.words) else ()):
         if text != "says" or not starts_number(toks, k + 1):
             continue
         label = k in ends or (is_digits(toks, k - 1) and word(toks, k - 2) in BEFORE_BED)

@@ -119,7 +119,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "tbsp", "deciliter", "psi",
     ),
     "about": (
-        "more or less", "(a|) (shade|touch|bit|hair|tad|smidge|smidgen|whisker) (over|under|above|below)",
+        "more or less",
         "round about",
         "about", "approx", "approximately", "around", "roughly", "maybe", "like", "almost", "nearly",
         "just under",
