@@ -12,7 +12,7 @@ from datetime import UTC, datetime
 from typing import Final, Literal
 
 import nlu
-from bot.dialogue.said import Answered, Fix, Message, NotSure, Query, Report, Said, Slots, Value
+from bot.dialogue.said import MANY, Answered, Fix, Message, NotSure, Query, Report, Said, Slots, Value
 from bot.dialogue.slots import Lacking, built, filled
 from bot.engine.entries import Exchanged, Left
 from bot.unit import Unit
@@ -33,8 +33,11 @@ _FOR_A_BED: Final = re.compile(
     r"(?P<answer>(?:mis-?read|new (?:canister|one)|(?:the )?(?:earlier|previous)|first|second)\b.*)$",
     re.IGNORECASE | re.DOTALL,
 )
-_NOT_READ: Final = "kind"
-"""The slot of a stretch that means nothing to us."""
+_SPOKEN: Final = (
+    r"(?:zero|oh|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|"
+    r"seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand)"
+)
+_NUMBER: Final = re.compile(rf"\d(?:[\d:.,]*\d)?|\b{_SPOKEN}(?:[ -](?:and )?{_SPOKEN})*\b", re.IGNORECASE)
 
 
 def read(
@@ -105,7 +108,7 @@ def in_ledger_words(parsed: Parsed) -> Message:
     for item in parsed.unclear:
         whole_fix = _moved_fix(item)
         if whole_fix is None:
-            unclear.append(_not_sure(item, parsed.text))
+            unclear.append(_not_sure(item, parsed))
         else:
             said.append(whole_fix)
     for statement in parsed.statements:
@@ -119,6 +122,8 @@ def in_ledger_words(parsed: Parsed) -> Message:
                 unclear.append(NotSure(slot=slot, text=parsed.text, partial=slots))
             case whole:
                 said.append(_of_final(_of_old(whole, parsed.text), parsed.text))
+    if not said and unclear and all(map(_is_one_of_many, unclear)):
+        unclear = [NotSure(slot="kind", text=parsed.text, beside=unclear[0].beside)]
     reply = _as_reply(parsed.text, said)
     fix = _as_fix(parsed.text, said, reply)
     return Message(said=tuple(said), unclear=tuple(unclear), reply=reply, fix=fix, text=parsed.text)
@@ -222,7 +227,8 @@ def _of_final(said: Said, text: str) -> Said:
     return replace(said, of_final=True) if isinstance(said, Fix) and _FINAL.search(text) else said
 
 
-def _not_sure(unclear: Unclear, text: str) -> NotSure:
+def _not_sure(unclear: Unclear, parsed: Parsed) -> NotSure:
+    text = parsed.text
     wholes = [built(slots_of(reading)) for reading in unclear.readings]
     readings = tuple(_of_old(whole, text) for whole in wholes if not isinstance(whole, Lacking))
     complete = len(readings) == len(unclear.choices) or not unclear.choices
@@ -232,7 +238,31 @@ def _not_sure(unclear: Unclear, text: str) -> NotSure:
         choices=tuple(_plain(choice) for choice in unclear.choices),
         readings=readings if complete else (),
         partial=_partial(unclear.statement, text),
+        beside=() if unclear.readings else _beside(parsed),
     )
+
+
+def _beside(parsed: Parsed) -> tuple[str, ...]:
+    """The numbers that were said and stand in no statement and no question."""
+    asked = (each for item in parsed.unclear for each in (item.statement, *item.readings))
+    told = [span for each in (*parsed.statements, *asked) if each is not None for span in each.spans.values()]
+    return tuple(
+        found[0]
+        for found in _NUMBER.finditer(parsed.text)
+        if not any(span.start < found.end() and found.start() < span.end for span in told)
+    )
+
+
+def _is_one_of_many(item: NotSure) -> bool:
+    """Whether it asks for the amount of one line where many were told: an answer would lose the others.
+
+    "1300 rounds 1A 330, 1B 905, 5A 1480": what is asked about may be none of them.
+    """
+    slots = item.partial
+    if slots is None or slots.kind not in ("mark", "drained") or len(item.choices) > 1 or item.readings:
+        return False
+    told = dict(slots.values)
+    return len(item.beside) >= MANY and "level_ml" not in told and "volume_ml" not in told
 
 
 def _partial(statement: Statement | None, text: str) -> Slots | None:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import datetime, timedelta
-from typing import Literal, TypeAlias
+from typing import Final, Literal, TypeAlias
 
 from bot.engine.entries import (
     Away,
@@ -45,6 +45,8 @@ Topic: TypeAlias = Literal[
 ]  # fmt: skip
 Window: TypeAlias = Literal["shift", "last_shift", "day", "last_day", "24h", "placement"]
 Choice: TypeAlias = Literal["misread", "new_canister", "earlier_wrong", "first", "second"]
+MANY: Final = 3
+"""So many numbers that nothing explains are more than the level and the time of the one line asked about."""
 Value: TypeAlias = str | int | float | bool | datetime | timedelta | tuple[str, ...]
 
 
@@ -162,7 +164,8 @@ class NotSure:
 
     `slot`: what is not sure. `choices`: the values that stand (none: it was not said). `readings`: the whole
     statements that go with the choices, in the same order. `partial`: what is sure. `text`: the words that
-    it is about.
+    it is about. `beside`: the numbers of the message that neither this nor anything else it says
+    explains, where no readings are offered.
     """
 
     slot: str
@@ -170,6 +173,7 @@ class NotSure:
     choices: tuple[Value, ...] = ()
     readings: tuple[Said, ...] = ()
     partial: Slots | None = None
+    beside: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

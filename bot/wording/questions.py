@@ -19,6 +19,7 @@ MISREAD = ("misread", "it was misread")
 NEW_CANISTER = ("new canister", "the canister was changed in between")
 YES = ("yes", IS_RIGHT)
 NO = ("no", "it is not right")
+LINE_BY_LINE = 'Send each line on its own, as in "bed 12 mark 1050 at 1900".'
 
 
 @dataclass(frozen=True, slots=True)
@@ -275,10 +276,16 @@ def missing(slot: str, known: str) -> Wording:
     return Wording(gsm_only(about))
 
 
-def not_understood(words: str) -> str:
-    """A stretch that means nothing to us; nothing was recorded."""
+def not_understood(words: str, *, many: bool = False) -> str:
+    """A stretch that means nothing to us, or tells too much at once (`many`); nothing was recorded."""
     quoted = f' "{words}"' if words else ""
-    return gsm_only(f'Not understood, not recorded:{quoted}. Say it another way, or "help".')
+    again = LINE_BY_LINE if many else 'Say it another way, or "help".'
+    return gsm_only(f"Not understood, not recorded:{quoted}. {again}")
+
+
+def beside_text(numbers: tuple[str, ...]) -> str:
+    """Numbers of a message that the question about it leaves out: "Also said, not recorded: 1300, 340." """
+    return gsm_only(f"Also said, not recorded: {', '.join(numbers)}. {LINE_BY_LINE}")
 
 
 _MISSING = {

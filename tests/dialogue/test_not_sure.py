@@ -160,3 +160,28 @@ def test_what_can_be_told_of_every_bed_is_told_of_every_bed_where_none_is_named(
     told = ward.says("Amy", topic, at="06:01")
     assert told.status == "told"
     assert {"Bed 1", "Bed 2"} <= {line.partition(":")[0] for line in told.reply.split("\n")}
+
+
+def test_numbers_that_no_answer_would_record_are_named_with_the_question() -> None:
+    ward = Ward()
+    partial = Slots(kind="mark", bed="12", values=(("level_ml", 120),))
+    asked = NotSure(slot="at", text="", partial=partial, beside=("340", "1830", "14", "85"))
+    told = ward.tells("Amy", asked, at="19:08")
+    assert told.status == "question"
+    assert (
+        "Bed 12, 120 mL: at what time?\nAlso said, not recorded: 340, 1830, 14, 85. Send each" in told.reply
+    )
+
+
+@pytest.mark.parametrize("beside", [(), ("1900",), ("1900", "340")])
+def test_the_level_and_the_time_that_are_asked_about_are_not_named_again(beside: tuple[str, ...]) -> None:
+    asked = NotSure(slot="level_ml", text="", partial=Slots(kind="mark", bed="12"), beside=beside)
+    assert "Also said" not in Ward().tells("Amy", asked, at="19:08").reply
+
+
+def test_a_list_that_is_not_understood_is_to_be_sent_line_by_line() -> None:
+    ward = Ward()
+    text = "1300 rounds: 1 330 x 2 905 x 5 1480"
+    told = ward.tells("Amy", NotSure(slot="kind", text=text, beside=("330", "905", "1480")), at="13:05")
+    assert told.reply.startswith(f'Not understood, not recorded: "{text}". Send each line on its own, as in')
+    assert "no open questions" in ward.says("Amy", "open", at="13:06").reply

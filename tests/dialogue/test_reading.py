@@ -175,3 +175,43 @@ def test_a_number_before_the_right_tube_names_the_line_that_is_wrong() -> None:
 def test_what_can_be_asked_of_the_reader_can_be_asked_of_the_ward() -> None:
     assert get_args(read.Topic) == get_args(Topic)
     assert sorted(RANK) == sorted(get_args(read.Topic))
+
+
+ROUNDS = "1300 rounds 1A 330, 1B 905, 5A 1480"
+
+
+def rounds(level_ml: int | None, text: str = ROUNDS, *sure: read.Statement) -> Message:
+    """Of the round, what is asked about one bed."""
+    span = read.Span(text.index("1A"), text.index("1A") + 2)
+    asked = read.Mark(bed="1A", level_ml=level_ml, spans={"bed": span})
+    unclear = Unclear(slot="level_ml" if level_ml is None else "at", text=text, statement=asked)
+    return in_ledger_words(Parsed(text=text, statements=sure, unclear=(unclear,)))
+
+
+def test_one_line_of_a_round_is_not_asked_for_as_if_it_were_all() -> None:
+    numbers = ("1300", "330", "1", "905", "5", "1480")
+    assert rounds(None).unclear == (NotSure(slot="kind", text=ROUNDS, beside=numbers),)
+
+
+@pytest.mark.parametrize(
+    ("message", "beside"),
+    [
+        (rounds(None, "1A 330 at 2530"), ("330", "2530")),
+        (rounds(330), ("1300", "330", "1", "905", "5", "1480")),
+        (rounds(None, ROUNDS, read.Away(bed="9")), ("1300", "330", "1", "905", "5", "1480")),
+    ],
+    ids=["one line", "its level is known", "something else is sure"],
+)
+def test_what_a_question_leaves_out_is_told_beside_it(message: Message, beside: tuple[str, ...]) -> None:
+    (asked,) = message.unclear
+    assert asked.partial is not None
+    assert asked.beside == beside
+
+
+def test_numbers_in_words_are_numbers_and_the_word_one_is_none() -> None:
+    text = "bed twelve mark ten fifty, another one six hundred and ten, oh seven hundred"
+    said = read.Mark(bed="12", spans={"bed": read.Span(4, 10)})
+    message = in_ledger_words(
+        Parsed(text=text, statements=(), unclear=(Unclear(slot="level_ml", text=text, statement=said),))
+    )
+    assert message.unclear[0].beside == ("ten fifty", "six hundred and ten", "oh seven hundred")
