@@ -13,7 +13,7 @@ from .followers import is_found_of
 from .fractions import is_with_part
 from .ground import Ground
 from .items import Item
-from .labels import tube_label
+from .labels import is_of_a_level, tube_label
 from .neighbours import is_adverb, is_day_number, is_setting, kind_lead, number_follows
 from .numbers import glued, heard_as_number, is_digits, numbers, starts_number, word
 from .numbersteps import misheard
@@ -162,7 +162,8 @@ def _tubeword(ground: Ground, cue: Cue, way: Way, item: Item) -> Iterator[Step]:
             if way.lead == "bed":
                 return
     found = tube_label(ground.toks, cue.end)
-    if found is not None and way.lead != "bed" and not _is_after(way, "tube"):
+    heard = ground.voice and found is not None and is_of_a_level(ground.toks, cue.end, found[0])
+    if found is not None and way.lead != "bed" and not (_is_after(way, "tube") or heard):
         yield found[0], way.with_item(Item("tube", cue.start, found[0], name=found[1]))
         level = found[0] in ground.cues and ground.cues[found[0]].label in {"level", "levelat"}
         if found[1] == "A" and not level and word(ground.toks, found[0]) in MAY_BE_ARTICLE:

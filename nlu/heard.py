@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from .patterns.clockwords import AMPM
+from .patterns.clockwords import AGO, AMPM, HOUR_WORDS, MINUTE_WORDS
 from .patterns.numerals import NUMERALS
 from .tokens import Token
 
@@ -28,7 +28,20 @@ BEFORE_ZERO = LINE | BEFORE_HOUR | {"is", "of", "was"}
 """Behind these a zero is a number."""
 THINKING = frozenset({"uh", "um", "er", "erm", "uhm", "ah", "hmm"})
 COUNTED = frozenset(
-    {"ml", "mls", "mil", "mils", "cc", "milliliters", "millilitres", "liters", "litres", *AMPM}
+    {
+        "ml",
+        "mls",
+        "mil",
+        "mils",
+        "cc",
+        "milliliters",
+        "millilitres",
+        "liters",
+        "litres",
+        *AMPM,
+        *MINUTE_WORDS,
+        *HOUR_WORDS,
+    }
 )
 """What ends a number or a time."""
 MOST_WORDS = 3
@@ -80,7 +93,10 @@ def _thinks(toks: Sequence[Token], i: int) -> bool:
     if _text(toks, i) not in THINKING:
         return False
     after = _text(toks, i + 1 + (_text(toks, i + 1) == ","))
-    return _is_number(_text(toks, i - 1)) and (_is_number(after) or after in COUNTED)
+    before = _text(toks, i - 1)
+    return (_is_number(before) and (_is_number(after) or after in COUNTED)) or (
+        before in MINUTE_WORDS and after in AGO
+    )
 
 
 def _is_number(text: str) -> bool:

@@ -8,7 +8,7 @@ from functools import lru_cache
 from types import MappingProxyType
 
 from .numbers import Number, Toks, glued, heard_as_number, is_digits, numbers, word
-from .patterns.numerals import NUMERALS
+from .patterns.numerals import NUMERALS, ONES, ZEROS
 
 LETTERS = {
     "alpha": "a", "alfa": "a", "bravo": "b", "charlie": "c", "delta": "d",
@@ -245,6 +245,10 @@ BEHIND_NAME = frozenset(
     | {"last", "half", "quarter", "tube", "drain", "right", "left", "bed", "room", "final", "output", "same"}
 )
 SIDES = {"l": "left", "r": "right"}
+LONGEST_TUBE = 3
+"""So many single digits in a row are a level: "one three seven"."""
+MORE_THAN_TUBES = frozenset({"5", "6", "7", "8", "9", "five", "six", "seven", "eight", "nine"})
+"""Nobody has so many chest tubes. Common practice, no source."""
 
 
 def tube_name(parts: list[str]) -> str:
@@ -297,3 +301,23 @@ def ends_name(toks: Toks, i: int) -> bool:
     if text in {"hundred", "thousand"}:
         return False
     return not text.isalpha() or text in NUMERALS or text in BEHIND_NAME
+
+
+def is_of_a_level(toks: Toks, i: int, end: int) -> bool:
+    """Whether the digit behind the word tube is only the first of a level: "tube 1,188", "five seventy".
+
+    Not "tube two seventy", which may be the second tube with 70.
+    """
+    longest = max(numbers(toks, i), default=None, key=lambda n: n.end)
+    if longest is None or longest.end <= end:
+        return False
+    spelt = longest.end - i >= LONGEST_TUBE and all(_is_digit(toks, k) for k in range(i, longest.end))
+    signed = word(toks, end) in {"point", "hundred", "thousand"} or (
+        word(toks, end) in {",", "."} and glued(toks, end)
+    )
+    return spelt or signed or word(toks, i) in MORE_THAN_TUBES or word(toks, end) in ZEROS
+
+
+def _is_digit(toks: Toks, i: int) -> bool:
+    text = word(toks, i)
+    return text in ONES or text in ZEROS or (text.isdecimal() and len(text) == 1)

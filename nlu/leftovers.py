@@ -252,9 +252,9 @@ def _ends_in_time(item: Item, toks: Toks) -> bool:
 
 
 def _is_of_time(toks: Toks, i: int) -> bool:
-    """Whether a number before this place is no level: "four o'clock", "twenty minutes past"."""
+    """Whether a number before this place is no level: "four o'clock", "nineteen hundred"."""
     counted = word(toks, i) in MINUTE_WORDS and word(toks, i + 1) in PAST | TO
-    return word(toks, i) in OF_A_TIME or counted
+    return word(toks, i) in OF_A_TIME or counted or word(toks, i) == "hundred"
 
 
 def _takes_minutes(level: Item, time: Item, toks: Toks) -> bool:
@@ -293,7 +293,8 @@ def _halting(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def _odd_words(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    if toks[-1].text in ENDINGS and any(i.role in VALUES for i in items):
+    lettered = any(i.role in {"bed", "tube"} and i.end == len(toks) for i in items)  # "on bed three A"
+    if toks[-1].text in ENDINGS and not lettered and any(i.role in VALUES for i in items):
         yield "a message that breaks off"
     said = [i for i in items[:3] if i.role != "sep"]
     if len(said) > 1 and said[0].role == "tube" and _is_aside(said[0], said[1], toks):

@@ -11,6 +11,8 @@ MEASURES = frozenset({*MINUTE_WORDS, *HOUR_WORDS})
 COUNTED = frozenset({"plain", "led", "decimal"})
 """How the number of a length is said."""
 HUNDRED = 100
+MOST_IN_WORDS = 240
+"""Whoever speaks of more minutes says hours."""
 
 
 def less_minutes(toks: Toks, i: int) -> tuple[int, int] | None:
@@ -60,7 +62,8 @@ def _quarters(toks: Toks, i: int) -> tuple[int, int] | None:
 
 def _is_count(number: Number, toks: Toks, i: int) -> bool:
     """Whether a length can be told so: "a hundred and twenty", never in pairs or digit by digit."""
-    whole = number.value < HUNDRED or number.end == i + 1 or "hundred" in toks.said[i : number.end]
+    in_words = "hundred" in toks.said[i : number.end] and number.value <= MOST_IN_WORDS
+    whole = number.value < HUNDRED or number.end == i + 1 or in_words
     return number.style in COUNTED and whole
 
 

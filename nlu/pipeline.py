@@ -147,8 +147,9 @@ def _denies_the_next(toks: Sequence[Token], end: int, denied: set[int]) -> bool:
 
 
 def _ends_a_number(toks: Sequence[Token], i: int) -> bool:
-    """Whether the word at a place is the "one" of thirty-one: then no cue ("one canister") begins with it."""
-    return 0 < i < len(toks) and toks[i].text in ONES and toks[i - 1].text in TENS
+    """Whether the word at a place is the "one" of thirty-one, or of bed one: then no cue ("one canister")
+    begins with it."""
+    return 0 < i < len(toks) and toks[i].text in ONES and toks[i - 1].text in TENS.keys() | LABELLED
 
 
 def _is_no_phrase(toks: Sequence[Token], start: int, end: int) -> bool:

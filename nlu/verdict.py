@@ -63,8 +63,11 @@ def told(*outcome: Statement | Unclear, faults: int = 0) -> Reading:
     return Reading(lambda: outcome, (faults + asked, 0))
 
 
-def standing_best(readings: Iterable[Reading | Unjudged]) -> list[Reading]:
-    """The readings of the least rank, in order; one that has more faults already is judged no further."""
+def standing_best(readings: Iterable[Reading | Unjudged], *, rivals: bool = False) -> list[Reading]:
+    """The readings of the least rank, in order; one that has more faults already is judged no further.
+
+    With `rivals` also one that is of another bed and stands worse by no more than a doubt.
+    """
     waiting = [(_least(reading), place, reading) for place, reading in enumerate(readings)]
     heapify(waiting)
     judged: dict[int, Reading] = {}
@@ -77,7 +80,16 @@ def standing_best(readings: Iterable[Reading | Unjudged]) -> list[Reading]:
         else:
             judged[place] = reading
             best = reading.rank if best is None else min(best, reading.rank)
-    return [judged[place] for place in sorted(judged) if judged[place].rank == best]
+    found = [judged[place] for place in sorted(judged) if judged[place].rank == best]
+    if not rivals or best is None or len(found) > 1:
+        return found
+    doubted = [r for r in judged.values() if r.rank == (best[0], best[1] + 1)]
+    return found + [r for r in doubted if _beds(r) and _beds(r).isdisjoint(_beds(found[0]))]
+
+
+def _beds(reading: Reading) -> set[str]:
+    said = (s.statement if isinstance(s, Unclear) else s for s in reading.made())
+    return {s.bed for s in said if s is not None and s.bed is not None}
 
 
 def _least(reading: Reading | Unjudged) -> int:
@@ -86,8 +98,9 @@ def _least(reading: Reading | Unjudged) -> int:
 
 
 def settled(readings: Iterable[Reading | Unjudged], text: str, *, strict: bool = False) -> Outcome:
-    """What to accept and what to ask; `strict`: nothing of a message with words left unread."""
-    found = standing_best(readings)
+    """What to accept and what to ask; `strict`, of what was dictated: nothing of a message with words left
+    unread, and nothing of one bed where a doubt alone speaks against another."""
+    found = standing_best(readings, rivals=strict)
     if not found:
         return (Unclear(slot="kind", text=text),)
     best = found[0].rank

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from .saying import CHANNELS, Channel, reading
+from .saying import ARRIVED, CHANNELS, LETTERED, Channel, reading
 
 
 @pytest.mark.parametrize(
@@ -129,3 +129,59 @@ def test_who_says_like_before_a_level_does_not_guess_it() -> None:
     assert reading("um bed nine uh mark like nine forty at nineteen hundred", channel="voice") == (
         "mark bed=9 at=19:00 level_ml=940"
     )
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 12 chest tube five seventy at nineteen hundred", "mark bed=12 at=19:00 level_ml=570"),
+        ("bed 12 chest tube 1,188 at nineteen hundred", "mark bed=12 at=19:00 level_ml=1188"),
+        ("bed 12 chest tube one three five oh at nineteen hundred", "mark bed=12 at=19:00 level_ml=1350"),
+        ("bed 12 chest tube one point four liters", "mark bed=12 level_ml=1400"),
+        ("bed 12 tube one three forty at nineteen hundred", "mark bed=12 tube=1 at=19:00 level_ml=340"),
+        (
+            "bed 12 tube one 340 tube two 120",
+            "mark bed=12 tube=1 level_ml=340; mark bed=12 tube=2 level_ml=120",
+        ),
+        ("bed 12 chest tube two seventy at nineteen hundred", "ask level_ml"),
+    ],
+)
+def test_a_digit_of_the_level_is_no_number_of_a_tube(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed five mark fifteen hundred and nineteen hundred", "mark bed=5 at=19:00 level_ml=1500"),
+        ("bed one canister is at $13.66 at nineteen hundred", "mark bed=1 at=19:00 level_ml=1366"),
+        ("bed twenty line five hundred 29 minutes ago", "mark bed=20 at=18:36 level_ml=500"),
+        ("bed three mark 845 forty eight minutes uh ago", "mark bed=3 at=18:17 level_ml=845"),
+    ],
+)
+def test_numbers_that_touch_are_parted_where_only_one_place_makes_sense(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
+
+
+def test_a_label_at_the_end_breaks_nothing_off() -> None:
+    text = "mark four ninety at six fifty pm on bed two A"
+    assert reading(text, beds=LETTERED, channel="voice") == "mark bed=2A at=18:50 level_ml=490"
+
+
+def test_where_a_doubt_alone_speaks_against_another_bed_the_bed_is_asked() -> None:
+    arrived = ARRIVED.replace(hour=13, minute=48)
+    assert (
+        reading("twenty three one oh five thirteen forty five", channel="voice", arrived=arrived) == "ask bed"
+    )
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed five mark a thousand one hundred and twenty two hundred", "ask level_ml"),
+        ("bed five mark eleven twenty two hundred", "ask level_ml"),
+        ("bed five mark eleven twenty oh two hundred", "mark bed=5 at=02:00 level_ml=1120"),
+    ],
+)
+def test_a_twenty_may_be_of_the_level_or_of_the_hour(text: str, read: str) -> None:
+    assert reading(text, channel="voice", arrived=ARRIVED.replace(hour=2)) == read
