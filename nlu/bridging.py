@@ -19,6 +19,8 @@ PREPOSITIONS = frozenset({"of", "on", "in"})
 BED_WORDS = frozenset({"bed", "room", "rm", "b"})
 SET_TO = frozenset({"suction", "sxn", "seal", "wall", "dial", "vacuum"})
 """Behind these "of 15" is no bed."""
+COMING = frozenset({"away", "back"})
+"""Beside these something else may be told: "back from OR with a new mediastinal tube"."""
 NAMED = frozenset({"placed"})
 """Events told around the name of a tube: "new left chest tube"."""
 
@@ -26,7 +28,7 @@ NAMED = frozenset({"placed"})
 def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, str]]) -> tuple[Cue, ...]:
     """The cues, and those that show only when a bed said between their words is taken out."""
     found = list(cues)
-    if any(c.label == "kind" for c in cues):
+    if any(c.label == "kind" and c.value not in COMING for c in cues):
         return cues
     beds = [(start, end, BRIDGED) for start, end in _beds(toks, written)]
     tubes = [(start, end, NAMED) for start, end in [*_tubes(cues), *_letters(toks)]]

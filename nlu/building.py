@@ -214,16 +214,20 @@ class Builder:
         if draft.time is None and draft.since is not None and isinstance(statement, Incident) and not asked:
             at, question = self.moment(draft.since, statement)  # "clamped since 1500"
             return question or replace(statement, at=at, spans={**spans, "at": self.span(draft.since)})
-        if draft.time is None or (asked is not None and asked.slot == "at") or self._is_loose_day(draft):
+        if (
+            draft.time is None
+            or (asked is not None and asked.slot == "at")
+            or self._is_loose_day(statement, draft)
+        ):
             return asked or statement
         at, question = self.moment(draft.time, statement)
         statement = replace(statement, at=at, spans={**spans, "at": self.span(draft.time)})
         return self._asked(statement, draft) or question or statement
 
-    def _is_loose_day(self, draft: Draft) -> bool:
-        """ "went home this morning": an event of a day, with no time said."""
+    def _is_loose_day(self, statement: Statement, draft: Draft) -> bool:
+        """ "went home this morning", "weight today 5.4 kg": of a day, with no time said."""
         loose = draft.time is not None and all(c.style == "date" for c in draft.time.clocks)
-        return loose and draft.kind in PLAIN
+        return loose and (draft.kind in PLAIN or isinstance(statement, Described))
 
     def moment(self, time: Item, statement: Statement) -> tuple[datetime | None, Unclear | None]:
         """When it was, or the question about it."""

@@ -160,8 +160,10 @@ def _is_hour(item: Item) -> bool:
 
 
 def _is_in(item: Item, toks: Toks) -> bool:
-    """ "now in 21": a place; "in 250 ml"."""
-    return not item.lead and word(toks, item.start - 1) in {"in", "into"}
+    """ "now in 21", "new one in 9": a place; "in 250 ml"."""
+    return (not item.lead or (item.lead == "new" and item.label is not None)) and word(
+        toks, item.start - 1
+    ) in {"in", "into"}
 
 
 def _questioned(items: tuple[Item, ...], _: Toks) -> Iterator[str]:

@@ -12,6 +12,7 @@ from .clock import clocks
 from .followers import DEEP
 from .items import FULL_HOUR
 from .neighbours import SIDES, is_setting, number_follows, phrase_of
+from .newcomers import with_newcomers
 from .numbers import Toks, starts_number, word
 from .patterns.places import PLACES
 from .pipeline import Cue, Read, pipeline
@@ -46,6 +47,9 @@ READS = frozenset({"is", "was", "reads", "read", "="})
 SETTINGS = frozenset({"seal", "suction", "gauge", "dial", "vacuum"})
 AGREED = frozenset({"that's right", "thats right"})
 AGREED_BEFORE = frozenset({"", ",", ".", ";", "thanks", "yes"})
+ASKING = frozenset(
+    {"who", "when", "where", "what", "why", "how", "and", "so", "ok", "hey", "hi", "which", "but"}
+)
 SHORT = 3
 """Words and signs of "bed 12,": before an answer no more is said."""
 BED_WORDS = frozenset({"bed", "room", "rm"})
@@ -63,7 +67,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
         cues = tuple(_spoken(cue, read.tokens) for cue in cues)
     around = bridged(sent(cues, read.tokens, labelled), read.tokens, labelled)
     found = plainly(of_their_like(recast(around, read.tokens), read.tokens), read.tokens, labelled)
-    return read._replace(cues=found, labelled=labelled)
+    return read._replace(cues=with_newcomers(found, read.tokens, voice=voice), labelled=labelled)
 
 
 def _spoken(cue: Cue, toks: Toks) -> Cue:
@@ -195,6 +199,8 @@ def _meant(cue: Cue, toks: Toks, *, ends: bool) -> Cue:
     words = phrase_of(cue, toks)
     if words in LAST_LINES and not ends and _is_of_bed(cue, toks):
         return cue._replace(label="ask", value="last")
+    if cue.value == "placed" and word(toks, cue.start) == "did" and not _is_doer(word(toks, cue.start - 1)):
+        return cue._replace(label="question", value="", end=cue.start + 1)  # "who did a chest tube on 12"
     if words in FULL and not number_follows(toks, cue.end):  # "changed it as it was full"
         return cue._replace(label="word", value="full")
     if words == "passed" and word(toks, cue.end).isalpha() and word(toks, cue.end) not in DIED:
@@ -208,6 +214,11 @@ def _meant(cue: Cue, toks: Toks, *, ends: bool) -> Cue:
     if words in WATER_SEALS and _is_state(cue, toks):
         return cue._replace(label="waterseal")
     return cue
+
+
+def _is_doer(before: str) -> bool:
+    """Whether the word before says who did it."""
+    return before.isalpha() and before not in ASKING
 
 
 def _is_state(cue: Cue, toks: Toks) -> bool:

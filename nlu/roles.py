@@ -176,6 +176,8 @@ def _in_event(trail: Trail) -> bool:
             return True
         if item.role == "cue" and item.value in {"kind", "what"}:
             return is_event(item)
+        if item.role == "cue" and item.value == "arrival":
+            return True
     return False
 
 

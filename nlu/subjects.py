@@ -48,7 +48,9 @@ SETTINGS = frozenset({"suction", "wall"})
 FITTINGS = frozenset({"reg", "regulator", "gauge", "source", "setup", "tubing", "liner", "head", "meter"})
 """Behind the word suction: what is on the wall."""
 LOOSE = frozenset({"air", "lung", "heart", "injury", "bypass", "effusions", "pleural fluid"})
-REASONING = frozenset({"for", "a", "an", "is", "was", "post", "op", "reason", "s/p", "p", "of", "=", "day"})
+REASONING = frozenset(
+    {"fresh", "for", "a", "an", "is", "was", "post", "op", "reason", "s/p", "p", "of", "=", "day"}
+)
 NEAR_BY = 4
 """So many words before such a word these say why the drain is in."""
 DIAL = 40
@@ -209,6 +211,8 @@ def _reasons(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
                 yield "a reason that another finding may show"
             if before & UNSURE or word(toks, item.end) == "?":
                 yield "a reason that is denied or doubted"
+            if "for" in before and any(i.role == "time" and _is_day(i) for i in items):
+                yield "what lies ahead that day"  # "5 for vats today"
             if any(is_event(i) and i.name == "damaged" and i.start == item.end for i in items):
                 yield "a part that is broken"  # "valve cracked"
             near = {word(toks, k) for k in range(item.start - NEAR_BY, item.start)}
@@ -217,6 +221,10 @@ def _reasons(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             sided = word(toks, item.start - 1) in {"left", "right", "l", "r", "lt", "rt", "the", "both"}
             if item.name == "lung" and sided and word(toks, item.end - 1) == "lung":
                 yield "a lung is no reason"
+
+
+def _is_day(time: Item) -> bool:
+    return all(clock.style == "date" for clock in time.clocks)
 
 
 def _suction_back(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:

@@ -12,7 +12,7 @@ from .smalltalk import ROUND_AN_EVENT
 _STAFF = """
 dr drs doctor doctors doc docs md mds pa np rn rns reg registrar consultant surgeon surgeons resident
 residents intern fellow attending team provider providers physio physiotherapist anaesthetist anesthetist
-anesthesia anaesthetics cardiothoracic thoracics thoracic cts ct respiratory rt porter porters transport
+anesthesia anaesthetics cardiothoracic thoracics thoracic thora cts ct respiratory rt porter porters transport
 transporter tech techs technician aide aides hca cna cnas orderly student students nurse nurses sister
 surg surgery pulm hospitalist intensivist
 charge colleague cleaner cleaners housekeeping staff they he she ed er
@@ -51,7 +51,7 @@ beside next between around
 """
 PLACES = frozenset(_WHERE.split())
 _LOOKS = """
-minimal mild slight small tiny moderate large big some good nice nicely normal gentle vigorous brisk
+liquid minimal mild slight small tiny moderate large big some good nice nicely normal gentle vigorous brisk
 frank frankly cloudy clear thick thin free remains remaining drainage draining output noted seen present
 visible ongoing continues continuing only still currently resp resps respiration respirations respiratory
 breath breaths breathing cough coughs coughing inspiration expiration w with usual changed changing

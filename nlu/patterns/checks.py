@@ -251,12 +251,17 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "cardiac surgery", "cardiac", "bypass", "valve replacement", "avr", "mvr", "sternotomy",
         "post cabg", "post heart", "heart", "post op cabg", "s/p cabg", "post op valve", "bypass surgery",
         "post cardiac surgery", "post op cardiac", "valve surgery", "heart bypass", "valve repair",
+        "fresh (post op|post-op|postop|open|) (heart|cabg|valve|avr|mvr)",
         "fresh heart", "fresh cabg", "after heart surgery", "aortic valve", "mitral valve",
         "coronary bypass", "open-heart", "after cabg", "post-cabg", "post-op cabg", "vsd repair", "cabbage",
         "postop cabg", "mitral valve repair", "aortic valve replacement", "post open heart",
         "heart transplant",
     ),
     "reason:lung": (
+        (
+            "(removed|resected|took out|taken out) (a|the|one|part of the|part of a|his|her|) "
+            "(left|right|upper|lower|middle|) (lobe|lung|segment)"
+        ),
         "lobectomy", "lung surgery", "post op lung", "vats", "thoracotomy", "wedge resection",
         "pneumonectomy", "lung resection", "post lobectomy", "lung", "wedge", "decortication",
         "post op lobectomy", "segmentectomy", "s/p lobectomy", "post vats", "lung biopsy", "post-op lung",
@@ -265,6 +270,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "postop lobectomy", "post op vats",
     ),
     "reason:trauma": (
+        "(stab|penetrating|blunt|crush|thoracic|gunshot|blast) injury",
         "hemothorax", "haemothorax", "trauma", "injury", "stab wound", "gsw", "stabbing", "mva", "mvc",
         "rib fractures", "gunshot", "hemo", "stab", "gunshot wound", "rib fracture", "hemopneumothorax",
         "haemopneumothorax", "chest trauma", "blunt trauma", "car accident", "fall with rib fractures",

@@ -8,6 +8,7 @@ from .nouns import BE, BOX, CAN, ELSEWHERE, OUT, PROVIDER, THE, TUBE
 
 EVENTS: dict[str, tuple[str, ...]] = {
     "kind:placed": (
+        "did (a|an|another) (new|) (left|right|) (chest tube|chest drain|pigtail|tube|drain|icd) (on|in|for)",
         f"{TUBE} {BE} (just|) sited", f"sited {THE} {TUBE}", "(new|fresh) (chest |)drains",
         (
             f"(put|placed|inserted|popped) (a|an|in a|) (new|second|) (left|right|mediastinal|apical|basal|"

@@ -1,0 +1,66 @@
+"""Cues of a patient who came with a drain: "fresh heart into 8 at 1830, one mediastinal tube".
+
+Called by `recast`. What makes somebody new is a cue of its own; how many tubes came is no number of ours.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from .neighbours import phrase_of
+from .numbers import Toks, word
+from .pipeline import Cue
+
+FRESH = frozenset({"fresh"})
+NEW_ONES = frozenset({"new one", "a new one", "the new one"})
+COUNTED = frozenset({"one", "two", "three"})
+SINGLE = frozenset({"bed", "room", "rm", "tube", "drain", "number", "no", "#", "side"})
+"""Behind these such a word names a bed or a tube."""
+WITH = frozenset({"with", "w", "has", "had", "got"})
+MOST = 4
+"""Nobody has more tubes. Common practice, no source."""
+NAMING = frozenset({"side", "place"})
+TOLD = frozenset({"amount", "output", "level", "levelat", "old", "canister", "kind", "what"})
+"""Where one of these is told, a new one may be a canister, and a line of somebody is no arrival."""
+
+
+def with_newcomers(cues: tuple[Cue, ...], toks: Toks, *, voice: bool) -> tuple[Cue, ...]:
+    """The cues, with who is new told as such, and how many tubes there are said by no number."""
+    if voice or not any(cue.label == "tubeword" for cue in cues):
+        return cues
+    told = {cue.label for cue in cues}
+    found = list(cues)
+    if TOLD.isdisjoint(told) and "reason" in told:
+        found = [part for cue in cues for part in _arrived(cue, toks)]
+    starts = {cue.start: cue for cue in cues}
+    counts = [k for k in range(len(toks)) if _is_count(k, starts, toks)]
+    found = [cue for cue in found if cue.start not in counts]
+    found += [Cue("filler", "", k, k + 1) for k in counts]
+    return tuple(sorted(found, key=lambda cue: cue.start))
+
+
+def _arrived(cue: Cue, toks: Toks) -> Iterator[Cue]:
+    """ "fresh heart", "new one": somebody is new, and the drain is one that came with them."""
+    if cue.label == "reason" and word(toks, cue.start) in FRESH and cue.end - cue.start > 1:
+        yield Cue("arrival", "", cue.start, cue.start + 1)
+        yield cue._replace(start=cue.start + 1)
+    elif cue.label == "new" and phrase_of(cue, toks) in NEW_ONES:
+        yield cue._replace(label="arrival", value="")
+    else:
+        yield cue
+
+
+def _is_count(k: int, starts: dict[int, Cue], toks: Toks) -> bool:
+    """ "one mediastinal tube", "with 2 left drains", "2 mediastinal tubes y'd": how many."""
+    said, before = word(toks, k), word(toks, k - 1)
+    end = k + 1
+    while end in starts and starts[end].label in NAMING:
+        end = starts[end].end
+    tube = starts.get(end)
+    if end == k + 1 or tube is None or tube.label != "tubeword" or before in SINGLE:
+        return False
+    several = word(toks, tube.end - 1).endswith("s")
+    if said.isdecimal():
+        joined = tube.end in starts and starts[tube.end].label == "join"
+        return 1 < int(said[:4]) <= MOST and several and (before in WITH or joined)
+    return said == "one" or (said in COUNTED and several)
