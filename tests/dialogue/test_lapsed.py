@@ -68,7 +68,7 @@ def test_a_no_drops_the_readings_whose_bed_was_never_said_and_names_them() -> No
     shown = no_bed(ward)
     assert shown.count("Its bed was not said: send it again with the bed.") == 1
     assert shown.endswith('Or say "no" to drop that.')
-    assert ward.says("Amy", "no").reply == "Not recorded: 50 mL.\nNot recorded: 40 mL."
+    assert ward.says("Amy", "no").reply == "Not recorded: 50 mL.\nNot recorded: 40 mL drained."
     assert ward.unsettled() == ()
     assert "No question is open" in ward.says("Amy", "no").reply
 
@@ -77,7 +77,7 @@ def test_a_no_that_drops_a_reading_of_no_bed_names_what_waited_for_it_too() -> N
     ward = Ward()
     ward.says("Amy", "drained 40. seal 3 no leak", at="19:05", channel="voice")
     ward.says("Amy", "last 12", at="19:30")
-    assert ward.says("Amy", "no").reply == 'Not recorded: 40 mL; "drained 40. seal 3 no leak".'
+    assert ward.says("Amy", "no").reply == 'Not recorded: 40 mL drained; "drained 40. seal 3 no leak".'
 
 
 @pytest.mark.parametrize(("who", "channel"), [("Ben", "text"), ("Amy", "voice")])

@@ -185,3 +185,20 @@ def test_a_list_that_is_not_understood_is_to_be_sent_line_by_line() -> None:
     told = ward.tells("Amy", NotSure(slot="kind", text=text, beside=("330", "905", "1480")), at="13:05")
     assert told.reply.startswith(f'Not understood, not recorded: "{text}". Send each line on its own, as in')
     assert "no open questions" in ward.says("Amy", "open", at="13:06").reply
+
+
+@pytest.mark.parametrize(
+    ("partial", "told"),
+    [
+        (Slots(kind="drained", bed="7", values=(("volume_ml", 60),)), "60 mL drained"),
+        (Slots(kind="exchanged", bed="7", values=(("final_ml", 60),)), "canister change, final level 60 mL"),
+        (Slots(kind="removed", bed="7", values=(("level_ml", 60),)), "tube removal, final level 60 mL"),
+        (Slots(kind="placed", bed="7", values=(("level_ml", 60),)), "tube placement, opening level 60 mL"),
+        (Slots(kind="corrected", bed="7", values=(("level_ml", 60),)), "correction to 60 mL"),
+    ],
+)
+def test_a_number_that_is_no_line_does_not_look_like_one(partial: Slots, told: str) -> None:
+    ward = Ward()
+    asked = ward.tells("Amy", NotSure(slot="at", text="", partial=partial), at="08:01")
+    assert asked.reply.startswith(f"Bed 7, {told}: at what time?")
+    assert f"Not recorded yet: bed 7 {told}." in ward.says("Amy", "bed 9?", at="08:02").reply

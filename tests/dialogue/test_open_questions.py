@@ -330,11 +330,11 @@ def test_a_number_alone_that_may_be_a_bed_is_told_how_to_ask_for_it() -> None:
     assert "Say the bed with it." in Ward().says("Amy", "850", at="19:06").reply
 
 
-@pytest.mark.parametrize("said", ["mark", "drained"])
-def test_a_number_that_is_no_bed_is_the_level_that_lacks_too(said: str) -> None:
+@pytest.mark.parametrize(("said", "told"), [("mark", "850 mL"), ("drained", "850 mL drained")])
+def test_a_number_that_is_no_bed_is_the_level_that_lacks_too(said: str, told: str) -> None:
     ward = Ward()
     ward.says("Amy", said, at="02:46")
-    assert ward.says("Amy", "850", at="02:47").reply.startswith("02:46, 850 mL: which bed?")
+    assert ward.says("Amy", "850", at="02:47").reply.startswith(f"02:46, {told}: which bed?")
     assert "Bed 12" in ward.says("Amy", "12", at="02:48").reply
 
 
