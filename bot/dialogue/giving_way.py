@@ -8,7 +8,7 @@ from functools import partial
 from bot.dialogue.bedside import Bedside
 from bot.dialogue.brief import all_named, rest_named
 from bot.dialogue.part import Part
-from bot.dialogue.pending import Ask, Grant, Pending
+from bot.dialogue.pending import Ask, Grant, Pending, is_bare
 from bot.dialogue.said import Amount, Fix, Report, Said, Slots
 from bot.dialogue.said_json import loaded
 from bot.dialogue.take import take
@@ -35,7 +35,7 @@ def give_way(bedside: Bedside, said: Said, part: Part) -> list[Part]:
         return []
     is_reading = isinstance(said, Amount | Fix) or isinstance(said.fact, Line)
     number = _number(said)
-    parts = _told_with_its_bed(bedside, said)
+    parts = _told_whole(bedside, said)
     for question in _older(bedside, part):
         pending = loaded(question.said_json, Pending)
         if is_reading and _is_reading(pending):
@@ -46,16 +46,47 @@ def give_way(bedside: Bedside, said: Said, part: Part) -> list[Part]:
     return [*parts, *_unconfirmed_settled(bedside, part)]
 
 
-def _told_with_its_bed(bedside: Bedside, said: Report | Amount | Fix) -> list[Part]:
-    """The sender's reading that lacked its bed, now told again with it: nothing of it is left to ask."""
+def asked_again(bedside: Bedside, part: Part) -> list[Part]:
+    """The sender's older questions that ask the same of the same reading, settled: one answer is enough."""
+    if part.question is None:
+        return []
+    new, parts = loaded(part.question.said_json, Pending), []
+    for question in bedside.open_questions():
+        old = loaded(question.said_json, Pending)
+        same = (question.bed, question.slot) == (part.question.bed, part.question.slot)
+        if same and question.message != bedside.context.message_id and _is_same(old, new):
+            bedside.book.settle(question.id, "replaced")
+            parts.append(Part(status="told", kind="replaced", bed=question.bed))
+    return parts
+
+
+def _is_same(old: Pending, new: Pending) -> bool:
+    """Whether both hold back one amount of one tube, or none; a level is told anew where its time differs."""
+    match old.said, new.said:
+        case Slots() as before, Slots() as now if not (old.rest or old.readings or new.readings):
+            told = (before.kind, before.tube, _number(before), old.choices)
+            alike = told == (now.kind, now.tube, _number(now), new.choices)
+            return alike and (before.at == now.at or _number(now) is None)
+        case _:
+            return False
+
+
+def _told_whole(bedside: Bedside, said: Report | Amount | Fix) -> list[Part]:
+    """The sender's reading that lacked its bed or its time, now told again with it: nothing is left of it."""
     number, parts = _number(said), []
     for question in bedside.book.unsettled(sender=bedside.context.person.id):
-        if question.bed is not None or question.message == bedside.context.message_id or number is None:
+        if not _lacked(question, said) or question.message == bedside.context.message_id or number is None:
             continue
         pending = loaded(question.said_json, Pending)
         if _number(pending.said) == number and getattr(pending.said, "tube", None) in (None, said.tube):
             parts.append(_no_longer_asked(bedside, question, pending))
     return parts
+
+
+def _lacked(question: Question, said: Report | Amount | Fix) -> bool:
+    """Whether it asks for the bed of a reading, or for the time of a level of this bed."""
+    level = isinstance(said, Report) and isinstance(said.fact, Line)
+    return question.bed is None or (level and question.slot == "at" and question.bed == said.bed)
 
 
 def _no_longer_asked(bedside: Bedside, question: Question, pending: Pending) -> Part:
@@ -133,7 +164,7 @@ def _about(question: Question, drains: set[str], part: Part) -> bool:
 def _replaced(bedside: Bedside, question: Question, pending: Pending) -> Part:
     bedside.book.settle(question.id, "replaced")
     text = gsm_only(f"Replaced, not recorded: {all_named(pending, bedside.view)}.")
-    quiet = pending.ask is Ask.OPENING
+    quiet = pending.ask is Ask.OPENING or is_bare(pending)
     return Part(status="told", kind="replaced", bed=question.bed, text="" if quiet else text)
 
 

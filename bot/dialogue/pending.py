@@ -89,7 +89,7 @@ class Pending:
 
 def holds_reading(pending: Pending) -> bool:
     """Whether something that may belong on a ledger waits for the answer."""
-    return pending.ask not in NO_READING and not is_passing(pending) and not _is_bare(pending)
+    return pending.ask not in NO_READING and not is_passing(pending) and not is_bare(pending)
 
 
 def is_unconfirmed(question: Question, now: datetime) -> bool:
@@ -97,11 +97,12 @@ def is_unconfirmed(question: Question, now: datetime) -> bool:
     return question.lapsed(now) and holds_reading(loaded(question.said_json, Pending))
 
 
-def _is_bare(pending: Pending) -> bool:
-    """Whether neither a bed nor a number of it is known: nothing is lost with it."""
+def is_bare(pending: Pending) -> bool:
+    """Whether only an amount was asked for of which no number is known: nothing is lost with it."""
     match pending.said:
-        case Slots(kind="mark" | "drained", bed=None, values=()):
-            return True
+        case Slots(kind="mark" | "drained", values=values):
+            numbers = {"level_ml", "volume_ml"} & dict(values).keys()
+            return not (numbers or pending.choices or pending.readings or pending.rest)
         case _:
             return False
 

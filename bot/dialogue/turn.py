@@ -14,7 +14,7 @@ from bot.dialogue.bedside import Bedside
 from bot.dialogue.compose import composed
 from bot.dialogue.context import Context
 from bot.dialogue.dangers import held_dangers
-from bot.dialogue.giving_way import at_the_pending_line, give_way
+from bot.dialogue.giving_way import asked_again, at_the_pending_line, give_way
 from bot.dialogue.hearing import ask_heard_whole, carries_a_number
 from bot.dialogue.moves import Move, move_of, take_move
 from bot.dialogue.part import Part
@@ -128,7 +128,8 @@ class _Turn:
     def _one(self, item: Item) -> list[Part]:
         match item:
             case NotSure():
-                return [ask_not_sure(self._bedside, item)]
+                part = ask_not_sure(self._bedside, item)
+                return [part, *asked_again(self._bedside, part)]
             case Answered():
                 return self._answered(item)
             case Query() | HelpMe():

@@ -83,3 +83,40 @@ def test_a_correction_of_another_line_says_that_what_may_be_a_line_is_not_record
     ward.says("Amy", "bed 12 mark 1050 on the old canister", at="19:00")
     answer = ward.says("Amy", "correct bed 12 1800 to 990", at="19:02")
     assert answer.reply.endswith("Replaced, not recorded: bed 12 1,050 mL.")
+
+
+@pytest.mark.parametrize("text", ["bed 8 mark", "8 mark 400 at 2530"])
+def test_what_is_told_again_in_the_same_words_is_asked_once(text: str) -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 8 340 at 1800", at="18:05")
+    ward.says("Amy", text, at="19:01")
+    again = ward.says("Amy", text, at="19:02")
+    assert again.status == "question"
+    assert "\n" not in again.reply
+    assert "1 open question," in ward.says("Carla", "open", at="19:03").reply
+
+
+def test_another_level_of_that_bed_is_another_question() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 8 340 at 1800", at="18:05")
+    ward.says("Amy", "8 mark 400 at 2530", at="19:01")
+    told = ward.says("Amy", "8 mark 410 at 2530", at="19:02")
+    assert told.reply.endswith("Not recorded yet: bed 8 400 mL.")
+
+
+def test_a_level_that_lacked_its_time_is_no_longer_asked_once_it_is_told_with_one() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 8 340 at 1800", at="18:05")
+    ward.says("Amy", "8 mark 400 at 2530", at="19:05")
+    told = ward.says("Amy", "8 400 at 1930", at="19:50").reply
+    assert "No longer asked: bed 8 400 mL (19:05)." in told
+    assert "Unconfirmed" not in told
+
+
+def test_an_amount_that_lacked_its_time_may_be_another_one() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 8 340 at 1800", at="18:05")
+    ward.says("Amy", "8 drained 60 at 2530", at="19:05")
+    ward.says("Amy", "8 drained 60 at 1930", at="19:50")
+    told = ward.says("Amy", "yes", at="19:51").reply
+    assert "Unconfirmed: bed 8 60 mL drained (asked 19:05, Amy), not counted." in told

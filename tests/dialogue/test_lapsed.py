@@ -98,3 +98,18 @@ def test_a_no_to_an_open_question_drops_nothing_else() -> None:
     assert "to drop that" not in asked.reply
     ward.says("Amy", "no", at="19:32")
     assert len(ward.unsettled()) == 2
+
+
+def test_a_line_that_was_asked_for_and_never_told_leaves_nothing_unconfirmed() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 8 mark 340 at 1800", at="18:01")
+    ward.says("Amy", "bed 8 mark", at="19:00")
+    assert ward.says("Amy", "bed 9 mark 10", at="19:05").reply.endswith("Not recorded yet: bed 8 line.")
+    assert "Unconfirmed" not in ward.says("Amy", "bed 8?", at="19:30").reply
+    assert "no open questions and no unconfirmed readings" in ward.says("Carla", "open", at="19:31").reply
+
+
+def test_a_number_that_may_be_a_time_is_kept_unconfirmed() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 8 at 1900", at="19:02")
+    assert "Unconfirmed: bed 8 line" in ward.says("Amy", "bed 8?", at="19:30").reply

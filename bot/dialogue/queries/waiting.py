@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from bot.dialogue.pending import Pending, holds_reading, is_passing, is_unconfirmed
+from bot.dialogue.pending import Pending, holds_reading, is_bare, is_passing, is_unconfirmed
 from bot.dialogue.queries.desk import Desk
 from bot.dialogue.reminders import unconfirmed_line
 from bot.dialogue.said_json import loaded
@@ -52,8 +52,9 @@ def reading_text(desk: Desk, question: Question) -> str:
 
 
 def _is_stale(desk: Desk, question: Question) -> bool:
-    """Whether only a query or a "seen" hung on it, which nobody wants answered any more."""
-    return question.lapsed(desk.now) and is_passing(loaded(question.said_json, Pending))
+    """Whether no reading hung on it, and nobody wants it answered any more."""
+    pending = loaded(question.said_json, Pending)
+    return question.lapsed(desk.now) and (is_passing(pending) or is_bare(pending))
 
 
 def _told(desk: Desk, where: str, questions: tuple[Question, ...]) -> tuple[str, ...]:
