@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import datetime
 
-from .items import FINDINGS, Item
+from .items import FINDINGS, Item, is_now
 from .labels import tube_name
 from .moments import REACH, distinct
 from .statements import Acknowledged, Answered, Help, Statement, Unclear
@@ -32,6 +32,23 @@ VALUES = frozenset({"bed", "num", "time", "bad", "denied", "alt"})
 """Pieces that make a message one about a bed, and not about how to write."""
 
 
+ACTING = frozenset(
+    {"paging", "paged", "calling", "called", "ringing", "bleeping", "texting", "going", "heading", "coming"}
+    | {
+        "walking",
+        "telling",
+        "told",
+        "informing",
+        "informed",
+        "notifying",
+        "notified",
+        "escalating",
+        "checking",
+    }
+    | {"escalated", "looking", "assessing", "responding", "onto", "ill", "i'll", "will", "we'll"}
+)
+"""What a nurse does about a notice."""
+
 TELLING = frozenset({"what", "level", "levelat", "leak", "tidal", "fluid", "amount", "output", "same"})
 """Beside these "help" is a cry, and asks for no instructions."""
 
@@ -43,7 +60,7 @@ def cues(items: tuple[Item, ...], value: str) -> list[Item]:
 
 def answered(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement | Unclear | None:
     """The answer that the pieces make; nothing if they are more than an answer."""
-    yes, no, choice = cues(items, "yes"), cues(items, "no"), cues(items, "choice")
+    yes, no, choice = _said(items)
     if yes and no:
         return Unclear(slot="answer", text=text, choices=("yes", "no"))
     beds = list(dict.fromkeys(i.label for i in items if i.role == "bed" and i.known))
@@ -83,6 +100,12 @@ def answered(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement
     return made
 
 
+def _said(items: tuple[Item, ...]) -> tuple[list[Item], list[Item], list[Item]]:
+    """Yes, no and the choice, which settles both: "no, this one's right, the earlier one was off"."""
+    yes, no, choice = cues(items, "yes"), cues(items, "no"), cues(items, "choice")
+    return ([], [], choice) if yes and no and choice else (yes, no, choice)
+
+
 def _is_denied(number: Item, no: list[Item]) -> bool:
     """ "mark 1050 not correct": which is right was not said."""
     return bool(no) and number.lead == "level" and number.end <= no[0].start
@@ -112,8 +135,24 @@ def other(items: tuple[Item, ...], text: str) -> list[Statement | Unclear]:
         return [Unclear(slot="kind", text=text)]
     if helped or (cues(items, "howto") and not any(i.role in VALUES for i in items)):
         return [Help()]
-    told = any(i.role == "cue" and i.value in FINDINGS | {"what", "same"} for i in items)
-    if kinds == {"acknowledged"} and not told and not any(i.role in {"num", "time", "bad"} for i in items):
+    if kinds == {"acknowledged"} and not _tells_more(items):
         beds = list(dict.fromkeys(i.label for i in items if i.role == "bed"))
         return [Acknowledged(bed=bed) for bed in beds or [None]]
     return []
+
+
+def seen(items: tuple[Item, ...]) -> tuple[Item, ...]:
+    """A notice that was seen, without what is being done about it: "seen 5, paging trauma now"."""
+    acts = next((k for k, i in enumerate(items) if i.unread and i.name in ACTING), len(items))
+    first = items[0].name == "acknowledged" if items else False
+    doing = all(
+        i.unread or i.role == "sep" or is_now(i) or (i.role == "cue" and i.value in {"reason", "filler"})
+        for i in items[acts:]
+    )
+    return items[:acts] if first and acts and doing else items
+
+
+def _tells_more(items: tuple[Item, ...]) -> bool:
+    """Whether it tells something besides that it was seen."""
+    told = any(i.role == "cue" and i.value in FINDINGS | {"what", "same"} for i in items)
+    return told or any(i.role in {"num", "time", "bad"} for i in items)

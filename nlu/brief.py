@@ -6,11 +6,13 @@ from datetime import datetime
 from itertools import pairwise
 
 from . import answers
-from .items import Item
+from .items import Item, is_now
 from .numbers import Toks, word
 from .statements import Answered, Statement, Unclear
 
 MOST_HOURS = 24
+DESCRIBING = frozenset({"it", "it's", "its", "that's", "thats", "this", "that"})
+"""What is said of the canister with one of these first is no report of a change."""
 HALTING = frozenset(
     {"uh", "um", "er", "erm", "ah", "hmm", "mm", "uhm", "so", "well", "okay", "please", "sorry", "thanks"}
     | {"it", "it's", "its", "that's", "is", "was", "the", "a", "at", "of", "i", "got", "have", "just", "now"}
@@ -33,7 +35,11 @@ class Brief:
 
     def choice_of_canister(self) -> Statement | None:
         """ "new canister", "new box yes": an answer, when no bed or number is said."""
-        if any(i.role in {"num", "bed", "time", "bad"} for i in self.items):
+        now = word(self.toks, 0) in DESCRIBING  # "its a fresh new canister now"
+        if any(
+            i.role in {"num", "bed", "bad"} or (i.role == "time" and not (now and is_now(i)))
+            for i in self.items
+        ):
             return None
         said = [i.value for i in self.items if i.role == "cue"]
         if {"question", "ask", "mark_of_question", "howto"} & set(said):

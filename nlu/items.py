@@ -45,6 +45,11 @@ class Clocks(tuple[Clock, ...]):
 NO_CLOCKS = Clocks(())
 
 
+def is_now(item: Item) -> bool:
+    """Whether a piece says the moment of the message, and no other time."""
+    return item.role == "time" and all(c.style == "now" for c in item.clocks)
+
+
 class Item(NamedTuple):
     """One piece: tokens `start` to `end`. Roles:
 

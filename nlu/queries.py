@@ -80,11 +80,18 @@ def is_query(items: tuple[Item, ...]) -> bool:
         return False
     if any(i.role in {"num", "bad", "alt", "check", "claimed", "denied"} for i in items):
         return False
-    return question or not any((i.value == "kind" and i.name in REPORTS) or i.value == "same" for i in cues)
+    handoff = any(i.value == "ask" and i.name == "handoff" for i in cues)
+    reports = REPORTS - {"moved"} if handoff and _is_before_leaving(items) else REPORTS
+    return question or not any((i.value == "kind" and i.name in reports) or i.value == "same" for i in cues)
 
 
 def _asks(items: tuple[Item, ...]) -> bool:
     return any(i.role == "cue" and i.value in ASKING for i in items)
+
+
+def _is_before_leaving(items: tuple[Item, ...]) -> bool:
+    """ "report on 33 for transfer": with no bed behind it, what the report is for."""
+    return items[-1].name == "moved" and items[-1].value == "kind"
 
 
 def _is_line_and_time(items: tuple[Item, ...]) -> bool:

@@ -149,7 +149,8 @@ def _is_of_a_tube(asked: Unclear) -> bool:
 def pieces(way: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:
     """The pieces of one way through a message, as its readings see them."""
     told = scoped(without_heading(way, toks), toks)
-    items = _opened(in_context(listed(told, toks, arrived), toks), toks)
+    items = withdrawals.opened(in_context(listed(told, toks, arrived), toks), toks)
+    items = _opened(items, toks)
     items = with_checks_of_beds(items, toks)
     return corrections.with_owner(corrections.told_right(items, toks), toks)
 
@@ -197,9 +198,11 @@ class Sentence:
         if is_greeting(self.read.tokens):
             return told()
         if withdrawals.is_withdrawal(items):
-            if any(i.role == "num" and i.lead in {"level", "levelat"} for i in items):
+            if withdrawals.is_of_a_level(items, self.ward.arrived) or withdrawals.tells_more(items):
                 return told(Unclear(slot="kind", text=self.text))
-            return self._rated(self._for_a_bed([withdrawals.withdrawn(items, self.ward.arrived, self.text)]))
+            items = withdrawals.without_reason(items, self.read.tokens)
+            made = withdrawals.withdrawn(items, self.ward.arrived, self.text)
+            return told(*self._for_a_bed([made]), faults=len(self.unread(items)))
         if "correct" in self.read.tokens.words and self._is_bare_correct():
             beds = [i.label for i in self._labelled if i.role == "bed"]
             return told(Answered(answer="yes", bed=beds[0] if beds else None))
@@ -209,8 +212,9 @@ class Sentence:
             return told(*self._for_a_bed(self._corrected()), faults=len(self.unread(read)))
         if self._is_bare_question():
             return told(*queries.asked(self._labelled, self.ward.arrived, self.read, self.ward.shifts))
-        if other := answers.other(self._labelled, self.text):
-            return self._rated(other)
+        said = answers.seen(self._labelled)
+        if other := answers.other(said, self.text):
+            return told(*other, faults=len(self.unread(self.items[: len(said)])))
         simple = self.brief.choice_of_canister() or self.brief.answer()
         return self._rated([simple]) if simple is not None else None
 

@@ -53,6 +53,15 @@ ASKING = frozenset(
 SHORT = 3
 """Words and signs of "bed 12,": before an answer no more is said."""
 BED_WORDS = frozenset({"bed", "room", "rm"})
+CALLING = frozenset({"paging", "paged", "calling", "called", "bleeping", "bleeped", "page", "call", "bleep"})
+POLITE = frozenset({"please", "pls", "plz", "can", "could", "you", "u"})
+TAKEN_BACK = {
+    "remove": frozenset({"mark", "reading", "entry"}),
+    "void": frozenset({"mark", "reading", "entry", "line", "level"}),
+}
+"""Words that take back one of these, and mean something else alone: a tube is removed, a patient voids."""
+LINE_REACH = 5
+"""How many words behind them the line is named."""
 LAST_LINES = frozenset({"last line", "last level"})
 
 
@@ -87,6 +96,7 @@ def _where_beds_stand(cues: tuple[Cue, ...], stands: tuple[tuple[int, int], ...]
 def recast(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each with the meaning that it has here."""
     cues = _with_changes(cues, toks)
+    cues = _with_taken_back(cues, toks) if TAKEN_BACK.keys() & toks.words else cues
     ends = any(_ends(cue) for cue in cues)
     found = tuple(_meant(cue, toks, ends=ends) for each in cues for cue in _apart(each, toks))
     if not FRESH.isdisjoint(toks.words):
@@ -116,6 +126,16 @@ def _with_changes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
 def _is_bed(toks: Toks, k: int) -> bool:
     """Whether a number stands there, perhaps behind a word for a bed."""
     return number_follows(toks, k + (word(toks, k) in {"bed", "room", "rm", "on", "for"}))
+
+
+def _with_taken_back(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    """ "pls remove the 1100 mark on 18", "void 10's 0930 line": of a line that is named, it is taken back."""
+    first = next((k for k, said in enumerate(toks.said) if said not in POLITE), len(toks))
+    lines = TAKEN_BACK.get(word(toks, first), frozenset())
+    if lines.isdisjoint(toks.said[first + 1 : first + 1 + LINE_REACH]) or "ml" in toks.words:
+        return cues
+    taken = Cue("kind", "withdrawn", first, first + 1)
+    return tuple(sorted([taken, *(c for c in cues if c.start != first)], key=lambda cue: cue.start))
 
 
 def _new_box(cue: Cue, toks: Toks) -> Cue:
@@ -207,6 +227,8 @@ def _meant(cue: Cue, toks: Toks, *, ends: bool) -> Cue:
         return cue._replace(label="word", value=words)  # "passed clamp trial"
     if cue.label == "side" and word(toks, cue.start - 1) in SETTINGS and word(toks, cue.end) == "at":
         return cue._replace(label="filler", value="")  # "water seal right at two"
+    if cue.label == "reason" and word(toks, cue.start - 1) in CALLING:  # "paging trauma now": the team
+        return cue._replace(label="word", value=words)
     if words in AGREED and cue.start <= SHORT and word(toks, cue.end) in AGREED_BEFORE:
         return cue._replace(label="yes", value="")
     if words == "down for" and number_follows(toks, cue.end):  # "put bed 12 down for 340"

@@ -5,11 +5,24 @@ from __future__ import annotations
 from datetime import datetime
 
 from .corrections import LINE_WORDS
-from .items import RECENT, Item
+from .items import AMOUNTS, FINDINGS, RECENT, Item
 from .labels import tube_name
 from .moments import LIST_REACH
+from .numbers import Toks, word
 from .statements import Statement, Unclear, Withdrawn
 
+TAKING_BACK = frozenset({"scratch", "strike"})
+REASONS = frozenset(
+    {"that", "that's", "thats", "it", "it's", "its", "was", "wrong", "not", "my", "i", "mistake", "misread"}
+    | {"sorry", "typo", "meant", "read", "they", "these", "those", "this"}
+)
+"""What the reason begins with for which something is taken back."""
+TOLD = (
+    AMOUNTS
+    | FINDINGS
+    | {"num", "bed", "tube", "time", "bad", "alt", "check", "what", "level", "levelat", "same"}
+)
+"""Pieces that may be more than a reason."""
 MANY = frozenset({"both", "all", "every", "each"})
 
 
@@ -18,9 +31,69 @@ def is_withdrawal(items: tuple[Item, ...]) -> bool:
     return any(i.role == "cue" and i.value == "kind" and i.name == "withdrawn" for i in items)
 
 
+def opened(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """ "no no scratch that": where nothing else is told, the message before is taken back."""
+    if any(i.role in TOLD or (i.role == "cue" and i.value in TOLD | {"kind"}) for i in items):
+        return items
+    return tuple(
+        i._replace(value="kind", name="withdrawn")
+        if i.value == "repair" and not TAKING_BACK.isdisjoint(toks.said[i.start : i.end])
+        else i
+        for i in items
+    )
+
+
+def without_reason(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """What is taken back, without the reason behind it: "scratch that, that was the urine bag"."""
+    stop, reason = _reason(items)
+    plain = all(i.role not in TOLD and not (i.role == "cue" and i.value in TOLD) for i in reason)
+    began = bool(reason) and word(toks, items[stop].end) in REASONS
+    return items[:stop] if began and plain and not any(map(_happens, reason)) else items
+
+
+def tells_more(items: tuple[Item, ...]) -> bool:
+    """ "scratch that, he tipped it over", "scratch that, it was the left": more than what is taken back."""
+    _, reason = _reason(items)
+    named = any(i.role in {"bed", "num"} for i in items)
+    return any(map(_happens, reason)) or (not named and any(i.role == "tube" for i in reason))
+
+
+def _reason(items: tuple[Item, ...]) -> tuple[int, tuple[Item, ...]]:
+    """Where the first stop behind the word for it is, and the pieces behind."""
+    begun = next((k for k, i in enumerate(items) if i.name == "withdrawn"), len(items))
+    stop = next((k for k in range(begun, len(items)) if items[k].role == "sep"), len(items))
+    return stop, items[stop + 1 :]
+
+
+def _happens(item: Item) -> bool:
+    """Whether a piece tells what happened or was found, and is no word of what was wrong."""
+    event = item.value == "what" or item.value in FINDINGS
+    settled = item.name in {"corrected", "withdrawn", "acknowledged", "help"}
+    return item.role == "cue" and (event or (item.value == "kind" and not settled))
+
+
+def _is_time_of_line(item: Item, arrived: datetime) -> bool:
+    """ "the mark at 1500": when it was, where that is a full hour or lately."""
+    full = item.full_clock and all(not c.minute for c in item.clocks)
+    return item.lead in LINE_WORDS and item.at and (full or item.within(RECENT, arrived))
+
+
+def is_of_a_level(items: tuple[Item, ...], arrived: datetime) -> bool:
+    """ "delete the 1900 mark, mark 1050": beside a withdrawal another line is told."""
+    leads = LINE_WORDS | {"levelat"}
+    return any(i.role == "num" and i.lead in leads and not _is_time_of_line(i, arrived) for i in items)
+
+
+def _is_one(item: Item) -> bool:
+    """ "undo the 8A one": no number."""
+    return item.role == "num" and item.amount == 1 and not item.unit and not item.digits
+
+
 def _may_be_level(item: Item, items: tuple[Item, ...], arrived: datetime) -> bool:
     """ "disregard 1050": the level of the line, or its time; a full hour or a recent one is the time."""
     if item.role == "time" or item.lead in {"at", "timeword"} or item.within(RECENT, arrived):
+        return False
+    if _is_time_of_line(item, arrived):
         return False
     after = next((i for i in items if i.start >= item.end), None)
     line = after is not None and after.role == "cue" and after.value in LINE_WORDS
@@ -38,6 +111,8 @@ def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statemen
     """What is taken back: the last message, or the line of that bed and time."""
     beds = list(dict.fromkeys(i.label for i in items if i.role == "bed"))
     tubes = [i.name for i in items if i.role == "tube"]
+    if any(i.role == "bed" or (i.role == "num" and not _is_one(i)) for i in items):
+        items = tuple(i for i in items if not _is_one(i))
     times = [
         i
         for i in items

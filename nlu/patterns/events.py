@@ -214,6 +214,8 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "i saw that", "aware",
     ),
     "kind:help": (
+        "what (kind|kinds|sort|sorts|type|types) of (things|stuff|messages|questions|texts) (can|could|do) "
+        "(you|u|i|we) (do|send|ask|say|text|understand|take|)",
         "help", "how does this work", "what can you do", "commands", "instructions", "how do i use this",
         "help me", "what can i say", "what can i text", "how do you work", "how to use", "how do i use you",
         "menu", "options", "what can i ask", "(what|wat) can i ask (you|u)", "help please",

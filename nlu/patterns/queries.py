@@ -62,6 +62,8 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "how is it trending", "how's it trending", "tapering off",
     ),
     "ask:due": (
+        "(which|what) (beds|rooms|ones) (are|) (due|overdue) (for|) (a|another|) (line|mark|reading)",
+        "(need|needs|due for|wants|wanting) (a|another|its next|their next) (line|mark|reading)",
         "due", "overdue", "what's due", "what is due", "who is due", "who's due", "who needs marks",
         "when is the next mark", "next mark", "what needs a mark", "what's overdue", "anything due",
         "which are due", "which beds are due", "who needs a mark", "needs marking", "what marks are due",
@@ -150,7 +152,9 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "what's outstanding", "what is outstanding", "what's not confirmed", "questions open", "open items",
         "anything unconfirmed", "what have i not answered", "what do you need from me", "what's unanswered",
         "unanswered questions", "what's still open", "open", "pending questions", "unresolved",
-        "any open questions", "questions", "waiting on", "list open questions", "show open questions",
+        "any open questions", "questions", "waiting on", "list open questions",
+        "(any|any open|more) (questions|question|items) (left|remaining|over|still open|outstanding)",
+        "show open questions",
     ),
     "ask:me": (
         "who (do|d'you|d'ya) (you|u|ya|) think i am (on here|here|)", "who am i (on here|here)",
@@ -161,6 +165,8 @@ QUERIES: dict[str, tuple[str, ...]] = {
     ),
     "ask:repeat": (
         "(spell|spell out) (it|that|) (out|please|)", "(read|say|) (it|that|) digit by digit (please|)",
+        "(say|repeat|send|show|tell me) (that|it|this) (one|bit|part|last one|last bit|message|msg|reply) "
+        "(again|once more|one more time)",
         "repeat", "say again", "come again", "say that again", "what did you say", "pardon", "again",
         "repeat that", "repeat please", "say it again", "can you repeat that", "could you repeat that",
         "repeat last", "repeat the last", "resend", "what was that", "one more time", "send again",
@@ -209,6 +215,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
     ),
     "span:60": ("(the|) (1st|first|2nd|second|3rd|third) (hr|hour)",),
     "question": (
+        "remind me (what|how|which|who|of)",
         "what", "what's", "whats", "how", "when", "who", "which", "show", "show me", "give me", "list",
         "any", "can you tell me", "tell me", "is there", "do we have", "did", "does", "can i get", "where",
         "hows", "how's", "why", "has", "could i get", "i need", "get me", "what are", "what is", "what was",

@@ -6,6 +6,8 @@ from __future__ import annotations
 
 ANSWERS: dict[str, tuple[str, ...]] = {
     "yes": (
+        "(this|the new|the current) (one's|ones|one is|mark is|line is|reading is) "
+        "(right|correct|the right one)",
         "(yes|yep|yeah|yup|) (that's|thats|that is) what (it|the box|the canister|the drain|the chamber) "
         "(says|reads|shows|said)",
         "(yes|yep|yeah|yup|) (that's|thats|that is) what i (see|saw|read|meant)",
@@ -22,7 +24,7 @@ ANSWERS: dict[str, tuple[str, ...]] = {
         "not correct", "that is wrong", "no it's not", "no it isn't", "it's not right", "false", "it isn't",
         "it is not", "no it is not", "that's not right", "that is not right", "thats not right",
         "that is incorrect", "that's incorrect", "it doesn't", "no it doesn't", "no that's wrong",
-        "not really", "naw",
+        "not really", "naw", "(that's|thats|that is|it's|its) not (it|the one|what it says|what i see)",
     ),
     "okay": (
         "(it's|its|it is|) (the|) same (patient|pt|person)","ok", "okay", "k", "okey", "okie", "kk"),
@@ -49,18 +51,21 @@ ANSWERS: dict[str, tuple[str, ...]] = {
         "previous mark was wrong", "the previous mark was wrong", "last mark was wrong",
         "the last mark was wrong", "earlier entry was wrong", "previous wrong", "the one before was wrong",
         "previous reading was wrong",
+        "(the|) (earlier|previous|prior|old|first|last) (one|mark|line|reading|entry|level) (was|is) "
+        "(the wrong one|incorrect|a mistake|a typo|an error|not right|a misread)",
+        "(the|) (earlier|previous|prior|old|first) (one|mark|line|reading|entry|level) (was|is) (off|bad)",
     ),
     "choice:first": (
         "(the|) (1st|first|former) (one|) you (said|listed|gave|wrote)",
         "first", "the first", "the first one", "option one", "1st", "the former", "former", "choice one",
         "first one please", "first option", "first choice", "number one", "the 1st", "option 1st",
-        "first one", "1st one", "the 1st one",
+        "first one", "1st one", "the 1st one", "(the|) (first|1st) (choice|option|answer|reading)",
     ),
     "choice:second": (
         "(the|) (2nd|second|latter) (one|) you (said|listed|gave|wrote)",
         "second", "the second", "the second one", "second one", "option two", "2nd", "the latter", "latter",
         "choice two", "second option", "second choice", "number two", "the 2nd",
-        "2nd one", "the 2nd one",
+        "2nd one", "the 2nd one", "(the|) (second|2nd) (choice|option|answer|reading)",
     ),
 }
 # fmt: on
