@@ -113,6 +113,8 @@ class Builder:
         if draft.kind == "removed" and any(w.name == "dislodged" for w in draft.whats):
             draft.kind = ""
         if draft.kind in PLAIN:
+            if draft.final is not None:  # "discharged at 0600, final line 275"
+                yield Mark(level_ml=draft.final.amount), {"level_ml": draft.final}
             yield PLAIN[draft.kind](), {}
         elif draft.kind or (draft.final is not None and draft.level is None):
             yield from self._event(draft)

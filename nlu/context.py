@@ -27,6 +27,7 @@ OVER = frozenset({"span", "window", "since"})
 """Behind a number: over which time it came."""
 ASKING = frozenset({"when", "who", "which", "where", "why", "how", "what"})
 OF_BEDS = frozenset({"same", "ask"})
+BEDS = frozenset({"beds", "rooms", "rms"})
 HOURLY = frozenset({"hrly", "hourly", "hrlies", "hourlies", "qh"})
 IN_BRACKETS = frozenset(
     {"more", "out", "up", "ml", "mls", "this", "last", "past", "the", "in", "hour", "hr", "shift"}
@@ -108,6 +109,8 @@ def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
         found = list(_told_again(found, toks))
     if not pieces.isdisjoint(OF_BEDS):
         found = _beds_in_a_row(found)
+    if not toks.words.isdisjoint(BEDS):
+        found = _listed_beds(found, toks)
     beside = CONTEXT in [i.role for i in found]
     return tuple(_as_right_value(found, toks) if beside else found)
 
@@ -359,6 +362,23 @@ def _beds_in_a_row(items: list[Item]) -> list[Item]:
     if not any(i.role == "sep" for i in items[k + 1 : last]):
         return items
     return [i.as_role("bed") if j in beds else i for j, i in enumerate(items)]
+
+
+def _listed_beds(items: list[Item], toks: Toks) -> list[Item]:
+    """ "beds 1, 2 and 3 all no leak": behind the plural, numbers with a stop between each are all beds."""
+    first = next((k for k, i in enumerate(items) if word(toks, i.start) in BEDS), len(items)) + 1
+    last = first
+    while last < len(items) and (items[last].role == "sep" or _in_a_row(items[last])):
+        last += 1
+    row = items[first:last]
+    while row and row[-1].role not in {"num", "bed"}:
+        row.pop()
+    behind = items[first + len(row) : first + len(row) + 1]
+    ends = not any(i.role in {"num", "bad"} for i in behind)
+    stops = [i.role == "sep" and i.value in STOPS for i in row]
+    if len(row) < len(("1", ",", "2")) or not ends or any(s is not bool(k % 2) for k, s in enumerate(stops)):
+        return items
+    return [i.as_role("bed") if i in row and i.role == "num" else i for i in items]
 
 
 def _in_a_row(item: Item) -> bool:

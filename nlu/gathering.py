@@ -11,6 +11,7 @@ from .items import Item
 from .leading import Leads
 from .roles import EVENTS
 
+PAIR = 2
 FLUIDS = ("bright_red", "dark_red", "chylous", "purulent", "sanguineous", "serosanguineous", "serous")
 
 
@@ -27,8 +28,7 @@ class Gathering:
         self.mended: Item | None = None
         self.linked = ""
         self.last: Item | None = None
-        self.cued = self.ended = self.told_old = False
-        self.past = False
+        self.cued = self.ended = self.told_old = self.past = False
         self.closes: list[Item] = []
         self.closing_next = False
         self.arrival: Item | None = None
@@ -263,9 +263,10 @@ class Gathering:
         draft.about |= item.about
 
     def _check(self, slot: str, item: Item) -> None:
-        """What was found, of the tube at hand; behind "both", of each that was named."""
-        tubes = {d.tube: d for d in self.drafts if d.tube is not None}
-        for draft in list(tubes.values()) if self.of_both and len(tubes) > 1 else [self.now]:
+        """What was found, of the tube at hand; behind "both", of each of two that were named."""
+        tubes: dict[str | None, Draft] = {d.tube: d for d in self.drafts if d.tube is not None}
+        both = tubes or {d.bed.label: d for d in self.drafts if d.bed is not None}
+        for draft in list(both.values()) if self.of_both and len(both) == PAIR else [self.now]:
             self._found(draft, slot, item)
 
     def _found(self, draft: Draft, slot: str, item: Item) -> None:

@@ -15,6 +15,7 @@ from .items import Item
 from .numbers import Toks, word
 from .patterns.asides import CALLED, DONE_TO, STAFF
 from .patterns.remarks import REMARKS
+from .roles import CHECK_LIMITS
 from .rules import Rule, Rules
 from .weighty import is_closing
 from .whose import WHOSE
@@ -43,7 +44,15 @@ def _ordered(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "suction order for bed 27 is 20": a bare number in the clause of an order is no level."""
     orders = any(i.role == "cue" and i.value == "order" for i in clause)
     bare = [i for i in clause if i.role == "level" and i.lead in {"", "at"} and not i.unit]
+    bare = [i for i in bare if not _is_told_before_order(i, clause)]
     yield from ("the number may be what was ordered" for _ in bare if orders)
+
+
+def _is_told_before_order(level: Item, clause: tuple[Item, ...]) -> bool:
+    """ "13 300 at 0700 provider wants water seal": more than a dial shows, and its time before the order."""
+    order = next((i.start for i in clause if i.role == "cue" and i.value == "order"), 0)
+    timed = any(i.role == "time" and level.end <= i.start < order for i in clause)
+    return timed and (level.amount or 0) > CHECK_LIMITS["suction"]
 
 
 def _unread(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:

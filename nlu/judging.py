@@ -52,6 +52,7 @@ def standing(drafts: list[Draft], arrived: datetime) -> Standing:
             doubts += _event_or_line(draft, drafts, arrived)
             doubts += _then_or_now(draft, drafts)
     doubts += [] if rises else _before_timed(drafts)
+    doubts += [d for first, nxt in pairwise(drafts) for d in _before_change(first, nxt)]
     doubts += [d for first, nxt in pairwise(drafts) for d in _bed_or_hour(first, nxt, arrived)]
     if listed and not rises and all(d.level is None or is_bare(d.level) for d in drafts):
         doubts.append("a list whose bare numbers do not rise")
@@ -152,14 +153,15 @@ def _unlined(drafts: list[Draft]) -> list[str]:
     tube or bed is its line."""
     tubes = any(d.tubes and d.level is not None for d in drafts)
     beds = any(d.level is not None and d.bed is not None and d.level.start == d.bed.end for d in drafts)
+    headed = any(d.time and d.bed and d.time.sure_time and d.time.start < d.bed.start for d in drafts)
     found: list[str] = []
     for draft in drafts:
         time, lined = draft.time, draft.level or draft.volume or draft.output
         if time is None or lined or draft.shared_time or time.sure_time or time.at or time.lead:
             continue
-        behind = (tubes and any(t.end == time.start for t in draft.tubes)) or (
-            beds and draft.bed is not None and draft.bed.end == time.start and draft.same is not None
-        )
+        of_bed = beds and draft.bed is not None and draft.bed.end == time.start
+        behind = of_bed and (draft.same is not None or headed)
+        behind |= tubes and any(t.end == time.start for t in draft.tubes)
         found += ["a number behind a tube or bed is its line"] * (behind and _could_be_level(time))
     return found
 
@@ -337,6 +339,15 @@ def _before_timed(drafts: list[Draft]) -> list[str]:
         return []
     pairs = pairwise(drafts)
     return ["the line may be of the time behind the next one" for d, nxt in pairs if _is_before(d, nxt)]
+
+
+def _before_change(draft: Draft, after: Draft) -> list[str]:
+    """ "bed 18 1990 changed it at 0655": the last level of the old canister, or a line of the new one?"""
+    line = draft.level is not None and not draft.kind and draft.level.name != "new"
+    bare_change = after.kind == "exchanged" and after.final is None
+    beds = [d.bed.label for d in (draft, after) if d.bed is not None]
+    one = len(set(beds)) == 1 and draft.tube == after.tube and draft.time is after.time
+    return ["a line, or the last level of the old one"] * (line and bare_change and one)
 
 
 def _is_before(draft: Draft, after: Draft) -> bool:

@@ -141,7 +141,8 @@ def is_tainted(toks: Toks, i: int, before: Item | None) -> bool:
 def is_adverb(toks: Toks, start: int, end: int) -> bool:
     """ "he left at the same time", "right at the top": a side is followed by its value, hesitation aside."""
     if word(toks, start) == "left" and word(toks, start - 1) in LEAVERS:
-        return not number_follows(toks, end) or word(toks, end) == "at"  # "when she left at 1"
+        gone = word(toks, start - 2) in {"before", "when", "after", "until", "once"}  # "before he left 720"
+        return gone or not number_follows(toks, end) or word(toks, end) == "at"  # "when she left at 1"
     if word(toks, start) == "right" and word(toks, start - 1) in DENIALS and word(toks, end) in ENDS:
         return True  # "1050 is not right"
     if end - start > 1 or word(toks, end) != "at":

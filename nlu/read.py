@@ -9,6 +9,7 @@ from functools import cached_property
 from typing import Literal, NamedTuple
 
 from . import answers, corrections, hypotheses, queries, questions, topics, withdrawals
+from .apart import by_sentence
 from .brief import Brief
 from .building import Builder
 from .context import in_context
@@ -93,11 +94,18 @@ def parse(  # noqa: PLR0913 - the contract of the reader, all by keyword
 
 def _parsed(text: str, ward: Ward) -> Parsed:
     outcome = _outcome(text, ward)
+    if not ward.voice and any(isinstance(u, Unclear) for u in outcome):
+        outcome = _by_sentence(text, ward) or outcome
     return Parsed(
         text=text,
         statements=tuple(s for s in outcome if isinstance(s, Statement)),
         unclear=tuple(u for u in outcome if isinstance(u, Unclear)),
     )
+
+
+def _by_sentence(text: str, ward: Ward) -> Outcome:
+    toks = pipeline().read(text, voice=False).tokens
+    return by_sentence(text, toks, lambda part: _outcome(part, ward)) if len(text) <= LONGEST else ()
 
 
 def _outcome(text: str, ward: Ward) -> Outcome:

@@ -9,7 +9,7 @@ from .drafts import SIDES, Draft
 from .gathering import Gathering
 from .items import Item
 from .leading import leads
-from .roles import UNDOES
+from .timing import share_times
 
 APART = frozenset({",", ";", "."})
 HEADING = 2
@@ -26,7 +26,8 @@ def gathered(items: Iterable[Item]) -> list[Draft]:
         _arrived(gathering.drafts)
     if gathering.arrival is not None and any(d.volume for d in gathering.drafts):
         gathering.drafts[0].faults += 1  # "admitted from er with ct 400 out in er": charted there
-    gathering.drafts = [part for draft in gathering.done() for part in _each_removed(draft)]
+    told = [part for draft in gathering.done() for part in _with_since(draft)]
+    gathering.drafts = [part for draft in told for part in _each_removed(draft)]
     drafts = [
         d for d in gathering.drafts if d.has_content or d.bed or d.time or d.tubes or d.clashes or d.wants
     ]
@@ -35,7 +36,7 @@ def gathered(items: Iterable[Item]) -> list[Draft]:
     if gathering.leads.times:
         _under_headings(drafts)
     _share_beds(drafts)
-    _share_times(drafts, [i for i in said if i.role == "sep" and i.value in APART])
+    share_times(drafts, [i for i in said if i.role == "sep" and i.value in APART])
     _share_order(drafts)
     _share_closing(drafts, gathering.closes)
     _ask_which_tube(drafts, said)
@@ -60,6 +61,16 @@ def _ask_which_tube(drafts: list[Draft], items: tuple[Item, ...]) -> None:
     either = [d.tubes[0] for d in marks]
     asked = Draft(bed=one.bed, checks=apart, time=one.time, shared_time=one.shared_time, either=either)
     drafts.append(asked)
+
+
+def _with_since(draft: Draft) -> list[Draft]:
+    """ "300 at 0700 suction off since 0630": the line has its time, and what happened has its own."""
+    what, since = draft.whats[-1:], draft.since
+    if not what or since is None or draft.level is None or draft.kind or what[0].start > since.start:
+        return [draft]
+    of_what = Draft(bed=draft.bed, tubes=list(draft.tubes), whats=what, time=since)
+    draft.whats, draft.since = draft.whats[:-1], None
+    return [draft, of_what]
 
 
 def _each_removed(draft: Draft) -> list[Draft]:
@@ -155,59 +166,24 @@ def _share_closing(drafts: list[Draft], closes: list[Item]) -> None:
     So for the tubes of one bed: "12 left 340 right 120 end of shift", "closing for 3: left 120, right 290".
     """
     marks = [d for d in drafts if d.level is not None and not d.kind]
+    if sum(d.closing for d in drafts) == 1 and _is_of_all(marks, closes):
+        for draft in marks:
+            draft.closing = True
     headed = {d.bed.label for d in marks if d.closing and d.bed and _is_headed(d.bed, closes)}
     for draft in marks:
         draft.closing |= draft.bed is not None and draft.bed.label in headed
-    if not closes or sum(d.closing for d in drafts) != 1:
-        return
+
+
+def _is_of_all(marks: list[Draft], closes: list[Item]) -> bool:
+    """Whether the word stands before the first bed or behind the last line."""
     beds = {d.bed.label: (d.again or d.bed).start for d in marks if d.bed is not None}
     tubes = {d.tube for d in marks}
-    if max(len(beds), len(tubes)) < 2:
-        return
+    if not closes or max(len(beds), len(tubes)) < 2:
+        return False
     last = max(i.start for d in marks for i in (d.bed, d.level, d.time) if i is not None)
-    if closes[-1].start < min(beds.values(), default=0) or closes[-1].start > last:
-        for draft in marks:
-            draft.closing = True
+    return closes[-1].start < min(beds.values(), default=0) or closes[-1].start > last
 
 
 def _is_headed(bed: Item, closes: list[Item]) -> bool:
     """ "closing for bed 3": right before it."""
     return any(0 <= bed.start - closing.end <= HEADING for closing in closes)
-
-
-def _is_undone(draft: Draft, later: list[Draft]) -> bool:
-    """ "suction off, back on at 1855": the time of what undoes an event is not its own."""
-    told = {draft.kind, *(w.name for w in draft.whats)}
-    return any(UNDOES.get(name) in told for d in later for name in (d.kind, *(w.name for w in d.whats)))
-
-
-def _share_times(drafts: list[Draft], stops: list[Item]) -> None:
-    times = {d.time.start: d.time for d in drafts if d.time is not None}
-    if len(times) == 1 and not any("time" in d.clashes for d in drafts):
-        (only,) = times.values()
-        for k, draft in enumerate(drafts):
-            if draft.time is not None or (draft.gushed and draft.volume is not None):
-                continue
-            own = _is_undone(draft, drafts[k + 1 :]) or _is_after_exchange(draft, only, drafts)
-            if not own and not _is_told_apart(draft, only, drafts, stops):
-                draft.time, draft.shared_time = only, True
-
-
-def _is_told_apart(draft: Draft, time: Item, drafts: list[Draft], stops: list[Item]) -> bool:
-    """ "bed 5 tube out at 1345. bed 7 moved to 10": an event of another bed has not that time."""
-    beds = [d.bed for d in drafts if d.time is time and not d.shared_time and d.bed is not None]
-    if draft.bed is None or not (draft.kind or draft.whats) or draft.bed.label in {b.label for b in beds}:
-        return False
-    if any(time.start < bed.start for bed in beds):
-        return False  # "1340: bed 7 tipped, bed 8 clamped"
-    behind = draft.bed.start > time.start
-    first, last = (time.end, draft.bed.start) if behind else (draft.bed.end, time.start)
-    return any(first <= s.start < last and (behind or s.value != ",") for s in stops)
-
-
-def _is_after_exchange(draft: Draft, time: Item, drafts: list[Draft]) -> bool:
-    """ "changed the box at 0615, new one reads 35": read since, and not when it was changed."""
-    level = draft.level
-    if level is None or level.name != "new" or not level.amount or draft.kind or level.start <= time.start:
-        return False
-    return any(d.kind == "exchanged" and d.time is time for d in drafts)

@@ -1,0 +1,94 @@
+"""A message read sentence by sentence, where it cannot be read as a whole.
+
+"fix bed 6 0600 to 304. bed 6 0700 is 330": each sentence names its bed and is whole, so that nothing of one
+is needed to read the other. Called by `read`, for typed messages that would be asked.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Callable, Iterator
+from itertools import pairwise
+
+from .numbers import Toks, is_digits, word
+from .statements import Corrected, Drained, Mark, Statement, Withdrawn
+from .verdict import Outcome
+
+MOST = 8
+STOPS = frozenset({".", ";", "!"})
+DENYING = frozenset({"dont", "don't", "not", "no", "never", "isn't", "wasn't", "isnt", "wasnt", "cant"})
+BED_WORDS = frozenset({"bed", "room", "rm", "b", "beds", "rooms"})
+TITLES = frozenset({"dr", "mr", "mrs", "ms", "prof", "approx", "no"})
+"""A dot behind these ends no sentence."""
+REFERRING = frozenset(
+    {"that", "those", "these", "this", "both", "all", "each", "instead", "above", "ignore", "no", "not"}
+    | {
+        "wait",
+        "oops",
+        "mean",
+        "meant",
+        "actually",
+        "rather",
+        "nope",
+        "same",
+        "too",
+        "either",
+        "sorry",
+        "former",
+    }
+    | {"latter", "respectively", "other", "others", "them", "they", "were", "mistake", "scratch", "again"}
+)
+"""With one of these a sentence may be about the one before."""
+
+
+def by_sentence(text: str, toks: Toks, outcome: Callable[[str], Outcome]) -> Outcome:
+    """What the sentences say, each read alone; nothing where one is not whole or names no bed."""
+    found: list[Statement] = []
+    parts = list(_parts(text, toks))
+    if not 1 < len(parts) <= MOST:
+        return ()
+    for part in parts:
+        read = outcome(part)
+        whole = [s for s in read if isinstance(s, Statement) and s.bed is not None]
+        if not whole or len(whole) < len(read):
+            return ()
+        found += whole
+    return () if _contradicts(found) or not _all_timed(found) else tuple(found)
+
+
+def _parts(text: str, toks: Toks) -> Iterator[str]:
+    """The sentences, each at its place in the message; none where one may be about another."""
+    ends = [k for k in range(len(toks)) if _is_end(toks, k)]
+    for start, end in pairwise([-1, *ends, len(toks)]):
+        words = {word(toks, k) for k in range(start + 1, end)}
+        if not words:
+            continue
+        about_another = not (REFERRING if start >= 0 else DENYING).isdisjoint(words)
+        if about_another or not _names_bed(toks, start + 1, end):
+            return
+        first, last = toks[start + 1].start, toks[end - 1].end
+        yield " " * first + text[first:last]
+
+
+def _names_bed(toks: Toks, start: int, end: int) -> bool:
+    """Whether a sentence says which bed by that word, or begins with a number: no other number may be it."""
+    return is_digits(toks, start) or any(
+        word(toks, k) in BED_WORDS and is_digits(toks, k + 1) for k in range(start, end - 1)
+    )
+
+
+def _is_end(toks: Toks, k: int) -> bool:
+    glued = k + 1 < len(toks) and toks[k + 1].glued and word(toks, k) == "."
+    return word(toks, k) in STOPS and not glued and word(toks, k - 1) not in TITLES
+
+
+def _contradicts(found: list[Statement]) -> bool:
+    """Whether two of them are about one line."""
+    lines = [s for s in found if isinstance(s, Mark | Drained | Corrected | Withdrawn)]
+    return any(n > 1 for n in Counter((s.bed, s.tube, s.at) for s in lines).values())
+
+
+def _all_timed(found: list[Statement]) -> bool:
+    """Whether no line may have the time of another: each has its own, or none has."""
+    timed = [s.at is not None for s in found if isinstance(s, Mark | Drained)]
+    return all(timed) or not any(timed)

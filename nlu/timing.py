@@ -1,0 +1,89 @@
+"""The time that the statements of one message share, and those that have none of it.
+
+Called by `sharing`, once every draft has its bed.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from .drafts import Draft
+from .items import Item
+from .roles import UNDOES
+
+
+def share_times(drafts: list[Draft], stops: Sequence[Item]) -> None:
+    """Gives the only time of the message, or of a sentence, to what was told without one."""
+    times = {d.time.start: d.time for d in drafts if d.time is not None}
+    if any("time" in d.clashes for d in drafts):
+        return
+    if len(times) > 1:
+        _share_in_sentences(drafts, [s.start for s in stops if s.value != ","])
+    elif times:
+        (only,) = times.values()
+        _share(drafts, only, stops)
+
+
+def _share(drafts: list[Draft], only: Item, stops: Sequence[Item]) -> None:
+    for k, draft in enumerate(drafts):
+        if draft.time is not None or (draft.gushed and draft.volume is not None):
+            continue
+        own = (
+            _is_undone(draft, drafts[k + 1 :])
+            or _is_after_exchange(draft, only, drafts)
+            or _is_told_apart(draft, only, drafts, stops)
+            or _is_before_event(draft, only, drafts, stops)
+        )
+        if not own:
+            draft.time, draft.shared_time = only, True
+
+
+def _share_in_sentences(drafts: list[Draft], ends: list[int]) -> None:
+    """ "9 left 430 right 110 at 0700. changed the box at 0630": both lines are of their sentence's time."""
+    timed = [d for d in drafts if d.time is not None and not d.shared_time and d.level is not None]
+    for draft in drafts:
+        told = draft.level or draft.volume or draft.same
+        if draft.time is not None or told is None or draft.kind or draft.whats:
+            continue
+        near = [d for d in timed if d.time is not None and _sentence(d.time, ends) == _sentence(told, ends)]
+        if len({d.time.start for d in near if d.time}) == 1 and not any(d.kind or d.whats for d in near):
+            draft.time, draft.shared_time = near[0].time, True
+
+
+def _sentence(item: Item, ends: list[int]) -> int:
+    return sum(end <= item.start for end in ends)
+
+
+def _is_before_event(draft: Draft, time: Item, drafts: list[Draft], stops: Sequence[Item]) -> bool:
+    """ "bed 10 reads 430. box changed at 0630": a line has not the time of an event of the next sentence."""
+    level = draft.level
+    if level is None or draft.kind or draft.whats or level.start > time.start:
+        return False
+    of_event = any(d.time is time and not d.shared_time and (d.kind or d.whats) for d in drafts)
+    return of_event and any(level.end <= s.start < time.start and s.value != "," for s in stops)
+
+
+def _is_undone(draft: Draft, later: list[Draft]) -> bool:
+    """ "suction off, back on at 1855": the time of what undoes an event is not its own."""
+    told = {draft.kind, *(w.name for w in draft.whats)}
+    return any(UNDOES.get(name) in told for d in later for name in (d.kind, *(w.name for w in d.whats)))
+
+
+def _is_told_apart(draft: Draft, time: Item, drafts: list[Draft], stops: Sequence[Item]) -> bool:
+    """ "bed 5 tube out at 1345. bed 7 moved to 10": an event of another bed has not that time."""
+    beds = [d.bed for d in drafts if d.time is time and not d.shared_time and d.bed is not None]
+    if draft.bed is None or not (draft.kind or draft.whats) or draft.bed.label in {b.label for b in beds}:
+        return False
+    if any(time.start < bed.start for bed in beds):
+        return False  # "1340: bed 7 tipped, bed 8 clamped"
+    behind = draft.bed.start > time.start
+    first, last = (time.end, draft.bed.start) if behind else (draft.bed.end, time.start)
+    return any(first <= s.start < last and (behind or s.value != ",") for s in stops)
+
+
+def _is_after_exchange(draft: Draft, time: Item, drafts: list[Draft]) -> bool:
+    """ "changed the box at 0615, new one reads 35": read since, and not when it was changed."""
+    level = draft.level
+    if level is None or level.name != "new" or not level.amount or draft.kind or level.start <= time.start:
+        return False
+    return any(d.kind == "exchanged" and d.time is time for d in drafts)
