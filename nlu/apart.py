@@ -7,7 +7,7 @@ is needed to read the other. Called by `read`, for typed messages that would be 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from itertools import pairwise
 
 from .numbers import Toks, is_digits, word
@@ -44,7 +44,7 @@ REFERRING = frozenset(
 def by_sentence(text: str, toks: Toks, outcome: Callable[[str], Outcome]) -> Outcome:
     """What the sentences say, each read alone; nothing where one is not whole or names no bed."""
     found: list[Statement] = []
-    parts = list(_parts(text, toks))
+    parts = _parts(text, toks)
     if not 1 < len(parts) <= MOST:
         return ()
     for part in parts:
@@ -56,18 +56,18 @@ def by_sentence(text: str, toks: Toks, outcome: Callable[[str], Outcome]) -> Out
     return () if _contradicts(found) or not _all_timed(found) else tuple(found)
 
 
-def _parts(text: str, toks: Toks) -> Iterator[str]:
+def _parts(text: str, toks: Toks) -> tuple[str, ...]:
     """The sentences, each at its place in the message; none where one may be about another."""
     ends = [k for k in range(len(toks)) if _is_end(toks, k)]
-    for start, end in pairwise([-1, *ends, len(toks)]):
-        words = {word(toks, k) for k in range(start + 1, end)}
-        if not words:
-            continue
-        about_another = not (REFERRING if start >= 0 else DENYING).isdisjoint(words)
-        if about_another or not _names_bed(toks, start + 1, end):
-            return
-        first, last = toks[start + 1].start, toks[end - 1].end
-        yield " " * first + text[first:last]
+    spans = [(start + 1, end) for start, end in pairwise([-1, *ends, len(toks)]) if end > start + 1]
+    if not all(_stands_alone(toks, *span) for span in spans):
+        return ()
+    return tuple(" " * toks[i].start + text[toks[i].start : toks[end - 1].end] for i, end in spans)
+
+
+def _stands_alone(toks: Toks, start: int, end: int) -> bool:
+    words = {word(toks, k) for k in range(start, end)}
+    return _names_bed(toks, start, end) and words.isdisjoint(REFERRING if start else DENYING)
 
 
 def _names_bed(toks: Toks, start: int, end: int) -> bool:

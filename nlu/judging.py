@@ -153,7 +153,9 @@ def _unlined(drafts: list[Draft]) -> list[str]:
     tube or bed is its line."""
     tubes = any(d.tubes and d.level is not None for d in drafts)
     beds = any(d.level is not None and d.bed is not None and d.level.start == d.bed.end for d in drafts)
-    headed = any(d.time and d.bed and d.time.sure_time and d.time.start < d.bed.start for d in drafts)
+    headed = any(
+        d.time and d.bed and (d.time.sure_time or d.time.at) and d.time.start < d.bed.start for d in drafts
+    )
     found: list[str] = []
     for draft in drafts:
         time, lined = draft.time, draft.level or draft.volume or draft.output

@@ -205,3 +205,81 @@ def test_since_when_an_amount_came_is_not_when_it_was_read(text: str, read: str)
 )
 def test_not_this_but_that_puts_a_line_right(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "fix bed 6 1800 to 304. bed 6 330 at 1900",
+            "corrected bed=6 at=18:00 level_ml=304; mark bed=6 at=19:00 level_ml=330",
+        ),
+        (
+            "delete bed 6 1800. bed 6 330 at 1900",
+            "withdrawn bed=6 at=18:00; mark bed=6 at=19:00 level_ml=330",
+        ),
+        (
+            "moved bed 5 to 15 at 1810. bed 15 line 660 at 1900",
+            "moved bed=5 at=18:10 to_bed=15; mark bed=15 at=19:00 level_ml=660",
+        ),
+        ("bed 6 340 at 1800. sorry bed 7 340 at 1800", "ask bed"),
+        ("dont chart bed 6. bed 7 mark 340 at 1800", "ask bed"),
+        ("wrong bed. bed 7 340 at 1800. bed 8 210 at 1800", "ask level_ml"),
+        ("bed 6 urine 340 at 1800. bed 7 340 at 1800", "ask kind"),
+        (
+            "18 old canister final 1990 at 1855. new canister 15 at 1900",
+            "exchanged bed=18 at=18:55 final_ml=1990; ask level_ml",
+        ),
+    ],
+)
+def test_sentences_are_read_one_by_one_where_each_is_whole_and_names_its_bed(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "bed 9 l 430 r 110 at 1900. changed the left box at 1830, old was 1700",
+            "mark bed=9 tube=left at=19:00 level_ml=430; mark bed=9 tube=right at=19:00 level_ml=110; "
+            "exchanged bed=9 tube=left at=18:30 final_ml=1700",
+        ),
+        (
+            "bed 10 end of shift 430. changed canister at 1830, old 1980",
+            "mark bed=10 level_ml=430 closing; exchanged bed=10 at=18:30 final_ml=1980",
+        ),
+        (
+            "end of shift: bed 9 l 430 r 110, bed 10 220. all 1900",
+            "mark bed=9 tube=left at=19:00 level_ml=430 closing; "
+            "mark bed=9 tube=right at=19:00 level_ml=110 closing; mark bed=10 at=19:00 level_ml=220 closing",
+        ),
+        (
+            "bed 13 300 at 1900 suction off since 1830",
+            "mark bed=13 at=19:00 level_ml=300; incident bed=13 at=18:30 what=suction_off",
+        ),
+        (
+            "bed 20 discharged at 1800, final line 275",
+            "mark bed=20 at=18:00 level_ml=275; left bed=20 at=18:00",
+        ),
+        (
+            "at 1900 bed 3 80 bed 14 420 no leaks",
+            "mark bed=3 at=19:00 level_ml=80; mark bed=14 at=19:00 level_ml=420; "
+            "checked bed=14 at=19:00 air_leak=none",
+        ),
+        (
+            "bed 12 1050, bed 14 220 at 1900, both no leak",
+            "mark bed=12 at=19:00 level_ml=1050; checked bed=12 at=19:00 air_leak=none; "
+            "mark bed=14 at=19:00 level_ml=220; checked bed=14 at=19:00 air_leak=none",
+        ),
+        (
+            "beds 1, 2 and 3 all no leak at 1900",
+            "checked bed=1 at=19:00 air_leak=none; checked bed=2 at=19:00 air_leak=none; "
+            "checked bed=3 at=19:00 air_leak=none",
+        ),
+        ("bed 18 1990 changed it at 1855", "ask level_ml"),
+        ("bed 18 mark 1990 at 1855, changed the box", "ask level_ml"),
+        ("bed 4 to OR at 1745, mark before he left 720 at 1740", "ask kind"),
+    ],
+)
+def test_every_statement_has_the_time_of_its_own_sentence(text: str, read: str) -> None:
+    assert reading(text) == read
