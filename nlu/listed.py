@@ -39,12 +39,12 @@ MOST = 2000
 
 def listed(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:
     """The pieces, with the times of each such list as times and a comma before each further pair."""
-    if sum(i.role in {"num", "time"} for i in items) < FEWEST or not _may_list(items):
+    if sum(i.role in {"num", "time"} for i in items) < FEWEST or not has_plain_numbers(items):
         return items
     flow = not VOLUMES.isdisjoint(toks.words) and not any(i.value in LINES for i in items)
     found: dict[int, Item | None] = {}
     stops: set[int] = set()
-    for run in _runs(items):
+    for run in plain_runs(items):
         inside = {i.start for i in run}
         bed = any(i.role == "bed" or (i.label is not None and i.start not in inside) for i in items)
         pairs = _pairs(run, arrived, bed=bed)
@@ -59,7 +59,7 @@ def listed(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item
     return tuple(_settled(items, found, stops)) if found else items
 
 
-def _may_list(items: Sequence[Item]) -> bool:
+def has_plain_numbers(items: Sequence[Item]) -> bool:
     """Whether nothing is told beside it of which a number may be."""
     pieces = there(items)
     first = next((k for k, i in enumerate(items) if i.role in {"num", "time", "bed"}), 0)
@@ -68,7 +68,7 @@ def _may_list(items: Sequence[Item]) -> bool:
     return pieces.isdisjoint(NO_LIST | OTHER_LEADS) and not (mended or led)
 
 
-def _runs(items: Sequence[Item]) -> Iterator[list[Item]]:
+def plain_runs(items: Sequence[Item]) -> Iterator[list[Item]]:
     """Numbers and times with nothing but stops between them, the stops among them."""
     run: list[Item] = []
     for item in items:
@@ -85,7 +85,7 @@ def _pairs(run: list[Item], arrived: datetime, *, bed: bool) -> list[tuple[Item,
     numbers = [i for i in run if i.role != "sep"]
     if len(numbers) % 2 and numbers[0].label is not None and not numbers[0].lead:
         numbers, bed = numbers[1:], True  # "12: 1700 610, 1800 640"
-    if not bed or len(numbers) < FEWEST or len(numbers) % 2 or not _is_regular(run, numbers):
+    if not bed or len(numbers) < FEWEST or len(numbers) % 2 or not is_regular(run, numbers):
         return []
     firsts, lasts = numbers[::2], numbers[1::2]
     for times, levels in ((firsts, lasts), (lasts, firsts)):
@@ -94,7 +94,7 @@ def _pairs(run: list[Item], arrived: datetime, *, bed: bool) -> list[tuple[Item,
     return []
 
 
-def _is_regular(run: list[Item], numbers: list[Item]) -> bool:
+def is_regular(run: list[Item], numbers: list[Item]) -> bool:
     """Whether the same signs stand within every pair, and a pair is never parted by more than these."""
     stops = {i.start: i.value for i in run if i.role == "sep"}
     inner = {

@@ -32,7 +32,9 @@ BEFORE_BED = BED_WORDS | {
     "hello",
 }
 """What stands before a bed that opens its clause."""
-READ = frozenset({"read", "marked", "measured", "drew", "drawn", "taken", "recorded", "noted", "checked"})
+READ = frozenset(
+    {"read", "marked", "measured", "drew", "drawn", "took", "taken", "recorded", "noted", "checked"}
+)
 IT = frozenset({"it", "line", "that", "this", "them"})
 AT = frozenset({"at", "@"})
 TELLS = frozenset(

@@ -30,6 +30,7 @@ from .pipeline import Read, pipeline
 from .recast import with_cues
 from .righted import Correction
 from .roles import assignments
+from .rounds import in_rounds
 from .rules import there
 from .scope import scoped
 from .sharing import gathered
@@ -156,8 +157,8 @@ def _is_of_a_tube(asked: Unclear) -> bool:
 
 def pieces(way: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:
     """The pieces of one way through a message, as its readings see them."""
-    told = scoped(without_heading(way, toks), toks)
-    items = withdrawals.opened(in_context(listed(told, toks, arrived), toks), toks)
+    told = listed(scoped(without_heading(way, toks), toks), toks, arrived)
+    items = withdrawals.opened(in_context(in_rounds(told, toks), toks), toks)
     items = _opened(items, toks)
     items = with_checks_of_beds(items, toks)
     return corrections.with_owner(corrections.told_right(items, toks), toks)

@@ -70,7 +70,13 @@ def _paired(items: tuple[Item, ...]) -> frozenset[int]:
         for a, time, b in zip(items, items[1:], items[2:], strict=False)
         if a.label is not None and is_now(time) and b.role == "num" and b.label is None and not b.lead
     )  # "marked 23 just now 905"
-    return frozenset((*beside, *led, *now))
+    at = (
+        a.start
+        for a, b in pairwise(items)
+        if a.label is not None and b.role == "num" and b.at and b.label is None and not b.lead.startswith("l")
+        if b.unit in {"ml", "litre"}
+    )  # "marked 31 at 865 mL"
+    return frozenset((*beside, *led, *now, *at))
 
 
 def _options(item: Item, trail: Trail) -> Iterator[Item]:

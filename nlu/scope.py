@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Set
 
+from .coming import COMING, is_of_later
 from .corrections import is_correction
 from .items import FINDINGS, FULL_HOUR, Item
 from .neighbours import phrase_of
@@ -62,15 +63,6 @@ GOALS = frozenset({"goal", "target"})
 AHEAD = frozenset({"in", "next", "every", "within", "q"})
 """A length of time after these lies ahead ("in 20 min")."""
 SAYS = frozenset({"num", "bad"})
-COMING = frozenset(
-    {"will", "i'll", "we'll", "we will", "going to", "gonna", "will mark", "plan to", "planning"}
-)
-"""Behind these stands what comes; "might be at 1800" is of what was."""
-LINES = frozenset({"level", "levelat"})
-ROUND_TELLS = frozenset(
-    {"kind", "what", "same", "amount", "output", "out", "neg", "no", "repair", "or", "order", *FINDINGS}
-)
-"""With one of these a clause about the next round tells more than when it comes."""
 EVENT_CUES = frozenset({"kind", "what", "same"})
 WISHED = frozenset({"exchanged", "removed"})
 ENDING = frozenset({"placed", "exchanged", "removed"})
@@ -220,25 +212,10 @@ def _planned(items: list[Item], toks: Toks) -> list[Item]:
             _limit(items, k, said)
             continue
         start = next((j + 1 for j in range(k, -1, -1) if _is_break(items[j])), 0)
-        if said in COMING and _is_next_round(items, start, _clause_end(items, k)):
+        if said in COMING and is_of_later(items, k, start, _clause_end(items, k)):
             continue
         _deny(items, start, _clause_end(items, k), CLAIMED if said in GOALS else DENIED, planned=True)
     return items
-
-
-def _is_next_round(items: list[Item], start: int, end: int) -> bool:
-    """ "305 @1900, will check again at 2000": behind a line, when the next one comes, and of no line."""
-    lines = [i for i in items[:start] if i.role == "num" and (i.label is None or i.lead in LINES)]
-    when = [j for j in range(start, end) if items[j].role in {*SAYS, "time"}]
-    told = any(i.role in {"bed", "tube"} or i.value in ROUND_TELLS for i in items[start:end])
-    timed = any(i.role == "time" or (i.at and i.clocks) for i in items[:start])
-    if not (lines and timed) or len(when) != 1 or told:
-        return False
-    time = items[when[0]]
-    if not (time.clocks and (time.at or time.role == "time") and not time.unit):
-        return False
-    items[when[0]] = time.as_role(CONTEXT)
-    return True
 
 
 def _is_over(items: list[Item], k: int) -> bool:

@@ -19,6 +19,8 @@ from .weighty import is_closing
 
 LOOKS = frozenset({"look", "peek", "glance"})
 """With somebody of the staff before it, when that was is not when the line was read."""
+DRAWN = frozenset({"drawn", "drew", "took", "taken", "done", "seen", "charted", "logged"})
+IT = frozenset({"it", "that", "this", "at", "@", "about", "around"})
 DETERMINERS = frozenset({"my", "the", "that", "this", "your", "her", "his"})
 HAPPENED = frozenset({"happen", "happened", "true", "right", "real", "accurate", "corrected", "mine", "ours"})
 PAIR = 2
@@ -111,7 +113,10 @@ def _timed_apart(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         told = any(i.role in {"bed", "tube", "check", *NUMBERS} or _is_fact(i) for i in clause)
         if not times or told:
             continue
-        strange = any(is_strange(i, toks) and i.end <= times[0].start for i in clause)
+        strange = any(
+            is_strange(i, toks) and i.end <= times[0].start and not _is_drawn(i, times[0], toks)
+            for i in clause
+        )
         looked = not LOOKS.isdisjoint(toks.said[clause[0].start : times[0].start])
         somebody = looked and any(i.unread and i.name in STAFF and i.end <= times[0].start for i in clause)
         if strange or somebody or _said_before(times[0], toks) in DONE_TO:
@@ -120,6 +125,11 @@ def _timed_apart(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 def _is_fact(item: Item) -> bool:
     return item.role == "cue" and item.value not in {"word", "filler", "about", "time", "timeword"}
+
+
+def _is_drawn(verb: Item, time: Item, toks: Toks) -> bool:
+    """ "320, drawn 1850", "430, took it 1h ago": of the line."""
+    return verb.name in DRAWN and all(word(toks, k) in IT for k in range(verb.end, time.start))
 
 
 def _said_before(item: Item, toks: Toks) -> str:

@@ -35,7 +35,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "'s now at", "down as",
         "(climbed|rose|went up|gone up|has gone up|has climbed|has risen|risen|crept up|come up) to",
         "(is|) (holding|staying) at", "(stays|remains|stayed|remained|stuck) at", "it at", "drawn at",
-        "line drawn at",
+        "line drawn at", "stood at",
     ),
     "amount": (
         "(immediately|initially|instantly) (drained|dumped|put out)",

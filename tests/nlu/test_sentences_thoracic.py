@@ -73,7 +73,6 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
         ("10 9 945", "ask bed"),
         ("evening all", ""),
         ("merry xmas everyone", ""),
-        ("2 1285 3 90 7 640 teatime round 1730", "ask level_ml"),
     ],
 )
 def test_an_evening_message_that_is_not_sure_or_not_ours_tells_nothing(text: str, read: str) -> None:
