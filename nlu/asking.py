@@ -27,11 +27,21 @@ def asking(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     if said is not None and asks and word(toks, said.start) in ASKING:
         yield from ("a question tells no number" for i in items if i.role in NUMBERS or happens(i))
     first = next((i for i in items if i.start > 0 or i.value != "question"), None)
-    if first is not None and word(toks, 0) in AUXILIARY and _is_of_bed(first, toks):
+    if (
+        first is not None
+        and _is_first(first, toks)
+        and word(toks, 0) in AUXILIARY
+        and _is_of_bed(first, toks)
+    ):
         signed = any(i.role == "cue" and i.value == "mark_of_question" for i in items)
         amounts = frozenset() if signed else NUMBERS | {"num"}
         told = [i for i in items if i.role in amounts or happens(i) or _is_found(i)]
         yield from ("a question tells nothing" for _ in told)
+
+
+def _is_first(first: Item, toks: Toks) -> bool:
+    """Whether nothing was asked before it: "is 5 due? 7 marked 430 at 0640" asks of another bed."""
+    return "?" not in toks.said[: first.start]
 
 
 def asking_aloud(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:

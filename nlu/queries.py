@@ -132,6 +132,7 @@ def _asked_once(
     text = read.text
     if _tells_more(items, topic, read):
         return [Unclear(slot="kind", text=text)]
+    items = tuple(i for i in items if not _is_count(i, read))
     beds = list(dict.fromkeys(i.label for i in items if i.role == "bed" and i.known))
     if topic == "checks" and _is_on_suction(items, read):
         told = [Checked(bed=bed) for bed in beds]
@@ -164,6 +165,12 @@ def _asked_once(
     if any(i.role == "bed" and not i.known for i in items) or (not beds and not whole):
         return [Unclear(slot="bed", text=text, statement=made)]
     return [replace(made, bed=bed) for bed in beds or [None]]
+
+
+def _is_count(item: Item, read: Read) -> bool:
+    """ "which patients have two tubes": how many, and no bed."""
+    named = word(read.tokens, item.start - 1) in BED_WORDS
+    return item.role == "bed" and not named and word(read.tokens, item.end) in {"tubes", "drains", "cts"}
 
 
 def _tells_more(items: tuple[Item, ...], topic: str | None, read: Read) -> bool:

@@ -17,7 +17,8 @@ from .pipeline import Read
 
 Pieces = tuple[Item, ...]
 ANSWERS = frozenset({"yes", "no", "choice"})
-EVENTS = frozenset({"kind", "what"})
+EVENTS = frozenset({"kind", "what", "same"})
+LEADS = frozenset({"level", "levelat"})
 SETTLING = frozenset({"withdrawn", "corrected", "acknowledged", "help"})
 GOING_ON = frozenset({"is", "will", "do", "does", "did", "should", "much", "many"})
 OPENING = frozenset({"word", "repair", "okay", "reason", "closing"})
@@ -60,14 +61,14 @@ def _is_preamble(items: Pieces) -> bool:
     return all(
         i.role == "sep"
         or i.unread
-        or (i.role == "time" and _is_of_now(i))
+        or (i.role == "time" and is_of_now(i))
         or (i.role == "cue" and i.value in OPENING)
         for i in items
     )
 
 
-def _is_of_now(time: Item) -> bool:
-    """ "tonight", "just now": a day or this moment, and no time of anything that is told."""
+def is_of_now(time: Item) -> bool:
+    """Whether a piece says a day or this moment, and no time of anything that is told: "tonight"."""
     return time.role == "time" and all(c.style in {"now", "date"} for c in time.clocks)
 
 
@@ -80,7 +81,8 @@ def _tells_whole(items: Pieces) -> bool:
     """Whether a bed is told of, and what happened or was read: "12 is 1190 now", and not "12 1900"."""
     events = any(i.role == "cue" and i.value in EVENTS | FINDINGS for i in items)
     numbers = [i for i in items if i.role in {"num", "bed"}]
-    read_off = any(i.lead or i.unit for i in numbers) or any(i.role == "time" for i in items)
+    led = any(i.lead in LEADS or i.unit for i in numbers)  # "4, 5 and 6" are beds
+    read_off = led or any(i.role == "time" for i in items)
     return bool(numbers) and (events or (len(numbers) > 1 and read_off))
 
 
@@ -97,8 +99,9 @@ def _settles(items: Pieces) -> bool:
 def _is_a_report(items: Pieces) -> bool:
     """Whether it tells something of a bed that it names, and asks nothing."""
     asks = any(i.role == "cue" and i.value in {"question", "ask", "mark_of_question"} for i in items)
-    named = items[0].role == "bed" or (items[0].role == "cue" and items[0].value == "bed")
-    return named and not asks and _reports(items)
+    first = items[0]
+    named = first.role == "bed" or (first.role == "cue" and first.value == "bed") or first.label is not None
+    return named and not asks and _tells_whole(items)
 
 
 def _starts(items: Pieces, read: Read) -> Iterator[int]:
@@ -147,7 +150,7 @@ def _reports(items: Pieces) -> bool:
     """Whether something is told: a number, an event, what was found, an answer."""
     told = EVENTS | FINDINGS | ANSWERS
     return any(
-        i.role == "num" or (i.role == "time" and not _is_of_now(i)) or (i.role == "cue" and i.value in told)
+        i.role == "num" or (i.role == "time" and not is_of_now(i)) or (i.role == "cue" and i.value in told)
         for i in items
     )
 

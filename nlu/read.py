@@ -271,9 +271,9 @@ class Sentence:
 
     def _report(self, items: tuple[Item, ...]) -> Reading | Unjudged:
         if queries.is_query(items):
-            outcome = queries.asked(items, self.ward.arrived, self.read, self.ward.shifts)
-            faults = len(self.unread_question(items)) + self._is_half_heard(items)
-            return self._with_question(told(*outcome, faults=faults), items)
+            both = (*items, *self._asked_beds(self.question))
+            outcome = queries.asked(both, self.ward.arrived, self.read, self.ward.shifts)
+            return told(*outcome, faults=len(self.unread_question(items)) + self._is_half_heard(items))
         if is_nothing_of_ours(items):
             return self._with_question(told(), items)
         cut = len(cuts(items, self.read.tokens, self.ward.voice))
@@ -328,11 +328,15 @@ class Sentence:
         """The same of a question: where it tells nothing, the words of a typed one are how it is asked."""
         if not items:
             return []
+        toks, voice = self.read.tokens, self.ward.voice
         known = topics.read_together(items, self.read)
         rest = tuple(i for i in items if not (i.unread and i.name in known))
-        if not self.ward.voice and topics.asks(items, self.read) and TELLING.isdisjoint(there(items)):
-            return cuts(items, self.read.tokens, self.ward.voice)
-        return self.unread(rest)
+        plain = not voice and TELLING.isdisjoint(there(i for i in items if not questions.is_of_now(i)))
+        named = any(i.role == "bed" for i in items)
+        cut = [] if plain and named else cuts(items, toks, voice)  # "total on 404 yesterday": no 4:04
+        if plain and topics.asks(items, self.read):
+            return cut
+        return [*cut, *leftovers(rest, toks, voice=voice)]
 
     def _is_half_heard(self, items: tuple[Item, ...]) -> bool:
         """Dictated "to leave the last reading": a query without a word that asks, and with more words."""
@@ -346,8 +350,13 @@ class Sentence:
         ]
         return bool(plans or answers.cues(items, "word"))
 
+    @staticmethod
+    def _asked_beds(items: tuple[Item, ...]) -> tuple[Item, ...]:
+        """The pieces of a question, whose numbers are beds."""
+        return tuple(i.as_role("bed") if i.role == "num" and i.label else i for i in items)
+
     def _asked_too(self, bed: Item | None) -> list[Statement | Unclear]:
-        items = tuple(i.as_role("bed") if i.role == "num" and i.label else i for i in self.question)
+        items = self._asked_beds(self.question)
         if bed is not None and not any(i.role == "bed" for i in items):
             items = (*items, bed)
         if any(i.role == "foreign" for i in items):

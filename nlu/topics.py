@@ -29,6 +29,7 @@ WEAK = frozenset({"last", "beds"})
 SUMS = frozenset({"output", "amount"})
 HOW_MUCH = 2
 """Words of "how much" and no more."""
+AUXILIARY = frozenset({"is", "are", "was", "were", "does", "did", "do", "has", "have", "am"})
 STOPS = frozenset({",", ";", ".", "!", "?", "and", "&", "-"})
 OF_CHECKS = frozenset({"leak", "suction", "seal", "tidal", "fluid", "wall", "indicator"})
 
@@ -66,6 +67,8 @@ def sums_up_a_bed(items: tuple[Item, ...]) -> bool:
 
 def asks(items: tuple[Item, ...], read: Read) -> bool:
     """Whether a word or a phrase of them asks, and does not only name what could be told."""
+    if items and stretch(items, read)[0] == 0 and word(read.tokens, 0) in AUXILIARY:
+        return True  # "was bed 8 tidaling last time"
     return any(
         i.role == "cue"
         and (i.value in {"question", "mark_of_question"} or (i.value == "ask" and is_asking(i, read)))

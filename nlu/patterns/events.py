@@ -205,6 +205,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "undo my last", "scratch my last", "take it back",
     ),
     "kind:acknowledged": (
+        "(saw|seen|got|read) (the|that|your|this) (alert|message|msg|warning|notice|caution)",
         "seen", "noted", "(thanks|ta|cheers|ok thanks) noted", "noted (thanks|ta|cheers|thank you)",
         "acknowledged", "ack", "acknowledge", "amended", "got it", "chart amended",
         "i amended", "ok seen", "roger", "copy that", "amended the chart", "amendment made",

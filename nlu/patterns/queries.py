@@ -35,7 +35,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "what is there to chart", "charting for", "chart for",
     ),
     "ask:total": (
-        "total", "totals", "(what's|whats|what has) (it|) done", "(what|whatd|what'd) did (it|) drain",
+        "tot", "total", "totals", "(what's|whats|what has) (it|) done", "(what|whatd|what'd) did (it|) drain",
         "how much has", "how much did",
         "how much", "total output", "sum",
         "how much out", "how many (mls|ccs|mils|milliliters)", "how many ml", "total drainage",
@@ -62,6 +62,8 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "how is it trending", "how's it trending", "tapering off",
     ),
     "ask:due": (
+        "(what's|whats|what is|who's|who is|anything|anyone) left to (mark|check|read|do)",
+        "(when|what time) do (i|we) (have to|need to|got to|gotta|next|) mark",
         "(which|what) (beds|rooms|ones) (are|) (due|overdue) (for|) (a|another|) (line|mark|reading)",
         "(need|needs|due for|wants|wanting) (a|another|its next|their next) (line|mark|reading)",
         "due", "overdue", "what's due", "what is due", "who is due", "who's due", "who needs marks",
@@ -135,6 +137,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "what colour is", "what colour was",
     ),
     "ask:history": (
+        "(list|show|show me|see|give me) (the|all|all the|every|) (readings|marks|lines|entries|levels)",
         "history", "all marks", "(show me|list|give me|) every (entry|mark|line|reading)", "list marks",
         "entries", "log", "all entries", "show marks",
         "list of marks", "all the marks", "all lines", "show me all the marks", "marks today",
@@ -157,6 +160,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "show open questions",
     ),
     "ask:me": (
+        "am i (down|logged in|signed in|set up|listed|registered|on here) as",
         "who (do|d'you|d'ya) (you|u|ya|) think i am (on here|here|)", "who am i (on here|here)",
         "who am i", "whoami", "my role", "what's my role", "what is my role",
         "what am i allowed", "who am i logged in as", "what can i see", "my name", "my access",
@@ -164,6 +168,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "which unit am i on", "my id", "my user", "what's my name",
     ),
     "ask:repeat": (
+        "what did you just say", "(sorry|) (i|) (missed|lost) that (one|)",
         "(spell|spell out) (it|that|) (out|please|)", "(read|say|) (it|that|) digit by digit (please|)",
         "(say|repeat|send|show|tell me) (that|it|this) (one|bit|part|last one|last bit|message|msg|reply) "
         "(again|once more|one more time)",

@@ -6,6 +6,8 @@ from __future__ import annotations
 
 ANSWERS: dict[str, tuple[str, ...]] = {
     "yes": (
+        "(it's|its|it is|it was|was|) not (a|) (misread|misreading|mistake|typo)",
+        "(it's|its|it is) (really|actually|definitely) (that|this) (low|high|much|little|full)",
         "(this|the new|the current) (one's|ones|one is|mark is|line is|reading is) "
         "(right|correct|the right one)",
         "(yes|yep|yeah|yup|) (that's|thats|that is) what (it|the box|the canister|the drain|the chamber) "
@@ -60,12 +62,14 @@ ANSWERS: dict[str, tuple[str, ...]] = {
         "first", "the first", "the first one", "option one", "1st", "the former", "former", "choice one",
         "first one please", "first option", "first choice", "number one", "the 1st", "option 1st",
         "first one", "1st one", "the 1st one", "(the|) (first|1st) (choice|option|answer|reading)",
+        "(option|choice|answer) 1",
     ),
     "choice:second": (
         "(the|) (2nd|second|latter) (one|) you (said|listed|gave|wrote)",
         "second", "the second", "the second one", "second one", "option two", "2nd", "the latter", "latter",
         "choice two", "second option", "second choice", "number two", "the 2nd",
         "2nd one", "the 2nd one", "(the|) (second|2nd) (choice|option|answer|reading)",
+        "(option|choice|answer) 2",
     ),
 }
 # fmt: on

@@ -9,9 +9,29 @@ _WHEN = frozenset({"when", "when's", "whens", "long", "soon", "will", "before", 
 _ANSWER = frozenset({"answer", "answered", "answering", "unanswered", "unconfirmed", "confirming", "reply"})
 
 TOGETHER: tuple[tuple[str, tuple[frozenset[str], ...]], ...] = (
-    ("open", (_ANSWER, frozenset({"what", "what's", "whats", "any", "anything", "which", "still"}))),
+    (
+        "open",
+        (_ANSWER, frozenset({"what", "what's", "whats", "any", "anything", "which", "still", "did", "have"})),
+    ),
     ("capacity", (_WHEN, _FULL)),
     ("capacity", (frozenset({"how"}), frozenset({"full"}))),
+    (
+        "capacity",
+        (
+            frozenset({"do", "does", "should"}),
+            frozenset({"swap", "swapping", "change", "changing", "replace", "replacing", "new"}),
+            frozenset({"box", "canister", "chamber", "bottle"}),
+        ),
+    ),
+    ("history", (frozenset({"whole", "full", "entire"}), frozenset({"log", "history", "record", "list"}))),
+    (
+        "due",
+        (
+            frozenset({"when", "what", "what's", "whats", "which", "who", "anyone", "anything", "any"}),
+            frozenset({"next", "still"}),
+            frozenset({"mark", "marks", "marking", "check", "checking", "read"}),
+        ),
+    ),
     (
         "history",
         (
