@@ -99,9 +99,9 @@ def _next_pair(way: Way, item: Item, toks: Toks) -> Way:
 
 
 def _longer_labels(ground: Ground, i: int, way: Way) -> Iterator[Step]:
-    """A label with letters or a dash, without the word bed: 12a, 3-B."""
+    """A label with letters or a dash, without the word bed: 12a, 3-B; or with its two sides behind it."""
     for end, label, known in ground.places.labels(i):
-        if known and not label.isdecimal():
+        if known and (not label.isdecimal() or ground.places.is_before_sides(i, end)):
             yield end, way.with_item(Item("bed", i, end, label=label, link=ground.link(i)))
 
 

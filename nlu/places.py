@@ -17,6 +17,9 @@ from .patterns.leads import MOST_LITRES, SPAN_BEFORE
 
 NO_TIMES: Mapping[int, Clocks] = MappingProxyType({})
 DAY = 24 * 60
+BEGINS = frozenset({",", ".", ";"})
+JOINS = frozenset({",", "/", "and", "&"})
+RIGHT = frozenset({"r", "rt", "right"})
 LONGEST_SPAN = 72 * 60
 """Minutes; what is longer is no length of time that a nurse asks about: 1900 hours."""
 
@@ -56,6 +59,14 @@ class Places:
         if key not in self._labels:
             self._labels[key] = list(labels.beds(self.toks, i, self.index, voice=voice, cued=cued))
         return self._labels[key]
+
+    def is_before_sides(self, i: int, end: int) -> bool:
+        """ "3 L 210 R 95": no three litres, but a bed that begins a clause, and both of its tubes."""
+        begins = i == 0 or word(self.toks, i - 1) in BEGINS
+        left = word(self.toks, end) == "l" and is_digits(self.toks, end + 1)
+        left &= len(word(self.toks, end + 1)) < FULL_HOUR  # "12, 2 L 1850": that may be its time
+        behind = end + 2 + (word(self.toks, end + 2) in JOINS)
+        return begins and left and word(self.toks, behind) in RIGHT and is_digits(self.toks, behind + 1)
 
     def sure_clocks(self, i: int) -> Mapping[int, Clocks]:
         """The times that can be nothing else, by their ends."""

@@ -283,3 +283,36 @@ def test_sentences_are_read_one_by_one_where_each_is_whole_and_names_its_bed(tex
 )
 def test_every_statement_has_the_time_of_its_own_sentence(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("3 L 210 R 95", "mark bed=3 tube=left level_ml=210; mark bed=3 tube=right level_ml=95"),
+        (
+            "3L 210/R 95 at 0645",
+            "mark bed=3 tube=left at=06:45 level_ml=210; mark bed=3 tube=right at=06:45 level_ml=95",
+        ),
+        (
+            "9 1620, 5 L 210 and right 95",
+            "mark bed=9 level_ml=1620; mark bed=5 tube=left level_ml=210; mark bed=5 tube=right level_ml=95",
+        ),
+    ],
+)
+def test_a_bed_with_both_its_sides_is_no_number_of_litres(text: str, read: str) -> None:
+    assert reading(text, arrived=MORNING) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 12 R 1 L 0640", "mark bed=12 tube=right at=06:40 level_ml=1000"),
+        ("bed 12, 1 L 0640 R side", "mark bed=12 tube=right at=06:40 level_ml=1000"),
+        ("2 L 0640 R 300", "ask level_ml"),
+        ("12, 2 L 0640 R 300", "ask level_ml"),
+        ("bed 12, 2 L 0640 R 300", "ask level_ml"),
+        ("12 R 95, 1 L 0640", "ask level_ml"),
+    ],
+)
+def test_litres_stay_litres_where_a_time_stands_behind_them(text: str, read: str) -> None:
+    assert reading(text, arrived=MORNING) == read
