@@ -23,7 +23,10 @@ LINKING = frozenset(
     {"of", "from", "via", "in", "out", "through", "into", "by", "for", "to", "on", "or", "if"}
 )
 """With one of these the words behind go on about the number."""
-DOUBTING = frozenset({"i", "think", "maybe", "guess", "not", "no", "approx", "ish", "was", "before", "than"})
+DOUBTING = frozenset(
+    {"i", "think", "maybe", "guess", "not", "no", "approx", "ish", "was", "before", "than"}
+    | {"old", "previous", "other", "wrong", "estimated", "estimate", "another", "goal"}
+)
 READ_OFF = frozenset(
     {
         "vitals",
@@ -54,7 +57,8 @@ def ends_line(items: Sequence[Item], k: int) -> bool:
     if k < 1 or items[k].role != "time":
         return False
     time, level = items[k], items[k - 1]
-    return level.role == "level" and time.start - level.end <= 1 and (time.sure_time or time.full_clock)
+    whole = time.sure_time or time.full_clock or time.spoken_clock
+    return level.role == "level" and time.start - level.end <= 1 and whole
 
 
 def is_remark_behind(items: Sequence[Item], k: int, toks: Toks) -> bool:

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .asking import asking_aloud
-from .behind import BEHIND_A_LINE, PEOPLE, is_remark
+from .behind import BEHIND_A_LINE, PEOPLE, is_remark, is_remark_behind
 from .clauses import of_clauses
 from .clock import clocks
 from .context import CLIMBS
@@ -22,11 +22,12 @@ from .mixups import MIXUPS, row_of_beds
 from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.asides import PLACES
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
-from .patterns.numerals import ONES
+from .patterns.numerals import ONES, TENS
 from .polarity import is_fluid
 from .renewed import CONTEXT
 from .roles import CHECK_LIMITS
 from .rules import Rule, Rules, signs
+from .takenback import TAKEN_BACK
 from .turned import TURNED, counted_aloud
 from .unexplained import unexplained
 from .weighty import weighty
@@ -182,8 +183,10 @@ def _beside(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             continue
         if _is_who(before, items[k + 1 : k + 3]) or _is_climb(item, items[k + 2 : k + 3]):
             continue
-        if before.role == "time" and all(is_remark(i) for i in items[k + 1 :]):
+        if before.role == "time" and all(map(is_remark, items[k + 1 :])):
             continue
+        if word(toks, before.end - 1) not in TENS and is_remark_behind(items, k, toks):
+            continue  # but not "at nineteen thirty fife"
         if any(i.unread for i in pair) and any(i.role in VALUES for i in pair):
             yield "a word beside a value was not understood"
 
@@ -340,6 +343,7 @@ EITHER = (
     *TURNED,
     *BEHIND_A_LINE,
     *DEVICE_BEFORE,
+    *TAKEN_BACK,
 )
 TYPED = Rules(
     (

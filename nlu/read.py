@@ -36,7 +36,8 @@ from .scope import scoped
 from .sharing import gathered
 from .statements import Answered, Asked, Checked, Parsed, Statement, Unclear
 from .subjects import subjects
-from .verdict import WITH_LEVEL, Outcome, Reading, Unjudged, settled, told, untimed_asked
+from .verdict import WITH_LEVEL, Outcome, Reading, Unjudged, settled, standing_best, told, untimed_asked
+from .ways import hopeful
 
 LONGEST = 2000
 MANY = 400
@@ -119,22 +120,34 @@ def _outcome(text: str, ward: Ward) -> Outcome:
     ways = lattice.ways()
     if lattice.overfull and not ways:
         return (Unclear(slot="kind", text=text),)
+    found, overfull = _found(ways, read, ward)
+    if overfull and not lattice.overfull and len(read.tokens) <= LONG:
+        kept, cut = hopeful(ways, read.tokens, voice=ward.voice)
+        found, overfull = _found(kept, read, ward)
+        overfull |= standing_best(found)[0].rank[0] >= cut
+    if (overfull or lattice.overfull) and len(read.tokens) > LONG:
+        return (Unclear(slot="kind", text=text),)
+    overfull |= lattice.overfull
+    outcome = settled(found, text, strict=ward.voice)
+    if overfull and any(isinstance(s, Statement) for s in outcome):
+        return (Unclear(slot="kind", text=text),)
+    return _all_asked(untimed_asked(outcome, text), text, voice=ward.voice)
+
+
+def _found(ways: Sequence[tuple[Item, ...]], read: Read, ward: Ward) -> tuple[list[Reading | Unjudged], bool]:
+    """The readings of the ways, and whether there were too many to look at."""
     many = max(8, min(MANY, WORK // len(read.tokens)))
     found: list[Reading | Unjudged] = []
-    overfull = lattice.overfull
+    overfull = False
     for way in ways:
         for reading, too_many in Sentence(read, ward, pieces(way, read.tokens, ward.arrived)).readings():
             found.append(reading)
             overfull |= too_many
             if overfull and len(read.tokens) > LONG:
-                return (Unclear(slot="kind", text=text),)
+                return found, True
         if len(found) > many:
-            overfull = True
-            break
-    outcome = settled(found, text, strict=ward.voice)
-    if overfull and any(isinstance(s, Statement) for s in outcome):
-        return (Unclear(slot="kind", text=text),)
-    return _all_asked(untimed_asked(outcome, text), text, voice=ward.voice)
+            return found, True
+    return found, overfull
 
 
 def _all_asked(outcome: Outcome, text: str, *, voice: bool) -> Outcome:

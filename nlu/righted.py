@@ -37,8 +37,17 @@ class Correction(Sorted):
     def _ends_open(self) -> bool:
         """ "correct 1200 to": the right value never came."""
         last = phrase_of(self.items[-1], self.toks)
-        unsaid = last.endswith("to") or last == "change" or self.said.endswith(" to")
+        unsaid = last.endswith("to") or last == "change" or self.said.endswith(" to") or self._is_unturned()
         return unsaid or (last in TURNS and len(self.items) > 1)
+
+    def _is_unturned(self) -> bool:
+        """ "340 at 1900 should be higher": what is right is no value."""
+        turns = [k for k, i in enumerate(self.items) if i.name == "corrected" and self._turns(i)]
+        after = self.items[turns[-1] + 1 :] if turns and turns[-1] else ()
+        return bool(after) and all(i.unread for i in after)
+
+    def _turns(self, item: Item) -> bool:
+        return item.role == "cue" and phrase_of(item, self.toks) in TURNS
 
     def _place(self, sides: Sides, level: Item | None) -> tuple[Item | None, Item | None]:
         """Which of two beds (times, tubes) the wrong line has; with a right level, one alone is its.

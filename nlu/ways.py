@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import NamedTuple
 
 from .cutting import cuts
@@ -75,3 +76,12 @@ def followed(ways: list[Way], widest: int, toks: Toks, *, voice: bool) -> tuple[
     ranked = sorted(ways, key=lambda way: cut[id(way)])
     hopeful = [way for way in ranked if cut[id(way)] < cut[id(ranked[0])] + HOPELESS]
     return hopeful[:widest], len(hopeful) > widest
+
+
+def hopeful(
+    ways: Sequence[tuple[Item, ...]], toks: Toks, *, voice: bool
+) -> tuple[list[tuple[Item, ...]], int]:
+    """The whole ways that cut few numbers in two, and how many the others cut at least."""
+    cut = [len(cuts(way, toks, voice)) for way in ways]
+    most = min(cut) + HOPELESS
+    return [way for way, count in zip(ways, cut, strict=True) if count < most], most

@@ -185,3 +185,61 @@ def test_where_a_doubt_alone_speaks_against_another_bed_the_bed_is_asked() -> No
 )
 def test_a_twenty_may_be_of_the_level_or_of_the_hour(text: str, read: str) -> None:
     assert reading(text, channel="voice", arrived=ARRIVED.replace(hour=2)) == read
+
+
+@pytest.mark.parametrize(
+    "remark",
+    [
+        "surgeon notified",
+        "sitting up in chair",
+        "deep breathing well",
+        "doctor smith is aware",
+        "ambulating in the hall",
+    ],
+)
+def test_what_is_said_behind_a_whole_dictated_line_says_nothing_of_it(remark: str) -> None:
+    text = f"bed four mark three forty at nineteen hundred {remark}"
+    assert reading(text, channel="voice") == "mark bed=4 at=19:00 level_ml=340"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bed four mark three forty at nineteen thirty fife looks fine",
+        "bed four mark three forty at nineteen hundred minus the irrigation",
+        "bed four mark three forty at nineteen hundred from the foley",
+        "bed four mark three forty at nineteen hundred do not record that",
+        "bed four mark three forty at nineteen hundred bad five mark two ten",
+        "bed four mark three forty at nineteen hundred other patient",
+        "bed four mark three forty at nineteen hundred big air lick",
+        "bed four mark three forty at nineteen hundred should be higher",
+    ],
+)
+def test_what_takes_a_dictated_line_back_is_no_remark(text: str) -> None:
+    assert reading(text, channel="voice").startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bed 4 mark 340 at 1900 don't chart it",
+        "bed 4 mark 340 at 1900, do not record that",
+        "bed 4 mark 340 at 1900. dont write that down",
+        "bed 4 mark 340 at 1900 minus the flush",
+        "bed 4 mark 340 at 1900 from the foley",
+        "bed 4 mark 340 at 1900 should be higher",
+    ],
+)
+def test_what_takes_a_typed_line_back_is_asked(text: str) -> None:
+    assert reading(text).startswith("ask ")
+
+
+@pytest.mark.parametrize("told", ["family updated", "md updated", "updated the team"])
+def test_who_was_updated_puts_no_line_right(told: str) -> None:
+    assert reading(f"bed 4 mark 340 at 1900 {told}") == "mark bed=4 at=19:00 level_ml=340"
+
+
+def test_three_beds_in_one_breath_are_read_though_each_number_could_be_cut() -> None:
+    text = "at 19:00 bed six 17 78 bed 23 nine three zero bed nineteen 7 4 4"
+    lines = ("bed=6 at=19:00 level_ml=1778", "bed=23 at=19:00 level_ml=930", "bed=19 at=19:00 level_ml=744")
+    assert reading(text, channel="voice") == "; ".join(f"mark {line}" for line in lines)

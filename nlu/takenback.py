@@ -1,0 +1,67 @@
+"""Lines that are taken back, lessened or given to another device behind them, typed or dictated."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from .behind import READ_OFF
+from .items import AMOUNTS, Item
+from .neighbours import phrase_of
+from .numbers import Toks, word
+from .rules import Rule
+
+RECORDING = frozenset(
+    {
+        "record",
+        "chart",
+        "write",
+        "log",
+        "save",
+        "enter",
+        "count",
+        "document",
+        "note",
+        "keep",
+        "use",
+        "include",
+    }
+    | {"put", "send", "add", "file", "store", "trust"}
+)
+LESSENING = frozenset({"minus", "less", "excluding", "plus", "including", "includes", "counting"})
+ARTICLES = frozenset({"the", "his", "her", "a", "their"})
+
+
+def _unrecorded(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "mark 340 at 1900 don't chart it": what was told is not to be recorded."""
+    for item in items:
+        denied = item.role == "cue" and item.value == "neg"
+        said = {word(toks, item.end), *toks.said[item.start : item.end]}
+        if denied and said & RECORDING and any(i.role in AMOUNTS and i.end <= item.start for i in items):
+            yield "what was told is not to be recorded"
+
+
+def _lessened(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "340 at 1900 minus the flush": the number is not what the canister shows."""
+    for item in items:
+        ends = item.role in AMOUNTS or (item.role == "time" and any(i.role in AMOUNTS for i in items))
+        if ends and word(toks, item.end) in LESSENING:
+            yield "something is taken from the number, or added to it"
+
+
+def _of_device(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "mark 340 at 1900 from the foley": of another device."""
+    for before, item in pairwise(items):
+        k = item.start - 1
+        while word(toks, k) in ARTICLES:
+            k -= 1
+        of = word(toks, k) == "from" and before.role in AMOUNTS | {"time"}
+        if item.role == "foreign" and of and phrase_of(item, toks) not in READ_OFF:
+            yield f"{word(toks, item.start)!r} may be what the number came from"
+
+
+TAKEN_BACK = (
+    Rule(_unrecorded, frozenset({"neg"})),
+    Rule(_lessened, AMOUNTS),
+    Rule(_of_device, frozenset({"foreign"})),
+)
