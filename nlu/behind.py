@@ -110,8 +110,10 @@ def behind_an_event(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
 
 
 def _may_be_unit(time: Item, after: Item) -> bool:
-    """Whether the piece behind a bare time was not understood and is no remark."""
-    return after.unread and not (_is_at_people(time, after) or is_remark(after))
+    """Whether the piece behind a bare time, a word, was not understood and is no remark."""
+    return (
+        after.unread and after.end - after.start == 1 and not (_is_at_people(time, after) or is_remark(after))
+    )
 
 
 def _is_at_people(time: Item, after: Item) -> bool:

@@ -15,11 +15,27 @@ LOOKING = frozenset({"looking", "look", "ish", "type", "colored", "coloured", "t
 """Between the look of the fluid and the word for it: "milky looking drainage"."""
 TURNING = frozenset(
     {"is", "now", "has", "turned", "turning", "turns", "gone", "went", "became", "become", "looks", "looking"}
-    | {"cloudy", "thick", "thin", "more", "very", "quite", "slightly", "a", "bit", "/", "and", "still"}
+    | {
+        "from",
+        "cloudy",
+        "thick",
+        "thin",
+        "more",
+        "very",
+        "quite",
+        "slightly",
+        "a",
+        "bit",
+        "/",
+        "and",
+        "still",
+    }
 )
 """Between the word for the fluid and its look: "drainage has turned cloudy/purulent"."""
 AT = frozenset({"at", "@", "since", "around", "from"})
 STOPS = frozenset({",", ";", ".", "-", "!", ""})
+BED_WORDS = frozenset({"bed", "room", "rm"})
+AGAIN = frozenset({"this", "today", "tonight", "now", "again", "still", "and"})
 MOST_BETWEEN = 5
 WATER_SEALS = frozenset({"ws", "waterseal", "water seal", "water-seal"})
 ORDER_REACH = 4
@@ -68,7 +84,8 @@ def _is_named_person(k: int, toks: Toks) -> bool:
 
 
 def _of_its_like(cue: Cue, looks: dict[int, Cue], orders: list[int], changes: list[int], toks: Toks) -> Cue:
-    if cue.label == "output" and looks and (_is_named(cue, looks, toks) or _has_turned(cue, looks, toks)):
+    of_look = looks and (_is_named(cue, looks, toks) or _has_turned(cue, looks, toks))
+    if cue.label == "output" and (of_look or (looks and _looks_so(cue, looks, toks))):
         return cue._replace(label="tubeword", value="")
     if cue.label == "levelat" and word(toks, cue.start) == "now" and _is_after_change(cue, changes, toks):
         return cue._replace(start=cue.start + 1)  # "changed at 1830, old 1290, now at 20": now, and not then
@@ -91,10 +108,23 @@ def _is_named(cue: Cue, looks: dict[int, Cue], toks: Toks) -> bool:
 def _has_turned(cue: Cue, looks: dict[int, Cue], toks: Toks) -> bool:
     """ "drainage turned purulent at 2300": the time is when it did, and no number says how much."""
     k = cue.end
+    while (k in looks or word(toks, k) in TURNING) and k < cue.end + MOST_BETWEEN:
+        if k in looks and word(toks, looks[k].end) != "to":
+            break
+        k = looks[k].end + 1 if k in looks else k + 1  # "went from serous to bloody"
+    look = looks.get(k)
+    return look is not None and word(toks, look.end) in AT and bool(clocks(toks, look.end + 1))
+
+
+def _looks_so(cue: Cue, looks: dict[int, Cue], toks: Toks) -> bool:
+    """ "421 drainage looks milky": the number before it is the bed, and nothing says how much came."""
+    first = cue.start == 1 or word(toks, cue.start - 2) in BED_WORDS | STOPS
+    k = cue.end
     while word(toks, k) in TURNING and k not in looks and k < cue.end + MOST_BETWEEN:
         k += 1
     look = looks.get(k)
-    return look is not None and word(toks, look.end) in AT and bool(clocks(toks, look.end + 1))
+    told = is_digits(toks, cue.start - 1) and first and k > cue.end
+    return told and look is not None and word(toks, look.end) in STOPS | AGAIN
 
 
 def _is_of_person(cue: Cue, toks: Toks) -> bool:

@@ -47,6 +47,8 @@ CHECK_SLOTS = {
 }
 LEVEL_SLOT = {"exchanged": "final_ml", "drained": "volume_ml"}
 
+DAYPARTS = {"morning": (4, 12), "afternoon": (12, 18), "evening": (17, 24)}
+"""The hours of each."""
 OF_SEVERAL = frozenset({"and", "&", "+", "both", "all", "each", "beds", "rooms", "rms"})
 """With one of these, what is said of beds in a row is said of each."""
 OF_EACH = frozenset({"both", "all", "each", "every"})
@@ -229,7 +231,13 @@ class Builder:
     def _is_loose_day(self, statement: Statement, draft: Draft) -> bool:
         """ "went home this morning", "weight today 5.4 kg": of a day, with no time said."""
         loose = draft.time is not None and all(c.style == "date" for c in draft.time.clocks)
-        return loose and (draft.kind in PLAIN or isinstance(statement, Described))
+        seen = isinstance(statement, Checked) and draft.level is None and self._is_now(draft.time)
+        return loose and (draft.kind in PLAIN or isinstance(statement, Described) or seen)
+
+    def _is_now(self, time: Item | None) -> bool:
+        """ "looks milky this am", sent in the morning: the part of the day that it is now."""
+        parts = {c.part for c in time.clocks if c.day == "today"} if time is not None else set()
+        return any(self.arrived.hour in range(*DAYPARTS[part]) for part in parts if part in DAYPARTS)
 
     def moment(self, time: Item, statement: Statement) -> tuple[datetime | None, Unclear | None]:
         """When it was, or the question about it."""

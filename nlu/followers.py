@@ -12,6 +12,7 @@ from .pipeline import Cue
 
 DIALLED = frozenset({10, 15, 20, 25, 30, 40})
 """Centimetres of water that a suction is set to; common practice, no source."""
+NONE_OUT_OF = tuple((none, "out", "of") for none in ("nothing", "nil", "none", "zilch"))
 DEEP = 3
 """Centimetres; a water seal is seldom filled higher."""
 LITTLE = 200
@@ -60,7 +61,8 @@ def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
     if cue.value == "going" and _begins(item, toks):
         return item.end, item  # "12 draining well"
     timed = item.at and item.clocklike and len(item.digits) == FULL_HOUR  # "@1910 gave report"
-    if cue.label in {"amount", "out", "output"} and not (behind or timed):
+    of_bed = toks.said[max(0, item.start - 3) : item.start] in NONE_OUT_OF and item.label is not None
+    if cue.label in {"amount", "out", "output"} and not (behind or timed or of_bed):
         return cue.end, item._replace(lead="output" if cue.label == "output" else "amount")
     if cue.label == "opens" and word(toks, cue.start) in {"drained", "out", "already"} and not behind:
         return cue.end, item._replace(lead="opens")

@@ -45,6 +45,8 @@ SEPARATE = frozenset({"at", "add", "and"})
 FOURS = frozenset({"4", "four"})
 BEGUN = "right may be no side, but a word to begin with"
 LETTERS = frozenset("abcdefgh")
+OWN = frozenset({"the", "his", "her", "their", "that"})
+"""Between a word and a tube one of these says that the word is no name of it."""
 PAIR = 2
 MOST_OF_HOUR = 2
 """Digits of an hour without minutes."""
@@ -94,7 +96,8 @@ def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield f"{before.name!r} may say what the number is"
         if before.role == "level" and not before.lead and before.unit and item.unread:
             yield f"{item.name!r} may say what it is of"
-        if before.unread and item.role == "cue" and item.value == "tubeword":
+        named = item.role == "cue" and item.value == "tubeword" and word(toks, item.start - 1) not in OWN
+        if before.unread and named:
             yield f"{before.name!r} may be the name of the tube"
     for item in items:
         if item.role == "level" and not item.unit and (item.lead == "to" or _is_in(item, toks)):

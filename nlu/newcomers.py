@@ -19,6 +19,10 @@ SINGLE = frozenset({"bed", "room", "rm", "tube", "drain", "number", "no", "#", "
 WITH = frozenset({"with", "w", "has", "had", "got"})
 MOST = 4
 """Nobody has more tubes. Common practice, no source."""
+OPERATIONS = frozenset(
+    {"lobectomy", "thoracotomy", "pneumonectomy", "segmentectomy", "wedge", "vats", "decortication"}
+    | {"bullectomy", "resection"}
+)
 NAMING = frozenset({"side", "place"})
 TOLD = frozenset({"amount", "output", "level", "levelat", "old", "canister", "kind", "what"})
 """Where one of these is told, a new one may be a canister, and a line of somebody is no arrival."""
@@ -26,6 +30,7 @@ TOLD = frozenset({"amount", "output", "level", "levelat", "old", "canister", "ki
 
 def with_newcomers(cues: tuple[Cue, ...], toks: Toks, *, voice: bool) -> tuple[Cue, ...]:
     """The cues, with who is new told as such, and how many tubes there are said by no number."""
+    cues = tuple(_of_operations(cues, toks))
     if voice or not any(cue.label == "tubeword" for cue in cues):
         return cues
     told = {cue.label for cue in cues}
@@ -37,6 +42,17 @@ def with_newcomers(cues: tuple[Cue, ...], toks: Toks, *, voice: bool) -> tuple[C
     found = [cue for cue in found if cue.start not in counts]
     found += [Cue("filler", "", k, k + 1) for k in counts]
     return tuple(sorted(found, key=lambda cue: cue.start))
+
+
+def _of_operations(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
+    """ "right lower lobectomy": where it was done, and no drain."""
+    starts = {cue.start: cue for cue in cues}
+    for cue in cues:
+        nxt = cue
+        while nxt.label in NAMING and nxt.end in starts:
+            nxt = starts[nxt.end]
+        of_lung = nxt.label == "reason" and word(toks, nxt.end - 1) in OPERATIONS
+        yield cue._replace(label="filler", value="") if of_lung and cue.label in NAMING else cue
 
 
 def _arrived(cue: Cue, toks: Toks) -> Iterator[Cue]:

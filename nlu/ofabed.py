@@ -73,7 +73,7 @@ def _name(item: Item) -> str:
     """Which check a cue names that has a number behind it, or nothing."""
     if item.role != "cue":
         return ""
-    if item.value == "what" and item.name == "suction_on":
+    if item.value in {"what", "order"} and item.name in {"suction_on", "suction"}:
         return "suction"
     if item.value == "leak" and item.name == "present":
         return "leakgrade"

@@ -8,6 +8,7 @@ from collections.abc import Iterator, Mapping
 
 from .beside import WATER_SEALS, of_their_like
 from .bridging import bridged, sent
+from .carriedout import with_carried_out
 from .clock import clocks
 from .followers import DEEP
 from .items import FULL_HOUR
@@ -76,6 +77,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
         cues = tuple(_spoken(cue, read.tokens) for cue in cues)
     around = bridged(sent(cues, read.tokens, labelled), read.tokens, labelled)
     found = plainly(of_their_like(recast(around, read.tokens), read.tokens), read.tokens, labelled)
+    found = with_carried_out(found, read.tokens)
     return read._replace(cues=with_newcomers(found, read.tokens, voice=voice), labelled=labelled)
 
 

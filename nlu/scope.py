@@ -340,6 +340,7 @@ def _is_gone_for(items: list[Item], k: int, toks: Toks) -> bool:
     if not (_is_kind(items[k], ENDING) or (items[k].role == "cue" and items[k].value == "reason")):
         return False
     start = items[k - 1].start if k and items[k - 1].role == "tube" else items[k].start
+    start -= word(toks, start - 1) in {"left", "right", "l", "r"}
     start -= word(toks, start - 1) in {"a", "an", "the", "his", "her"}
     return word(toks, start - 1) == "for" and any(_is_kind(i, {"away"}) for i in items[:k])
 

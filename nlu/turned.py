@@ -135,6 +135,17 @@ def was_so(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "how it was, and not how it is"
 
 
+def read_or_when(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "21 is 340 this morning, bloody": where no line is told, what something "is" may be one."""
+    if any(i.role in AMOUNTS for i in items):
+        return
+    for item in items:
+        bare = item.role == "time" and toks[item.start].is_digits and not (item.lead or item.at)
+        plain = bare and not any(c.colon for c in item.clocks)
+        if plain and word(toks, item.start - 1) in {"is", "reads"}:
+            yield "what was read, or when"
+
+
 def said_of_it(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "looked at it at 1300 and it was 115", "3 was 1830": behind "was" stands what was read, and no bare
     time; before it perhaps the bed."""
@@ -172,6 +183,7 @@ def gave_report(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 TURNED = (
+    Rule(read_or_when, frozenset({"time"})),
     Rule(said_of_it, frozenset({"time"})),
     Rule(bed_again, frozenset({"level"})),
     Rule(gave_report, frozenset({"ask"})),

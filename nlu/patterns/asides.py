@@ -18,7 +18,8 @@ surg surgery pulm hospitalist intensivist
 charge colleague cleaner cleaners housekeeping staff they he she ed er
 """
 _RELATIVES = """
-visitor visitors family fam wife husband son daughter mum mom dad mother father relative relatives friend
+visitor visitors family member members fam
+wife husband son daughter mum mom dad mother father relative relatives friend
 friends partner brother sister grandson kid kids child toddler someone somebody
 """
 _PATIENT = """

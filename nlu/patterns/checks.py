@@ -13,6 +13,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
             "was|) (low|high|up|"
             "now|topped|topped up|filled|refilled|filled up) (at|to|)"
         ),
+        "(seal|water seal|seal chamber|water level) (is|was|) (down|dropped|gone down) (at|to)",
         "seal", "water seal",
         "waterseal", "water-seal", "seal chamber", "water seal chamber", "seal level",
         "water seal level", "ws", "seal is", "water seal is", "underwater seal", "water level", "h2o seal",
@@ -131,7 +132,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
     "leakhow:intermittent": (
         (
             "(only|just|) (with|w|on|when|during) (the|a|deep|forced|) (cough|coughing|coughs|"
-            "expiration|exhalation|breath|"
+            "expiration|exhalation|exhale|exhaling|breath|"
             "inspiration) (only|)"
         ),
         "when (he|she|pt|patient) coughs", "intermittently", "occasionally", "on and off", "off and on",
@@ -196,7 +197,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "blood-tinged",
     ),
     "fluid:sanguineous": (
-        "sanguineous", "sanguinous", "sang", "bloody", "frank blood", "frankly bloody", "blood",
+        "sanguineous", "sanguinous", "sanguin", "sang", "bloody", "frank blood", "frankly bloody", "blood",
         "sanguinious", "blood stained", "bloodstained", "blood-stained", "hemorrhagic", "haemorrhagic",
         "grossly bloody", "bloody drainage", "bloody fluid",
     ),
@@ -209,7 +210,8 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "bright red", "bright red blood", "bright red bloody", "bright-red", "brb", "bright blood",
     ),
     "fluid:dark_red": (
-        "dark red", "old blood", "dark red blood", "dark blood", "dark bloody", "dark-red",
+        "dark red", "dk red", "dk blood", "dk bloody",
+        "old blood", "dark red blood", "dark blood", "dark bloody", "dark-red",
         "dark red bloody", "dark old blood",
     ),
     "indicator:in_range": (

@@ -95,6 +95,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
     "kind:away": (
         f"(off|went|gone|going|go|taken|sent|down|up|over|out) (down|up|over|off|) (for|to) {OUT}",
         f"(down|up|over|now|currently|is|still|) in {OUT}",
+        f"(down|up|over|out|off|still|currently) at {OUT}",
         (
             "(off|gone|went|going|down|taken|headed|sent|shifted) (to|for) (the|) (ot|or|procedure room|"
             "endoscopy|angio|angiogram)"
@@ -243,6 +244,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
             "wants|wanted|ordered|prescribed)"
         ),
         f"{PROVIDER} (would like|would prefer)",
+        "orders say", "order says",
         "ordered", "order", "orders", "md wants", "provider wants", "doctor wants", "doc wants",
         "dr ordered", "per md", "per order", "new order", "order for", "order is", "new orders",
         "md ordered", "surgeon wants", "doctor ordered", "provider ordered", "surgeon ordered",

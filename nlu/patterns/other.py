@@ -8,6 +8,27 @@ from .spoken import SPOKEN
 # fmt: off
 
 OTHER: dict[str, tuple[str, ...]] = {
+    "word:topped": (
+        "needs (topping|topped|filling|refilling) (up|off|)", "needs (a|) (top up|refill|water)",
+    ),
+    "word:done": ("(as|) per (protocol|policy|unit policy|unit protocol)",),
+    "word:way": (
+        "going to (the|) (loo|bathroom|toilet|commode|shower|chair|washroom)",
+    ),
+    "word:under": (
+        "(under|underneath|beneath) (the|) (pt|patient|him|her|his back|her back|his leg|her leg|bed wheel|"
+        "wheel|mattress|bed rail|side rail)",
+    ),
+    "word:trial": ("to (look|check|assess|test) for (a|an|) (leak|air leak)",),
+    "word:tripped": ("(tripped|tripping) over (the|his|her|) (tubing|tube|tubes|line|lines|wire|cord)",),
+    "word:righted": (
+        "(its|it's|stood|box|canister|drain|unit) (is|it|) (now|) back (up|upright)",
+        "(its|it's|it is) (now|) (up|upright) again",
+    ),
+    "word:repositioned": (
+        "(moved|put|brought|placed) it (back|back down|down|lower|down lower|off the bed) (below|under|on|) "
+        "(the|) (chest|floor|bed|hook|stand|)",
+    ),
     "word": (
         "(turned|rolled|turning|repositioned|positioned|lying|laying|leaning|facing) (him|her|pt|) "
         "(to|onto|on|) (the|) (left|right|l|r)",
@@ -82,6 +103,11 @@ OTHER: dict[str, tuple[str, ...]] = {
         "liver drain", "spinal drain", "urine out", "ureteral stent",
     ),
     "plan": (
+        (
+            "to be (clamped|unclamped|disconnected|reconnected|discharged|transferred|exchanged|swapped|"
+            "placed|inserted)"
+        ),
+        "for (clamping|unclamping)",
         "ask (the|) (reg|md|dr|doctor|team|surgeon|np|pa|provider|resident|consultant) (if|whether|about)",
         "(was|were) supposed to be (pulled|removed|changed|clamped|out|moved|done|swapped)",
         "apparently", "allegedly", "reportedly", "according to", "as per (report|days|nights|handover)",
@@ -138,6 +164,7 @@ OTHER: dict[str, tuple[str, ...]] = {
     "or": ("or", "either", "versus", "vs"),
     "negative": ("minus", "negative"),
     "filler": (
+        "heads up (from the desk|from desk|everyone|all|)",
         "(gave|giving|given|got|getting|took|taking) (report|handover) (to|from)",
         "(phone|battery|signal|wifi|screen|pager) (just|has|was|is|) (died|dead|went dead|cut out|dropped|"
         "froze)",

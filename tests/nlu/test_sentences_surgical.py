@@ -166,3 +166,80 @@ def test_an_amount_behind_another_device_may_be_of_it(text: str) -> None:
 )
 def test_a_line_of_ours_is_read_beside_another_device(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 9 right drain clamped at 18:05 as per plan", "incident bed=9 tube=right at=18:05 what=clamped"),
+        ("bed 1 left drain clamped 1815 as ordered", "incident bed=1 tube=left at=18:15 what=clamped"),
+        ("bed 1 tube out at 1815 as planned", "removed bed=1 at=18:15"),
+        ("bed 9 clamped per protocol at 1800", "incident bed=9 at=18:00 what=clamped"),
+        ("9 going for ct as planned", "away bed=9"),
+        ("suction order for bed 7 is 20", "ordered bed=7 suction_cmh2o=20"),
+    ],
+)
+def test_an_event_that_was_carried_out_as_planned_has_happened(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "clamp bed 9 as per plan at 1800",
+        "bed 9 to be clamped as per plan at 1800",
+        "bed 9 to be clamped at 1800",
+        "bed 9 for clamping",
+        "bed 9 not clamped as planned",
+        "will clamp 9 as per plan",
+        "transfer 9 to 12 as planned",
+    ],
+)
+def test_an_event_that_is_only_planned_is_asked(text: str) -> None:
+    assert reading(text).startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("7 canister tipped when we turned him, its back up", "incident bed=7 what=tipped"),
+        ("bed 2 drain up on the bed with him, moved it down below chest", "incident bed=2 what=raised"),
+        ("bed 9 kicked his drain over going to the loo", "incident bed=9 what=tipped"),
+        (
+            "21's tube got stepped on and kinked under the bed wheel 1805",
+            "incident bed=21 at=18:05 what=kinked",
+        ),
+        ("6 lyin on the tube its kinked", "incident bed=6 what=kinked"),
+        (
+            "family member tripped over tubing of bed 21 and its come disconnected",
+            "incident bed=21 what=disconnected",
+        ),
+        ("4 seal down to 1 cm", "checked bed=4 seal_cm=1"),
+        ("9 seal 1 cm needs topping up, no leak", "checked bed=9 seal_cm=1 air_leak=none"),
+        ("21 drainage is bloody now", "checked bed=21 at=19:05 fluid=sanguineous"),
+        ("bed 2 drainage went from serous to bloody at 1850", "checked bed=2 at=18:50 fluid=sanguineous"),
+        ("bed 2 drainage went from bloody to serous at 1850", "checked bed=2 at=18:50 fluid=serous"),
+        ("21 bloody this evening", "checked bed=21 fluid=sanguineous"),
+        ("nothing out of 23 since the last mark", "drained bed=23 volume_ml=0"),
+        ("bed 9 right lower lobectomy, level 340", "mark bed=9 level_ml=340; described bed=9 reason=lung"),
+    ],
+)
+def test_a_remark_beside_a_mishap_or_a_check_changes_nothing(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bed 21 tripped over his tube",
+        "9 going to the loo",
+        "9 needs topping up",
+        "moved it to bed 5",
+        "2 210 drainage is bloody",
+        "21 bloody yesterday morning",
+        "21 is 340 this morning, bloody",
+        "60 out of 5 since the last mark",
+    ],
+)
+def test_a_remark_without_a_mishap_or_a_number_that_may_be_two_things_is_asked(text: str) -> None:
+    assert "ask " in reading(text)

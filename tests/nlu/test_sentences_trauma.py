@@ -104,7 +104,7 @@ from .saying import reading
         ("bed 3 no blood, serous, seal 2", "checked bed=3 seal_cm=2 fluid=serous"),
         ("dont chart 8 yet i need to recheck, might be 260", "ask level_ml"),
         ("can you check if 15 was 720 at 1200", "ask level_ml"),
-        ("suction order for bed 7 is 20", "ask bed"),
+        ("suction order for bed 7 is 20", "ordered bed=7 suction_cmh2o=20"),
         ("no tipped drain in bed 3", "ask kind"),
         ("bed 3 supposed to be around 900 but I haven't read it", "ask level_ml"),
         ("23 chest tube got pulled out by accident", "incident bed=23 what=dislodged"),
