@@ -7,23 +7,20 @@ at hand opens the next one; bed, tube and time are shared afterwards, in `sharin
 from __future__ import annotations
 
 from .drafts import Draft, is_one_name
+from .findings import Findings
 from .items import Item
 from .leading import Leads
 from .roles import EVENTS
 
-PAIR = 2
-FLUIDS = ("bright_red", "dark_red", "chylous", "purulent", "sanguineous", "serosanguineous", "serous")
 
-
-class Gathering:
+class Gathering(Findings):
     """The drafts of one reading."""
 
     def __init__(self, leads: Leads) -> None:
+        super().__init__()
         self.leads = leads
-        self.drafts = [Draft()]
         self.repair = False
         self.either = False
-        self.of_both = False
         self.foreign = False
         self.mended: Item | None = None
         self.linked = ""
@@ -35,16 +32,6 @@ class Gathering:
         self.tube_said = False
         self.hung_new = False
         self.heading: Item | None = None
-
-    @property
-    def now(self) -> Draft:
-        """The draft at hand."""
-        return self.drafts[-1]
-
-    def open(self, draft: Draft | None = None) -> Draft:
-        """A new draft (or this one), the next pieces being of it."""
-        self.drafts.append(draft or Draft())
-        return self.now
 
     def add(self, item: Item) -> None:
         """One more piece."""
@@ -66,7 +53,7 @@ class Gathering:
             case "volume" | "output":
                 self._amount(item)
             case "check":
-                self._check(item.name, item)
+                self.check(item.name, item)
             case "weight":
                 self.now.weight = item
             case "bad" | "alt":
@@ -262,27 +249,6 @@ class Gathering:
             draft.output = item
         draft.about |= item.about
 
-    def _check(self, slot: str, item: Item) -> None:
-        """What was found, of the tube at hand; behind "both", of each of two that were named."""
-        tubes: dict[str | None, Draft] = {d.tube: d for d in self.drafts if d.tube is not None}
-        both = tubes or {d.bed.label: d for d in self.drafts if d.bed is not None}
-        for draft in list(both.values()) if self.of_both and len(both) == PAIR else [self.now]:
-            self._found(draft, slot, item)
-
-    def _found(self, draft: Draft, slot: str, item: Item) -> None:
-        if slot == "suction" and draft.order is not None and draft.ordered is None:
-            draft.ordered = item
-            return
-        old = draft.checks.get(slot)
-        if slot == "fluid" and old is not None:
-            draft.checks[slot] = min(old, item, key=lambda i: FLUIDS.index(i.value))
-            return
-        if slot == "suction" and old is not None and old.value == "waterseal":
-            draft, old = (self.open() if draft.time else draft), None
-        if old is not None and (old.value, old.figure) != (item.value, item.figure):
-            draft.clash(slot, old, item)
-        draft.checks[slot] = item
-
     def _cue(self, item: Item) -> None:
         if item.value in {"tubeword", "canister", "level", "levelat", "old", "new"}:
             self.foreign = False
@@ -297,13 +263,13 @@ class Gathering:
             case "reason":
                 self.now.reason = self.now.reason or item
             case "leak":
-                self._leak(item)
+                self.leak(item)
             case "tidal" | "fluid" | "indicator":
-                self._check(item.value, Item("check", item.start, item.end, value=item.name))
+                self.check(item.value, Item("check", item.start, item.end, value=item.name))
             case "waterseal":
-                self._waterseal(item)
+                self.waterseal(item)
             case "leakhow":
-                self._how(item)
+                self.how(item)
             case "order":
                 self.now.order = item
             case "join":
@@ -335,32 +301,6 @@ class Gathering:
         """The drafts, once all pieces are in."""
         self.now.closing |= self.closing_next
         return self.drafts
-
-    def _waterseal(self, item: Item) -> None:
-        set_to = self.now.checks.get("suction")
-        if set_to is None or (set_to.figure and self.now.order is None):
-            self._check("suction", Item("check", item.start, item.end, value="waterseal", figure=0.0))
-
-    def _leak(self, item: Item) -> None:
-        old = self.now.checks.get("leak")
-        if old is not None and (old.value == "present" or item.name == "present"):
-            kept = old.value if item.name == "present" else item.name
-            self.now.checks["leak"] = Item("check", old.start, item.end, value=kept)
-            return
-        self._check("leak", Item("check", item.start, item.end, value=item.name))
-
-    def _how(self, item: Item) -> None:
-        """ "bubbling in the seal constantly": how the leak that was told goes on."""
-        draft = self.now
-        old = draft.checks.get("leak")
-        if old is None and "leakgrade" in draft.checks:  # "air leak grade 2 w cough"
-            draft.checks["leak"] = Item("check", item.start, item.end, value=item.name)
-        elif old is None or old.value == "none":
-            draft.faults += 1
-        elif old.value == "present" or old.value == item.name:
-            draft.checks["leak"] = Item("check", old.start, item.end, value=item.name)
-        else:
-            draft.clash("leak", old, Item("check", item.start, item.end, value=item.name))
 
     def _same(self, item: Item) -> None:
         if not self.now.has_amount:

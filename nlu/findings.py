@@ -1,0 +1,79 @@
+"""The drafts of one reading, and what was found at a drain: leak, seal, suction, the look of the fluid.
+
+The part of `gathering` that takes what a check found; the rest of the pieces it takes itself.
+"""
+
+from __future__ import annotations
+
+from .drafts import Draft
+from .items import Item
+
+PAIR = 2
+FLUIDS = ("bright_red", "dark_red", "chylous", "purulent", "sanguineous", "serosanguineous", "serous")
+
+
+class Findings:
+    """Drafts, with what was found put in the one at hand."""
+
+    def __init__(self) -> None:
+        self.drafts = [Draft()]
+        self.of_both = False
+
+    @property
+    def now(self) -> Draft:
+        """The draft at hand."""
+        return self.drafts[-1]
+
+    def open(self, draft: Draft | None = None) -> Draft:
+        """A new draft (or this one), the next pieces being of it."""
+        self.drafts.append(draft or Draft())
+        return self.now
+
+    def check(self, slot: str, item: Item) -> None:
+        """What was found, of the tube at hand; behind "both", of each of two that were named."""
+        tubes: dict[str | None, Draft] = {d.tube: d for d in self.drafts if d.tube is not None}
+        both = tubes or {d.bed.label: d for d in self.drafts if d.bed is not None}
+        for draft in list(both.values()) if self.of_both and len(both) == PAIR else [self.now]:
+            self._found(draft, slot, item)
+
+    def _found(self, draft: Draft, slot: str, item: Item) -> None:
+        if slot == "suction" and draft.order is not None and draft.ordered is None:
+            draft.ordered = item
+            return
+        old = draft.checks.get(slot)
+        if slot == "fluid" and old is not None:
+            draft.checks[slot] = min(old, item, key=lambda i: FLUIDS.index(i.value))
+            return
+        if slot == "suction" and old is not None and old.value == "waterseal":
+            draft, old = (self.open() if draft.time else draft), None
+        if old is not None and (old.value, old.figure) != (item.value, item.figure):
+            draft.clash(slot, old, item)
+        draft.checks[slot] = item
+
+    def waterseal(self, item: Item) -> None:
+        """On water seal: no suction, where none was told or what is told is no order."""
+        set_to = self.now.checks.get("suction")
+        if set_to is None or (set_to.figure and self.now.order is None):
+            self.check("suction", Item("check", item.start, item.end, value="waterseal", figure=0.0))
+
+    def leak(self, item: Item) -> None:
+        """An air leak; of two words for one, the one that says more."""
+        old = self.now.checks.get("leak")
+        if old is not None and (old.value == "present" or item.name == "present"):
+            kept = old.value if item.name == "present" else item.name
+            self.now.checks["leak"] = Item("check", old.start, item.end, value=kept)
+            return
+        self.check("leak", Item("check", item.start, item.end, value=item.name))
+
+    def how(self, item: Item) -> None:
+        """ "bubbling in the seal constantly": how the leak that was told goes on."""
+        draft = self.now
+        old = draft.checks.get("leak")
+        if old is None and "leakgrade" in draft.checks:  # "air leak grade 2 w cough"
+            draft.checks["leak"] = Item("check", item.start, item.end, value=item.name)
+        elif old is None or old.value == "none":
+            draft.faults += 1
+        elif old.value == "present" or old.value == item.name:
+            draft.checks["leak"] = Item("check", old.start, item.end, value=item.name)
+        else:
+            draft.clash("leak", old, Item("check", item.start, item.end, value=item.name))
