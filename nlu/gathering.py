@@ -12,6 +12,8 @@ from .items import Item
 from .leading import Leads
 from .roles import EVENTS
 
+STOPS = frozenset({".", ";", ","})
+
 
 class Gathering(Findings):
     """The drafts of one reading."""
@@ -32,6 +34,7 @@ class Gathering(Findings):
         self.tube_said = False
         self.hung_new = False
         self.heading: Item | None = None
+        self.bed_first = False
 
     def add(self, item: Item) -> None:
         """One more piece."""
@@ -86,6 +89,7 @@ class Gathering(Findings):
 
     def _bed(self, item: Item) -> None:
         draft = self.now
+        self.bed_first |= len(self.drafts) == 1 and not (draft.has_content or draft.time)
         if draft.kind == "moved" and (
             draft.bed is not None or item.link in {"to", "into"} or item.lead == "to"
         ):
@@ -95,6 +99,8 @@ class Gathering(Findings):
             draft.bed, draft.to_bed = (item, draft.bed) if came else (draft.bed, item)
         elif draft.bed is None and self.leads.beds and draft.has_amount and len(self.drafts) > 1:
             self.open().bed = item  # "bed 3 0300 310 0400 320 bed 8 0300 715": each bed leads its lines
+        elif draft.bed is None and self.bed_first and draft.has_content and self.linked in STOPS:
+            self.open().bed = item  # "bed 9 to ct 1810, back 1840. bed 10 410"
         elif draft.bed is None:
             draft.bed = item
             if item.lead in {"output", "amount"}:

@@ -14,7 +14,7 @@ from .followers import DEEP
 from .items import FULL_HOUR
 from .neighbours import SIDES, is_setting, number_follows, phrase_of
 from .newcomers import with_newcomers
-from .numbers import Toks, starts_number, word
+from .numbers import Toks, is_digits, starts_number, word
 from .patterns.places import PLACES
 from .pipeline import Cue, Read, pipeline
 from .plainly import plainly
@@ -37,6 +37,10 @@ DIED = frozenset(
 CANISTERS = frozenset(PLACES["canister"])
 OLD = frozenset({"old", "prev", "previous"})
 FRESH = frozenset({"new", "fresh"})
+OF_CANISTER = frozenset({"in", "of", "for", "on", "at", "bed", "room", "full", ",", "was", "got", "is"})
+BEHIND_CHANGE = frozenset({"at", "@", "by", ","})
+FAR = 8
+"""Words and signs between the canister and what was done to it."""
 CHANGED = frozenset({"changed", "switched", "replaced"})
 OF_CHANGE = frozenset(
     {"bed", "room", "rm", "on", "for", "at", "the", "left", "right", "l", "r", "h", "hrs", "pm", "am"}
@@ -116,13 +120,26 @@ def _with_changes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     if not olds or any(c.value == "exchanged" for c in cues):
         return cues
     for k, text in enumerate(toks.said):
-        between = toks.said[k + 1 : olds[0]]
-        if STOPS & set(between) - {","}:
+        if text not in CHANGED:
             continue
-        if text in CHANGED and set(filter(str.isalpha, between)) <= OF_CHANGE and _is_bed(toks, k + 1):
+        between = toks.said[k + 1 : olds[0]]
+        plain = set(filter(str.isalpha, between)) <= OF_CHANGE and not STOPS & set(between) - {","}
+        if (plain and _is_bed(toks, k + 1)) or _is_of_canister(toks, k):
             kept = [c for c in cues if not c.start <= k < c.end]
             return tuple(sorted([*kept, Cue("kind", "exchanged", k, k + 1)], key=lambda c: c.start))
     return cues
+
+
+def _is_of_canister(toks: Toks, k: int) -> bool:
+    """ "canister full at 1990, changed at 0655", "canister in 6 changed by days"; not "changed to 20"."""
+    if word(toks, k + 1) not in BEHIND_CHANGE and not is_digits(toks, k + 1):
+        return False
+    for j in range(k - 1, max(-1, k - FAR), -1):
+        if word(toks, j) in CANISTERS:
+            return True
+        if not (is_digits(toks, j) or word(toks, j) in OF_CANISTER):
+            return False
+    return False
 
 
 def _is_bed(toks: Toks, k: int) -> bool:

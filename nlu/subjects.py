@@ -39,6 +39,8 @@ UNSURE = frozenset(
 NEWCOMERS = frozenset({"pt", "patient", "admission", "pts"})
 UNDER_WAY = frozenset({"changing", "swapping", "switching", "replacing", "exchanging"})
 MOST_TUBES = 4
+GOINGS = frozenset({"going home", "gone home"})
+PATIENT = frozenset({"pt", "patient", "he", "she", "discharged", "dc'd", "d/c"})
 TUBINGS = frozenset({"tube", "tubes", "tubing", "pigtail", "catheter", "hose", "ct", "icd", "line"})
 SUCTION = frozenset({"suction", "sxn", "suct", "wall", "lws", "vacuum", "vac"})
 CHECKS = frozenset(
@@ -105,11 +107,20 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         )
         if any(e.name in OF_PATIENT for e in events):
             yield from _strange([i for i in scope if i not in clause], frozenset(), toks)
+        yield from _who_goes(events, clause, toks)
         strong = {e.name for e in events if phrase_of(e, toks) not in EVERYDAY}
         for event in events:
             if event.value == "what" and event.name in strong and phrase_of(event, toks) in EVERYDAY:
                 continue
             yield from _of_another(event, clause, scope, toks)
+
+
+def _who_goes(events: list[Item], clause: list[Item], toks: Toks) -> Iterator[str]:
+    """ "bed 4 730 at 1900, going home": the patient, or whoever writes it?"""
+    going = any(phrase_of(e, toks) in GOINGS for e in events)
+    of_patient = any(i.role == "bed" for i in clause) or not toks.words.isdisjoint(PATIENT)
+    if going and not of_patient:
+        yield "who is going"
 
 
 def _counted(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:

@@ -6,6 +6,7 @@ Called by `sharing`, once every draft has its bed.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from .drafts import Draft
 from .items import Item
@@ -14,6 +15,7 @@ from .roles import UNDOES
 
 def share_times(drafts: list[Draft], stops: Sequence[Item]) -> None:
     """Gives the only time of the message, or of a sentence, to what was told without one."""
+    _now_of_next(drafts)
     times = {d.time.start: d.time for d in drafts if d.time is not None}
     if any("time" in d.clashes for d in drafts):
         return
@@ -22,6 +24,16 @@ def share_times(drafts: list[Draft], stops: Sequence[Item]) -> None:
     elif times:
         (only,) = times.values()
         _share(drafts, only, stops)
+
+
+def _now_of_next(drafts: list[Draft]) -> None:
+    """ "dumped 200, now 860 at 1845": the now is of the line right behind it, which has its own time."""
+    for draft, after in pairwise(drafts):
+        now, level = draft.time, after.level
+        if now is None or level is None or after.time is None or draft.shared_time:
+            continue
+        if now.end == level.start and now.clocks and all(c.style == "now" for c in now.clocks):
+            draft.time = None
 
 
 def _share(drafts: list[Draft], only: Item, stops: Sequence[Item]) -> None:

@@ -316,3 +316,31 @@ def test_a_bed_with_both_its_sides_is_no_number_of_litres(text: str, read: str) 
 )
 def test_litres_stay_litres_where_a_time_stands_behind_them(text: str, read: str) -> None:
     assert reading(text, arrived=MORNING) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "bed 8 clamped 1800. bed 9 to ct 1810, back 1840. bed 10 410 at 1900",
+            "incident bed=8 at=18:00 what=clamped; away bed=9 at=18:10; back bed=9 at=18:40; "
+            "mark bed=10 at=19:00 level_ml=410",
+        ),
+        ("clamped at 1800, bed 9", "incident bed=9 at=18:00 what=clamped"),
+        (
+            "bed 3 dumped 200 when turned, now 860 at 1845",
+            "drained bed=3 at=18:45 volume_ml=200; mark bed=3 at=18:45 level_ml=860",
+        ),
+        ("bed 4 730 at 1900, going home", "ask level_ml"),
+        ("going home, bed 4 730 at 1900", "ask kind"),
+        ("bed 4 going home at 1900", "left bed=4 at=19:00"),
+        (
+            "canister in 6 changed by dayshift at 1830, 1960 in old",
+            "exchanged bed=6 at=18:30 final_ml=1960",
+        ),
+        ("bed 6 box 340, changed to suction 20 at 1830, old setting 10", "ask kind"),
+        ("canister in 6 changed position at 1830, old 1960", "ask kind"),
+    ],
+)
+def test_what_happened_is_of_the_bed_that_its_sentence_named_last(text: str, read: str) -> None:
+    assert reading(text) == read
