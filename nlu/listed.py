@@ -44,7 +44,8 @@ def listed(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item
     flow = not VOLUMES.isdisjoint(toks.words) and not any(i.value in LINES for i in items)
     found: dict[int, Item | None] = {}
     stops: set[int] = set()
-    for run in plain_runs(items):
+    parts = [part for each in plain_runs(items) for part in _of_each_bed(each)]
+    for run in parts:
         inside = {i.start for i in run}
         bed = any(i.role == "bed" or (i.label is not None and i.start not in inside) for i in items)
         pairs = _pairs(run, arrived, bed=bed)
@@ -56,7 +57,18 @@ def listed(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item
             found,
             stops,
         )
+    beds = [bed for bed in map(_next_bed, parts) if bed is not None] if found else []
+    found |= {bed.start: bed.as_role("bed") for bed in beds}
+    stops |= {bed.start for bed in beds}
     return tuple(_settled(items, found, stops)) if found else items
+
+
+def _next_bed(run: list[Item]) -> Item | None:
+    """The bed with which a run begins that another bed's lines stand before."""
+    first = run[0] if run else None
+    odd = sum(i.role != "sep" for i in run) % 2 == 1
+    begins = first is not None and first.role == "num" and first.label is not None and len(run) > 1 and odd
+    return first if begins and first is not None and not first.lead else None
 
 
 def has_plain_numbers(items: Sequence[Item]) -> bool:
@@ -68,16 +80,38 @@ def has_plain_numbers(items: Sequence[Item]) -> bool:
     return pieces.isdisjoint(NO_LIST | OTHER_LEADS) and not (mended or led)
 
 
-def plain_runs(items: Sequence[Item]) -> Iterator[list[Item]]:
+def plain_runs(items: Sequence[Item], stops: frozenset[str] = OUTER) -> Iterator[list[Item]]:
     """Numbers and times with nothing but stops between them, the stops among them."""
     run: list[Item] = []
     for item in items:
-        if item.role in {"num", "time"} or (run and item.role == "sep" and item.value in OUTER):
+        if item.role in {"num", "time"} or (run and item.role == "sep" and item.value in stops):
             run.append(item)
             continue
         yield run
         run = []
     yield run
+
+
+def _of_each_bed(run: list[Item]) -> Iterator[list[Item]]:
+    """ "3 2000 410 2100 425 5 2000 90": a run, parted where behind a level the next bed stands."""
+    numbers = [i for i in run if i.role != "sep"]
+    threes = zip(numbers, numbers[1:], numbers[2:], strict=False)
+    begins = {
+        bed.start
+        for before, bed, time in threes
+        if bed.label is not None
+        and not bed.lead
+        and is_time(time)
+        and not is_time(before)
+        and not is_time(bed)
+    }
+    part: list[Item] = []
+    for item in run:
+        if item.start in begins and item.role != "sep" and part:
+            yield part
+            part = []
+        part.append(item)
+    yield part
 
 
 def _pairs(run: list[Item], arrived: datetime, *, bed: bool) -> list[tuple[Item, Item]]:

@@ -9,28 +9,48 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from .items import NO_CLOCKS, Item
-from .listed import DASHES, LED, LINES, UNITS, VOLUMES, has_plain_numbers, is_regular, plain_runs
-from .numbers import Toks
+from .listed import DASHES, LED, LINES, OUTER, UNITS, VOLUMES, has_plain_numbers, is_regular, plain_runs
+from .numbers import Toks, word
 from .runs import is_time
 
 FEWEST = 6
 """Numbers of three pairs: of two, other readings are followed."""
+FEWEST_HEADED = 2
+NOT_HEADS = frozenset({"from", "since", "to", "till", "until", "by", "before", "after"})
 HEADS = frozenset({"", "level", "at", "timeword"})
 
 
 def in_rounds(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces, with the beds of such a round as beds."""
     unsound = any(i.role == "bad" for i in items)
-    if unsound or sum(i.role == "num" for i in items) < FEWEST or not has_plain_numbers(items):
+    few = sum(i.role in {"num", "bed"} for i in items) < 2 * FEWEST_HEADED + 1
+    if unsound or few or not has_plain_numbers(items):
         return items
     if not VOLUMES.isdisjoint(toks.words) and not any(i.value in LINES for i in items):
         return items  # what came from each, perhaps
     found: dict[int, Item] = {}
-    for run in plain_runs(items):
+    for run in plain_runs(items, OUTER | {"."}):
         inside = {i.start for i in run}
         timed = any(i.start not in inside and _is_when(i) for i in items)
         found |= _settled(run, _is_first(run, items), timed)
-    return tuple(found.get(i.start, i) if i.role != "sep" else i for i in items) if found else items
+    settled = [found.get(i.start, i) if i.role != "sep" else i for i in items]
+    return _with_head(settled, toks)
+
+
+def _with_head(items: list[Item], toks: Toks) -> tuple[Item, ...]:
+    """ "2200 bed 3 410 bed 5 90": a whole time before beds that each have one number is of them all."""
+    said = [i for i in items if i.role in {"num", "time", "bed", "tube"}]
+    head, rest = said[:1], said[1:]
+    plain = head and head[0].role == "num" and head[0].label is None and is_time(head[0])
+    if not plain or head[0].lead not in HEADS or word(toks, head[0].start - 1) in NOT_HEADS:
+        return tuple(items)
+    beds, lines = rest[::2], rest[1::2]
+    pairs = len(beds) == len(lines) >= FEWEST_HEADED and all(i.role == "bed" for i in beds)
+    if not pairs or len({i.label for i in beds}) < len(beds) or not _are_lines(lines, items):
+        return tuple(items)
+    of = {i.start: i._replace(clocks=NO_CLOCKS) for i in lines}
+    of[head[0].start] = head[0]._replace(role="time", lead="at", at=True)
+    return tuple(of.get(i.start, i) if i.role == "num" else i for i in items)
 
 
 def _is_when(item: Item) -> bool:

@@ -1,21 +1,24 @@
 """A letter typed for a word, where the words around leave no other: the "n" of "17 290 at 0200 n 18 is 60".
 
-Alone, or behind a bed, an "n" is a no. Called by `pipeline`, for typed messages.
+Alone, or behind a bed, an "n" is a no. The "s" of "0300s" says that all are of that time. Called by
+`pipeline`, for typed messages.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from .tokens import Token
 
 BED_WORDS = frozenset({"bed", "room", "rm"})
+FULL_HOUR = 4
 ONE_LINE = 2
 """Numbers of a line: its bed and its level."""
 
 
 def plain(toks: Sequence[Token]) -> Sequence[Token]:
-    """The tokens, with an "n" between a whole line and the next bed as "and"."""
+    """The tokens, with an "n" between a whole line and the next bed as "and", and "0300s" as the time."""
+    toks = list(_without_plurals(toks)) if any(t.text == "s" for t in toks) else toks
     if not any(t.text == "n" for t in toks):
         return toks
     return [t._replace(text="and") if t.text == "n" and _joins(toks, k) else t for k, t in enumerate(toks)]
@@ -27,3 +30,18 @@ def _joins(toks: Sequence[Token], k: int) -> bool:
     after = [t.text for t in toks[k + 1 :]]
     bed = bool(after) and (after[0].isdecimal() or after[0] in BED_WORDS)
     return numbers >= ONE_LINE and bed and sum(text.isdecimal() for text in after) >= ONE_LINE
+
+
+def _without_plurals(toks: Sequence[Token]) -> Iterator[Token]:
+    """ "0300s: 2 470, 6 850"."""
+    for k, token in enumerate(toks):
+        before = toks[k - 1] if k else None
+        if token.text == "s" and token.glued and before is not None and _is_whole_clock(before):
+            continue
+        after = toks[k + 1] if k + 1 < len(toks) else None
+        plural = after is not None and after.text == "s" and after.glued and _is_whole_clock(token)
+        yield token._replace(end=after.end) if plural and after is not None else token
+
+
+def _is_whole_clock(token: Token) -> bool:
+    return token.is_digits and len(token.text) == FULL_HOUR and token.text < "2400" and token.text[2] < "6"

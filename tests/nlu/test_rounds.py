@@ -17,6 +17,12 @@ def at_seven(*lines: str, when: str = " at=19:00", more: str = "") -> str:
     ("text", "read"),
     [
         ("1900 lines: 3 310, 8 715, 9 1135, 24 1650", at_seven("3 310", "8 715", "9 1135", "24 1650")),
+        ("1900s 4/1180 6/455 9/90", at_seven("4 1180", "6 455", "9 90")),
+        ("1900 - bed 3 630, bed 7 85, bed 11 1220", at_seven("3 630", "7 85", "11 1220")),
+        ("1900 bed 3 410 bed 5 90", at_seven("3 410", "5 90")),
+        ("1900 round. 3: 410. 5: 90. 9: 1020.", at_seven("3 410", "5 90", "9 1020")),
+        ("quick one - 17 at 1855 was 88", at_seven("17 88", when=" at=18:55")),
+        ("bed 12 760 at 1900 off to break xx", at_seven("12 760")),
         ("1900: 3 1475, 7 620, 15 670 and 24 90", at_seven("3 1475", "7 620", "15 670", "24 90")),
         ("2 1285 3 90 7 640 teatime round 1730", at_seven("2 1285", "3 90", "7 640", when=" at=17:30")),
         ("7p lines 3 - 410, 6 - 130, 11 - 990", at_seven("3 410", "6 130", "11 990")),
@@ -41,7 +47,13 @@ def test_a_round_and_what_comes_later(text: str, read: str) -> None:
     [
         "1900 outputs: 3 310, 8 715, 9 1135",
         "1900 hourly: 3 31, 8 45, 9 35",
-        "1900s 4/1180 6/455 9/90",
+        "since 1900 bed 3 410 bed 5 90",
+        "1900 bed 3 410 bed 5 90 bed 9",
+        "1900 bed 3 410 bed 3 90",
+        "1900 bed 3 bp 110 bed 5 90",
+        "1900 bed 3 drained 41 bed 5 90",
+        "2100 bed 3 410 bed 5 90",  # still to come
+        "12 off to break at 1900",
         "bed 12 1900 3 310 8 715 9 1135",  # a bed too many
         "3 310 8 715 3 1135",
         "3 10, 8 15, 9 11",  # beds, all of them
