@@ -100,20 +100,21 @@ def _slots(said: Slots) -> str:
     held = dict(said.values)
     for slot in ("level_ml", "volume_ml", "final_ml"):
         if isinstance(value := held.get(slot), int):
-            return _NUMBERS.get((said.kind, slot), "{}").format(formats.ml(value))
+            before, behind = _AROUND.get((said.kind, slot), ("", ""))
+            return f"{before}{formats.ml(value)}{behind}"
     if isinstance(event := held.get("what"), str):
         return event.replace("_", " ")
     return _KINDS.get(said.kind, said.kind)
 
 
-_NUMBERS: Final = {
-    ("drained", "volume_ml"): "{} drained",
-    ("exchanged", "final_ml"): "canister change, final level {}",
-    ("removed", "level_ml"): "tube removal, final level {}",
-    ("placed", "level_ml"): "tube placement, opening level {}",
-    ("corrected", "level_ml"): "correction to {}",
+_AROUND: Final = {
+    ("drained", "volume_ml"): ("", " drained"),
+    ("exchanged", "final_ml"): ("canister change, final level ", ""),
+    ("removed", "level_ml"): ("tube removal, final level ", ""),
+    ("placed", "level_ml"): ("tube placement, opening level ", ""),
+    ("corrected", "level_ml"): ("correction to ", ""),
 }
-"""How a number is told that is no line: it must not look like one."""
+"""What stands before and behind a number that is no line: it must not look like one."""
 _KINDS: Final = {
     "mark": "line",
     "drained": "amount",
