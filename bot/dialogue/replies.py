@@ -104,8 +104,15 @@ def _none_open(bedside: Bedside, answer: Answered) -> Part:
         return Part(status="told", kind="answered", text="\n".join(dropped))
     mine = bedside.book.unsettled(sender=bedside.context.person.id)
     beds = tuple(each.bed for each in mine if each.bed is not None)
-    text = gsm_only(help_words.nothing_open(answer.bed, _bare_bed(bedside, answer)))
+    text = gsm_only(help_words.nothing_open(answer.bed, _bare_bed(bedside, answer), _correction(answer)))
     return Part(status="told", kind="answered", bed=answer.bed, text=text, beds=beds)
+
+
+def _correction(answer: Answered) -> str | None:
+    """What "3 misread, 130" means where nothing was asked: the last line is wrong."""
+    if answer.choice != "misread" or answer.bed is None or answer.level_ml is None:
+        return None
+    return help_words.correction_to_say(answer.bed, answer.tube, answer.level_ml)
 
 
 def _bare_bed(bedside: Bedside, answer: Answered) -> str | None:

@@ -125,7 +125,9 @@ def _of_last_message(bedside: Bedside, said: Fix | TakeBack) -> Target | Part:
 
 def _no_bed(bedside: Bedside, said: Fix | TakeBack, grant: Grant) -> Part:
     pending = Pending(ask=Ask.BED, said=said, grant=grant, slot="bed")
-    if said.bed is None:
+    if isinstance(said, Fix) and said.bed is None and said.to_bed is not None:
+        wording = questions.told_for_which_bed(said.to_bed)
+    elif said.bed is None:
         told = brief(said, bedside.view)
         wording = questions.missing("bed", f"{told[:1].upper()}{told[1:]}")
     else:

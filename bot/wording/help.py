@@ -14,14 +14,21 @@ HELP = (
 READS_ONLY = "You can read here, not write: nothing was recorded."
 
 
-def nothing_open(bed: str | None, maybe: str | None = None) -> str:
+def nothing_open(bed: str | None, maybe: str | None = None, right: str | None = None) -> str:
     """An answer that no question waits for; `bed`: the one that was said with it, `maybe`: one that the
-    number alone may be."""
+    number alone may be, `right`: the correction that it may be meant for."""
     if maybe is not None:
         return f'No question is open, so nothing was recorded. For the bed say "last {maybe}".'
     if bed is not None:
-        return f"No question about bed {bed} is open, so nothing was recorded."
+        again = f' To put its last line right say "{right}".' if right is not None else ""
+        return f"No question about bed {bed} is open, so nothing was recorded.{again}"
     return "No question is open, so nothing was recorded. Say the bed with it."
+
+
+def correction_to_say(bed: str, tube: str | None, level_ml: int) -> str:
+    """The words that put the last line of a tube right: "correct bed 3 right to 130"."""
+    named = "" if tube is None else f" tube {tube}" if len(tube) == 1 else f" {tube}"
+    return f"correct bed {bed}{named} to {level_ml}"
 
 
 SEND_EARLIER = "Send that line with its bed and time, as in: bed 7 mark 500 at 0700."

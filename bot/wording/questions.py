@@ -276,6 +276,11 @@ def missing(slot: str, known: str) -> Wording:
     return Wording(gsm_only(about))
 
 
+def told_for_which_bed(right: str) -> Wording:
+    """ "Wrong bed, that was 9", where no line of the last message can be meant."""
+    return Wording(gsm_only(f"A line that belongs to bed {right}: which bed was it told for?"))
+
+
 def not_understood(words: str, *, many: bool = False) -> str:
     """A stretch that means nothing to us, or tells too much at once (`many`); nothing was recorded."""
     quoted = f' "{words}"' if words else ""

@@ -290,3 +290,30 @@ def test_a_time_at_which_there_is_no_line_is_not_taken_for_a_level_of_the_12_hou
     told = ward.says("Amy", "correct bed 12 1700 to 450", at="19:05")
     assert "there is no such line at 17:00" in told.reply
     assert ward.levels("12") == [500]
+
+
+def test_a_right_bed_that_no_last_line_can_be_meant_for_is_asked_with_what_it_is() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 8 mark 640 at 1900", at="19:01")
+    ward.says("Amy", "bed 9 seal 2", at="19:30")
+    asked = ward.says("Amy", "wrong bed, that was 9", at="19:40")
+    assert asked.reply == "A line that belongs to bed 9: which bed was it told for?"
+    assert "Bed 9, 19:00" in ward.says("Amy", "8", at="19:41").reply
+
+
+@pytest.mark.parametrize(
+    ("words", "correction"),
+    [
+        ("3 right misread, 130", "correct bed 3 right to 130"),
+        ("3 misread 130", "correct bed 3 to 130"),
+    ],
+)
+def test_a_misreading_that_nothing_asked_about_is_told_how_to_put_it_right(
+    words: str, correction: str
+) -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 3 right 300 at 2200", at="22:00")
+    told = ward.says("Amy", words, at="22:01")
+    assert told.entries == []
+    assert told.reply.endswith(f'nothing was recorded. To put its last line right say "{correction}".')
+    assert "line 130 mL (was 300 mL, Amy)" in ward.says("Amy", correction, at="22:02").reply
