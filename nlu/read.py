@@ -284,9 +284,12 @@ class Sentence:
 
     def _report(self, items: tuple[Item, ...]) -> Reading | Unjudged:
         if queries.is_query(items):
-            both = (*items, *self._asked_beds(self.question))
+            asked = self._asked_beds(self.question)
+            own = any(i.role == "bed" for i in asked)
+            both = items if own else (*items, *asked)
             outcome = queries.asked(both, self.ward.arrived, self.read, self.ward.shifts)
-            return told(*outcome, faults=len(self.unread_question(items)) + self._is_half_heard(items))
+            made = told(*outcome, faults=len(self.unread_question(items)) + self._is_half_heard(items))
+            return self._with_question(made, items) if own else made
         if is_nothing_of_ours(items):
             return self._with_question(told(), items)
         cut = len(cuts(items, self.read.tokens, self.ward.voice))
