@@ -11,9 +11,9 @@ from .kept import dropped
 from .labels import bed_index
 from .lattice import Lattice
 from .pipeline import Read, pipeline
-from .read import Sentence, Ward, pieces
 from .recast import with_cues
 from .roles import assignments
+from .sentence import Sentence, Ward, pieces
 from .sharing import gathered
 from .subjects import subjects
 

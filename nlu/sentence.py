@@ -1,0 +1,289 @@
+"""One way to cut a message, and what it says: an answer, a query, a correction, a report, or some of these.
+
+Called by `read` for every way that stands; each reading comes back with what speaks against it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from datetime import datetime, time
+from functools import cached_property
+
+from . import answers, corrections, queries, questions, topics, withdrawals
+from .brief import Brief
+from .building import Builder
+from .context import in_context
+from .cutting import cuts
+from .drafts import Draft
+from .headings import without_heading
+from .items import FINDINGS, Item
+from .judging import EITHER_BED, is_list, standing
+from .kept import dropped
+from .lattice import LONG
+from .leftovers import leftovers
+from .listed import listed
+from .nothing import is_greeting, is_nothing_of_ours
+from .numbers import Toks, word
+from .ofabed import with_checks_of_beds
+from .pipeline import Read
+from .righted import Correction
+from .roles import assignments
+from .rounds import in_rounds
+from .rules import there
+from .scope import scoped
+from .sharing import gathered
+from .statements import Answered, Asked, Statement, Unclear
+from .subjects import subjects
+from .verdict import Outcome, Reading, Unjudged, told
+
+UNTOLD = frozenset({"word", "empty", "neg", "join", "plan", "change", "out", "order"})
+"""Beside a bare bed these say that more was meant than its last line."""
+COUNTED = frozenset({"level", "volume", "output", "check", "weight", "bad"})
+"""Roles that no reading leaves out: what is said of them counts, and so do numbers that are cut in two."""
+TELLING = COUNTED | FINDINGS | {"num", "time", "kind", "what", "same", "alt", "foreign", "claimed", "denied"}
+"""Pieces that tell something in a question too: words that were not understood may be of them."""
+
+
+@dataclass(frozen=True, slots=True)
+class Ward:
+    """What the reader knows of the unit and the moment."""
+
+    arrived: datetime
+    index: Mapping[str, str] | None
+    voice: bool
+    shifts: tuple[time, ...] = ()
+
+
+def pieces(way: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:
+    """The pieces of one way through a message, as its readings see them."""
+    told = listed(scoped(without_heading(way, toks), toks), toks, arrived)
+    items = withdrawals.opened(in_context(in_rounds(told, toks), toks), toks)
+    items = _opened(items, toks)
+    items = with_checks_of_beds(items, toks)
+    return corrections.with_owner(corrections.told_right(items, toks), toks)
+
+
+def _opened(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """ "um no": where nothing was said before it, a no mends nothing and is an answer."""
+    first = items[0] if items else None
+    if first is None or first.value != "repair" or "no" not in toks.said[first.start : first.end]:
+        return items
+    return (first._replace(value="no"), *items[1:])
+
+
+class Sentence:
+    """One way through a message, read as an answer, a query, a correction or a report."""
+
+    def __init__(self, read: Read, ward: Ward, items: tuple[Item, ...]) -> None:
+        self.read = read
+        self.ward = ward
+        self.items, self.question, self.is_asked_first = questions.parts(items, read)
+        self.text = read.text
+
+    def readings(self) -> Iterator[tuple[Reading | Unjudged, bool]]:
+        """Every reading of this way, and whether there were too many to follow."""
+        special = self._special()
+        if special is not None:
+            yield self._with_question(special, self._labelled), False
+            return
+        found, too_many = assignments(self.items, self.ward.arrived)
+        if too_many and len(self.read.tokens) > LONG:
+            yield told(Unclear(slot="kind", text=self.text)), True
+            return
+        for items in found:
+            yield self._report(items), too_many
+
+    @cached_property
+    def brief(self) -> Brief:
+        """The message looked at as an answer."""
+        read, ward = self.read, self.ward
+        return Brief(self.items, read.tokens, ward.arrived, read.text, voice=ward.voice)
+
+    # Short and special messages
+
+    def _special(self) -> Reading | None:
+        items = self.items
+        if is_greeting(self.read.tokens):
+            return told()
+        if withdrawals.is_withdrawal(items):
+            if withdrawals.is_of_a_level(items, self.ward.arrived) or withdrawals.tells_more(items):
+                return told(Unclear(slot="kind", text=self.text))
+            items = withdrawals.without_reason(items, self.read.tokens)
+            made = withdrawals.withdrawn(items, self.ward.arrived, self.text)
+            return told(*self._for_a_bed([made]), faults=len(self.unread(items)))
+        if "correct" in self.read.tokens.words and self._is_bare_correct():
+            beds = [i.label for i in self._labelled if i.role == "bed"]
+            return told(Answered(answer="yes", bed=beds[0] if beds else None))
+        chosen = answers.cues(items, "choice") and not any(i.role in {"bed", "time"} for i in items)
+        if not chosen and corrections.is_correction(items, self.read.tokens):
+            read = corrections.without_told(items, self.read.tokens)
+            return told(*self._for_a_bed(self._corrected()), faults=len(self.unread(read)))
+        if self._is_bare_question():
+            return told(*queries.asked(self._labelled, self.ward.arrived, self.read, self.ward.shifts))
+        said = answers.seen(self._labelled)
+        if other := answers.other(said, self.text):
+            return told(*other, faults=len(self.unread(self.items[: len(said)])))
+        simple = self.brief.choice_of_canister() or self.brief.answer()
+        return self._rated([simple]) if simple is not None else None
+
+    def _is_bare_correct(self) -> bool:
+        """ "correct", "12 correct": a yes; "correct bed 12" puts something right."""
+        said = [i for i in self._labelled if i.role != "cue" or i.value not in {"bed", "word"}]
+        last = said[-1:] if said else []
+        whole = all(i.role == "bed" for i in said[:-1]) and len(said) < 3
+        return whole and any(
+            word(self.read.tokens, i.end - 1) == "correct" and i.name == "corrected" for i in last
+        )
+
+    def _is_bare_question(self) -> bool:
+        """ "5?": a bed and a question mark."""
+        items = self._labelled
+        return [i.role for i in items] == ["bed", "cue"] and items[1].value == "mark_of_question"
+
+    def _for_a_bed(self, outcome: list[Statement | Unclear]) -> list[Statement | Unclear]:
+        """In dictation a word that was not understood may have been the bed."""
+        lost = self.ward.voice and bool(answers.cues(self.items, "word") or self._has_stray_number())
+        return [
+            Unclear(slot="bed", text=self.text, statement=s)
+            if lost and isinstance(s, Statement) and s.bed is None
+            else s
+            for s in outcome
+        ]
+
+    def _has_stray_number(self) -> bool:
+        return len([i for i in self.items if i.role == "num"]) > 1
+
+    def _rated(self, outcome: Sequence[Statement | Unclear]) -> Reading:
+        return told(*outcome, faults=len(self.unread(self.items)))
+
+    def _corrected(self) -> list[Statement | Unclear]:
+        return Correction(self.items, self.ward.arrived, self.text, self.read.tokens).read()
+
+    @cached_property
+    def _labelled(self) -> tuple[Item, ...]:
+        """The pieces with lone bare numbers that are beds taken as beds."""
+        return tuple(
+            i.as_role("bed") if i.role == "num" and i.label and not i.lead else i for i in self.items
+        )
+
+    # Reports and queries
+
+    def _report(self, items: tuple[Item, ...]) -> Reading | Unjudged:
+        if queries.is_query(items):
+            asked = self._asked_beds(self.question)
+            own = any(i.role == "bed" for i in asked)
+            both = items if own else (*items, *asked)
+            outcome = queries.asked(both, self.ward.arrived, self.read, self.ward.shifts)
+            made = told(*outcome, faults=len(self.unread_question(items)) + self._is_half_heard(items))
+            return self._with_question(made, items) if own else made
+        if is_nothing_of_ours(items):
+            return self._with_question(told(), items)
+        cut = len(cuts(items, self.read.tokens, self.ward.voice))
+        return Unjudged(0 if COUNTED.isdisjoint(there(items)) else cut, lambda: self._gathered(items, cut))
+
+    def _gathered(self, items: tuple[Item, ...], cut: int) -> Reading | Unjudged:
+        """What the pieces tell: with the faults of its own, `cut` numbers and those in no statement."""
+        drafts = gathered(items)
+        if not drafts or not any(d.has_content or d.wants or d.clashes or d.time for d in drafts):
+            return self._with_question(self._bare(items), items)
+        lost = len(list(dropped(items, drafts)))
+        stands = standing(drafts, self.ward.arrived)
+        least = cut + lost + len(stands.faults)
+
+        def further() -> Reading:
+            toks, voice = self.read.tokens, self.ward.voice
+            strange = len(list(subjects(items, toks)))
+            beside = len(leftovers(items, toks, voice=voice))
+            beside += len(self.unread_question(self.question))
+            rank = (least + beside + strange, len(stands.doubts))
+            unsure = strange > 0 or EITHER_BED in stands.doubts
+            return Reading(lambda: self._built(drafts), rank, cut + beside + strange, unsure)
+
+        return Unjudged(least, further)
+
+    def _built(self, drafts: list[Draft]) -> Outcome:
+        ward = self.ward
+        builder = Builder(self.read.tokens, self.text, ward.arrived, is_list(drafts), ward.voice)
+        return self._and_asked(tuple(builder.all_built(drafts)), drafts[-1].bed)
+
+    def _with_question(self, reading: Reading, items: tuple[Item, ...]) -> Reading:
+        """The reading of a report, with the question that stands beside it."""
+        if not self.question:
+            return reading
+        beds = [i for i in items if i.role == "bed"]
+        bed = beds[-1] if beds else None
+        return replace(reading, made=lambda: self._and_asked(reading.made(), bed))
+
+    def _and_asked(self, told: Outcome, bed: Item | None) -> Outcome:
+        """What is told, and what is asked beside it, in the order said."""
+        if not self.question:
+            return told
+        asked = tuple(self._asked_too(bed))
+        return (*asked, *told) if self.is_asked_first else (*told, *asked)
+
+    def unread(self, items: tuple[Item, ...]) -> list[str]:
+        """The numbers that were cut in two, and what else of the message these pieces leave unread."""
+        toks, voice = self.read.tokens, self.ward.voice
+        return [*cuts(items, toks, voice), *leftovers(items, toks, voice=voice)]
+
+    def unread_question(self, items: tuple[Item, ...]) -> list[str]:
+        """The same of a question: where it tells nothing, the words of a typed one are how it is asked."""
+        if not items:
+            return []
+        toks, voice = self.read.tokens, self.ward.voice
+        known = topics.read_together(items, self.read)
+        rest = tuple(i for i in items if not (i.unread and i.name in known))
+        plain = not voice and TELLING.isdisjoint(there(i for i in items if not questions.is_of_now(i)))
+        named = any(i.role == "bed" for i in items)
+        cut = [] if plain and named else cuts(items, toks, voice)  # "total on 404 yesterday": no 4:04
+        if plain and topics.asks(items, self.read):
+            return cut
+        return [*cut, *leftovers(rest, toks, voice=voice)]
+
+    def _is_half_heard(self, items: tuple[Item, ...]) -> bool:
+        """Dictated "to leave the last reading": a query without a word that asks, and with more words."""
+        if not self.ward.voice or answers.cues(items, "question"):
+            return False
+        windowed = bool(answers.cues(items, "span") or answers.cues(items, "window"))
+        plans = [
+            i
+            for i in answers.cues(items, "plan")
+            if not windowed or word(self.read.tokens, i.start) != "over"
+        ]
+        return bool(plans or answers.cues(items, "word"))
+
+    @staticmethod
+    def _asked_beds(items: tuple[Item, ...]) -> tuple[Item, ...]:
+        """The pieces of a question, whose numbers are beds."""
+        return tuple(i.as_role("bed") if i.role == "num" and i.label else i for i in items)
+
+    def _asked_too(self, bed: Item | None) -> list[Statement | Unclear]:
+        items = self._asked_beds(self.question)
+        if bed is not None and not any(i.role == "bed" for i in items):
+            items = (*items, bed)
+        if any(i.role == "foreign" for i in items):
+            return [Unclear(slot="kind", text=self.text)]
+        return queries.asked(items, self.ward.arrived, self.read, self.ward.shifts)
+
+    def _bare(self, items: tuple[Item, ...]) -> Reading:
+        """Nothing but a bed, perhaps a tube: what is the last line there?"""
+        beds = [i for i in items if i.role == "bed"]
+        if beds and answers.cues(items, "no"):
+            return told(Unclear(slot="kind", text=self.text, statement=Statement(bed=beds[0].label)))
+        strange = [
+            i
+            for i in items
+            if i.role in {"foreign", "claimed", "bad", "time"} or (i.role == "cue" and i.value in UNTOLD)
+        ]
+        if self.ward.voice and beds and not answers.cues(items, "bed") and self.brief.says_more():
+            return told(Unclear(slot="kind", text=self.text))
+        if beds and not strange and not answers.cues(items, "nothing"):
+            unread = len(self.unread(items)) if self.ward.voice else 0
+            return told(*queries.asked(items, self.ward.arrived, self.read, self.ward.shifts), faults=unread)
+        if not strange and not beds and [t.text for t in self.read.tokens] == ["beds"]:
+            return told(Asked(topic="beds"))
+        tubes = any(i.role == "tube" for i in items)
+        if strange or beds or tubes or answers.cues(items, "nothing"):
+            return told(Unclear(slot="kind", text=self.text))
+        return told()
