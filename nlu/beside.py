@@ -5,6 +5,8 @@ Called by `recast`, once the cues have their meaning.
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from .clock import clocks
 from .neighbours import number_follows, phrase_of
 from .numbers import Toks, is_digits, word
@@ -73,10 +75,17 @@ def _with_wishes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """ "dr patel wants 8 at 20": an order of somebody named."""
     said = toks.said
     wishes = [k for k in range(2, len(said)) if said[k] in WISHES and _is_named_person(k - 1, toks)]
+    wishes += [k for k in range(len(said)) if _is_per_name(k, toks)]
     if not wishes:
         return cues
     others = [c for c in cues if not any(c.start <= k < c.end for k in wishes)]
     return tuple(sorted([*others, *(Cue("order", "", k, k + 1) for k in wishes)], key=lambda c: c.start))
+
+
+def _is_per_name(k: int, toks: Toks) -> bool:
+    """ "per dr shah 7 to be on 10 of suction": whose order it is, where it is said first."""
+    ahead = any(pair == ("to", "be") for pair in pairwise(toks.said[k:]))
+    return ahead and word(toks, k) == "per" and word(toks, k - 1) in STOPS and _is_named_person(k + 2, toks)
 
 
 def _is_named_person(k: int, toks: Toks) -> bool:

@@ -16,6 +16,9 @@ NEW_ONES = frozenset({"new one", "a new one", "the new one"})
 COUNTED = frozenset({"one", "two", "three"})
 SINGLE = frozenset({"bed", "room", "rm", "tube", "drain", "number", "no", "#", "side"})
 """Behind these such a word names a bed or a tube."""
+FRENCH = frozenset({"fr", "french", "f", "ch"})
+THINNEST, THICKEST = 6, 40
+"""French gauge of chest tubes. Common practice, no source."""
 WITH = frozenset({"with", "w", "has", "had", "got"})
 MOST = 4
 """Nobody has more tubes. Common practice, no source."""
@@ -31,16 +34,18 @@ TOLD = frozenset({"amount", "output", "level", "levelat", "old", "canister", "ki
 def with_newcomers(cues: tuple[Cue, ...], toks: Toks, *, voice: bool) -> tuple[Cue, ...]:
     """The cues, with who is new told as such, and how many tubes there are said by no number."""
     cues = tuple(_of_operations(cues, toks))
-    if voice or not any(cue.label == "tubeword" for cue in cues):
+    if voice or not any(cue.label == "tubeword" or cue.value == "placed" for cue in cues):
         return cues
     told = {cue.label for cue in cues}
     found = list(cues)
     if TOLD.isdisjoint(told) and "reason" in told:
         found = [part for cue in cues for part in _arrived(cue, toks)]
     starts = {cue.start: cue for cue in cues}
-    counts = [k for k in range(len(toks)) if _is_count(k, starts, toks)]
+    kinds = {cue.value for cue in cues if cue.label == "kind"}
+    counts = {k: k + 1 for k in range(len(toks)) if _is_count(k, starts, toks)}
+    counts |= {k: k + 2 for k in range(len(toks)) if "placed" in kinds and _is_size(k, toks)}
     found = [cue for cue in found if cue.start not in counts]
-    found += [Cue("filler", "", k, k + 1) for k in counts]
+    found += [Cue("filler", "", k, end) for k, end in counts.items()]
     return tuple(sorted(found, key=lambda cue: cue.start))
 
 
@@ -64,6 +69,13 @@ def _arrived(cue: Cue, toks: Toks) -> Iterator[Cue]:
         yield cue._replace(label="arrival", value="")
     else:
         yield cue
+
+
+def _is_size(k: int, toks: Toks) -> bool:
+    """ "pigtail left 14fr", "28 french": how thick the tube is."""
+    said, behind = word(toks, k), word(toks, k + 1)
+    size = said.isdecimal() and THINNEST <= int(said[:4]) <= THICKEST and behind in FRENCH
+    return size and word(toks, k - 1) not in SINGLE | {""}
 
 
 def _is_count(k: int, starts: dict[int, Cue], toks: Toks) -> bool:

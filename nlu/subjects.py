@@ -61,6 +61,7 @@ PAUSES = frozenset({"clamped", "unclamped", "suction_off", "suction_on"})
 TUGS = frozenset({"pulled", "pulling", "tugged", "tugging", "yanked", "yanking"})
 PURPOSEFUL = PAUSES | {"away", "back"}
 MISHAPS = frozenset({"tipped", "damaged", "disconnected", "dislodged", "kinked", "raised"})
+REJOINED = frozenset({"reconnected", "reattached", "rejoined"})
 SPILLING = frozenset({"tipped", "damaged", "disconnected"})
 SPILLS = frozenset(
     {"dripping", "drips", "leaking", "leaks", "leaked", "oozing", "wet", "puddle", "everywhere", "spilling"}
@@ -173,7 +174,8 @@ def _is_of_mishap(item: Item, events: list[Item], toks: Toks) -> bool:
     """ "pulled on his chest tube, its halfway out", "cracked and dripping": how it came, what came of it."""
     said = word(toks, item.start)
     spills = any(e.name in SPILLING and e.end <= item.start for e in events)
-    return item.unread and (said in TUGS or (spills and said in SPILLS))
+    joined = said in REJOINED and any(e.name == "disconnected" for e in events)
+    return item.unread and (said in TUGS or joined or (spills and said in SPILLS))
 
 
 def _loaded(clause: list[Item]) -> Iterator[str]:

@@ -222,7 +222,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "suction indicator is in range", "suction float up", "suction indicator up",
         "suction indicator expanded", "bellows is expanded", "bellows in range", "bellows ok",
         "bellows inflated", "indicator showing", "indicator visible", "suction indicator visible",
-        "float visible", "(suction|) indicator in (the|) window",
+        "float visible", "(suction indicator|indicator|bellows|float) in (the|) window",
     ),
     "indicator:not_in_range": (
         "suction indicator not in range", "indicator not in range", "bellows not expanded",

@@ -130,6 +130,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
             "(or|theatre|theater|ot|ct|mri|xray|x-ray|radiology|surgery|ir|cath lab|dialysis|procedure|scan|"
             "endo|endoscopy|echo|angio|ultrasound|imaging|test)"
         ),
+        "back (upstairs|downstairs|up here|with us|in his room|in her room)",
         "back from", "back on unit", "back on the unit", "is back", "returned", "back in bed",
         "back in room", "is back from", "back from ct", "returned from", "back to unit", "back to the unit",
         "back on the floor", "back to floor", "now back", "came back from", "came back", "back on the ward",
@@ -143,7 +144,8 @@ EVENTS: dict[str, tuple[str, ...]] = {
     "kind:left": (
         "(transferred|moved|gone|went|sent|shifted|taken|stepped|wheeled) (out|over|down|up|off|) to "
         f"{ELSEWHERE}",
-        "(discharged|sent|went|gone) (back|) to (a|the|) "
+        "signed out (ama|against medical advice)",
+        "(discharged|dc'd|dcd|d/c'd|sent|went|gone) (back|) to (a|the|) "
         "(rehab|snf|nursing home|care home|hospice|home|facility)",
         "rip", "r.i.p", "died", "discharged against (medical|) advice", "dama", "self discharged",
         (

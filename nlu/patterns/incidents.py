@@ -9,6 +9,10 @@ from .nouns import BOX, THE, TUBE
 INCIDENTS: dict[str, tuple[str, ...]] = {
     "what:tipped": (
         f"{BOX} (fell|fallen|dropped|knocked) off (the|) (bed|bed rail|rail|bedrail|hook|stand|pole|chair)",
+        (
+            "(fell|fallen|dropped|knocked|got knocked|was knocked) off (the|its|) "
+            "(hook|stand|hanger|bed rail|bedrail|rail|pole)"
+        ),
         "(lying|laying|found|ended up|over) on the floor",
         "(was|is|lying|laying|found|landed|ended up|knocked|) (flat|) on (its|it's|the) side",
         f"(kicked|knocked|tipped|pushed|turned|tripped|flipped) {THE} {BOX} (over|down|sideways|on its side)",
@@ -28,6 +32,10 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
     ),
     "what:disconnected": (
         "(blown|pushed) apart",
+        (
+            "(came|come|popped|slipped|slid|fell|pulled) off (the|) (connector|connection|adapter|adaptor|"
+            "canister|drain|box|unit|chest drain)"
+        ),
         f"{TUBE} (was|got|is|has|) (pulled|kicked|knocked|yanked|tugged|come|came) (apart|loose)",
         (
             "(kicked|pulled|came|knocked|yanked|popped|slipped|fell|tugged|got pulled|got yanked|has "
@@ -48,6 +56,7 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "(right|all the way|completely|straight|fully|) out of (his|her|the) (chest|side)",
         "(tube|drain|it) (is|was|came|) out by accident",
         "(tube|drain|it) (got|was) (pulled|yanked) (out|) (by accident|by mistake|accidentally)",
+        f"{TUBE} (is|was|) (completely|all the way|fully|totally) out",
         "dislodged", "fell out", "pulled out by patient",
         f"(pulled|yanked|ripped|took|pulling|pulls|tore) (his|her|their|) own {TUBE} (out|)",
         f"(pulled|yanked|ripped|took|tore) out (his|her|their|) own {TUBE}",
@@ -109,6 +118,8 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "kink in the tubing", "a kink in the tubing", "tubing pinched", "bent tube",
     ),
     "what:suction_off": (
+        "(came|got|was|been|is|) (unplugged|unhooked) from (the|) (suction|wall suction|wall)",
+        "(suction|sxn) (came|got|was|has come|is) (unplugged|unhooked|disconnected)",
         (
             "(suction|wall|suction regulator|wall regulator|regulator|wall suction) "
             "(is|was|been|got|found|has been) (turned|switched|knocked|accidentally|) off"

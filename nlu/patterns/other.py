@@ -164,6 +164,7 @@ OTHER: dict[str, tuple[str, ...]] = {
     "or": ("or", "either", "versus", "vs"),
     "negative": ("minus", "negative"),
     "filler": (
+        "(reason|indication) for (the|his|her|) (drain|tube|chest tube|chest drain) (is|was|)",
         "heads up (from the desk|from desk|everyone|all|)",
         "(gave|giving|given|got|getting|took|taking) (report|handover) (to|from)",
         "(phone|battery|signal|wifi|screen|pager) (just|has|was|is|) (died|dead|went dead|cut out|dropped|"

@@ -10,6 +10,7 @@ PLACES: dict[str, tuple[str, ...]] = {
         "bed #", "bd",
     ),
     "tubeword": (
+        "(drain|tube) in (the|his|her) bed (with|beside|next)",
         "tube", "chest tube", "ct", "drain", "chest drain", "tube number", "drain number", "tubes",
         "pigtail", "chest tubes", "icd", "intercostal drain", "drains", "tube #", "drain #",
     ),
@@ -37,7 +38,8 @@ PLACES: dict[str, tuple[str, ...]] = {
     ),
     "canister": (
         "canister", "cannister", "box", "chamber", "bottle", "system", "collector", "canisters",
-        "collection chamber", "drainage system", "collection canister", "reservoir", "drainage unit",
+        "collection chamber", "collection box", "collection unit",
+        "drainage system", "collection canister", "reservoir", "drainage unit",
         "drainage box", "drain box", "drain canister", "drainage canister",
     ),
 }

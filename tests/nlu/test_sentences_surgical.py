@@ -243,3 +243,44 @@ def test_a_remark_beside_a_mishap_or_a_check_changes_nothing(text: str, read: st
 )
 def test_a_remark_without_a_mishap_or_a_number_that_may_be_two_things_is_asked(text: str) -> None:
     assert "ask " in reading(text)
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("12's collection box got knocked off the hook by the cleaner", "incident bed=12 what=tipped"),
+        ("17 has his drain in the bed with him above chest height", "incident bed=17 what=raised"),
+        ("bed 20 drain came unplugged from suction", "incident bed=20 what=suction_off"),
+        ("bed 13 chest tube completely out on the floor", "incident bed=13 what=dislodged"),
+        ("22 back upstairs at 1850", "back bed=22 at=18:50"),
+        ("bed 19 dc'd to home with family", "left bed=19"),
+        ("per dr shah 7 to be on 10 of suction", "ordered bed=7 suction_cmh2o=10"),
+        ("per dr shah 7 tube out at 1800", "removed bed=7 at=18:00"),
+        ("new drain in bed 5 at 1800", "placed bed=5 at=18:00"),
+        ("23 reason for drain is empyema", "described bed=23 reason=effusion"),
+        ("bed 8 gsw, R 36fr ct placed at 1740", "placed bed=8 tube=right at=17:40 reason=trauma"),
+        (
+            "chest tube placed bed 19 rt at 1855 for ptx, 14 fr",
+            "placed bed=19 tube=right at=18:55 reason=air",
+        ),
+    ],
+)
+def test_events_of_a_second_round_are_read(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bed 13 chest tube almost completely out",
+        "not disconnected from suction bed 9",
+        "bed 9 will be disconnected from suction for walk",
+        "dressing came off the drain on 9",
+        "his gown came off the connector 9",
+        "9 iv bag fell off the pole",
+        "family signed out 23 ama",
+        "bed 14 fr placed",
+    ],
+)
+def test_what_only_looks_like_such_an_event_is_asked(text: str) -> None:
+    assert reading(text).startswith("ask ")

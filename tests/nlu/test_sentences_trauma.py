@@ -147,7 +147,6 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
         ("bed 12 stopped draining", "ask level_ml"),
         ("bed 12 1050 no change", "ask volume_ml"),
         ("trauma in 8, bilat CTs placed 1740, R had 300 out, L 50", "ask level_ml"),
-        ("bed 8 gsw, R 36fr ct placed at 1740", "ask level_ml"),
         ("bed 8 canister swap at 1815: out 1960 / in 0", "ask final_ml"),
         ("8: threw old canister away before reading it, new one on at 1815", "ask kind"),
         ("8 accidentally changed the canister on wrong pt", "ask level_ml"),
