@@ -44,6 +44,8 @@ COUNTED = frozenset(
     }
 )
 """What ends a number or a time."""
+LONGEST_LETTERS = 3
+"""Letters of a label before its number: CT1."""
 MOST_WORDS = 3
 """A bed has at most so many number words."""
 
@@ -94,6 +96,8 @@ def _thinks(toks: Sequence[Token], i: int) -> bool:
         return False
     after = _text(toks, i + 1 + (_text(toks, i + 1) == ","))
     before = _text(toks, i - 1)
+    if _text(toks, i - 2) in SAID and (len(after) == 1 or len(before) <= LONGEST_LETTERS):
+        return after.isalnum()  # "bed CT uh one", "bed fourteen um A"
     return (_is_number(before) and (_is_number(after) or after in COUNTED)) or (
         before in MINUTE_WORDS and after in AGO
     )

@@ -353,12 +353,22 @@ def _mends(item: Item, toks: Toks) -> bool:
     return item.value == "kind" and phrase_of(item, toks) in MENDING
 
 
+TOLD_LEADS = frozenset({"level", "levelat"})
+
+
 def _is_of_two(items: list[Item], k: int, toks: Toks) -> bool:
-    """ "mark two fifteen actually two fifty": said of the number just before, of the same sort."""
+    """ "mark two fifteen actually two fifty", "bed 3 actually bed 5": said of what stands just before."""
     if not 0 < k < len(items) - 1 or phrase_of(items[k], toks) != "actually":
         return False
-    before, after = items[k - 1], items[k + 1]
-    return before.role == after.role == "num" and before.lead == "level"
+    told = items[:k]
+    before, after = items[k - 1], next((i for i in items[k + 1 :] if i.value != "bed"), items[k])
+    if before.role == after.role == "bed":
+        return not any(i.role in {"num", "time"} for i in told)
+    if not {before.role, after.role} <= {"num", "time"}:
+        return False
+    led = any(i.lead in TOLD_LEADS for i in told[:-1])
+    timed = led and (before.role == "time" or before.at)
+    return timed or (before.role == after.role == "num" and before.lead in TOLD_LEADS)
 
 
 def _repaired(items: list[Item], toks: Toks) -> Iterator[Item]:

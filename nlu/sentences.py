@@ -38,6 +38,8 @@ REQUESTS = frozenset(
     {("call", "me"), ("text", "me"), ("page", "me"), ("ping", "me"), ("thank", "you")}
     | {("will", "keep"), ("will", "watch"), ("keeping", "an"), ("heading", "to")}
 )
+LOOKING_AGAIN = frozenset({"recheck", "check", "remeasure", "mark", "read", "reassess"})
+WHEN_NEXT = frozenset({"in", "at"})
 _ABOUT_A_NUMBER = """
 not no nor never cannot think thinks thought guess guessing guessed maybe probably perhaps possibly might
 may could should would estimate estimated estimating eyeballed eyeballing unsure sure approx roughly about
@@ -73,7 +75,13 @@ def _begins(toks: Sequence[Token], k: int) -> bool:
     first, second, before = toks[k].text, toks[k + 1].text, toks[k - 1]
     opens = first in TOGETHER or (first in SUBJECTS and second in VERBS) or (first, second) in REQUESTS
     ended = before.is_digits or (before.text in BEHIND and not _is_verb(toks, k - 1))
-    return opens and ended and not _goes_on(toks, k)
+    return ended and (_plans_the_next(toks, k) or (opens and not _goes_on(toks, k)))
+
+
+def _plans_the_next(toks: Sequence[Token], k: int) -> bool:
+    """ "will recheck in an hour": when the next line is read says nothing of this one."""
+    said = [t.text for t in toks[k : k + 4]]
+    return said[0] == "will" and said[1] in LOOKING_AGAIN and not WHEN_NEXT.isdisjoint(said[2:])
 
 
 def _is_verb(toks: Sequence[Token], k: int) -> bool:

@@ -243,3 +243,50 @@ def test_three_beds_in_one_breath_are_read_though_each_number_could_be_cut() -> 
     text = "at 19:00 bed six 17 78 bed 23 nine three zero bed nineteen 7 4 4"
     lines = ("bed=6 at=19:00 level_ml=1778", "bed=23 at=19:00 level_ml=930", "bed=19 at=19:00 level_ml=744")
     assert reading(text, channel="voice") == "; ".join(f"mark {line}" for line in lines)
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+@pytest.mark.parametrize(
+    ("text", "asked"),
+    [
+        ("bed 3 actually bed 5 mark 340 at 1900", "ask bed"),
+        ("bed 4 is at 485 actually 765 at 1900", "ask level_ml"),
+        ("bed 8 mark 485 at 6:55 pm actually 6 pm", "ask at"),
+        ("bed 9 mark 1000 at 1800 actually 1825 hours", "ask at"),
+    ],
+)
+def test_who_says_actually_mends_what_was_just_said(text: str, asked: str, channel: Channel) -> None:
+    assert reading(text, channel=channel) == asked
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 12 1900 actually 445", "corrected bed=12 level_ml=445 at=19:00"),
+        ("bed 4 1800 line actually bed 5", "corrected bed=4 at=18:00 to_bed=5"),
+        ("bed 10 1800 mark actually at 1820", "corrected bed=10 at=18:00 to_at=18:20"),
+    ],
+)
+def test_a_line_of_before_is_put_right_with_actually(text: str, read: str) -> None:
+    assert set(reading(text).split()) == set(read.split())
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 4 mark 340 at 1900 will recheck in an hour", "mark bed=4 at=19:00 level_ml=340"),
+        ("bed 4 mark 340 at 1900 will mark again at 2000", "mark bed=4 at=19:00 level_ml=340"),
+        ("bed 4 will mark 360 at 2000", "ask kind"),
+        ("bed 4 mark 340 at 1900 will check if that's right", "ask kind"),
+    ],
+)
+def test_when_the_next_line_is_read_says_nothing_of_this_one(text: str, read: str, channel: Channel) -> None:
+    assert reading(text, channel=channel) == read
+
+
+@pytest.mark.parametrize(
+    "text", ["bed CT uh one is at five forty at 1840", "bed um CT one is at five forty at 1840"]
+)
+def test_a_hesitation_inside_a_label_is_none_of_it(text: str) -> None:
+    assert reading(text, beds=LETTERED, channel="voice") == "mark bed=CT1 at=18:40 level_ml=540"
