@@ -7,12 +7,13 @@ A slot that is not sure makes its statement an `Unclear` with what is sure as th
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, fields, replace
+from dataclasses import dataclass, field, replace
 from datetime import datetime
 from typing import Any
 
+from .doubts import CHECK_SLOTS, Doubts, check_value, whole
 from .drafts import SIDES, Draft
-from .items import AMOUNTS, Item
+from .items import Item
 from .moments import LIST_REACH, REACH, distinct
 from .numbers import Toks
 from .statements import (
@@ -35,18 +36,6 @@ from .statements import (
 )
 
 PLAIN: dict[str, type[Statement]] = {"away": Away, "back": Back, "left": Left}
-CHECK_SLOTS = {
-    "seal": "seal_cm",
-    "suction": "suction_cmh2o",
-    "wall": "wall_mmhg",
-    "leak": "air_leak",
-    "leakgrade": "leak_grade",
-    "tidal": "tidaling",
-    "fluid": "fluid",
-    "indicator": "suction_indicator",
-}
-LEVEL_SLOT = {"exchanged": "final_ml", "drained": "volume_ml"}
-
 DAYPARTS = {"morning": (4, 12), "afternoon": (12, 18), "evening": (17, 24)}
 """The hours of each."""
 OF_SEVERAL = frozenset({"and", "&", "+", "both", "all", "each", "beds", "rooms", "rms"})
@@ -64,6 +53,10 @@ class Builder:
     arrived: datetime
     listed: bool = False
     voice: bool = False
+    _doubts: Doubts = field(init=False)
+
+    def __post_init__(self) -> None:
+        self._doubts = Doubts(self.text, self.arrived)
 
     def all_built(self, drafts: list[Draft]) -> Iterator[Statement | Unclear]:
         """The statements of all drafts; a loose time of one that is asked is asked of those that share it.
@@ -94,7 +87,7 @@ class Builder:
             for statement, item_slots in made:
                 yield self._settled(statement, bed, item_slots, draft)
         if draft.denied:
-            yield self._denied(draft)
+            yield self._doubts.denied(draft)
 
     def span(self, *items: Item | None) -> Span:
         """Where in the message the pieces were said."""
@@ -134,7 +127,7 @@ class Builder:
         if draft.order is not None and ordered is None:
             ordered = checks.pop("suction", None)
         if ordered is not None:
-            yield Ordered(suction_cmh2o=_whole(ordered)), {"suction_cmh2o": ordered}
+            yield Ordered(suction_cmh2o=whole(ordered)), {"suction_cmh2o": ordered}
         if checks:
             yield self._checked(checks)
 
@@ -185,7 +178,7 @@ class Builder:
     def _checked(self, checks: dict[str, Item]) -> tuple[Statement, dict[str, Item]]:
         values: dict[str, Any] = {}
         for name, item in checks.items():
-            values[CHECK_SLOTS[name]] = _check_value(name, item)
+            values[CHECK_SLOTS[name]] = check_value(name, item)
         if values.get("leak_grade") == 0 and values.get("air_leak") == "present":
             values["air_leak"] = "none"
         if values.get("leak_grade") is not None and "air_leak" not in values:
@@ -214,7 +207,7 @@ class Builder:
             spans["bed"] = self.span(draft.bed)
         label = bed.label if bed is not None else None
         statement = replace(statement, bed=label, tube=tube, spans=spans)
-        asked = self._asked(statement, draft)
+        asked = self._doubts.asked(statement, draft)
         if draft.time is None and draft.since is not None and isinstance(statement, Incident) and not asked:
             at, question = self.moment(draft.since, statement)  # "clamped since 1500"
             return question or replace(statement, at=at, spans={**spans, "at": self.span(draft.since)})
@@ -226,7 +219,7 @@ class Builder:
             return asked or statement
         at, question = self.moment(draft.time, statement)
         statement = replace(statement, at=at, spans={**spans, "at": self.span(draft.time)})
-        return self._asked(statement, draft) or question or statement
+        return self._doubts.asked(statement, draft) or question or statement
 
     def _is_loose_day(self, statement: Statement, draft: Draft) -> bool:
         """ "went home this morning", "weight today 5.4 kg": of a day, with no time said."""
@@ -253,107 +246,6 @@ class Builder:
             slot="at", text=self.text, choices=choices, readings=readings, statement=statement
         )
 
-    def _asked(self, statement: Statement, draft: Draft) -> Unclear | None:
-        for slot, items in draft.clashes.items():
-            if slot not in AMOUNTS or isinstance(statement, Mark | Drained | Exchanged | Removed | Placed):
-                return self._clash(slot, items, statement)
-        if draft.either:
-            return self._clash("tube", draft.either, statement)
-        if draft.bad:
-            return self._bad(draft.bad[0], statement)
-        if draft.faults:
-            return self._lacking("kind", Statement(bed=statement.bed))
-        if draft.final is not None and not draft.kind:
-            return self._final_alone(statement, draft.final)
-        if draft.bed is None:
-            return self._lacking("bed", statement)
-        if not draft.bed.known:
-            return self._lacking("bed", replace(statement, bed=None))
-        return self._missing(statement, draft)
-
-    def _final_alone(self, statement: Statement, final: Item) -> Unclear:
-        """ "the old one was 85" with no exchange told: its final level, or a line?"""
-        where = {"bed": statement.bed, "tube": statement.tube, "at": statement.at}
-        readings = (
-            Exchanged(final_ml=final.amount, **where),  # type: ignore[arg-type]
-            Mark(level_ml=final.amount, **where),  # type: ignore[arg-type]
-        )
-        kinds = tuple(reading.kind for reading in readings)
-        return Unclear(slot="kind", text=self.text, choices=kinds, readings=readings)
-
-    def _missing(self, statement: Statement, draft: Draft) -> Unclear | None:
-        match statement:
-            case Mark() if draft.output is not None:
-                return self._output(statement)
-            case Mark(level_ml=None):
-                return self._lacking("level_ml", statement)
-            case Drained(volume_ml=None):
-                return self._lacking("volume_ml", statement)
-            case Moved(to_bed=None):
-                return self._lacking("to_bed", statement)
-            case Moved() if draft.to_bed is not None and not draft.to_bed.known:
-                return self._lacking("to_bed", replace(statement, to_bed=None))
-            case _:
-                return None
-
-    def _lacking(self, slot: str, statement: Statement) -> Unclear:
-        return Unclear(slot=slot, text=self.text, statement=statement)
-
-    def _output(self, mark: Mark) -> Unclear:
-        """ "output 210" is a level to some and an amount to others."""
-        drained = Drained(bed=mark.bed, tube=mark.tube, at=mark.at, volume_ml=mark.level_ml, spans=mark.spans)
-        return Unclear(
-            slot="kind", text=self.text, choices=("mark", "drained"), readings=(mark, drained), statement=None
-        )
-
-    def _clash(self, slot: str, items: list[Item], statement: Statement) -> Unclear:
-        name = self._slot_name(slot, statement)
-        values = [v for i in items for v in self._values(slot, i)]
-        choices = tuple(dict.fromkeys(v for v in values if v is not None))
-        known = {f.name for f in fields(statement)}
-        if name not in known:
-            return Unclear(slot=name, text=self.text, choices=choices, statement=statement)
-        readings = tuple(replace(statement, **{name: c}) for c in choices)
-        unknown: dict[str, Any] = {name: None}
-        return Unclear(
-            slot=name,
-            text=self.text,
-            choices=choices,
-            readings=readings,
-            statement=replace(statement, **unknown),
-        )
-
-    def _slot_name(self, slot: str, statement: Statement) -> str:
-        if slot in AMOUNTS:
-            return LEVEL_SLOT.get(statement.kind, "level_ml")
-        return {"time": "at"}.get(slot) or CHECK_SLOTS.get(slot, slot)
-
-    def _values(self, slot: str, item: Item) -> tuple[Any, ...]:
-        if slot in {"bed", "to_bed"}:
-            return (item.label,)
-        if slot == "tube":
-            return (item.name,)
-        if slot == "time":
-            return item.when(self.arrived, REACH).values
-        if slot in CHECK_SLOTS:
-            return (_check_value(slot, item),)
-        return (item.amount,)
-
-    def _bad(self, item: Item, statement: Statement) -> Unclear:
-        slot = (
-            "at"
-            if item.lead in {"at", "newat", "timeword"} and not item.unit
-            else LEVEL_SLOT.get(statement.kind, "level_ml")
-        )
-        if item.lead in CHECK_SLOTS:
-            slot = CHECK_SLOTS[item.lead]
-        sure: dict[str, Any] = {slot: None} if slot in {f.name for f in fields(statement)} else {}
-        return Unclear(slot=slot, text=self.text, statement=replace(statement, **sure))
-
-    def _denied(self, draft: Draft) -> Unclear:
-        bed = draft.bed.label if draft.bed is not None else None
-        return Unclear(slot="kind", text=self.text, statement=Statement(bed=bed))
-
 
 def _is_loose(draft: Draft) -> bool:
     """Whether it has a time of its own that is one only for want of another place."""
@@ -375,17 +267,3 @@ def joined_tubes(draft: Draft) -> tuple[str, ...]:
 
 def _said(**items: Item | None) -> dict[str, Item]:
     return {slot: item for slot, item in items.items() if item is not None}
-
-
-def _whole(item: Item) -> int:
-    return int(item.figure or 0)
-
-
-def _check_value(name: str, item: Item) -> Any:
-    if name == "seal":
-        return item.figure
-    if name in {"suction", "wall", "leakgrade"}:
-        return _whole(item)
-    if name == "tidal":
-        return item.value == "yes"
-    return item.value
