@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import datetime, time, timedelta
+from functools import partial
 from itertools import pairwise
 from typing import cast
 
@@ -53,6 +54,9 @@ JOINING = BED_WORDS | {
 }
 LINES = frozenset({"level", "levelat"})
 WHEN = frozenset({"at", "for", "by", "@"})
+SEEN = frozenset({"acknowledged", "help", "corrected"})
+SINCE = frozenset({"since", "after", "before", "from", "last", "until", "at"})
+EXCHANGE = frozenset({"exchange", "change", "changed", "swap", "exchanged"})
 SUMMING = frozenset({"output", "bed", "tubeword", "canister", "window", "span", "since"})
 REPORTS = frozenset({"placed", "exchanged", "removed", "moved", "withdrawn", "corrected"})
 
@@ -154,9 +158,7 @@ def _asked_once(
         when = _timed(made, window) if _says_when(items) else replace(made, window=window)
         if when.at is not None and topic != "chart":
             doubt = (when.at,)
-        lost = window is None and any(
-            i.value == "since" and word(read.tokens, i.start) == "since" for i in items
-        )
+        lost = window is None and any(map(partial(_is_since, read=read), items))
         if doubt or lost or _may_be_told(items, read):  # "since dialysis" is no window that we know
             made = replace(made, bed=beds[0] if beds else None)
             return [Unclear(slot="window", text=text, choices=doubt or (), statement=made)]
@@ -165,6 +167,12 @@ def _asked_once(
     if any(i.role == "bed" and not i.known for i in items) or (not beds and not whole):
         return [Unclear(slot="bed", text=text, statement=made)]
     return [replace(made, bed=bed) for bed in beds or [None]]
+
+
+def _is_since(item: Item, read: Read) -> bool:
+    """Whether a piece says since when: "since dialysis", "since the exchange"."""
+    first, last = word(read.tokens, item.start), word(read.tokens, item.end - 1)
+    return first == "since" and (item.value == "since" or (item.value == "out" and last in EXCHANGE))
 
 
 def _is_count(item: Item, read: Read) -> bool:
@@ -179,8 +187,22 @@ def _tells_more(items: tuple[Item, ...], topic: str | None, read: Read) -> bool:
         return True
     if _supposes(read) or _exclaims(items, read) or any(i.role == "foreign" for i in items):
         return True
+    if topic is not None and _happened(items, read):
+        return True
     told = topic == "last" and (_is_told_of_bed(items, read) or _is_told_of_time(items, read))
     return told or _is_told(items, topic)
+
+
+def _happened(items: tuple[Item, ...], read: Read) -> bool:
+    """ "changed the box on 9 do I chart it": told before anything is asked; "since the change" is when."""
+    asking = next((i.start for i in items if i.role == "cue" and i.value in ASKING | {"ask"}), 0)
+    return any(
+        i.role == "cue"
+        and i.start < asking
+        and (i.value == "what" or (i.value == "kind" and i.name not in SEEN))
+        and not {word(read.tokens, i.start - 1), word(read.tokens, i.start - 2)} & SINCE
+        for i in items
+    )
 
 
 def _supposes(read: Read) -> bool:

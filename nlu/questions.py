@@ -19,8 +19,10 @@ Pieces = tuple[Item, ...]
 ANSWERS = frozenset({"yes", "no", "choice"})
 EVENTS = frozenset({"kind", "what", "same"})
 LEADS = frozenset({"level", "levelat"})
+MOST_SEEN = 4
+"""Pieces of "seen bed nine and"."""
 SETTLING = frozenset({"withdrawn", "corrected", "acknowledged", "help"})
-GOING_ON = frozenset({"is", "will", "do", "does", "did", "should", "much", "many"})
+GOING_ON = frozenset({"is", "will", "do", "does", "did", "should", "much", "many", "i", "we"})
 OPENING = frozenset({"word", "repair", "okay", "reason", "closing"})
 SHARED = frozenset({"window", "span", "since"})
 """What a question takes from the one behind it, along with its bed."""
@@ -32,18 +34,40 @@ class Parts(NamedTuple):
     report: Pieces
     question: Pieces = ()
     is_asked_first: bool = False
+    seen: tuple[str, ...] = ()
+    """The beds whose notices were seen, before a report: "seen 9 and bed 9 mark 870"."""
 
 
 def parts(items: Pieces, read: Read) -> Parts:
-    """The report of a message and the question beside it; a message of one kind is all report."""
+    """The report of a message, what was seen before it, and the question beside it if there is one."""
+    seen, rest = _seen_first(items)
+    return _parts(rest, read)._replace(seen=seen)
+
+
+def _seen_first(items: Pieces) -> tuple[tuple[str, ...], Pieces]:
+    """The beds of notices that were seen, and the report behind them."""
+    said = [i for i in items[:MOST_SEEN] if i.role != "cue" or i.value != "bed"]
+    if (
+        len(said) < MOST_SEEN - 1
+        or said[0].name != "acknowledged"
+        or said[1].label is None
+        or said[2].role != "sep"
+    ):
+        return (), items
+    rest = items[items.index(said[2]) + 1 :]
+    return ((said[1].label,), rest) if rest and _tells_of_its_bed(rest) else ((), items)
+
+
+def _parts(items: Pieces, read: Read) -> Parts:
     for k in _starts(items, read):
         head, rest = items[:k], items[k:]
         if _begins_a_query(items, k, read) and _is_only_asked(rest):
             if _is_preamble(head):
                 return Parts(rest)
-            if _runs_on(items, k) and not _tells_whole(head):
+            own = _own_topic(rest, read) is not None
+            if _runs_on(items, k) and not _ends_before(head, own=own):
                 continue
-            if _reports(head) and (_own_topic(rest, read) or not (_settles(head) or _runs_on(items, k))):
+            if _reports(head) and (own or not (_settles(head) or _runs_on(items, k))):
                 return Parts(head, rest)
         if _asks_alone(head, read) and _is_a_report(rest):
             return Parts(rest, head, is_asked_first=True)
@@ -52,8 +76,11 @@ def parts(items: Pieces, read: Read) -> Parts:
 
 def _asks_alone(items: Pieces, read: Read) -> bool:
     """Whether these pieces are a question of one topic, and tell nothing."""
-    told = _reports(tuple(i for i in items if i.role != "num" or not i.label))
-    return not told and _own_topic(items, read) is not None and topics.asks(items, read)
+    items = tuple(i.as_role("bed") if i.role == "num" and i.label else i for i in items)
+    told = _reports(items)
+    marked = items[-1].value == "mark_of_question"  # "what is 12 at? 5 is 640"
+    topic = topics.topic(items, read) if marked else _own_topic(items, read)
+    return not told and topic is not None and topics.asks(items, read)
 
 
 def _is_preamble(items: Pieces) -> bool:
@@ -77,11 +104,18 @@ def _runs_on(items: Pieces, k: int) -> bool:
     return not _stops(items[k - 1])
 
 
+def _ends_before(head: Pieces, *, own: bool) -> bool:
+    """Whether a question that nothing parts from what is before it may begin there."""
+    if any(i.role == "cue" and i.value == "since" for i in head):
+        return False  # "after the change how much on 4"
+    return _tells_whole(head) or (own and _settles(head))
+
+
 def _tells_whole(items: Pieces) -> bool:
     """Whether a bed is told of, and what happened or was read: "12 is 1190 now", and not "12 1900"."""
     events = any(i.role == "cue" and i.value in EVENTS | FINDINGS for i in items)
     numbers = [i for i in items if i.role in {"num", "bed"}]
-    led = any(i.lead in LEADS or i.unit for i in numbers)  # "4, 5 and 6" are beds
+    led = any(i.lead in LEADS or i.unit or i.at for i in numbers)  # "4, 5 and 6" are beds
     read_off = led or any(i.role == "time" for i in items)
     return bool(numbers) and (events or (len(numbers) > 1 and read_off))
 
@@ -99,9 +133,14 @@ def _settles(items: Pieces) -> bool:
 def _is_a_report(items: Pieces) -> bool:
     """Whether it tells something of a bed that it names, and asks nothing."""
     asks = any(i.role == "cue" and i.value in {"question", "ask", "mark_of_question"} for i in items)
+    return not asks and _tells_of_its_bed(items)
+
+
+def _tells_of_its_bed(items: Pieces) -> bool:
+    """Whether it begins with a bed, and something is told of it."""
     first = items[0]
     named = first.role == "bed" or (first.role == "cue" and first.value == "bed") or first.label is not None
-    return named and not asks and _tells_whole(items)
+    return named and _tells_whole(items)
 
 
 def _starts(items: Pieces, read: Read) -> Iterator[int]:
@@ -118,8 +157,7 @@ def _breaks_in(item: Item, read: Read) -> bool:
         return False
     first, second = word(read.tokens, item.start), word(read.tokens, item.start + 1)
     return first in {"what's", "whats", "how's", "when's"} or (
-        first in {"what", "how", "when"}
-        and second in {"is", "will", "do", "does", "did", "should", "much", "many"}
+        first in {"what", "how", "when", "do", "should", "can"} and second in GOING_ON
     )
 
 
@@ -163,7 +201,7 @@ def queries(items: Pieces, read: Read) -> list[tuple[str | None, Pieces]]:
     """The questions of a message that asks, each with its topic and bed: "total on 4 and the rate on 5"."""
     parts: list[Pieces] = []
     begun = 0
-    for k in (*_starts(items, read), len(items)):
+    for k in (*(k for k in _starts(items, read) if _stops(items[k - 1])), len(items)):
         part = items[begun:k]
         rest = items[k:]
         own = _own_topic(part, read)

@@ -322,7 +322,7 @@ def _without_remarks(items: list[Item], toks: Toks) -> list[Item]:
     for k, item in enumerate(items):
         why = item.start > happened and word(toks, item.start) == "for"
         where = item.start > set_up and word(toks, item.start) in {"in", "at"}  # "placed in theatre"
-        heard = told and _is_kind(item, {"acknowledged"})  # "not tidaling, md aware"
+        heard = k > 0 and told and _is_kind(item, {"acknowledged"})  # "not tidaling, md aware"
         aside = heard or (_is_kind(item, {"away"}) and (why or where))
         if aside or _is_gone_for(items, k, toks):
             items[k] = item._replace(value="filler", name="")

@@ -33,7 +33,7 @@ from .rounds import in_rounds
 from .rules import there
 from .scope import scoped
 from .sharing import gathered
-from .statements import Answered, Asked, Statement, Unclear
+from .statements import Acknowledged, Answered, Asked, Statement, Unclear
 from .subjects import subjects
 from .verdict import Outcome, Reading, Unjudged, told
 
@@ -78,7 +78,7 @@ class Sentence:
     def __init__(self, read: Read, ward: Ward, items: tuple[Item, ...]) -> None:
         self.read = read
         self.ward = ward
-        self.items, self.question, self.is_asked_first = questions.parts(items, read)
+        self.items, self.question, self.is_asked_first, self.seen = questions.parts(items, read)
         self.text = read.text
 
     def readings(self) -> Iterator[tuple[Reading | Unjudged, bool]]:
@@ -209,7 +209,7 @@ class Sentence:
 
     def _with_question(self, reading: Reading, items: tuple[Item, ...]) -> Reading:
         """The reading of a report, with the question that stands beside it."""
-        if not self.question:
+        if not (self.question or self.seen):
             return reading
         beds = [i for i in items if i.role == "bed"]
         bed = beds[-1] if beds else None
@@ -217,10 +217,9 @@ class Sentence:
 
     def _and_asked(self, told: Outcome, bed: Item | None) -> Outcome:
         """What is told, and what is asked beside it, in the order said."""
-        if not self.question:
-            return told
-        asked = tuple(self._asked_too(bed))
-        return (*asked, *told) if self.is_asked_first else (*told, *asked)
+        seen = tuple(Acknowledged(bed=label) for label in self.seen)
+        asked = tuple(self._asked_too(bed)) if self.question else ()
+        return (*seen, *asked, *told) if self.is_asked_first else (*seen, *told, *asked)
 
     def unread(self, items: tuple[Item, ...]) -> list[str]:
         """The numbers that were cut in two, and what else of the message these pieces leave unread."""

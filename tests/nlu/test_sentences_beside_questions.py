@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from .saying import MORNING, reading
+from .saying import CHANNELS, MORNING, Channel, reading
 
 
 @pytest.mark.parametrize(
@@ -32,6 +32,17 @@ from .saying import MORNING, reading
         ),
         ("12 tipped over what do i chart", "incident bed=12 what=tipped; asked bed=12 topic=chart"),
         ("12 tipped over, what do i chart", "incident bed=12 what=tipped; asked bed=12 topic=chart"),
+        (
+            "changed the box on 9 at 1830 do i chart the old one",
+            "exchanged bed=9 at=18:30; asked bed=9 topic=chart",
+        ),
+        ("scratch that whats the total on 5", "withdrawn; asked bed=5 topic=total"),
+        ("help whats due", "help; asked topic=due"),
+        (
+            "seen 9, bed 9 870 at 1900, what's due",
+            "acknowledged bed=9; mark bed=9 at=19:00 level_ml=870; asked bed=9 topic=due",
+        ),
+        ("what is 12 at? 5 is 640 at 1850", "asked bed=12 topic=last; mark bed=5 at=18:50 level_ml=640"),
         ("seen 5, what's the total on 5?", "acknowledged bed=5; asked bed=5 topic=total"),
         ("bed 18 is back from CT and when is he due", "back bed=18; asked bed=18 topic=due"),
         (
@@ -90,6 +101,10 @@ def test_a_question_is_known_by_words_that_stand_apart(text: str, read: str) -> 
     [
         ("changed 12 when full at 1900", "ask kind"),
         ("12 1900 how much", "ask level_ml"),
+        ("since the exchange how much on 4", "ask window"),
+        ("after the change how much on 4", "ask"),
+        ("12 going to OR when is next mark due", "ask kind"),
+        ("rate up on 4, 300 at 1850", "ask level_ml"),
         ("bed 9 is 65 and bed 2 is 110 at 1900, last lines from my side", "mark"),
         ("what's due on 12 640 at 1900", "ask"),
         ("12 1050 ok?", "ask"),
@@ -101,3 +116,18 @@ def test_what_only_looks_like_a_question_swallows_nothing(text: str, read: str) 
     said = reading(text)
     assert said.startswith(read), said
     assert "asked" not in said
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("seen bed 9 and bed 9 mark 870 at 1900", "acknowledged bed=9; mark bed=9 at=19:00 level_ml=870"),
+        ("seen bed 9 and bed 10", "acknowledged bed=9; acknowledged bed=10"),
+        ("seen bed 9 and bed 10 mark 640 at 1900", "acknowledged bed=9; mark bed=10 at=19:00 level_ml=640"),
+    ],
+)
+def test_a_notice_that_was_seen_leaves_the_line_behind_it_whole(
+    text: str, read: str, channel: Channel
+) -> None:
+    assert reading(text, channel=channel) == read
