@@ -59,7 +59,8 @@ def _unread(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "got 500 LR bolus": a bare number with a word in its clause that may say what it is."""
     bare = [i for i in clause if i.role == "level" and i.lead in {"", "at"}]
     named = any(i.role == "cue" and i.value in NAMES for i in clause)
-    if any(word(toks, i.start - 1) in TAKEN for i in bare):
+    articles = [word(toks, i.start - 1) == "a" for i in bare]  # "got a liter"
+    if any(word(toks, i.start - 1 - a) in TAKEN for i, a in zip(bare, articles, strict=True)):
         yield "what was got may be an amount"
     added = [i for i in clause if word(toks, i.start - 1) in {"+", "plus"}]
     if any(i in bare or i.loose_time or (i.full_clock and i is clause[-1]) for i in added):

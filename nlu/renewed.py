@@ -42,7 +42,7 @@ CONTEXT = "context"
 def renewed(items: list[Item], toks: Toks) -> list[Item]:
     """The pieces, with what was replaced kept as context."""
     found = _as_ended(_without_staying(items, toks), toks)
-    if toks.words.isdisjoint(RENEWING):
+    if toks.words.isdisjoint(RENEWING | {"now"}):
         return found
     for k, item in enumerate(found):
         if item.role == "num" and item.lead in CHECK_LIMITS:
@@ -61,7 +61,9 @@ def _set_right(items: list[Item], k: int, toks: Toks) -> None:
     while said and said[0] in {",", ";"}:
         said = said[1:]
     fits = new.figure is not None and new.figure <= CHECK_LIMITS[old.lead] and new.unit in {"", "cm", "mmhg"}
-    if fits and said[-1:] in (["to"], ["at"], ["now"]) and set(said) <= BETWEEN and set(said) & RENEWING:
+    was = word(toks, old.start - 1) == "was" and "now" in said  # "wall was 60 now 90"
+    anew = was or bool(set(said) & RENEWING)
+    if fits and said[-1:] in (["to"], ["at"], ["now"]) and set(said) <= BETWEEN and anew:
         items[k] = old.as_role(CONTEXT)
         items[at] = new._replace(lead=old.lead, link="", label=None, at=False)
         for j in range(k + 1, at):

@@ -70,6 +70,7 @@ SPILLS = frozenset(
 HOW = frozenset({"when", "while", "whilst", "after", "during", "because", "cos", "as"})
 TELLING = CHECKS | {"kind", "reason", "what", "word", "check"}
 """Cues of an event, of a check, and words that were not understood: without any there is nothing to doubt."""
+TO_BE_DONE = frozenset({"clamp", "unclamp", "change", "swap", "remove", "pull", "move", "transfer"})
 REPORTED = frozenset({"says", "said"})
 """Who says so tells what happened."""
 HELPERS = frozenset(
@@ -189,9 +190,13 @@ def _loaded(clause: list[Item]) -> Iterator[str]:
 def _wished(clause: list[Item], toks: Toks) -> Iterator[str]:
     """ "surgeon wants bed 9 tube out", "md ordered 9 clamped": what is ordered has not happened."""
     orders = [i for i in clause if i.role == "cue" and i.value == "order"]
+    if not clause:
+        return
     wishes = [i for i in orders if word(toks, i.start) != "per" and word(toks, i.end - 1) not in REPORTED]
+    per = next((k for k in range(clause[0].start, clause[-1].end) if word(toks, k) == "per"), len(toks))
     for event in clause:
-        if is_event(event) and any(wish.end <= event.start for wish in wishes):
+        told = is_event(event) and word(toks, event.start) in TO_BE_DONE and per < event.start
+        if told or (is_event(event) and any(wish.end <= event.start for wish in wishes)):
             yield f"{phrase_of(event, toks)!r} is ordered, and not done"
 
 

@@ -15,6 +15,7 @@ from .patterns.numerals import ONES
 from .roles import is_event
 from .rules import Rule
 
+CHANGES = frozenset({"up", "down", "gained", "lost", "increased", "decreased"})
 FEW = 4
 """Nobody has more tubes. Common practice, no source."""
 MOST_ON = 300
@@ -135,6 +136,14 @@ def was_so(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "how it was, and not how it is"
 
 
+def weight_change(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "weight up 2 kg", "gained 2 kg": by how much, and no weight."""
+    for item in items:
+        before = toks.said[max(0, item.start - 2) : item.start]
+        if item.role == "weight" and not CHANGES.isdisjoint(before):
+            yield "by how much, or the weight"
+
+
 def read_or_when(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "21 is 340 this morning, bloody": where no line is told, what something "is" may be one."""
     if any(i.role in AMOUNTS for i in items):
@@ -183,6 +192,7 @@ def gave_report(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 TURNED = (
+    Rule(weight_change, frozenset({"weight"})),
     Rule(read_or_when, frozenset({"time"})),
     Rule(said_of_it, frozenset({"time"})),
     Rule(bed_again, frozenset({"level"})),

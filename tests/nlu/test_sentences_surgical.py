@@ -284,3 +284,23 @@ def test_events_of_a_second_round_are_read(text: str, read: str) -> None:
 )
 def test_what_only_looks_like_such_an_event_is_asked(text: str) -> None:
     assert reading(text).startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 5 wall was 60 now 90", "checked bed=5 at=19:05 wall_mmhg=90"),
+        ("bed 5 suction was 10 now 20", "checked bed=5 at=19:05 suction_cmh2o=20"),
+        ("12 weight 80 kg up 2 kg", "described bed=12 weight_kg=80"),
+        ("per dr lee 9 clamped at 1800", "incident bed=9 at=18:00 what=clamped"),
+    ],
+)
+def test_what_a_check_was_is_not_what_it_is(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text", ["12 weight up 2 kg", "12 gained 2 kg", "12 got a liter at 1800", "per dr lee clamp 9 at 1800"]
+)
+def test_a_change_of_weight_what_somebody_got_and_an_order_to_clamp_are_asked(text: str) -> None:
+    assert reading(text).startswith("ask ")
