@@ -30,6 +30,7 @@ def asking(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     if (
         first is not None
         and _is_first(first, toks)
+        and not _is_put_down(toks)
         and word(toks, 0) in AUXILIARY
         and _is_of_bed(first, toks)
     ):
@@ -42,6 +43,12 @@ def asking(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _is_first(first: Item, toks: Toks) -> bool:
     """Whether nothing was asked before it: "is 5 due? 7 marked 430 at 0640" asks of another bed."""
     return "?" not in toks.said[: first.start]
+
+
+def _is_put_down(toks: Toks) -> bool:
+    """ "could you put 4 down as 330 at 1545": what is to be written, and nothing that is asked."""
+    put = word(toks, 1) in {"you", "u"} and word(toks, 2) == "put" and "?" not in toks.words
+    return put and any(pair == ("down", "as") for pair in pairwise(toks.said))
 
 
 def asking_aloud(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:

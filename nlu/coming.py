@@ -12,6 +12,8 @@ COMING = frozenset(
     {"will", "i'll", "we'll", "we will", "going to", "gonna", "will mark", "plan to", "planning"}
 )
 """Behind these stands what comes; "might be at 1800" is of what was."""
+NEXT = frozenset({"next due", "next mark due"})
+"""With a time behind them, behind a line, these ask nothing."""
 LINES = frozenset({"level", "levelat"})
 SAYS = frozenset({"num", "bad"})
 EVENTS = frozenset({"kind", "what"})
@@ -19,21 +21,24 @@ TELLS = frozenset({"same", "amount", "output", "out", "neg", "no", "repair", "or
 """With one of these such a clause tells more than what comes."""
 
 
-def is_of_later(items: list[Item], k: int, start: int, end: int) -> bool:
+def is_of_later(items: list[Item], k: int, start: int, end: int, *, due: bool = False) -> bool:
     """Whether the clause of a word for what comes, at `k`, is only of later; it is then left out.
 
-    `start` and `end` are those of the clause. Right behind a whole line it begins with that word.
+    `start` and `end` are those of the clause. Right behind a whole line it begins with that word. What is
+    `due` needs no at before its time.
     """
     behind = _behind_line(items, k)
     first = k if behind else start
     told = any(i.role in {"bed", "tube"} or i.value in TELLS for i in items[first:end])
     times = [j for j in range(first, end) if items[j].role in {*SAYS, "time"}]
-    if told or len(times) > 1 or not (behind or (times and _has_line(items[:first]))):
+    if told or len(times) > 1 or not (behind or (times and _has_line(items[:first], due))):
         return False
     if any(i.value in EVENTS for i in items[first:end]) and not behind:
         return False
-    if any(not _is_when(items[j]) for j in times):
+    if any(not (_is_when(items[j]) or (due and items[j].full_clock)) for j in times):
         return False
+    if due:
+        items[k] = items[k]._replace(value="filler", name="")
     for j in range(first, end):
         items[j] = _left_out(items[j], words=behind)
     return True
@@ -48,10 +53,10 @@ def _behind_line(items: list[Item], k: int) -> bool:
     return level.role == "num" and time.role in {"num", "time"} and time.end == items[k].start and bool(timed)
 
 
-def _has_line(items: list[Item]) -> bool:
-    """Whether a line is told there with its time."""
+def _has_line(items: list[Item], due: bool) -> bool:
+    """Whether a line is told there with its time, which what is `due` does not ask for."""
     lines = any(i.role == "num" and (i.label is None or i.lead in LINES) for i in items)
-    return lines and any(i.role == "time" or (i.at and i.clocks) for i in items)
+    return lines and (due or any(i.role == "time" or (i.at and i.clocks) for i in items))
 
 
 def _is_when(item: Item) -> bool:

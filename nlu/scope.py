@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Set
 
-from .coming import COMING, is_of_later
+from .coming import COMING, NEXT, is_of_later
 from .corrections import is_correction
 from .items import FINDINGS, FULL_HOUR, Item
 from .neighbours import phrase_of
@@ -88,7 +88,10 @@ def scoped(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces with claimed numbers, denied stretches and repairs marked as such."""
     items = turned(items, toks)
     items = tuple(i.as_role(DENIED) if _is_nearly(i, toks) else i for i in items)
-    if toks.words.isdisjoint(PLEASE) and not any(i.value in STARTS for i in items if i.role == "cue"):
+    due = {"next", "due"} <= toks.words
+    if toks.words.isdisjoint(PLEASE) and not (
+        due or any(i.value in STARTS for i in items if i.role == "cue")
+    ):
         return items
     asks = _asks(items, toks)
     found = _claimed(_without_remarks(list(items), toks), toks)
@@ -205,6 +208,9 @@ def _planned(items: list[Item], toks: Toks) -> list[Item]:
     for k, cue in enumerate(items):
         ahead = cue.value == "span" and word(toks, cue.start - 1) in AHEAD and not _is_over(items, k)
         ahead |= cue.value == "ask" and cue.name in WAITING and k > 0 and _is_kind(items[k - 1], WISHED)
+        if cue.value == "ask" and phrase_of(cue, toks) in NEXT:
+            start = next((j + 1 for j in range(k, -1, -1) if _is_break(items[j])), 0)
+            is_of_later(items, k, start, _clause_end(items, k), due=True)
         if cue.role != "cue" or not (ahead or cue.value == "plan" or _is_wish(cue, toks)):
             continue
         said = phrase_of(cue, toks)

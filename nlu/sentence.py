@@ -20,16 +20,15 @@ from .headings import without_heading
 from .items import FINDINGS, Item
 from .judging import EITHER_BED, is_list, standing
 from .kept import dropped
+from .keyed import with_plain_pairs
 from .lattice import LONG
 from .leftovers import leftovers
-from .listed import listed
 from .nothing import is_greeting, is_nothing_of_ours
 from .numbers import Toks, word
 from .ofabed import with_checks_of_beds
 from .pipeline import Read
 from .righted import Correction
 from .roles import assignments
-from .rounds import in_rounds
 from .rules import there
 from .scope import scoped
 from .sharing import gathered
@@ -57,8 +56,8 @@ class Ward:
 
 def pieces(way: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:
     """The pieces of one way through a message, as its readings see them."""
-    told = listed(scoped(without_heading(way, toks), toks), toks, arrived)
-    items = withdrawals.opened(in_context(in_rounds(told, toks), toks), toks)
+    told = with_plain_pairs(scoped(without_heading(way, toks), toks), toks, arrived)
+    items = withdrawals.opened(in_context(told, toks), toks)
     items = _opened(items, toks)
     items = with_checks_of_beds(items, toks)
     return corrections.with_owner(corrections.told_right(items, toks), toks)

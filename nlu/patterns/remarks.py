@@ -10,7 +10,7 @@ sleeping asleep awake stable family visiting wife husband daughter son mom dad h
 morning afternoon night again finally late slow slowly steady steadily yet ago only exactly total sharp
 when came fresh these those forgot forgotten missed catching catchup catch up backlog behind charting round
 grumpy cranky chatty cheerful tired hungry drowsy anxious
-xx xxx xoxo love lovely hun hon dear darling mate slammed swamped because bc cos cuz coz
+xx xxx xoxo ta love lovely hun hon dear darling mate slammed swamped because bc cos cuz coz
 rounds teatime lunchtime bedtime handover number value my me us our they them team nurse charge shift report
 nights hourlies ones settled sleepy sore calm eating alert oriented obs vss entry
 initials

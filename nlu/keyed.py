@@ -1,0 +1,69 @@
+"""A whole time that a sign sets apart from the level beside it: "2200: 715", "945 (2200)".
+
+Without the sign either could be the time, and is asked. Called by `read`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime
+from itertools import pairwise
+
+from .items import NO_CLOCKS, Item
+from .listed import LED, UNITS, has_plain_numbers, listed
+from .numbers import Toks, glued, word
+from .rounds import in_rounds
+from .runs import is_time
+
+LED_BY = frozenset({"", "level"})
+
+
+def with_plain_pairs(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:
+    """The pieces, with the times and beds of lists, rounds and keyed lines as what they plainly are."""
+    return with_keyed_time(in_rounds(listed(items, toks, arrived), toks), toks)
+
+
+def with_keyed_time(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """The pieces, with such a time as a time; only where there is one line, and no number but its bed."""
+    if toks.words.isdisjoint({":", "("}) or not has_plain_numbers(items):
+        return items
+    said = [i for i in items if i.role in {"num", "time", "bad", "bed", "tube"}]
+    pair = next((p for p in pairwise(said) if _is_keyed(*p, toks) or _is_bracketed(*p, toks)), None)
+    if pair is None or not _is_one_line(said, pair):
+        return items
+    time, level = sorted(pair, key=is_time, reverse=True)
+    found = {
+        time.start: time._replace(role="time", lead="at", at=True, link=""),
+        level.start: level._replace(clocks=NO_CLOCKS, label=None),
+    }
+    return tuple(found.get(i.start, i) if i.role == "num" else i for i in items)
+
+
+def _is_keyed(time: Item, level: Item, toks: Toks) -> bool:
+    """ "2200: 715", "line 2200: 715"."""
+    apart = word(toks, time.end) == ":" and level.start == time.end + 1 and not glued(toks, level.start)
+    return apart and _is_whole(time, LED_BY) and _is_level(level)
+
+
+def _is_bracketed(level: Item, time: Item, toks: Toks) -> bool:
+    """ "945 (2200)"."""
+    inside = word(toks, time.start - 1) == "(" and word(toks, time.end) == ")" and time.start == level.end + 1
+    return inside and _is_whole(time) and _is_level(level)
+
+
+def _is_whole(item: Item, leads: frozenset[str] = frozenset({""})) -> bool:
+    return (
+        item.role == "num" and is_time(item) and item.label is None and item.lead in leads and not item.unit
+    )
+
+
+def _is_level(item: Item) -> bool:
+    """Whether it is a number that is no whole time."""
+    plain = item.role == "num" and item.amount is not None and item.unit in UNITS and item.lead in LED
+    return plain and not (is_time(item) or item.negative or item.link)
+
+
+def _is_one_line(said: Sequence[Item], pair: tuple[Item, Item]) -> bool:
+    """Whether beside the pair there is just a bed, and perhaps its tube."""
+    rest = [i for i in said if i not in pair and i.role != "tube"]
+    return len(rest) == 1 and (rest[0].role == "bed" or (rest[0].role == "num" and rest[0].label is not None))
