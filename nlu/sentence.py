@@ -23,6 +23,7 @@ from .kept import dropped
 from .keyed import with_plain_pairs
 from .lattice import LONG
 from .leftovers import leftovers
+from .lined import with_beds
 from .nothing import is_greeting, is_nothing_of_ours
 from .numbers import Toks, word
 from .ofabed import with_checks_of_beds
@@ -56,8 +57,8 @@ class Ward:
 
 def pieces(way: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:
     """The pieces of one way through a message, as its readings see them."""
-    told = with_plain_pairs(scoped(without_heading(way, toks), toks), toks, arrived)
-    items = withdrawals.opened(in_context(told, toks), toks)
+    told = scoped(with_beds(without_heading(way, toks), toks), toks)
+    items = withdrawals.opened(in_context(with_plain_pairs(told, toks, arrived), toks), toks)
     items = _opened(items, toks)
     items = with_checks_of_beds(items, toks)
     return corrections.with_owner(corrections.told_right(items, toks), toks)
