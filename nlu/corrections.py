@@ -10,6 +10,7 @@ ENTERED = frozenset(
     {"entered", "put", "charted", "typed", "wrote", "recorded", "texted", "sent", "logged", "said"}
 )
 BUT_IT = frozenset({"it's", "its", "it", "that's", "thats", "really", "actually", "meant", "is", "was"})
+WROTE = frozenset({"wrote", "typed", "put", "entered", "sent", "texted"})
 SLIPS = frozenset({"but", "mistake", "error", "sorry"})
 """Beside "not 45 but 54" these say no more than that."""
 BUT_REACH = 4
@@ -45,9 +46,20 @@ def is_correction(items: tuple[Item, ...], toks: Toks) -> bool:
         return True
     if any(i.name == "corrected" and i.role == "cue" and i.value == "kind" for i in items):
         return not _is_unread(items)
+    if wrote(items, toks):
+        return True
     return denied and any(
-        i.role == "cue" and i.value == "neg" and _is_between(items, k) for k, i in enumerate(items)
+        i.role == "cue" and i.value == "neg" and _is_between(items, k, toks) for k, i in enumerate(items)
     )
+
+
+def wrote(items: tuple[Item, ...], toks: Toks) -> bool:
+    """ "9 0600 was 390, i wrote 930": what was entered comes last, behind what is right."""
+    numbers = [i for i in items if i.role == "num" and not i.label]
+    last = numbers[-1] if len(numbers) > 1 else None
+    if last is None or last is not items[-1] or last.at or last.unit:
+        return False
+    return word(toks, last.start - 1) in WROTE and word(toks, last.start - 2) in {"i", "we"}
 
 
 def with_owner(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
@@ -97,7 +109,7 @@ def _is_unread(items: tuple[Item, ...]) -> bool:
     return bool(after) and after[0].value == "level" and not any(i.role == "num" for i in after)
 
 
-def _is_between(items: tuple[Item, ...], k: int) -> bool:
+def _is_between(items: tuple[Item, ...], k: int, toks: Toks) -> bool:
     """ "was for bed 14 not bed 12": two beds or two tubes with "not" between them."""
     before = [i for i in items[:k] if i.role in {"bed", "tube", "num", "time"}]
     after = [i for i in items[k + 1 :] if i.role in {"bed", "tube", "num", "time"}]
@@ -108,7 +120,8 @@ def _is_between(items: tuple[Item, ...], k: int) -> bool:
     if before[-1].role != after[0].role:
         return False
     if before[-1].role == "num":
-        return after[0].link == "not" and before[-1].end == items[k].start and before[-1].amount is not None
+        beside = set(toks.said[before[-1].end : items[k].start]) <= {"(", ",", "-", "and"}
+        return after[0].link == "not" and beside and before[-1].amount is not None
     return before[-1].role in {"bed", "tube"}
 
 

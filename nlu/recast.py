@@ -41,7 +41,7 @@ OF_CANISTER = frozenset({"in", "of", "for", "on", "at", "bed", "room", "full", "
 BEHIND_CHANGE = frozenset({"at", "@", "by", ","})
 FAR = 8
 """Words and signs between the canister and what was done to it."""
-CHANGED = frozenset({"changed", "switched", "replaced"})
+CHANGED = frozenset({"changed", "switched", "replaced", "swap"})
 OF_CHANGE = frozenset(
     {"bed", "room", "rm", "on", "for", "at", "the", "left", "right", "l", "r", "h", "hrs", "pm", "am"}
 )
@@ -151,7 +151,9 @@ def _with_taken_back(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """ "pls remove the 1100 mark on 18", "void 10's 0930 line": of a line that is named, it is taken back."""
     first = next((k for k, said in enumerate(toks.said) if said not in POLITE), len(toks))
     lines = TAKEN_BACK.get(word(toks, first), frozenset())
-    if lines.isdisjoint(toks.said[first + 1 : first + 1 + LINE_REACH]) or "ml" in toks.words:
+    of_bed = word(toks, first) == "void" and word(toks, first + 1) in {"bed", "room", "rm"}
+    named = not lines.isdisjoint(toks.said[first + 1 : first + 1 + LINE_REACH])
+    if not (of_bed or named) or "ml" in toks.words:
         return cues
     taken = Cue("kind", "withdrawn", first, first + 1)
     return tuple(sorted([taken, *(c for c in cues if c.start != first)], key=lambda cue: cue.start))

@@ -14,7 +14,9 @@ from .numbers import Toks, word
 from .sides import TOWARD, TURNS, Sides
 
 PLACED = frozenset({"on", "for", "in", "under"})
-SAID_FALSE = frozenset({"was wrong", "is wrong", "wrong"})
+SAID_FALSE = frozenset(
+    {"was wrong", "is wrong", "wrong", "was a typo", "was a mistake", "is a typo", "is a mistake"}
+)
 FAR_OVER = 10
 """A level so many times what follows was not mistyped for it."""
 

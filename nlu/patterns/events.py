@@ -177,6 +177,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "correct", "correction", "fix", "should be", "s/b", "should have been", "should read", "should say",
         "instead of", "correct that", "correct the", "amend the", "make that", "make it", "i meant",
         "meant", "change the", "change that", "was wrong", "is wrong", "corrected", "correcting", "wrong",
+        "(was|is) a (typo|mistake)",
         "actually was", "was actually", "is actually", "was supposed to be", "typo", "wrong mark",
         "mark was wrong", "fix that", "fix the", "change", "correct to", "should've been", "amend",
         "to correct", "edit", "update", "revise", "wrong bed", "wrong time", "wrong tube", "was really",
