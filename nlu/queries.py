@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import datetime, time, timedelta
 from functools import partial
 from itertools import pairwise
-from typing import cast
+from typing import Final, Literal, cast
 
 from . import questions, shiftwords
 from .drafts import SIDES
@@ -53,6 +53,7 @@ JOINING = BED_WORDS | {
     "on",
 }
 LINES = frozenset({"level", "levelat"})
+NIGHTS: Final[dict[object, Literal["last", "this"]]] = {"last": "last", "tonight": "this"}
 WHEN = frozenset({"at", "for", "by", "@"})
 SEEN = frozenset({"acknowledged", "help", "corrected"})
 SINCE = frozenset({"since", "after", "before", "from", "last", "until", "at"})
@@ -334,6 +335,9 @@ def _window(
                 return found.sure, None
             if day is not None and day.style == "date" and day.day in {"today", "yesterday"} and not day.part:
                 return ("day" if day.day == "today" else "last_day"), None
+            if day is not None and day.style == "date" and day.day in NIGHTS:
+                shift = shiftwords.night(NIGHTS[day.day], arrived, shifts)
+                return shift, None if shift else ("shift", "last_shift")
             return None, distinct(found.values or found.nearest) or (arrived,)
     named = [i.name for i in items if i.role == "cue" and i.value == "window"]
     if named and named[0] in shiftwords.INSIDE:

@@ -24,6 +24,25 @@ def named_shift(
     return "last_shift" if _is_inside(begins[1], begins[2], INSIDE[name]) else None
 
 
+def night(
+    which: Literal["last", "this"], arrived: datetime, starts: Sequence[time]
+) -> Literal["shift", "last_shift"] | None:
+    """The night shift of "last night" or "tonight", if it is the one at hand or the one before.
+
+    Before midnight last night is the one before this night; towards its end, it is this one.
+    """
+    if not starts:
+        return None
+    begins = _begins(arrived, starts)
+    now = _is_inside(begins[2], begins[3], INSIDE["nights"])
+    if which == "this":
+        return "shift" if now else None
+    if now:
+        late = arrived.date() > begins[2].date() and arrived.time() >= INSIDE["nights"]
+        return "shift" if late and begins[3] - arrived <= JUST_BEGUN else None
+    return "last_shift" if _is_inside(begins[1], begins[2], INSIDE["nights"]) else None
+
+
 def _begins(arrived: datetime, starts: Sequence[time]) -> list[datetime]:
     """Three starts of shifts up to the arrival and the next one, by the clocks of the ward."""
     days = [arrived.date() + timedelta(days=k) for k in (-3, -2, -1, 0, 1)]

@@ -211,6 +211,8 @@ def _value_text(bedside: Bedside, slot: str, value: Value) -> str:
             return bedside.view.clock(value)
         case str() if slot in ("bed", "to_bed"):
             return f"bed {value}"
+        case "shift" if slot == "window":
+            return "this shift"
         case bool() | str():
             return str(value).replace("_", " ")
         case int() if slot.endswith("_ml"):

@@ -302,6 +302,7 @@ _MISSING = {
     "at": "At what time?",
     "to_bed": "To which bed?",
     "to_at": "At what time?",
+    "window": "Over which time: this shift, last shift or 24 h?",
     "was_ml": "Which level was wrong?",
     "suction_cmh2o": "Which suction, in cmH2O?",
 }

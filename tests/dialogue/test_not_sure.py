@@ -202,3 +202,11 @@ def test_a_number_that_is_no_line_does_not_look_like_one(partial: Slots, told: s
     asked = ward.tells("Amy", NotSure(slot="at", text="", partial=partial), at="08:01")
     assert asked.reply.startswith(f"Bed 7, {told}: at what time?")
     assert f"Not recorded yet: bed 7 {told}." in ward.says("Amy", "bed 9?", at="08:02").reply
+
+
+def test_which_shift_is_asked_in_words_that_name_it() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 4 700 at 0200", at="02:00")
+    asked = ward.says("Amy", "how much did 4 drain last night", at="03:12")
+    assert asked.reply == "Bed 4: Not sure what you mean. First: this shift. Second: last shift."
+    assert "Bed 4: Night shift so far" in ward.says("Amy", "first", at="03:13").reply

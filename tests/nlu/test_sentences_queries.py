@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from .saying import reading
+from .saying import ARRIVED, reading
 
 
 @pytest.mark.parametrize(
@@ -77,3 +77,21 @@ def test_totals_are_asked_with_their_windows(text: str, read: str) -> None:
 )
 def test_every_topic_is_asked_by_its_own_words(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "arrived", "read"),
+    [
+        ("how much did 4 drain last night", "07:03", "asked bed=4 topic=total window=last_shift"),
+        ("what was charted for 4 last night", "15:00", "asked bed=4 topic=chart window=last_shift"),
+        ("trend 4 last night", "09:00", "asked bed=4 topic=trend window=last_shift"),
+        ("how much did 4 drain last night", "06:54", "asked bed=4 topic=total window=shift"),
+        ("total bed 4 tonight", "23:00", "asked bed=4 topic=total window=shift"),
+        ("how much did 4 drain last night", "20:30", "ask window"),
+        ("how much did 4 drain last night", "03:00", "ask window"),
+        ("total bed 4 tonight", "09:00", "ask window"),
+    ],
+)
+def test_last_night_is_a_shift_where_it_is_sure_which(text: str, arrived: str, read: str) -> None:
+    hour, _, minute = arrived.partition(":")
+    assert reading(text, arrived=ARRIVED.replace(hour=int(hour), minute=int(minute))) == read
