@@ -45,7 +45,7 @@ def renewed(items: list[Item], toks: Toks) -> list[Item]:
     if toks.words.isdisjoint(RENEWING | {"now"}):
         return found
     for k, item in enumerate(found):
-        if item.role == "num" and item.lead in CHECK_LIMITS:
+        if item.role in {"num", "bad"} and item.lead in CHECK_LIMITS:
             _set_right(found, k, toks)
     return found
 
@@ -57,7 +57,11 @@ def _set_right(items: list[Item], k: int, toks: Toks) -> None:
     if at is None:
         return
     new = items[at]
-    said = [word(toks, j) for j in range(old.end, new.start)]
+    beds = {j for i in items[k:at] if i.role == "bed" or i.value == "bed" for j in range(i.start, i.end)}
+    said = [word(toks, j) for j in range(old.end, new.start) if j not in beds]
+    said = (
+        said[1:] if beds and said[:1] in (["on"], ["in"], ["for"]) else said
+    )  # "seal 1 on bed 4, filled to 2"
     while said and said[0] in {",", ";"}:
         said = said[1:]
     fits = new.figure is not None and new.figure <= CHECK_LIMITS[old.lead] and new.unit in {"", "cm", "mmhg"}

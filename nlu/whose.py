@@ -31,6 +31,7 @@ HOLDING = frozenset(
     | {"perc drain", "pelvic drain", "liver drain", "spinal drain", "condom cath", "emesis", "vomit"}
 )
 """Devices, and what comes of a patient, that are measured in millilitres as ours are."""
+OF_CHEST = frozenset({"pleural", "chest", "pigtail", "thoracic", "intercostal", "left", "right"})
 NEAR = 3
 """Words behind "of" among which the fluid may be named: "of thin straw fluid"."""
 
@@ -78,6 +79,17 @@ def out_of_that(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         strange = any(_is_strange(i) for i in items[:k])
         if item.role in AMOUNTS and {"that", "it"} & set(said) and "of" in said and strange and not named:
             yield "out of what was not understood"
+
+
+def of_catheter(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed 13 catheter drained 500": whose catheter, where nothing says that it is of the chest."""
+    named = any(i.role == "cue" and i.value in OURS for i in clause)
+    for item in clause:
+        bare = (
+            item.unread and item.name in {"catheter", "cath"} and word(toks, item.start - 1) not in OF_CHEST
+        )
+        if bare and not named and any(i.role in AMOUNTS for i in clause):
+            yield "a catheter may be of the bladder"
 
 
 def of_another(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -150,6 +162,7 @@ DEVICE_BEFORE = (
 WHOSE = Rules(
     (
         Rule(behind_another, frozenset({"foreign"})),
+        Rule(of_catheter, frozenset({"word"})),
         Rule(on_a_bed, frozenset({"word", "foreign"})),
         Rule(of_another, frozenset({"word", "foreign"})),
         Rule(another_line, frozenset({"level"})),

@@ -144,6 +144,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
     "kind:left": (
         "(transferred|moved|gone|went|sent|shifted|taken|stepped|wheeled) (out|over|down|up|off|) to "
         f"{ELSEWHERE}",
+        "left for (rehab|hospice|a nursing home|the nursing home|a care home|another hospital)",
         "signed out (ama|against medical advice)",
         "(discharged|dc'd|dcd|d/c'd|sent|went|gone) (back|) to (a|the|) "
         "(rehab|snf|nursing home|care home|hospice|home|facility)",

@@ -67,7 +67,6 @@ def test_what_was_ordered_is_told_beside_what_it_is_set_to(text: str, read: str)
         "20 suction 20 for 24h then ws",
         "15 not as bloody",
         "15 not so bloody",
-        "8 water seal was 1.5 now 2",
         "20 all checks ok",
     ],
 )

@@ -291,6 +291,14 @@ def test_what_only_looks_like_such_an_event_is_asked(text: str) -> None:
     [
         ("bed 5 wall was 60 now 90", "checked bed=5 at=19:05 wall_mmhg=90"),
         ("bed 5 suction was 10 now 20", "checked bed=5 at=19:05 suction_cmh2o=20"),
+        ("seal 1.5 on bed 1, filled to 2", "checked bed=1 seal_cm=2"),
+        ("8 water seal was 1.5 now 2", "checked bed=8 at=19:05 seal_cm=2"),
+        ("wall 60 on bed 4, turned up to 90", "checked bed=4 wall_mmhg=90"),
+        (
+            "suction 10 on bed 4, 300 at 1900",
+            "mark bed=4 at=19:00 level_ml=300; checked bed=4 at=19:00 suction_cmh2o=10",
+        ),
+        ("bed 13 pigtail catheter drained 500", "drained bed=13 volume_ml=500"),
         ("12 weight 80 kg up 2 kg", "described bed=12 weight_kg=80"),
         ("per dr lee 9 clamped at 1800", "incident bed=9 at=18:00 what=clamped"),
     ],
@@ -300,7 +308,14 @@ def test_what_a_check_was_is_not_what_it_is(text: str, read: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["12 weight up 2 kg", "12 gained 2 kg", "12 got a liter at 1800", "per dr lee clamp 9 at 1800"]
+    "text",
+    [
+        "12 weight up 2 kg",
+        "12 gained 2 kg",
+        "12 got a liter at 1800",
+        "per dr lee clamp 9 at 1800",
+        "bed 13 catheter drained 500",
+    ],
 )
-def test_a_change_of_weight_what_somebody_got_and_an_order_to_clamp_are_asked(text: str) -> None:
+def test_a_change_of_weight_what_may_be_of_something_else_and_an_order_to_clamp_are_asked(text: str) -> None:
     assert reading(text).startswith("ask ")
