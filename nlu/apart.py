@@ -1,7 +1,8 @@
 """A message read sentence by sentence, where it cannot be read as a whole.
 
 "fix bed 6 0600 to 304. bed 6 0700 is 330": each sentence names its bed and is whole, so that nothing of one
-is needed to read the other. Called by `read`, for typed messages that would be asked.
+is needed to read the other. What is put right or taken back beside a line needs no stop, typed or dictated:
+"bed 4 mark 540 at 2000 and delete the 1900 mark on bed 5". Called by `read` for messages that would be asked.
 """
 
 from __future__ import annotations
@@ -10,7 +11,7 @@ from collections import Counter
 from collections.abc import Callable
 from itertools import pairwise
 
-from .numbers import Toks, is_digits, word
+from .numbers import Toks, is_digits, starts_number, word
 from .statements import Corrected, Drained, Mark, Statement, Withdrawn
 from .verdict import Outcome
 
@@ -41,10 +42,37 @@ REFERRING = frozenset(
 """With one of these a sentence may be about the one before."""
 
 
-def by_sentence(text: str, toks: Toks, outcome: Callable[[str], Outcome]) -> Outcome:
+RIGHTING = frozenset({"correct", "fix", "change", "amend"})
+TAKING = frozenset({"delete", "cancel", "erase", "withdraw"})
+LINES = frozenset({"mark", "line", "level", "reading"})
+
+
+def by_sentence(text: str, toks: Toks, outcome: Callable[[str], Outcome], *, voice: bool) -> Outcome:
     """What the sentences say, each read alone; nothing where one is not whole or names no bed."""
+    stops = [] if voice else [k for k in range(len(toks)) if _is_end(toks, k)]
+    return _read_apart(text, toks, stops, outcome) or _joined(text, toks, outcome)
+
+
+def _joined(text: str, toks: Toks, outcome: Callable[[str], Outcome]) -> Outcome:
+    """What is said on both sides of an "and": a line with its time, and what is put right or taken back."""
+    for k in range(1, len(toks) - 1):
+        told = _read_apart(text, toks, [k], outcome) if _is_joint(toks, k) else ()
+        settled = sum(isinstance(s, Corrected | Withdrawn) for s in told)
+        if settled == 1 and all(isinstance(s, Statement) and s.at is not None for s in told):
+            return told
+    return ()
+
+
+def _is_joint(toks: Toks, k: int) -> bool:
+    if word(toks, k) not in {"and", ","}:
+        return False
+    righted = word(toks, 0) in RIGHTING and not LINES.isdisjoint(toks.said[k:])
+    return word(toks, k + 1) in RIGHTING | TAKING or (righted and word(toks, k + 1) in BED_WORDS)
+
+
+def _read_apart(text: str, toks: Toks, ends: list[int], outcome: Callable[[str], Outcome]) -> Outcome:
     found: list[Statement] = []
-    parts = _parts(text, toks)
+    parts = _parts(text, toks, ends)
     if not 1 < len(parts) <= MOST:
         return ()
     for part in parts:
@@ -56,9 +84,8 @@ def by_sentence(text: str, toks: Toks, outcome: Callable[[str], Outcome]) -> Out
     return () if _contradicts(found) or not _all_timed(found) else tuple(found)
 
 
-def _parts(text: str, toks: Toks) -> tuple[str, ...]:
+def _parts(text: str, toks: Toks, ends: list[int]) -> tuple[str, ...]:
     """The sentences, each at its place in the message; none where one may be about another."""
-    ends = [k for k in range(len(toks)) if _is_end(toks, k)]
     spans = [(start + 1, end) for start, end in pairwise([-1, *ends, len(toks)]) if end > start + 1]
     if not all(_stands_alone(toks, *span) for span in spans):
         return ()
@@ -73,7 +100,7 @@ def _stands_alone(toks: Toks, start: int, end: int) -> bool:
 def _names_bed(toks: Toks, start: int, end: int) -> bool:
     """Whether a sentence says which bed by that word, or begins with a number: no other number may be it."""
     return is_digits(toks, start) or any(
-        word(toks, k) in BED_WORDS and is_digits(toks, k + 1) for k in range(start, end - 1)
+        word(toks, k) in BED_WORDS and starts_number(toks, k + 1) for k in range(start, end - 1)
     )
 
 

@@ -59,7 +59,7 @@ def parse(  # noqa: PLR0913 - the contract of the reader, all by keyword
 
 def _parsed(text: str, ward: Ward) -> Parsed:
     outcome = _outcome(text, ward)
-    if not ward.voice and any(isinstance(u, Unclear) for u in outcome):
+    if any(isinstance(u, Unclear) for u in outcome):
         outcome = _by_sentence(text, ward) or outcome
     return Parsed(
         text=text,
@@ -69,8 +69,10 @@ def _parsed(text: str, ward: Ward) -> Parsed:
 
 
 def _by_sentence(text: str, ward: Ward) -> Outcome:
-    toks = pipeline().read(text, voice=False).tokens
-    return by_sentence(text, toks, lambda part: _outcome(part, ward)) if len(text) <= LONGEST else ()
+    if len(text) > LONGEST:
+        return ()
+    toks = pipeline().read(text, voice=ward.voice).tokens
+    return by_sentence(text, toks, lambda part: _outcome(part, ward), voice=ward.voice)
 
 
 def _outcome(text: str, ward: Ward) -> Outcome:

@@ -29,6 +29,8 @@ RECORDING = frozenset(
     | {"put", "send", "add", "file", "store", "trust"}
 )
 LESSENING = frozenset({"minus", "less", "excluding", "plus", "including", "includes", "counting"})
+PARTS = frozenset(("and", "a", part) for part in ("half", "quarter", "third", "bit"))
+""" "one thousand and a half": of what?"""
 ARTICLES = frozenset({"the", "his", "her", "a", "their"})
 
 
@@ -47,6 +49,8 @@ def _lessened(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         ends = item.role in AMOUNTS or (item.role == "time" and any(i.role in AMOUNTS for i in items))
         if ends and word(toks, item.end) in LESSENING:
             yield "something is taken from the number, or added to it"
+        if item.role in AMOUNTS and toks.said[item.end : item.end + 3] in PARTS:
+            yield "a part of what the number counts"
 
 
 def _of_device(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import pytest
 
-from .saying import ARRIVED, CHANNELS, LETTERED, Channel, reading
+import nlu
+
+from .saying import ARRIVED, BEDS, CHANNELS, LETTERED, Channel, reading
 
 
 @pytest.mark.parametrize(
@@ -227,6 +229,7 @@ def test_what_takes_a_dictated_line_back_is_no_remark(text: str) -> None:
         "bed 4 mark 340 at 1900. dont write that down",
         "bed 4 mark 340 at 1900 minus the flush",
         "bed 4 mark 340 at 1900 from the foley",
+        "bed 4 mark one thousand and a half",
         "bed 4 mark 340 at 1900 should be higher",
     ],
 )
@@ -290,3 +293,52 @@ def test_when_the_next_line_is_read_says_nothing_of_this_one(text: str, read: st
 )
 def test_a_hesitation_inside_a_label_is_none_of_it(text: str) -> None:
     assert reading(text, beds=LETTERED, channel="voice") == "mark bed=CT1 at=18:40 level_ml=540"
+
+
+CORRECTED = "corrected bed=9 at=18:00 level_ml=1170"
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "fix bed nine eighteen hundred to eleven seventy and bed 12 mark thirteen twenty five at 1900",
+            {CORRECTED, "mark bed=12 at=19:00 level_ml=1325"},
+        ),
+        (
+            "bed 12 mark 1325 at 1900 and correct bed 9 1800 to 1170",
+            {CORRECTED, "mark bed=12 at=19:00 level_ml=1325"},
+        ),
+        (
+            "bed 4 mark 540 at 1900 and delete the 1800 mark on bed 5",
+            {"mark bed=4 at=19:00 level_ml=540", "withdrawn bed=5 at=18:00"},
+        ),
+    ],
+)
+def test_what_is_put_right_or_taken_back_beside_a_line_is_read_apart(
+    text: str, read: set[str], channel: Channel
+) -> None:
+    said = nlu.parse(text, arrived=ARRIVED, beds=BEDS, channel=channel)
+    assert not said.unclear
+    assert {" ".join(sorted(part.split())) for part in reading(text, channel=channel).split("; ")} == {
+        " ".join(sorted(part.split())) for part in read
+    }
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+@pytest.mark.parametrize(
+    "text",
+    [
+        "correct bed 9 1800 to 1170 and bed 12 1325",
+        "correct bed 9 1800 to 1170 and bed 12 mark 1325",
+        "correct bed 9 1800 to 1170 and bed 12 1800 to 1325",
+        "bed 4 mark 540 at 1900 and delete the 1900 mark on bed 4",
+        "bed 4 mark 540 at 1900 and delete that",
+        "bed 4 mark 540 and delete the 1800 mark on bed 5",
+        "bed 4 mark 540 at 1900 and remove the tube in bed 5",
+        "delete the 1800 mark on bed 5 and bed 4 mark 540 at 1900",
+    ],
+)
+def test_where_both_may_be_put_right_or_taken_back_it_is_asked(text: str, channel: Channel) -> None:
+    assert "ask " in reading(text, channel=channel)
