@@ -15,6 +15,8 @@ from .numbers import Toks, word
 ASKING = frozenset(
     {"what", "what's", "whats", "how", "how's", "hows", "when", "when's", "whens", "who", "which"}
 )
+OPENING = 4
+"""Words at most before what a question is about: "can you tell me"."""
 AUXILIARY = frozenset(
     {"is", "are", "was", "were", "does", "did", "do", "has", "have", "can", "could", "should"}
 )
@@ -42,7 +44,7 @@ def asking(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 def _is_first(first: Item, toks: Toks) -> bool:
     """Whether nothing was asked before it: "is 5 due? 7 marked 430 at 0640" asks of another bed."""
-    return "?" not in toks.said[: first.start]
+    return first.start <= OPENING and "?" not in toks.said[: first.start]
 
 
 def _is_put_down(toks: Toks) -> bool:

@@ -63,6 +63,8 @@ class Brief:
             return None
         if "no" in told and any(i.role == "tube" for i in self.items) and self._says("not", "right"):
             return Unclear(slot="kind", text=self.text)
+        if not told and self._says_which_is_right():
+            return None
         if self.voice and not told and self.says_more():
             return None
         items = self._answer_items(bool(told))
@@ -93,6 +95,13 @@ class Brief:
             and not nums[0].lead
             and not any(i.role == "bed" for i in items)
         )
+
+    def _says_which_is_right(self) -> bool:
+        """ "last one is right": which line is, and no side."""
+        return any(
+            i.role == "tube" and i.name == "right" and word(self.toks, i.start - 1) in {"is", "was", "one's"}
+            for i in self.items
+        ) and not self.toks.words.isdisjoint({"one", "mark", "line", "reading", "last", "first"})
 
     def _says(self, *words: str) -> bool:
         said = [t.text for t in self.toks]

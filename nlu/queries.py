@@ -137,7 +137,7 @@ def _asked_once(
     text = read.text
     if _tells_more(items, topic, read):
         return [Unclear(slot="kind", text=text)]
-    items = tuple(i for i in items if not _is_count(i, read))
+    items = tuple(i for i in items if not (_is_count(i, read) or _is_left(i, read)))
     beds = list(dict.fromkeys(i.label for i in items if i.role == "bed" and i.known))
     if topic == "checks" and _is_on_suction(items, read):
         told = [Checked(bed=bed) for bed in beds]
@@ -174,6 +174,12 @@ def _is_since(item: Item, read: Read) -> bool:
     """Whether a piece says since when: "since dialysis", "since the exchange"."""
     first, last = word(read.tokens, item.start), word(read.tokens, item.end - 1)
     return first == "since" and (item.value == "since" or (item.value == "out" and last in EXCHANGE))
+
+
+def _is_left(item: Item, read: Read) -> bool:
+    """ "where bed 3 was left": where its line was, and no side."""
+    before = word(read.tokens, item.start - 1)
+    return item.role == "tube" and item.name == "left" and before in {"was", "were", "been"}
 
 
 def _is_count(item: Item, read: Read) -> bool:

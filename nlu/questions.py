@@ -156,7 +156,7 @@ def _breaks_in(item: Item, read: Read) -> bool:
     if item.role != "cue" or item.value not in {"question", "ask"}:
         return False
     first, second = word(read.tokens, item.start), word(read.tokens, item.start + 1)
-    return first in {"what's", "whats", "how's", "when's"} or (
+    return first in {"what's", "whats", "how's", "hows", "when's", "whens"} or (
         first in {"what", "how", "when", "do", "should", "can"} and second in GOING_ON
     )
 

@@ -218,7 +218,8 @@ class Sentence:
     def _and_asked(self, told: Outcome, bed: Item | None) -> Outcome:
         """What is told, and what is asked beside it, in the order said."""
         seen = tuple(Acknowledged(bed=label) for label in self.seen)
-        asked = tuple(self._asked_too(bed)) if self.question else ()
+        shared = None if self.is_asked_first else bed
+        asked = tuple(self._asked_too(shared)) if self.question else ()
         return (*seen, *asked, *told) if self.is_asked_first else (*seen, *told, *asked)
 
     def unread(self, items: tuple[Item, ...]) -> list[str]:

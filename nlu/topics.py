@@ -41,7 +41,7 @@ def topic(items: tuple[Item, ...], read: Read) -> str | None:
     cues = there(i for i in items if i.role == "cue")
     if not found - {"last"}:
         found |= _without_beds(items, read)
-    if not found - WEAK and (told := _together(items, read)):
+    if not (found - WEAK or cues & SUMS) and (told := _together(items, read)):
         found.add(told[0])
     if sums_up_a_bed(items) or cues & {*SUMS, "out"}:
         found.add("total")

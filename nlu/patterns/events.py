@@ -211,6 +211,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
     ),
     "kind:acknowledged": (
         "(saw|seen|got|read) (the|that|your|this) (alert|message|msg|warning|notice|caution)",
+        "chart (fixed|updated|put right)",
         "seen", "noted", "(thanks|ta|cheers|ok thanks) noted", "noted (thanks|ta|cheers|thank you)",
         "acknowledged", "ack", "acknowledge", "amended", "got it", "chart amended",
         "i amended", "ok seen", "roger", "copy that", "amended the chart", "amendment made",
@@ -222,6 +223,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
     "kind:help": (
         "what (kind|kinds|sort|sorts|type|types) of (things|stuff|messages|questions|texts) (can|could|do) "
         "(you|u|i|we) (do|send|ask|say|text|understand|take|)",
+        "what commands (are there|do you have|can i use)",
         "help", "how does this work", "what can you do", "commands", "instructions", "how do i use this",
         "help me", "what can i say", "what can i text", "how do you work", "how to use", "how do i use you",
         "menu", "options", "what can i ask", "(what|wat) can i ask (you|u)", "help please",

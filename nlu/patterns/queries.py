@@ -62,6 +62,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "how is it trending", "how's it trending", "tapering off",
     ),
     "ask:due": (
+        "(which|what|who) (ones|beds|is|are) (are|) late",
         "(what's|whats|what is|who's|who is|anything|anyone) left to (mark|check|read|do)",
         "(when|what time) do (i|we) (have to|need to|got to|gotta|next|) mark",
         "(which|what) (beds|rooms|ones) (are|) (due|overdue) (for|) (a|another|) (line|mark|reading)",

@@ -22,6 +22,10 @@ from .saying import MORNING, reading
         ("sorry missed that, again?", "asked topic=repeat"),
         ("am i down as charge tonight?", "asked topic=me"),
         ("which patients have two tubes", "asked topic=beds"),
+        ("morning, can you tell me where bed 3 was left", "asked bed=3 topic=last"),
+        ("which ones are late", "asked topic=due"),
+        ("what commands are there", "help"),
+        ("whats the 24 hr total on 5", "asked bed=5 topic=total window=24h"),
         ("what's the rate on 4, 5 and 6", "; ".join(f"asked bed={bed} topic=rate" for bed in "456")),
     ],
 )
@@ -36,6 +40,11 @@ def test_a_question_in_other_words_is_the_same_question(text: str, read: str) ->
         ("is 5 due? 7 marked 430 at 0640", "asked bed=5 topic=due; mark bed=7 at=06:40 level_ml=430"),
         ("saw the alert on 9, calling surgeon", "acknowledged bed=9"),
         ("option 2", "answered choice=second"),
+        ("last one is right", "ask kind"),
+        ("right", "answered tube=right"),
+        ("ok chart fixed for 10", "acknowledged bed=10"),
+        ("whats due, also 3 is 95 at 0650", "asked topic=due; mark bed=3 at=06:50 level_ml=95"),
+        ("4 is 220 at 0645 hows the trend", "mark bed=4 at=06:45 level_ml=220; asked bed=4 topic=trend"),
         ("its not a misread its really that low", "answered answer=yes"),
     ],
 )
