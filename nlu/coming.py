@@ -5,11 +5,11 @@ It is no part of the line, and nothing that happened. Called by `scope`.
 
 from __future__ import annotations
 
-from .items import FINDINGS, Item
+from .items import FINDINGS, FULL_HOUR, Item
 from .renewed import CONTEXT
 
 COMING = frozenset(
-    {"will", "i'll", "we'll", "we will", "going to", "gonna", "will mark", "plan to", "planning"}
+    {"will", "will be", "i'll", "we'll", "we will", "going to", "gonna", "will mark", "plan to", "planning"}
 )
 """Behind these stands what comes; "might be at 1800" is of what was."""
 NEXT = frozenset({"next due", "next mark due"})
@@ -30,7 +30,7 @@ def is_of_later(items: list[Item], k: int, start: int, end: int, *, due: bool = 
     behind = _behind_line(items, k)
     first = k if behind else start
     told = any(i.role in {"bed", "tube"} or i.value in TELLS for i in items[first:end])
-    times = [j for j in range(first, end) if items[j].role in {*SAYS, "time"}]
+    times = [j for j in range(first, end) if items[j].role in {*SAYS, "time"} and not _is_one(items[j])]
     if told or len(times) > 1 or not (behind or (times and _has_line(items[:first], due))):
         return False
     if any(i.value in EVENTS for i in items[first:end]) and not behind:
@@ -49,8 +49,8 @@ def _behind_line(items: list[Item], k: int) -> bool:
     if k < len(("level", "time")):
         return False
     level, time = items[k - 2], items[k - 1]
-    timed = (time.at and time.clocks) or time.sure_time
-    return level.role == "num" and time.role in {"num", "time"} and time.end == items[k].start and bool(timed)
+    timed = (time.at and _is_clock(time)) or time.sure_time
+    return level.role == "num" and time.role in {"num", "time"} and time.end == items[k].start and timed
 
 
 def _has_line(items: list[Item], due: bool) -> bool:
@@ -60,7 +60,17 @@ def _has_line(items: list[Item], due: bool) -> bool:
 
 
 def _is_when(item: Item) -> bool:
-    return bool(item.clocks) and (item.at or item.role == "time") and not item.unit
+    return _is_clock(item) and (item.at or item.role == "time") and not item.unit
+
+
+def _is_clock(item: Item) -> bool:
+    """Whether it can be a time; one that begins with a nought can be nothing else."""
+    return bool(item.clocks) or (len(item.digits) == FULL_HOUR and item.digits[0] == "0")
+
+
+def _is_one(item: Item) -> bool:
+    """ "i'll do the next one at 0745"."""
+    return item.amount == 1 and not (item.digits or item.unit or item.at)
 
 
 def _left_out(item: Item, *, words: bool) -> Item:

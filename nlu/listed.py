@@ -44,11 +44,13 @@ def listed(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item
     flow = not VOLUMES.isdisjoint(toks.words) and not any(i.value in LINES for i in items)
     found: dict[int, Item | None] = {}
     stops: set[int] = set()
-    parts = [part for each in plain_runs(items) for part in _of_each_bed(each)]
+    rows = [list(_of_each_bed(run)) for run in plain_runs(items)]
+    parts = [part for row in rows for part in row]
+    rounds = {id(part) for row in rows if _is_one_round(row, arrived) for part in row}
     for run in parts:
         inside = {i.start for i in run}
         bed = any(i.role == "bed" or (i.label is not None and i.start not in inside) for i in items)
-        pairs = _pairs(run, arrived, bed=bed)
+        pairs = [_line_of(run)] if id(run) in rounds else _pairs(run, arrived, bed=bed)
         if flow and sum(level.amount or 0 for _, level in pairs) <= MOST:
             continue
         _settle(
@@ -112,6 +114,28 @@ def _of_each_bed(run: list[Item]) -> Iterator[list[Item]]:
             part = []
         part.append(item)
     yield part
+
+
+def _is_one_round(row: list[list[Item]], arrived: datetime) -> bool:
+    """ "5 0600 290 7 0600 60": whether each part is a bed, the same whole time, and a number that is none."""
+    threes = [[i for i in part if i.role != "sep"] for part in row]
+    if len(row) < len(("one bed", "the next")) or any(
+        len(three) != len(("bed", "at", "level")) for three in threes
+    ):
+        return False
+    beds, times, levels = zip(*threes, strict=True)
+    whole = all(map(is_time, times)) and len({minute_of_day(t) for t in times}) == 1
+    if not whole or times[0].when(arrived, LIST_REACH).sure is None or all(map(is_time, levels)):
+        return False
+    named = all(b.label is not None and not (b.lead or b.unit) for b in beds)
+    bare = not any(t.unit or t.lead not in LED_TIMES for t in times)
+    return named and bare and all(_are_levels([level]) for level in levels)
+
+
+def _line_of(part: list[Item]) -> tuple[Item, Item]:
+    """The time and the level of such a part."""
+    _, time, level = (i for i in part if i.role != "sep")
+    return time, level
 
 
 def _pairs(run: list[Item], arrived: datetime, *, bed: bool) -> list[tuple[Item, Item]]:

@@ -31,6 +31,8 @@ def at_seven(*lines: str, when: str = " at=19:00", more: str = "") -> str:
         ("bed 4 305 at 1900 will recheck at 2000", at_seven("4 305")),
         ("10 canister reads 740 at 1900 will need changing tonight", at_seven("10 740")),
         ("10 740 at 1900 will prob need a new bottle by lunch", at_seven("10 740")),
+        ("bed 5 300 at 1900 will be back at 2000", at_seven("5 300")),
+        ("bed 5 300 at 1900 i'll do the next one at 2000", at_seven("5 300")),
         ("b9 1900: 715", at_seven("9 715")),
         ("bed 9 line 1900: 715", at_seven("9 715")),
         ("14: 640 (1900)", at_seven("14 640")),
