@@ -34,6 +34,9 @@ _NOT_KNOWN: Final = re.compile(
     re.IGNORECASE,
 )
 """In answer to what a canister read: nobody knows any more."""
+_EVENTS: Final = frozenset(
+    {"incident", "removed", "exchanged", "placed", "moved", "away", "back", "left", "ordered"}
+)
 _YES_NO: Final = re.compile(r"^\s*(yes|yep|yeah|no|nope)\b", re.IGNORECASE)
 
 
@@ -91,7 +94,7 @@ def _to_the_only(
         case (Report(fact=Line(level_ml=level), at=None) as said,) if _is_last(bedside, question):
             return Answered(level_ml=level) if _is_asked_line(said, level, question, pending) else None
         case () | (NotSure(),) | (Answered(),):
-            return _in_words(message.text, items, pending)
+            return _in_words(message.text, items, pending, _is_last(bedside, question))
         case _:
             return None
 
@@ -103,14 +106,19 @@ def _is_asked_line(said: Report, level_ml: int, question: Question, pending: Pen
     return said == plain and said.bed == question.bed and said.tube in tubes and _asks_line(pending)
 
 
-def _in_words(text: str, items: Items, pending: Pending) -> Answered | None:
-    """What the words say where nothing else was read in them; a final level is asked for afterwards."""
+def _in_words(text: str, items: Items, pending: Pending, last: bool) -> Answered | None:
+    """What the words say where nothing else was read in them; a final level is asked for afterwards.
+
+    Words that were not read follow a yes or no only right after the question (`last`): later they may be
+    about anything.
+    """
     read = any(isinstance(each, Answered) for each in items)
     if pending.ask is Ask.DOUBT and _NEW_ONE.match(text) and not read:
         return Answered(choice="new_canister")
     if not read and _asks_level(pending) and _NOT_KNOWN.search(text) and not re.search(r"\d", text):
         return Answered(yes=False)
-    return _of_patient(text, pending) or _plain_word(text, items)
+    told = any(isinstance(each, NotSure) and _tells_an_event(each) for each in items)
+    return _of_patient(text, pending) or (_plain_word(text, items) if last and not told else None)
 
 
 def _is_last(bedside: Bedside, question: Question) -> bool:
@@ -151,6 +159,11 @@ def _of_patient(text: str, pending: Pending) -> Answered | None:
     if pending.ask is Ask.SILENCE:
         return Answered(yes=same)
     return Answered(yes=not same) if pending.ask in (Ask.GONE, Ask.ON_OPEN) else None
+
+
+def _tells_an_event(item: NotSure) -> bool:
+    """ "Yes but the tube came out": it must not be lost behind the yes."""
+    return item.partial is not None and item.partial.kind in _EVENTS
 
 
 def _plain_word(text: str, items: Items) -> Answered | None:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from bot.dialogue.said import Report
 from bot.engine.entries import Left, Placed
 from tests.dialogue.ward import Ward
@@ -41,3 +43,31 @@ def test_a_late_line_for_the_patient_who_left_says_so() -> None:
 
 def test_a_line_for_the_patient_in_the_bed_says_nothing_of_the_one_who_left() -> None:
     assert "who left" not in after_a_transfer().says("Amy", "bed 12 mark 40 at 1100", at="11:10").reply
+
+
+def test_a_no_with_other_words_is_no_answer_once_something_else_was_said() -> None:
+    ward = Ward()
+    ward.says("Amy", "mark 640", at="06:54")
+    ward.says("Amy", "bed 4 tube came out", at="06:55")
+    told = ward.says("Amy", "no the dressing came off, tube ok", at="06:56").reply
+    assert 'Not understood, not recorded: "no the dressing came off, tube ok".' in told
+    assert "Not recorded yet: 640 mL." in told
+    assert ward.says("Amy", "no", at="06:57").reply.startswith("Not recorded: 640 mL.")
+
+
+@pytest.mark.parametrize("words", ["yes but the tube came out", "yes, canister tipped over"])
+def test_an_event_behind_a_yes_is_asked_about_and_not_lost(words: str) -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 100 at 0600", at="06:00")
+    ward.says("Amy", "bed 12 mark 900 at 0700", at="07:00")
+    told = ward.says("Amy", words, at="07:01").reply
+    assert "which bed?" in told
+    assert "Not recorded yet: bed 12 900 mL at 07:00." in told
+
+
+def test_a_yes_with_words_that_were_not_read_is_one_right_after_the_question() -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 12 mark 100 at 0600", at="06:00")
+    ward.says("Amy", "bed 12 mark 900 at 0700", at="07:00")
+    ward.says("Amy", "yes just read it again", at="07:01")
+    assert ward.levels("12") == [100, 900]
