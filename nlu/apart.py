@@ -111,6 +111,9 @@ def _is_end(toks: Toks, k: int) -> bool:
 
 def _contradicts(found: list[Statement]) -> bool:
     """Whether two of them are about one line."""
+    loose = [s.bed for s in found if isinstance(s, Corrected | Withdrawn) and s.at is None]
+    if any(sum(s.bed == bed for s in found) > 1 for bed in loose):
+        return True  # "bed 9 340 at 0600; bed 9 should be 360"
     lines = [s for s in found if isinstance(s, Mark | Drained | Corrected | Withdrawn)]
     return any(n > 1 for n in Counter((s.bed, s.tube, s.at) for s in lines).values())
 

@@ -30,7 +30,7 @@ def without_heading(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     if not listed or not rest or not all(_is_listed(i, toks) for i in head):
         return items
     again = [i.label for i in rest if i.role in {"bed", "num"} and i.label in listed and not i.lead]
-    opens = next((i for i in rest if i.role in {"bed", "num", "time", "bad"}), None)
+    opens = next((i for i in rest if i.role != "sep" and i.value not in {"bed", "filler"}), None)
     if list(dict.fromkeys(again)) != listed or opens is None or opens.label != listed[0]:
         return items  # "9: 410, 10: 220. 9 has a leak"
     quiet = (i if i.value == "closing" else Item("cue", i.start, i.end, "filler") for i in head)

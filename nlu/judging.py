@@ -235,6 +235,9 @@ def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) 
         told |= draft.opening is not None and len(time.digits) == 4 and time.possible(arrived)
         if draft.same is not None and _could_be_level(time) and not time.within(RECENT, arrived):
             return ["a bare number may be a level or a time"]
+        behind_bed = draft.bed is not None and draft.bed.end == time.start and time.loose_time
+        if behind_bed and draft.checks and _could_be_level(time) and not time.within(RECENT, arrived):
+            return ["a number behind a bed is its line"]  # "bed 9 340, both tubes no leak"
         if draft.kind in PLAIN_TIME and _could_be_level(time) and not told:
             return ["a bare number may be a level or a time"]
         return []

@@ -65,6 +65,8 @@ def _ask_which_tube(drafts: list[Draft], items: tuple[Item, ...]) -> None:
 
 def _with_since(draft: Draft) -> list[Draft]:
     """ "300 at 0700 suction off since 0630": the line has its time, and what happened has its own."""
+    if draft.time is not None and draft.time.lead == "from" and draft.volume and not draft.kind:
+        draft.since, draft.time = draft.time, None  # "from 0400 drained 340"
     what, since = draft.whats[-1:], draft.since
     if not what or since is None or draft.level is None or draft.kind or what[0].start > since.start:
         return [draft]

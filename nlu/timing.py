@@ -82,9 +82,12 @@ def _is_undone(draft: Draft, later: list[Draft]) -> bool:
 
 
 def _is_told_apart(draft: Draft, time: Item, drafts: list[Draft], stops: Sequence[Item]) -> bool:
-    """ "bed 5 tube out at 1345. bed 7 moved to 10": an event of another bed has not that time."""
-    beds = [d.bed for d in drafts if d.time is time and not d.shared_time and d.bed is not None]
-    if draft.bed is None or not (draft.kind or draft.whats) or draft.bed.label in {b.label for b in beds}:
+    """ "bed 5 tube out at 1345. bed 7 moved to 10", "bed 9 back 0640, bed 10 340": an event of one bed and
+    what is told of another have not one time."""
+    timed = [d for d in drafts if d.time is time and not d.shared_time and d.bed is not None]
+    beds = [d.bed for d in timed if d.bed is not None]
+    event = draft.kind or draft.whats or all(d.kind or d.whats for d in timed)
+    if draft.bed is None or not event or draft.bed.label in {b.label for b in beds}:
         return False
     if any(time.start < bed.start for bed in beds):
         return False  # "1340: bed 7 tipped, bed 8 clamped"
