@@ -403,7 +403,7 @@ def test_what_was_written_is_put_right_or_taken_back(text: str, read: str) -> No
         ),
         ("bed 9 340 at 1800; bed 9 should be 360", "ask level_ml"),
         ("bed 9 from 1600 drained 340", "drained bed=9 volume_ml=340"),
-        ("bed 9 340, both tubes no leak", "ask at"),
+        ("bed 9 340, both tubes no leak", "ask kind"),
     ],
 )
 def test_a_line_has_not_the_time_of_what_happened_in_another_bed(text: str, read: str) -> None:
