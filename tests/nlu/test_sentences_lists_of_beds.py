@@ -1,4 +1,4 @@
-"""Lists of beds, what was written and is put right, and whose time it is: several statements in one message."""
+"""Lists of beds, what was written and is put right, and whose time it is."""
 
 from __future__ import annotations
 
