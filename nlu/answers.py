@@ -25,6 +25,7 @@ QUIET = frozenset(
     }
 )
 
+FOUND = FINDINGS | {"what", "same"}
 STRANGE = frozenset({"bad", "alt", "foreign", "claimed", "denied", "absent"})
 """What a short answer never holds: the number beside it would be of something else."""
 
@@ -154,5 +155,5 @@ def seen(items: tuple[Item, ...]) -> tuple[Item, ...]:
 
 def _tells_more(items: tuple[Item, ...]) -> bool:
     """Whether it tells something besides that it was seen."""
-    told = any(i.role == "cue" and i.value in FINDINGS | {"what", "same"} for i in items)
+    told = any(i.role == "cue" and i.value in FOUND for i in items)
     return told or any(i.role in {"num", "time", "bad"} for i in items)

@@ -48,6 +48,9 @@ READ_OFF = frozenset(
 PEOPLE = RELATIVES | STAFF
 BY_WHOM = frozenset({"per", "by", "w", "because", "while", "during"})
 LAST_WORDS = frozenset({"comfortable", "doing", "he's", "she's", "patient", "vitals", "everything", "else"})
+CLOSING_WORDS = REMARKS | LAST_WORDS
+OF_THE_LINE = BELONGS | REMARKS
+BESIDE_A_TIME = BY_WHOM | PEOPLE
 FEWEST = 2
 """Words of a remark: one alone may be the name of what was measured."""
 
@@ -76,7 +79,7 @@ def is_remark_behind(items: Sequence[Item], k: int, toks: Toks) -> bool:
 
 def is_remark(item: Item) -> bool:
     """What is said at the end and is no number: "patient comfortable, doing fine"."""
-    return item.role == "sep" or (item.unread and item.name in REMARKS | LAST_WORDS)
+    return item.role == "sep" or (item.unread and item.name in CLOSING_WORDS)
 
 
 def _unsure_times(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -96,7 +99,7 @@ def _unsure_times(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             i.role == "level" for i in items[:k]
         )
         told = any(i.role == "cue" and i.value in {"kind", "what"} for i in _clause_before(items, k))
-        if ahead and not told and any(i.unread and i.name not in BELONGS | REMARKS for i in before):
+        if ahead and not told and any(i.unread and i.name not in OF_THE_LINE for i in before):
             yield "the time may be of what was not understood"
 
 
@@ -118,9 +121,7 @@ def _may_be_unit(time: Item, after: Item) -> bool:
 
 def _is_at_people(time: Item, after: Item) -> bool:
     """ "at 1815, family here", "at 1830 per dr patel": no unit of it."""
-    return (time.lead == "at" and after.name in BY_WHOM | PEOPLE) or (
-        time.full_clock and after.name in PEOPLE
-    )
+    return (time.lead == "at" and after.name in BESIDE_A_TIME) or (time.full_clock and after.name in PEOPLE)
 
 
 def _clause_before(items: tuple[Item, ...], k: int) -> Iterator[Item]:

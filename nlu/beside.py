@@ -38,14 +38,19 @@ AT = frozenset({"at", "@", "since", "around", "from"})
 STOPS = frozenset({",", ";", ".", "-", "!", ""})
 BED_WORDS = frozenset({"bed", "room", "rm"})
 AGAIN = frozenset({"this", "today", "tonight", "now", "again", "still", "and"})
+OPENING = BED_WORDS | STOPS
+ENDING = STOPS | AGAIN
 MOST_BETWEEN = 5
 WATER_SEALS = frozenset({"ws", "waterseal", "water seal", "water-seal"})
+SEALS = WATER_SEALS | {"seal"}
 ORDER_REACH = 4
 """Tokens between an order and what was ordered: "order for bed 17: water seal"."""
 NAMED = TITLES - {"by", "nurse", "sister"}
 """Behind these stands a name."""
 WISHES = frozenset({"wants", "want", "ordered", "orders"})
+ORDERING = WISHES | {"per"}
 MADE = frozenset({"is", "are", "was", "made", "all", "well", "team", "teams", "now", "both"})
+KNOWING = STAFF | RELATIVES | MADE
 
 
 def of_their_like(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
@@ -74,8 +79,10 @@ def _known(cue: Cue, mishaps: list[int], toks: Toks) -> Cue:
 def _with_wishes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """ "dr patel wants 8 at 20": an order of somebody named."""
     said = toks.said
+    if toks.words.isdisjoint(ORDERING):
+        return cues
     wishes = [k for k in range(2, len(said)) if said[k] in WISHES and _is_named_person(k - 1, toks)]
-    wishes += [k for k in range(len(said)) if _is_per_name(k, toks)]
+    wishes += [k for k in range(len(said)) if said[k] == "per" and _is_per_name(k, toks)]
     if not wishes:
         return cues
     others = [c for c in cues if not any(c.start <= k < c.end for k in wishes)]
@@ -84,8 +91,8 @@ def _with_wishes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
 
 def _is_per_name(k: int, toks: Toks) -> bool:
     """ "per dr shah 7 to be on 10 of suction": whose order it is, where it is said first."""
-    ahead = any(pair == ("to", "be") for pair in pairwise(toks.said[k:]))
-    return ahead and word(toks, k) == "per" and word(toks, k - 1) in STOPS and _is_named_person(k + 2, toks)
+    named = word(toks, k - 1) in STOPS and _is_named_person(k + 2, toks)
+    return named and any(pair == ("to", "be") for pair in pairwise(toks.said[k:]))
 
 
 def _is_named_person(k: int, toks: Toks) -> bool:
@@ -98,7 +105,7 @@ def _of_its_like(cue: Cue, looks: dict[int, Cue], orders: list[int], changes: li
         return cue._replace(label="tubeword", value="")
     if cue.label == "levelat" and word(toks, cue.start) == "now" and _is_after_change(cue, changes, toks):
         return cue._replace(start=cue.start + 1)  # "changed at 1830, old 1290, now at 20": now, and not then
-    if orders and phrase_of(cue, toks) in WATER_SEALS | {"seal"} and _is_ordered(cue, orders, toks):
+    if orders and phrase_of(cue, toks) in SEALS and _is_ordered(cue, orders, toks):
         return cue._replace(label="waterseal")
     if cue.label == "other" and word(toks, cue.start - 1) in NAMED:
         return cue._replace(label="word", value=word(toks, cue.start))  # "dr ng wants 20"
@@ -127,19 +134,19 @@ def _has_turned(cue: Cue, looks: dict[int, Cue], toks: Toks) -> bool:
 
 def _looks_so(cue: Cue, looks: dict[int, Cue], toks: Toks) -> bool:
     """ "421 drainage looks milky": the number before it is the bed, and nothing says how much came."""
-    first = cue.start == 1 or word(toks, cue.start - 2) in BED_WORDS | STOPS
+    first = cue.start == 1 or word(toks, cue.start - 2) in OPENING
     k = cue.end
     while word(toks, k) in TURNING and k not in looks and k < cue.end + MOST_BETWEEN:
         k += 1
     look = looks.get(k)
     told = is_digits(toks, cue.start - 1) and first and k > cue.end
-    return told and look is not None and word(toks, look.end) in STOPS | AGAIN
+    return told and look is not None and word(toks, look.end) in ENDING
 
 
 def _is_of_person(cue: Cue, toks: Toks) -> bool:
     """ "dr aware", "team made aware"."""
     before = word(toks, cue.start - 1)
-    return before in STAFF | RELATIVES | MADE or _is_named_person(cue.start - 1, toks)
+    return before in KNOWING or _is_named_person(cue.start - 1, toks)
 
 
 def _is_after_change(cue: Cue, changes: list[int], toks: Toks) -> bool:

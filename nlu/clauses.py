@@ -15,6 +15,7 @@ from .rules import Rules, asked
 
 ENDS = frozenset({",", ";", ".", "!", "but", "then", "and", "&", "also", "plus", "|"})
 NUMBERS = AMOUNTS | {"bad"}
+HARMLESS = REMARKS | STAFF | PATIENTS
 
 
 def of_clauses(rules: Rules, items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -44,5 +45,5 @@ def happens(item: Item) -> bool:
 
 def is_strange(item: Item, toks: Toks) -> bool:
     """Whether it was not understood, and is no remark, no person and no letter of a label."""
-    unread = item.unread and item.name not in REMARKS | STAFF | PATIENTS
+    unread = item.unread and item.name not in HARMLESS
     return unread and not (glued(toks, item.start) and len(item.name) == 1)

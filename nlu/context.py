@@ -21,6 +21,7 @@ from .rules import there
 from .runs import is_at, paired
 
 BEFORE = frozenset({"was", "from", "previously", "previous", "prev", "prior", "before", "last", "old"})
+BEFORE_CLIMB = BEFORE | {"+", "up", "at"}
 CLIMBS = frozenset({"went", "gone", "up", "rose", "risen", "climbed", "increased", "moved", "jumped"})
 SO = frozenset({"thats", "that's", "so", "ie", "="})
 OVER = frozenset({"span", "window", "since"})
@@ -225,7 +226,7 @@ def _tells(item: Item) -> bool:
 def _in_brackets(item: Item, toks: Toks) -> bool:
     """ "1050 (+210)", "1050 (was 840)", "1050 (up 60)"."""
     start = item.start - 1
-    while word(toks, start) in BEFORE | {"+", "up", "at"}:
+    while word(toks, start) in BEFORE_CLIMB:
         start -= 1
     end = item.end
     while word(toks, end) in IN_BRACKETS:

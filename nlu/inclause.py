@@ -31,6 +31,9 @@ COLUMNS = 10
 BEHIND = frozenset({"after", "before", "post", "during", "following"})
 PAIR = 2
 """Words of what is typed with one space: 9 14, 1 340."""
+NAMED_BY = DONE_TO | CALLED
+OF_THE_SIDE = SIDED | REMARKS
+PLUSES = frozenset({"+", "plus"})
 NAMES = frozenset({"level", "levelat", "old", "new", "opens", "amount", "output", "tubeword", "canister"})
 
 
@@ -57,22 +60,24 @@ def _is_told_before_order(level: Item, clause: tuple[Item, ...]) -> bool:
 
 def _unread(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "got 500 LR bolus": a bare number with a word in its clause that may say what it is."""
-    bare = [i for i in clause if i.role == "level" and i.lead in {"", "at"}]
-    named = any(i.role == "cue" and i.value in NAMES for i in clause)
+    levels = [i for i in clause if i.role == "level"]
+    bare = [i for i in levels if i.lead in {"", "at"}]
     articles = [word(toks, i.start - 1) == "a" for i in bare]  # "got a liter"
     if any(word(toks, i.start - 1 - a) in TAKEN for i, a in zip(bare, articles, strict=True)):
         yield "what was got may be an amount"
-    added = [i for i in clause if word(toks, i.start - 1) in {"+", "plus"}]
-    if any(i in bare or i.loose_time or (i.full_clock and i is clause[-1]) for i in added):
+    if not PLUSES.isdisjoint(toks.words) and _is_added(clause, bare, toks):
         yield "a plus says how much more"
-    if any(word(toks, i.start - 1) == "#" for i in clause if i.role == "level" and not i.unit):
+    if "#" in toks.words and any(word(toks, i.start - 1) == "#" and not i.unit for i in levels):
         yield "which of several, and no level"
-    if bare and any(i.role == "cue" and i.value == "neg" and i.start > bare[0].start for i in clause):
+    if not bare:
+        return
+    cues = [i for i in clause if i.role == "cue"]
+    if any(i.value == "neg" and i.start > bare[0].start for i in cues):
         yield "something of the number is denied"
-    if not bare or named:
+    if any(i.value in NAMES for i in cues):
         return
     for item in clause:
-        named = word(toks, item.start - 1) in TITLES and item.name not in DONE_TO | CALLED  # "dr lee aware"
+        named = word(toks, item.start - 1) in TITLES and item.name not in NAMED_BY  # "dr lee aware"
         if is_strange(item, toks) and not (
             named
             or _is_far_behind(item, clause)
@@ -80,6 +85,12 @@ def _unread(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             or _is_behind_line(item, clause, toks)
         ):
             yield f"{item.name!r} may say what the number is"
+
+
+def _is_added(clause: tuple[Item, ...], bare: list[Item], toks: Toks) -> bool:
+    """Whether a plus stands before a bare number, or before what is no sure time."""
+    added = [i for i in clause if word(toks, i.start - 1) in PLUSES]
+    return any(i in bare or i.loose_time or (i.full_clock and i is clause[-1]) for i in added)
 
 
 def _is_behind_line(item: Item, clause: tuple[Item, ...], toks: Toks) -> bool:
@@ -105,7 +116,7 @@ def _verb(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "who came, and no side"
     for before, item in pairwise(clause):
         said = before.role == "tube" and word(toks, before.start) == "left" and before.end == item.start
-        if said and item.unread and item.name not in SIDED | REMARKS:
+        if said and item.unread and item.name not in OF_THE_SIDE:
             yield "left may be what the patient did"
 
 

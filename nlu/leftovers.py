@@ -34,6 +34,8 @@ from .weighty import weighty
 from .whose import DEVICE_BEFORE, WHOSE
 
 VALUES = frozenset({"bed", "level", "volume", "output", "time", "check", "weight", "alt", "num"})
+NUMBERS = VALUES - {"bed"}
+BESIDE_AN_HOUR = PAST | TO
 UNITS = frozenset({"ml", "litre", "badunit"})
 HALTING = frozenset({("and", "at"), ("to", "add"), ("to", "at"), ("an", "at"), ("and", "add"), ("to", "and")})
 TUBELESS = frozenset({"the", "be", "bee", "me", "to"})
@@ -79,12 +81,7 @@ def _lone_beds(items: tuple[Item, ...], voice: bool) -> Iterator[str]:
 def _between(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "mark 340 ato 700": a word that is not understood between two values."""
     for before, item, after in zip(items, items[1:], items[2:], strict=False):
-        if (
-            item.unread
-            and item.name not in BELONGS
-            and before.role in VALUES - {"bed"}
-            and after.role in VALUES - {"bed"}
-        ):
+        if item.unread and item.name not in BELONGS and before.role in NUMBERS and after.role in NUMBERS:
             yield f"{item.name!r} between two values"
 
 
@@ -238,14 +235,14 @@ def _sounds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if level and item.role == "time" and before.end == item.start and _takes_minutes(before, item, toks):
             yield "the minutes may be the end of the number"
         link = word(toks, item.start - 1)
-        if level and item.role == "time" and before.end == item.start - 1 and link in PAST | TO:
+        if level and item.role == "time" and before.end == item.start - 1 and link in BESIDE_AN_HOUR:
             yield "the end of the number may be the minutes"
     timed = any(i.role == "time" for i in items)
     for item in items:
         if item.role == "level" and not item.unit and not timed and _ends_in_time(item, toks):
             yield "the end of the number may be the time"
         four = item.role == "time" and word(toks, item.start) in FOURS
-        if four and word(toks, item.start + 1) in PAST | TO:
+        if four and word(toks, item.start + 1) in BESIDE_AN_HOUR:
             yield "four past may be a quarter past"
 
 
@@ -261,7 +258,7 @@ def _ends_in_time(item: Item, toks: Toks) -> bool:
 
 def _is_of_time(toks: Toks, i: int) -> bool:
     """Whether a number before this place is no level: "four o'clock", "nineteen hundred"."""
-    counted = word(toks, i) in MINUTE_WORDS and word(toks, i + 1) in PAST | TO
+    counted = word(toks, i) in MINUTE_WORDS and word(toks, i + 1) in BESIDE_AN_HOUR
     return word(toks, i) in OF_A_TIME or counted or word(toks, i) == "hundred"
 
 

@@ -29,6 +29,7 @@ UNITS = frozenset({"", "ml", "litre"})
 NO_LIST = frozenset({"out", "same", "neg", "plan", "or", "order", "kind", "what"})
 """Cues beside which a row of numbers may be something else than lines."""
 OTHER_LEADS = frozenset({"seal", "suction", "wall", "weight", "leakgrade", "amount", "output"})
+NO_LISTS = NO_LIST | OTHER_LEADS
 VOLUMES = frozenset(
     {"hourly", "hrly", "hrlies", "hourlies", "qh", "outputs", "output", "volumes", "drainage"}
 )
@@ -79,7 +80,7 @@ def has_plain_numbers(items: Sequence[Item]) -> bool:
     first = next((k for k, i in enumerate(items) if i.role in {"num", "time", "bed"}), 0)
     mended = any(i.role in {"repair", "foreign", "claimed", "denied"} for i in items[first:])
     led = any(i.lead in OTHER_LEADS for i in items)
-    return pieces.isdisjoint(NO_LIST | OTHER_LEADS) and not (mended or led)
+    return pieces.isdisjoint(NO_LISTS) and not (mended or led)
 
 
 def plain_runs(items: Sequence[Item], stops: frozenset[str] = OUTER) -> Iterator[list[Item]]:

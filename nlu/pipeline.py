@@ -21,7 +21,7 @@ from spacy.tokens import Doc
 from . import heard, sentences, shortened, spelling, trade
 from .patterns import clockwords, cues, other, queries
 from .patterns.numerals import HOMOPHONES, NUMERALS, ONES, TENS
-from .tokens import Token, Words, tokens, without_dots, without_possessive
+from .tokens import Token, Words, cut, folded, tokens, without_dots, without_possessive
 
 UNKNOWN = "?unknown"
 NUMBER = "#number"
@@ -30,6 +30,7 @@ HEARD_SHORTEST = 7
 DENYING = frozenset({"no", "nil", "none", "neg", "negative"})
 """Said before what is not there, or behind it."""
 LABELLED = frozenset({"bed", "room", "rm", "bay"})
+BEFORE_ONE = TENS.keys() | LABELLED
 _CHOICE = re.compile(r"\(([^()]*)\)")
 _STRETCH = re.compile(r"(?:\([^()]*\)|[^\s()])+")
 _Choice: TypeAlias = tuple[tuple[str, ...], ...]
@@ -116,8 +117,10 @@ class Pipeline:
 
     def read(self, text: str, *, voice: bool = False) -> Read:
         """The tokens and cues of a message."""
-        undotted = without_dots(tokens(text)) if "." in text else tokens(text)
-        raw: Sequence[Token] = trade.plain(tuple(without_possessive(undotted, NUMERALS)))
+        plain = folded(text)
+        raw: Sequence[Token] = cut(plain)
+        raw = list(without_dots(raw)) if "." in text else raw
+        raw = trade.plain(list(without_possessive(raw, NUMERALS)) if "'s" in plain else raw)
         raw = sentences.stopped(heard.plain(raw) if voice else shortened.plain(raw))
         repaired, broken = self.speller.repaired(raw, shortest=HEARD_SHORTEST if voice else spelling.SHORTEST)
         return Read(text, repaired, self.cues(repaired), broken)
@@ -149,7 +152,7 @@ def _denies_the_next(toks: Sequence[Token], end: int, denied: set[int]) -> bool:
 def _ends_a_number(toks: Sequence[Token], i: int) -> bool:
     """Whether the word at a place is the "one" of thirty-one, or of bed one: then no cue ("one canister")
     begins with it."""
-    return 0 < i < len(toks) and toks[i].text in ONES and toks[i - 1].text in TENS.keys() | LABELLED
+    return 0 < i < len(toks) and toks[i].text in ONES and toks[i - 1].text in BEFORE_ONE
 
 
 def _is_no_phrase(toks: Sequence[Token], start: int, end: int) -> bool:

@@ -18,9 +18,12 @@ from .pipeline import Read
 Pieces = tuple[Item, ...]
 ANSWERS = frozenset({"yes", "no", "choice"})
 EVENTS = frozenset({"kind", "what", "same"})
+SAID = EVENTS | FINDINGS
+TOLD = SAID | ANSWERS
 LEADS = frozenset({"level", "levelat"})
 MOST_SEEN = 4
 """Pieces of "seen bed nine and"."""
+NAMING = topics.SUMS | {"ask"}
 SETTLING = frozenset({"withdrawn", "corrected", "acknowledged", "help"})
 GOING_ON = frozenset({"is", "will", "do", "does", "did", "should", "much", "many", "i", "we"})
 OPENING = frozenset({"word", "repair", "okay", "reason", "closing"})
@@ -113,7 +116,7 @@ def _ends_before(head: Pieces, *, own: bool) -> bool:
 
 def _tells_whole(items: Pieces) -> bool:
     """Whether a bed is told of, and what happened or was read: "12 is 1190 now", and not "12 1900"."""
-    events = any(i.role == "cue" and i.value in EVENTS | FINDINGS for i in items)
+    events = any(i.role == "cue" and i.value in SAID for i in items)
     numbers = [i for i in items if i.role in {"num", "bed"}]
     led = any(i.lead in LEADS or i.unit or i.at for i in numbers)  # "4, 5 and 6" are beds
     read_off = led or any(i.role == "time" for i in items)
@@ -186,9 +189,8 @@ def _begins_a_query(items: Pieces, k: int, read: Read) -> bool:
 
 def _reports(items: Pieces) -> bool:
     """Whether something is told: a number, an event, what was found, an answer."""
-    told = EVENTS | FINDINGS | ANSWERS
     return any(
-        i.role == "num" or (i.role == "time" and not is_of_now(i)) or (i.role == "cue" and i.value in told)
+        i.role == "num" or (i.role == "time" and not is_of_now(i)) or (i.role == "cue" and i.value in TOLD)
         for i in items
     )
 
@@ -215,7 +217,7 @@ def queries(items: Pieces, read: Read) -> list[tuple[str | None, Pieces]]:
 
 def _own_topic(items: Pieces, read: Read) -> str | None:
     """The topic that a phrase of these pieces names, with the words that ask."""
-    named = [i for i in items if i.role == "cue" and i.value in topics.SUMS | {"ask"}]
+    named = [i for i in items if i.role == "cue" and i.value in NAMING]
     strong = any(i.name not in topics.WEAK for i in named) or topics.read_together(items, read)
     return topics.topic(items, read) if strong else None
 

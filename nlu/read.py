@@ -58,9 +58,7 @@ def parse(  # noqa: PLR0913 - the contract of the reader, all by keyword
 
 
 def _parsed(text: str, ward: Ward) -> Parsed:
-    outcome = _outcome(text, ward)
-    if any(isinstance(u, Unclear) for u in outcome):
-        outcome = _by_sentence(text, ward) or outcome
+    outcome = _whole(text, ward) if len(text) <= LONGEST else (Unclear(slot="kind", text=text),)
     return Parsed(
         text=text,
         statements=tuple(s for s in outcome if isinstance(s, Statement)),
@@ -68,17 +66,21 @@ def _parsed(text: str, ward: Ward) -> Parsed:
     )
 
 
-def _by_sentence(text: str, ward: Ward) -> Outcome:
-    if len(text) > LONGEST:
-        return ()
-    toks = pipeline().read(text, voice=ward.voice).tokens
-    return by_sentence(text, toks, lambda part: _outcome(part, ward), voice=ward.voice)
+def _whole(text: str, ward: Ward) -> Outcome:
+    """What a message says as a whole; where that is asked, what its sentences say, if each is whole."""
+    read = pipeline().read(text, voice=ward.voice)
+    outcome = _outcome(read, ward)
+    if not any(isinstance(u, Unclear) for u in outcome):
+        return outcome
+
+    def alone(part: str) -> Outcome:
+        return _outcome(pipeline().read(part, voice=ward.voice), ward)
+
+    return by_sentence(text, read.tokens, alone, voice=ward.voice) or outcome
 
 
-def _outcome(text: str, ward: Ward) -> Outcome:
-    if len(text) > LONGEST:
-        return (Unclear(slot="kind", text=text),)
-    read = with_cues(pipeline().read(text, voice=ward.voice), ward.index, voice=ward.voice)
+def _outcome(read: Read, ward: Ward) -> Outcome:
+    text, read = read.text, with_cues(read, ward.index, voice=ward.voice)
     if not read.tokens:
         return ()
     lattice = Lattice(read, ward.index, voice=ward.voice)

@@ -64,6 +64,8 @@ AHEAD = frozenset({"in", "next", "every", "within", "q"})
 """A length of time after these lies ahead ("in 20 min")."""
 SAYS = frozenset({"num", "bad"})
 EVENT_CUES = frozenset({"kind", "what", "same"})
+PLANNED_CUES = EVENT_CUES | FINDINGS
+HAPPENED = FINDINGS | {"what"}
 WISHED = frozenset({"exchanged", "removed"})
 ENDING = frozenset({"placed", "exchanged", "removed"})
 BASE = frozenset({"change", "swap", "exchange", "replace", "switch", "pull", "remove"})
@@ -303,7 +305,7 @@ def _deny(items: list[Item], start: int, end: int, role: str = DENIED, *, planne
     """Whatever is said in the stretch is asked about, or left out; where and when stay."""
     for j in range(start, end):
         item = items[j]
-        cues = EVENT_CUES | FINDINGS if planned else EVENT_CUES
+        cues = PLANNED_CUES if planned else EVENT_CUES
         if item.role in SAYS or (item.role == "cue" and item.value in cues):
             items[j] = item.as_role(role)
 
@@ -323,7 +325,7 @@ def _quiet(item: Item) -> bool:
 def _without_remarks(items: list[Item], toks: Toks) -> list[Item]:
     """ "mark 560, that was ten minutes ago", "clamped for ct": when or why it was, and nothing more of it."""
     happened = next((i.start for i in items if i.role == "cue" and i.value == "what"), len(toks))
-    told = any(i.role == "cue" and i.value in FINDINGS | {"what"} for i in items)
+    told = any(i.role == "cue" and i.value in HAPPENED for i in items)
     set_up = next((i.start for i in items if _is_kind(i, {"placed", "exchanged", "removed"})), len(toks))
     for k, item in enumerate(items):
         why = item.start > happened and word(toks, item.start) == "for"

@@ -49,6 +49,8 @@ were had read reads reading misread line mark level amount total output number f
 rechecks recheck rechecking verify confirm double again right let now this these those before after earlier
 yesterday half line's
 """
+OPENING = TOGETHER | SUBJECTS | {"will", *(first for first, _ in REQUESTS)}
+"""What any sentence begins with that is looked for."""
 ABOUT_A_NUMBER = frozenset(_ABOUT_A_NUMBER.split())
 """With one of these what follows may go on about the number, or take it back."""
 _OF_ANOTHER = """
@@ -58,11 +60,13 @@ vomited vomiting emesis stool commode feed feeds bladder output transfused blood
 """
 OF_ANOTHER = frozenset(_OF_ANOTHER.split())
 """What else has amounts: the number before may be its."""
+GOING_ON = ABOUT_A_NUMBER | OF_ANOTHER | NUMERALS | FRACTIONS.keys()
+ENDS = STOPS - {",", "-", "/"}
 
 
 def stopped(toks: Sequence[Token]) -> Sequence[Token]:
     """The tokens, with a stop of no width before each sentence that begins behind a number."""
-    places = [k for k in range(1, len(toks) - 1) if _begins(toks, k)]
+    places = [k for k in range(1, len(toks) - 1) if toks[k].text in OPENING and _begins(toks, k)]
     if not places:
         return toks
     found = list(toks)
@@ -92,9 +96,8 @@ def _is_verb(toks: Sequence[Token], k: int) -> bool:
 def _goes_on(toks: Sequence[Token], k: int) -> bool:
     """Whether the sentence from there on may still be about the number before it."""
     for token in toks[k:]:
-        if token.text in STOPS - {",", "-", "/"}:
+        if token.text in ENDS:
             return False
-        said = token.text in ABOUT_A_NUMBER | OF_ANOTHER or token.text.endswith("n't")
-        if said or token.is_digits or token.text in NUMERALS or token.text in FRACTIONS:
+        if token.text in GOING_ON or token.text.endswith("n't") or token.is_digits:
             return True
     return False

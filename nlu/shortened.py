@@ -18,8 +18,9 @@ ONE_LINE = 2
 
 def plain(toks: Sequence[Token]) -> Sequence[Token]:
     """The tokens, with an "n" between a whole line and the next bed as "and", and "0300s" as the time."""
-    toks = list(_without_plurals(toks)) if any(t.text == "s" for t in toks) else toks
-    if not any(t.text == "n" for t in toks):
+    said = {t.text for t in toks}
+    toks = list(_without_plurals(toks)) if "s" in said else toks
+    if "n" not in said:
         return toks
     return [t._replace(text="and") if t.text == "n" and _joins(toks, k) else t for k, t in enumerate(toks)]
 

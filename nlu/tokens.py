@@ -100,7 +100,11 @@ def remembered(find: Callable[[Words, int], Found]) -> Callable[[Words, int], Fo
 
 def tokens(text: str) -> Words:
     """The tokens of a message, lower-case, their places being those of the message as it came."""
-    plain = folded(text)
+    return Words(cut(folded(text)))
+
+
+def cut(plain: str) -> list[Token]:
+    """The tokens of a message that is in lower case and plain signs already."""
     found: list[Token] = []
     last = -1
     for match in _TOKEN.finditer(plain):
@@ -108,7 +112,7 @@ def tokens(text: str) -> Words:
         start, end = match.span()
         found.append(Token(_FRACTIONS.get(word, word), start, end, start == last))
         last = end
-    return Words(found)
+    return found
 
 
 def without_dots(toks: Iterable[Token]) -> Iterator[Token]:
