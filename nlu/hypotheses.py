@@ -22,13 +22,14 @@ def weighed(own: Parsed, others: Sequence[Parsed]) -> Parsed:
     """What the first hypothesis says, in the light of the others."""
     bedless = _whole(own) and all(s.bed is None for s in own.statements)
     valid = [o for o in others if _whole(o) and (bedless or _names_a_bed(o))]
-    if not valid:
+    torn = [each for o in others for each in _torn_from(own, o)]
+    if not valid and not torn:
         return own
     if _whole(own):
-        outcomes = list(dict.fromkeys(o.statements for o in (own, *valid)))
+        outcomes = list(dict.fromkeys([*(o.statements for o in (own, *valid)), *torn]))
         if len(outcomes) == 1:
             return own
-    elif any(len(u.choices) > 1 and u.readings for u in own.unclear):
+    elif not valid or any(len(u.choices) > 1 and u.readings for u in own.unclear):
         return own
     else:
         outcomes = list(dict.fromkeys(o.statements for o in valid))
@@ -47,6 +48,16 @@ def _whole(parsed: Parsed) -> bool:
     if not parsed.statements or parsed.unclear:
         return False
     return all(s.bed is not None or s.kind in BEDLESS for s in parsed.statements)
+
+
+def _torn_from(own: Parsed, other: Parsed) -> Iterator[tuple[Statement, ...]]:
+    """What a hypothesis hesitates between, where all of it speaks against the first one; else nothing."""
+    if not _whole(own) or len(other.unclear) != 1 or len(other.unclear[0].readings) < 2:
+        return
+    told = [(*other.statements, reading) for reading in other.unclear[0].readings]
+    beds = {s.bed for s in own.statements}
+    if all(s.bed is not None and s.bed not in beds for each in told for s in each):
+        yield from told
 
 
 def _names_a_bed(parsed: Parsed) -> bool:

@@ -245,8 +245,8 @@ BEHIND_NAME = frozenset(
     | {"last", "half", "quarter", "tube", "drain", "right", "left", "bed", "room", "final", "output", "same"}
 )
 SIDES = {"l": "left", "r": "right"}
-LONGEST_TUBE = 3
-"""So many single digits in a row are a level: "one three seven"."""
+SPELT_LEVEL = 3
+"""So many single digits in a row are a level: "one three seven"; a digit more may be the tube's."""
 MORE_THAN_TUBES = frozenset({"5", "6", "7", "8", "9", "five", "six", "seven", "eight", "nine"})
 """Nobody has so many chest tubes. Common practice, no source."""
 
@@ -306,12 +306,12 @@ def ends_name(toks: Toks, i: int) -> bool:
 def is_of_a_level(toks: Toks, i: int, end: int) -> bool:
     """Whether the digit behind the word tube is only the first of a level: "tube 1,188", "five seventy".
 
-    Not "tube two seventy", which may be the second tube with 70.
+    Not "tube two seventy" nor "two seven five oh", which may be the second tube with 70, or with 750.
     """
     longest = max(numbers(toks, i), default=None, key=lambda n: n.end)
     if longest is None or longest.end <= end:
         return False
-    spelt = longest.end - i >= LONGEST_TUBE and all(_is_digit(toks, k) for k in range(i, longest.end))
+    spelt = longest.end - i == SPELT_LEVEL and all(_is_digit(toks, k) for k in range(i, longest.end))
     signed = word(toks, end) in {"point", "hundred", "thousand"} or (
         word(toks, end) in {",", "."} and glued(toks, end)
     )

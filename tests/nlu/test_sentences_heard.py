@@ -101,6 +101,7 @@ def test_the_letter_of_a_bed_is_not_taken_for_the_article_of_another_line() -> N
         ("bed 6 mark 250 at 1855", "then i'm sure it's a march", 250),
         ("bed 6 mark 250 at 1855", "bed 6 mark 215 at 1855", None),
         ("bed 6 mark 250 at 1855", "bed 6 mark 250 at 1855", 250),
+        ("bed 6 mark 83 at 1855", "bed twenty four uh eighty three ml at six fifty five", None),
     ],
 )
 def test_another_hypothesis_counts_only_where_no_number_of_the_first_speaks_against_it(

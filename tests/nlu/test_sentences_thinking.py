@@ -138,7 +138,7 @@ def test_who_says_like_before_a_level_does_not_guess_it() -> None:
     [
         ("bed 12 chest tube five seventy at nineteen hundred", "mark bed=12 at=19:00 level_ml=570"),
         ("bed 12 chest tube 1,188 at nineteen hundred", "mark bed=12 at=19:00 level_ml=1188"),
-        ("bed 12 chest tube one three five oh at nineteen hundred", "mark bed=12 at=19:00 level_ml=1350"),
+        ("bed 12 chest tube one three five at nineteen hundred", "mark bed=12 at=19:00 level_ml=135"),
         ("bed 12 chest tube one point four liters", "mark bed=12 level_ml=1400"),
         ("bed 12 tube one three forty at nineteen hundred", "mark bed=12 tube=1 at=19:00 level_ml=340"),
         (
@@ -146,6 +146,7 @@ def test_who_says_like_before_a_level_does_not_guess_it() -> None:
             "mark bed=12 tube=1 level_ml=340; mark bed=12 tube=2 level_ml=120",
         ),
         ("bed 12 chest tube two seventy at nineteen hundred", "ask level_ml"),
+        ("bed 12 chest tube one three five oh at nineteen hundred", "ask level_ml"),
     ],
 )
 def test_a_digit_of_the_level_is_no_number_of_a_tube(text: str, read: str) -> None:
