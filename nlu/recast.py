@@ -67,6 +67,7 @@ TAKEN_BACK = {
 """Words that take back one of these, and mean something else alone: a tube is removed, a patient voids."""
 LINE_REACH = 5
 """How many words behind them the line is named."""
+DRAWING = frozenset({"drew", "draw", "drawn", "drawing"})
 LAST_LINES = frozenset({"last line", "last level"})
 
 
@@ -252,8 +253,11 @@ def _meant(cue: Cue, toks: Toks, *, ends: bool) -> Cue:
         return cue._replace(label="word", value=words)
     if words in AGREED and cue.start <= SHORT and word(toks, cue.end) in AGREED_BEFORE:
         return cue._replace(label="yes", value="")
-    if words == "down for" and number_follows(toks, cue.end):  # "put bed 12 down for 340"
+    put = word(toks, cue.start - 1).isdecimal() and {"put", "jot", "mark", "write", "chart"} & toks.words
+    if words == "down for" and (put or number_follows(toks, cue.end)):  # "put bed 12 down for 340"
         return cue._replace(label="filler", value="")
+    if words == "a line" and word(toks, cue.start - 1) in DRAWING:  # of the level, and in no artery
+        return cue._replace(label="level", value="")
     if words in WATER_SEALS and _is_state(cue, toks):
         return cue._replace(label="waterseal")
     return cue

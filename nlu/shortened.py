@@ -1,7 +1,7 @@
 """A letter typed for a word, where the words around leave no other: the "n" of "17 290 at 0200 n 18 is 60".
 
-Alone, or behind a bed, an "n" is a no. The "s" of "0300s" says that all are of that time. Called by
-`pipeline`, for typed messages.
+Alone, or behind a bed, an "n" is a no; a "u" behind "can" is you. The "s" of "0300s" says that all are of
+that time. Called by `pipeline`, for typed messages.
 """
 
 from __future__ import annotations
@@ -14,12 +14,17 @@ BED_WORDS = frozenset({"bed", "room", "rm"})
 FULL_HOUR = 4
 ONE_LINE = 2
 """Numbers of a line: its bed and its level."""
+BEFORE_YOU = frozenset(
+    {"can", "could", "would", "will", "did", "do", "if", "when", "thank", "see", "tell", "for"}
+)
 
 
 def plain(toks: Sequence[Token]) -> Sequence[Token]:
     """The tokens, with an "n" between a whole line and the next bed as "and", and "0300s" as the time."""
     said = {t.text for t in toks}
     toks = list(_without_plurals(toks)) if "s" in said else toks
+    if "u" in said:
+        toks = [t._replace(text="you") if _is_you(toks, k) else t for k, t in enumerate(toks)]
     if "n" not in said:
         return toks
     return [t._replace(text="and") if t.text == "n" and _joins(toks, k) else t for k, t in enumerate(toks)]
@@ -31,6 +36,11 @@ def _joins(toks: Sequence[Token], k: int) -> bool:
     after = [t.text for t in toks[k + 1 :]]
     bed = bool(after) and (after[0].isdecimal() or after[0] in BED_WORDS)
     return numbers >= ONE_LINE and bed and sum(text.isdecimal() for text in after) >= ONE_LINE
+
+
+def _is_you(toks: Sequence[Token], k: int) -> bool:
+    """ "can u put 420 down for bed 7"."""
+    return toks[k].text == "u" and k > 0 and toks[k - 1].text in BEFORE_YOU
 
 
 def _without_plurals(toks: Sequence[Token]) -> Iterator[Token]:

@@ -94,7 +94,7 @@ scratching fidgeting fiddling playing played eating ate visited watching watched
 screaming fighting pacing praying backing wheeled wheeling wheels cart buggy pram walker crutches frame
 stick attempting unsupervised unattended unwitnessed witnessed standing minute minutes moment second hours
 month weekend christmas easter holiday young elderly older frail strong weak heavy busy clumsily roughly
-forcefully abruptly
+forcefully abruptly sudden
 """
 TALK = frozenset(" ".join((_CRIES, _CALLED, _MANNER, _SELVES, _FEELING, _NAMES)).split())
 ROUND_AN_EVENT = TALK | frozenset(_AROUND.split())

@@ -61,3 +61,18 @@ def test_what_may_go_on_about_the_number_is_asked_or_not_told(said: str) -> None
 )  # fmt: skip
 def test_who_was_there_and_how_it_came_is_no_other_thing_that_fell(said: str) -> None:
     assert reading(said) == "incident bed=9 what=tipped"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("drew a line on 9 at 450 just now", "mark bed=9 at=19:05 level_ml=450"),
+        ("can u put 450 down for bed 9", "mark bed=9 level_ml=450"),
+        ("put 450 down for 9", "mark bed=9 level_ml=450"),
+        ("put 9 down for ct", "away bed=9"),
+        ("put in a line on 9 at 1840", ""),
+        ("9 big leak all of a sudden", "checked bed=9 air_leak=present"),
+    ],
+)
+def test_a_line_that_is_drawn_and_what_is_put_down_for_a_bed_are_of_the_level(text: str, read: str) -> None:
+    assert reading(text) == read
