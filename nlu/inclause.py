@@ -36,6 +36,9 @@ OF_THE_SIDE = SIDED | REMARKS
 PLUSES = frozenset({"+", "plus"})
 NAMES = frozenset({"level", "levelat", "old", "new", "opens", "amount", "output", "tubeword", "canister"})
 
+UP_TO_NOW = frozenset({"to", "till", "until", "up", "now", "so", "far", "is", "was"})
+"""Between a length of time and how much came in it."""
+
 
 def _of_another(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "wound vac canister changed", "20g IV placed": an event of another device."""
@@ -164,11 +167,12 @@ def _on_the_hour(item: Item) -> bool:
     return all(clock.minute == 0 for clock in item.clocks)
 
 
-def _dated(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:
-    """ "chest tube day 3": the number behind a word for a length of time is no level."""
+def _dated(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "chest tube day 3", "this shift is 340": the number behind a word for a length of time is no level."""
     for before, item in pairwise(clause):
-        counted = before.role == "cue" and before.value in {"window", "span"} and before.end == item.start
-        if counted and item.role == "level" and not item.lead:
+        counted = before.role == "cue" and before.value in {"window", "span"}
+        next_to = all(word(toks, k) in UP_TO_NOW for k in range(before.end, item.start))
+        if counted and next_to and item.role == "level" and item.lead in {"", "is"}:
             yield "a number behind a word for a time is no level"
 
 

@@ -182,8 +182,8 @@ QUERIES: dict[str, tuple[str, ...]] = {
     "window:shift": (
         "this shift", "my shift", "the shift", "so far this shift", "on my shift", "shift", "current shift",
         "for shift", "for the shift", "for my shift", "over the shift", "for this shift",
-        "since start of shift", "since the start of my shift", "since shift start", "this shift so far",
-        "since start of my shift", "since the start of the shift", "since i came on", "since i started",
+        "(since|from) (the|) start of (the|my|) shift", "since shift start", "this shift so far",
+        "since i came on", "since i started",
         "during my shift", "on this shift", "since beginning of shift", "in this shift",
     ),
     "window:last_shift": (

@@ -76,3 +76,20 @@ def test_who_was_there_and_how_it_came_is_no_other_thing_that_fell(said: str) ->
 )
 def test_a_line_that_is_drawn_and_what_is_put_down_for_a_bed_are_of_the_level(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("start of shift 9 450", "mark bed=9 level_ml=450"),
+        ("start of my shift: 9 450, 14 310", "mark bed=9 level_ml=450; mark bed=14 level_ml=310"),
+        ("9 450 start of shift", "mark bed=9 level_ml=450"),
+        ("9 baseline 450 at 1840", "mark bed=9 at=18:40 level_ml=450"),
+        ("9 drained 340 since start of shift", "drained bed=9 volume_ml=340"),
+        ("9 from start of shift to now 340", "ask level_ml"),
+        ("9 bp baseline 120", "ask level_ml"),
+        ("9 baseline hr 80", "ask bed"),
+    ],
+)
+def test_the_line_of_the_start_of_a_shift_is_a_line(text: str, read: str) -> None:
+    assert reading(text) == read
