@@ -130,6 +130,8 @@ def _letters(toks: Toks) -> Iterator[tuple[int, int]]:
 def _beds(toks: Toks, written: Mapping[int, tuple[int, str]]) -> Iterator[tuple[int, int]]:
     """Where a bed is said: "bed 12", "12's", "CT1"."""
     for i, tok in enumerate(toks):
+        if not (tok.is_digits or i in written):
+            continue
         start = i - 1 if word(toks, i - 1) in BED_WORDS else i
         if start < i:
             start -= word(toks, start - 1) in PREPOSITIONS
@@ -140,5 +142,5 @@ def _beds(toks: Toks, written: Mapping[int, tuple[int, str]]) -> Iterator[tuple[
             end = written[i][0]
             owner = word(toks, end) == "'" and word(toks, end + 1) == "s"
             yield start, end + 2 if owner else end
-        elif tok.is_digits and (start < i or owner):
+        elif start < i or owner:
             yield start, i + 3 if owner else i + 1

@@ -20,7 +20,7 @@ HARMLESS = REMARKS | STAFF | PATIENTS
 
 def of_clauses(rules: Rules, items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """One line for each sign that the rules find in a clause."""
-    needed = asked(rules, items)
+    needed = asked(rules, items, toks)
     for clause in clauses(items) if needed else ():
         for rule in needed:
             yield from rule.find(clause, toks)

@@ -66,7 +66,7 @@ class Draft:
     @property
     def has_amount(self) -> bool:
         """Whether a level or an amount is in it."""
-        return any((self.level, self.final, self.volume, self.output, self.same))
+        return bool(self.level or self.final or self.volume or self.output or self.same)
 
     @property
     def has_content(self) -> bool:

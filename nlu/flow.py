@@ -128,10 +128,10 @@ OVER_TIME = (
     Rule(_over, frozenset({"span", "window", "since"})),
     Rule(_summed, frozenset({"ask"})),
     Rule(_as_much, frozenset({"same"})),
-    Rule(_each_hour, frozenset({"level"})),
+    Rule(_each_hour, frozenset({"level"}), HOURLY),
     Rule(_beside_nothing, frozenset({"same"})),
     Rule(_of_several, frozenset({"choice"})),
     Rule(_before_an_amount, frozenset({"volume"})),
-    Rule(_of_both, frozenset({"level"})),
+    Rule(_of_both, frozenset({"level"}), frozenset({"both"})),
     Rule(_after_an_amount, frozenset({"volume"})),
 )

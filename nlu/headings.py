@@ -25,6 +25,8 @@ HEADINGS = REMARKS | frozenset(
 def without_heading(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces, with beds that are only listed at the start, and told of behind it, as filling words."""
     end = _heading_end(items, toks)
+    if not end:
+        return items
     head, rest = [i for i in items if i.end <= end], [i for i in items if i.end > end]
     listed = [i.label for i in head if i.role in {"bed", "num"}]
     if not listed or not rest or not all(_is_listed(i, toks) for i in head):
@@ -39,7 +41,8 @@ def without_heading(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
 
 def _heading_end(items: Sequence[Item], toks: Toks) -> int:
     """Where the first sentence or the first colon that stands alone is; nought where there is none."""
-    colons = (k for k in range(len(toks)) if word(toks, k) == ":" and not glued(toks, k + 1))
+    signs = range(len(toks)) if ":" in toks.words else ()
+    colons = (k for k in signs if word(toks, k) == ":" and not glued(toks, k + 1))
     stops = (i.start for i in items if i.role == "sep" and i.value in ENDS)
     return min([*colons, *stops], default=0)
 

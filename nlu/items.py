@@ -22,24 +22,32 @@ FINDINGS = frozenset({"leak", "tidal", "fluid", "indicator", "waterseal"})
 class Clocks(tuple[Clock, ...]):
     """All the times that one piece can say, with the moments already found; of one message only."""
 
-    memo: dict[tuple[float, timedelta], Moment]
+    memo: dict[tuple[datetime, int, timedelta], Moment]
+
+    sure: bool
+    """Whether one of them can be nothing but a time."""
+    whole: bool
+    """Whether one of them is sure, or of a form that shows an hour and its minutes."""
 
     def __new__(cls, found: Iterable[Clock]) -> Clocks:
         """The times, with no moment found yet."""
         times = super().__new__(cls, found)
         times.memo = {}
+        times.sure = any(c.sure for c in times)
+        times.whole = times.sure or any(c.style in {"24", "12"} for c in times)
         return times
 
     def when(self, arrived: datetime, reach: timedelta) -> Moment:
         """The moments that they can be; the clocks of one number never disagree in kind."""
-        key = (arrived.timestamp(), reach)
-        if key not in self.memo:
+        key = (arrived, arrived.fold, reach)
+        known = self.memo.get(key)
+        if known is None:
             found = [moment(clock, arrived, reach) for clock in self]
             if len(found) == 1:
                 return self.memo.setdefault(key, found[0])
             values = distinct(v for m in found for v in m.values)
-            self.memo[key] = Moment(values, distinct(v for m in found for v in m.nearest))
-        return self.memo[key]
+            known = self.memo[key] = Moment(values, distinct(v for m in found for v in m.nearest))
+        return known
 
 
 NO_CLOCKS = Clocks(())
@@ -81,6 +89,10 @@ class Item(NamedTuple):
         """The same piece in another role."""
         return Item(role, *self[1:])
 
+    def named(self, role: str, name: str) -> Item:
+        """The same piece in another role, by its name."""
+        return Item(role, self.start, self.end, self.value, name, *self[5:])
+
     def when(self, arrived: datetime, reach: timedelta) -> Moment:
         """The moments that it can be as a time."""
         return self.clocks.when(arrived, reach) if self.clocks else Moment()
@@ -102,7 +114,7 @@ class Item(NamedTuple):
     @property
     def sure_time(self) -> bool:
         """Whether it can be nothing but a time."""
-        return any(c.sure for c in self.clocks)
+        return self.clocks.sure
 
     @property
     def loose_time(self) -> bool:
@@ -112,8 +124,7 @@ class Item(NamedTuple):
     @property
     def clocklike(self) -> bool:
         """Whether it shows an hour and minutes, or is a 24-hour form: a lone "7" is not."""
-        shows = self.end - self.start > 1 or len(self.digits) > 2
-        return shows and any(c.sure or c.style in {"24", "12"} for c in self.clocks)
+        return self.clocks.whole and (self.end - self.start > 1 or len(self.digits) > 2)
 
     @property
     def full_clock(self) -> bool:

@@ -336,7 +336,7 @@ EITHER = (
     Rule(_unled, AMOUNTS | {"word"}),
     *OVER_TIME,
     Rule(_seen, frozenset({"kind"})),
-    Rule(_signed, frozenset({"leak", "tidal"})),
+    Rule(_signed, frozenset({"leak", "tidal"}), frozenset({"-"})),
     Rule(_unset, frozenset({"seal", "suction", "wall", "leakgrade"})),
     Rule(_ordered, frozenset({"order"})),
     Rule(weighty, frozenset({"kind", "word"})),
@@ -347,7 +347,7 @@ EITHER = (
 )
 TYPED = Rules(
     (
-        Rule(counted_aloud, frozenset({"level"})),
+        Rule(counted_aloud, frozenset({"level"}), frozenset(ONES)),
         Rule(_begun, frozenset({"tube"})),
         Rule(_between, frozenset({"word"})),
         *EITHER,

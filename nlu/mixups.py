@@ -35,7 +35,8 @@ def _mixed_up(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     for item in items:
         if item.unread and item.name in MISTAKEN:
             yield f"{item.name!r} may say that what was told before is wrong"
-    if any(word(toks, k) in OTHER_WAYS and word(toks, k + 1) in WAYS for k in range(len(toks))):
+    said = range(len(toks)) if not WAYS.isdisjoint(toks.words) else ()
+    if any(word(toks, k) in OTHER_WAYS and word(toks, k + 1) in WAYS for k in said):
         yield "which way round it is"
 
 
@@ -148,7 +149,7 @@ MIXUPS = (
     Rule(row_of_beds, frozenset({"level"})),
     Rule(_openers, frozenset({"time"})),
     Rule(_mixed_up, NUMBERS),
-    Rule(_starred, TOLD),
+    Rule(_starred, TOLD, frozenset({"*"})),
     Rule(_since_level, frozenset({"same"})),
     Rule(_timed_first, frozenset({"time"})),
     Rule(_timed_of_another, frozenset({"claimed", "foreign"})),

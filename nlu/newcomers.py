@@ -33,7 +33,7 @@ TOLD = frozenset({"amount", "output", "level", "levelat", "old", "canister", "ki
 
 def with_newcomers(cues: tuple[Cue, ...], toks: Toks, *, voice: bool) -> tuple[Cue, ...]:
     """The cues, with who is new told as such, and how many tubes there are said by no number."""
-    cues = tuple(_of_operations(cues, toks))
+    cues = cues if OPERATIONS.isdisjoint(toks.words) else tuple(_of_operations(cues, toks))
     if voice or not any(cue.label == "tubeword" or cue.value == "placed" for cue in cues):
         return cues
     told = {cue.label for cue in cues}
@@ -43,7 +43,10 @@ def with_newcomers(cues: tuple[Cue, ...], toks: Toks, *, voice: bool) -> tuple[C
     starts = {cue.start: cue for cue in cues}
     kinds = {cue.value for cue in cues if cue.label == "kind"}
     counts = {k: k + 1 for k in range(len(toks)) if _is_count(k, starts, toks)}
-    counts |= {k: k + 2 for k in range(len(toks)) if "placed" in kinds and _is_size(k, toks)}
+    if "placed" in kinds:
+        counts |= {k: k + 2 for k in range(len(toks)) if _is_size(k, toks)}
+    if not counts:
+        return tuple(sorted(found, key=lambda cue: cue.start))
     found = [cue for cue in found if cue.start not in counts]
     found += [Cue("filler", "", k, end) for k, end in counts.items()]
     return tuple(sorted(found, key=lambda cue: cue.start))

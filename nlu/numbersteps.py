@@ -110,14 +110,21 @@ def _completed(ground: Ground, item: Item, i: int, way: Way) -> Item:
     for end, text, known in ground.places.labels(i):
         if known and end == item.end and not item.unit and (ground.voice or word(ground.toks, i) != "one"):
             label = text
-    return item._replace(
+    return Item(
+        "bad" if item.role == "bad" or _is_unsound(ground, i, item.end, way) else "num",
+        *item[1:6],
         label=label,
+        known=item.known,
+        clocks=item.clocks,
         lead=way.lead,
         at=way.at or word(ground.toks, i - 1) == "@",
-        about=way.about or item.about,
         link=ground.link(i),
+        unit=item.unit,
         negative=is_negative(ground.toks, i),
-        role="bad" if item.role == "bad" or _is_unsound(ground, i, item.end, way) else "num",
+        about=way.about or item.about,
+        figure=item.figure,
+        digits=item.digits,
+        core=item.core,
     )
 
 

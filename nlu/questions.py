@@ -44,7 +44,8 @@ class Parts(NamedTuple):
 def parts(items: Pieces, read: Read) -> Parts:
     """The report of a message, what was seen before it, and the question beside it if there is one."""
     seen, rest = _seen_first(items)
-    return _parts(rest, read)._replace(seen=seen)
+    found = _parts(rest, read)
+    return found._replace(seen=seen) if seen else found
 
 
 def _seen_first(items: Pieces) -> tuple[tuple[str, ...], Pieces]:

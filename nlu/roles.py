@@ -336,7 +336,7 @@ def _bed(item: Item) -> Iterator[Item]:
 
 def _level(item: Item, name: str = "") -> Iterator[Item]:
     if item.amount is not None:
-        yield item._replace(role="level", name=name)
+        yield item.named("level", name)
 
 
 def _amount(item: Item, role: str) -> Iterator[Item]:

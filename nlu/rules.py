@@ -6,13 +6,16 @@ Used by `leftovers`, `unexplained` and `inclause`, and wherever such rules are w
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable
+from functools import lru_cache
 from typing import NamedTuple
 
 from .items import Item
 from .numbers import Toks
 
 Pieces = tuple[Item, ...]
+MOST = 1024
+"""Sets of pieces for which is remembered which rules are asked."""
 
 
 class Rule(NamedTuple):
@@ -21,18 +24,24 @@ class Rule(NamedTuple):
 
     find: Callable[[Pieces, Toks], Iterable[str]]
     needs: frozenset[str]
+    said: frozenset[str] = frozenset()
+    """The words of which one must be said as well; without any the rule needs none."""
 
 
 class Rules(tuple[Rule, ...]):
     """Rules in the order in which they are asked, each found by what it needs: they are many."""
 
-    by_need: Mapping[str, tuple[int, ...]]
+    needs: frozenset[str]
+    asked: Callable[[frozenset[str]], tuple[Rule, ...]]
+    """Those that may find something where these pieces are."""
 
     def __new__(cls, rules: Iterable[Rule]) -> Rules:
-        """The rules, with the places of those that need a piece."""
+        """The rules, with all that they need."""
         found = super().__new__(cls, rules)
-        needs = frozenset(need for rule in found for need in rule.needs)
-        found.by_need = {n: tuple(k for k, rule in enumerate(found) if n in rule.needs) for n in needs}
+        found.needs = frozenset(need for rule in found for need in rule.needs)
+        found.asked = lru_cache(MOST)(
+            lambda pieces: tuple(r for r in found if not pieces.isdisjoint(r.needs))
+        )
         return found
 
 
@@ -41,12 +50,12 @@ def there(items: Iterable[Item]) -> frozenset[str]:
     return frozenset([i.value if i.role == "cue" else i.role for i in items])
 
 
-def asked(rules: Rules, items: Pieces) -> list[Rule]:
+def asked(rules: Rules, items: Pieces, toks: Toks) -> list[Rule]:
     """The rules that may find something in these pieces, in their order."""
-    places = {place for piece in there(items) for place in rules.by_need.get(piece, ())}
-    return [rules[place] for place in sorted(places)]
+    pieces, words = there(items) & rules.needs, toks.words
+    return [rule for rule in rules.asked(pieces) if not rule.said or not rule.said.isdisjoint(words)]
 
 
 def signs(rules: Rules, items: Pieces, toks: Toks) -> list[str]:
     """One line for each sign that the rules find."""
-    return [sign for rule in asked(rules, items) for sign in rule.find(items, toks)]
+    return [sign for rule in asked(rules, items, toks) for sign in rule.find(items, toks)]

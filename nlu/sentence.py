@@ -8,7 +8,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, time
-from functools import cached_property
 
 from . import answers, corrections, queries, questions, topics, withdrawals
 from .brief import Brief
@@ -80,6 +79,12 @@ class Sentence:
         self.ward = ward
         self.items, self.question, self.is_asked_first, self.seen = questions.parts(items, read)
         self.text = read.text
+        self.brief = Brief(self.items, read.tokens, ward.arrived, read.text, voice=ward.voice)
+        """The message looked at as an answer."""
+        self._labelled = tuple(
+            [i.as_role("bed") if i.role == "num" and i.label and not i.lead else i for i in self.items]
+        )
+        """The pieces with lone bare numbers that are beds taken as beds."""
 
     def readings(self) -> Iterator[tuple[Reading | Unjudged, bool]]:
         """Every reading of this way, and whether there were too many to follow."""
@@ -93,12 +98,6 @@ class Sentence:
             return
         for items in found:
             yield self._report(items), too_many
-
-    @cached_property
-    def brief(self) -> Brief:
-        """The message looked at as an answer."""
-        read, ward = self.read, self.ward
-        return Brief(self.items, read.tokens, ward.arrived, read.text, voice=ward.voice)
 
     # Short and special messages
 
@@ -160,13 +159,6 @@ class Sentence:
     def _corrected(self) -> list[Statement | Unclear]:
         return Correction(self.items, self.ward.arrived, self.text, self.read.tokens).read()
 
-    @cached_property
-    def _labelled(self) -> tuple[Item, ...]:
-        """The pieces with lone bare numbers that are beds taken as beds."""
-        return tuple(
-            i.as_role("bed") if i.role == "num" and i.label and not i.lead else i for i in self.items
-        )
-
     # Reports and queries
 
     def _report(self, items: tuple[Item, ...]) -> Reading | Unjudged:
@@ -180,7 +172,8 @@ class Sentence:
         if is_nothing_of_ours(items):
             return self._with_question(told(), items)
         cut = len(cuts(items, self.read.tokens, self.ward.voice))
-        return Unjudged(0 if COUNTED.isdisjoint(there(items)) else cut, lambda: self._gathered(items, cut))
+        counted = cut and not COUNTED.isdisjoint(there(items))
+        return Unjudged(cut if counted else 0, lambda: self._gathered(items, cut))
 
     def _gathered(self, items: tuple[Item, ...], cut: int) -> Reading | Unjudged:
         """What the pieces tell: with the faults of its own, `cut` numbers and those in no statement."""

@@ -65,7 +65,7 @@ def _of_device(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 TAKEN_BACK = (
-    Rule(_unrecorded, frozenset({"neg"})),
-    Rule(_lessened, AMOUNTS),
-    Rule(_of_device, frozenset({"foreign"})),
+    Rule(_unrecorded, frozenset({"neg"}), RECORDING),
+    Rule(_lessened, AMOUNTS, LESSENING | {"and"}),
+    Rule(_of_device, frozenset({"foreign"}), frozenset({"from"})),
 )

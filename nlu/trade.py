@@ -49,7 +49,8 @@ def plain(toks: Sequence[Token]) -> Sequence[Token]:
     i = 0
     while i < len(toks):
         size, text = _named(toks, i)
-        _add(out, toks[i]._replace(text=text, end=toks[i + size - 1].end))
+        same = size == 1 and text == toks[i].text
+        _add(out, toks[i] if same else toks[i]._replace(text=text, end=toks[i + size - 1].end))
         i += size
     return out
 

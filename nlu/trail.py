@@ -56,15 +56,17 @@ class Trail(NamedTuple):
             case "bed":
                 return Trail(self.arrived, items, True, False, False, *self[5:])
             case "level" | "volume" | "output":
-                return self._replace(items=items, level=True, order=self._ordered(item, "LT", self.time))
+                order = self._ordered(item, "LT", self.time)
+                return Trail(self.arrived, items, self.bed, True, self.time, order, *self[6:])
             case "time":
-                return self._replace(items=items, time=True, order=self._ordered(item, "TL", self.level))
+                order = self._ordered(item, "TL", self.level)
+                return Trail(self.arrived, items, self.bed, self.level, True, order, *self[6:])
             case "sep":
                 return Trail(self.arrived, items, False, False, False, *self[5:])
             case "tube":
-                return self._replace(items=items, level=False)
+                return Trail(self.arrived, items, self.bed, False, *self[4:])
             case "cue" if item.value in RESETS:
-                return self._replace(items=items, level=False)
+                return Trail(self.arrived, items, self.bed, False, *self[4:])
         return Trail(self.arrived, items, *self[2:])
 
     def _ordered(self, item: Item, first: str, second: bool) -> str:

@@ -192,18 +192,18 @@ def gave_report(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 TURNED = (
-    Rule(weight_change, frozenset({"weight"})),
+    Rule(weight_change, frozenset({"weight"}), CHANGES),
     Rule(read_or_when, frozenset({"time"})),
     Rule(said_of_it, frozenset({"time"})),
     Rule(bed_again, frozenset({"level"})),
-    Rule(gave_report, frozenset({"ask"})),
+    Rule(gave_report, frozenset({"ask"}), frozenset({"gave"})),
     Rule(came_in, frozenset({"arrival"})),
-    Rule(before_now, frozenset({"bed"})),
-    Rule(one_of_several, frozenset({"level", "volume"})),
-    Rule(and_more, AMOUNTS),
-    Rule(put_in, frozenset({"level", "time"})),
-    Rule(on_a_number, frozenset({"level", "time"})),
-    Rule(side_of_another, frozenset({"tube"})),
-    Rule(not_yet, frozenset({"neg"})),
-    Rule(of_two_beds, frozenset({"bed"})),
+    Rule(before_now, frozenset({"bed"}), frozenset({"in"})),
+    Rule(one_of_several, frozenset({"level", "volume"}), OF_SEVERAL),
+    Rule(and_more, AMOUNTS, UNSAID | {"a"}),
+    Rule(put_in, frozenset({"level", "time"}), frozenset({"in"})),
+    Rule(on_a_number, frozenset({"level", "time"}), frozenset({"on"})),
+    Rule(side_of_another, frozenset({"tube"}), BODY),
+    Rule(not_yet, frozenset({"neg"}), frozenset({"yet"})),
+    Rule(of_two_beds, frozenset({"bed"}), frozenset({"for"})),
 )

@@ -141,7 +141,7 @@ def _said_before(item: Item, toks: Toks) -> str:
 
 def _hours(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "output 15-16 30": a range of hours, and no amount and time."""
-    for k in range(1, len(toks) - 1):
+    for k in range(1, len(toks) - 1) if "-" in toks.words else ():
         first, sign, last = toks[k - 1], toks[k], toks[k + 1]
         dashed = sign.text == "-" and sign.glued and last.glued and first.is_digits and last.is_digits
         if dashed and len(first.text) == len(last.text) == HOUR and int(last.text) == int(first.text) + 1:

@@ -20,6 +20,7 @@ OURS = frozenset({"level", "tubeword", "canister", "old", "new", "opens"})
 SEVERAL = frozenset({"tubes", "drains", "canisters", "boxes", "chambers", "bottles", "cts"})
 PLACING = frozenset({"on", "in", "of", "for", "from"})
 PEOPLE = PERSONS | PATIENTS | RELATIVES | STAFF | REMARKS
+POINTING = frozenset({"that", "it"})
 COMPARING = frozenset({"more", "less", "higher", "lower", "extra", "above", "below", "up", "over"})
 HOLDING = frozenset(
     {"urine", "foley", "foley catheter", "urinal", "bedpan", "catheter output", "jp", "jp drain", "j p", "ng"}
@@ -77,7 +78,7 @@ def out_of_that(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         said = toks.said[item.end : item.end + 3]
         named = any(i.role == "cue" and i.value in OURS for i in items[:k])
         strange = any(_is_strange(i) for i in items[:k])
-        if item.role in AMOUNTS and {"that", "it"} & set(said) and "of" in said and strange and not named:
+        if item.role in AMOUNTS and POINTING & set(said) and "of" in said and strange and not named:
             yield "out of what was not understood"
 
 
@@ -157,17 +158,17 @@ def _is_fluid(item: Item) -> bool:
 
 DEVICE_BEFORE = (
     Rule(of_device_before, frozenset({"foreign"})),
-    Rule(out_of_that, frozenset({"word", "foreign"})),
+    Rule(out_of_that, frozenset({"word", "foreign"}), frozenset({"of"})),
 )
 WHOSE = Rules(
     (
         Rule(behind_another, frozenset({"foreign"})),
         Rule(of_catheter, frozenset({"word"})),
-        Rule(on_a_bed, frozenset({"word", "foreign"})),
-        Rule(of_another, frozenset({"word", "foreign"})),
-        Rule(another_line, frozenset({"level"})),
-        Rule(compared, frozenset({"level"})),
-        Rule(out_of_a_tube, frozenset({"tube"})),
-        Rule(counted, frozenset({"tubeword", "canister"})),
+        Rule(on_a_bed, frozenset({"word", "foreign"}), PLACING),
+        Rule(of_another, frozenset({"word", "foreign"}), frozenset({"of"})),
+        Rule(another_line, frozenset({"level"}), frozenset({"line", "lines"})),
+        Rule(compared, frozenset({"level"}), COMPARING),
+        Rule(out_of_a_tube, frozenset({"tube"}), frozenset({"from"})),
+        Rule(counted, frozenset({"tubeword", "canister"}), SEVERAL),
     )
 )

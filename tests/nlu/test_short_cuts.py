@@ -218,8 +218,8 @@ def test_a_rule_that_is_not_asked_had_nothing_to_say(name: str, monkeypatch: pyt
     readings = list(_readings(name))
     both = (False, True)
     near = [leftovers(items, toks, voice=voice) for items, toks in readings for voice in both]
-    monkeypatch.setattr("nlu.rules.asked", lambda rules, _: list(rules))
-    monkeypatch.setattr("nlu.clauses.asked", lambda rules, _: list(rules))
+    monkeypatch.setattr("nlu.rules.asked", lambda rules, *_: list(rules))
+    monkeypatch.setattr("nlu.clauses.asked", lambda rules, *_: list(rules))
     assert [leftovers(items, toks, voice=voice) for items, toks in readings for voice in both] == near
 
 
