@@ -117,9 +117,10 @@ def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
 
 
 def _without_ones(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
-    """ "forgot the 3 o'clock one": the line of that time, and no number."""
+    """ "forgot the 3 o'clock one": the line of that time, and no number; "one of mine" is some bed."""
     if "one" not in toks.words:
         return items
+    items = tuple(i for i in items if not _is_some_one(i, toks))
     ones = {
         item.start
         for before, item in pairwise(items)
@@ -127,6 +128,11 @@ def _without_ones(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
         if before.role == "time" and before.end == item.start and word(toks, before.start - 1) in WHICH
     }
     return tuple(i for i in items if i.start not in ones)
+
+
+def _is_some_one(item: Item, toks: Toks) -> bool:
+    alone = item.role == "num" and word(toks, item.start) == "one" and not (item.lead or item.unit)
+    return alone and word(toks, item.start + 1) == "of"
 
 
 def _below_nothing(items: list[Item], toks: Toks) -> list[Item]:

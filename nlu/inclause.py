@@ -29,6 +29,7 @@ TAKEN = frozenset({"got", "gets", "collected", "emptied", "gushed", "poured", "o
 COLUMNS = 10
 """A leak meter has fewer columns; common practice, no source."""
 BEHIND = frozenset({"after", "before", "post", "during", "following"})
+SHIFTS = frozenset({"nights", "days"})
 PAIR = 2
 """Words of what is typed with one space: 9 14, 1 340."""
 NAMED_BY = DONE_TO | CALLED
@@ -169,8 +170,11 @@ def _on_the_hour(item: Item) -> bool:
 
 def _dated(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "chest tube day 3", "this shift is 340": the number behind a word for a length of time is no level."""
+    closing = any(i.role == "cue" and i.value == "closing" for i in clause)
     for before, item in pairwise(clause):
         counted = before.role == "cue" and before.value in {"window", "span"}
+        if closing and before.name in SHIFTS:
+            continue  # "closing line for nights 660"
         next_to = all(word(toks, k) in UP_TO_NOW for k in range(before.end, item.start))
         if counted and next_to and item.role == "level" and item.lead in {"", "is"}:
             yield "a number behind a word for a time is no level"

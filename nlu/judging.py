@@ -58,6 +58,7 @@ def standing(drafts: list[Draft], arrived: datetime) -> Standing:
         doubts.append("a list whose bare numbers do not rise")
         _time_of_checks_asked(drafts)
     faults += _unlined(drafts)
+    faults += [f for first, nxt in pairwise(drafts) for f in _for_each(first, nxt)]
     faults += _same_line_twice(drafts)
     _same_as_another(drafts)
     return Standing(tuple(faults), tuple(doubts))
@@ -74,6 +75,12 @@ def _bed_or_hour(before: Draft, draft: Draft, arrived: datetime) -> list[str]:
         return []
     values = moment(Clock(hour, minute, "12"), arrived, REACH).values
     return ["a bed and its line, or a time"] * any(abs(since(v, arrived)) <= RECENT for v in values)
+
+
+def _for_each(draft: Draft, after: Draft) -> list[str]:
+    """ "5 and 7: drained 290 and 60": a bare number behind what is of a row of beds is of one of them."""
+    bare = after.level is not None and is_bare(after.level)
+    return ["a number for each bed of a row"] * (bool(draft.more_beds) and bare and after.bed is draft.bed)
 
 
 def is_list(drafts: list[Draft]) -> bool:
@@ -137,6 +144,8 @@ def _faults(draft: Draft) -> list[str]:
         found.append("one line of two tubes")
     if draft.more_beds and draft.level is not None and not draft.level.lead:
         found.append("two beds with one level")
+    if draft.more_beds and draft.again is not None:
+        found.append("of a row of beds, one is named again")  # "15 and 20. 15 mark 20"
     if draft.kind == "placed" and draft.level is not None and draft.level.lead == "old":
         found.append("a tube that is new has no old level")
     if draft.opening is not None and not draft.kind:

@@ -8,6 +8,7 @@ from typing import Literal, NamedTuple
 
 from . import hypotheses
 from .apart import by_sentence
+from .framed import framed
 from .items import Item
 from .labels import bed_index
 from .lattice import LONG, Lattice
@@ -17,6 +18,7 @@ from .sentence import Sentence, Ward, pieces
 from .statements import Checked, Parsed, Statement, Unclear
 from .verdict import WITH_LEVEL, Outcome, Reading, Unjudged, settled, standing_best, untimed_asked
 from .ways import hopeful
+from .zipped import zipped
 
 LONGEST = 2000
 MANY = 400
@@ -67,7 +69,10 @@ def _parsed(text: str, ward: Ward) -> Parsed:
 
 
 def _whole(text: str, ward: Ward) -> Outcome:
-    """What a message says as a whole; where that is asked, what its sentences say, if each is whole."""
+    """What a message says as a whole; where that is asked, what its sentences say, if each is whole.
+
+    Then, typed, its lines without what only stands around them.
+    """
     read = pipeline().read(text, voice=ward.voice)
     outcome = _outcome(read, ward)
     if not any(isinstance(u, Unclear) for u in outcome):
@@ -76,7 +81,11 @@ def _whole(text: str, ward: Ward) -> Outcome:
     def alone(part: str) -> Outcome:
         return _outcome(pipeline().read(part, voice=ward.voice), ward)
 
-    return by_sentence(text, read.tokens, alone, voice=ward.voice) or outcome
+    toks = read.tokens
+    found = by_sentence(text, toks, alone, voice=ward.voice)
+    if not (found or ward.voice):
+        found = zipped(text, toks, ward.index, alone) or framed(text, toks, ward.arrived, alone)
+    return found or outcome
 
 
 def _outcome(read: Read, ward: Ward) -> Outcome:

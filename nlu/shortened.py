@@ -11,6 +11,11 @@ from collections.abc import Iterator, Sequence
 from .tokens import Token
 
 BED_WORDS = frozenset({"bed", "room", "rm"})
+HAPPENED = frozenset(
+    {"fell", "tipped", "spilled", "spilt", "cracked", "broke", "leaked", "came", "went", "pulled", "changed"}
+    | {"swapped", "now", "it's", "its", "is", "was", "got", "landed", "split", "disconnected", "gone"}
+)
+"""Before what happened an "n" is no no."""
 FULL_HOUR = 4
 ONE_LINE = 2
 """Numbers of a line: its bed and its level."""
@@ -34,6 +39,8 @@ def _joins(toks: Sequence[Token], k: int) -> bool:
     """Whether a line stands before, and behind it a bed with what is said of it."""
     numbers = sum(t.is_digits for t in toks[:k])
     after = [t.text for t in toks[k + 1 :]]
+    if k and numbers and after and after[0] in HAPPENED:
+        return True  # "drain knocked off its hook n fell 1312"
     bed = bool(after) and (after[0].isdecimal() or after[0] in BED_WORDS)
     return numbers >= ONE_LINE and bed and sum(text.isdecimal() for text in after) >= ONE_LINE
 

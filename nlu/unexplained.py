@@ -132,6 +132,17 @@ def _is_drawn(verb: Item, time: Item, toks: Toks) -> bool:
     return verb.name in DRAWN and all(word(toks, k) in IT for k in range(verb.end, time.start))
 
 
+def _keyed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed 3 9: 410, 10: 430": what a colon sets apart from the number behind it is an hour or a bed."""
+    for before, item, after in zip((None, *items), items, items[1:], strict=False):
+        colon = word(toks, item.end) == ":" and glued(toks, item.end) and after.start == item.end + 1
+        bare = colon and not (item.lead or item.unit or glued(toks, after.start))
+        if bare and item.role == "level" and item.label is not None and after.role == "time":
+            yield "a number before a colon is no level"
+        if bare and item.role == "bed" and before is not None and before.role == "bed":
+            yield "an hour of the bed before it, or a bed"
+
+
 def _said_before(item: Item, toks: Toks) -> str:
     k = item.start - 1
     while word(toks, k) in {"at", "@", "around", "about"}:
@@ -154,6 +165,7 @@ OF_ALL = Rules(
         Rule(_taken_back, frozenset({"neg"})),
         Rule(_moved_line, frozenset({"kind"})),
         Rule(_elsewhere, frozenset({"kind"})),
+        Rule(_keyed, frozenset({"bed", "time"}), frozenset({":"})),
         Rule(_timed_apart, frozenset({"sep"})),
         Rule(_summed, frozenset({"bed"})),
         Rule(_apart, frozenset({"bed"})),

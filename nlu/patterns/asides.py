@@ -70,7 +70,21 @@ _DONE_TO = "turned bathed fed seen up here"
 DONE_TO = frozenset(_DONE_TO.split())
 """What is done to a patient, and may be all that the time behind it is of."""
 PATIENTS = frozenset(
-    {"lady", "man", "gentleman", "woman", "guy", "gent", "chap", "bloke", "boy", "girl", "baby"}
+    {"lady", "man", "gentleman", "woman", "guy", "gent", "chap", "bloke", "boy", "girl", "baby", "kiddo"}
+    | {
+        "kiddos",
+        "fella",
+        "lad",
+        "lass",
+        "gal",
+        "youngster",
+        "teen",
+        "teenager",
+        "newborn",
+        "neonate",
+        "granny",
+    }
+    | {"grandma", "grandpa", "grandad", "granddad", "nana", "gran"}
 )
 """Whoever lies in the bed."""
 STAFF = frozenset(_STAFF.split())

@@ -89,7 +89,6 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
         ("bed 3 about 20ml/hr", "ask level_ml"),
         ("bed 3 total 630 at 1900", "ask kind"),
         ("bed 3 passed the 630 line", "ask level_ml"),
-        ("beds 3, 7, 11: 630, 85, 1220", "ask level_ml"),
         ("bed 7 nothing, bed 3 630", "ask level_ml"),
         ("bed 7 dry", "ask kind"),
         ("bed 7 has not put out since last mark", "ask volume_ml"),

@@ -1,0 +1,180 @@
+"""A message without what only stands around its lines: who writes, how many beds come, that they go home.
+
+"Nights here. Bed 2 455, bed 3 1010 at 0700. Off home now", "my three at 1900: bed 1 210, ...". Such a
+clause tells nothing of a line, but its words could; so it is left out only where the whole message would be
+asked, and what is left must be whole lines. Called by `read`, for typed messages.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from datetime import datetime, timedelta
+from typing import NamedTuple
+
+from .items import FULL_HOUR
+from .numbers import Toks, glued, is_digits, word
+from .patterns.framing import (
+    AROUND,
+    BEFORE_COUNT,
+    COUNTED,
+    COUNTS,
+    FAREWELL,
+    GOES_HOME,
+    HEAD_ONLY,
+    MOVING,
+    PARTS_OF_DAY,
+    SELF,
+)
+from .statements import Checked, Mark, Statement
+from .verdict import Outcome
+
+STOPS = frozenset({".", ";", "!", ",", ":", "-", "(", ")"})
+BED_WORDS = frozenset({"bed", "room", "rm"})
+AT = frozenset({"at", "@"})
+NEXT = frozenset({"next", "nxt"})
+LINES = frozenset({"one", "mark", "line", "reading", "check", "level", "read", "set", "round", "due", "lot"})
+OF_NEXT = NEXT | LINES | AT | {"is", "by", "around", "will", "be", "the"}
+SOON = timedelta(hours=6)
+HOURLY = frozenset({"h", "hr", "hrs", "hrly", "hourly"})
+
+
+class Frame(NamedTuple):
+    """A clause that only stands around lines; `lines` is how many lines or beds it says will come."""
+
+    start: int
+    end: int
+    lines: int = 0
+
+
+def framed(text: str, toks: Toks, arrived: datetime, outcome: Callable[[str], Outcome]) -> Outcome:
+    """The lines that the message tells without what stands around them; nothing where it is not so."""
+    frames = tuple(_frames(toks, arrived))
+    if not frames:
+        return ()
+    told = outcome(_without(text, toks, frames))
+    whole = all(isinstance(s, Statement) and s.bed is not None for s in told)
+    if not whole or not all(isinstance(s, Mark | Checked) for s in told):
+        return ()
+    marks = [s for s in told if isinstance(s, Mark)]
+    return told if marks and _agrees(marks, toks, frames) else ()
+
+
+def _without(text: str, toks: Toks, frames: Sequence[Frame]) -> str:
+    """The message with blanks for what is left out, so that all else keeps its place."""
+    for frame in frames:
+        start, end = toks[frame.start].start, toks[frame.end - 1].end
+        text = text[:start] + " " * (end - start) + text[end:]
+    return text
+
+
+def _frames(toks: Toks, arrived: datetime) -> Iterator[Frame]:
+    numbers = [k for k in range(len(toks)) if is_digits(toks, k)]
+    if not numbers:
+        return
+    yield from (Frame(k, k + 3) for k in numbers_of_hours(toks))
+    for start, end in _clauses(toks):
+        count = _count(toks, start, end)
+        digits = [k for k in range(start, end) if is_digits(toks, k)]
+        said = {word(toks, k) for k in range(start, end)}
+        later = start > numbers[-1] or (digits[-1:] == numbers[-1:] and _is_next(toks, start, end, arrived))
+        if later and digits:
+            yield Frame(start - (word(toks, start - 1) in STOPS), end)
+            continue
+        if count and start < numbers[0] + 2 and _is_around(said - COUNTS.keys(), later=False):
+            yield Frame(start, end + (word(toks, end) in STOPS), count)
+            continue
+        head = end <= numbers[0]
+        said -= HEAD_ONLY if head else set()
+        if not (digits or NUMBER_WORDS & said) and _is_around(said, later=later):
+            stop = word(toks, end) in STOPS if head else word(toks, start - 1) in STOPS
+            yield Frame(start, end + stop) if head else Frame(start - stop, end)
+
+
+NUMBER_WORDS = frozenset(COUNTS)
+
+
+def numbers_of_hours(toks: Toks) -> list[int]:
+    """The places of "q1h" before a list: how often is read, and no number of it."""
+    return [
+        k
+        for k in range(len(toks) - 3)
+        if word(toks, k) == "q" and is_digits(toks, k + 1) and word(toks, k + 2) in HOURLY
+    ]
+
+
+def _clauses(toks: Toks) -> Iterator[tuple[int, int]]:
+    """The clauses between stops, also cut before a bed, before the time of a head and before what is next."""
+    start = 0
+    for k in range(len(toks) + 1):
+        stop = k == len(toks) or _is_stop(toks, k)
+        cut = not stop and _begins(toks, k)
+        if (stop or cut) and k > start:
+            yield start, k
+        if stop or cut:
+            start = k + stop
+
+
+def _is_stop(toks: Toks, k: int) -> bool:
+    between = is_digits(toks, k - 1) and is_digits(toks, k + 1) and glued(toks, k + 1)
+    return word(toks, k) in STOPS and not (between and glued(toks, k))
+
+
+def _begins(toks: Toks, k: int) -> bool:
+    """Whether a bed, a time for all or what is next begins there."""
+    number = is_digits(toks, k + 1) or (is_digits(toks, k + 2) and glued(toks, k + 2))
+    bed = word(toks, k) in BED_WORDS and number
+    time = word(toks, k) in AT and is_digits(toks, k + 1) and not is_digits(toks, k - 1)
+    following = word(toks, k) in NEXT and is_digits(toks, k - 1)
+    return bed or (time and word(toks, k - 1) in COUNTS.keys() | AROUND) or following
+
+
+def _count(toks: Toks, start: int, end: int) -> int:
+    """How many beds or lines a clause says will come: "my three for report", "4 beds for you"."""
+    counts = [k for k in range(start, end) if word(toks, k) in COUNTS]
+    if len(counts) != 1 or word(toks, counts[0] - 1) in BED_WORDS:
+        return 0
+    k = counts[0]
+    before, after = word(toks, k - 1) if k > start else "", word(toks, k + 1) if k + 1 < end else ""
+    named = after in COUNTED or (before in BEFORE_COUNT and (after or not is_digits(toks, k)))
+    headed = before in BEFORE_COUNT and word(toks, end) in AT
+    return COUNTS[word(toks, k)] if named or headed else 0
+
+
+def _is_around(said: set[str], *, later: bool) -> bool:
+    """Whether these words of a clause say nothing of a line."""
+    known = said <= AROUND | FAREWELL if later else said <= AROUND
+    return bool(said) and known and all(not said.isdisjoint(MOVING[w] - {w}) for w in said & MOVING.keys())
+
+
+def _is_next(toks: Toks, start: int, end: int, arrived: datetime) -> bool:
+    """ "next mark at 2000": when the next line is due, which is a time to come."""
+    said = [word(toks, k) for k in range(start, end)]
+    numbers = [w for w in said if w.isdecimal()]
+    plain = said[0] in NEXT and OF_NEXT.issuperset(w for w in said if not w.isdecimal())
+    if not plain or len(numbers) != 1 or len(numbers[0]) != FULL_HOUR:
+        return False
+    hour, minute = divmod(int(numbers[0]), 100)
+    since = timedelta(hours=arrived.hour, minutes=arrived.minute)
+    return timedelta() < (timedelta(hours=hour, minutes=minute) - since) % timedelta(days=1) <= SOON
+
+
+def _agrees(marks: Sequence[Mark], toks: Toks, frames: Sequence[Frame]) -> bool:
+    """Whether so many lines came as were said, it is the nurse who goes, and no part of a day was lost."""
+    beds = {mark.bed for mark in marks}
+    if any(f.lines and f.lines not in {len(beds), len(marks)} for f in frames):
+        return False
+    said = {word(toks, k) for f in frames for k in range(f.start, f.end)}
+    if GOES_HOME & said and not SELF & said and len(beds) < len(("one", "another")):
+        return False
+    if said & {"q", *NEXT} and not all(mark.at for mark in marks):
+        return False
+    first = min(k for k in range(len(toks)) if is_digits(toks, k))
+    ahead = {word(toks, k) for f in frames if f.start < first for k in range(f.start, f.end)}
+    return PARTS_OF_DAY.isdisjoint(ahead) or all(_is_written(mark, toks) for mark in marks)
+
+
+def _is_written(mark: Mark, toks: Toks) -> bool:
+    """Whether its time stands there in full, so that no part of the day is needed for it."""
+    if mark.at is None:
+        return False
+    return mark.at.strftime("%H%M") in toks.words
