@@ -22,6 +22,22 @@ AUXILIARY = frozenset(
 )
 
 
+READ = frozenset({"mark", "read", "check", "marked"})
+WHO = frozenset({"i", "we", "to", "you", "someone", "anyone"})
+
+
+def with_bed_to_read(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """ "when am i supposed to mark 3 again": what is read there is a bed, and no level."""
+    if word(toks, 0) not in {"when", "when's", "whens", "how", "what"}:
+        return items
+    nums = [i for i in items if i.role == "num"]
+    if len(nums) != 1 or nums[0].label is None or nums[0].unit or any(i.role == "bed" for i in items):
+        return items
+    k = nums[0].start
+    told = word(toks, k - 1) in READ and word(toks, k - 2) in WHO
+    return tuple(i.as_role("bed") if told and i is nums[0] else i for i in items)
+
+
 def asking(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """One line for each number and event of a message that begins by asking: "what was 12 at 1500"."""
     said = next((i for i in items if i.role not in {"bed", "sep"} and i.value != "bed"), None)

@@ -192,7 +192,8 @@ def _tells_more(items: tuple[Item, ...], topic: str | None, read: Read) -> bool:
     """Whether it tells something, and does not only ask."""
     if _is_remark(items, topic, read):
         return True
-    if _supposes(read) or _exclaims(items, read) or any(i.role == "foreign" for i in items):
+    foreign = topic != "me" and any(i.role == "foreign" for i in items)  # "logged in on this phone"
+    if foreign or _supposes(read) or _exclaims(items, read):
         return True
     if topic is not None and _happened(items, read):
         return True

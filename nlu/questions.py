@@ -27,6 +27,8 @@ NAMING = topics.SUMS | {"ask"}
 SETTLING = frozenset({"withdrawn", "corrected", "acknowledged", "help"})
 GOING_ON = frozenset({"is", "will", "do", "does", "did", "should", "much", "many", "i", "we"})
 OPENING = frozenset({"word", "repair", "okay", "reason", "closing"})
+WHY = frozenset({"was", "were", "is", "it's", "its", "because", "bc", "since", "already", "twice", "double", "by"})
+"""Behind what is taken back these say why."""
 SHARED = frozenset({"window", "span", "since"})
 """What a question takes from the one behind it, along with its bed."""
 
@@ -101,6 +103,14 @@ def _is_preamble(items: Pieces) -> bool:
 def is_of_now(time: Item) -> bool:
     """Whether a piece says a day or this moment, and no time of anything that is told: "tonight"."""
     return time.role == "time" and all(c.style in {"now", "date"} for c in time.clocks)
+
+
+def is_standing(item: Item, items: Pieces, read: Read) -> bool:
+    """ "which of our beds have a chest tube in": in one clause that asks for beds, how it is there."""
+    if item.name != "placed" or item.value != "kind":
+        return False
+    alone = not any(i.role in {"sep", "bed", "num"} for i in items)
+    return alone and topics.topic(items, read) == "beds"
 
 
 def _runs_on(items: Pieces, k: int) -> bool:
@@ -179,13 +189,30 @@ def _begins_a_query(items: Pieces, k: int, read: Read) -> bool:
     """Whether a clause asks: with its first word but for polite ones, or with a word and a question mark."""
     clause = _clause(items, k)
     first = next((i for i in clause if not _is_polite(i)), None)
-    if first is None:
+    if first is None or _is_why(items[:k], clause, read):
         return False
+    if _sums_up(clause) and any(i.name == "withdrawn" for i in items[:k]):
+        return True  # "scratch that, total on 4"
     if first.role == "cue" and first.value in {"question", "ask"}:
         line = any(i.role == "cue" and i.value == "level" for i in clause)
         return not line or first.name != "last" or topics.is_asking(first, read)
     marked = clause[-1].value == "mark_of_question"
     return marked and any(i.role == "cue" and i.value in {"question", "ask"} for i in clause)
+
+
+def _is_why(head: Pieces, clause: Pieces, read: Read) -> bool:
+    """ "remove the 0400 mark, was charted twice": why it is taken back, and no question."""
+    if not any(i.role == "cue" and i.name in {"withdrawn", "corrected"} for i in head):
+        return False
+    said = read.tokens.said[head[-1].end : clause[-1].end]
+    return bool(said) and not topics.asks(clause, read) and not WHY.isdisjoint(said)
+
+
+def _sums_up(clause: Pieces) -> bool:
+    """ "total on 4": the word for a sum, and a bed or a number that may be one."""
+    said = [i for i in clause if i.value != "bed" and i.role != "sep"]
+    summed = bool(said) and said[0].role == "cue" and said[0].value == "output"
+    return summed and len(said) > 1 and all(i.label and not i.unit for i in said[1:])
 
 
 def _reports(items: Pieces) -> bool:
@@ -207,8 +234,7 @@ def queries(items: Pieces, read: Read) -> list[tuple[str | None, Pieces]]:
     for k in (*(k for k in _starts(items, read) if _stops(items[k - 1])), len(items)):
         part = items[begun:k]
         rest = items[k:]
-        own = _own_topic(part, read)
-        if rest and own and _own_topic(_clause(items, k), read):
+        if rest and _own_or_last(part, read) and _own_or_last(_clause(items, k), read):
             parts.append(part)
             begun = k
     parts.append(items[begun:])
@@ -221,6 +247,13 @@ def _own_topic(items: Pieces, read: Read) -> str | None:
     named = [i for i in items if i.role == "cue" and i.value in NAMING]
     strong = any(i.name not in topics.WEAK for i in named) or topics.read_together(items, read)
     return topics.topic(items, read) if strong else None
+
+
+def _own_or_last(items: Pieces, read: Read) -> str | None:
+    """The topic of a question of its own; a last line counts with its bed: "last line on 6 and total for 7"."""
+    if (own := _own_topic(items, read)) or not any(i.role == "bed" for i in items):
+        return own
+    return topics.topic(items, read) if any(i.role == "cue" and i.value == "ask" for i in items) else None
 
 
 def _with_bed(part: Pieces, behind: list[Pieces], before: list[Pieces]) -> Pieces:

@@ -10,6 +10,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime, time
 
 from . import answers, corrections, queries, questions, topics, withdrawals
+from .asking import with_bed_to_read
 from .brief import Brief
 from .building import Builder
 from .context import in_context
@@ -59,7 +60,7 @@ def pieces(way: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, 
     told = scoped(with_beds(without_heading(way, toks), toks), toks)
     items = withdrawals.opened(in_context(with_plain_pairs(told, toks, arrived), toks), toks)
     items = _opened(items, toks)
-    items = with_checks_of_beds(items, toks)
+    items = with_bed_to_read(with_checks_of_beds(items, toks), toks)
     return corrections.with_owner(corrections.told_right(items, toks), toks)
 
 
@@ -227,8 +228,9 @@ class Sentence:
         toks, voice = self.read.tokens, self.ward.voice
         known = topics.read_together(items, self.read)
         rest = tuple(i for i in items if not (i.unread and i.name in known))
-        plain = not voice and TELLING.isdisjoint(there(i for i in items if not questions.is_of_now(i)))
+        said = there(i for i in items if not questions.is_of_now(i) and not questions.is_standing(i, items, self.read))
         named = any(i.role == "bed" for i in items)
+        plain = (not voice or not named) and TELLING.isdisjoint(said)
         cut = [] if plain and named else cuts(items, toks, voice)  # "total on 404 yesterday": no 4:04
         if plain and topics.asks(items, self.read):
             return cut
@@ -236,7 +238,7 @@ class Sentence:
 
     def _is_half_heard(self, items: tuple[Item, ...]) -> bool:
         """Dictated "to leave the last reading": a query without a word that asks, and with more words."""
-        if not self.ward.voice or answers.cues(items, "question"):
+        if not self.ward.voice or answers.cues(items, "question") or topics.asks(items, self.read):
             return False
         windowed = bool(answers.cues(items, "span") or answers.cues(items, "window"))
         plans = [

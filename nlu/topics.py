@@ -30,6 +30,7 @@ SUMS = frozenset({"output", "amount"})
 HOW_MUCH = 2
 """Words of "how much" and no more."""
 AUXILIARY = frozenset({"is", "are", "was", "were", "does", "did", "do", "has", "have", "am"})
+OPENING = AUXILIARY | ASKING
 STOPS = frozenset({",", ";", ".", "!", "?", "and", "&", "-"})
 OF_CHECKS = frozenset({"leak", "suction", "seal", "tidal", "fluid", "wall", "indicator"})
 
@@ -67,8 +68,8 @@ def sums_up_a_bed(items: tuple[Item, ...]) -> bool:
 
 def asks(items: tuple[Item, ...], read: Read) -> bool:
     """Whether a word or a phrase of them asks, and does not only name what could be told."""
-    if items and stretch(items, read)[0] == 0 and word(read.tokens, 0) in AUXILIARY:
-        return True  # "was bed 8 tidaling last time"
+    if items and word(read.tokens, 0) in OPENING and stretch(items, read)[0] == 0:
+        return True  # "was bed 8 tidaling last time", "anything still open"
     return any(
         i.role == "cue"
         and (i.value in {"question", "mark_of_question"} or (i.value == "ask" and is_asking(i, read)))
@@ -100,7 +101,7 @@ def _together(items: tuple[Item, ...], read: Read) -> tuple[str, set[str]] | Non
 
 def stretch(items: tuple[Item, ...], read: Read) -> tuple[int, int]:
     """Where the clauses of these pieces begin and end, with the words that say nothing."""
-    own = [i for i in items if i.role != "bed"] or items  # the bed may be that of another clause
+    own = [i for i in items if i.role not in {"bed", "sep"}] or items  # the bed may be of another clause
     start, end = own[0].start, own[-1].end
     while start and word(read.tokens, start - 1) not in STOPS:
         start -= 1

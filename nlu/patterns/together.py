@@ -6,9 +6,22 @@ _DRAIN = frozenset({"drain", "drains", "tube", "tubes", "chest", "ct", "cts"})
 _FULL = frozenset({"full", "fill", "fills", "filled", "filling", "capacity"})
 _HOUR = frozenset({"hr", "hour", "hourly", "hrly"})
 _WHEN = frozenset({"when", "when's", "whens", "long", "soon", "will", "before", "until", "till", "til"})
+_READ = frozenset({"mark", "marks", "marking", "read", "reading", "readings", "check", "checking", "line", "lines"})
+_WHICH = frozenset({"which", "what", "what's", "whats", "who", "whose", "any", "anyone", "anybody", "anything"})
+_CHART = frozenset({"flowsheet", "flowsheets", "chart", "charting", "sheet", "io"})
+_ME = frozenset({"i", "i'm", "im", "my", "me"})
 _ANSWER = frozenset({"answer", "answered", "answering", "unanswered", "unconfirmed", "confirming", "reply"})
 
 TOGETHER: tuple[tuple[str, tuple[frozenset[str], ...]], ...] = (
+    (
+        "me",
+        (
+            frozenset({"who", "which", "what", "what's", "whats", "am"}),
+            _ME,
+            frozenset({"logged", "signed", "registered", "role", "login", "account", "listed", "name"}),
+        ),
+    ),
+    ("me", (frozenset({"who"}), frozenset({"think", "thinks"}), frozenset({"am", "i'm", "im"}))),
     (
         "open",
         (_ANSWER, frozenset({"what", "what's", "whats", "any", "anything", "which", "still", "did", "have"})),
@@ -50,6 +63,24 @@ TOGETHER: tuple[tuple[str, tuple[frozenset[str], ...]], ...] = (
     ),
     ("beds", (frozenset({"every", "each", "all", "any"}), frozenset({"bed", "room", "one"}), _DRAIN)),
     ("rate", (frozenset({"how", "what", "what's", "whats"}), _HOUR)),
+    (
+        "due",
+        (
+            frozenset({"when", "when's", "whens", "time", "long", "soon"}),
+            frozenset({"need", "needs", "have", "should", "supposed", "gotta", "got", "must", "next", "again"}),
+            _READ | {"look", "marked"},
+        ),
+    ),
+    (
+        "due",
+        (
+            _WHICH | {"am", "which's"},
+            frozenset({"need", "needs", "needing", "late", "behind", "havent", "haven't", "hasn't", "hasnt"}),
+            _READ | {"marked"},
+        ),
+    ),
+    ("due", (frozenset({"am"}), frozenset({"late", "behind", "overdue"}))),
+    ("chart", (_WHICH | {"how"}, _CHART, frozenset({"put", "goes", "go", "enter", "write", "number", "down"}))),
 )
 """Each with one word at least of every set; the first that is said whole counts."""
 LONE_AGAIN = frozenset({"again"})
