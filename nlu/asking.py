@@ -23,6 +23,8 @@ AUXILIARY = frozenset(
 
 
 READ = frozenset({"mark", "read", "check", "marked"})
+TAGGED = 4
+"""Words and signs of "that's due right?"."""
 WHO = frozenset({"i", "we", "to", "you", "someone", "anyone"})
 
 
@@ -36,6 +38,21 @@ def with_bed_to_read(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     k = nums[0].start
     told = word(toks, k - 1) in READ and word(toks, k - 2) in WHO
     return tuple(i.as_role("bed") if told and i is nums[0] else i for i in items)
+
+
+SAYING = frozenset({"is", "that's", "thats", "it's", "its", "s", "are", "was", "due", "at"})
+"""With one of these before it, a "right?" asks for a yes."""
+OF_A_SIDE = frozenset({"the", "or", "and", "left", "other", "on", "/", "&", "a", "in", ""}) | SAYING - {"due"}
+
+
+def without_tag(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """ "thats due right?": a "right?" behind what is said whole is no side."""
+    last = len(toks) - 2
+    if len(toks) < TAGGED or toks.said[last : last + 2] != ("right", "?"):
+        return items
+    said = toks.said[:last]
+    told = not SAYING.isdisjoint(said) and word(toks, last - 1) not in OF_A_SIDE
+    return tuple(i for i in items if not (told and i.role == "tube" and i.start == last))
 
 
 def asking(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:

@@ -13,6 +13,8 @@ from .statements import Answered, Statement, Unclear
 MOST_HOURS = 24
 DESCRIBING = frozenset({"it", "it's", "its", "that's", "thats", "this", "that"})
 """What is said of the canister with one of these first is no report of a change."""
+BEEN = frozenset({"s", "'", "has", "was", "been", "got"})
+CHANGED = frozenset({"changed", "swapped", "replaced", "exchanged"})
 HALTING = frozenset(
     {"uh", "um", "er", "erm", "ah", "hmm", "mm", "uhm", "so", "well", "okay", "please", "sorry", "thanks"}
     | {"it", "it's", "its", "that's", "is", "was", "the", "a", "at", "of", "i", "got", "have", "just", "now"}
@@ -44,6 +46,8 @@ class Brief:
         said = [i.value for i in self.items if i.role == "cue"]
         if {"question", "ask", "mark_of_question", "howto"} & set(said):
             return None
+        if self._is_changed():
+            return Answered(choice="new_canister", answer="yes" if "yes" in said else None)
         if "new" in said and not set(said) - {"new", "yes", "okay"}:
             return Answered(choice="new_canister", answer="yes" if "yes" in said else None)
         kinds = answers.cues(self.items, "kind")
@@ -52,6 +56,14 @@ class Brief:
         if kinds[0].end - kinds[0].start > 2 or answers.cues(self.items, "no"):
             return None
         return Answered(choice="new_canister", answer="yes" if answers.cues(self.items, "yes") else None)
+
+    def _is_changed(self) -> bool:
+        """ "its been changed": of the canister that was asked about."""
+        said = [
+            t.text for t in self.toks if t.text not in {"yes", "yeah", "yep", "just", "already", "out", ","}
+        ]
+        it = said[:1] in (["it"], ["it's"], ["its"]) and bool(said[1:-1]) and set(said[1:-1]) <= BEEN
+        return it and said[-1] in CHANGED
 
     def answer(self) -> Statement | Unclear | None:
         """The answer that the message is, or the question about it; nothing if it is more than that."""
@@ -74,11 +86,13 @@ class Brief:
 
     def _is_whole_line(self) -> bool:
         """ "bed eleven yeah mark ten ninety five at seven": a line with its bed and time, and a filler."""
-        bed = next((k for k, i in enumerate(self.items) if i.role == "bed"), None)
-        if bed is None or not any(i.role == "time" or i.at for i in self.items):
+        bed = next((i for i in self.items if i.role == "bed"), None)
+        numbers = [i for i in self.items if i.role in {"num", "time"}]
+        yes = next(i for i in self.items if i.role == "cue" and i.value == "yes")
+        if bed is None or not any(i.role == "time" or i.at for i in numbers):
             return False
-        yes = next(k for k, i in enumerate(self.items) if i.role == "cue" and i.value == "yes")
-        return bed < yes and any(i.role == "num" and i.lead in {"level", "levelat"} for i in self.items[yes:])
+        led = any(i.role == "num" and i.lead in {"level", "levelat"} for i in numbers)
+        return led and (bed.start < yes.start < numbers[-1].start or len(numbers) > 1)
 
     def says_more(self) -> bool:
         """Dictated "and ah and sixty": words that are no part of a bare answer, so that some may be lost."""
@@ -113,7 +127,7 @@ class Brief:
         no, after = next((p for p in pairs if p[0].role == "cue" and p[0].value == "no"), (None, None))
         if no is None or after is None:
             return False
-        if after.value == "word" and after.start == no.end:
+        if after.value == "word" and after.start == no.end and after.name not in DESCRIBING:
             return True  # "9 no tipping"
         named = any(i.role == "bed" or i.label is not None for i in self.items)
         return named and after.role == "cue" and after.value in {"level", "tubeword", "canister"}

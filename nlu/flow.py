@@ -124,8 +124,23 @@ def _after_an_amount(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             yield "the next bed, or the line of this one"
 
 
+def _beds_of_a_sum(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "total 4 and 5 since 0200", "24h total on 6": which beds are summed, and how much of none."""
+    for k, item in enumerate(items):
+        if item.role != "output" or item.label is None or item.unit:
+            continue
+        if word(toks, item.start - 1) in {"on", "for"}:
+            yield "a bed that is summed, or how much"
+        after = items[k + 1 : k + 3]
+        joined = len(after) > 1 and after[0].value in {"and", "&", ","} and after[1].role == "bed"
+        bare = joined and after[1].start == after[0].end
+        if bare and not any(i.role == "bed" for i in items[:k]):
+            yield "a bed that is summed, or how much"
+
+
 OVER_TIME = (
     Rule(_over, frozenset({"span", "window", "since"})),
+    Rule(_beds_of_a_sum, frozenset({"output"})),
     Rule(_summed, frozenset({"ask"})),
     Rule(_as_much, frozenset({"same"})),
     Rule(_each_hour, frozenset({"level"}), HOURLY),

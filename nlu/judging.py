@@ -118,6 +118,12 @@ def _rising(drafts: list[Draft], arrived: datetime) -> bool:
     return True
 
 
+def _is_line_of_time(draft: Draft) -> bool:
+    """ "the 0600 mark on 12": the line of that time, whose level is asked."""
+    sure = draft.time is not None and draft.time.sure_time
+    return sure and draft.bed is not None and draft.wants is not None
+
+
 def _faults(draft: Draft) -> list[str]:
     found = [f"{slot} has two values" for slot in draft.clashes]
     found += ["a number has no place" for _ in draft.bad]
@@ -128,7 +134,7 @@ def _faults(draft: Draft) -> list[str]:
         found.append("no bed was said")
     if draft.bed is not None and not draft.bed.known:
         found.append("the unit has no such bed")
-    if not draft.has_content and draft.time is not None:
+    if not draft.has_content and draft.time is not None and not _is_line_of_time(draft):
         found.append("a time with nothing said of it")
     if draft.kind == "moved" and draft.to_bed is None:
         found.append("no bed to move to")

@@ -20,6 +20,7 @@ ANSWERS = frozenset({"yes", "no", "choice"})
 EVENTS = frozenset({"kind", "what", "same"})
 SAID = EVENTS | FINDINGS
 TOLD = SAID | ANSWERS
+WHOLE = SAID | {"reason"}
 LEADS = frozenset({"level", "levelat"})
 MOST_SEEN = 4
 """Pieces of "seen bed nine and"."""
@@ -27,7 +28,9 @@ NAMING = topics.SUMS | {"ask"}
 SETTLING = frozenset({"withdrawn", "corrected", "acknowledged", "help"})
 GOING_ON = frozenset({"is", "will", "do", "does", "did", "should", "much", "many", "i", "we"})
 OPENING = frozenset({"word", "repair", "okay", "reason", "closing"})
-WHY = frozenset({"was", "were", "is", "it's", "its", "because", "bc", "since", "already", "twice", "double", "by"})
+WHY = frozenset(
+    {"was", "were", "is", "it's", "its", "because", "bc", "since", "already", "twice", "double", "by"}
+)
 """Behind what is taken back these say why."""
 SHARED = frozenset({"window", "span", "since"})
 """What a question takes from the one behind it, along with its bed."""
@@ -61,7 +64,19 @@ def _seen_first(items: Pieces) -> tuple[tuple[str, ...], Pieces]:
     ):
         return (), items
     rest = items[items.index(said[2]) + 1 :]
+    if rest and not _tells_of_its_bed(rest) and _goes_on(rest):
+        rest = (said[1].as_role("bed"), *rest)
     return ((said[1].label,), rest) if rest and _tells_of_its_bed(rest) else ((), items)
+
+
+def _goes_on(rest: Pieces) -> bool:
+    """ "seen 11. line is 570 at 1920", "seen 5, hemothorax": what is told behind it is of that bed."""
+    named = any(i.role == "bed" or i.name == "acknowledged" for i in rest)
+    asks = any(i.role == "cue" and i.value in {"question", "ask", "mark_of_question"} for i in rest)
+    reason = rest[0].role == "cue" and rest[0].value == "reason" and len(rest) == 1
+    led = any(i.role == "num" and (i.lead in LEADS or i.unit or not i.label) for i in rest)
+    events = any(i.role == "cue" and i.value in SAID for i in rest)
+    return not (named or asks) and (reason or led or events)
 
 
 def _parts(items: Pieces, read: Read) -> Parts:
@@ -127,7 +142,7 @@ def _ends_before(head: Pieces, *, own: bool) -> bool:
 
 def _tells_whole(items: Pieces) -> bool:
     """Whether a bed is told of, and what happened or was read: "12 is 1190 now", and not "12 1900"."""
-    events = any(i.role == "cue" and i.value in SAID for i in items)
+    events = any(i.role == "cue" and i.value in WHOLE for i in items)
     numbers = [i for i in items if i.role in {"num", "bed"}]
     led = any(i.lead in LEADS or i.unit or i.at for i in numbers)  # "4, 5 and 6" are beds
     read_off = led or any(i.role == "time" for i in items)
@@ -250,7 +265,7 @@ def _own_topic(items: Pieces, read: Read) -> str | None:
 
 
 def _own_or_last(items: Pieces, read: Read) -> str | None:
-    """The topic of a question of its own; a last line counts with its bed: "last line on 6 and total for 7"."""
+    """The topic of a question of its own; a last line with its bed: "last line on 6 and total for 7"."""
     if (own := _own_topic(items, read)) or not any(i.role == "bed" for i in items):
         return own
     return topics.topic(items, read) if any(i.role == "cue" and i.value == "ask" for i in items) else None

@@ -9,8 +9,8 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, time
 
-from . import answers, corrections, queries, questions, topics, withdrawals
-from .asking import with_bed_to_read
+from . import answers, corrections, queries, questions, topics, whichwrong, withdrawals
+from .asking import with_bed_to_read, without_tag
 from .brief import Brief
 from .building import Builder
 from .context import in_context
@@ -60,6 +60,7 @@ def pieces(way: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, 
     told = scoped(with_beds(without_heading(way, toks), toks), toks)
     items = withdrawals.opened(in_context(with_plain_pairs(told, toks, arrived), toks), toks)
     items = _opened(items, toks)
+    items = withdrawals.unmade(without_tag(items, toks), toks)
     items = with_bed_to_read(with_checks_of_beds(items, toks), toks)
     return corrections.with_owner(corrections.told_right(items, toks), toks)
 
@@ -112,6 +113,10 @@ class Sentence:
             items = withdrawals.without_reason(items, self.read.tokens)
             made = withdrawals.withdrawn(items, self.ward.arrived, self.text)
             return told(*self._for_a_bed([made]), faults=len(self.unread(items)))
+        if (wrong := whichwrong.earlier_wrong(self.read.tokens)) is not None:
+            return told(wrong)
+        if whichwrong.is_either(self.read.tokens):
+            return told(Unclear(slot="kind", text=self.text))
         if "correct" in self.read.tokens.words and self._is_bare_correct():
             beds = [i.label for i in self._labelled if i.role == "bed"]
             return told(Answered(answer="yes", bed=beds[0] if beds else None))
@@ -228,7 +233,9 @@ class Sentence:
         toks, voice = self.read.tokens, self.ward.voice
         known = topics.read_together(items, self.read)
         rest = tuple(i for i in items if not (i.unread and i.name in known))
-        said = there(i for i in items if not questions.is_of_now(i) and not questions.is_standing(i, items, self.read))
+        said = there(
+            i for i in items if not questions.is_of_now(i) and not questions.is_standing(i, items, self.read)
+        )
         named = any(i.role == "bed" for i in items)
         plain = (not voice or not named) and TELLING.isdisjoint(said)
         cut = [] if plain and named else cuts(items, toks, voice)  # "total on 404 yesterday": no 4:04

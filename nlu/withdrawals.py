@@ -23,6 +23,31 @@ TOLD = (
     | {"num", "bed", "tube", "time", "bad", "alt", "check", "what", "level", "levelat", "same"}
 )
 """Pieces that may be more than a reason."""
+UNMADE = frozenset({"happened", "happen", "real", "exist", "taken"})
+"""What a line did not, or was not, that was never made."""
+OF_AN_ENTRY = frozenset(
+    {"entry", "entries", "message", "msg", "text", "texts", "one", "last", "sent", "put", "said", "entered"}
+    | {"wrote", "typed", "charted", "that", "it", "number", "what"}
+)
+"""Behind "take back" these say what."""
+OF_A_PATIENT = frozenset(
+    {
+        "patient",
+        "pt",
+        "pts",
+        "him",
+        "her",
+        "them",
+        "to",
+        "from",
+        "theatre",
+        "theater",
+        "or",
+        "ct",
+        "icu",
+        "ir",
+    }
+)
 MANY = frozenset({"both", "all", "every", "each"})
 
 
@@ -41,6 +66,22 @@ def opened(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
         else i
         for i in items
     )
+
+
+def unmade(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """ "1100 mark on 5 never happened": said last of a line and its time or bed, it takes the line back."""
+    timed = any(i.role == "time" or (i.role == "num" and i.clocklike) for i in items)
+    if UNMADE.isdisjoint(toks.words) or not timed or not any(map(_is_line, items)):
+        return items
+    k = next((k for k, i in enumerate(items) if i.role == "cue" and i.value == "neg"), 0)
+    last = [w for w in toks.said[items[k].end : len(toks)] if w not in {"it", "pls", "please", "."}]
+    if not k or len(last) != 1 or last[0] not in UNMADE:
+        return items
+    return (*items[:k], items[k]._replace(value="kind", name="withdrawn"))
+
+
+def _is_line(item: Item) -> bool:
+    return item.role == "cue" and item.value in LINE_WORDS
 
 
 def without_reason(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
@@ -107,6 +148,12 @@ def _bed_among(times: list[Item]) -> Item | None:
     return found[0] if told and len(found) == 1 else None
 
 
+def _may_be_of_a_patient(text: str) -> bool:
+    """ "take back 9": the entry, or the patient, to theatre?"""
+    said = set(text.replace(",", " ").split())
+    return "take back" in text and (OF_AN_ENTRY.isdisjoint(said) or not OF_A_PATIENT.isdisjoint(said))
+
+
 def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement | Unclear:
     """What is taken back: the last message, or the line of that bed and time."""
     beds = list(dict.fromkeys(i.label for i in items if i.role == "bed"))
@@ -129,7 +176,7 @@ def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statemen
     if len(beds) > 1 or any(i.role == "bed" and not i.known for i in items):
         return Unclear(slot="bed", text=text, choices=tuple(b for b in beds if b), statement=made)
     lines = any(i.role == "cue" and i.value in LINE_WORDS for i in items)
-    if "take back" in text.lower() and not lines:  # back to theatre?
+    if not lines and _may_be_of_a_patient(text.lower()):
         return Unclear(slot="kind", text=text, statement=Statement(bed=made.bed))
     if any(i.role == "bad" for i in items):
         return Unclear(slot="at" if beds else "bed", text=text, statement=made)

@@ -139,7 +139,8 @@ QUERIES: dict[str, tuple[str, ...]] = {
     ),
     "ask:history": (
         "(list|show|show me|see|give me) (the|all|all the|every|) (readings|marks|lines|entries|levels)",
-        "history", "hx", "show everything", "(show|give|tell) me everything", "all marks", "(show me|list|give me|) every (entry|mark|line|reading)", "list marks",
+        "history", "hx", "show everything", "(show|give|tell) me everything", "all marks",
+        "(show me|list|give me|) every (entry|mark|line|reading)", "list marks",
         "entries", "log", "all entries", "show marks",
         "list of marks", "all the marks", "all lines", "show me all the marks", "marks today",
         "all readings", "list all marks", "show all marks", "ledger", "previous marks", "list entries",
@@ -157,7 +158,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "anything unconfirmed", "what have i not answered", "what do you need from me", "what's unanswered",
         "unanswered questions", "what's still open", "open", "pending questions", "unresolved", "loose ends",
         "any open questions", "questions", "list open questions",
-        "(what|anything|what's|whats|what is|is anything|what are you|are you|still) waiting (on|for) (me|us|)",
+        "(what|anything|what's|whats|what is|what are you|are you|still) waiting (on|for) (me|us|)",
         "(any|any open|more) (questions|question|items) (left|remaining|over|still open|outstanding)",
         "show open questions",
     ),

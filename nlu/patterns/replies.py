@@ -26,6 +26,7 @@ ANSWERS: dict[str, tuple[str, ...]] = {
         "not correct", "that is wrong", "no it's not", "no it isn't", "it's not right", "false", "it isn't",
         "it is not", "no it is not", "that's not right", "that is not right", "thats not right",
         "that is incorrect", "that's incorrect", "it doesn't", "no it doesn't", "no that's wrong",
+        "(that|that's|thats|it) (isn't|isnt|ain't|aint) (right|correct|true)",
         "not really", "naw", "(that's|thats|that is|it's|its) not (it|the one|what it says|what i see)",
     ),
     "okay": (

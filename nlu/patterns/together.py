@@ -6,8 +6,12 @@ _DRAIN = frozenset({"drain", "drains", "tube", "tubes", "chest", "ct", "cts"})
 _FULL = frozenset({"full", "fill", "fills", "filled", "filling", "capacity"})
 _HOUR = frozenset({"hr", "hour", "hourly", "hrly"})
 _WHEN = frozenset({"when", "when's", "whens", "long", "soon", "will", "before", "until", "till", "til"})
-_READ = frozenset({"mark", "marks", "marking", "read", "reading", "readings", "check", "checking", "line", "lines"})
-_WHICH = frozenset({"which", "what", "what's", "whats", "who", "whose", "any", "anyone", "anybody", "anything"})
+_READ = frozenset(
+    {"mark", "marks", "marking", "read", "reading", "readings", "check", "checking", "line", "lines"}
+)
+_WHICH = frozenset(
+    {"which", "what", "what's", "whats", "who", "whose", "any", "anyone", "anybody", "anything"}
+)
 _CHART = frozenset({"flowsheet", "flowsheets", "chart", "charting", "sheet", "io"})
 _ME = frozenset({"i", "i'm", "im", "my", "me"})
 _ANSWER = frozenset({"answer", "answered", "answering", "unanswered", "unconfirmed", "confirming", "reply"})
@@ -67,7 +71,9 @@ TOGETHER: tuple[tuple[str, tuple[frozenset[str], ...]], ...] = (
         "due",
         (
             frozenset({"when", "when's", "whens", "time", "long", "soon"}),
-            frozenset({"need", "needs", "have", "should", "supposed", "gotta", "got", "must", "next", "again"}),
+            frozenset(
+                {"need", "needs", "have", "should", "supposed", "gotta", "got", "must", "next", "again"}
+            ),
             _READ | {"look", "marked"},
         ),
     ),
@@ -80,7 +86,10 @@ TOGETHER: tuple[tuple[str, tuple[frozenset[str], ...]], ...] = (
         ),
     ),
     ("due", (frozenset({"am"}), frozenset({"late", "behind", "overdue"}))),
-    ("chart", (_WHICH | {"how"}, _CHART, frozenset({"put", "goes", "go", "enter", "write", "number", "down"}))),
+    (
+        "chart",
+        (_WHICH | {"how"}, _CHART, frozenset({"put", "goes", "go", "enter", "write", "number", "down"})),
+    ),
 )
 """Each with one word at least of every set; the first that is said whole counts."""
 LONE_AGAIN = frozenset({"again"})

@@ -1,0 +1,41 @@
+"""An answer that says that the earlier line was wrong, in any order: "it was the earlier one that was wrong".
+
+Every word of the message is one of a few; where another stands beside them, it may be more than an answer.
+Called by `sentence`.
+"""
+
+from __future__ import annotations
+
+from .numbers import Toks
+from .statements import Answered
+
+EARLIER = frozenset({"earlier", "previous", "prior", "old", "older"})
+LINES = frozenset(
+    {"one", "one's", "ones", "mark", "line", "reading", "entry", "level", "reading's", "number"}
+)
+WRONG = frozenset({"wrong", "incorrect", "off", "bad", "misread", "mistake", "mistaken", "typo", "error"})
+LATER = frozenset({"new", "latest", "current", "second", "this", "last", "first"})
+NO = frozenset({"no", "nope", "nah"})
+YES = frozenset({"yes", "yeah", "yep"})
+PLAIN = frozenset(
+    {"it", "it's", "its", "is", "was", "the", "that", "that's", "thats", "a", "an", "s", "'", "i", "think"}
+    | {"oh", "sorry", "um", "uh", "so", "just", "actually", ","}
+    | {".", "!", "-", "which", "been", "were", "please", "thanks", "my"}
+)
+"""Beside these the answer says nothing."""
+ALL = EARLIER | LINES | WRONG | PLAIN | NO | YES
+
+
+def earlier_wrong(toks: Toks) -> Answered | None:
+    """That the line before was wrong, where the message says that and no more."""
+    said = toks.said[: len(toks)]
+    if EARLIER.isdisjoint(said) or WRONG.isdisjoint(said) or not set(said) <= ALL:
+        return None
+    no, yes = not NO.isdisjoint(said), not YES.isdisjoint(said)
+    return Answered(choice="earlier_wrong", answer=None if no == yes else "no" if no else "yes")
+
+
+def is_either(toks: Toks) -> bool:
+    """ "the second one's wrong": what is wrong was said, and not which of the two is chosen."""
+    said = set(toks.said[: len(toks)])
+    return bool(said & {"first", "second", "1st", "2nd"}) and bool(said & WRONG) and said <= ALL | LATER
