@@ -64,8 +64,8 @@ def test_a_dictated_no_before_it_leaves_it_taken_back(text: str) -> None:
     [
         ("seen 5, paging trauma now", "acknowledged bed=5"),
         ("seen 12 going in now", "acknowledged bed=12"),
-        ("seen 12, 640 at 1900", "mark bed=12 at=19:00 level_ml=640"),
-        ("seen 5, leak continuous", "checked bed=5 air_leak=continuous"),
+        ("seen 12, 640 at 1900", "acknowledged bed=12; mark bed=12 at=19:00 level_ml=640"),
+        ("seen 5, leak continuous", "acknowledged bed=5; checked bed=5 air_leak=continuous"),
         ("seen 5, paging trauma, canister tipped", "ask"),
         ("seen 5 going to 8", "ask"),
     ],
