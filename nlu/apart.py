@@ -44,18 +44,20 @@ REFERRING = frozenset(
 
 RIGHTING = frozenset({"correct", "fix", "change", "amend"})
 TAKING = frozenset({"delete", "cancel", "erase", "withdraw"})
+SETTLING = RIGHTING | TAKING
 LINES = frozenset({"mark", "line", "level", "reading"})
 
 
 def by_sentence(text: str, toks: Toks, outcome: Callable[[str], Outcome], *, voice: bool) -> Outcome:
     """What the sentences say, each read alone; nothing where one is not whole or names no bed."""
-    stops = [] if voice else [k for k in range(len(toks)) if _is_end(toks, k)]
+    stopped = not (voice or STOPS.isdisjoint(toks.words))
+    stops = [k for k in range(len(toks)) if _is_end(toks, k)] if stopped else []
     return _read_apart(text, toks, stops, outcome) or _joined(text, toks, outcome)
 
 
 def _joined(text: str, toks: Toks, outcome: Callable[[str], Outcome]) -> Outcome:
     """What is said on both sides of an "and": a line with its time, and what is put right or taken back."""
-    for k in range(1, len(toks) - 1):
+    for k in range(1, len(toks) - 1) if not toks.words.isdisjoint(SETTLING) else ():
         told = _read_apart(text, toks, [k], outcome) if _is_joint(toks, k) else ()
         settled = sum(isinstance(s, Corrected | Withdrawn) for s in told)
         if settled == 1 and all(isinstance(s, Statement) and s.at is not None for s in told):
@@ -67,12 +69,12 @@ def _is_joint(toks: Toks, k: int) -> bool:
     if word(toks, k) not in {"and", ","}:
         return False
     righted = word(toks, 0) in RIGHTING and not LINES.isdisjoint(toks.said[k:])
-    return word(toks, k + 1) in RIGHTING | TAKING or (righted and word(toks, k + 1) in BED_WORDS)
+    return word(toks, k + 1) in SETTLING or (righted and word(toks, k + 1) in BED_WORDS)
 
 
 def _read_apart(text: str, toks: Toks, ends: list[int], outcome: Callable[[str], Outcome]) -> Outcome:
     found: list[Statement] = []
-    parts = _parts(text, toks, ends)
+    parts = _parts(text, toks, ends) if ends else ()
     if not 1 < len(parts) <= MOST:
         return ()
     for part in parts:

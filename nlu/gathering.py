@@ -45,6 +45,10 @@ class Gathering(Findings):
             else:
                 self.now.closing = True
         match item.role:
+            case "cue":
+                self._cue(item)
+            case "sep":
+                pass
             case "bed":
                 self._bed(item)
             case "tube":
@@ -67,8 +71,6 @@ class Gathering(Findings):
                 self.repair, self.mended = True, self.last
             case "foreign":
                 self.foreign = True
-            case "cue":
-                self._cue(item)
         self.of_both = item.value == "both" or (self.of_both and item.role not in {"bed", "tube"})
         if item.role in {"bed", "cue"}:
             self.cued = item.role == "cue" and (self.cued or item.value != "bed")

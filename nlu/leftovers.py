@@ -363,6 +363,6 @@ DICTATED = Rules(
         Rule(_halting, AMOUNTS),
         Rule(_colours, frozenset({"fluid", "word"})),
         Rule(_sounds, AMOUNTS | {"time"}),
-        Rule(row_of_beds, frozenset({"level"})),
+        Rule(row_of_beds, frozenset({"level"}), frozenset({"beds"})),
     )
 )

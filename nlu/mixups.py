@@ -146,7 +146,7 @@ def row_of_beds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 MIXUPS = (
-    Rule(row_of_beds, frozenset({"level"})),
+    Rule(row_of_beds, frozenset({"level"}), frozenset({"beds"})),
     Rule(_openers, frozenset({"time"})),
     Rule(_mixed_up, NUMBERS),
     Rule(_starred, TOLD, frozenset({"*"})),

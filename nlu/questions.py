@@ -27,6 +27,7 @@ MOST_SEEN = 4
 NAMING = topics.SUMS | {"ask"}
 SETTLING = frozenset({"withdrawn", "corrected", "acknowledged", "help"})
 GOING_ON = frozenset({"is", "will", "do", "does", "did", "should", "much", "many", "i", "we"})
+ASKING = frozenset({"question", "ask", "mark_of_question"})
 OPENING = frozenset({"word", "repair", "okay", "reason", "closing"})
 WHY = frozenset(
     {"was", "were", "is", "it's", "its", "because", "bc", "since", "already", "twice", "double", "by"}
@@ -80,6 +81,9 @@ def _goes_on(rest: Pieces) -> bool:
 
 
 def _parts(items: Pieces, read: Read) -> Parts:
+    asks = any(i.role == "cue" and i.value in ASKING for i in items)
+    if not asks and word(read.tokens, 0) not in topics.AUXILIARY:
+        return Parts(items)
     for k in _starts(items, read):
         head, rest = items[:k], items[k:]
         if _begins_a_query(items, k, read) and _is_only_asked(rest):
@@ -161,7 +165,7 @@ def _settles(items: Pieces) -> bool:
 
 def _is_a_report(items: Pieces) -> bool:
     """Whether it tells something of a bed that it names, and asks nothing."""
-    asks = any(i.role == "cue" and i.value in {"question", "ask", "mark_of_question"} for i in items)
+    asks = any(i.role == "cue" and i.value in ASKING for i in items)
     return not asks and _tells_of_its_bed(items)
 
 

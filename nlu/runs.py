@@ -20,6 +20,8 @@ LONGEST_GAP = 12 * 60
 
 def paired(items: tuple[Item, ...]) -> tuple[Item, ...]:
     """The pieces with a comma between the pairs of such a list, where only one way to pair them stands."""
+    if sum(i.role in {"num", "time"} for i in items) < FEWEST:
+        return items
     lists = [_pairs(run) for run in _runs(items) if len(run) >= FEWEST]
     starts = {item.start for way in lists for item in way[2::2]} | set(_timed_pairs(items))
     if not starts:

@@ -89,7 +89,8 @@ REPAIR = "repair"
 def scoped(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces with claimed numbers, denied stretches and repairs marked as such."""
     items = turned(items, toks)
-    items = tuple(i.as_role(DENIED) if _is_nearly(i, toks) else i for i in items)
+    if not NEARLY.isdisjoint(toks.words):
+        items = tuple(i.as_role(DENIED) if _is_nearly(i, toks) else i for i in items)
     due = {"next", "due"} <= toks.words
     if toks.words.isdisjoint(PLEASE) and not (
         due or any(i.value in STARTS for i in items if i.role == "cue")

@@ -29,7 +29,7 @@ def gathered(items: Iterable[Item]) -> list[Draft]:
     told = [part for draft in gathering.done() for part in _with_since(draft)]
     gathering.drafts = [part for draft in told for part in _each_removed(draft)]
     drafts = [
-        d for d in gathering.drafts if d.has_content or d.bed or d.time or d.tubes or d.clashes or d.wants
+        d for d in gathering.drafts if d.bed or d.time or d.tubes or d.clashes or d.wants or d.has_content
     ]
     _without_told_again(drafts)
     _fold_bare(drafts)
@@ -100,7 +100,7 @@ def _fold_bare(drafts: list[Draft]) -> None:
     """A draft of nothing but a bed, tube or time belongs to the one before that lacks it, or after."""
     for k in range(len(drafts) - 1, -1, -1):
         draft = drafts[k]
-        if draft.has_content or len(drafts) == 1:
+        if len(drafts) == 1 or draft.has_content:
             continue
         near = [drafts[j] for j in (k - 1, k + 1) if 0 <= j < len(drafts)]
         home = next((d for d in near if _fits(draft, d)), None)

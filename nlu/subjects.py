@@ -26,9 +26,9 @@ from .patterns.asides import (
     WITH,
 )
 from .roles import OF_PATIENT, is_event
-from .rules import there
+from .rules import Rule, Rules, signs, there
 from .scope import STRONG
-from .turned import was_so
+from .turned import LASTING, was_so
 
 TOLD = frozenset({"old", "new", "final", "previous"})
 """With these, what was changed is a canister."""
@@ -68,6 +68,7 @@ SPILLS = frozenset(
 )
 """Behind such a mishap: what came of it."""
 HOW = frozenset({"when", "while", "whilst", "after", "during", "because", "cos", "as"})
+EVENT_CUES = frozenset({"kind", "what"})
 TELLING = CHECKS | {"kind", "reason", "what", "word", "check"}
 """Cues of an event, of a check, and words that were not understood: without any there is nothing to doubt."""
 TO_BE_DONE = frozenset({"clamp", "unclamp", "change", "swap", "remove", "pull", "move", "transfer"})
@@ -82,14 +83,7 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """One line for each event or check whose clause says more than was understood."""
     if there(items).isdisjoint(TELLING):
         return
-    yield from _reasons(items, toks)
-    yield from _low_wall(items, toks)
-    yield from _suction_back(items, toks)
-    yield from _queried(items, toks)
-    yield from was_so(items, toks)
-    yield from _sealed(items)
-    yield from _changing(items, toks)
-    yield from _counted(items, toks)
+    yield from signs(OF_ALL, items, toks)
     parts = [list(clause) for clause in clauses(items, STRONG)]
     for place, clause in enumerate(parts):
         events = [i for i in clause if is_event(i)]
@@ -139,7 +133,7 @@ def _changing(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     yield from ("the old canister, or the new one" for _ in levels if changing)
 
 
-def _sealed(items: tuple[Item, ...]) -> Iterator[str]:
+def _sealed(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "20 suction 9 waterseal": on suction, or on water seal?"""
     for before, item, after in zip(items, items[1:], [*items[2:], None], strict=False):
         set_at = before.role == "check" and before.name == "suction" and before.end == item.start
@@ -324,3 +318,17 @@ def _another_person(event: Item, clause: list[Item], toks: Toks) -> bool:
         word(toks, k) in people - {"ct", "he", "she", "they"} and word(toks, k - 1) not in WITH
         for k in range(first, event.start)
     )
+
+
+OF_ALL = Rules(
+    (
+        Rule(_reasons, frozenset({"reason"})),
+        Rule(_low_wall, frozenset({"check"})),
+        Rule(_suction_back, EVENT_CUES),
+        Rule(_queried, EVENT_CUES | FINDINGS, frozenset({"?"})),
+        Rule(was_so, EVENT_CUES | LASTING, frozenset({"was", "were"})),
+        Rule(_sealed, frozenset({"seal"})),
+        Rule(_changing, EVENT_CUES),
+        Rule(_counted, frozenset({"bed"}), frozenset({"tubes", "drains", "canisters"})),
+    )
+)
