@@ -52,6 +52,8 @@ def key(label: str) -> str:
 
 Found = tuple[int, str, bool]
 Said = list[tuple[int, str, str | None]]
+LAST_DIGITS = 2
+"""What a recogniser sets apart from the hundred of a bed: "4 07"."""
 ROUND = frozenset(range(20, 100, 10))
 LEVEL_WORDS = frozenset({"mark", "marks", "marked", "line", "level", "is", "at", "reads", "reading"})
 
@@ -63,6 +65,8 @@ def beds(toks: Toks, i: int, index: Mapping[str, str] | None, *, voice: bool, cu
     """
     seen: set[tuple[int, str]] = set()
     said = [(end, text, bed_label(text, index)) for end, text in _spoken(toks, i, voice=voice and cued)]
+    if voice and cued and index is not None:
+        said = _with_pieces(toks, index, said)
     several = said if len(said) > 1 else ()
     whole = max((end for end, text, label in several if label and text[-1:].isalpha()), default=0)
     for end, text, label in said:
@@ -74,6 +78,23 @@ def beds(toks: Toks, i: int, index: Mapping[str, str] | None, *, voice: bool, cu
                 yield end, label, True
         elif cued and _may_be_unknown(toks, i, end, text, said) and index is not None:
             yield end, text.upper(), False
+
+
+def _with_pieces(toks: Toks, index: Mapping[str, str], said: Said) -> Said:
+    """The labels, and "4 07" or "four 12" as the bed 407 or 412 that the unit has; then no unknown bed 4."""
+    pieced: Said = [
+        (end + 1, head + word(toks, end), index[head + word(toks, end)])
+        for end, head, _ in said
+        if _goes_on(toks, end) and head.isdecimal() and head + word(toks, end) in index
+    ]
+    return [found for found in said if found[2] is not None] + pieced if pieced else said
+
+
+def _goes_on(toks: Toks, i: int) -> bool:
+    """Whether two digits stand here that may be the rest of a label: not those of "20:40" or "11.5"."""
+    two = is_digits(toks, i) and len(word(toks, i)) == LAST_DIGITS and not glued(toks, i)
+    longer = word(toks, i + 1) in {":", ".", ","} and is_digits(toks, i + 2) and glued(toks, i + 2)
+    return two and not longer
 
 
 def _may_be_unknown(toks: Toks, i: int, end: int, text: str, said: Said) -> bool:
@@ -222,6 +243,9 @@ BEHIND_NAME = frozenset(
         "canister",
         "box",
         "chamber",
+        "bottle",
+        "collection",
+        "fluid",
         "suction",
         "air",
         "leak",
@@ -311,7 +335,7 @@ def is_of_a_level(toks: Toks, i: int, end: int) -> bool:
     """
     longest = max(numbers(toks, i), default=None, key=lambda n: n.end)
     if longest is None or longest.end <= end:
-        return False
+        return longest is not None and word(toks, i) in MORE_THAN_TUBES
     spelt = longest.end - i == SPELT_LEVEL and all(_is_digit(toks, k) for k in range(i, longest.end))
     signed = word(toks, end) in {"point", "hundred", "thousand"} or (
         word(toks, end) in {",", "."} and glued(toks, end)

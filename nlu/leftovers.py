@@ -252,7 +252,7 @@ def _ends_in_time(item: Item, toks: Toks) -> bool:
         word(toks, item.start) == "twenty"
         and word(toks, item.start + 1) in ONES
         and any(end == item.core for end, _ in clocks(toks, item.start + 1))
-        and word(toks, item.core - 1) != "hundred"
+        and "hundred" not in toks.said[item.start : item.core]
     )
 
 

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 
 from .items import Item
 from .lengths import length
-from .numbers import Toks, glued, is_digits, starts_number, word
+from .numbers import Toks, glued, is_digits, is_own_thousand, starts_number, word
 from .patterns.leads import DANGLING, GLUED_BEFORE, HESITATION, LINKS
 from .pipeline import Cue
 
@@ -122,6 +122,7 @@ def is_of_number_before(toks: Toks, i: int, before: Item | None, index: Mapping[
     """
     label = before.label or "" if before is not None and before.role == "bed" and before.end == i else ""
     bed = len(word(toks, i - 1)) == 1 and index is not None and label[:-1] in index
+    bed |= bool(label) and is_own_thousand(toks, i)
     return word(toks, i) in {"hundred", "thousand"} and starts_number(toks, i - 1) and not bed
 
 

@@ -85,7 +85,8 @@ def starts_number(toks: Toks, i: int) -> bool:
     if text == "one" and word(toks, i - 1) in POINTING and word(toks, i + 1) not in NUMERALS:
         return False
     if text in {"hundred", "thousand"}:
-        return word(toks, i - 1) not in NUMERALS and not is_digits(toks, i - 1)
+        alone = word(toks, i - 1) not in NUMERALS and not is_digits(toks, i - 1)
+        return alone or is_own_thousand(toks, i)
     if text[0].isdecimal() or text in NUMERALS:
         return text not in {"o", "ou", "oh"} or word(toks, after_hyphen(toks, i + 1)) in NUMERALS | {"point"}
     if text in {"a", "an"}:
@@ -95,6 +96,11 @@ def starts_number(toks: Toks, i: int) -> bool:
     if text == "point":
         return word(toks, i + 1) in ONES or word(toks, i + 1) in ZEROS or is_digits(toks, i + 1)
     return text == "$" and is_digits(toks, i + 1)
+
+
+def is_own_thousand(toks: Toks, i: int) -> bool:
+    """ "bed twenty two thousand four hundred": perhaps bed 22, and a thousand without its "a"."""
+    return word(toks, i) == "thousand" and word(toks, i - 1) in ONES and word(toks, i - 2) in TENS
 
 
 @remembered
@@ -232,6 +238,7 @@ def _from_words(toks: Toks, i: int) -> Iterator[Number]:
         yield from _after_point(toks, end, value)
         if 0 < value < TOP_PAIR:
             yield from (Number(e, value * 100 + low) for e, low in _low_pair(toks, end))
+            yield from _digits_behind(toks, end, value)
     yield from _spelt_digits(toks, i)
 
 
@@ -264,6 +271,13 @@ def _low_pair(toks: Toks, i: int) -> list[tuple[int, int]]:
         j = after_hyphen(toks, i + 1)
         return [(j + 1, ONES[word(toks, j)])] if word(toks, j) in ONES else []
     return [(end, value) for end, value in small(toks, i) if value >= 10]
+
+
+def _digits_behind(toks: Toks, i: int, value: int) -> Iterator[Number]:
+    """ "ten 30" as 1030: a recogniser writes one number half in words."""
+    said = word(toks, i)
+    if len(said) == 2 and said.isdecimal() and not glued(toks, i) and not _goes_on(toks, i):
+        yield Number(i + 1, value * 100 + int(said), "joined")
 
 
 def _scaled(toks: Toks, i: int, value: Value) -> Iterator[Number]:
