@@ -17,7 +17,7 @@ from .labels import is_of_a_level, tube_label
 from .neighbours import is_adverb, is_day_number, is_setting, kind_lead, number_follows
 from .numbers import glued, heard_as_number, is_digits, numbers, starts_number, word
 from .numbersteps import misheard
-from .patterns.leads import LEADS, LEVEL_LEADS, MAY_BE_ARTICLE, TUBE_NAMES
+from .patterns.leads import LEADS, LEVEL_LEADS, LINES, MAY_BE_ARTICLE, TUBE_NAMES
 from .patterns.leads import MANY_LINES as MANY
 from .pipeline import Cue
 from .ways import Step, Way, about
@@ -86,8 +86,15 @@ def _with_cue(ground: Ground, cue: Cue, way: Way, item: Item) -> Way:
     if says_nothing(cue, way, ground.toks, voice=ground.voice) or is_place_at(cue, ground.toks):
         return way
     at = word(ground.toks, cue.end - 1) in {"at", "@", "the"}
-    lead = cue.value if cue.label == "order" else LEADS.get(cue.label, "")
-    return way.with_item(item, lead, at=at)
+    return way.with_item(item, _lead_of(ground, cue, way), at=at)
+
+
+def _lead_of(ground: Ground, cue: Cue, way: Way) -> str:
+    """What the cue says of the number behind it; "bed 16 closing line 340": behind the bed, its level."""
+    if cue.label == "order":
+        return cue.value
+    line = cue.label == "closing" and word(ground.toks, cue.end - 1) in LINES
+    return "level" if line and _is_after(way, "bed") else LEADS.get(cue.label, "")
 
 
 def _is_of_time(ground: Ground, cue: Cue, way: Way) -> bool:
@@ -170,7 +177,8 @@ def _tubeword(ground: Ground, cue: Cue, way: Way, item: Item) -> Iterator[Step]:
             yield cue.end, way.with_item(item, way.lead, at=way.at)
         typed = not ground.voice and not word(ground.toks, found[0]).startswith("0")
         longer = any(number.end > found[0] for number in numbers(ground.toks, cue.end))
-        if (typed or not longer) and not is_with_part(ground.toks, cue.end):
+        numbered = word(ground.toks, cue.end - 1) == "number"  # "tube number one eighty"
+        if (typed or numbered or not longer) and not is_with_part(ground.toks, cue.end):
             return
     yield cue.end, way.with_item(item, way.lead, at=way.at)
 

@@ -30,6 +30,7 @@ HEARD_SHORTEST = 7
 DENYING = frozenset({"no", "nil", "none", "neg", "negative"})
 """Said before what is not there, or behind it."""
 LABELLED = frozenset({"bed", "room", "rm", "bay"})
+TUBES = frozenset({"tube", "drain"})
 BEFORE_ONE = TENS.keys() | LABELLED
 _CHOICE = re.compile(r"\(([^()]*)\)")
 _STRETCH = re.compile(r"(?:\([^()]*\)|[^\s()])+")
@@ -165,9 +166,12 @@ def _is_no_phrase(toks: Sequence[Token], start: int, end: int) -> bool:
 
 
 def _is_letter_of_bed(toks: Sequence[Token], i: int) -> bool:
-    """Whether the "a" at a place follows a bed: "bed twelve A line at 340" tells of no arterial line."""
+    """Whether the "a" at a place follows a bed or the word tube: "bed twelve A line at 340" tells of no
+    arterial line."""
     if toks[i].text != "a" or (i + 1 < len(toks) and toks[i + 1].text == "-"):
         return False
+    if i > 0 and toks[i - 1].text in TUBES:
+        return True
     start = i
     while start and (toks[start - 1].text in NUMERALS or toks[start - 1].is_digits):
         start -= 1

@@ -28,7 +28,8 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "to ws", "ws only", "suction none", "suction zero", "placed on water seal", "now on water seal",
         "to underwater seal", "down to water seal", "back to water seal", "off of suction", "nil suction",
         "dependent drainage", "water seal no suction", "no suction water seal only", "suction gravity",
-        "gravity only", "gravity seal", "on h2o seal", "to h2o seal",
+        "gravity only", "gravity seal", "on water seal only", "on water seal alone",
+        "just on water seal", "on h2o seal", "to h2o seal",
     ),
     "suction": (
         "suction (increased|decreased|changed|up|down|reduced|raised|lowered|turned down|turned up) (to|"

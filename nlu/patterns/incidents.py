@@ -148,6 +148,7 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
     ),
     "nothing": (
         "nothing (new|else|) to report",
+        "dressing (is|looks|remains|) (clean|dry|intact|clean and dry|dry and intact|clean dry and intact)",
         "(up|sat|sitting|back|) in (a|the|his|her|) (shower|commode|bath|toilet) chair",
         "(no|without|nil|w/o) (any|) (issues|issue|problems|problem|probs|concerns|complications|incident)",
         "(raised|lifted) (the|his|her) (bed|head of bed|head of the bed|hob|bed rails|legs)",
