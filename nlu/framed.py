@@ -35,6 +35,10 @@ NEXT = frozenset({"next", "nxt"})
 LINES = frozenset({"one", "mark", "line", "reading", "check", "level", "read", "set", "round", "due", "lot"})
 OF_NEXT = NEXT | LINES | AT | {"is", "by", "around", "will", "be", "the"}
 SOON = timedelta(hours=6)
+NUMBER_WORDS = frozenset(COUNTS)
+EVERY_HOUR = frozenset({"hourly", "hourlies", "hrly"})
+HALVES = frozenset({"am", "pm"})
+ALSO = frozenset({"and", "&", "so", "but"})
 HOURLY = frozenset({"h", "hr", "hrs", "hrly", "hourly"})
 
 
@@ -71,7 +75,7 @@ def _frames(toks: Toks, arrived: datetime) -> Iterator[Frame]:
     numbers = [k for k in range(len(toks)) if is_digits(toks, k)]
     if not numbers:
         return
-    yield from (Frame(k, k + 3) for k in numbers_of_hours(toks))
+    yield from _how_often(toks)
     for start, end in _clauses(toks):
         count = _count(toks, start, end)
         digits = [k for k in range(start, end) if is_digits(toks, k)]
@@ -80,7 +84,7 @@ def _frames(toks: Toks, arrived: datetime) -> Iterator[Frame]:
         if later and digits:
             yield Frame(start - (word(toks, start - 1) in STOPS), end)
             continue
-        if count and start < numbers[0] + 2 and _is_around(said - COUNTS.keys(), later=False):
+        if count and start <= numbers[0] + 2 and _is_around(said - COUNTS.keys(), later=False):
             yield Frame(start, end + (word(toks, end) in STOPS), count)
             continue
         head = end <= numbers[0]
@@ -90,16 +94,13 @@ def _frames(toks: Toks, arrived: datetime) -> Iterator[Frame]:
             yield Frame(start, end + stop) if head else Frame(start - stop, end)
 
 
-NUMBER_WORDS = frozenset(COUNTS)
-
-
-def numbers_of_hours(toks: Toks) -> list[int]:
-    """The places of "q1h" before a list: how often is read, and no number of it."""
-    return [
-        k
-        for k in range(len(toks) - 3)
-        if word(toks, k) == "q" and is_digits(toks, k + 1) and word(toks, k + 2) in HOURLY
-    ]
+def _how_often(toks: Toks) -> Iterator[Frame]:
+    """ "q1h", "hourly" before a list: how often is read, and no number of it."""
+    for k in range(len(toks) - 3):
+        if word(toks, k) == "q" and is_digits(toks, k + 1) and word(toks, k + 2) in HOURLY:
+            yield Frame(k, k + 3)
+        elif word(toks, k) in EVERY_HOUR and is_digits(toks, k - 1):
+            yield Frame(k, k + 1)
 
 
 def _clauses(toks: Toks) -> Iterator[tuple[int, int]]:
@@ -125,7 +126,15 @@ def _begins(toks: Toks, k: int) -> bool:
     bed = word(toks, k) in BED_WORDS and number
     time = word(toks, k) in AT and is_digits(toks, k + 1) and not is_digits(toks, k - 1)
     following = word(toks, k) in NEXT and is_digits(toks, k - 1)
-    return bed or (time and word(toks, k - 1) in COUNTS.keys() | AROUND) or following
+    farewell = word(toks, k) in ALSO and is_digits(toks, k - 1) and word(toks, k + 1) in SELF
+    headed = word(toks, k) in AROUND and _is_time_ahead(toks, k)
+    return bed or (time and word(toks, k - 1) in COUNTS.keys() | AROUND) or following or farewell or headed
+
+
+def _is_time_ahead(toks: Toks, k: int) -> bool:
+    """ "0600 hourlies:", "6am numbers:": whether the message begins with a time that ends there."""
+    whole = k == 1 and len(word(toks, 0)) == FULL_HOUR
+    return is_digits(toks, 0) and (whole or (word(toks, 1) in HALVES and k == len(("6", "am"))))
 
 
 def _count(toks: Toks, start: int, end: int) -> int:
@@ -166,7 +175,7 @@ def _agrees(marks: Sequence[Mark], toks: Toks, frames: Sequence[Frame]) -> bool:
     said = {word(toks, k) for f in frames for k in range(f.start, f.end)}
     if GOES_HOME & said and not SELF & said and len(beds) < len(("one", "another")):
         return False
-    if said & {"q", *NEXT} and not all(mark.at for mark in marks):
+    if said & {"q", *EVERY_HOUR, *NEXT} and not all(mark.at for mark in marks):
         return False
     first = min(k for k in range(len(toks)) if is_digits(toks, k))
     ahead = {word(toks, k) for f in frames if f.start < first for k in range(f.start, f.end)}

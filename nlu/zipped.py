@@ -16,11 +16,28 @@ from .verdict import Outcome
 JOINERS = frozenset({",", "and", "&", "+", "/", "n"})
 AT = frozenset({"at", "@", "by"})
 BETWEEN = frozenset(
-    {":", "are", "is", "were", "read", "reads", "reading", "marks", "lines", "levels", "=", "mark", "level"}
+    {
+        ":",
+        "are",
+        "is",
+        "were",
+        "read",
+        "reads",
+        "reading",
+        "marks",
+        "lines",
+        "levels",
+        "=",
+        "mark",
+        "level",
+        "at",
+    }
 )
 ORDERED = frozenset({"respectively", "resp", "respectfully"})
 SIDES = frozenset({"left", "right", "l", "r", "tube", "tubes", "apical", "basal", "mediastinal", "both"})
 TWO = 2
+HOURS = 24
+"""A number up to this one that stands behind "at" may be an hour."""
 MOST = 8
 
 
@@ -33,7 +50,8 @@ def zipped(
         return ()
     beds, lines = runs
     between = set(toks.said[beds[-1] + 1 : lines[0]])
-    apart = bool(between & BETWEEN) or not ORDERED.isdisjoint(toks.words)
+    led = bool(between & AT) and all(int(word(toks, k)) > HOURS for k in lines)
+    apart = led or bool(between & BETWEEN) or not ORDERED.isdisjoint(toks.words)
     labelled = index is not None and all(word(toks, k) in index for k in beds)
     if not (apart and labelled) or len(beds) != len(lines) or len(beds) > MOST:
         return ()
@@ -68,7 +86,8 @@ def _runs(toks: Toks) -> list[list[int]]:
 
 def _is_time(toks: Toks, k: int) -> bool:
     """Whether it is a time with its at, or a part of "19:00"."""
-    led = word(toks, k - 1) in AT and len(word(toks, k)) == FULL_HOUR
+    whole = len(word(toks, k)) == FULL_HOUR
+    led = whole and (word(toks, k - 1) in AT or word(toks, k)[0] == "0")
     return led or any(_is_clock_sign(toks, j) for j in (k - 1, k + 1))
 
 

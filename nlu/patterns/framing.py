@@ -15,7 +15,9 @@ i me we us my our mine the a an it it's its this these that that's thats there h
 was been be being and so for from of in on with to at all every from
 nights days evenings lates earlies nightshift dayshift shift shifts nurse rn charge agency float floating
 bank student orientee preceptor incoming outgoing oncoming relief relieving covering cover coming checking
-gang ward floor unit's team's yours take takes over taking start starting top down
+gang ward floor unit's team's yours take takes over taking start starting top down before run because her him
+them order back whole pod side unit wing
+hall section assignment
 """
 _WHY = """
 late delay delayed wait waiting behind catching catch catchup caught up busy code codes crash arrest
@@ -33,7 +35,7 @@ goes go going ready quick
 _FAREWELL = """
 bye cheers thanks thank ta ty thx see seeya later soon tomorrow monday tuesday wednesday thursday friday
 saturday sunday week weekend home off out now duty work signing heading headed clocking clocked logging
-leaving drive safe sleep peace laters knock knocking touch touching wood fingers crossed
+leaving until till what drive safe sleep peace laters knock knocking touch touching wood fingers crossed
 clock clocks went back forward ahead changed change dst daylight saving savings time can have great
 """
 _LOADED = """
@@ -50,11 +52,21 @@ SELF = frozenset(
     {"i", "i'm", "im", "i've", "ive", "i'll", "me", "my", "we", "we're", "nights", "days", "we'll"}
 )
 """With one of these it is the nurse who goes, and nobody in a bed."""
+DAYS = frozenset(
+    {"tomorrow", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "weekend"}
+)
+BREAKS = frozenset({"break", "lunch", "dinner", "supper", "tea", "coffee", "huddle", "meeting", "report"})
 MOVING = {
     "off": SELF | {"duty", "shift", "signing", "clocking", "logging", "work", "home"},
+    "before": SELF | BREAKS,
+    "side": frozenset({"my", "our"}),
+    "what": frozenset({"night", "day", "shift", "evening", "week"}),
+    "until": DAYS,
+    "till": DAYS,
+    "order": frozenset({"in"}),
     "out": SELF | {"peace", "signing", "clocking", "logging"},
-    "now": SELF | {"home", "bye", "report", "handover", "break", "huddle", "handoff", "lunch"},
-    "back": SELF | {"clock", "clocks", "tomorrow", "monday", "tuesday", "wednesday", "thursday", "weekend"},
+    "now": SELF | BREAKS | {"home", "bye", "handover", "handoff", "over", "taking"},
+    "back": SELF | DAYS | BREAKS | {"clock", "clocks"},
     "forward": frozenset({"clock", "clocks"}),
     "ahead": frozenset({"clock", "clocks"}),
     "changed": frozenset({"clock", "clocks", "time"}),
@@ -64,7 +76,7 @@ MOVING = {
     "up": frozenset({"catching", "catch", "caught", "wrapping", "finishing"}),
     "top": frozenset({"from"}),
     "over": frozenset({"handing", "taking", "take", "takes", "hand", "shift"}),
-    "going": SELF | {"here"},
+    "going": SELF | BREAKS | {"here"},
     "leaving": SELF,
     "heading": SELF | {"home", "off"},
     "headed": SELF | {"home", "off"},
@@ -73,7 +85,8 @@ MOVING = {
     "dead": frozenset({"phone", "battery", "tablet"}),
     "crashed": frozenset({"computer", "computers", "tablet", "phone"}),
     "coming": frozenset({"here"}),
-    "from": frozenset({"me", "my", "top", "start", "here", "i'm", "im", "its", "it's", "hi", "hello"}),
+    "from": BREAKS - {"report"}
+    | {"me", "my", "top", "start", "here", "i'm", "im", "its", "it's", "hi", "hello"},
 }
 """Words that could be of a patient or a drain, and what in the same clause says that they are not."""
 GOES_HOME = frozenset({"home", "leaving", "heading", "headed"})

@@ -137,7 +137,8 @@ LEVELS: dict[str, tuple[str, ...]] = {
     "closing": (
         "(final|closing|end of shift) (marks|lines|levels|numbers|readings)",
         "end of shift", "closing number", "closing", "final for (my|this|the) shift", "for my shift",
-        "closing line", "closing mark",
+        "closing line", "closing mark", "finishing (line|mark|level)",
+        "(final|last) (for|of) (the|) (night|day|nights|days)",
         "eos", "shift end", "end shift", "close of shift", "final mark of the shift",
         "final for shift", "end of my shift",
         "(final|last) (mark|marks|line|lines|reading|readings|level|levels|number|numbers|one|ones) "
