@@ -47,6 +47,12 @@ ORDER_REACH = 4
 """Tokens between an order and what was ordered: "order for bed 17: water seal"."""
 NAMED = TITLES - {"by", "nurse", "sister"}
 """Behind these stands a name."""
+PROVIDERS = frozenset(
+    {"surgeon", "surgeons", "attending", "fellow", "team", "resident", "registrar", "reg", "consultant", "md"}
+    | {"doc", "doctor", "provider", "dr", "pa", "np", "surgery", "thoracics", "pulm", "hospitalist"}
+)
+OTHERS = RELATIVES | {"pt", "patient", "he", "she", "nurse", "charge", "rn", "physio"}
+"""Whoever wishes for something without ordering it."""
 WISHES = frozenset({"wants", "want", "ordered", "orders"})
 ORDERING = WISHES | {"per"}
 MADE = frozenset({"is", "are", "was", "made", "all", "well", "team", "teams", "now", "both"})
@@ -83,6 +89,7 @@ def _with_wishes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
         return cues
     wishes = [k for k in range(2, len(said)) if said[k] in WISHES and _is_named_person(k - 1, toks)]
     wishes += [k for k in range(len(said)) if said[k] == "per" and _is_per_name(k, toks)]
+    wishes += [k for k, text in enumerate(said) if text == "wants" and _is_of_provider(k, cues, toks)]
     if not wishes:
         return cues
     others = [c for c in cues if not any(c.start <= k < c.end for k in wishes)]
@@ -93,6 +100,12 @@ def _is_per_name(k: int, toks: Toks) -> bool:
     """ "per dr shah 7 to be on 10 of suction": whose order it is, where it is said first."""
     named = word(toks, k - 1) in STOPS and _is_named_person(k + 2, toks)
     return named and any(pair == ("to", "be") for pair in pairwise(toks.said[k:]))
+
+
+def _is_of_provider(k: int, cues: tuple[Cue, ...], toks: Toks) -> bool:
+    """ "surgeon saw 12, wants 20 of suction": somebody who orders was named, and nobody else."""
+    named = not PROVIDERS.isdisjoint(toks.said[:k]) and OTHERS.isdisjoint(toks.said[:k])
+    return named and not any(cue.start <= k < cue.end for cue in cues)
 
 
 def _is_named_person(k: int, toks: Toks) -> bool:

@@ -10,6 +10,7 @@ from .beside import WATER_SEALS, of_their_like
 from .bridging import bridged, sent
 from .carriedout import with_carried_out
 from .clock import clocks
+from .everyday import everyday
 from .followers import DEEP
 from .items import FULL_HOUR
 from .neighbours import SIDES, is_setting, number_follows, phrase_of
@@ -82,7 +83,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
         cues = tuple(_spoken(cue, read.tokens) for cue in cues)
     around = bridged(sent(cues, read.tokens, labelled), read.tokens, labelled)
     found = plainly(of_their_like(recast(around, read.tokens), read.tokens), read.tokens, labelled)
-    found = with_carried_out(found, read.tokens)
+    found = everyday(with_carried_out(found, read.tokens), read.tokens)
     return read._replace(cues=with_newcomers(found, read.tokens, voice=voice), labelled=labelled)
 
 
@@ -277,9 +278,19 @@ def _is_state(cue: Cue, toks: Toks) -> bool:
     if number in SIDES and not number_follows(toks, cue.end):  # "l sx 20 r ws"
         return True
     ends = not word(toks, cue.end).isalnum() or word(toks, cue.end) in {"and", "no"}
+    if (ends or word(toks, cue.end) in {"leak", "air", "with"}) and _is_spoken_bed(toks, bed):
+        return True
     if not (ends and number.isdecimal()):
         return False
     return before in {"", "bed", "room", "rm"} or (before in {",", ";", "and"} and int(number[:4]) > DEEP)
+
+
+def _is_spoken_bed(toks: Toks, k: int) -> bool:
+    """ "bed ten water seal leak intermittent": a bed in words, and behind it how its drain is set."""
+    last = k
+    while word(toks, k).isalpha() and starts_number(toks, k):
+        k -= 1
+    return k < last and word(toks, k) in BED_WORDS
 
 
 def _is_of_bed(cue: Cue, toks: Toks) -> bool:

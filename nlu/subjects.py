@@ -55,9 +55,15 @@ REASONING = frozenset(
 )
 NEAR_BY = 4
 """So many words before such a word these say why the drain is in."""
+DONE_BESIDE = frozenset(
+    {"dressing", "dressing changed", "dressing change", "drsg", "cxr", "chest xray", "vitals", "labs"}
+)
+WALL_ASIDES = CHECK_ASIDES | {"down", "low", "up", "someone", "somebody", "too"}
+"""Beside an indicator that is told these say why."""
 DIAL = 40
 """Centimetres of water; no suction dial is set higher. Common practice, no source."""
 PAUSES = frozenset({"clamped", "unclamped", "suction_off", "suction_on"})
+LEANING = frozenset({"leaning", "leaned", "leant"})
 TUGS = frozenset({"pulled", "pulling", "tugged", "tugging", "yanked", "yanking"})
 PURPOSEFUL = PAUSES | {"away", "back"}
 MISHAPS = frozenset({"tipped", "damaged", "disconnected", "dislodged", "kinked", "raised"})
@@ -98,6 +104,9 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if events and {e.name for e in events} <= MISHAPS:
             scope = [i for i in _without_how(scope, events[-1], toks) if not _is_of_mishap(i, events, toks)]
         harmless = ASIDES if events else CHECK_ASIDES
+        if not events:
+            scope = [i for i in scope if i in clause or not _is_done_beside(i, toks)]
+            harmless = WALL_ASIDES if _is_indicator_told(items) else harmless
         yield from _strange(
             scope, harmless | OF_MOVES if {e.name for e in events} == {"moved"} else harmless, toks
         )
@@ -151,6 +160,17 @@ def _low_wall(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "on the dial, or at the wall"
 
 
+def _is_indicator_told(items: tuple[Item, ...]) -> bool:
+    """Whether the indicator of the suction was told, and the water seal was not."""
+    told = {i.value for i in items if i.role == "cue"}
+    return "indicator" in told and "seal" not in told
+
+
+def _is_done_beside(item: Item, toks: Toks) -> bool:
+    """ "10 dressing changed, no leak": done on the way, in a clause of its own."""
+    return item.role == "foreign" and phrase_of(item, toks) in DONE_BESIDE
+
+
 def _is_purpose(item: Item, toks: Toks) -> bool:
     """ "clamped for the walk", "to the OR for a washout": what it was stopped or who went for."""
     k = item.start - 1 - (word(toks, item.start - 1) in {"a", "an", "the", "his", "her", "another"})
@@ -170,7 +190,8 @@ def _is_of_mishap(item: Item, events: list[Item], toks: Toks) -> bool:
     said = word(toks, item.start)
     spills = any(e.name in SPILLING and e.end <= item.start for e in events)
     joined = said in REJOINED and any(e.name == "disconnected" for e in events)
-    return item.unread and (said in TUGS or joined or (spills and said in SPILLS))
+    leant = said in LEANING and all(e.name == "kinked" for e in events)  # "leaning on the tubing, kinked"
+    return item.unread and (said in TUGS or leant or joined or (spills and said in SPILLS))
 
 
 def _loaded(clause: list[Item]) -> Iterator[str]:

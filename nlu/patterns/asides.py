@@ -31,7 +31,7 @@ coughed sneezed coughing stood sat walked ambulated righted but cos cuz coz beca
 today tonight ok okay fine well successfully uneventfully easily peacefully accidentally unexpectedly
 sadly finally already quickly briefly safely too also again suddenly overnight earlier sorted fixed
 straightened repositioned resolved informed notified updated aware called paged paging documented tolerated
-way hairline
+way hairline rounded rounding reviewed laying slept sleeping snagged
 topped refilled found noticed saw sitting hanging hung lying standing full fresh uwsd uwd turning stable
 comfortable settled unwell asleep sleepy confused agitated delirious restless happy sore bedside
 transfer transferring transferred tripped tripping stumbled sob dyspneic dyspnoeic

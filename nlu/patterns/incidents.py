@@ -52,6 +52,7 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
     "what:dislodged": (
         f"{TUBE} (has|just|has just|) (come|came|fell|fallen|slid|slipped|popped) "
         "(right|all the way|completely|clean|totally|straight|fully) out",
+        "(tube|chest tube|drain|chest drain|pigtail) (just|has|has just|'s) (come|came|fallen|fell|slid) out",
         "(tube|chest tube|ct|drain|chest drain|pigtail) (has|just|) (come|came|fell|slid|slipped|popped) "
         "(right|all the way|completely|straight|fully|) out of (his|her|the) (chest|side)",
         "(tube|drain|it) (is|was|came|) out by accident",

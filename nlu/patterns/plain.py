@@ -6,7 +6,7 @@ from .english import ENGLISH
 
 _WORDS = """
 hemithorax hemidiaphragm updated
-typed types typing topped topping decreased decrease increased increase released leased ceased
+horse horses typed types typing topped topping decreased decrease increased increase released leased ceased
 about above after again also area back been before being best better book both bread break bring
 broth call came care cars case cases clear clean close cold come coming cool couple date dates deal
 dear doing done door down each early east easy eats else even every face fact fair fall fast feel

@@ -1,0 +1,165 @@
+"""Cues of everyday words beside an event: a person's fall, a walk, a tube that came out days ago.
+
+What such words say depends on what else was told. Called by `recast`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+
+from .clock import clocks
+from .neighbours import number_follows, phrase_of
+from .numbers import Toks, is_digits, word
+from .patterns.asides import STAFF, THINGS
+from .pipeline import Cue
+
+TEAMS = frozenset({"rounds", "rounding", "rounded", "service", "np's", "pa's", "attg"}) | STAFF - {
+    "ct", "he", "she", "they", "er", "ed",
+}  # fmt: skip
+"""Behind a field of medicine these make it who does or wants something, and no reason."""
+BY = frozenset({"by", "per"})
+OUTINGS = frozenset({"bathroom", "toilet", "loo", "commode", "shower", "walk", "washroom"})
+"""A few steps: where something happened on the way, no more than where."""
+MISHAPS = frozenset({"tipped", "damaged", "disconnected", "dislodged", "kinked", "raised", "suction_off"})
+PAUSES = frozenset({"clamped", "unclamped", "suction_off", "suction_on"})
+BED_PLACES = frozenset(
+    {
+        "bed",
+        "rail",
+        "rails",
+        "bedrail",
+        "hook",
+        "stand",
+        "pole",
+        "chair",
+        "floor",
+        "toilet",
+        "commode",
+        "wall",
+    }
+    | {"trolley", "stretcher", "table", "counter", "hanger", "side"}
+)
+"""Off or on these a canister falls too."""
+DRAINS = THINGS - {"chest", "pleural", "line"}
+DAYS = frozenset({"yesterday", "overnight"})
+PARTS = frozenset({"morning", "afternoon", "evening", "night", "shift", "week"})
+BY_CHANCE = frozenset(
+    {"accident", "accidentally", "accidental", "mistake", "himself", "herself", "itself", "own", "oops"}
+    | {"turning", "turned", "rolling", "rolled", "moving", "pulling", "pulled", "coughing", "coughed"}
+    | {"sneezed", "sneezing", "walking", "tripped", "fell", "caught", "snagged", "help", "stat", "urgent"}
+    | {"pressure", "occlusive", "vaseline", "gauze", "transfer", "transferring", "repositioning", "confused"}
+)
+"""With one of these in the message a tube came out that should not have."""
+
+
+def everyday(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    """The cues, those of everyday words as the others make them."""
+    if not any(cue.label in LOOKED_AT for cue in cues):
+        return cues
+    found = tuple(_meant(cue, cues, toks) for cue in cues)
+    return _put_in(found, toks) if any(cue.label == "join" for cue in cues) else found
+
+
+def _put_in(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    """ "left and right tubes to one canister bed 14, in at 0320": when they went in."""
+    if any(cue.label == "kind" for cue in cues):
+        return cues
+    placed = [k for k in range(len(toks)) if word(toks, k) == "in" and word(toks, k + 1) in {"at", "@"}]
+    placed = [k for k in placed if clocks(toks, k + 2)]
+    kept = [cue for cue in cues if cue.start not in placed]
+    return tuple(sorted([*kept, *(Cue("kind", "placed", k, k + 1) for k in placed[:1])], key=_place))
+
+
+def _place(cue: Cue) -> int:
+    return cue.start
+
+
+def _meant(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
+    find = LOOKED_AT.get(cue.label)
+    return find(cue, cues, toks) if find is not None else cue
+
+
+def _as_word(cue: Cue, said: str) -> Cue:
+    """A word of a remark that changes nothing."""
+    return cue._replace(label="word", value=said)
+
+
+def _reason(cue: Cue, _: tuple[Cue, ...], toks: Toks) -> Cue:
+    """ "trauma attending wants 11 on 20", "ordered by cardiac surgery": who, and not why the drain is in."""
+    team = word(toks, cue.end) in TEAMS or word(toks, cue.start - 1) in BY
+    return _as_word(cue, "team") if team else cue
+
+
+def _what(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
+    if cue.value == "tipped" and word(toks, cue.start) == "fell" and _is_person(cue, cues, toks):
+        return _as_word(cue, "unwell")
+    if cue.value == "dislodged" and phrase_of(cue, toks).endswith("came out") and _is_days_ago(cue, toks):
+        return cue._replace(label="kind", value="removed")
+    return cue
+
+
+def _is_person(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> bool:
+    """ "12 fell off a ladder, hemothorax": why the drain is in, where no canister is named."""
+    why = any(other.label == "reason" for other in cues)
+    places = DRAINS | BED_PLACES
+    return why and not any(said in places for said in toks.said[cue.start :]) and _doer_is_bed(cue, toks)
+
+
+def _doer_is_bed(cue: Cue, toks: Toks) -> bool:
+    k = cue.start - 1
+    while word(toks, k) in {"pt", "patient", "who", "he", "she", "just", "was", "had"}:
+        k -= 1
+    return is_digits(toks, k) or k < cue.start - 1
+
+
+def _is_days_ago(cue: Cue, toks: Toks) -> bool:
+    """ "right drain came out yesterday 1600": whoever tells of it so late tells of no mishap."""
+    day = word(toks, cue.end) in DAYS or (
+        word(toks, cue.end) in {"this", "last", "on"} and word(toks, cue.end + 1) in PARTS
+    )
+    return day and toks.words.isdisjoint(BY_CHANCE)
+
+
+def _kind(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
+    happened = [other for other in cues if other.label == "what"]
+    words = phrase_of(cue, toks).split()
+    if cue.value == "removed" and words[-3:] == ["came", "out", "at"]:
+        chance = not toks.words.isdisjoint(BY_CHANCE)
+        return cue._replace(label="what", value="dislodged", end=cue.end - 1) if chance else cue
+    if cue.value == "away" and not OUTINGS.isdisjoint(words):
+        return _as_word(cue, "walked") if any(o.value in MISHAPS for o in happened) else cue
+    pause = any(o.value in PAUSES and o.start < cue.start for o in happened)
+    if pause and cue.value in {"moved", "away"} and _is_purpose(cue, toks):
+        return cue._replace(label="filler", value="")
+    paused = any(o.value == "suction_off" for o in happened) or "suction" in toks.words
+    if cue.value == "back" and words[-1] == "back" and word(toks, cue.end) == "on" and paused:
+        return Cue("what", "suction_on", cue.start, cue.end + 1) if clocks(toks, cue.end + 1) else cue
+    return cue
+
+
+def _is_on_again(cue: Cue, toks: Toks) -> bool:
+    """ "back on 1815", "put back on suction"."""
+    if cue.value == "back":
+        return word(toks, cue.end) == "on" and bool(clocks(toks, cue.end + 1))
+    return cue.value == "suction_on" and "back" in toks.said[cue.start : cue.end]
+
+
+def _off(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
+    """ "off suction for walk 1800, back on 1815": an event, as it was put on again, and no setting."""
+    off = word(toks, cue.start) == "off" and word(toks, cue.end - 1) == "suction"
+    again = any(_is_on_again(other, toks) for other in cues if other.start > cue.start)
+    return cue._replace(label="what", value="suction_off") if off and again else cue
+
+
+def _is_purpose(cue: Cue, toks: Toks) -> bool:
+    """ "suction off at 1845 for transfer", "clamped for transfer to ct": why it was stopped."""
+    start = cue.start - (word(toks, cue.start - 1) in {"the", "a", "transfer"})
+    return word(toks, start - 1) == "for" and not (cue.value == "moved" and number_follows(toks, cue.end))
+
+
+LOOKED_AT: Mapping[str, Callable[[Cue, tuple[Cue, ...], Toks], Cue]] = {
+    "reason": _reason,
+    "what": _what,
+    "kind": _kind,
+    "waterseal": _off,
+}
