@@ -49,6 +49,8 @@ BEGUN = "right may be no side, but a word to begin with"
 LETTERS = frozenset("abcdefgh")
 OWN = frozenset({"the", "his", "her", "their", "that"})
 """Between a word and a tube one of these says that the word is no name of it."""
+TURNING = frozenset({"gone", "went", "turned", "turning", "getting", "become", "became", "looks"})
+"""Between the fluid and its look: "fluid's gone milky"."""
 PAIR = 2
 MOST_OF_HOUR = 2
 """Digits of an hour without minutes."""
@@ -185,6 +187,8 @@ def _beside(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             continue
         if before.role == "time" and all(map(is_remark, items[k + 1 :])):
             continue
+        if item.unread and item.name in TURNING and is_fluid(items[k + 2] if k + 2 < len(items) else item):
+            continue  # "bed fifteen fluid's gone milky"
         if word(toks, before.end - 1) not in TENS and is_remark_behind(items, k, toks):
             continue  # but not "at nineteen thirty fife"
         if any(i.unread for i in pair) and any(i.role in VALUES for i in pair):
@@ -211,7 +215,7 @@ def _is_climb(item: Item, after: tuple[Item, ...]) -> bool:
 def _colours(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "serous and bonus mark 980", "Sarah's fluid": what the fluid looked like was not understood whole."""
     for k, (before, item) in enumerate(pairwise(items)):
-        if before.unread and is_fluid(item):
+        if before.unread and is_fluid(item) and before.name not in TURNING:
             yield "a word before the look of the fluid"
         if is_fluid(before) and (item.unread or (item.role == "sep" and _is_led(items[k + 2 : k + 4]))):
             yield "a word behind the look of the fluid"

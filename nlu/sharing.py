@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import replace
+from itertools import pairwise
 
 from .drafts import SIDES, Draft
 from .gathering import Gathering
@@ -32,6 +33,7 @@ def gathered(items: Iterable[Item]) -> list[Draft]:
         d for d in gathering.drafts if d.bed or d.time or d.tubes or d.clashes or d.wants or d.has_content
     ]
     _without_told_again(drafts)
+    _with_bed_behind(drafts, [i.start for i in said if i.role == "sep"])
     _fold_bare(drafts)
     if gathering.leads.times:
         _under_headings(drafts)
@@ -94,6 +96,25 @@ def _without_told_again(drafts: list[Draft]) -> None:
         own = {d.bed.label for d in drafts if d.bed is not None and d.has_content}
         for draft in drafts:
             draft.more_beds = [bed for bed in draft.more_beds if bed.label not in own]
+
+
+def _with_bed_behind(drafts: list[Draft], stops: list[int]) -> None:
+    """ "bed 15 960 at midnight and I kicked the drain over on bed 2": what was told behind the last stop is
+    of the bed behind it, of which nothing else is said."""
+    for draft, behind in pairwise(drafts):
+        own = behind.bed is not None and not (behind.has_content or behind.tubes or behind.clashes)
+        if not own or behind.bed is None or draft.bed is None:
+            continue
+        stop = max((k for k in stops if draft.bed.end <= k < behind.bed.start), default=None)
+        if stop is None or (draft.time is not None and draft.time.start > stop):
+            continue
+        whats = [what for what in draft.whats if what.start > stop]
+        checks = {name: check for name, check in draft.checks.items() if check.start > stop}
+        left = draft.kind or draft.has_amount or len(draft.whats) > len(whats)
+        if (whats or checks) and (left or len(draft.checks) > len(checks)):
+            behind.whats, behind.checks = whats, checks
+            draft.whats = [what for what in draft.whats if what not in whats]
+            draft.checks = {n: c for n, c in draft.checks.items() if n not in checks}
 
 
 def _fold_bare(drafts: list[Draft]) -> None:
