@@ -5,7 +5,7 @@ from __future__ import annotations
 from .items import Item
 from .labels import tube_label
 from .neighbours import is_past_length
-from .numbers import Toks, starts_number, word
+from .numbers import Toks, is_digits, starts_number, word
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
 from .patterns.leads import BREAKS, KEEPS_LEAD
 from .ways import Way
@@ -67,6 +67,8 @@ def other_word(toks: Toks, i: int, way: Way, *, voice: bool) -> tuple[int, Way]:
         return i + 1, way
     if text == "@":
         return i + 1, way.after_at()
+    if text == "?" and _is_in_number(toks, i):
+        return i + 1, way.with_item(Item("bad", i, i + 1))
     if text == "?" and word(toks, i + 1).isalpha() and toks[i + 1].glued:
         return i + 1, way
     if text == "?":
@@ -81,3 +83,9 @@ def other_word(toks: Toks, i: int, way: Way, *, voice: bool) -> tuple[int, Way]:
     if not text[0].isalnum():
         return i + 1, way
     return i + 1, way.with_item(Item("cue", i, i + 1, "word", text))
+
+
+def _is_in_number(toks: Toks, i: int) -> bool:
+    """ "8?5": a digit that could not be read."""
+    between = is_digits(toks, i - 1) and is_digits(toks, i + 1)
+    return between and toks[i].glued and toks[i + 1].glued

@@ -33,6 +33,22 @@ HOLDING = frozenset(
 )
 """Devices, and what comes of a patient, that are measured in millilitres as ours are."""
 OF_CHEST = frozenset({"pleural", "chest", "pigtail", "thoracic", "intercostal", "left", "right"})
+INSTILLING = frozenset(
+    {
+        "flushed",
+        "flush",
+        "flushes",
+        "flushing",
+        "irrigated",
+        "irrigate",
+        "irrigation",
+        "instilled",
+        "injected",
+    }
+    | {"lavage", "lavaged", "tpa", "alteplase", "urokinase", "streptokinase", "dornase", "talc", "instill"}
+)
+SUCTION_CANS = frozenset({"canister", "cannister", "liner", "yankauer", "yank", "jar", "bottle"})
+"""In the name of another device these say that it holds something."""
 NEAR = 3
 """Words behind "of" among which the fluid may be named: "of thin straw fluid"."""
 
@@ -54,6 +70,11 @@ def of_device_before(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     and behind the stop nothing says that the number is of another."""
     device: Item | None = None
     for item in items:
+        if item.role == "foreign" and _is_of_suction(item, toks):
+            device = item
+            continue
+        if item.lead == "inside" and item.role in AMOUNTS and device is not None:
+            yield f"{word(toks, device.start)!r} may be what the number is in"
         ours = item.role in {"bed", "tube"} or (item.role == "cue" and item.value in OURS)
         if item.role == "foreign":
             device = item if phrase_of(item, toks) in HOLDING else device
@@ -65,6 +86,11 @@ def of_device_before(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             device = None
         elif item.role == "claimed" or (ours and _is_behind_stop(item, device, items)):
             device = None
+
+
+def _is_of_suction(item: Item, toks: Toks) -> bool:
+    """ "suction canister", "yankauer canister": what the wall or a mouth is emptied into."""
+    return not SUCTION_CANS.isdisjoint(toks.said[item.start : item.end])
 
 
 def _is_behind_stop(item: Item, device: Item | None, items: tuple[Item, ...]) -> bool:
@@ -140,6 +166,14 @@ def compared(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "how much more is no level"
 
 
+def instilled(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "flushed the pigtail in bed 4 with 20 ml": what went in, where no word calls it a line."""
+    for item in clause:
+        bare = item.role in {"level", "volume"} and item.lead in {"", "at"}
+        if bare and any(i.unread and i.name in INSTILLING for i in clause):
+            yield "what went in is no level"
+
+
 def out_of_a_tube(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "nil from left, 40 from right": what came from a tube is an amount, where no word calls it a line."""
     for item, tube in pairwise(clause):
@@ -166,6 +200,7 @@ WHOSE = Rules(
         Rule(of_catheter, frozenset({"word"})),
         Rule(on_a_bed, frozenset({"word", "foreign"}), PLACING),
         Rule(of_another, frozenset({"word", "foreign"}), frozenset({"of"})),
+        Rule(instilled, frozenset({"word"}), INSTILLING),
         Rule(another_line, frozenset({"level"}), frozenset({"line", "lines"})),
         Rule(compared, frozenset({"level"}), COMPARING),
         Rule(out_of_a_tube, frozenset({"tube"}), frozenset({"from"})),
