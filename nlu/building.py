@@ -253,6 +253,10 @@ def _is_loose(draft: Draft) -> bool:
     return time is not None and not (draft.shared_time or time.sure_time or time.at)
 
 
+OF_A_SIDE = frozenset({"apical", "basal", "anterior", "posterior", "upper", "lower", "lateral"})
+"""Places that both sides have."""
+
+
 def joined_tubes(draft: Draft) -> tuple[str, ...]:
     """The tubes that share one canister, if several were named."""
     names = tuple(sorted(dict.fromkeys(t.name for t in draft.tubes)))
@@ -260,9 +264,25 @@ def joined_tubes(draft: Draft) -> tuple[str, ...]:
     places = [n for n in names if n not in SIDES]
     if two_sides and len(places) == 1:
         names = tuple(f"{side} {places[0]}" for side in sorted(SIDES))
+    else:
+        names = _each_named(draft.named) or names
     if len(names) < 2 or not (draft.joined or two_sides):
         return ()
     return names
+
+
+def _each_named(said: list[Item]) -> tuple[str, ...]:
+    """ "mediastinal and left pleural": two tubes; "left apical and basal": both of the left."""
+    groups: list[list[str]] = []
+    for before, tube in zip([None, *said], said, strict=False):
+        adjoins = before is not None and before.end == tube.start and before.name in SIDES
+        if adjoins and tube.name not in SIDES:
+            groups[-1].append(tube.name)
+        elif groups and groups[-1][0] in SIDES and tube.name in OF_A_SIDE and len(groups[-1]) > 1:
+            groups.append([groups[-1][0], tube.name])
+        else:
+            groups.append([tube.name])
+    return tuple(sorted({" ".join(group) for group in groups}))
 
 
 def _said(**items: Item | None) -> dict[str, Item]:

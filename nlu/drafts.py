@@ -31,6 +31,8 @@ class Draft:
     more_beds: list[Item] = field(default_factory=list)
     to_bed: Item | None = None
     tubes: list[Item] = field(default_factory=list)
+    named: list[Item] = field(default_factory=list)
+    """Each word for a tube, also one said before: "right apical and right basal"."""
     time: Item | None = None
     time_before: Item | None = None
     """The same time, said before: "the 3 o'clock one, 615 at 03:00"."""

@@ -139,6 +139,7 @@ class Gathering(Findings):
                 return
         if self.leads.tubes and not draft.tubes and draft.has_amount and len(self.drafts) > 1:
             draft = self.open()
+        draft.named.append(item)
         if not any(t.name == item.name for t in draft.tubes):
             draft.tubes.append(item)
 
@@ -156,6 +157,9 @@ class Gathering(Findings):
         came_from = item.lead == "from" and draft.volume is not None and not draft.kind
         if (item.lead == "since" and not happened) or came_from:  # "in CT since 0500": that is when
             draft.since = item
+            return
+        if draft.since is not None and self.last is draft.since and draft.same is not None and item.at:
+            draft.time_before = item  # "no change since the 1050 at 1500": when that line was
             return
         if draft.time is not None and all(c.style == "now" for c in draft.time.clocks):
             draft.time = item
@@ -183,6 +187,8 @@ class Gathering(Findings):
             return
         if self.foreign and not item.unit and item.lead not in {"level", "levelat", "inside"}:
             draft.faults += 1
+        of_same = draft.same is not None and draft.since is not None and self.last is draft.since
+        draft.faults += of_same and item.at and not self.linked  # "since the 1050 mark at 1500"
         item = self._named(item)
         if (
             item.name == "old" or (item.name == "last" and draft.kind == "exchanged")

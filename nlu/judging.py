@@ -19,6 +19,8 @@ from .roles import OF_PATIENT
 PAIR = 2
 """Digits of the minutes."""
 HOURS, MINUTES = 24, 60
+LONG_PAST = timedelta(hours=6)
+"""A bare number that is a time further back than that says no time at which something was found."""
 NAMED = frozenset({"new", "opens", "inside"})
 EITHER_BED = "either number may be the bed"
 """With this doubt nothing of the message is accepted, a finding or an order neither."""
@@ -250,7 +252,8 @@ def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) 
         told |= draft.opening is not None and len(time.digits) == 4 and time.possible(arrived)
         if draft.same is not None and _could_be_level(time) and not time.within(RECENT, arrived):
             return ["a bare number may be a level or a time"]
-        behind_bed = draft.bed is not None and draft.bed.end == time.start and time.loose_time
+        bare = time.loose_time or not (time.at or time.lead or time.within(LONG_PAST, arrived))
+        behind_bed = draft.bed is not None and draft.bed.end == time.start and bare
         if behind_bed and draft.checks and _could_be_level(time) and not time.within(RECENT, arrived):
             return ["a number behind a bed is its line"]  # "bed 9 340, both tubes no leak"
         if draft.kind in PLAIN_TIME and _could_be_level(time) and not told:

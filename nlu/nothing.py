@@ -20,7 +20,8 @@ def is_nothing_of_ours(items: tuple[Item, ...]) -> bool:
     """Whether nothing is told, and nothing is to be asked: "bed 12 BP 105/60"."""
     roles = {i.role for i in items}
     cues = {i.value for i in items if i.role == "cue"}
-    other = bool(roles & {"foreign", "claimed"}) and not cues - NOT_TOLD and not roles & TOLD
+    aside = "foreign" in roles or ("claimed" in roles and "reason" not in cues)  # "65 yo post op heart"
+    other = aside and not cues - NOT_TOLD and not roles & TOLD
     return other and not any(map(_may_be_level, items))
 
 

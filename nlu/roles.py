@@ -203,6 +203,8 @@ def _alternative(item: Item, trail: Trail) -> Item | None:
         return None
     if item.link == "-" and last.role == "bed" and item.label is None:
         return None
+    if last.role == "tube" and item.lead in {"level", "levelat"}:
+        return None  # "7 right up to 400"
     return item._replace(role="alt", name=last.name if last.role == "check" else last.role)
 
 
