@@ -67,12 +67,8 @@ def other_word(toks: Toks, i: int, way: Way, *, voice: bool) -> tuple[int, Way]:
         return i + 1, way
     if text == "@":
         return i + 1, way.after_at()
-    if text == "?" and _is_in_number(toks, i):
-        return i + 1, way.with_item(Item("bad", i, i + 1))
-    if text == "?" and word(toks, i + 1).isalpha() and toks[i + 1].glued:
-        return i + 1, way
     if text == "?":
-        return i + 1, way.with_item(Item("cue", i, i + 1, "mark_of_question"))
+        return i + 1, _questioned(toks, i, way)
     if text in KEEPS_LEAD and way.lead:
         kept = way._replace(items=(*way.items, Item("sep", i, i + 1, text))) if text == "," else way
         return i + 1, kept
@@ -83,6 +79,15 @@ def other_word(toks: Toks, i: int, way: Way, *, voice: bool) -> tuple[int, Way]:
     if not text[0].isalnum():
         return i + 1, way
     return i + 1, way.with_item(Item("cue", i, i + 1, "word", text))
+
+
+def _questioned(toks: Toks, i: int, way: Way) -> Way:
+    """What a sign of question says: that it is asked, or a digit that could not be read."""
+    if _is_in_number(toks, i):
+        return way.with_item(Item("bad", i, i + 1))
+    if word(toks, i + 1).isalpha() and toks[i + 1].glued:
+        return way
+    return way.with_item(Item("cue", i, i + 1, "mark_of_question"))
 
 
 def _is_in_number(toks: Toks, i: int) -> bool:
