@@ -12,16 +12,17 @@ from .cuesense import is_last_line, is_place, is_place_at, is_time_of_all, says_
 from .followers import is_found_of
 from .fractions import is_with_part
 from .ground import Ground
-from .items import Item
+from .items import FULL_HOUR, Item
 from .labels import is_of_a_level, tube_label
 from .neighbours import is_adverb, is_day_number, is_setting, kind_lead, number_follows
-from .numbers import glued, heard_as_number, is_digits, numbers, starts_number, word
+from .numbers import Toks, glued, heard_as_number, is_digits, numbers, starts_number, word
 from .numbersteps import misheard
 from .patterns.leads import LEADS, LEVEL_LEADS, LINES, MAY_BE_ARTICLE, TUBE_NAMES
 from .patterns.leads import MANY_LINES as MANY
 from .pipeline import Cue
 from .ways import Step, Way, about
 
+CHANGED = frozenset({"stopped", "started", "lost", "gone", "ceased", "resolved"})
 DIAL_STEP = 5
 """Suction is set in steps of so many cmH2O. Common practice, no source."""
 
@@ -102,7 +103,15 @@ def _is_of_time(ground: Ground, cue: Cue, way: Way) -> bool:
     last = way.items[-1] if way.items else None
     level = last is not None and last.role == "num" and last.label is None and last.end == cue.start
     around = word(ground.toks, cue.end - 1) in {"around", "about", "abt", "~"}
+    level |= last is not None and _is_change(last, cue, ground.toks)
     return level and around and not (ground.voice or way.lead) and bool(clocks(ground.toks, cue.end))
+
+
+def _is_change(last: Item, cue: Cue, toks: Toks) -> bool:
+    """ "stopped tidaling around 1700": about when it was, where four digits follow."""
+    changed = last.role == "cue" and last.value in {"tidal", "leak"} and last.end == cue.start
+    told = changed and not CHANGED.isdisjoint(toks.said[last.start : last.end])
+    return told and len(word(toks, cue.end)) == FULL_HOUR
 
 
 def _with_event(ground: Ground, cue: Cue, way: Way, item: Item) -> Way:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from .clock import clocks
 from .items import FINDINGS, FULL_HOUR, NO_CLOCKS, Item
 from .neighbours import number_follows
 from .numbers import Toks, glued, is_digits, word
@@ -58,6 +59,8 @@ def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
     final = word(toks, cue.start) == "final" and not item.lead
     if cue.label == "old" and (cue.start > item.end or final) and not behind:
         return cue.end, item._replace(lead="old")
+    if cue.label == "since" and item.unit == "ml" and not (item.lead or item.at) and clocks(toks, cue.end):
+        return item.end, item._replace(lead="amount")  # "15 only 10 ml since noon"
     if cue.value == "going" and _begins(item, toks):
         return item.end, item  # "12 draining well"
     timed = item.at and item.clocklike and len(item.digits) == FULL_HOUR  # "@1910 gave report"

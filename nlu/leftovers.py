@@ -132,7 +132,7 @@ def _signed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a finding with a minus"
 
 
-def _unset(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+def _unset(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "water seal topped up to 2": a check without its value, and a number that may be it."""
     check: Item | None = None
     for item in items:
@@ -140,7 +140,9 @@ def _unset(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             check = item
         elif item.role in {"check", "bed", "tube"} or (item.role == "cue" and item.value in {"level", "sep"}):
             check = None
-        elif check is not None and (item.role in AMOUNTS or _is_hour(item)):
+        elif check is not None and (
+            item.role in AMOUNTS or _is_hour(item) or _is_of_today(item, check, toks)
+        ):
             yield "the number may be of the check before it"
             check = None
 
@@ -155,6 +157,12 @@ def _ordered(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         it = before is not None and word(toks, before.start) in {"it", "it's", "its"}
         if ordered and small and (it or not said):
             yield "the number may be what was ordered"
+
+
+def _is_of_today(item: Item, check: Item, toks: Toks) -> bool:
+    """ "leak grade 3 today": the value, and no hour of the day."""
+    behind = item.role == "time" and item.start == check.end and is_digits(toks, item.start)
+    return behind and len(word(toks, item.start)) <= MOST_OF_HOUR and word(toks, item.start + 1).isalpha()
 
 
 def _is_hour(item: Item) -> bool:

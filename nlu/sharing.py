@@ -70,6 +70,10 @@ def _with_since(draft: Draft) -> list[Draft]:
     if draft.time is not None and draft.time.lead == "from" and draft.volume and not draft.kind:
         draft.since, draft.time = draft.time, None  # "from 0400 drained 340"
     what, since = draft.whats[-1:], draft.since
+    bare = not (draft.time or draft.has_amount or draft.kind or draft.checks)
+    if what and since is not None and bare and what[0].start < since.start:
+        draft.time, draft.since = since, None  # "unclamped 11 now, was clamped since 1400"
+        return [draft]
     if not what or since is None or draft.level is None or draft.kind or what[0].start > since.start:
         return [draft]
     of_what = Draft(bed=draft.bed, tubes=list(draft.tubes), whats=what, time=since)

@@ -34,7 +34,8 @@ CHECKS: dict[str, tuple[str, ...]] = {
     "suction": (
         "suction (increased|decreased|changed|up|down|reduced|raised|lowered|turned down|turned up) (to|"
         "from)",
-        "suction (turned|put) (up|down) to",
+        "suction (turned|put) (up|down) to", "dial (turned|put|up|down) (up|down|) (to|at)",
+        "(suction|dial) (dialed|dialled|bumped|cranked|weaned|titrated|dropped|lowered) (up|down|) to",
         "suction", "sxn", "suct", "suction at", "suction set at", "suction dial", "dial", "suction is",
         "suction set to", "suction to", "suction dial at", "sx", "on suction", "suction level",
         "suction of", "to suction", "lws", "lcs", "dial at", "dialed to", "suction dialed to",

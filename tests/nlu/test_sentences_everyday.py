@@ -190,3 +190,21 @@ def test_a_number_that_is_long_past_as_a_time_is_the_line_beside_its_look(text: 
 )
 def test_what_is_dictated_behind_an_event_says_whose_it_is(text: str, read: str) -> None:
     assert reading(text, BEDS, "voice") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "unclamped 11 now, was clamped since 1400",
+            "incident bed=11 at=19:05 what=unclamped; incident bed=11 at=14:00 what=clamped",
+        ),
+        ("15 only 10 ml since noon", "drained bed=15 volume_ml=10"),
+        ("15 at 340 ml since 1500", "ask level_ml"),
+        ("18 suction dialed down to 10 at 1830", "checked bed=18 at=18:30 suction_cmh2o=10"),
+        ("7 dial turned up to 40 per surgery", "ordered bed=7 suction_cmh2o=40"),
+        ("14 leak grade 3 today, still swinging", "ask at"),
+    ],
+)
+def test_what_holds_since_a_time_is_told_apart_from_when_it_was_seen(text: str, read: str) -> None:
+    assert reading(text) == read
