@@ -28,6 +28,7 @@ NAMING = topics.SUMS | {"ask"}
 SETTLING = frozenset({"withdrawn", "corrected", "acknowledged", "help"})
 GOING_ON = frozenset({"is", "will", "do", "does", "did", "should", "much", "many", "i", "we"})
 ASKING = frozenset({"question", "ask", "mark_of_question"})
+NAMING_OR_ASKING = NAMING | ASKING
 OPENING = frozenset({"word", "repair", "okay", "reason", "closing"})
 WHY = frozenset(
     {"was", "were", "is", "it's", "its", "because", "bc", "since", "already", "twice", "double", "by"}
@@ -81,7 +82,7 @@ def _goes_on(rest: Pieces) -> bool:
 
 
 def _parts(items: Pieces, read: Read) -> Parts:
-    asks = any(i.role == "cue" and i.value in ASKING for i in items)
+    asks = any(i.role == "cue" and i.value in NAMING_OR_ASKING for i in items)  # "scratch that, total on 4"
     if not asks and word(read.tokens, 0) not in topics.AUXILIARY:
         return Parts(items)
     for k in _starts(items, read):
