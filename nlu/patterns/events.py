@@ -94,7 +94,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "(now|gone|went) over to (bed|room)",
     ),
     "kind:away": (
-        f"(off|went|gone|going|go|taken|sent|down|up|over|out) (down|up|over|off|) (for|to) {OUT}",
+        f"(off|went|gone|going|taken|sent|down|up|over|out) (down|up|over|off|) (for|to) {OUT}",
         f"(down|up|over|now|currently|is|still|) in {OUT}",
         f"(down|up|over|out|off|still|currently) at {OUT}",
         (

@@ -54,8 +54,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "bladder", "formula", "kcal", "calories", "cals", "level (1|2|3|i|ii|iii|one|two|three) trauma",
         "tidal volume", "(lr|ns|ringers|crystalloid|albumin) bolus",
         "(canister|cannister|liner) (on|of|for) (the|) (wall|wall suction|suction|yankauer)",
-        "(yankauer|yank|yanker|oral|oral suction|mouth|mouth suction|trach suction|et suction) "
-        "(canister|cannister|liner|bottle|suction|)", "suction (jar|bottle)",
+        "(yankauer|oral|oral suction|trach suction) (canister|liner|bottle|suction|)", "suction (jar|bottle)",
         "(wall|wall suction|suction) (canister|cannister|liner)",
         "(changed|swapped|emptied|replaced|changing) (the|) (wall|wall suction|suction) (canister|liner)",
         "(changed|swapped|emptied|replaced|changing) (the|) (canister|liner) (on|of|for) (the|) "
@@ -133,9 +132,9 @@ OTHER: dict[str, tuple[str, ...]] = {
         "no more than", "less than", "more than", "greater than", "at least", "at most", "over", "under",
         "below", "not more than", "max", "maximum", "minimum", "min of", "plans", "plan", "possibly",
         "perhaps", "not sure", "unsure", "i believe", "supposedly", "looks like maybe", "could have been",
-        "(you would|you'd|you'll|you could|u would|youd) (just|) (text|write|type|say|send)",
+        "(you would|you'd|youd) (just|) (text|write|type)",
         "(text|write|type|say|send) (it|them) (like|as|like this)",
-        "(the|) format (is|would be|goes)", "(show|showing|teach|teaching) (the|) (student|orientee|newbie)",
+        "(the|) format (is|would be|goes)", "(show|teach) the (student|orientee)",
         "hypothetically", "what if", "pretend", "for example", "e.g.", "example", "test message",
         "should be under", "should be at", "should be around",
         "(may|might|could|can|must|should|to) (move|go|need|come|change|transfer|leave|swap|get|be moved|"
