@@ -9,13 +9,15 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable
-from itertools import pairwise
+from itertools import islice, pairwise
 
 from .numbers import Toks, is_digits, starts_number, word
 from .statements import Corrected, Drained, Mark, Statement, Withdrawn
 from .verdict import Outcome
 
 MOST = 8
+MOST_JOINTS = 3
+"""Behind so many places where a message may be cut in two, more is told than one thing that is put right."""
 STOPS = frozenset({".", ";", "!"})
 DENYING = frozenset({"dont", "don't", "not", "no", "never", "isn't", "wasn't", "isnt", "wasnt", "cant"})
 BED_WORDS = frozenset({"bed", "room", "rm", "b", "beds", "rooms"})
@@ -57,8 +59,10 @@ def by_sentence(text: str, toks: Toks, outcome: Callable[[str], Outcome], *, voi
 
 def _joined(text: str, toks: Toks, outcome: Callable[[str], Outcome]) -> Outcome:
     """What is said on both sides of an "and": a line with its time, and what is put right or taken back."""
-    for k in range(1, len(toks) - 1) if not toks.words.isdisjoint(SETTLING) else ():
-        told = _read_apart(text, toks, [k], outcome) if _is_joint(toks, k) else ()
+    if toks.words.isdisjoint(SETTLING):
+        return ()
+    for k in islice((k for k in range(1, len(toks) - 1) if _is_joint(toks, k)), MOST_JOINTS):
+        told = _read_apart(text, toks, [k], outcome)
         settled = sum(isinstance(s, Corrected | Withdrawn) for s in told)
         if settled == 1 and all(isinstance(s, Statement) and s.at is not None for s in told):
             return told

@@ -34,6 +34,8 @@ AT = frozenset({"at", "@"})
 NEXT = frozenset({"next", "nxt"})
 LINES = frozenset({"one", "mark", "line", "reading", "check", "level", "read", "set", "round", "due", "lot"})
 OF_NEXT = NEXT | LINES | AT | {"is", "by", "around", "will", "be", "the"}
+BEFORE_TIME = COUNTS.keys() | AROUND
+BEHIND = AROUND | FAREWELL
 SOON = timedelta(hours=6)
 NUMBER_WORDS = frozenset(COUNTS)
 EVERY_HOUR = frozenset({"hourly", "hourlies", "hrly"})
@@ -128,7 +130,7 @@ def _begins(toks: Toks, k: int) -> bool:
     following = word(toks, k) in NEXT and is_digits(toks, k - 1)
     farewell = word(toks, k) in ALSO and is_digits(toks, k - 1) and word(toks, k + 1) in SELF
     headed = word(toks, k) in AROUND and _is_time_ahead(toks, k)
-    return bed or (time and word(toks, k - 1) in COUNTS.keys() | AROUND) or following or farewell or headed
+    return bed or (time and word(toks, k - 1) in BEFORE_TIME) or following or farewell or headed
 
 
 def _is_time_ahead(toks: Toks, k: int) -> bool:
@@ -151,7 +153,7 @@ def _count(toks: Toks, start: int, end: int) -> int:
 
 def _is_around(said: set[str], *, later: bool) -> bool:
     """Whether these words of a clause say nothing of a line."""
-    known = said <= AROUND | FAREWELL if later else said <= AROUND
+    known = said <= (BEHIND if later else AROUND)
     return bool(said) and known and all(not said.isdisjoint(MOVING[w] - {w}) for w in said & MOVING.keys())
 
 

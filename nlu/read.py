@@ -16,7 +16,16 @@ from .pipeline import Read, pipeline
 from .recast import with_cues
 from .sentence import Sentence, Ward, pieces
 from .statements import Checked, Parsed, Statement, Unclear
-from .verdict import WITH_LEVEL, Outcome, Reading, Unjudged, settled, standing_best, untimed_asked
+from .verdict import (
+    WITH_LEVEL,
+    Outcome,
+    Reading,
+    Unjudged,
+    judged_once,
+    settled,
+    standing_best,
+    untimed_asked,
+)
 from .ways import hopeful
 from .zipped import zipped
 
@@ -99,8 +108,10 @@ def _outcome(read: Read, ward: Ward) -> Outcome:
     found, overfull = _found(ways, read, ward)
     if overfull and not lattice.overfull and len(read.tokens) <= LONG:
         kept, cut = hopeful(ways, read.tokens, voice=ward.voice)
-        found, overfull = _found(kept, read, ward)
-        overfull |= standing_best(found)[0].rank[0] >= cut
+        if len(kept) < len(ways):
+            found, overfull = _found(kept, read, ward)
+            found = [judged_once(reading) for reading in found]
+            overfull = overfull or standing_best(found)[0].rank[0] >= cut
     if (overfull or lattice.overfull) and len(read.tokens) > LONG:
         return (Unclear(slot="kind", text=text),)
     overfull |= lattice.overfull

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, fields, replace
+from functools import cache
 from heapq import heapify, heappop, heappush
 from itertools import pairwise
 from typing import Any
@@ -61,6 +62,13 @@ def told(*outcome: Statement | Unclear, faults: int = 0) -> Reading:
     """A reading whose outcome is there already; each question in it is a fault."""
     asked = sum(isinstance(s, Unclear) for s in outcome)
     return Reading(lambda: outcome, (faults + asked, 0))
+
+
+def judged_once(reading: Reading | Unjudged) -> Reading | Unjudged:
+    """The same reading, which finds out only once what is dear, however often it is asked."""
+    if isinstance(reading, Reading):
+        return reading
+    return Unjudged(reading.least, cache(lambda: judged_once(reading.further())))
 
 
 def standing_best(readings: Iterable[Reading | Unjudged], *, rivals: bool = False) -> list[Reading]:
