@@ -16,6 +16,7 @@ from .numbers import Toks, glued, is_digits, word
 from .patterns.framing import (
     AROUND,
     BEFORE_COUNT,
+    BREAKS,
     COUNTED,
     COUNTS,
     FAREWELL,
@@ -28,7 +29,7 @@ from .patterns.framing import (
 from .statements import Checked, Mark, Statement
 from .verdict import Outcome
 
-STOPS = frozenset({".", ";", "!", ",", ":", "-", "(", ")"})
+STOPS = frozenset({".", "?", ";", "!", ",", ":", "-", "(", ")"})
 BED_WORDS = frozenset({"bed", "room", "rm"})
 AT = frozenset({"at", "@"})
 NEXT = frozenset({"next", "nxt"})
@@ -37,11 +38,16 @@ OF_NEXT = NEXT | LINES | AT | {"is", "by", "around", "will", "be", "the"}
 BEFORE_TIME = COUNTS.keys() | AROUND
 BEHIND = AROUND | FAREWELL
 SOON = timedelta(hours=6)
+SKEW = timedelta(minutes=5)
 NUMBER_WORDS = frozenset(COUNTS)
+COUNTING = BEFORE_COUNT | COUNTED
+OFTEN = frozenset({"on", "the", "hour", "half", "hourly", "hourlies", "hrly", "every", "readings", "numbers"})
 EVERY_HOUR = frozenset({"hourly", "hourlies", "hrly"})
+LABEL = 2
+"""Digits of a bed or of how many come; a line has more."""
 HALVES = frozenset({"am", "pm"})
 ALSO = frozenset({"and", "&", "so", "but"})
-HOURLY = frozenset({"h", "hr", "hrs", "hrly", "hourly"})
+HOURLY = frozenset({"min", "mins", "m", "h", "hr", "hrs", "hrly", "hourly"})
 
 
 class Frame(NamedTuple):
@@ -86,7 +92,11 @@ def _frames(toks: Toks, arrived: datetime) -> Iterator[Frame]:
         if later and digits:
             yield Frame(start - (word(toks, start - 1) in STOPS), end)
             continue
-        if count and start <= numbers[0] + 2 and _is_around(said - COUNTS.keys(), later=False):
+        if (
+            count
+            and start <= numbers[0] + 2
+            and _is_around((said - COUNTS.keys() - COUNTING) | {"my"}, later=False)
+        ):
             yield Frame(start, end + (word(toks, end) in STOPS), count)
             continue
         head = end <= numbers[0]
@@ -99,10 +109,13 @@ def _frames(toks: Toks, arrived: datetime) -> Iterator[Frame]:
 def _how_often(toks: Toks) -> Iterator[Frame]:
     """ "q1h", "hourly" before a list: how often is read, and no number of it."""
     for k in range(len(toks) - 3):
-        if word(toks, k) == "q" and is_digits(toks, k + 1) and word(toks, k + 2) in HOURLY:
+        if word(toks, k) == "q" and is_digits(toks, k + 1) and is_digits(toks, k - 1):
+            yield Frame(k, k + 2 + (word(toks, k + 2) in HOURLY))
+        elif word(toks, k) == "q" and is_digits(toks, k + 1) and word(toks, k + 2) in HOURLY:
             yield Frame(k, k + 3)
-        elif word(toks, k) in EVERY_HOUR and is_digits(toks, k - 1):
-            yield Frame(k, k + 1)
+        elif word(toks, k) in OFTEN and is_digits(toks, k - 1):
+            end = next((j for j in range(k, len(toks)) if word(toks, j) not in OFTEN), k)
+            yield from [Frame(k, end)] * (word(toks, end) == ":" or word(toks, k) in EVERY_HOUR)
 
 
 def _clauses(toks: Toks) -> Iterator[tuple[int, int]]:
@@ -126,7 +139,8 @@ def _begins(toks: Toks, k: int) -> bool:
     """Whether a bed, a time for all or what is next begins there."""
     number = is_digits(toks, k + 1) or (is_digits(toks, k + 2) and glued(toks, k + 2))
     bed = word(toks, k) in BED_WORDS and number
-    time = word(toks, k) in AT and is_digits(toks, k + 1) and not is_digits(toks, k - 1)
+    ahead = not any(is_digits(toks, j) and len(word(toks, j)) > LABEL for j in range(k))
+    time = ahead and word(toks, k) in AT and is_digits(toks, k + 1) and not is_digits(toks, k - 1)
     following = word(toks, k) in NEXT and is_digits(toks, k - 1)
     farewell = word(toks, k) in ALSO and is_digits(toks, k - 1) and word(toks, k + 1) in SELF
     headed = word(toks, k) in AROUND and _is_time_ahead(toks, k)
@@ -146,7 +160,8 @@ def _count(toks: Toks, start: int, end: int) -> int:
         return 0
     k = counts[0]
     before, after = word(toks, k - 1) if k > start else "", word(toks, k + 1) if k + 1 < end else ""
-    named = after in COUNTED or (before in BEFORE_COUNT and (after or not is_digits(toks, k)))
+    bed = word(toks, end) == ":" and word(toks, end + 1) in BED_WORDS
+    named = after in COUNTED or (before in BEFORE_COUNT and (after or bed or not is_digits(toks, k)))
     headed = before in BEFORE_COUNT and word(toks, end) in AT
     return COUNTS[word(toks, k)] if named or headed else 0
 
@@ -158,15 +173,17 @@ def _is_around(said: set[str], *, later: bool) -> bool:
 
 
 def _is_next(toks: Toks, start: int, end: int, arrived: datetime) -> bool:
-    """ "next mark at 2000": when the next line is due, which is a time to come."""
+    """ "next mark at 2000", "i leave at 1930": when something is due, which is a time to come."""
     said = [word(toks, k) for k in range(start, end)]
+    words = {w for w in said if not w.isdecimal()}
     numbers = [w for w in said if w.isdecimal()]
-    plain = said[0] in NEXT and OF_NEXT.issuperset(w for w in said if not w.isdecimal())
-    if not plain or len(numbers) != 1 or len(numbers[0]) != FULL_HOUR:
+    following = said[0] in NEXT and words <= OF_NEXT
+    going = bool(words & (SELF | BREAKS)) and _is_around(words - {"@"}, later=True)
+    if not (following or going) or len(numbers) != 1 or len(numbers[0]) != FULL_HOUR:
         return False
     hour, minute = divmod(int(numbers[0]), 100)
     since = timedelta(hours=arrived.hour, minutes=arrived.minute)
-    return timedelta() < (timedelta(hours=hour, minutes=minute) - since) % timedelta(days=1) <= SOON
+    return SKEW < (timedelta(hours=hour, minutes=minute) - since) % timedelta(days=1) <= SOON
 
 
 def _agrees(marks: Sequence[Mark], toks: Toks, frames: Sequence[Frame]) -> bool:
@@ -177,9 +194,11 @@ def _agrees(marks: Sequence[Mark], toks: Toks, frames: Sequence[Frame]) -> bool:
     said = {word(toks, k) for f in frames for k in range(f.start, f.end)}
     if GOES_HOME & said and not SELF & said and len(beds) < len(("one", "another")):
         return False
-    if said & {"q", *EVERY_HOUR, *NEXT} and not all(mark.at for mark in marks):
-        return False
     first = min(k for k in range(len(toks)) if is_digits(toks, k))
+    last = max(k for k in range(len(toks)) if is_digits(toks, k))
+    timed = any(word(toks, f.start) == "q" or first < f.start < last for f in frames)
+    if timed and not all(mark.at for mark in marks):
+        return False
     ahead = {word(toks, k) for f in frames if f.start < first for k in range(f.start, f.end)}
     return PARTS_OF_DAY.isdisjoint(ahead) or all(_is_written(mark, toks) for mark in marks)
 

@@ -17,7 +17,7 @@ nights days evenings lates earlies nightshift dayshift shift shifts nurse rn cha
 bank student orientee preceptor incoming outgoing oncoming relief relieving covering cover coming checking
 gang ward floor unit's team's yours take takes over taking start starting top down before run because her him
 them order back whole pod side unit wing
-hall section assignment
+hall section assignment rest ready ok okay pen logging walking rounding
 """
 _WHY = """
 late delay delayed wait waiting behind catching catch catchup caught up busy code codes crash arrest
@@ -35,7 +35,8 @@ goes go going ready quick
 _FAREWELL = """
 bye cheers thanks thank ta ty thx see seeya later soon tomorrow monday tuesday wednesday thursday friday
 saturday sunday week weekend home off out now duty work signing heading headed clocking clocked logging
-leaving until till what drive safe sleep peace laters knock knocking touch touching wood fingers crossed
+leaving leave until till what luck hope call text page if any issues questions problems
+drive safe sleep peace laters knock knocking touch touching wood fingers crossed
 clock clocks went back forward ahead changed change dst daylight saving savings time can have great
 """
 _LOADED = """
@@ -61,11 +62,13 @@ MOVING = {
     "before": SELF | BREAKS,
     "side": frozenset({"my", "our"}),
     "what": frozenset({"night", "day", "shift", "evening", "week"}),
+    "if": frozenset({"call", "text", "page"}),
+    "leave": SELF,
     "until": DAYS,
     "till": DAYS,
     "order": frozenset({"in"}),
     "out": SELF | {"peace", "signing", "clocking", "logging"},
-    "now": SELF | BREAKS | {"home", "bye", "handover", "handoff", "over", "taking"},
+    "now": SELF | BREAKS | {"yours", "home", "bye", "handover", "handoff", "over", "taking"},
     "back": SELF | DAYS | BREAKS | {"clock", "clocks"},
     "forward": frozenset({"clock", "clocks"}),
     "ahead": frozenset({"clock", "clocks"}),
@@ -96,9 +99,27 @@ COUNTS = {
     **{str(n): n for n in range(2, 13)},
     "both": 2,
 }
-BEFORE_COUNT = frozenset({"my", "our", "the", "all", "these", "got", "have", "with", "your", "just", "her"})
+BEFORE_COUNT = frozenset(
+    {
+        "last",
+        "remaining",
+        "other",
+        "my",
+        "our",
+        "the",
+        "all",
+        "these",
+        "got",
+        "have",
+        "with",
+        "your",
+        "just",
+        "her",
+        "next",
+    }
+)
 COUNTED = frozenset(
     {"beds", "patients", "pts", "drains", "lines", "marks", "readings", "updates", "numbers", "rooms"}
-    | {"tubes", "ones", "quick", "for", "of", "folks"}
+    | {"tubes", "ones", "quick", "for", "of", "folks", "more", "others"}
 )
 NUMERAL = frozenset({*ONES, *TEENS})
