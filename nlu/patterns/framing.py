@@ -17,7 +17,7 @@ nights days evenings lates earlies nightshift dayshift shift shifts nurse rn cha
 bank student orientee preceptor incoming outgoing oncoming relief relieving covering cover coming checking
 gang ward floor unit's team's yours take takes over taking start starting top down before run because her him
 them order back whole pod side unit wing
-hall section assignment rest ready ok okay pen logging walking rounding
+hall section assignment rest ready ok okay pen logging lateness one by walking rounding
 """
 _WHY = """
 late delay delayed wait waiting behind catching catch catchup caught up busy code codes crash arrest
@@ -62,6 +62,8 @@ MOVING = {
     "before": SELF | BREAKS,
     "side": frozenset({"my", "our"}),
     "what": frozenset({"night", "day", "shift", "evening", "week"}),
+    "one": frozenset({"by", "go"}),
+    "by": frozenset({"one"}),
     "if": frozenset({"call", "text", "page"}),
     "leave": SELF,
     "until": DAYS,
@@ -83,7 +85,7 @@ MOVING = {
     "leaving": SELF,
     "heading": SELF | {"home", "off"},
     "headed": SELF | {"home", "off"},
-    "go": SELF | {"here"},
+    "go": SELF | {"here", "one", "ok", "ready"},
     "died": frozenset({"phone", "battery", "wifi", "tablet", "computer", "network"}),
     "dead": frozenset({"phone", "battery", "tablet"}),
     "crashed": frozenset({"computer", "computers", "tablet", "phone"}),
@@ -103,6 +105,8 @@ BEFORE_COUNT = frozenset(
     {
         "last",
         "remaining",
+        "sending",
+        "on",
         "other",
         "my",
         "our",
@@ -120,6 +124,7 @@ BEFORE_COUNT = frozenset(
 )
 COUNTED = frozenset(
     {"beds", "patients", "pts", "drains", "lines", "marks", "readings", "updates", "numbers", "rooms"}
-    | {"tubes", "ones", "quick", "for", "of", "folks", "more", "others"}
+    | {"tubes", "ones", "quick", "for", "of", "folks", "more", "others", "to", "log", "send"}
+    | {"today", "now"}
 )
 NUMERAL = frozenset({*ONES, *TEENS})
