@@ -59,6 +59,11 @@ def cues(items: tuple[Item, ...], value: str) -> list[Item]:
     return [i for i in items if i.role == "cue" and i.value == value]
 
 
+def numbers(items: tuple[Item, ...]) -> list[Item]:
+    """The bare numbers among them."""
+    return [i for i in items if i.role == "num"]
+
+
 def answered(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement | Unclear | None:
     """The answer that the pieces make; nothing if they are more than an answer."""
     yes, no, choice = _said(items)

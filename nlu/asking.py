@@ -23,6 +23,8 @@ AUXILIARY = frozenset(
 
 
 READ = frozenset({"mark", "read", "check", "marked"})
+PAIR = 2
+"""Words of "is bed", before its number."""
 TAGGED = 4
 """Words and signs of "that's due right?"."""
 WHO = frozenset({"i", "we", "to", "you", "someone", "anyone"})
@@ -53,6 +55,18 @@ def without_tag(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     said = toks.said[:last]
     told = not SAYING.isdisjoint(said) and word(toks, last - 1) not in OF_A_SIDE
     return tuple(i for i in items if not (told and i.role == "tube" and i.start == last))
+
+
+def with_sign(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """ "was 5 tidaling earlier": asked of one bed with no other number, and no question mark."""
+    if word(toks, 0) not in AUXILIARY or "?" in toks.words:
+        return items
+    numbers = [i for i in items if i.role not in {"cue", "sep", "tube"}]
+    of_bed = len(numbers) == 1 and numbers[0].label is not None and numbers[0].start <= PAIR
+    events = any(happens(i) or i.value in {"kind", "what", "neg", "level"} for i in items)
+    if not of_bed or events or not any(i.role == "cue" and i.value in FINDINGS for i in items):
+        return items
+    return (*items, Item("cue", len(toks), len(toks), "mark_of_question"))
 
 
 def asking(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:

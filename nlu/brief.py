@@ -13,6 +13,8 @@ from .statements import Answered, Statement, Unclear
 MOST_HOURS = 24
 DESCRIBING = frozenset({"it", "it's", "its", "that's", "thats", "this", "that"})
 """What is said of the canister with one of these first is no report of a change."""
+HOURLY = frozenset({"hourly", "hrly", "hourlies"})
+"""Before a bare number these ask for a bed, or tell how much came."""
 BEEN = frozenset({"s", "'", "has", "was", "been", "got"})
 CHANGED = frozenset({"changed", "swapped", "replaced", "exchanged"})
 HALTING = frozenset(
@@ -77,12 +79,22 @@ class Brief:
             return Unclear(slot="kind", text=self.text)
         if not told and self._says_which_is_right():
             return None
+        if not told and word(self.toks, 0) in HOURLY and len(answers.numbers(self.items)) == 1:
+            return Unclear(slot="kind", text=self.text)
+        if "yes" in told and self._also_says_no():
+            return Unclear(slot="answer", text=self.text, choices=("yes", "no"))
         if self.voice and not told and self.says_more():
             return None
         items = self._answer_items(bool(told))
         if "no" in told and self._may_be_bed(items):
             return Unclear(slot="level_ml", text=self.text, statement=Answered(answer="no"))
         return answers.answered(items, self.arrived, self.text)
+
+    def _also_says_no(self) -> bool:
+        """ "yes on 6 no on 7": a yes of one bed and a no of another."""
+        first = next((i.start for i in self.items if i.role in {"num", "bed"}), len(self.toks))
+        no = next((i for i in self.items if i.role == "repair" and word(self.toks, i.start) == "no"), None)
+        return no is not None and first < no.start and word(self.toks, no.end) in {"on", "to", "for", "bed"}
 
     def _is_whole_line(self) -> bool:
         """ "bed eleven yeah mark ten ninety five at seven": a line with its bed and time, and a filler."""

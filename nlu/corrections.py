@@ -17,6 +17,7 @@ BUT_REACH = 4
 """How many words behind "but" the right value comes."""
 LINE_WORDS = frozenset({"level", "old"})
 BELONGS = frozenset({"belongs", "belonged"})
+REALLY = frozenset({"really", "actually", "definitely"})
 BELONGING = BELONGS | {"belong"}
 OTHER_LEADS = frozenset({*CHECK_LIMITS, "weight"})
 OTHER_UNITS = frozenset({"kg", "lb", "cm", "mmhg"})
@@ -62,6 +63,17 @@ def wrote(items: tuple[Item, ...], toks: Toks) -> bool:
     return word(toks, last.start - 1) in WROTE and word(toks, last.start - 2) in {"i", "we"}
 
 
+def without_emphasis(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """ "yes it really is 1400": behind a yes it puts nothing right."""
+    if not items or items[0].value != "yes" or REALLY.isdisjoint(toks.words):
+        return items
+    return tuple(
+        i
+        for i in items
+        if not (i.name == "corrected" and i.end - i.start == 1 and word(toks, i.start) in REALLY)
+    )
+
+
 def with_owner(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """ "it belongs to 6": a number there is a bed, and no level."""
     if BELONGING.isdisjoint(toks.words):
@@ -71,6 +83,16 @@ def with_owner(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
         i.as_role("bed") if i.role == "num" and i.label and not i.unit and i.start - 2 in owned else i
         for i in items
     )
+
+
+def is_of_another(items: tuple[Item, ...]) -> bool:
+    """ "6 is right, 7 should be 340": on one side of the stop is what is right of another bed."""
+    stop = next((k for k, i in enumerate(items) if i.role == "sep"), 0)
+    sides = (items[:stop], items[stop:])
+    agreed = [any(i.role == "cue" and i.value == "yes" for i in side) for side in sides]
+    righted = [any(i.role == "cue" and i.name == "corrected" for i in side) for side in sides]
+    named = all(any(i.role in {"num", "bed"} for i in side) for side in sides)
+    return named and agreed in ([True, False], [False, True]) and righted == agreed[::-1]
 
 
 def belongs(items: tuple[Item, ...]) -> bool:

@@ -125,6 +125,11 @@ def is_of_now(time: Item) -> bool:
     return time.role == "time" and all(c.style in {"now", "date"} for c in time.clocks)
 
 
+def is_of_findings(read: Read) -> bool:
+    """ "is 5 on water seal", "was 5 tidaling earlier": what is found there is asked, and not told."""
+    return word(read.tokens, 0) in topics.AUXILIARY and not {",", ".", ";", "and"} & read.tokens.words
+
+
 def is_standing(item: Item, items: Pieces, read: Read) -> bool:
     """ "which of our beds have a chest tube in": in one clause that asks for beds, how it is there."""
     if item.name != "placed" or item.value != "kind":

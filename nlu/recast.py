@@ -61,9 +61,11 @@ SHORT = 3
 BED_WORDS = frozenset({"bed", "room", "rm"})
 CALLING = frozenset({"paging", "paged", "calling", "called", "bleeping", "bleeped", "page", "call", "bleep"})
 POLITE = frozenset({"please", "pls", "plz", "can", "could", "you", "u"})
+MARKS = frozenset({"mark", "reading", "entry"})
 TAKEN_BACK = {
-    "remove": frozenset({"mark", "reading", "entry"}),
+    "remove": MARKS | {"duplicate", "dup"},
     "void": frozenset({"mark", "reading", "entry", "line", "level"}),
+    **dict.fromkeys(("kill", "throw", "toss", "pull", "drop", "lose", "clear", "wipe"), MARKS),
 }
 """Words that take back one of these, and mean something else alone: a tube is removed, a patient voids."""
 LINE_REACH = 5
@@ -155,6 +157,7 @@ def _with_taken_back(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     lines = TAKEN_BACK.get(word(toks, first), frozenset())
     of_bed = word(toks, first) == "void" and word(toks, first + 1) in {"bed", "room", "rm"}
     named = not lines.isdisjoint(toks.said[first + 1 : first + 1 + LINE_REACH])
+    named &= lines is not MARKS or word(toks, first + 1) in {"the", "my", "that", "out"}
     if not (of_bed or named) or "ml" in toks.words:
         return cues
     taken = Cue("kind", "withdrawn", first, first + 1)

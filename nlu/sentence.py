@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime, time
 
 from . import answers, corrections, queries, questions, topics, whichwrong, withdrawals
-from .asking import with_bed_to_read, without_tag
+from .asking import with_bed_to_read, with_sign, without_tag
 from .brief import Brief
 from .building import Builder
 from .context import in_context
@@ -43,6 +43,7 @@ COUNTED = frozenset({"level", "volume", "output", "check", "weight", "bad"})
 """Roles that no reading leaves out: what is said of them counts, and so do numbers that are cut in two."""
 TELLING = COUNTED | FINDINGS | {"num", "time", "kind", "what", "same", "alt", "foreign", "claimed", "denied"}
 """Pieces that tell something in a question too: words that were not understood may be of them."""
+TOLD_ASKED = TELLING - FINDINGS
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,8 +61,9 @@ def pieces(way: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, 
     told = scoped(with_beds(without_heading(way, toks), toks), toks)
     items = withdrawals.opened(in_context(with_plain_pairs(told, toks, arrived), toks), toks)
     items = _opened(items, toks)
-    items = withdrawals.unmade(without_tag(items, toks), toks)
+    items = with_sign(withdrawals.unmade(without_tag(items, toks), toks), toks)
     items = with_bed_to_read(with_checks_of_beds(items, toks), toks)
+    items = corrections.without_emphasis(items, toks)
     return corrections.with_owner(corrections.told_right(items, toks), toks)
 
 
@@ -122,6 +124,8 @@ class Sentence:
             return told(Answered(answer="yes", bed=beds[0] if beds else None))
         chosen = answers.cues(items, "choice") and not any(i.role in {"bed", "time"} for i in items)
         if not chosen and corrections.is_correction(items, self.read.tokens):
+            if corrections.is_of_another(items):
+                return told(Unclear(slot="kind", text=self.text))
             read = corrections.without_told(items, self.read.tokens)
             return told(*self._for_a_bed(self._corrected()), faults=len(self.unread(read)))
         if self._is_bare_question():
@@ -237,7 +241,8 @@ class Sentence:
             i for i in items if not questions.is_of_now(i) and not questions.is_standing(i, items, self.read)
         )
         named = any(i.role == "bed" for i in items)
-        plain = (not voice or not named) and TELLING.isdisjoint(said)
+        telling = TOLD_ASKED if named and questions.is_of_findings(self.read) else TELLING
+        plain = (not voice or not named) and telling.isdisjoint(said)
         cut = [] if plain and named else cuts(items, toks, voice)  # "total on 404 yesterday": no 4:04
         if plain and topics.asks(items, self.read):
             return cut

@@ -32,7 +32,7 @@ HOW_MUCH = 2
 AUXILIARY = frozenset({"is", "are", "was", "were", "does", "did", "do", "has", "have", "am"})
 OPENING = AUXILIARY | ASKING
 STOPS = frozenset({",", ";", ".", "!", "?", "and", "&", "-"})
-OF_CHECKS = frozenset({"leak", "suction", "seal", "tidal", "fluid", "wall", "indicator"})
+OF_CHECKS = frozenset({"leak", "suction", "seal", "tidal", "fluid", "wall", "indicator", "waterseal"})
 
 
 def topic(items: tuple[Item, ...], read: Read) -> str | None:

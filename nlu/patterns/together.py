@@ -85,6 +85,34 @@ TOGETHER: tuple[tuple[str, tuple[frozenset[str], ...]], ...] = (
             _READ | {"marked"},
         ),
     ),
+    (
+        "due",
+        (
+            frozenset({"is", "do", "who", "who's", "whos"}),
+            frozenset({"time", "need", "next"}),
+            frozenset({"do", "up", "mark"}),
+            frozenset({"i", "it", "who", "who's", "whos"}),
+        ),
+    ),
+    (
+        "history",
+        (
+            frozenset({"what", "show", "list"}),
+            frozenset({"i", "we"}),
+            frozenset({"sent", "charted", "entered", "recorded", "given"}),
+        ),
+    ),
+    ("history", (frozenset({"did"}), frozenset({"my"}), frozenset({"get", "go", "through"}))),
+    ("last", (frozenset({"how", "hows", "how's"}), frozenset({"looking"}))),
+    (
+        "last",
+        (
+            frozenset({"what", "whats", "what's", "list"}),
+            frozenset({"have", "had", "leave"}),
+            frozenset({"you", "nights", "days", "they", "does", "did"}),
+        ),
+    ),
+    ("last", (frozenset({"can", "could", "please", "pls"}), frozenset({"pull"}), frozenset({"up"}))),
     ("due", (frozenset({"am"}), frozenset({"late", "behind", "overdue"}))),
     (
         "chart",

@@ -10,7 +10,6 @@ from .saying import reading
 @pytest.mark.parametrize(
     "text",
     [
-        "is 12 still bubbling",
         "is 12 at -20",
         "was bed 12 really 1100 at 1800",
         "is bed 12 really 1100",

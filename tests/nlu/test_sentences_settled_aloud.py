@@ -23,6 +23,15 @@ from .saying import CHANNELS, MORNING, Channel, reading
         ("which of our beds have a chest tube in tonight", "asked topic=beds"),
         ("who am i logged in as on this phone", "asked topic=me"),
         ("what are you waiting on", "asked topic=open"),
+        ("do i need to do 7", "asked bed=7 topic=due"),
+        ("is 5 on water seal", "asked bed=5 topic=checks"),
+        ("was 5 tidaling earlier", "asked bed=5 topic=checks"),
+        ("is 12 still bubbling", "asked bed=12 topic=checks"),
+        ("did my last mark go through", "asked topic=history"),
+        ("show me what i charted for 5", "asked bed=5 topic=history"),
+        ("hows bed 6 looking", "asked bed=6 topic=last"),
+        ("what did nights have on 11", "asked bed=11 topic=last"),
+        ("how many drains does bed 4 have", "asked bed=4 topic=beds"),
     ],
 )
 def test_a_question_in_other_words_is_of_its_topic(text: str, read: str) -> None:
@@ -42,6 +51,11 @@ def test_a_question_with_no_bed_and_no_number_tells_nothing_that_could_be_lost(
     text: str, read: str, channel: Channel
 ) -> None:
     assert reading(text, channel=channel) == read
+
+
+@pytest.mark.parametrize("text", ["is 5 clamped", "is 5 at 340", "how come 4 is up 300"])
+def test_a_question_of_an_event_or_a_number_is_no_report_and_is_asked(text: str) -> None:
+    assert reading(text).startswith("ask ")
 
 
 @pytest.mark.parametrize("text", ["what's due, tube fell out", "which bed had the tube put in"])
@@ -111,6 +125,10 @@ def test_what_is_told_behind_a_notice_that_was_seen_is_of_that_bed_or_of_the_one
         ("1100 mark on 5 never happened", "withdrawn bed=5 at=11:00"),
         ("that 1500 reading on bed 3 isnt real", "withdrawn bed=3 at=15:00"),
         ("bed 3 tipping never happened", "ask kind"),
+        ("kill the 1500 mark on 6", "withdrawn bed=6 at=15:00"),
+        ("pull the 1500 mark on 6", "withdrawn bed=6 at=15:00"),
+        ("drop in the reading on 6 340 at 1850", "mark bed=6 at=18:50 level_ml=340"),
+        ("pls remove duplicate on 6", "withdrawn bed=6"),
         ("bed 3 mark 340 never happened", "ask kind"),
     ],
 )
@@ -131,6 +149,12 @@ def test_a_line_is_taken_back_in_other_words(text: str, read: str) -> None:
         ("its the left one right?", "answered tube=left"),
         ("thats due right?", "asked topic=due"),
         ("12 is due right?", "asked bed=12 topic=due"),
+        ("yes on 6 no on 7", "ask answer"),
+        ("6 is right, 7 should be 340", "ask kind"),
+        ("6 should be 340, 7 is right", "ask kind"),
+        ("yes, 7 should be 340", "corrected bed=7 level_ml=340"),
+        ("yes it really is 1400", "answered answer=yes level_ml=1400"),
+        ("hourly for 3 pls", "ask kind"),
     ],
 )
 def test_an_answer_in_other_words(text: str, read: str) -> None:
