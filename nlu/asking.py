@@ -23,6 +23,8 @@ AUXILIARY = frozenset(
 
 
 READ = frozenset({"mark", "read", "check", "marked"})
+OF_FINDINGS = frozenset({"is", "was", "are", "were", "does"})
+"""First before a bed these ask; dictated, "have nine" was bed nine."""
 PAIR = 2
 """Words of "is bed", before its number."""
 TAGGED = 4
@@ -59,7 +61,7 @@ def without_tag(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
 
 def with_sign(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """ "was 5 tidaling earlier": asked of one bed with no other number, and no question mark."""
-    if word(toks, 0) not in AUXILIARY or "?" in toks.words:
+    if word(toks, 0) not in OF_FINDINGS or "?" in toks.words:
         return items
     numbers = [i for i in items if i.role not in {"cue", "sep", "tube"}]
     of_bed = len(numbers) == 1 and numbers[0].label is not None and numbers[0].start <= PAIR

@@ -10,6 +10,7 @@ from itertools import takewhile
 from typing import NamedTuple
 
 from . import topics
+from .asking import OF_FINDINGS
 from .items import FINDINGS, Item
 from .numbers import word
 from .patterns.together import POLITE
@@ -127,7 +128,7 @@ def is_of_now(time: Item) -> bool:
 
 def is_of_findings(read: Read) -> bool:
     """ "is 5 on water seal", "was 5 tidaling earlier": what is found there is asked, and not told."""
-    return word(read.tokens, 0) in topics.AUXILIARY and not {",", ".", ";", "and"} & read.tokens.words
+    return word(read.tokens, 0) in OF_FINDINGS and not {",", ".", ";", "and"} & read.tokens.words
 
 
 def is_standing(item: Item, items: Pieces, read: Read) -> bool:

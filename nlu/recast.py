@@ -65,7 +65,7 @@ MARKS = frozenset({"mark", "reading", "entry"})
 TAKEN_BACK = {
     "remove": MARKS | {"duplicate", "dup"},
     "void": frozenset({"mark", "reading", "entry", "line", "level"}),
-    **dict.fromkeys(("kill", "throw", "toss", "pull", "drop", "lose", "clear", "wipe"), MARKS),
+    **dict.fromkeys(("kill", "throw", "toss", "pull", "drop"), MARKS),
 }
 """Words that take back one of these, and mean something else alone: a tube is removed, a patient voids."""
 LINE_REACH = 5

@@ -241,7 +241,7 @@ class Sentence:
             i for i in items if not questions.is_of_now(i) and not questions.is_standing(i, items, self.read)
         )
         named = any(i.role == "bed" for i in items)
-        telling = TOLD_ASKED if named and questions.is_of_findings(self.read) else TELLING
+        telling = TOLD_ASKED if named and not voice and questions.is_of_findings(self.read) else TELLING
         plain = (not voice or not named) and telling.isdisjoint(said)
         cut = [] if plain and named else cuts(items, toks, voice)  # "total on 404 yesterday": no 4:04
         if plain and topics.asks(items, self.read):
