@@ -11,6 +11,7 @@ from collections import Counter
 from collections.abc import Callable
 from itertools import islice, pairwise
 
+from .eachbed import by_clause, by_tube
 from .numbers import Toks, is_digits, starts_number, word
 from .statements import Corrected, Drained, Mark, Statement, Withdrawn
 from .verdict import Outcome
@@ -54,7 +55,12 @@ def by_sentence(text: str, toks: Toks, outcome: Callable[[str], Outcome], *, voi
     """What the sentences say, each read alone; nothing where one is not whole or names no bed."""
     stopped = not (voice or STOPS.isdisjoint(toks.words))
     stops = [k for k in range(len(toks)) if _is_end(toks, k)] if stopped else []
-    return _read_apart(text, toks, stops, outcome) or _joined(text, toks, outcome)
+    return (
+        _read_apart(text, toks, stops, outcome)
+        or _joined(text, toks, outcome)
+        or by_clause(text, toks, outcome, voice=voice)
+        or by_tube(text, toks, outcome, voice=voice)
+    )
 
 
 def _joined(text: str, toks: Toks, outcome: Callable[[str], Outcome]) -> Outcome:

@@ -21,6 +21,8 @@ PAIR = 2
 HOURS, MINUTES = 24, 60
 LONG_PAST = timedelta(hours=6)
 """A bare number that is a time further back than that says no time at which something was found."""
+JUST = timedelta(minutes=15)
+"""So long ago a nurse who says no time would not tell from now. Common practice, no source."""
 NAMED = frozenset({"new", "opens", "inside"})
 EITHER_BED = "either number may be the bed"
 """With this doubt nothing of the message is accepted, a finding or an order neither."""
@@ -52,7 +54,7 @@ def standing(drafts: list[Draft], arrived: datetime) -> Standing:
         if not rises:
             doubts += _doubts(draft, arrived)
             doubts += _event_or_line(draft, drafts, arrived)
-            doubts += _then_or_now(draft, drafts)
+            doubts += _then_or_now(draft, drafts, arrived)
     doubts += [] if rises else _before_timed(drafts)
     doubts += [d for first, nxt in pairwise(drafts) for d in _before_change(first, nxt)]
     doubts += [d for first, nxt in pairwise(drafts) for d in _bed_or_hour(first, nxt, arrived)]
@@ -345,14 +347,16 @@ def _event_or_line(draft: Draft, drafts: list[Draft], arrived: datetime) -> list
     return ["the level may be the time of the event"] if clock and len(time.digits) < FULL_HOUR else []
 
 
-def _then_or_now(draft: Draft, drafts: list[Draft]) -> list[str]:
-    """ "away 1500, back 1640, line 240": read on the return, or now?"""
+def _then_or_now(draft: Draft, drafts: list[Draft], arrived: datetime) -> list[str]:
+    """ "away 1500, back 1640, line 240": read on the return, or now, where these are not one moment."""
     if draft.level is None or draft.time is not None or draft.kind or draft.closing:
         return []
     label = draft.bed.label if draft.bed else None
     before = [d for d in drafts if d.time and d.time.start < draft.level.start and d.kind in OF_PATIENT]
     beside = {d.time.start for d in before if d.time and d.bed and d.bed.label == label}
-    return ["the line may be of that time, or of now"] if len(beside) > 1 else []
+    last = max((d.time for d in before if d.time), key=lambda t: t.start, default=None)
+    one = last is not None and last.within(JUST, arrived)
+    return ["the line may be of that time, or of now"] if len(beside) > 1 and not one else []
 
 
 def _before_timed(drafts: list[Draft]) -> list[str]:

@@ -10,6 +10,7 @@ from .beside import WATER_SEALS, of_their_like
 from .bridging import bridged, sent
 from .carriedout import with_carried_out
 from .clock import clocks
+from .endings import with_endings
 from .everyday import everyday
 from .followers import DEEP
 from .items import FULL_HOUR
@@ -85,7 +86,8 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
         cues = tuple(_spoken(cue, read.tokens) for cue in cues)
     around = bridged(sent(cues, read.tokens, labelled), read.tokens, labelled)
     found = plainly(of_their_like(recast(around, read.tokens), read.tokens), read.tokens, labelled)
-    found = everyday(with_carried_out(found, read.tokens), read.tokens)
+    found = with_carried_out(with_endings(found, read.tokens, labelled), read.tokens)
+    found = everyday(found, read.tokens)
     return read._replace(cues=with_newcomers(found, read.tokens, voice=voice), labelled=labelled)
 
 

@@ -36,6 +36,9 @@ BETWEEN = RENEWING | frozenset(
 )
 STAYS = frozenset({"still", "stays", "stayed", "staying", "remains", "remaining"})
 STAYING = STAYS | {"in", "place", "put", "there", "is", "the", "one", "side", "tube", "chest", "drain", "ct"}
+KEPT = STAYS | {"left"}
+LEFT_IN = frozenset({"left", "in"})
+"""Of a tube that stays: "right left in place"."""
 CONTEXT = "context"
 
 
@@ -92,10 +95,11 @@ def _without_staying(items: list[Item], toks: Toks) -> list[Item]:
     """ "left chest tube out, right still in": of the tube that stays nothing more is told."""
     removed = next((k for k, i in enumerate(items) if i.role == "cue" and i.name == "removed"), None)
     stop = max((k for k, i in enumerate(items) if i.role == "sep"), default=0)
-    if removed is None or stop < removed or toks.words.isdisjoint(STAYS):
+    if removed is None or stop < removed or toks.words.isdisjoint(KEPT):
         return items
     rest = items[stop + 1 :]
     said = {word(toks, k) for i in rest[:1] for k in range(i.end, len(toks))}
-    if not rest or rest[0].role != "tube" or not said <= STAYING or not said & STAYS:
+    stays = said <= STAYING | KEPT and (said & STAYS or said >= LEFT_IN)
+    if not rest or rest[0].role != "tube" or not stays:
         return items
     return [*items[:stop], *(Item("cue", i.start, i.end, "filler") for i in rest)]

@@ -13,6 +13,9 @@ from .leading import leads
 from .timing import share_times
 
 APART = frozenset({",", ";", "."})
+OTHERWISE = frozenset({"word", "plan", "neg", "question"})
+"""Cues beside a second tube that say something else of it than that it is out as well."""
+AS_WELL = frozenset({"too", "also", "both", "likewise", "ditto"})
 HEADING = 2
 """Words between "closing" and the number of its bed."""
 
@@ -28,7 +31,7 @@ def gathered(items: Iterable[Item]) -> list[Draft]:
     if gathering.arrival is not None and any(d.volume for d in gathering.drafts):
         gathering.drafts[0].faults += 1  # "admitted from er with ct 400 out in er": charted there
     told = [part for draft in gathering.done() for part in _with_since(draft)]
-    gathering.drafts = [part for draft in told for part in _each_removed(draft)]
+    gathering.drafts = [part for draft in told for part in _each_removed(draft, said)]
     drafts = [
         d for d in gathering.drafts if d.bed or d.time or d.tubes or d.clashes or d.wants or d.has_content
     ]
@@ -81,10 +84,13 @@ def _with_since(draft: Draft) -> list[Draft]:
     return [draft, of_what]
 
 
-def _each_removed(draft: Draft) -> list[Draft]:
+def _each_removed(draft: Draft, items: tuple[Item, ...]) -> list[Draft]:
     """ "left and right tubes out": two; "left tube out, right no leak": one, and a check."""
+    bare = draft.inherited and not (draft.has_amount or draft.time)
     if draft.inherited and (draft.checks or draft.whats or draft.order or draft.same):
         draft.kind = ""
+    elif bare and _is_told_otherwise(draft.tubes[-1], items):
+        return []
     elif draft.inherited and draft.has_amount:
         draft.faults += 1
     sides = [tube for tube in draft.tubes if tube.name in SIDES]
@@ -92,6 +98,17 @@ def _each_removed(draft: Draft) -> list[Draft]:
         return [draft]
     draft.faults += draft.has_amount
     return [replace(draft, tubes=[tube]) for tube in sides]
+
+
+def _is_told_otherwise(tube: Item, items: tuple[Item, ...]) -> bool:
+    """ "left tube out, right tomorrow", "right draining well": no second tube that was taken out."""
+    behind = next((k for k, i in enumerate(items) if i.start == tube.start), len(items)) + 1
+    for item in items[behind:]:
+        if item.role == "sep" and item.value in APART:
+            break
+        if item.role == "cue" and item.value in OTHERWISE and item.name not in AS_WELL:
+            return True
+    return False
 
 
 def _without_told_again(drafts: list[Draft]) -> None:
@@ -191,9 +208,11 @@ def _share_closing(drafts: list[Draft], closes: list[Item]) -> None:
     """ "end of shift 12 1050, 14 220": said before the first bed or at the very end, it is of every line.
 
     So for the tubes of one bed: "12 left 340 right 120 end of shift", "closing for 3: left 120, right 290".
+    So where it is said for each: "closing line bed 14 890 closing line bed 15 1230".
     """
     marks = [d for d in drafts if d.level is not None and not d.kind]
-    if sum(d.closing for d in drafts) == 1 and _is_of_all(marks, closes):
+    each = 1 < len(closes) == len({d.bed.label for d in marks if d.bed}) == len(marks)
+    if each or (sum(d.closing for d in drafts) == 1 and _is_of_all(marks, closes)):
         for draft in marks:
             draft.closing = True
     headed = {d.bed.label for d in marks if d.closing and d.bed and _is_headed(d.bed, closes)}

@@ -93,12 +93,25 @@ def _is_told_apart(draft: Draft, time: Item, drafts: list[Draft], stops: Sequenc
         return False  # "1340: bed 7 tipped, bed 8 clamped"
     behind = draft.bed.start > time.start
     first, last = (time.end, draft.bed.start) if behind else (draft.bed.end, time.start)
-    return any(first <= s.start < last and (behind or s.value != ",") for s in stops)
+    apart = behind or not (draft.kind or draft.whats) or _differs(draft, timed)
+    return any(first <= s.start < last and (apart or s.value != ",") for s in stops)
+
+
+def _differs(draft: Draft, timed: list[Draft]) -> bool:
+    """ "bed 13 tube out, bed 14 off to CT at 1000": another event, which has its own time."""
+    return all((d.kind or d.whats) and _events(d) != _events(draft) for d in timed)
+
+
+def _events(draft: Draft) -> set[str]:
+    return {draft.kind, *(what.name for what in draft.whats)}
 
 
 def _is_after_exchange(draft: Draft, time: Item, drafts: list[Draft]) -> bool:
-    """ "changed the box at 0615, new one reads 35": read since, and not when it was changed."""
+    """ "changed the box at 0615, new one reads 35", "changed 2230, old 1290, its at 20": read since, and not
+    when it was changed."""
     level = draft.level
-    if level is None or level.name != "new" or not level.amount or draft.kind or level.start <= time.start:
+    if level is None or not level.amount or draft.kind or level.start <= time.start:
         return False
-    return any(d.kind == "exchanged" and d.time is time for d in drafts)
+    changed = [d for d in drafts if d.kind == "exchanged" and d.time is time]
+    ended = any(d.final is not None and d.final.start < level.start for d in changed)
+    return bool(changed) and (level.name == "new" or ended)

@@ -281,7 +281,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "old unit", "old bottle", "old drain", "at removal", "final of", "old canister final",
         "old canister level", "final level of old", "previous one", "previous canister", "old one ended at",
         "ended at", "old one reads", "old read", "old had", "old canister read", "old canister had",
-        "old canister was", "last level was", "final volume", "final total", "finished at",
+        "old canister was", "last level was", "final volume", "final total", "finished at", "finished on",
         "full one", "full canister", "old one finished at", "old one closed at", "old canister closed at",
         "final drainage", "final level of the old", "final level of the old one", "discarded at",
         "ended on", "old canister reading", "last line", "final level in old", "final in old",

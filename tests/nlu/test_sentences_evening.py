@@ -199,7 +199,6 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
         ("bed 12 1050 final at 1900", "ask level_ml"),
         ("bed 12 new canister 60", "ask final_ml"),
         ("the old one in 12 was 1980", "ask final_ml; ask level_ml"),
-        ("d/c'd CT bed 3 1815 total 640", "ask level_ml"),
         ("bed 3 tube d/c 1815", "ask level_ml"),
         ("goal for bed 12 is under 300 by morning", ""),
         ("bed 12 BP 105/60 hr 88", ""),

@@ -278,7 +278,10 @@ def test_sentences_are_read_one_by_one_where_each_is_whole_and_names_its_bed(tex
         ),
         ("bed 18 1990 changed it at 1855", "ask level_ml"),
         ("bed 18 mark 1990 at 1855, changed the box", "ask level_ml"),
-        ("bed 4 to OR at 1745, mark before he left 720 at 1740", "ask kind"),
+        (
+            "bed 4 to OR at 1745, mark before he left 720 at 1740",
+            "away bed=4 at=17:45; mark bed=4 at=17:40 level_ml=720",
+        ),
     ],
 )
 def test_every_statement_has_the_time_of_its_own_sentence(text: str, read: str) -> None:

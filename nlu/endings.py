@@ -1,0 +1,232 @@
+"""Cues beside what ended, changed or left, as that makes them: "drain out 1140 total 330", "25 home at 0930".
+
+Called by `recast`. Beside a removal a total is what the canister showed last; "before he went" and "before
+that" say when, and "this one" is of the new canister once the old one was told.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import NamedTuple, TypeAlias
+
+from .clock import clocks
+from .items import FULL_HOUR
+from .neighbours import phrase_of
+from .numbers import Toks, is_digits, starts_number, word
+from .patterns.places import PLACES
+from .pipeline import Cue
+
+BED_WORDS = frozenset({"bed", "room", "rm", "b"})
+STOPS = frozenset({"", ",", ";", ".", "!", "and", "then"})
+UNITS = frozenset({"ml", "mls", "cc", "ccs", "mils"})
+SAYING = frozenset({"of", "was", "is", ":", "="})
+_WINDOWS = """
+since today for over per this last overnight shift yesterday tonight so in by after from x hr hour hours day
+during
+"""
+WINDOWS = frozenset(_WINDOWS.split())
+"""Behind a total these say of which time it is: no canister shows that."""
+TOTALS = frozenset({"total", "total output", "total drainage", "total out", "grand total", "total in"})
+EVENTS = frozenset({"left", "away", "back", "removed", "moved", "exchanged"})
+FINALS = frozenset({"final", "removal"})
+GOING = frozenset({"he", "she", "they", "pt", "patient", "it"})
+WENT = frozenset({"went", "left", "goes", "leaves"})
+SIDES = frozenset({"left", "right", "mediastinal", "apical", "basal", "anterior", "posterior"})
+CANISTERS = frozenset(PLACES["canister"])
+FRESH = frozenset({"new", "old", "fresh", "same"})
+HINTS = frozenset({"total", "home", "out", "full", "before", "after", "this", "update", "news", *CANISTERS})
+
+
+Labelled: TypeAlias = Mapping[int, tuple[int, str]]
+
+
+class _Message(NamedTuple):
+    cues: tuple[Cue, ...]
+    toks: Toks
+    beds: Labelled
+    """Labels of the unit that are more than a number: where each starts, its end, the label."""
+
+    def tells(self, *values: str) -> bool:
+        return any(c.label == "kind" and c.value in values for c in self.cues)
+
+
+def with_endings(cues: tuple[Cue, ...], toks: Toks, labelled: Labelled) -> tuple[Cue, ...]:
+    """The cues, those beside an ending as they are meant."""
+    if HINTS.isdisjoint(toks.words):
+        return cues
+    said = _Message(cues, toks, labelled)
+    for hint, find in _RULES:
+        if hint in toks.words:
+            for found in find(said):
+                kept = [c for c in said.cues if c.end <= found.start or c.start >= found.end]
+                said = said._replace(cues=tuple(sorted([*kept, found], key=lambda c: c.start)))
+    return said.cues
+
+
+def _totals(said: _Message) -> list[Cue]:
+    """ "removed 0615 total 540 in bottle", "pulled 0500, 540 ml total": what its canister showed last."""
+    found = []
+    for k, cue in enumerate(said.cues):
+        if cue.label not in {"output", "ask"} or phrase_of(cue, said.toks) not in TOTALS:
+            continue
+        before = [c for c in said.cues[:k] if c.label in {"kind", "what"}]
+        if not before or before[-1].value != "removed" or _passes_bed(said, before[-1].end, cue.start):
+            continue
+        start = cue.end + (word(said.toks, cue.end) in SAYING)
+        if starts_number(said.toks, start):
+            if _is_alone(said.toks, start):
+                found.append(cue._replace(label="old", value=""))
+        elif _is_behind_level(said.toks, cue.start) and word(said.toks, cue.end) not in WINDOWS:
+            found.append(cue._replace(label="filler", value=""))
+            found += [Cue("old", "", j, j + 1) for j in range(cue.start) if word(said.toks, j) == "with"][-1:]
+    return found
+
+
+def _in_canister(said: _Message) -> list[Cue]:
+    """ "tube out 0500, canister at 540", "bottle 540": what it showed when the tube was taken out."""
+    toks, found = said.toks, []
+    for k, cue in enumerate(said.cues if said.tells("removed") else ()):
+        if cue.label not in {"canister", "levelat", "level"} or word(toks, cue.start) not in CANISTERS:
+            continue
+        before = [c for c in said.cues[:k] if c.label in {"kind", "what", "old", "new"}]
+        if not before or before[-1].value != "removed" or word(toks, cue.start - 1) in FRESH:
+            continue
+        end = cue.end + (word(toks, cue.end) in {"at", "was", "is", "had"})
+        removed = before[-1].end
+        if starts_number(toks, end) and not _passes_bed(said, removed, cue.start):
+            timed = any(_is_timed(toks, j) for j in range(removed, cue.start))
+            plain = not clocks(toks, end) or len(word(toks, end)) < FULL_HOUR
+            if plain and (timed or word(toks, end - 1) != "at"):  # "removed, canister at 410": when?
+                found.append(Cue("old", "", cue.start, end))
+    return found
+
+
+def _passes_bed(said: _Message, start: int, end: int) -> bool:
+    """Whether another bed is begun between: "tube out of 13 at 1140, bed 14 total 330"."""
+    return any(
+        word(said.toks, k) in BED_WORDS and word(said.toks, k - 1) in STOPS for k in range(start + 1, end)
+    )
+
+
+def _is_alone(toks: Toks, number: int) -> bool:
+    """Whether nothing behind the number says what it counts, or over which time that came."""
+    end = number + 1
+    while starts_number(toks, end) or word(toks, end) in UNITS | {".", "l"}:
+        end += 1
+    place = word(toks, end) in {"in", "on"} and not CANISTERS.isdisjoint(toks.said[end + 1 : end + 4])
+    return place or word(toks, end) in STOPS | {"at", "when"}
+
+
+def _is_behind_level(toks: Toks, k: int) -> bool:
+    """ "540 ml total", "with 540 total": behind a number that has its unit or its preposition."""
+    unit = word(toks, k - 1) in UNITS
+    number = k - 1 - unit
+    return is_digits(toks, number) and (unit or word(toks, number - 1) == "with")
+
+
+def _home(said: _Message) -> list[Cue]:
+    """ "25 home at 0930": the patient went home; "home today" is a plan."""
+    ends = {end for end, _ in said.beds.values()}
+    found = []
+    for k, text in enumerate(said.toks.said[: len(said.toks)]):
+        bed = k in ends or (is_digits(said.toks, k - 1) and word(said.toks, k - 2) in STOPS | BED_WORDS)
+        if text == "home" and bed and _is_time(said.toks, k + 1):
+            found.append(Cue("kind", "left", k, k + 1))
+    return found
+
+
+def _is_time(toks: Toks, k: int) -> bool:
+    """Whether a time that is written whole stands here, and ends the clause."""
+    k += word(toks, k) in {"at", "@"}
+    whole = [end for end, clock in clocks(toks, k) if clock.sure or clock.colon or clock.style == "24"]
+    return is_digits(toks, k) and any(word(toks, end) in STOPS for end in whole)
+
+
+def _out(said: _Message) -> list[Cue]:
+    """ "15 came out at 1640 final 220", "right out 0950, final 300": with its final level, a tube."""
+    toks = said.toks
+    ends = {end for end, _ in said.beds.values()}
+    olds = [c for c in said.cues if c.label == "old"]
+    finals = [c.start for c in olds if not FINALS.isdisjoint(toks.said[c.start : c.end])]
+    found = []
+    for k in range(1, len(toks)) if finals else ():
+        start = k - (word(toks, k - 1) in {"came", "is"})
+        named = word(toks, start - 1) in SIDES or start in ends or _is_bed(toks, start - 1)
+        if word(toks, k) != "out" or not named or not _is_timed(toks, k + 1):
+            continue
+        kinds = [c.start for c in said.cues if c.label in {"kind", "what"} and c.start > k]
+        own = [f for f in finals if f > k and not any(k < other < f for other in kinds)]
+        if own and not _passes_bed(said, k, own[0]):
+            found.append(Cue("kind", "removed", start, k + 1))
+    return found
+
+
+def _is_bed(toks: Toks, k: int) -> bool:
+    return is_digits(toks, k) and word(toks, k - 1) in STOPS | BED_WORDS | {":"}
+
+
+def _is_timed(toks: Toks, k: int) -> bool:
+    k += word(toks, k) in {"at", "@"}
+    return any(clock.sure or clock.colon or clock.style == "24" for _, clock in clocks(toks, k))
+
+
+def _full(said: _Message) -> list[Cue]:
+    """ "bed 22 full, put on a new canister": why it was changed."""
+    toks = said.toks
+    taken = {k for c in said.cues for k in range(c.start, c.end) if c.label != "word"}
+    found = []
+    for k in range(1, len(toks)) if said.tells("exchanged") else ():
+        behind = _is_bed(toks, k - 1) or word(toks, k - 1) in CANISTERS | {"was", "is", "got"}
+        if word(toks, k) == "full" and k not in taken and behind and word(toks, k + 1) in STOPS - {""}:
+            found.append(Cue("filler", "", k, k + 1))
+    return found
+
+
+def _before(said: _Message) -> list[Cue]:
+    """ "line before he went 790", "moved to 22 before that at 0515": when it was, and no other number's."""
+    toks, found = said.toks, []
+    for k in range(1, len(toks)) if said.tells("away", "left", "moved") else ():
+        away = [c.end for c in said.cues if c.value in {"away", "left", "moved"} and c.end <= k]
+        apart = bool(away) and _passes_bed(said, away[-1], k)
+        went = word(toks, k + 1) in GOING and word(toks, k + 2) in WENT and not apart
+        if word(toks, k) == "before" and went:
+            found.append(Cue("filler", "", k, k + 3))
+        elif word(toks, k) in {"before", "after"} and word(toks, k + 1) == "that" and _is_timed(toks, k + 2):
+            found.append(Cue("filler", "", k, k + 2))
+    return found
+
+
+def _this_one(said: _Message) -> list[Cue]:
+    """ "old was 1850, and this one 30": of the canister that is there now."""
+    toks, found = said.toks, []
+    olds = [c.end for c in said.cues if c.label == "old"]
+    for k in range(1, len(toks)) if olds and said.tells("exchanged") else ():
+        end = k + 2 + (word(toks, k + 2) in {"is", "at", "on", "reads"})
+        this_one = word(toks, k) == "this" and word(toks, k + 1) == "one"
+        if this_one and olds[0] < k and starts_number(toks, end):
+            found.append(Cue("new", "", k, end))
+    return found
+
+
+def _update(said: _Message) -> list[Cue]:
+    """ "house sup update: 13 transferred out 0600": a heading, and nothing is put right."""
+    toks = said.toks
+    first = next((c for c in said.cues if c.value == "corrected"), None)
+    events = said.tells(*EVENTS) and not any(c.label == "level" for c in said.cues)
+    if first is None or not events or word(toks, first.end - 1) not in {"update", "news"}:
+        return []
+    heads = word(toks, first.end) in {":", "-"} and not any(map(str.isdecimal, toks.said[: first.end]))
+    return [Cue("filler", "", 0, first.end)] if heads else []
+
+
+_RULES: tuple[tuple[str, Callable[[_Message], list[Cue]]], ...] = (
+    ("update", _update),
+    ("full", _full),
+    ("home", _home),
+    ("out", _out),
+    ("total", _totals),
+    ("before", _before),
+    ("after", _before),
+    ("this", _this_one),
+    *((canister, _in_canister) for canister in sorted(CANISTERS)),
+)
