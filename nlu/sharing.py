@@ -86,6 +86,10 @@ def _with_since(draft: Draft) -> list[Draft]:
 
 def _each_removed(draft: Draft, items: tuple[Item, ...]) -> list[Draft]:
     """ "left and right tubes out": two; "left tube out, right no leak": one, and a check."""
+    if draft.kind == "removed" and draft.final is not None:  # "final 210 tube out 0940"
+        if draft.level is not None:
+            draft.clash("level", draft.level, draft.final)
+        draft.level, draft.final = draft.level or draft.final, None
     bare = draft.inherited and not (draft.has_amount or draft.time)
     if draft.inherited and (draft.checks or draft.whats or draft.order or draft.same):
         draft.kind = ""

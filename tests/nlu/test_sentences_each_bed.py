@@ -152,3 +152,23 @@ def test_a_closing_line_said_for_each_bed_closes_each(channel: Channel) -> None:
     said = "closing line bed fourteen eight ninety closing line bed fifteen twelve thirty"
     read = "mark bed=14 level_ml=890 closing; mark bed=15 level_ml=1230 closing"
     assert reading(said, channel=channel, arrived=MORNING) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 8 final 210 tube out 0940", "removed bed=8 at=09:40 level_ml=210"),
+        ("bed 10 210 final, tube out 0940", "removed bed=10 at=09:40 level_ml=210"),
+        (
+            "bed 10 final 300 tube out, bed 11 final 400 tube out at 1000",
+            "removed bed=10 at=10:00 level_ml=300; removed bed=11 at=10:00 level_ml=400",
+        ),
+        (
+            "bed 8 old one 1900 new box 0930, tube out 0940",
+            "exchanged bed=8 at=09:30 final_ml=1900; removed bed=8 at=09:40",
+        ),
+        ("bed 8 final 210 tube out 0940 level 230", "ask level_ml"),
+    ],
+)
+def test_a_final_level_told_before_the_tube_is_out_is_kept(text: str, read: str) -> None:
+    assert reading(text, arrived=TEN) == read
