@@ -19,6 +19,8 @@ SAYS = frozenset({"num", "bad"})
 EVENTS = frozenset({"kind", "what"})
 TELLS = frozenset({"same", "amount", "output", "out", "neg", "no", "repair", "or", "order", *FINDINGS})
 """With one of these such a clause tells more than what comes."""
+CONDITIONS = frozenset({"if", "unless", "once", "until"})
+"""What is told behind these hangs on something."""
 
 
 def is_of_later(items: list[Item], k: int, start: int, end: int, *, due: bool = False) -> bool:
@@ -80,3 +82,9 @@ def _left_out(item: Item, *, words: bool) -> Item:
     if words and item.role == "cue" and item.value in {*EVENTS, "word"}:
         return item._replace(value="filler", name="")
     return item
+
+
+def condition_end(items: list[Item], k: int) -> int:
+    """The end of what hangs on "if 4 goes to CT, 5 moves to 4": behind a comma it goes on."""
+    ends = (j for j, i in enumerate(items) if j > k and i.role == "sep" and i.value in {".", ";", "!"})
+    return next(ends, len(items))

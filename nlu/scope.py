@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Set
 
-from .coming import COMING, NEXT, is_of_later
+from .coming import COMING, CONDITIONS, NEXT, condition_end, is_of_later
 from .corrections import is_correction
 from .items import FINDINGS, FULL_HOUR, Item
 from .neighbours import phrase_of
@@ -54,7 +54,6 @@ LIMITS = frozenset(
         "max",
     }
 )
-CONDITIONS = frozenset({"if", "unless", "once", "until"})
 BEHIND = frozenset({"maximum", "minimum", "max"})
 STARTS = frozenset({"other", "plan", "neg", "repair", "no", "kind", "span"})
 WAITING = frozenset({"due", "open"})
@@ -224,15 +223,9 @@ def _planned(items: list[Item], toks: Toks) -> list[Item]:
         start = next((j + 1 for j in range(k, -1, -1) if _is_break(items[j])), 0)
         if said in COMING and is_of_later(items, k, start, _clause_end(items, k)):
             continue
-        end = _condition_end(items, k) if word(toks, cue.start) in CONDITIONS else _clause_end(items, k)
+        end = condition_end(items, k) if word(toks, cue.start) in CONDITIONS else _clause_end(items, k)
         _deny(items, start, end, CLAIMED if said in GOALS else DENIED, planned=True)
     return items
-
-
-def _condition_end(items: list[Item], k: int) -> int:
-    """ "if 4 goes to CT, 5 moves to 4": what hangs on it goes on behind a comma."""
-    ends = (j for j, i in enumerate(items) if j > k and i.role == "sep" and i.value in {".", ";", "!"})
-    return next(ends, len(items))
 
 
 def _is_over(items: list[Item], k: int) -> bool:
