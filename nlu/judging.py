@@ -21,8 +21,7 @@ PAIR = 2
 HOURS, MINUTES = 24, 60
 LONG_PAST = timedelta(hours=6)
 """A bare number that is a time further back than that says no time at which something was found."""
-JUST = timedelta(minutes=15)
-"""So long ago a nurse who says no time would not tell from now. Common practice, no source."""
+JUST = timedelta(minutes=15)  # not told from now; common practice, no source
 NAMED = frozenset({"new", "opens", "inside"})
 EITHER_BED = "either number may be the bed"
 """With this doubt nothing of the message is accepted, a finding or an order neither."""
