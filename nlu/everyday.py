@@ -13,7 +13,7 @@ from .numbers import Toks, is_digits, word
 from .patterns.asides import STAFF, THINGS
 from .pipeline import Cue
 
-TEAMS = frozenset({"rounds", "rounding", "rounded", "service", "np's", "pa's", "attg"}) | STAFF - {
+TEAMS = frozenset({"rounds", "rounding", "rounded", "service", "chief", "np's", "pa's", "attg"}) | STAFF - {
     "ct", "he", "she", "they", "er", "ed",
 }  # fmt: skip
 """Behind a field of medicine these make it who does or wants something, and no reason."""
@@ -41,6 +41,7 @@ BED_PLACES = frozenset(
 )
 """Off or on these a canister falls too."""
 DRAINS = THINGS - {"chest", "pleural", "line"}
+TUGGED = frozenset({"pulled", "yanked"})
 DAYS = frozenset({"yesterday", "overnight"})
 PARTS = frozenset({"morning", "afternoon", "evening", "night", "shift", "week"})
 BY_CHANCE = frozenset(
@@ -93,9 +94,16 @@ def _reason(cue: Cue, _: tuple[Cue, ...], toks: Toks) -> Cue:
 def _what(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     if cue.value == "tipped" and word(toks, cue.start) == "fell" and _is_person(cue, cues, toks):
         return _as_word(cue, "unwell")
+    if cue.value == "dislodged" and word(toks, cue.end - 1) in TUGGED and _is_tug(cue, toks):
+        return _as_word(cue, "unwell")
     if cue.value == "dislodged" and phrase_of(cue, toks).endswith("came out") and _is_days_ago(cue, toks):
         return cue._replace(label="kind", value="removed")
     return cue
+
+
+def _is_tug(cue: Cue, toks: Toks) -> bool:
+    """ "pt pulled at the tube": it may be in place."""
+    return word(toks, cue.end) in {"at", "on"} and not number_follows(toks, cue.end + 1)
 
 
 def _is_person(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> bool:

@@ -20,7 +20,7 @@ from .inclause import OF_A_CLAUSE
 from .items import AMOUNTS, FINDINGS, Item
 from .mixups import MIXUPS, row_of_beds
 from .numbers import Toks, glued, is_digits, numbers, word
-from .patterns.asides import PLACES
+from .patterns.asides import ASIDES, PLACES
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
 from .patterns.numerals import ONES, TENS
 from .polarity import is_fluid
@@ -197,6 +197,8 @@ def _beside(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             continue
         if item.unread and item.name in TURNING and is_fluid(items[k + 2] if k + 2 < len(items) else item):
             continue  # "bed fifteen fluid's gone milky"
+        if item.unread and item.name in ASIDES and word(toks, item.start - 1) == "for":
+            continue  # "clamped at eighteen hundred for transport"
         if word(toks, before.end - 1) not in TENS and is_remark_behind(items, k, toks):
             continue  # but not "at nineteen thirty fife"
         if any(i.unread for i in pair) and any(i.role in VALUES for i in pair):

@@ -17,6 +17,7 @@ from .items import FULL_HOUR
 from .statements import (
     Away,
     Back,
+    Checked,
     Corrected,
     Drained,
     Exchanged,
@@ -142,6 +143,15 @@ def _question(rests: list[list[Statement | Unclear]], text: str) -> Unclear:
     if not whole:
         asked = [s for s in firsts if isinstance(s, Unclear)]
         return _one_of(asked, text)
+    lines = [s for s in whole if isinstance(s, Mark)]
+    if len(lines) == 1 and _is_behind_bed(lines[0]) and _is_line_or_time(whole, rests):
+        return Unclear(
+            slot="level_ml",
+            text=text,
+            choices=(lines[0].level_ml or 0,),
+            readings=(lines[0],),
+            statement=replace(lines[0], level_ml=None),
+        )
     if any(len(r) != 1 for r in rests) and len({len(r) for r in rests}) > 1:
         return Unclear(slot=_slot(whole), text=text, readings=(), statement=_agreed(whole))
     partial = [s.statement for s in firsts if isinstance(s, Unclear) and s.statement is not None]
@@ -150,6 +160,18 @@ def _question(rests: list[list[Statement | Unclear]], text: str) -> Unclear:
     if len(choices) == len(whole) == len(firsts) and len(rests[0]) == 1:
         return Unclear(slot=slot, text=text, choices=choices, readings=tuple(whole), statement=_agreed(whole))
     return Unclear(slot=slot, text=text, statement=_agreed([*whole, *partial]))
+
+
+def _is_behind_bed(mark: Mark) -> bool:
+    """Whether the number of the line stands right behind its bed."""
+    bed, level = mark.spans.get("bed"), mark.spans.get("level_ml")
+    return bed is not None and level is not None and level.start == bed.end + 1
+
+
+def _is_line_or_time(whole: list[Statement], rests: list[list[Statement | Unclear]]) -> bool:
+    """ "bed 11 1450 bright red": a line with what was found beside it, or when that was found."""
+    one_bed = len({s.bed for s in whole}) == 1 and len(whole) == len(rests)
+    return one_bed and all(isinstance(s, Mark | Checked) for s in whole) and len({len(r) for r in rests}) > 1
 
 
 def _one_of(asked: list[Unclear], text: str) -> Unclear:

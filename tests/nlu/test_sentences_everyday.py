@@ -45,6 +45,7 @@ def test_a_few_steps_on_which_something_happened_are_no_absence(text: str, read:
         ("bed 2 right drain came out yesterday 1600", "removed bed=2 tube=right at=03-Mar-16:00"),
         ("bed 4 tube came out at 1840 when turning him", "ask kind"),
         ("bed 4 tube just came out", "incident bed=4 what=dislodged"),
+        ("bed 3 pt pulled at the tube, sutures intact", "ask kind"),
         ("9 chest tube came out accidentally", "incident bed=9 what=dislodged"),
     ],
 )
@@ -160,7 +161,7 @@ def test_why_or_beside_what_something_was_done_says_nothing_more(text: str, read
     [
         ("8 1310 dark red", "mark bed=8 level_ml=1310; checked bed=8 fluid=dark_red"),
         ("8 610 bloody", "mark bed=8 level_ml=610; checked bed=8 fluid=sanguineous"),
-        ("8 1710 dark red", "ask kind"),
+        ("8 1710 dark red", "ask level_ml"),
     ],
 )
 def test_a_number_that_is_long_past_as_a_time_is_the_line_beside_its_look(text: str, read: str) -> None:
@@ -184,6 +185,7 @@ def test_a_number_that_is_long_past_as_a_time_is_the_line_beside_its_look(text: 
             "bed six four ten at nineteen hundred and no leak on bed nine",
             "mark bed=6 at=19:00 level_ml=410; checked bed=9 at=19:00 air_leak=none",
         ),
+        ("bed twelve clamped at eighteen hundred for transport", "incident bed=12 at=18:00 what=clamped"),
         ("bed fifteen fluid's gone milky", "checked bed=15 fluid=chylous"),
         ("bed nine fluid's gone Ron milky", "ask kind"),
     ],
