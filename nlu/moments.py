@@ -148,7 +148,8 @@ def _latest(clock: Clock, hours: list[int], arrived: datetime, reach: timedelta)
                 if back <= 1 and ago < reach:
                     return Moment()
                 continue
-            past += [_Past(now - m.astimezone(UTC), m) for m in at]
+            past.append(_Past(ago, at[0]))
+            past += [_Past(now - m.astimezone(UTC), m) for m in at[1:]]
         if past and len(hours) == 1:
             break  # the same hour of an earlier day is out of reach, and no nearer
         if len(past) >= OFFERED and past[-1].ago > reach and past[-2].ago >= -SKEW:

@@ -22,9 +22,9 @@ HEADS = frozenset({"", "level", "at", "timeword"})
 
 def in_rounds(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces, with the beds of such a round as beds."""
-    unsound = any(i.role == "bad" for i in items)
-    few = sum(i.role in {"num", "bed"} for i in items) < 2 * FEWEST_HEADED + 1
-    if unsound or few or not has_plain_numbers(items):
+    if sum(i.role in {"num", "bed"} for i in items) < 2 * FEWEST_HEADED + 1:
+        return items
+    if any(i.role == "bad" for i in items) or not has_plain_numbers(items):
         return items
     if not VOLUMES.isdisjoint(toks.words) and not any(i.value in LINES for i in items):
         return items  # what came from each, perhaps
