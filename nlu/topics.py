@@ -93,8 +93,9 @@ def _together(items: tuple[Item, ...], read: Read) -> tuple[str, set[str]] | Non
         return None
     start, end = stretch(items, read)
     said = set(read.tokens.said[start:end])
+    loose = any(i.role in {"time", "num"} for i in items)  # "how's 5 looking at 340"
     for name, sets in TOGETHER:
-        if all(not said.isdisjoint(each) for each in sets):
+        if not (loose and name == "last") and all(not said.isdisjoint(each) for each in sets):
             return name, {w for each in sets for w in said & each}
     return None
 

@@ -53,7 +53,9 @@ def test_a_question_with_no_bed_and_no_number_tells_nothing_that_could_be_lost(
     assert reading(text, channel=channel) == read
 
 
-@pytest.mark.parametrize("text", ["is 5 clamped", "is 5 at 340", "how come 4 is up 300"])
+@pytest.mark.parametrize(
+    "text", ["is 5 clamped", "is 5 at 340", "how come 4 is up 300", "how's 5 looking at 340"]
+)
 def test_a_question_of_an_event_or_a_number_is_no_report_and_is_asked(text: str) -> None:
     assert reading(text).startswith("ask ")
 
