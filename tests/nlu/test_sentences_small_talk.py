@@ -85,6 +85,7 @@ def test_a_line_that_is_drawn_and_what_is_put_down_for_a_bed_are_of_the_level(te
         ("start of my shift: 9 450, 14 310", "mark bed=9 level_ml=450; mark bed=14 level_ml=310"),
         ("9 450 start of shift", "mark bed=9 level_ml=450"),
         ("9 baseline 450 at 1840", "mark bed=9 at=18:40 level_ml=450"),
+        ("9 450 baseline for my shift", "mark bed=9 level_ml=450"),
         ("9 drained 340 since start of shift", "drained bed=9 volume_ml=340"),
         ("9 from start of shift to now 340", "ask level_ml"),
         ("9 bp baseline 120", "ask level_ml"),
