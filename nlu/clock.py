@@ -38,6 +38,8 @@ MOVING = frozenset(
     {"moved", "move", "moving", "transferred", "transfer", "shifted", "swapped", "relocated", "from"}
 )
 """Behind these "10 to 5" is from one bed or setting to another."""
+LONGEST_AGO = 48 * 60
+"""Minutes: "two eighty three hours ago" is no 83 hours ago."""
 RANGE = frozenset({"to", "till", "til"})
 """Between two hours these say a range: "six to seven"."""
 _LINKS = frozenset({*PAST, *TO})
@@ -343,7 +345,7 @@ def _ago(toks: Toks, i: int) -> Iterator[Found]:
     """ "20 min ago", "half an hour ago", "an hour and a half ago", "2 hrs 10 min back", "now - 1hour"."""
     start = i + 1 if word(toks, i) in {"about", "the"} else i
     end, minutes = length(toks, start)
-    if minutes is not None and (word(toks, end) in AGO):
+    if minutes is not None and minutes <= LONGEST_AGO and word(toks, end) in AGO:
         yield end + 1, Clock(style="ago", back=minutes, sure=True)
     if word(toks, i) == "now" and (less := less_minutes(toks, i + 1)):
         yield less[0], Clock(style="ago", back=less[1], sure=True)

@@ -144,6 +144,9 @@ def _filler(ground: Ground, cue: Cue, way: Way) -> Iterator[Step]:
     elif may_be_heard and way.lead in LEVEL_LEADS and heard_as_number(ground.toks, cue.start):
         yield cue.end, way
         yield from misheard(ground, cue.start, way)
+    elif may_be_heard and text in {"for", "to"} and _is_after(way, "bed"):
+        yield cue.end, way
+        yield from (step for step in misheard(ground, cue.start, way) if step[0] > cue.end)
     elif way.lead == "bed" and text in {"is", "was", "in", "on", "has", "had"}:
         yield cue.end, way._replace(lead="")
     elif is_time_of_all(cue, ground.toks):

@@ -308,7 +308,7 @@ class Gathering(Findings):
         """Which line ends the shift: "bed 3: 120. closing for bed 16: 310" says it of the next one."""
         self.closes.append(item)
         behind = self.now.level is not None and any(draft.bed is not None for draft in self.drafts)
-        self.closing_next = behind and bool(self.linked)
+        self.closing_next = behind and (bool(self.linked) or self.now.closing)
         self.now.closing |= not self.closing_next
 
     def done(self) -> list[Draft]:

@@ -248,6 +248,9 @@ def _sounds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "the eight may be the word at"
         if level and item.role == "time" and before.end == item.start and _takes_minutes(before, item, toks):
             yield "the minutes may be the end of the number"
+        bare = item.role == "time" and before.end == item.start and not item.sure_time
+        if level and bare and _may_end_bed(before, toks):
+            yield "the number may begin with the end of the bed"
         link = word(toks, item.start - 1)
         if level and item.role == "time" and before.end == item.start - 1 and link in BESIDE_AN_HOUR:
             yield "the end of the number may be the minutes"
@@ -258,6 +261,11 @@ def _sounds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         four = item.role == "time" and word(toks, item.start) in FOURS
         if four and word(toks, item.start + 1) in BESIDE_AN_HOUR:
             yield "four past may be a quarter past"
+
+
+def _may_end_bed(level: Item, toks: Toks) -> bool:
+    """ "bed thirty four twenty three forty": bed 30 with 420 at 3:40, as well as bed 34 with 2340."""
+    return word(toks, level.start) in ONES and word(toks, level.start - 1) in TENS
 
 
 def _ends_in_time(item: Item, toks: Toks) -> bool:

@@ -24,6 +24,9 @@ LIST_REACH = timedelta(hours=16)
 BARE_REACH = timedelta(hours=6)
 DATE_REACH = timedelta(days=45)
 EVENING = 20
+MIDDAY = 12
+EARLY_EVENING = frozenset({4, 5})
+"""Hours of which "tonight" is said in the afternoon too."""
 OFFERED = 2
 """Moments of a bare hour that are offered when none is near."""
 
@@ -94,6 +97,8 @@ def _moment(clock: Clock, arrived: datetime, reach: timedelta) -> Moment:
         case "odd" | "date":
             return Moment()
     hours = list(_hours(clock))
+    if clock.day == "tonight" and clock.hour in EARLY_EVENING and arrived.hour >= MIDDAY:
+        hours = [clock.hour + MIDDAY]  # "five tonight" told at 17:40
     if clock.day is not None and clock.day != "tonight":
         return _on_a_day(clock, hours, arrived)
     return _latest(clock, hours, arrived, reach)

@@ -12,7 +12,7 @@ from .fractions import BEGINNING
 from .ground import Ground
 from .items import Item
 from .neighbours import is_negative, is_of_number_before, is_spaced_letter, is_tainted, may_follow
-from .numbers import Toks, heard_as_number, starts_number, word
+from .numbers import Toks, heard_as_number, is_digits, starts_number, word
 from .patterns.leads import LEVEL_LEADS
 from .ways import Step, Way
 
@@ -100,8 +100,10 @@ def _next_pair(way: Way, item: Item, toks: Toks) -> Way:
 
 def _longer_labels(ground: Ground, i: int, way: Way) -> Iterator[Step]:
     """A label with letters or a dash, without the word bed: 12a, 3-B; or with its two sides behind it."""
-    for end, label, known in ground.places.labels(i):
-        if known and (not label.isdecimal() or ground.places.is_before_sides(i, end)):
+    first = ground.voice and not way.items  # "4 17 mark 340"
+    for end, label, known in ground.places.labels(i, voice=first, cued=first):
+        pieced = first and end == i + len(("4", "17")) and is_digits(ground.toks, i + 1)
+        if known and (not label.isdecimal() or pieced or ground.places.is_before_sides(i, end)):
             yield end, way.with_item(Item("bed", i, end, label=label, link=ground.link(i)))
 
 

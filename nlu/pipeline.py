@@ -162,6 +162,7 @@ def _is_no_phrase(toks: Sequence[Token], start: int, end: int) -> bool:
         _is_letter_of_bed(toks, start)
         or _is_out_of_a_bed(toks, start, end)
         or _is_other_side(toks, start, end)
+        or _is_next_bed(toks, start, end)
     )
 
 
@@ -182,6 +183,12 @@ def _is_other_side(toks: Sequence[Token], start: int, end: int) -> bool:
     """ "was left not right": the other side, and no "that is not right"."""
     denied = toks[start].text == "not" and start > 0 and toks[start - 1].text in {"left", "lt", "l"}
     return denied and end == start + 2 and toks[start + 1].text == "right"
+
+
+def _is_next_bed(toks: Sequence[Token], start: int, end: int) -> bool:
+    """ "now bed 21 mark 240" at the very start: the next bed, and nobody was moved there."""
+    named = start == 0 and toks[0].text == "now" and toks[end - 1].text in LABELLED
+    return named and any(t.text in heard.LINE for t in toks)
 
 
 def _is_out_of_a_bed(toks: Sequence[Token], start: int, end: int) -> bool:

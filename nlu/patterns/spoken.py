@@ -20,6 +20,8 @@ SPOKEN: tuple[str, ...] = (
     "(family|wife|husband|mom|mum|daughter|son|visitors) (is|are|) (at|by) (the|) (bedside|bed side)",
     f"{_ME} (heading|headed|going|moving|off) (on|over|) (to|into) (the|my|) next (room|bed|patient|pt|one)",
     "(he|she|he's|she's|patient|pt) (is|) doing (fine|well|ok|okay|good|great|better)",
+    "(he is|she is|he's|she's|patient is|pt is) (comfortable|resting|asleep|sleeping)",
+    "you know what", "(numbers|marks|lines|readings|levels) are",
     "call me if (you|) (need|needed) (me|anything|) (else|)",
     "(i'll|will|i will|we will|we'll) keep an eye on (it|him|her|that|things|them)",
     "end of report", "over and out", "that's all", "that's it", "(yeah|yep|yes) so",

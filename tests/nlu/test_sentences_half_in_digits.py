@@ -99,3 +99,49 @@ def test_what_is_said_round_a_dictated_line_is_no_reason_to_ask(text: str, read:
 )
 def test_what_may_change_the_line_is_still_asked(text: str) -> None:
     assert not reading(text, channel="voice").startswith("mark bed=12 level_ml=340")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed nine mark eighteen sixty two hours ago", "mark bed=9 at=17:05 level_ml=1860"),
+        ("bed nine mark two eighty three hours ago", "mark bed=9 at=16:05 level_ml=280"),
+        ("bed 3 mark 340 at five tonight", "mark bed=3 at=17:00 level_ml=340"),
+        (
+            "closing line bed 5 eight ninety closing line bed 7 twelve thirty",
+            "mark bed=5 level_ml=890 closing; mark bed=7 level_ml=1230 closing",
+        ),
+        ("now bed twenty one mark 240", "mark bed=21 at=19:05 level_ml=240"),
+        (
+            "at 1835 bed 5 is at 1250 bed 9 is at 1850",
+            "mark bed=5 at=18:35 level_ml=1250; mark bed=9 at=18:35 level_ml=1850",
+        ),
+    ],
+)
+def test_a_time_said_aloud_is_the_only_one_that_can_be_meant(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("4 17 mark 690 at 1850", "mark bed=417 at=18:50 level_ml=690"),
+        ("mark 403 4 17", "mark bed=403 level_ml=417"),
+    ],
+)
+def test_a_bed_in_two_pieces_opens_a_line_without_the_word_bed(text: str, read: str) -> None:
+    assert reading(text, channel="voice", beds=HUNDREDS) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bed twelve for fifty at 1850",
+        "bed twenty four twenty three forty",
+        "now bed 14",
+        "4 17 mark 690 at 1850",
+        "bed 5 is at 1850",
+    ],
+)
+def test_two_splits_of_neighbouring_numbers_are_asked(text: str) -> None:
+    assert reading(text, channel="voice").startswith("ask ")
