@@ -126,7 +126,7 @@ def test_a_time_said_aloud_is_the_only_one_that_can_be_meant(text: str, read: st
     ("text", "read"),
     [
         ("4 17 mark 690 at 1850", "mark bed=417 at=18:50 level_ml=690"),
-        ("mark 403 4 17", "mark bed=403 level_ml=417"),
+        ("4 04 is at 780 at 1850", "mark bed=404 at=18:50 level_ml=780"),
     ],
 )
 def test_a_bed_in_two_pieces_opens_a_line_without_the_word_bed(text: str, read: str) -> None:
@@ -145,3 +145,11 @@ def test_a_bed_in_two_pieces_opens_a_line_without_the_word_bed(text: str, read: 
 )
 def test_two_splits_of_neighbouring_numbers_are_asked(text: str) -> None:
     assert reading(text, channel="voice").startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["mark 403 4 17", "4 12 is at 770 4 13 is at nine 20 at 1850", "bed 412 mark 770 4 13 mark 920 at 1850"],
+)
+def test_a_bed_in_two_pieces_behind_a_line_is_never_taken_for_its_time(text: str) -> None:
+    assert reading(text, channel="voice", beds=HUNDREDS).startswith("ask ")
