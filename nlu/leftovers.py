@@ -249,7 +249,7 @@ def _sounds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if level and item.role == "time" and before.end == item.start and _takes_minutes(before, item, toks):
             yield "the minutes may be the end of the number"
         bare = item.role == "time" and before.end == item.start and not item.sure_time
-        if level and bare and _may_end_bed(before, toks):
+        if level and bare and _may_end_bed(before, item, toks):
             yield "the number may begin with the end of the bed"
         link = word(toks, item.start - 1)
         if level and item.role == "time" and before.end == item.start - 1 and link in BESIDE_AN_HOUR:
@@ -263,9 +263,11 @@ def _sounds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "four past may be a quarter past"
 
 
-def _may_end_bed(level: Item, toks: Toks) -> bool:
+def _may_end_bed(level: Item, time: Item, toks: Toks) -> bool:
     """ "bed thirty four twenty three forty": bed 30 with 420 at 3:40, as well as bed 34 with 2340."""
-    return word(toks, level.start) in ONES and word(toks, level.start - 1) in TENS
+    if word(toks, level.start) not in ONES or word(toks, level.start - 1) not in TENS:
+        return False
+    return any(number.end == time.end for number in numbers(toks, level.start + 1))
 
 
 def _ends_in_time(item: Item, toks: Toks) -> bool:
