@@ -102,7 +102,9 @@ def _longer_labels(ground: Ground, i: int, way: Way) -> Iterator[Step]:
     """A label with letters or a dash, without the word bed: 12a, 3-B; or with its two sides behind it."""
     voice = ground.voice
     for end, label, known in ground.places.labels(i, voice=voice, cued=voice):
-        pieced = voice and end == i + len(("4", "17")) and is_digits(ground.toks, i + 1)
+        pieced = (
+            voice and end == i + 2 and is_digits(ground.toks, i + 1) and len(word(ground.toks, i + 1)) == 2
+        )
         if known and (not label.isdecimal() or pieced or ground.places.is_before_sides(i, end)):
             yield end, way.with_item(Item("bed", i, end, label=label, link=ground.link(i)))
 
