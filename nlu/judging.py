@@ -290,8 +290,6 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
         return ["the line of that time, or its level"]
     if time is not None and _is_at_level(level, time, arrived):
         return ["the level could be the time, and the time the level"]
-    if time is not None and level.lead == "levelat" and draft.shared_time:
-        return []  # "at 1:35 bed 5 is at 1250, bed 19 is at 230"
     if time is None or draft.shared_time:
         at = (
             level.at

@@ -112,10 +112,6 @@ def test_what_may_change_the_line_is_still_asked(text: str) -> None:
             "mark bed=5 level_ml=890 closing; mark bed=7 level_ml=1230 closing",
         ),
         ("now bed twenty one mark 240", "mark bed=21 at=19:05 level_ml=240"),
-        (
-            "at 1835 bed 5 is at 1250 bed 9 is at 1850",
-            "mark bed=5 at=18:35 level_ml=1250; mark bed=9 at=18:35 level_ml=1850",
-        ),
     ],
 )
 def test_a_time_said_aloud_is_the_only_one_that_can_be_meant(text: str, read: str) -> None:
