@@ -43,6 +43,8 @@ NUMBER_WORDS = frozenset(COUNTS)
 COUNTING = BEFORE_COUNT | COUNTED
 OFTEN = frozenset({"on", "the", "hour", "half", "hourly", "hourlies", "hrly", "every", "readings", "numbers"})
 EVERY_HOUR = frozenset({"hourly", "hourlies", "hrly"})
+MOST_OF_AN_HOUR = 300
+"""mL that may come from one drain hour after hour; common practice, no source."""
 LABEL = 2
 """Digits of a bed or of how many come; a line has more."""
 HALVES = frozenset({"am", "pm"})
@@ -68,7 +70,15 @@ def framed(text: str, toks: Toks, arrived: datetime, outcome: Callable[[str], Ou
     if not whole or not all(isinstance(s, Mark | Checked) for s in told):
         return ()
     marks = [s for s in told if isinstance(s, Mark)]
-    return told if marks and _agrees(marks, toks, frames) else ()
+    if not marks or not _agrees(marks, toks, frames) or _may_be_of_each_hour(marks, toks):
+        return ()
+    return told
+
+
+def _may_be_of_each_hour(marks: Sequence[Mark], toks: Toks) -> bool:
+    """ "hourlies 1600 44, 1700 47": how much came in each hour, perhaps."""
+    hourly = any(text in EVERY_HOUR for text in toks.said)
+    return hourly and all((mark.level_ml or 0) <= MOST_OF_AN_HOUR for mark in marks)
 
 
 def _without(text: str, toks: Toks, frames: Sequence[Frame]) -> str:
