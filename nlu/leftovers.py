@@ -72,9 +72,14 @@ def _units(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
 def _lone_beds(items: tuple[Item, ...], voice: bool) -> Iterator[str]:
     """The word bed with no label after it, or with a stray letter behind its label."""
     has_bed = any(i.role == "bed" for i in items)
-    for item, nxt in pairwise(items):
-        said = item.role == "cue" and item.value == "bed" and (voice or not has_bed)
-        if said and (nxt.unread or (nxt.role == "cue" and nxt.value in {"level", "levelat"})):
+    told = False
+    for k, (item, nxt) in enumerate(pairwise(items)):
+        told |= item.role == "level"
+        said = item.role == "cue" and item.value == "bed"
+        comma = said and nxt.role == "sep" and nxt.value == "," and k + 2 < len(items)
+        then = items[k + 2] if comma else nxt
+        line = then.role == "cue" and then.value in {"level", "levelat"}
+        if said and (((voice or not has_bed) and (nxt.unread or line)) or (told and line)):
             yield "the word bed without a label"
         if item.role == "bed" and nxt.unread and nxt.name in LETTERS and nxt.start == item.end:
             yield "a letter behind the label"

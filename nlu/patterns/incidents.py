@@ -62,15 +62,15 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         f"(pulled|yanked|ripped|took|pulling|pulls|tore) (his|her|their|) own {TUBE} (out|)",
         f"(pulled|yanked|ripped|took|tore) out (his|her|their|) own {TUBE}",
         f"(yanked|ripped|tore) {THE} {TUBE} out",
-        "pulled the tube out", "pulled his tube",
-        "pulled her tube", "pulled his tube out", "pulled her tube out", "tube fell out",
+        "pulled the tube out", "tube fell out",
+        "pulled (his|her) (chest tube|chest drain|drain|tube|pigtail) (out|)",
         "chest tube fell out", "pulled it out", "accidentally pulled", "accidentally removed",
         "(got|was|been|) (pulled|ripped|yanked|knocked|dragged) out by "
         "(accident|mistake|himself|herself|pt|patient)",
         "(tube|chest tube|ct|drain|chest drain) (got|was|been|) (pulled|ripped|yanked) out by "
         "(accident|mistake)",
         "accidentally came out", "tube slipped out", "slipped out", "pulled out",
-        "pulled his chest tube out", "pulled her chest tube out", "patient pulled", "pt pulled",
+        "pulled out (his|her) (chest drain|drain|pigtail)", "patient pulled", "pt pulled",
         "patient pulled out", "pt pulled out", "pulled own",
         "self removed", "yanked", "yanked out",
         "came out accidentally", "accidental removal", "tube came out", "migrated", "chest tube came out",

@@ -94,3 +94,15 @@ def test_a_line_that_is_drawn_and_what_is_put_down_for_a_bed_are_of_the_level(te
 )
 def test_the_line_of_the_start_of_a_shift_is_a_line(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "said", ["9 735 at 1500. bed mark 250 at 1500", "9 735 at 1500. Bed, mark 250 at 1500"]
+)
+def test_a_second_line_of_a_bed_without_its_number_is_not_of_the_first_bed(said: str) -> None:
+    assert reading(said).startswith("ask ")
+
+
+@pytest.mark.parametrize("said", ["patient in bed 9 pulled his chest drain out", "9 pulled out her pigtail"])
+def test_what_a_patient_pulled_is_dislodged_and_not_removed(said: str) -> None:
+    assert reading(said) == "incident bed=9 what=dislodged"
