@@ -16,6 +16,7 @@ from .rounds import in_rounds
 from .runs import is_time
 
 LED_BY = frozenset({"", "level"})
+NUMBERED = frozenset({"num", "time", "bad", "bed"})
 
 
 def with_plain_pairs(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:
@@ -27,16 +28,35 @@ def with_keyed_time(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces, with such a time as a time; only where there is one line, and no number but its bed."""
     if toks.words.isdisjoint({":", "("}) or not has_plain_numbers(items):
         return items
+    head = next((i for k, i in enumerate(items) if _heads_tubes(items, k, toks)), None)
+    if head is not None:
+        return tuple(_as_time(i) if i is head else i for i in items)
     said = [i for i in items if i.role in {"num", "time", "bad", "bed", "tube"}]
     pair = next((p for p in pairwise(said) if _is_keyed(*p, toks) or _is_bracketed(*p, toks)), None)
     if pair is None or not _is_one_line(said, pair):
         return items
     time, level = sorted(pair, key=is_time, reverse=True)
     found = {
-        time.start: time._replace(role="time", lead="at", at=True, link=""),
+        time.start: _as_time(time),
         level.start: level._replace(clocks=NO_CLOCKS, label=None),
     }
     return tuple(found.get(i.start, i) if i.role == "num" else i for i in items)
+
+
+def _as_time(item: Item) -> Item:
+    return item._replace(role="time", lead="at", at=True, link="")
+
+
+def _heads_tubes(items: Sequence[Item], k: int, toks: Toks) -> bool:
+    """ "bed 4 1900: left 180, right 65": a time before the tubes of one bed, each with its level."""
+    if not (_is_whole(items[k], LED_BY) and word(toks, items[k].end) == ":") or k + 1 == len(items):
+        return False
+    before = [i for i in items[:k] if i.role in NUMBERED]
+    after = [i for i in items[k + 1 :] if i.role in NUMBERED]
+    tubes = sum(i.role == "tube" for i in items[k + 1 :])
+    bed = len(before) == 1 and (before[0].role == "bed" or before[0].label is not None)
+    first = items[k + 1].role == "tube" and not glued(toks, items[k + 1].start)
+    return bed and first and 0 < len(after) <= tubes and all(_is_level(i) for i in after)
 
 
 def _is_keyed(time: Item, level: Item, toks: Toks) -> bool:

@@ -233,7 +233,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "suction indicator out of range", "indicator not expanded", "bellows not out", "bellows not up",
         "bellow not expanded", "indicator is not in range", "bellows are not expanded",
         "suction indicator is not in range", "suction indicator not expanded", "float not up",
-        "bellows flat", "indicator isn't in range", "suction indicator isn't in range",
+        "bellows flat", "(suction|) indicator (isn't|isnt) in range",
         "bellows aren't expanded", "bellows is not expanded", "bellows isn't expanded",
         "bellows not inflated", "indicator low", "suction indicator low", "indicator off",
         "bellows not in range", "float not in range", "suction float down", "indicator not visible",

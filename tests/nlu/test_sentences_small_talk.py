@@ -106,3 +106,24 @@ def test_a_second_line_of_a_bed_without_its_number_is_not_of_the_first_bed(said:
 @pytest.mark.parametrize("said", ["patient in bed 9 pulled his chest drain out", "9 pulled out her pigtail"])
 def test_what_a_patient_pulled_is_dislodged_and_not_removed(said: str) -> None:
     assert reading(said) == "incident bed=9 what=dislodged"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "bed 9 1845: left 180, right 65",
+            "mark bed=9 tube=left at=18:45 level_ml=180; mark bed=9 tube=right at=18:45 level_ml=65",
+        ),
+        ("bed 9 1845: right 65", "mark bed=9 tube=right at=18:45 level_ml=65"),
+        ("bed 9 1900: left 180, right 2000", "ask level_ml"),
+        ("bed 9 1845: left 180, 65", "ask level_ml"),
+        ("bed 9 1900 left 180 right 65", "ask level_ml"),
+        (
+            "9 suction 20 but the indicator isnt in range",
+            "checked bed=9 suction_cmh2o=20 suction_indicator=not_in_range",
+        ),
+    ],
+)
+def test_a_time_before_the_tubes_of_one_bed_is_of_each(text: str, read: str) -> None:
+    assert reading(text) == read
