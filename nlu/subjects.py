@@ -83,6 +83,9 @@ REPORTED = frozenset({"says", "said"})
 HELPERS = frozenset(
     {"has", "had", "have", "is", "was", "just", "then", "also", "almost", "nearly", "accidentally"}
 )
+JOINTS = frozenset({"and", "&", ",", "/"})
+MOST_OF_A_CHECK = 200
+"""mmHg at the wall at most; a dial and a seal have less."""
 
 
 def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -126,6 +129,16 @@ def _who_goes(events: list[Item], clause: list[Item], toks: Toks) -> Iterator[st
     of_patient = any(i.role == "bed" for i in clause) or not toks.words.isdisjoint(PATIENT)
     if going and not of_patient:
         yield "who is going"
+
+
+def _of_each(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "beds 5 and 7: suction 20 and 15": a value of each bed, and not one of both with a line."""
+    several = len({i.label for i in items if i.role == "bed"}) > 1
+    for check, joint, item in zip(items, items[1:], items[2:], strict=False) if several else ():
+        joined = check.role == "check" and joint.role == "sep" and joint.value in JOINTS
+        bare = item.role in {"level", "bed"} and not (item.lead or item.unit)
+        if joined and bare and item is items[-1] and (item.figure or 0) <= MOST_OF_A_CHECK:
+            yield "a value of one bed and of the next"
 
 
 def _counted(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -350,6 +363,7 @@ OF_ALL = Rules(
         Rule(was_so, EVENT_CUES | LASTING, frozenset({"was", "were"})),
         Rule(_sealed, frozenset({"seal"})),
         Rule(_changing, EVENT_CUES),
+        Rule(_of_each, frozenset({"check"})),
         Rule(_counted, frozenset({"bed"}), frozenset({"tubes", "drains", "canisters"})),
     )
 )

@@ -127,3 +127,16 @@ def test_what_a_patient_pulled_is_dislodged_and_not_removed(said: str) -> None:
 )
 def test_a_time_before_the_tubes_of_one_bed_is_of_each(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize("said", ["beds 5 and 7: suction 20 and 15", "5 and 7 seal 2 and 1"])
+def test_a_value_of_each_of_two_beds_is_not_given_to_both(said: str) -> None:
+    assert reading(said).startswith("ask ")
+
+
+def test_a_value_of_both_beds_is_theirs() -> None:
+    read = reading("5 and 7: no leak, suction 20")
+
+    assert (
+        read == "checked bed=5 suction_cmh2o=20 air_leak=none; checked bed=7 suction_cmh2o=20 air_leak=none"
+    )
