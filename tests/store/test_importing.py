@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import gzip
 import json
+import re
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -102,13 +103,14 @@ def test_everything_goes_to_postgres_and_back_by_backup(told: Path, postgres: st
     assert copies[0].read_bytes() == copies[1].read_bytes() == copies[2].read_bytes()
 
 
-@pytest.mark.parametrize("path", STORIES[::3], ids=lambda path: path.stem)
+@pytest.mark.parametrize("path", STORIES, ids=lambda path: path.stem)
 def test_a_ledger_that_moved_answers_as_before(path: Path, tmp_path: Path) -> None:
     here, there = (f"sqlite:///{tmp_path}/{name}.sqlite" for name in ("here", "there"))
     played(here, path)
     exported(here, tmp_path / "lines.jsonl")
     assert imported(there, tmp_path / "lines.jsonl")[0] == 0
-    at = read(path.read_text("utf-8")).turns[-1].arrived.replace(tzinfo=demo_unit().zone)
+    last = read(path.read_text("utf-8")).turns[-1].arrived
+    at = last.replace(tzinfo=demo_unit().zone).astimezone(UTC)
     told = []
     for url in (here, there):
         store = open_store(url)
@@ -125,6 +127,7 @@ def asked(ward: object, words: str, number: int, at: object) -> str:
     """The reply to a query of Carla's, without what only a backup keeps: questions that are open."""
     incoming = Incoming(id=f"ask-{number}", sender="carla", text=words, arrived=at)  # type: ignore[arg-type]
     reply: str = json.loads(handle(incoming, ward).answer)["reply"]  # type: ignore[arg-type]
+    reply = re.sub(r"\d+ open questions?", "nothing open", reply)
     return "\n".join(
         line for line in reply.split("\n") if "nconfirmed" not in line and "Not recorded" not in line
     )
