@@ -6,7 +6,7 @@ Two words and more are a remark and say nothing of the number; a device that has
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from itertools import takewhile
+from itertools import pairwise, takewhile
 
 from .corrections import BELONGS
 from .items import AMOUNTS, FULL_HOUR, Item
@@ -112,6 +112,23 @@ def behind_an_event(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             yield "when that was, or a level"
 
 
+def _put_in(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "chest tube in bed 3 at 1420": when it was put in, or its line."""
+    put = any(
+        cue.role == "cue"
+        and cue.value == "tubeword"
+        and "in" in (word(toks, cue.end - 1), word(toks, cue.end))
+        and (after.role == "bed" or (after.role == "cue" and after.value == "bed"))
+        for cue, after in pairwise(items)
+    )
+    if not put or any(i.role == "time" for i in items):
+        return
+    for item in items:
+        whole = item.full_clock or item.spoken_clock
+        if item.role == "level" and item.lead == "at" and whole and not item.unit:
+            yield "when the tube was put in, or its line"
+
+
 def _may_be_unit(time: Item, after: Item) -> bool:
     """Whether the piece behind a bare time, a word, was not understood and is no remark."""
     return (
@@ -159,5 +176,6 @@ def _with_its_time(level: Item, one: Item, other: Item, toks: Toks) -> Iterator[
 BEHIND_A_LINE = (
     Rule(_unsure_times, frozenset({"word"})),
     Rule(behind_an_event, frozenset({"kind"})),
+    Rule(_put_in, frozenset({"level"}), frozenset({"in"})),
     Rule(of_device_behind, frozenset({"foreign", "amount", "out", "output"})),
 )

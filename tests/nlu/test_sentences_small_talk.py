@@ -140,3 +140,18 @@ def test_a_value_of_both_beds_is_theirs() -> None:
     assert (
         read == "checked bed=5 suction_cmh2o=20 air_leak=none; checked bed=7 suction_cmh2o=20 air_leak=none"
     )
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("chest tube in bed 9 at 1420", "ask level_ml"),
+        ("drain in bed 9 at 1420", "ask level_ml"),
+        ("chest tube in bed 9 at 340", "mark bed=9 level_ml=340"),
+        ("chest tube in bed 9 is at 1420", "mark bed=9 level_ml=1420"),
+        ("chest tube in bed 9 at 1420 ml", "mark bed=9 level_ml=1420"),
+        ("chest tube in bed 9 at 1420 at 1900", "mark bed=9 at=19:00 level_ml=1420"),
+    ],
+)
+def test_a_tube_in_a_bed_at_a_whole_time_may_have_been_put_in_then(text: str, read: str) -> None:
+    assert reading(text) == read
