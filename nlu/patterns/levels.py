@@ -140,7 +140,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "end of shift", "closing number", "closing", "final for (my|this|the) shift", "for my shift",
         "closing line", "closing mark", "finishing (line|mark|level)",
         "(final|last) (for|of) (the|) (night|day|nights|days)",
-        "eos", "shift end", "end shift", "close of shift", "final mark of the shift",
+        "eos", "shift end", "end shift", "close of shift",
         "final for shift", "end of my shift",
         "(final|last) (mark|marks|line|lines|reading|readings|level|levels|number|numbers|one|ones) "
         "(of|for|on) (my|this|the|) shift (is|are|)",
@@ -151,11 +151,10 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "(final|last) (mark|marks|line|lines|reading|readings|level|levels|number|numbers|one|ones|) "
         "from (me|us|my side|our side|my shift|our shift)",
         "(final|last) (mark|line|reading|level|one) (of|for) (the|) (night|day|nights|days)",
-        "closing out", "closing level", "final line for shift",
+        "closing out", "closing level",
         "shift change", "change of shift", "for end of shift", "at end of shift",
         "shift closing", "closing reading", "end-of-shift",
         "last for the shift", "at shift change", "at change of shift",
-        "final for the shift",
         "closing my shift", "end of the shift",
         "at the end of shift", "at the end of my shift", "at the end of the shift", "at end of my shift",
         "closing shift", "last of shift", "last of the shift", "final of shift", "shift close",

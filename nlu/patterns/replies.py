@@ -61,14 +61,14 @@ ANSWERS: dict[str, tuple[str, ...]] = {
     "choice:first": (
         "(the|) (1st|first|former) (one|) you (said|listed|gave|wrote)",
         "first", "the first", "the first one", "option one", "1st", "the former", "former", "choice one",
-        "first one please", "first option", "first choice", "number one", "the 1st", "option 1st",
+        "first one please", "number one", "the 1st", "option 1st",
         "first one", "1st one", "the 1st one", "(the|) (first|1st) (choice|option|answer|reading)",
         "(option|choice|answer) 1",
     ),
     "choice:second": (
         "(the|) (2nd|second|latter) (one|) you (said|listed|gave|wrote)",
         "second", "the second", "the second one", "second one", "option two", "2nd", "the latter", "latter",
-        "choice two", "second option", "second choice", "number two", "the 2nd",
+        "choice two", "number two", "the 2nd",
         "2nd one", "the 2nd one", "(the|) (second|2nd) (choice|option|answer|reading)",
         "(option|choice|answer) 2",
     ),
