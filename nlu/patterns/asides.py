@@ -28,19 +28,19 @@ man men lady gentleman woman guy boy girl baby infant gent chap bloke himself he
 _HOW = """
 isolation iso
 coughed sneezed coughing stood sat walked ambulated righted but cos cuz coz because bc
-today tonight ok okay fine well successfully uneventfully easily peacefully accidentally unexpectedly
-sadly finally already quickly briefly safely too also again suddenly overnight earlier sorted fixed
+today tonight ok fine well successfully uneventfully easily peacefully accidentally unexpectedly
+finally already briefly safely too also again overnight earlier sorted fixed
 straightened repositioned resolved informed notified updated aware called paged paging documented tolerated
 way hairline rounded rounding reviewed laying slept sleeping snagged
-topped refilled found noticed saw sitting hanging hung lying standing full fresh uwsd uwd turning stable
-comfortable settled unwell asleep sleepy confused agitated delirious restless happy sore bedside
+topped refilled found noticed saw sitting hanging hung lying full fresh uwsd uwd turning stable
+comfortable settled unwell agitated delirious sore bedside
 transfer transferring transferred tripped tripping stumbled sob dyspneic dyspnoeic
-breathless distressed desatted desatting grumpy cranky chatty cheerful tired hungry drowsy teary anxious
+breathless distressed desatted desatting cheerful hungry drowsy teary anxious
 transport transporting moving move mobilising mobilizing turned
-rolling rolled repositioning walking physiotherapy ambulating bathing washing mistake
-accident error purpose while whilst during when just then now this that thats that's round rounds w via
+rolling rolled repositioning walking physiotherapy ambulating bathing mistake
+accident error purpose while whilst during when just then now this that round rounds w via
 per post op day morning afternoon evening night nightshift dayshift shift done complete completed swiftly
-asap quick immediately fully completely slightly bit little lot very really quite bad badly unfortunately
+asap quick slightly bit little very really quite bad badly
 heads up urgent urgently stat alert as same site sited side sided single double both two trial came forgot
 forgotten
 """

@@ -6,31 +6,30 @@ that doubts, denies, puts right or hopes, that says of what a number is, or whic
 
 from __future__ import annotations
 
-from .numerals import ONES, TEENS
 from .remarks import GREETINGS
 from .smalltalk import TALK
 
 _WHO = """
-i me we us my our mine the a an it it's its this these that that's thats there here here's heres is are am
-was been be being and so for from of in on with to at all every from
+i me we us my our the a an it its this these that there here is are am
+was been be being and for from of in on with to at all every
 nights days evenings lates earlies nightshift dayshift shift shifts nurse rn charge agency float floating
 bank student orientee preceptor incoming outgoing oncoming relief relieving covering cover coming checking
-gang ward floor unit's team's yours take takes over taking start starting top down before run because her him
+ward floor unit's team's take takes over taking start starting top down before run because her him
 them order back whole pod side unit wing
-hall section assignment rest ready ok okay pen logging lateness one by walking rounding
+hall section assignment rest ready ok pen logging lateness one by walking rounding
 """
 _WHY = """
-late delay delayed wait waiting behind catching catch catchup caught up busy code codes crash arrest
+late delay delayed wait waiting behind catching catch catchup caught up code codes crash arrest
 admission admissions admit admits rapid rapids break breaks lunch dinner supper tea coffee meeting huddle
-quiet slow calm long short staffed understaffed shortstaffed wild nuts chaos mad slammed swamped
+slow long short staffed understaffed shortstaffed wild nuts chaos mad slammed swamped
 computer computers wifi network phone phones tablet battery died dead frozen crashed finally
 morning afternoon evening night tonight today day
 """
 _WHAT = """
 numbers number readings lines marks lot report
 reports handover handoff handing hand giving doing done finished finish finishing wrapping complete update
-updates round rounds hourly hourlies hrly hour hours hr tubes drains beds patients pts everything it's way
-goes go going ready quick
+updates round rounds hourly hourlies hrly hour hours hr tubes drains beds patients pts everything way
+goes go going quick
 """
 _FAREWELL = """
 bye cheers thanks thank ta ty thx see seeya later soon tomorrow monday tuesday wednesday thursday friday
@@ -127,4 +126,3 @@ COUNTED = frozenset(
     | {"tubes", "ones", "quick", "for", "of", "folks", "more", "others", "to", "log", "send"}
     | {"today", "now"}
 )
-NUMERAL = frozenset({*ONES, *TEENS})

@@ -5,14 +5,14 @@ from __future__ import annotations
 from .smalltalk import TALK
 
 _WORDS = """
-today tonight ok okay fine well good nice great thanks thank you busy quiet comfy comfortable resting
-sleeping asleep awake stable family visiting wife husband daughter son mom dad hi hey hello evening
-morning afternoon night again finally late slow slowly steady steadily yet ago only exactly total sharp
+today tonight ok fine well good thanks thank comfortable resting
+sleeping stable family visiting wife husband daughter son mom dad hi hey hello evening
+morning afternoon night again finally late slow steady steadily yet ago only exactly total sharp
 when came fresh these those forgot forgotten missed catching catchup catch up backlog behind charting round
-grumpy cranky chatty cheerful tired hungry drowsy anxious
-xx xxx xoxo ta love lovely hun hon dear darling mate slammed swamped because bc cos cuz coz
+cheerful hungry drowsy anxious
+xx xxx xoxo ta slammed swamped because bc cos cuz coz
 rounds teatime lunchtime bedtime handover number value my me us our they them team nurse charge shift report
-nights hourlies ones settled sleepy sore calm eating alert oriented obs vss entry
+nights hourlies ones settled sore eating alert oriented obs vss entry
 initials
 gnite nite gn ttyl thx ty tks cheers bye nope
 """

@@ -15,7 +15,7 @@ crikey congrats congratulations welcome yum eww ew yuck
 """
 _CALLED = """
 love hun darling dear dearie sweetie sweetheart babe mate matey boss chief buddy pal bud bro dude duckie
-lovely lovelies lads lass lasses gang peeps folks guys gals sis hon
+lovelies lads lass lasses gang peeps folks guys gals sis hon
 """
 _MANNER = """
 basically obviously clearly thankfully luckily sadly annoyingly interestingly strangely weirdly amazingly
@@ -93,7 +93,7 @@ woke waking wandered wandering pushed pushing shoved tangled helping helped wash
 scratching fidgeting fiddling playing played eating ate visited watching watched waiting waited yelling
 screaming fighting pacing praying backing wheeled wheeling wheels cart buggy pram walker crutches frame
 stick attempting unsupervised unattended unwitnessed witnessed standing minute minutes moment second hours
-month weekend christmas easter holiday young elderly older frail strong weak heavy busy clumsily roughly
+month weekend christmas easter holiday young elderly older frail strong weak heavy clumsily roughly
 forcefully abruptly sudden
 """
 TALK = frozenset(" ".join((_CRIES, _CALLED, _MANNER, _SELVES, _FEELING, _NAMES)).split())
