@@ -10,13 +10,13 @@ from collections.abc import Iterable, Iterator
 from itertools import pairwise, takewhile
 
 from .followers import DIALLED
-from .items import Item
+from .items import Item, is_now
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .patterns.leads import LEVEL_LEADS, MANY_LINES
 from .patterns.remarks import REMARKS
 from .renewed import CONTEXT, renewed
-from .roles import CHECK_LIMITS, is_now
+from .roles import CHECK_LIMITS
 from .rules import there
 from .runs import is_at, paired
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from .drafts import Draft, is_one_name
 from .findings import Findings
-from .items import Item
+from .items import Item, is_now
 from .leading import Leads
 from .roles import EVENTS
 
@@ -161,7 +161,7 @@ class Gathering(Findings):
         if draft.since is not None and self.last is draft.since and draft.same is not None and item.at:
             draft.time_before = item  # "no change since the 1050 at 1500": when that line was
             return
-        if draft.time is not None and all(c.style == "now" for c in draft.time.clocks):
+        if draft.time is not None and is_now(draft.time):
             draft.time = item
             return
         if self.last is draft.level and draft.is_timed_again(item):

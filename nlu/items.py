@@ -58,6 +58,11 @@ def is_now(item: Item) -> bool:
     return item.role == "time" and all(c.style == "now" for c in item.clocks)
 
 
+def is_of_now(item: Item) -> bool:
+    """Whether a piece says a day or this moment, and no time of anything that is told: "tonight"."""
+    return item.role == "time" and all(c.style in {"now", "date"} for c in item.clocks)
+
+
 class Item(NamedTuple):
     """One piece: tokens `start` to `end`. Roles:
 

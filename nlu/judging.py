@@ -12,7 +12,7 @@ from itertools import pairwise
 
 from .clockface import Clock
 from .drafts import SIDES, Draft
-from .items import FULL_HOUR, NEAR, RECENT, Item
+from .items import FULL_HOUR, NEAR, RECENT, Item, is_now
 from .moments import LIST_REACH, REACH, moment, since, soon
 from .roles import OF_PATIENT
 
@@ -298,7 +298,7 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
         )
         near = _near(level, arrived) or (level.lead == "at" and level.within(NEAR, arrived))
         return ["a lone number that is a time within the hour"] if at and near else []
-    if all(c.style == "now" for c in time.clocks) and len(level.digits) == FULL_HOUR and not level.lead:
+    if is_now(time) and len(level.digits) == FULL_HOUR and not level.lead:
         if not level.within(RECENT, arrived):
             return []
         if "fluid" in draft.checks:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from .drafts import Draft
-from .items import Item
+from .items import Item, is_of_now
 
 NUMBERS = frozenset({"level", "volume", "output", "check", "weight", "time"})
 
@@ -14,7 +14,7 @@ def dropped(items: tuple[Item, ...], drafts: list[Draft]) -> Iterator[str]:
     """One line for each number with a role that no statement of the reading has."""
     kept = {start for draft in drafts for start in _starts(draft)}
     for item in items:
-        if item.role in NUMBERS and item.start not in kept and not _is_now(item):
+        if item.role in NUMBERS and item.start not in kept and not is_of_now(item):  # "now 60 at 1900"
             yield f"a {item.role} that is in no statement"
 
 
@@ -40,8 +40,3 @@ def _starts(draft: Draft) -> Iterator[int]:
     for item in (*single, *many):
         if item is not None:
             yield item.start
-
-
-def _is_now(item: Item) -> bool:
-    """ "now 60 at 1900": the word says nothing beside the time."""
-    return item.role == "time" and all(c.style in {"now", "date"} for c in item.clocks)

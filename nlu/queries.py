@@ -11,7 +11,7 @@ from typing import Final, Literal, cast
 
 from . import questions, shiftwords
 from .drafts import SIDES
-from .items import AMOUNTS, Item
+from .items import AMOUNTS, Item, is_now
 from .labels import tube_name
 from .moments import LIST_REACH, distinct
 from .numbers import word
@@ -266,7 +266,7 @@ def _timed(made: Asked, window: WindowName | timedelta | datetime | None) -> Ask
 
 def _is_told(items: tuple[Item, ...], topic: str | None) -> bool:
     """ "last mark was 1050 at 1900", "tipped?": more than asks for the last line."""
-    clocks = [i for i in items if i.role == "time" and not (_is_window(i) or _is_now(i))]
+    clocks = [i for i in items if i.role == "time" and not (_is_window(i) or is_now(i))]
     if any(i.role == "denied" for i in items):
         return True
     loose = [i for i in clocks if i.amount is not None and not (i.lead or i.at or i.sure_time)]
@@ -315,11 +315,6 @@ def _is_of_my_beds(items: tuple[Item, ...], read: Read) -> bool:
     return own and not _asks(items) and len(items) > 1
 
 
-def _is_now(time: Item) -> bool:
-    """ "which beds have drains right now"."""
-    return all(c.style == "now" for c in time.clocks)
-
-
 def _is_window(time: Item) -> bool:
     return time.lead in {"since", "from"} or any(c.style == "date" for c in time.clocks)
 
@@ -335,7 +330,7 @@ def _window(
                 return None, (arrived,)
             return ("24h" if minutes == 1440 else timedelta(minutes=minutes)), None
     for item in items:
-        if item.role == "time" and not all(c.style == "now" for c in item.clocks):
+        if item.role == "time" and not is_now(item):
             found = item.when(arrived, LIST_REACH)
             day = item.clocks[0] if item.clocks else None
             if found.sure is not None:

@@ -11,7 +11,7 @@ from typing import NamedTuple
 
 from . import topics
 from .asking import OF_FINDINGS
-from .items import FINDINGS, Item
+from .items import FINDINGS, Item, is_of_now
 from .numbers import word
 from .patterns.together import POLITE
 from .pipeline import Read
@@ -113,17 +113,8 @@ def _asks_alone(items: Pieces, read: Read) -> bool:
 def _is_preamble(items: Pieces) -> bool:
     """Whether these pieces greet, or say who asks: "evening, bank nurse tonight"."""
     return all(
-        i.role == "sep"
-        or i.unread
-        or (i.role == "time" and is_of_now(i))
-        or (i.role == "cue" and i.value in OPENING)
-        for i in items
+        i.role == "sep" or i.unread or is_of_now(i) or (i.role == "cue" and i.value in OPENING) for i in items
     )
-
-
-def is_of_now(time: Item) -> bool:
-    """Whether a piece says a day or this moment, and no time of anything that is told: "tonight"."""
-    return time.role == "time" and all(c.style in {"now", "date"} for c in time.clocks)
 
 
 def is_of_findings(read: Read) -> bool:

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from datetime import datetime
 from itertools import pairwise
 
-from .items import FULL_HOUR, RECENT, Item
+from .items import FULL_HOUR, RECENT, Item, is_now
 from .trail import Trail
 
 MOST = 48
@@ -161,11 +161,6 @@ def _marked(item: Item, trail: Trail) -> Iterator[Item]:
         yield from _bed(item)
     yield from _level(item)
     yield from _time(item) if item.at else ()
-
-
-def is_now(item: Item) -> bool:
-    """Whether it says that this is how it is now."""
-    return item.role == "time" and bool(item.clocks) and all(c.style == "now" for c in item.clocks)
 
 
 def is_event(item: Item) -> bool:

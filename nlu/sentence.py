@@ -17,7 +17,7 @@ from .context import in_context
 from .cutting import cuts
 from .drafts import Draft
 from .headings import without_heading
-from .items import FINDINGS, Item
+from .items import FINDINGS, Item, is_of_now
 from .judging import EITHER_BED, is_list, standing
 from .kept import dropped
 from .keyed import with_plain_pairs
@@ -237,9 +237,7 @@ class Sentence:
         toks, voice = self.read.tokens, self.ward.voice
         known = topics.read_together(items, self.read)
         rest = tuple(i for i in items if not (i.unread and i.name in known))
-        said = there(
-            i for i in items if not questions.is_of_now(i) and not questions.is_standing(i, items, self.read)
-        )
+        said = there(i for i in items if not is_of_now(i) and not questions.is_standing(i, items, self.read))
         named = any(i.role == "bed" for i in items)
         telling = TOLD_ASKED if named and not voice and questions.is_of_findings(self.read) else TELLING
         plain = (not voice or not named) and telling.isdisjoint(said)

@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from .drafts import Draft
-from .items import Item
+from .items import Item, is_now
 from .roles import UNDOES
 
 
@@ -32,7 +32,7 @@ def _now_of_next(drafts: list[Draft]) -> None:
         now, level = draft.time, after.level
         if now is None or level is None or after.time is None or draft.shared_time:
             continue
-        if now.end == level.start and now.clocks and all(c.style == "now" for c in now.clocks):
+        if now.end == level.start and is_now(now):
             draft.time = None
 
 
