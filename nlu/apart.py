@@ -13,6 +13,7 @@ from itertools import islice, pairwise
 
 from .eachbed import by_clause, by_tube
 from .numbers import Toks, is_digits, starts_number, word
+from .patterns.leads import SHORT_BED_WORDS
 from .statements import Corrected, Drained, Mark, Statement, Withdrawn
 from .verdict import Outcome
 
@@ -21,7 +22,7 @@ MOST_JOINTS = 3
 """Behind so many places where a message may be cut in two, more is told than one thing that is put right."""
 STOPS = frozenset({".", ";", "!"})
 DENYING = frozenset({"dont", "don't", "not", "no", "never", "isn't", "wasn't", "isnt", "wasnt", "cant"})
-BED_WORDS = frozenset({"bed", "room", "rm", "b", "beds", "rooms"})
+BED_WORDS = SHORT_BED_WORDS | {"beds", "rooms"}
 TITLES = frozenset({"dr", "mr", "mrs", "ms", "prof", "approx", "no"})
 """A dot behind these ends no sentence."""
 REFERRING = frozenset(

@@ -11,6 +11,7 @@ from .clock import clocks
 from .neighbours import number_follows, phrase_of
 from .numbers import Toks, is_digits, word
 from .patterns.asides import RELATIVES, STAFF, TITLES
+from .patterns.leads import BED_WORDS
 from .pipeline import Cue
 
 LOOKING = frozenset({"looking", "look", "ish", "type", "colored", "coloured", "tinged", "like"})
@@ -36,7 +37,6 @@ TURNING = frozenset(
 """Between the word for the fluid and its look: "drainage has turned cloudy/purulent"."""
 AT = frozenset({"at", "@", "since", "around", "from"})
 STOPS = frozenset({",", ";", ".", "-", "!", ""})
-BED_WORDS = frozenset({"bed", "room", "rm"})
 AGAIN = frozenset({"this", "today", "tonight", "now", "again", "still", "and"})
 OPENING = BED_WORDS | STOPS
 ENDING = STOPS | AGAIN

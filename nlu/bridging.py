@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 
 from .numbers import Toks, word
+from .patterns.leads import SHORT_BED_WORDS
 from .pipeline import Cue, pipeline
 from .tokens import Token
 
@@ -16,7 +17,6 @@ WHO = frozenset({"the", "pt", "patient", "in", "bed", "room", "rm", "our"})
 GONE = frozenset({"left", "away"})
 BRIDGED = frozenset({"exchanged", "removed"})
 PREPOSITIONS = frozenset({"of", "on", "in"})
-BED_WORDS = frozenset({"bed", "room", "rm", "b"})
 SET_TO = frozenset({"suction", "sxn", "seal", "wall", "dial", "vacuum"})
 """Behind these "of 15" is no bed."""
 COMING = frozenset({"away", "back"})
@@ -132,10 +132,10 @@ def _beds(toks: Toks, written: Mapping[int, tuple[int, str]]) -> Iterator[tuple[
     for i, tok in enumerate(toks):
         if not (tok.is_digits or i in written):
             continue
-        start = i - 1 if word(toks, i - 1) in BED_WORDS else i
+        start = i - 1 if word(toks, i - 1) in SHORT_BED_WORDS else i
         if start < i:
             start -= word(toks, start - 1) in PREPOSITIONS
-        elif toks.words.isdisjoint(BED_WORDS) and word(toks, i - 2) not in SET_TO:
+        elif toks.words.isdisjoint(SHORT_BED_WORDS) and word(toks, i - 2) not in SET_TO:
             start -= word(toks, i - 1) == "of"  # "the suction regulator of 12 was turned off"
         owner = word(toks, i + 1) == "'" and word(toks, i + 2) == "s"
         if i in written:

@@ -12,11 +12,11 @@ from collections.abc import Callable
 from itertools import pairwise
 
 from .numbers import Toks, is_digits, starts_number, word
+from .patterns.leads import SHORT_BED_WORDS
 from .statements import Asked, Corrected, Drained, Mark, Removed, Statement, Withdrawn
 from .verdict import Outcome
 
 MOST = 6
-BED_WORDS = frozenset({"bed", "room", "rm", "b"})
 JOINTS = frozenset({",", ";", ".", "and", "then", "&"})
 _FOLLOWING = """
 is off to died went gone moved transferred discharged dc home expired back tube drain chest new canister
@@ -35,7 +35,7 @@ SIDES = frozenset({"left", "right", "l", "r", "lt", "rt", "mediastinal", "apical
 BOTH_TUBES = frozenset({"beds", "tubes", "drains", "y", "joined", "combined", "together"})
 PAIR = 2
 UNITS = frozenset({"h", "hr", "hrs", "ml", "mls", "cc", "mils", "am", "pm"})
-WORDLESS = BED_WORDS | UNITS | {"at", "a", "p", "m", "now"}
+WORDLESS = SHORT_BED_WORDS | UNITS | {"at", "a", "p", "m", "now"}
 
 
 def by_clause(text: str, toks: Toks, outcome: Callable[[str], Outcome], *, voice: bool) -> Outcome:
@@ -83,7 +83,7 @@ def _leans(toks: Toks) -> bool:
 
 def _leading_bed(toks: Toks) -> int:
     """Where the bed that opens the message ends; 0 where none does."""
-    start = word(toks, 0) in BED_WORDS
+    start = word(toks, 0) in SHORT_BED_WORDS
     return start + 1 if is_digits(toks, start) else 0
 
 
@@ -95,7 +95,7 @@ def _is_joint(toks: Toks, k: int, *, voice: bool) -> bool:
     """Whether a clause that names its bed begins behind this word or sign."""
     if word(toks, k) not in JOINTS or (toks[k + 1].glued and word(toks, k) != ","):
         return False
-    if word(toks, k + 1) in BED_WORDS:
+    if word(toks, k + 1) in SHORT_BED_WORDS:
         return starts_number(toks, k + 2)
     return not voice and is_digits(toks, k + 1) and not FOLLOWING.isdisjoint(toks.said[k + 2 : k + 4])
 

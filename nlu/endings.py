@@ -13,10 +13,10 @@ from .clock import clocks
 from .items import FULL_HOUR
 from .neighbours import phrase_of
 from .numbers import Toks, is_digits, starts_number, word
+from .patterns.leads import SHORT_BED_WORDS
 from .patterns.places import PLACES
 from .pipeline import Cue
 
-BED_WORDS = frozenset({"bed", "room", "rm", "b"})
 STOPS = frozenset({"", ",", ";", ".", "!", "and", "then"})
 UNITS = frozenset({"ml", "mls", "cc", "ccs", "mils"})
 SAYING = frozenset({"of", "was", "is", ":", "="})
@@ -104,7 +104,8 @@ def _in_canister(said: _Message) -> list[Cue]:
 def _passes_bed(said: _Message, start: int, end: int) -> bool:
     """Whether another bed is begun between: "tube out of 13 at 1140, bed 14 total 330"."""
     return any(
-        word(said.toks, k) in BED_WORDS and word(said.toks, k - 1) in STOPS for k in range(start + 1, end)
+        word(said.toks, k) in SHORT_BED_WORDS and word(said.toks, k - 1) in STOPS
+        for k in range(start + 1, end)
     )
 
 
@@ -129,7 +130,7 @@ def _home(said: _Message) -> list[Cue]:
     ends = {end for end, _ in said.beds.values()}
     found = []
     for k, text in enumerate(said.toks.said[: len(said.toks)]):
-        bed = k in ends or (is_digits(said.toks, k - 1) and word(said.toks, k - 2) in STOPS | BED_WORDS)
+        bed = k in ends or (is_digits(said.toks, k - 1) and word(said.toks, k - 2) in STOPS | SHORT_BED_WORDS)
         if text == "home" and bed and _is_time(said.toks, k + 1):
             found.append(Cue("kind", "left", k, k + 1))
     return found
@@ -162,7 +163,7 @@ def _out(said: _Message) -> list[Cue]:
 
 
 def _is_bed(toks: Toks, k: int) -> bool:
-    return is_digits(toks, k) and word(toks, k - 1) in STOPS | BED_WORDS | {":"}
+    return is_digits(toks, k) and word(toks, k - 1) in STOPS | SHORT_BED_WORDS | {":"}
 
 
 def _is_timed(toks: Toks, k: int) -> bool:

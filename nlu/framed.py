@@ -26,11 +26,11 @@ from .patterns.framing import (
     PARTS_OF_DAY,
     SELF,
 )
+from .patterns.leads import BED_WORDS
 from .statements import Checked, Mark, Statement
 from .verdict import Outcome
 
 STOPS = frozenset({".", "?", ";", "!", ",", ":", "-", "(", ")"})
-BED_WORDS = frozenset({"bed", "room", "rm"})
 AT = frozenset({"at", "@"})
 NEXT = frozenset({"next", "nxt"})
 LINES = frozenset({"one", "mark", "line", "reading", "check", "level", "read", "set", "round", "due", "lot"})

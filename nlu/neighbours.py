@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from .items import Item
 from .lengths import length
 from .numbers import Toks, glued, is_digits, is_own_thousand, starts_number, word
-from .patterns.leads import DANGLING, GLUED_BEFORE, HESITATION, LINKS
+from .patterns.leads import BED_WORDS, DANGLING, GLUED_BEFORE, HESITATION, LINKS
 from .pipeline import Cue
 
 BEFORE_NUMBERS = frozenset(
@@ -63,7 +63,7 @@ def is_negative(toks: Toks, i: int) -> bool:
 def link_before(toks: Toks, i: int) -> str:
     """The word that links the number here to the one before, or nothing."""
     before, i = word(toks, i - 1), i - 1
-    if before in {"bed", "room", "rm"}:
+    if before in BED_WORDS:
         before, i = word(toks, i - 1), i - 1
     if before in ARROWS or (before == ">" and word(toks, i - 1) in {"-", "="}):
         return "to"

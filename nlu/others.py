@@ -7,11 +7,10 @@ from .labels import tube_label
 from .neighbours import is_past_length
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
-from .patterns.leads import BREAKS, KEEPS_LEAD
+from .patterns.leads import BED_WORDS, BREAKS, KEEPS_LEAD
 from .ways import Way
 
 TUBE_WORDS = frozenset({"tube", "drain", "ct", "chest", "pigtail"})
-BED_WORDS = frozenset({"bed", "room", "rm"})
 MED_TUBES = frozenset({"tube", "tubes", "drain", "drains", "ct", "chest"})
 
 

@@ -17,6 +17,7 @@ from .items import FULL_HOUR
 from .neighbours import SIDES, is_setting, number_follows, phrase_of
 from .newcomers import with_newcomers
 from .numbers import Toks, is_digits, starts_number, word
+from .patterns.leads import BED_WORDS
 from .patterns.places import PLACES
 from .pipeline import Cue, Read, pipeline
 from .plainly import plainly
@@ -59,7 +60,6 @@ ASKING = frozenset(
 )
 SHORT = 3
 """Words and signs of "bed 12,": before an answer no more is said."""
-BED_WORDS = frozenset({"bed", "room", "rm"})
 CALLING = frozenset({"paging", "paged", "calling", "called", "bleeping", "bleeped", "page", "call", "bleep"})
 POLITE = frozenset({"please", "pls", "plz", "can", "could", "you", "u"})
 MARKS = frozenset({"mark", "reading", "entry"})
@@ -157,7 +157,7 @@ def _with_taken_back(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """ "pls remove the 1100 mark on 18", "void 10's 0930 line": of a line that is named, it is taken back."""
     first = next((k for k, said in enumerate(toks.said) if said not in POLITE), len(toks))
     lines = TAKEN_BACK.get(word(toks, first), frozenset())
-    of_bed = word(toks, first) == "void" and word(toks, first + 1) in {"bed", "room", "rm"}
+    of_bed = word(toks, first) == "void" and word(toks, first + 1) in BED_WORDS
     named = not lines.isdisjoint(toks.said[first + 1 : first + 1 + LINE_REACH])
     named &= lines is not MARKS or word(toks, first + 1) in {"the", "my", "that", "out"}
     if not (of_bed or named) or "ml" in toks.words:

@@ -8,9 +8,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from .patterns.leads import BED_WORDS
 from .tokens import Token
 
-BED_WORDS = frozenset({"bed", "room", "rm"})
 HAPPENED = frozenset(
     {"fell", "tipped", "spilled", "spilt", "cracked", "broke", "leaked", "came", "went", "pulled", "changed"}
     | {"swapped", "now", "it's", "its", "is", "was", "got", "landed", "split", "disconnected", "gone"}

@@ -11,6 +11,7 @@ from itertools import pairwise
 
 from .items import AMOUNTS, Item
 from .numbers import Toks, word
+from .patterns.leads import BED_WORDS
 from .patterns.numerals import ONES
 from .roles import is_event
 from .rules import Rule
@@ -26,7 +27,6 @@ UNSAID = frozenset({"something", "somethin", "summat", "odd", "change", "some", 
 ONE = frozenset({"1", "one"})
 LASTING = frozenset({"leak", "tidal", "waterseal", "suction"})
 PAUSED = frozenset({"suction_off"})
-BED_WORDS = frozenset({"bed", "room", "rm"})
 BODY = frozenset(
     {"pain", "pains", "ache", "aches", "aching", "sore", "soreness", "tender", "tenderness", "weakness"}
     | {"arm", "leg", "shoulder", "hip", "eye", "hand", "foot", "breast", "knee", "flank", "ear", "numbness"}

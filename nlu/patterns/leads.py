@@ -48,6 +48,10 @@ LINKS = frozenset(
         "for",
     }
 )
+BED_WORDS = frozenset({"bed", "room", "rm"})
+"""One of these stands before a label."""
+SHORT_BED_WORDS = BED_WORDS | {"b"}
+"""With the b of "b12"."""
 MANY_LINES = frozenset({"marks", "lines", "levels", "readings"})
 LINES = frozenset({"mark", "line", "reading", "level", "marking"})
 GLUED_BEFORE = frozenset({"b", "l", "r", "m", "x", "s"})
