@@ -105,10 +105,11 @@ def in_ledger_words(parsed: Parsed) -> Message:
     """What was read, in the words of the ledger; the order is the order of the message."""
     said: list[Said] = []
     unclear: list[NotSure] = []
+    beside = _beside(parsed) if parsed.unclear else ()
     for item in parsed.unclear:
         whole_fix = _moved_fix(item)
         if whole_fix is None:
-            unclear.append(_not_sure(item, parsed))
+            unclear.append(_not_sure(item, parsed.text, beside))
         else:
             said.append(whole_fix)
     for statement in parsed.statements:
@@ -123,7 +124,7 @@ def in_ledger_words(parsed: Parsed) -> Message:
             case whole:
                 said.append(_of_final(_of_old(whole, parsed.text), parsed.text))
     if not said and unclear and all(map(_is_one_of_many, unclear)):
-        unclear = [NotSure(slot="kind", text=parsed.text, beside=unclear[0].beside)]
+        unclear = [NotSure(slot="kind", text=parsed.text, beside=beside)]
     reply = _as_reply(parsed.text, said)
     fix = _as_fix(parsed.text, said, reply)
     return Message(said=tuple(said), unclear=tuple(unclear), reply=reply, fix=fix, text=parsed.text)
@@ -227,8 +228,7 @@ def _of_final(said: Said, text: str) -> Said:
     return replace(said, of_final=True) if isinstance(said, Fix) and _FINAL.search(text) else said
 
 
-def _not_sure(unclear: Unclear, parsed: Parsed) -> NotSure:
-    text = parsed.text
+def _not_sure(unclear: Unclear, text: str, beside: tuple[str, ...]) -> NotSure:
     wholes = [built(slots_of(reading)) for reading in unclear.readings]
     readings = tuple(_of_old(whole, text) for whole in wholes if not isinstance(whole, Lacking))
     complete = len(readings) == len(unclear.choices) or not unclear.choices
@@ -238,7 +238,7 @@ def _not_sure(unclear: Unclear, parsed: Parsed) -> NotSure:
         choices=tuple(_plain(choice) for choice in unclear.choices),
         readings=readings if complete else (),
         partial=_partial(unclear.statement, text),
-        beside=() if unclear.readings else _beside(parsed),
+        beside=() if unclear.readings else beside,
     )
 
 
