@@ -12,7 +12,7 @@ from datetime import UTC, datetime
 from typing import Final, Literal
 
 import nlu
-from bot.dialogue.said import MANY, Answered, Fix, Message, NotSure, Query, Report, Said, Slots, Value
+from bot.dialogue.said import Answered, Fix, Message, NotSure, Query, Report, Said, Slots, Value
 from bot.dialogue.slots import Lacking, built, filled
 from bot.engine.entries import Exchanged, Left
 from bot.unit import Unit
@@ -262,7 +262,7 @@ def _is_one_of_many(item: NotSure) -> bool:
     if slots is None or slots.kind not in ("mark", "drained") or len(item.choices) > 1 or item.readings:
         return False
     told = dict(slots.values)
-    return len(item.beside) >= MANY and "level_ml" not in told and "volume_ml" not in told
+    return item.leaves_out_much and "level_ml" not in told and "volume_ml" not in told
 
 
 def _partial(statement: Statement | None, text: str) -> Slots | None:

@@ -45,8 +45,8 @@ Topic: TypeAlias = Literal[
 ]  # fmt: skip
 Window: TypeAlias = Literal["shift", "last_shift", "day", "last_day", "24h", "placement"]
 Choice: TypeAlias = Literal["misread", "new_canister", "earlier_wrong", "first", "second"]
-MANY: Final = 3
-"""So many numbers that nothing explains are more than the level and the time of the one line asked about."""
+_MANY: Final = 3
+"""So many numbers are more than the level and the time of one line."""
 Value: TypeAlias = str | int | float | bool | datetime | timedelta | tuple[str, ...]
 
 
@@ -174,6 +174,11 @@ class NotSure:
     readings: tuple[Said, ...] = ()
     partial: Slots | None = None
     beside: tuple[str, ...] = ()
+
+    @property
+    def leaves_out_much(self) -> bool:
+        """Whether more stands beside it than the level and the time of the one line asked about."""
+        return len(self.beside) >= _MANY
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

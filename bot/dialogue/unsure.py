@@ -14,7 +14,7 @@ from bot.dialogue.locate import is_tube
 from bot.dialogue.part import BedCaution, Part
 from bot.dialogue.pending import Ask, Grant, Pending
 from bot.dialogue.queries import OF_UNIT
-from bot.dialogue.said import MANY, Amount, NotSure, Query, Report, Said, Slots, Value
+from bot.dialogue.said import Amount, NotSure, Query, Report, Said, Slots, Value
 from bot.dialogue.seen import ask_seen
 from bot.dialogue.slots import Lacking, built, filled, whose
 from bot.dialogue.take import take, take_query
@@ -35,7 +35,7 @@ def ask_not_sure(bedside: Bedside, item: NotSure) -> Part:
     Numbers of the message that no answer to it would record are named.
     """
     part = _asked(bedside, item)
-    if part.question is None or len(item.beside) < MANY:
+    if part.question is None or not item.leaves_out_much:
         return part
     return replace(part, last=questions.beside_text(item.beside))
 
@@ -74,7 +74,7 @@ def _of_unit(item: NotSure) -> Query | None:
 def _not_understood(bedside: Bedside, item: NotSure) -> Part:
     """Told so; a bed that the unit does not have may be why."""
     bed = _unknown_bed(bedside, item.text)
-    text = questions.not_understood(item.text, many=len(item.beside) >= MANY)
+    text = questions.not_understood(item.text, many=item.leaves_out_much)
     if bed is not None:
         text = f"{nothing.unknown_bed(bed, bedside.context.unit.name)} {text}"
     return Part(status="told", kind="unclear", text=text)
