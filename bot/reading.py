@@ -13,7 +13,7 @@ from typing import Final, Literal
 
 import nlu
 from bot.dialogue.said import Answered, Fix, Message, NotSure, Query, Report, Said, Slots, Value
-from bot.dialogue.slots import Lacking, built, filled
+from bot.dialogue.slots import Lacking, built, filled, lacks_number
 from bot.engine.entries import Exchanged, Left
 from bot.unit import Unit
 from nlu.statements import Corrected, Mark, Parsed, Statement, Unclear
@@ -258,11 +258,8 @@ def _is_one_of_many(item: NotSure) -> bool:
 
     "1300 rounds 1A 330, 1B 905, 5A 1480": what is asked about may be none of them.
     """
-    slots = item.partial
-    if slots is None or slots.kind not in ("mark", "drained") or len(item.choices) > 1 or item.readings:
-        return False
-    told = dict(slots.values)
-    return item.leaves_out_much and "level_ml" not in told and "volume_ml" not in told
+    lacks = item.partial is not None and lacks_number(item.partial)
+    return lacks and item.leaves_out_much and len(item.choices) < 2 and not item.readings
 
 
 def _partial(statement: Statement | None, text: str) -> Slots | None:

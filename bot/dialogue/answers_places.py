@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 from bot.dialogue.bedside import Bedside
 from bot.dialogue.pending import Ask, Pending
 from bot.dialogue.said import Amount, Answered, Fix, Report, Slots, TakeBack, Value
-from bot.dialogue.slots import Lacking, built, filled
+from bot.dialogue.slots import NUMBER_OF, Lacking, built, filled
 from bot.dialogue.verdicts import (
     Dropped,
     NoAnswer,
@@ -105,7 +105,7 @@ def _with_number(bedside: Bedside, said: Slots, slot: str, answer: Answered) -> 
     number = answer.level_ml
     if slot != "bed" or number is None or str(number) in bedside.context.unit.beds:
         return None
-    lacks = {"mark": "level_ml", "drained": "volume_ml"}.get(said.kind)
+    lacks = NUMBER_OF.get(said.kind)
     return None if lacks is None or lacks in dict(said.values) else filled(said, lacks, number)
 
 

@@ -11,6 +11,7 @@ from bot.dialogue.part import Part
 from bot.dialogue.pending import Ask, Grant, Pending, is_bare
 from bot.dialogue.said import Amount, Fix, Report, Said, Slots
 from bot.dialogue.said_json import loaded
+from bot.dialogue.slots import NUMBER_OF
 from bot.dialogue.take import take
 from bot.engine.entries import Exchanged, Line
 from bot.store.questions import Question
@@ -106,7 +107,7 @@ def _number(said: Said | Slots | None) -> tuple[str, int] | None:
         case Amount(volume_ml=volume):
             return "drained", volume
         case Slots(kind="mark" | "drained" as kind, values=values):
-            number = dict(values).get("level_ml" if kind == "mark" else "volume_ml")
+            number = dict(values).get(NUMBER_OF[kind])
             return (kind, number) if isinstance(number, int) else None
         case _:
             return None
@@ -132,7 +133,7 @@ def _is_reading(pending: Pending) -> bool:
         case Report(fact=fact):
             return isinstance(fact, Line)
         case Slots(kind=kind):
-            return kind in ("mark", "drained")
+            return kind in NUMBER_OF
         case None:
             told = pending.readings
             return pending.ask is Ask.OPENING or (bool(told) and all(_number(each) for each in told))

@@ -11,6 +11,7 @@ from enum import StrEnum
 
 from bot.dialogue.said import NotSure, Query, Said, Slots, Value
 from bot.dialogue.said_json import known, loaded
+from bot.dialogue.slots import lacks_number
 from bot.store.questions import Question
 
 
@@ -99,12 +100,8 @@ def is_unconfirmed(question: Question, now: datetime) -> bool:
 
 def is_bare(pending: Pending) -> bool:
     """Whether only an amount was asked for of which no number is known: nothing is lost with it."""
-    match pending.said:
-        case Slots(kind="mark" | "drained", values=values):
-            numbers = {"level_ml", "volume_ml"} & dict(values).keys()
-            return not (numbers or pending.choices or pending.readings or pending.rest)
-        case _:
-            return False
+    bare = isinstance(pending.said, Slots) and lacks_number(pending.said)
+    return bare and not (pending.choices or pending.readings or pending.rest)
 
 
 def is_passing(pending: Pending) -> bool:

@@ -63,6 +63,10 @@ _NEEDED: Final[Mapping[str, tuple[str, ...]]] = {
 }
 
 
+NUMBER_OF: Final[Mapping[str, str]] = {"mark": "level_ml", "drained": "volume_ml"}
+"""The slot with the mL of a line, and of an amount."""
+
+
 @dataclass(frozen=True, slots=True)
 class Lacking:
     """The first slot that a statement of its kind cannot do without, and does not have."""
@@ -78,6 +82,11 @@ def whose(slots: Slots, slot: str) -> str | None:
     if slots.kind not in ("checked", "corrected", "mark") or slot in (*_OWN, "kind", *_SLOTS[slots.kind]):
         return None
     return next((kind for kind, own in _SLOTS.items() if slot in own), None)
+
+
+def lacks_number(slots: Slots) -> bool:
+    """Whether it tells a line or an amount of which no mL are known."""
+    return slots.kind in NUMBER_OF and dict(slots.values).keys().isdisjoint(NUMBER_OF.values())
 
 
 def filled(slots: Slots, slot: str, value: Value) -> Slots:
