@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from datetime import datetime
 from typing import Final
 
@@ -24,19 +25,19 @@ def brief(said: Said | Slots | None, view: View) -> str:
     return f"{where} {what(said)}{time}".strip()
 
 
+def all_named(pending: Pending, view: View) -> str:
+    """What a question holds back, with all that was said after it and waits for it."""
+    return "; ".join(word for word in (pending.brief, each_named(pending.rest, view)) if word)
+
+
+def each_named(items: Iterable[Said | NotSure], view: View) -> str:
+    """All that was said, one after the other; empty where nothing was."""
+    return "; ".join(named(each, view) for each in items)
+
+
 def named(item: Said | NotSure, view: View) -> str:
     """What was said, in a few words; what was not understood of it, as it was said."""
     return f'"{item.text}"' if isinstance(item, NotSure) else brief(item, view)
-
-
-def all_named(pending: Pending, view: View) -> str:
-    """What a question holds back, with all that was said after it and waits for it."""
-    return "; ".join(word for word in (pending.brief, rest_named(pending, view)) if word)
-
-
-def rest_named(pending: Pending, view: View) -> str:
-    """What was said after it and waits for its answer; empty where nothing does."""
-    return "; ".join(named(each, view) for each in pending.rest)
 
 
 def what(said: Said | Slots) -> str:

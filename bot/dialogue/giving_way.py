@@ -6,7 +6,7 @@ from dataclasses import replace
 from functools import partial
 
 from bot.dialogue.bedside import Bedside
-from bot.dialogue.brief import all_named, rest_named
+from bot.dialogue.brief import all_named, each_named
 from bot.dialogue.part import Part
 from bot.dialogue.pending import Ask, Grant, Pending, is_bare
 from bot.dialogue.said import Amount, Fix, Report, Said, Slots
@@ -95,7 +95,7 @@ def _no_longer_asked(bedside: Bedside, question: Question, pending: Pending) -> 
     bedside.book.settle(question.id, "replaced")
     text = no_longer_asked_text(pending.brief, question.asked_at, bedside.view)
     if pending.rest:
-        text = f"{text}\n{dropped_text(rest_named(pending, bedside.view))}"
+        text = f"{text}\n{dropped_text(each_named(pending.rest, bedside.view))}"
     return Part(status="told", kind="replaced", text=text)
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.dialogue.bedside import Bedside
-from bot.dialogue.brief import named
+from bot.dialogue.brief import each_named
 from bot.dialogue.news import News
 from bot.dialogue.part import BedCaution, Part
 from bot.dialogue.pending import NO_READING, Pending, is_passing, is_unconfirmed
@@ -44,8 +44,7 @@ def reminder_lines(bedside: Bedside, parts: list[Part]) -> list[str]:
 
 def waiting_told(bedside: Bedside, waiting: tuple[Said | NotSure, ...]) -> Part:
     """What was said further on and is taken once the question is answered."""
-    told = "; ".join(named(each, bedside.view) for each in waiting)
-    return Part(status="question", kind="note", text=waits_text(told))
+    return Part(status="question", kind="note", text=waits_text(each_named(waiting, bedside.view)))
 
 
 def unconfirmed_told(bedside: Bedside, parts: list[Part]) -> News:
