@@ -22,6 +22,7 @@ from bot.engine.entries import Line
 from bot.wording import formats, questions, small_talk
 from bot.wording.gsm import gsm_only
 from bot.wording.queries import nothing
+from bot.wording.queries.asking import WINDOWS
 from bot.wording.queries.view import place
 
 _NAMED_BED = re.compile(r"\b(?:bed|room|rm)\s*([A-Za-z]{0,3}\d{1,4}[A-Za-z]?)\b", re.IGNORECASE)
@@ -211,8 +212,8 @@ def _value_text(bedside: Bedside, slot: str, value: Value) -> str:
             return bedside.view.clock(value)
         case str() if slot in ("bed", "to_bed"):
             return f"bed {value}"
-        case "shift" if slot == "window":
-            return "this shift"
+        case str() if slot == "window":
+            return WINDOWS[value]
         case bool() | str():
             return str(value).replace("_", " ")
         case int() if slot.endswith("_ml"):

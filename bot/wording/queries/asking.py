@@ -8,7 +8,7 @@ from bot.wording.gsm import gsm_only
 
 _TOPICS = {"open": "open questions", "due": "what's due", "beds": "list beds"}
 
-_WINDOWS = {
+WINDOWS = {
     "shift": "this shift",
     "last_shift": "last shift",
     "day": "today",
@@ -16,6 +16,7 @@ _WINDOWS = {
     "24h": "last 24 h",
     "placement": "since placement",
 }
+"""What each window is called."""
 
 _OF_A_BED = frozenset({"last", "total", "rate", "capacity", "checks", "chart", "trend"})
 """Asked without a bed, these say that every bed is meant."""
@@ -47,4 +48,4 @@ def _window(window: str | timedelta | datetime | None, zone: tzinfo) -> str:
         case datetime():
             return f"since {window.astimezone(zone):%H%M}"
         case named:
-            return _WINDOWS[named]
+            return WINDOWS[named]
