@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from bot.wording.queries.view import tube_to_say
+
 FIRST = 'First time here? Say "help" for how to write a line.'
 
 HELP = (
@@ -27,8 +29,8 @@ def nothing_open(bed: str | None, maybe: str | None = None, right: str | None = 
 
 def correction_to_say(bed: str, tube: str | None, level_ml: int) -> str:
     """The words that put the last line of a tube right: "correct bed 3 right to 130"."""
-    named = "" if tube is None else f" tube {tube}" if len(tube) == 1 else f" {tube}"
-    return f"correct bed {bed}{named} to {level_ml}"
+    words = (f"correct bed {bed}", tube_to_say(tube), f"to {level_ml}")
+    return " ".join(word for word in words if word)
 
 
 SEND_EARLIER = "Send that line with its bed and time, as in: bed 7 mark 500 at 0700."

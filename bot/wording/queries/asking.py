@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import datetime, timedelta, tzinfo
 
 from bot.wording.gsm import gsm_only
+from bot.wording.queries.view import tube_to_say
 
 _TOPICS = {"open": "open questions", "due": "what's due", "beds": "list beds"}
 
@@ -33,9 +34,8 @@ def asking_words(
 ) -> str:
     """The query in words: "history bed 7 left", "chart bed 12 last shift", "list beds"."""
     where = f"bed {bed}" if bed else "all beds" if topic in _OF_A_BED else ""
-    which = f"tube {tube}" if tube and len(tube) == 1 else tube or ""
     when = f"as of {at.astimezone(zone):%H%M}" if at is not None else _window(window, zone)
-    parts = (_TOPICS.get(topic, topic), where, which, when)
+    parts = (_TOPICS.get(topic, topic), where, tube_to_say(tube), when)
     return gsm_only(" ".join(part for part in parts if part))
 
 

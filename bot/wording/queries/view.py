@@ -43,6 +43,11 @@ def place(bed: str, tube: str | None) -> str:
     return gsm_only(f"Bed {bed} {tube}" if tube else f"Bed {bed}")
 
 
+def tube_to_say(tube: str | None) -> str:
+    """The tube as a message names it: "left", "tube A"; empty for the only one."""
+    return f"tube {tube}" if tube and len(tube) == 1 else tube or ""
+
+
 def sentence(*parts: str) -> str:
     """The parts that are not empty, joined by commas and closed with a full stop."""
     return f"{', '.join(part for part in parts if part)}."
