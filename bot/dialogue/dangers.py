@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Container
+from collections.abc import Container, Iterator
 from dataclasses import replace
 from datetime import datetime
 
@@ -27,6 +27,13 @@ def dangers_of(
     if not payloads or ledger.bed is None or not ledger.is_open():
         return ()
     return bedside.dangers(ledger.bed, bedside.supposed(ledger, at, *payloads))
+
+
+def dangers_at_its_bed(bedside: Bedside, said: Report | Amount) -> Iterator[BedCaution]:
+    """The same on each open drain of its bed that the statement may be about."""
+    for ledger in bedside.patient(said.bed).drains:
+        if said.tube in (None, ledger.tube):
+            yield from dangers_of(bedside, said, ledger)
 
 
 def dangers_since_placed(

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from bot.dialogue.bedside import About, Bedside
 from bot.dialogue.brief import told_back
-from bot.dialogue.dangers import dangers_of
+from bot.dialogue.dangers import dangers_at_its_bed, dangers_of
 from bot.dialogue.locate import Spot
 from bot.dialogue.part import Part
 from bot.dialogue.pending import Ask, Grant, Pending
@@ -73,7 +73,10 @@ def ask_heard_whole(bedside: Bedside, items: tuple[Said | NotSure, ...]) -> Part
         told_back(each, bedside.moment(getattr(each, "at", None)), bedside.view) for each in readings
     )
     dangers = tuple(
-        danger for each in readings if isinstance(each, Report) for danger in _dangers(bedside, each)
+        danger
+        for each in readings
+        if isinstance(each, Report)
+        for danger in dangers_at_its_bed(bedside, each)
     )
     return bedside.ask(
         pending,
@@ -81,9 +84,3 @@ def ask_heard_whole(bedside: Bedside, items: tuple[Said | NotSure, ...]) -> Part
         About(bed=getattr(first, "bed", None), slot="level_ml", kind="mark"),
         dangers=dangers,
     )
-
-
-def _dangers(bedside: Bedside, said: Report) -> tuple:  # type: ignore[type-arg]
-    drains = bedside.patient(said.bed).drains
-    fits = [each for each in drains if said.tube is None or each.tube == said.tube]
-    return tuple(danger for each in fits for danger in dangers_of(bedside, said, each))

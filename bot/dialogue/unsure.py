@@ -9,7 +9,7 @@ from datetime import datetime
 from bot.dialogue.bedside import About, Bedside
 from bot.dialogue.brief import BARE, brief, what
 from bot.dialogue.canisters import take_exchange, waits_for_final
-from bot.dialogue.dangers import dangers_of, in_question
+from bot.dialogue.dangers import dangers_at_its_bed, in_question
 from bot.dialogue.locate import is_tube
 from bot.dialogue.part import BedCaution, Part
 from bot.dialogue.pending import Ask, Grant, Pending
@@ -228,12 +228,9 @@ def _dangers(bedside: Bedside, readings: tuple[Said, ...]) -> tuple[BedCaution, 
     """What any of the readings would mean, were it right; each rule once."""
     found: dict[str, BedCaution] = {}
     for reading in readings:
-        if not isinstance(reading, Report | Amount):
-            continue
-        for ledger in bedside.patient(reading.bed).drains:
-            if reading.tube in (None, ledger.tube):
-                for danger in dangers_of(bedside, reading, ledger):
-                    found.setdefault(danger.caution.key, danger)
+        if isinstance(reading, Report | Amount):
+            for danger in dangers_at_its_bed(bedside, reading):
+                found.setdefault(danger.caution.key, danger)
     return tuple(found.values())
 
 
