@@ -16,6 +16,7 @@ from bot.dialogue.said import Answered, Fix, Message, NotSure, Query, Report, Sa
 from bot.dialogue.slots import Lacking, built, filled, lacks_number
 from bot.engine.entries import Exchanged, Left
 from bot.unit import Unit
+from nlu.patterns.numerals import ONES, SCALES, TEENS, TENS
 from nlu.statements import Corrected, Mark, Parsed, Statement, Unclear
 from nlu.statements import Exchanged as ChangedCanister
 
@@ -33,11 +34,10 @@ _FOR_A_BED: Final = re.compile(
     r"(?P<answer>(?:mis-?read|new (?:canister|one)|(?:the )?(?:earlier|previous)|first|second)\b.*)$",
     re.IGNORECASE | re.DOTALL,
 )
-_SPOKEN: Final = (
-    r"(?:zero|oh|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|"
-    r"seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand)"
+_SPOKEN: Final = "|".join(sorted({*ONES, *TEENS, *TENS, *SCALES, "zero", "oh"} - {"one"}))
+_NUMBER: Final = re.compile(
+    rf"\d(?:[\d:.,]*\d)?|\b(?:{_SPOKEN})(?:[ -](?:and )?(?:{_SPOKEN}))*\b", re.IGNORECASE
 )
-_NUMBER: Final = re.compile(rf"\d(?:[\d:.,]*\d)?|\b{_SPOKEN}(?:[ -](?:and )?{_SPOKEN})*\b", re.IGNORECASE)
 
 
 def read(
