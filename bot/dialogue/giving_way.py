@@ -75,8 +75,10 @@ def _is_same(old: Pending, new: Pending) -> bool:
 def _told_whole(bedside: Bedside, said: Report | Amount | Fix) -> list[Part]:
     """The sender's reading that lacked its bed or its time, now told again with it: nothing is left of it."""
     number, parts = _number(said), []
+    if number is None:
+        return []
     for question in bedside.book.unsettled(sender=bedside.context.person.id):
-        if not _lacked(question, said) or question.message == bedside.context.message_id or number is None:
+        if not _lacked(question, said) or question.message == bedside.context.message_id:
             continue
         pending = loaded(question.said_json, Pending)
         if _number(pending.said) == number and getattr(pending.said, "tube", None) in (None, said.tube):
