@@ -18,7 +18,7 @@ from .corrections import BELONGS
 from .flow import OVER_TIME
 from .inclause import OF_A_CLAUSE
 from .items import AMOUNTS, FINDINGS, Item
-from .mixups import MIXUPS, row_of_beds
+from .mixups import MIXUPS, row_of_beds, thrice
 from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.asides import ASIDES, PLACES
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
@@ -393,5 +393,6 @@ DICTATED = Rules(
         Rule(_colours, frozenset({"fluid", "word"})),
         Rule(_sounds, AMOUNTS | {"time"}),
         Rule(row_of_beds, frozenset({"level"}), frozenset({"beds"})),
+        Rule(thrice, frozenset({"bed"})),
     )
 )

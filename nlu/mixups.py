@@ -1,7 +1,7 @@
 """Signs, anywhere in a message, that its lines are not to be taken as they stand.
 
 Something was mixed up or read wrongly before, a star says what was mistyped, a time is of what somebody
-did. Called by `leftovers` for typed messages, `row_of_beds` for dictated ones as well.
+did. Called by `leftovers` for typed messages, `row_of_beds` and `thrice` for dictated ones as well.
 """
 
 from __future__ import annotations
@@ -26,6 +26,7 @@ OTHER_WAYS = frozenset({"other", "wrong", "opposite"})
 TOLD = frozenset({"bed", "tube", "check"}) | NUMBERS
 PLAIN = frozenset({"word", "filler", "about", "time", "timeword", "bed", "opens"})
 QUARTER = 15
+SPANS = frozenset({"-", "to", "til", "till", "until"})
 
 
 def _mixed_up(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -145,8 +146,32 @@ def row_of_beds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a number in a row of beds is one of them"
 
 
+def _from_when(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "suction off 0500-0540 for mri, line 333": when the line was read was not said."""
+    for clause, after in pairwise(clauses(items)):
+        ends = [i for a, i in pairwise(clause) if a.role == i.role == "time" and _spans(a, i, toks)]
+        levels = [i for i in after if i.role == "level"]
+        if ends and levels and not any(i.role == "time" for i in after):
+            yield "the end of a span of time is no time of the line beside it"
+
+
+def _spans(first: Item, last: Item, toks: Toks) -> bool:
+    """Whether the first time and the last are the ends of a span."""
+    return last.start == first.end + 1 and word(toks, first.end) in SPANS
+
+
+def thrice(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "1 1 1 0", "twelve twelve twelve": the bed said again, or a number of its own?"""
+    for item in items:
+        said = word(toks, item.start)
+        if item.role == "bed" and not item.lead and said == word(toks, item.end) == word(toks, item.end + 1):
+            yield "a number said three times"
+
+
 MIXUPS = (
     Rule(row_of_beds, frozenset({"level"}), frozenset({"beds"})),
+    Rule(thrice, frozenset({"bed"})),
+    Rule(_from_when, frozenset({"time"})),
     Rule(_openers, frozenset({"time"})),
     Rule(_mixed_up, NUMBERS),
     Rule(_starred, TOLD, frozenset({"*"})),

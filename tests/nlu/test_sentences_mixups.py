@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from .saying import MORNING, reading
+from .saying import MORNING, Channel, reading
 
 GRID = (
     "mark bed=12 tube=left at=03:00 level_ml=340; mark bed=12 tube=right at=03:00 level_ml=120; "
@@ -280,3 +280,15 @@ def test_shorthand_of_the_night_is_read_where_it_says_one_thing(text: str, read:
 )
 def test_a_line_on_another_bed_is_asked_and_never_a_move_a_level_or_a_time(text: str) -> None:
     assert reading(text, arrived=MORNING.replace(hour=3, minute=10)).startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    "text", ["7 suction off 0500-0540 for mri, line 333", "7 off suction 0500 to 0540. line 333"]
+)
+def test_the_end_of_a_span_of_time_is_no_time_of_the_line_beside_it(text: str) -> None:
+    assert reading(text, arrived=MORNING) == "ask kind"
+
+
+@pytest.mark.parametrize(("text", "channel"), [("1 1 1 0", "text"), ("twelve twelve twelve", "voice")])
+def test_a_number_that_is_said_three_times_is_asked_about(text: str, channel: Channel) -> None:
+    assert reading(text, arrived=MORNING, channel=channel).startswith("ask level_ml")
