@@ -8,14 +8,12 @@ is needed to read the other. What is put right or taken back beside a line needs
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable
 from itertools import islice, pairwise
 
-from .eachbed import by_clause, by_tube
+from .again import Again, Told, every
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.leads import SHORT_BED_WORDS
 from .statements import Corrected, Drained, Mark, Statement, Withdrawn
-from .verdict import Outcome
 
 MOST = 8
 MOST_JOINTS = 3
@@ -52,26 +50,23 @@ SETTLING = RIGHTING | TAKING
 LINES = frozenset({"mark", "line", "level", "reading"})
 
 
-def by_sentence(text: str, toks: Toks, outcome: Callable[[str], Outcome], *, voice: bool) -> Outcome:
+def by_sentence(again: Again) -> Told:
     """What the sentences say, each read alone; nothing where one is not whole or names no bed."""
-    stopped = not (voice or STOPS.isdisjoint(toks.words))
-    stops = [k for k in range(len(toks)) if _is_end(toks, k)] if stopped else []
-    return (
-        _read_apart(text, toks, stops, outcome)
-        or _joined(text, toks, outcome)
-        or by_clause(text, toks, outcome, voice=voice)
-        or by_tube(text, toks, outcome, voice=voice)
-    )
+    toks = again.toks
+    if STOPS.isdisjoint(toks.words):
+        return ()
+    return _each(again, [k for k in range(len(toks)) if _is_end(toks, k)])
 
 
-def _joined(text: str, toks: Toks, outcome: Callable[[str], Outcome]) -> Outcome:
+def joined(again: Again) -> Told:
     """What is said on both sides of an "and": a line with its time, and what is put right or taken back."""
+    toks = again.toks
     if toks.words.isdisjoint(SETTLING):
         return ()
     for k in islice((k for k in range(1, len(toks) - 1) if _is_joint(toks, k)), MOST_JOINTS):
-        told = _read_apart(text, toks, [k], outcome)
+        told = _each(again, [k])
         settled = sum(isinstance(s, Corrected | Withdrawn) for s in told)
-        if settled == 1 and all(isinstance(s, Statement) and s.at is not None for s in told):
+        if settled == 1 and all(s.at is not None for s in told):
             return told
     return ()
 
@@ -83,26 +78,14 @@ def _is_joint(toks: Toks, k: int) -> bool:
     return word(toks, k + 1) in SETTLING or (righted and word(toks, k + 1) in BED_WORDS)
 
 
-def _read_apart(text: str, toks: Toks, ends: list[int], outcome: Callable[[str], Outcome]) -> Outcome:
-    found: list[Statement] = []
-    parts = _parts(text, toks, ends) if ends else ()
-    if not 1 < len(parts) <= MOST:
-        return ()
-    for part in parts:
-        read = outcome(part)
-        whole = [s for s in read if isinstance(s, Statement) and s.bed is not None]
-        if not whole or len(whole) < len(read):
-            return ()
-        found += whole
-    return () if _contradicts(found) or not _all_timed(found) else tuple(found)
-
-
-def _parts(text: str, toks: Toks, ends: list[int]) -> tuple[str, ...]:
-    """The sentences, each at its place in the message; none where one may be about another."""
+def _each(again: Again, ends: list[int]) -> Told:
+    """What is said between these places; nothing where a part may be about another, or two about one line."""
+    toks = again.toks
     spans = [(start + 1, end) for start, end in pairwise([-1, *ends, len(toks)]) if end > start + 1]
-    if not all(_stands_alone(toks, *span) for span in spans):
+    if not 1 < len(spans) <= MOST or not all(_stands_alone(toks, *span) for span in spans):
         return ()
-    return tuple(" " * toks[i].start + text[toks[i].start : toks[end - 1].end] for i, end in spans)
+    found = [s for told in every(again.part(*span) for span in spans) for s in told]
+    return () if _contradicts(found) or not _all_timed(found) else tuple(found)
 
 
 def _stands_alone(toks: Toks, start: int, end: int) -> bool:

@@ -1,20 +1,20 @@
 """A message of several beds read bed by bed, where it cannot be read as a whole.
 
 "bed 13 drain out 1140 total 330, bed 14 drain out 1155 total 190", "506 tube pulled 0950 and 511 is off to
-IR": what happened in one bed is whole, and so is what happened in the next. Called by `apart` for messages
+IR": what happened in one bed is whole, and so is what happened in the next. Called by `read` for messages
 that would be asked. Each clause names its bed; one that leans on another (no word of its own, its time said
 elsewhere, "both", "or") is left to that question.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Sequence
 from itertools import pairwise
 
+from .again import Again, Span, Told, every
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.leads import SHORT_BED_WORDS
 from .statements import Asked, Corrected, Drained, Mark, Removed, Statement, Withdrawn
-from .verdict import Outcome
 
 MOST = 6
 JOINTS = frozenset({",", ";", ".", "and", "then", "&"})
@@ -38,39 +38,43 @@ UNITS = frozenset({"h", "hr", "hrs", "ml", "mls", "cc", "mils", "am", "pm"})
 WORDLESS = SHORT_BED_WORDS | UNITS | {"at", "a", "p", "m", "now"}
 
 
-def by_clause(text: str, toks: Toks, outcome: Callable[[str], Outcome], *, voice: bool) -> Outcome:
+def by_clause(again: Again) -> Told:
     """What the clauses say, each of its own bed; nothing where one is not whole or may lean on another."""
+    toks = again.toks
     if JOINTS.isdisjoint(toks.words) or _leans(toks):
         return ()
-    ends = [k for k in range(1, len(toks) - 1) if _is_joint(toks, k, voice=voice)]
+    ends = [k for k in range(1, len(toks) - 1) if _is_joint(toks, k, voice=again.ward.voice)]
     if not 0 < len(ends) < MOST:
         return ()
-    found: list[tuple[Statement, ...]] = []
-    for start, end in pairwise([-1, *ends, len(toks)]):
-        said = _whole(text, toks, start + 1, end, outcome)
-        if not said:
-            return ()
-        found.append(said)
-    return tuple(s for said in found for s in said) if _are_apart(found) else ()
+    clauses = [_clause(toks, start + 1, end) for start, end in pairwise([-1, *ends, len(toks)])]
+    if any(_is_wordless(toks, *clause) for clause in clauses):
+        return ()
+    said = [s for told in every(_of_own_bed(again.part(*clause)) for clause in clauses) for s in told]
+    return tuple(said) if len({s.bed for s in said}) == len(clauses) and _is_timed_apart(said) else ()
 
 
-def by_tube(text: str, toks: Toks, outcome: Callable[[str], Outcome], *, voice: bool) -> Outcome:
+def by_tube(again: Again) -> Told:
     """What is said of two tubes, one of them taken out: the first clause names the bed for both, as typed."""
-    bed = 0 if voice else _leading_bed(toks)
-    ends = [k for k in range(bed + 1, len(toks) - 1) if _is_tube(toks, k + 1) and word(toks, k) in JOINTS]
-    if not bed or len(ends) != 1 or not _is_tube(toks, bed) or word(toks, bed) == word(toks, ends[0] + 1):
+    toks = again.toks
+    bed = _leading_bed(toks)
+    joint = _joint_of_tubes(toks, bed) if bed else 0
+    if not joint or _leans(toks) or not toks.words.isdisjoint(BOTH_TUBES):
         return ()
-    if _leans(toks) or not toks.words.isdisjoint(BOTH_TUBES):
-        return ()
-    named = text[: toks[bed - 1].end]
-    clause = named + " " * (toks[ends[0]].end - len(named)) + text[toks[ends[0]].end :]
-    read = (*outcome(text[: toks[ends[0]].start]), *outcome(clause))
-    said = [s for s in read if isinstance(s, Removed | Mark)]
-    tubes = [s.tube for s in said]
-    apart = len(said) == len(read) and len({s.bed for s in said}) == 1 and None not in tubes
+    read = (again.without(span) for span in ((joint, len(toks)), (bed, joint + 1)))
+    said = tuple(s for told in every(read) for s in told)
+    tubes = {s.tube for s in said if isinstance(s, Removed | Mark)}
+    apart = len(said) == PAIR == len(tubes) and None not in tubes and len({s.bed for s in said}) == 1
     removed = sum(isinstance(s, Removed) for s in said)
-    timed = all(s.at is not None for s in said) or (removed == len(said) == PAIR and said[0].at is None)
-    return tuple(said) if apart and removed and timed and len(said) == PAIR == len(set(tubes)) else ()
+    timed = all(s.at is not None for s in said) or (removed == PAIR and said[0].at is None)
+    return said if apart and removed and timed else ()
+
+
+def _joint_of_tubes(toks: Toks, bed: int) -> int:
+    """The one joint before the name of another tube than the first; nought where there is none."""
+    ends = [k for k in range(bed + 1, len(toks) - 1) if _is_tube(toks, k + 1) and word(toks, k) in JOINTS]
+    if len(ends) != 1 or not _is_tube(toks, bed) or word(toks, bed) == word(toks, ends[0] + 1):
+        return 0
+    return ends[0]
 
 
 def _leans(toks: Toks) -> bool:
@@ -100,29 +104,25 @@ def _is_joint(toks: Toks, k: int, *, voice: bool) -> bool:
     return not voice and is_digits(toks, k + 1) and not FOLLOWING.isdisjoint(toks.said[k + 2 : k + 4])
 
 
-def _whole(
-    text: str, toks: Toks, start: int, end: int, outcome: Callable[[str], Outcome]
-) -> tuple[Statement, ...]:
-    """What a clause says at its place in the message, if it says anything and nothing of it is asked."""
+def _clause(toks: Toks, start: int, end: int) -> Span:
+    """Where a clause stands, without a second joint behind it: ", and bed 4"."""
     while end > start and word(toks, end - 1) in JOINTS:
-        end -= 1  # ", and bed 4": two joints side by side
-    if start >= end or all(not t.is_word or t.text in WORDLESS for t in toks[start:end]):
-        return ()
-    read = outcome(" " * toks[start].start + text[toks[start].start : toks[end - 1].end])
-    said = tuple(s for s in read if isinstance(s, Statement) and s.bed is not None)
-    return said if len(said) == len(read) and not any(isinstance(s, Asked) for s in said) else ()
+        end -= 1
+    return start, end
 
 
-def _are_apart(found: list[tuple[Statement, ...]]) -> bool:
-    """Whether each clause is of one bed, and none has the bed or the time of another."""
-    beds = [{s.bed for s in said} for said in found]
-    several = any(len(own) > 1 for own in beds) or len(frozenset[str | None]().union(*beds)) < len(beds)
-    said = [s for clause in found for s in clause]
-    righted = any(isinstance(s, Corrected | Withdrawn) for s in said)
-    return not several and not righted and _is_timed_apart(said)
+def _is_wordless(toks: Toks, start: int, end: int) -> bool:
+    """Whether nothing is said there but a number."""
+    return all(not t.is_word or t.text in WORDLESS for t in toks[start:end])
 
 
-def _is_timed_apart(said: list[Statement]) -> bool:
+def _of_own_bed(told: Told) -> Told:
+    """What a clause tells of one bed; nothing where it is of several, asks, or puts something right."""
+    other = any(isinstance(s, Asked | Corrected | Withdrawn) for s in told)
+    return () if other or len({s.bed for s in told}) > 1 else told
+
+
+def _is_timed_apart(said: Sequence[Statement]) -> bool:
     """Whether no time may be of two beds: each is said behind its bed, and events without one come last."""
     untimed = [k for k, s in enumerate(said) if s.at is None]
     if not untimed or len(untimed) == len(said):

@@ -7,12 +7,13 @@ asked, and what is left must be whole lines. Called by `read`, for typed message
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from datetime import datetime, timedelta
 from typing import NamedTuple
 
+from .again import Again, Told
 from .items import FULL_HOUR
-from .numbers import Toks, glued, is_digits, word
+from .numbers import Toks, glued, is_digits, is_inside_number, word
 from .patterns.framing import (
     AROUND,
     BEFORE_COUNT,
@@ -27,8 +28,7 @@ from .patterns.framing import (
     SELF,
 )
 from .patterns.leads import BED_WORDS
-from .statements import Checked, Mark, Statement
-from .verdict import Outcome
+from .statements import Checked, Mark
 
 STOPS = frozenset({".", "?", ";", "!", ",", ":", "-", "(", ")"})
 AT = frozenset({"at", "@"})
@@ -60,33 +60,23 @@ class Frame(NamedTuple):
     lines: int = 0
 
 
-def framed(text: str, toks: Toks, arrived: datetime, outcome: Callable[[str], Outcome]) -> Outcome:
+def framed(again: Again) -> Told:
     """The lines that the message tells without what stands around them; nothing where it is not so."""
-    frames = tuple(_frames(toks, arrived))
+    toks = again.toks
+    frames = tuple(_frames(toks, again.ward.arrived))
     if not frames:
         return ()
-    told = outcome(_without(text, toks, frames))
-    whole = all(isinstance(s, Statement) and s.bed is not None for s in told)
-    if not whole or not all(isinstance(s, Mark | Checked) for s in told):
-        return ()
+    told = again.without(*((frame.start, frame.end) for frame in frames))
     marks = [s for s in told if isinstance(s, Mark)]
-    if not marks or not _agrees(marks, toks, frames) or _may_be_of_each_hour(marks, toks):
+    if not marks or not all(isinstance(s, Mark | Checked) for s in told):
         return ()
-    return told
+    return told if _agrees(marks, toks, frames) and not _may_be_of_each_hour(marks, toks) else ()
 
 
 def _may_be_of_each_hour(marks: Sequence[Mark], toks: Toks) -> bool:
     """ "hourlies 1600 44, 1700 47": how much came in each hour, perhaps."""
     hourly = any(text in EVERY_HOUR for text in toks.said)
     return hourly and all((mark.level_ml or 0) <= MOST_OF_AN_HOUR for mark in marks)
-
-
-def _without(text: str, toks: Toks, frames: Sequence[Frame]) -> str:
-    """The message with blanks for what is left out, so that all else keeps its place."""
-    for frame in frames:
-        start, end = toks[frame.start].start, toks[frame.end - 1].end
-        text = text[:start] + " " * (end - start) + text[end:]
-    return text
 
 
 def _frames(toks: Toks, arrived: datetime) -> Iterator[Frame]:
@@ -141,8 +131,7 @@ def _clauses(toks: Toks) -> Iterator[tuple[int, int]]:
 
 
 def _is_stop(toks: Toks, k: int) -> bool:
-    between = is_digits(toks, k - 1) and is_digits(toks, k + 1) and glued(toks, k + 1)
-    return word(toks, k) in STOPS and not (between and glued(toks, k))
+    return word(toks, k) in STOPS and not is_inside_number(toks, k)
 
 
 def _begins(toks: Toks, k: int) -> bool:

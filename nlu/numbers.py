@@ -76,6 +76,11 @@ def is_digits(toks: Toks, i: int) -> bool:
     return word(toks, i)[:1].isdecimal()
 
 
+def is_inside_number(toks: Toks, k: int) -> bool:
+    """Whether a sign stands between digits without a space: "19:00"."""
+    return is_digits(toks, k - 1) and is_digits(toks, k + 1) and glued(toks, k) and glued(toks, k + 1)
+
+
 @remembered
 def starts_number(toks: Toks, i: int) -> bool:
     """Whether a number may begin here."""

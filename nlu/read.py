@@ -7,7 +7,9 @@ from datetime import datetime, time
 from typing import Literal, NamedTuple
 
 from . import hypotheses
-from .apart import by_sentence
+from .again import Again
+from .apart import by_sentence, joined
+from .eachbed import by_clause, by_tube
 from .framed import framed
 from .items import Item
 from .labels import bed_index
@@ -33,6 +35,10 @@ LONGEST = 2000
 MANY = 400
 WORK = 2000
 """Readings times tokens: what a long message may cost."""
+
+AGAIN_DICTATED = (joined, by_clause)
+"""How a message that would be asked is read again; its stops are those of the recogniser."""
+AGAIN_TYPED = (by_sentence, joined, by_clause, by_tube, zipped, framed)
 
 
 class Hypothesis(NamedTuple):
@@ -78,23 +84,14 @@ def _parsed(text: str, ward: Ward) -> Parsed:
 
 
 def _whole(text: str, ward: Ward) -> Outcome:
-    """What a message says as a whole; where that is asked, what its sentences say, if each is whole.
-
-    Then, typed, its lines without what only stands around them.
-    """
+    """What a message says as a whole; where that is asked, what it says part by part, if each is whole."""
     read = pipeline().read(text, voice=ward.voice)
     outcome = _outcome(read, ward)
     if not any(isinstance(u, Unclear) for u in outcome):
         return outcome
-
-    def alone(part: str) -> Outcome:
-        return _outcome(pipeline().read(part, voice=ward.voice), ward)
-
-    toks = read.tokens
-    found = by_sentence(text, toks, alone, voice=ward.voice)
-    if not (found or ward.voice):
-        found = zipped(text, toks, ward.index, alone) or framed(text, toks, ward.arrived, alone)
-    return found or outcome
+    again = Again(read, ward, _outcome)
+    found = (way(again) for way in (AGAIN_DICTATED if ward.voice else AGAIN_TYPED))
+    return next(filter(None, found), outcome)
 
 
 def _outcome(read: Read, ward: Ward) -> Outcome:

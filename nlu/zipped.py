@@ -6,12 +6,12 @@ lines came as beds, is that what was said. Called by `read`, for typed messages 
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Iterator
 
+from .again import Again, Span, Told, every
 from .items import FULL_HOUR
-from .numbers import Toks, glued, is_digits, word
+from .numbers import Toks, is_digits, is_inside_number, word
 from .statements import Mark, Statement
-from .verdict import Outcome
 
 JOINERS = frozenset({",", "and", "&", "+", "/", "n"})
 AT = frozenset({"at", "@", "by"})
@@ -41,10 +41,9 @@ HOURS = 24
 MOST = 8
 
 
-def zipped(
-    text: str, toks: Toks, index: Mapping[str, str] | None, outcome: Callable[[str], Outcome]
-) -> Outcome:
+def zipped(again: Again) -> Told:
     """The line of each bed; nothing where the message is no such list, or one of them is not whole."""
+    toks, index = again.toks, again.ward.index
     runs = [run for run in _runs(toks) if len(run) >= TWO]
     if len(runs) != TWO or not SIDES.isdisjoint(toks.words):
         return ()
@@ -55,18 +54,27 @@ def zipped(
     labelled = index is not None and all(word(toks, k) in index for k in beds)
     if not (apart and labelled) or len(beds) != len(lines) or len(beds) > MOST:
         return ()
-    found: list[Statement] = []
+    found = [s for told in every(_lines(again, beds, lines)) for s in told]
+    return tuple(found) if len({s.at for s in found}) == 1 else ()
+
+
+def _lines(again: Again, beds: list[int], lines: list[int]) -> Iterator[Told]:
+    """What each bed and its own number say; nothing where that is not the line of this bed."""
+    toks = again.toks
+    ordered = [(k, k + 1) for k, token in enumerate(toks) if token.text in ORDERED]
     for bed, line in zip(beds, lines, strict=True):
-        told = outcome(_alone(text, toks, (beds, bed), (lines, line)))
-        if len(told) != 1 or not isinstance(told[0], Mark) or not _is_of(told[0], toks, bed, line):
-            return ()
-        found.append(told[0])
-    same_time = len({s.at for s in found}) == 1
-    return tuple(found) if same_time else ()
+        told = again.without(*_others(beds, bed), *_others(lines, line), *ordered)
+        yield told if len(told) == 1 and _is_of(told[0], toks, bed, line) else ()
 
 
-def _is_of(mark: Mark, toks: Toks, bed: int, line: int) -> bool:
-    return (mark.bed, mark.level_ml) == (word(toks, bed).lstrip("0"), int(word(toks, line)))
+def _others(row: list[int], kept: int) -> tuple[Span, Span]:
+    """The numbers of a row before the one that is kept and behind it."""
+    return (row[0], kept), (kept + 1, row[-1] + 1)
+
+
+def _is_of(told: Statement, toks: Toks, bed: int, line: int) -> bool:
+    said = (word(toks, bed).lstrip("0"), int(word(toks, line)))
+    return isinstance(told, Mark) and (told.bed, told.level_ml) == said
 
 
 def _runs(toks: Toks) -> list[list[int]]:
@@ -88,27 +96,4 @@ def _is_time(toks: Toks, k: int) -> bool:
     """Whether it is a time with its at, or a part of "19:00"."""
     whole = len(word(toks, k)) == FULL_HOUR
     led = whole and (word(toks, k - 1) in AT or word(toks, k)[0] == "0")
-    return led or any(_is_clock_sign(toks, j) for j in (k - 1, k + 1))
-
-
-def _is_clock_sign(toks: Toks, k: int) -> bool:
-    between = is_digits(toks, k - 1) and is_digits(toks, k + 1)
-    return word(toks, k) == ":" and between and glued(toks, k) and glued(toks, k + 1)
-
-
-def _alone(text: str, toks: Toks, *rows: tuple[list[int], int]) -> str:
-    """The message with one number of each row alone, at its place."""
-    for row, kept in rows:
-        start, end = toks[row[0]].start, toks[row[-1]].end
-        one = toks[kept]
-        text = (
-            text[:start]
-            + " " * (one.start - start)
-            + text[one.start : one.end]
-            + " " * (end - one.end)
-            + text[end:]
-        )
-    for token in toks:
-        if token.text in ORDERED:
-            text = text[: token.start] + " " * (token.end - token.start) + text[token.end :]
-    return text
+    return led or any(word(toks, j) == ":" and is_inside_number(toks, j) for j in (k - 1, k + 1))

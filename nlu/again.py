@@ -1,0 +1,73 @@
+"""A message that would be asked as a whole, read again: some of its words, each at its place.
+
+Whoever sees that a message falls into parts, or that words only stand around it, asks here what is left
+without the others: `apart`, `eachbed`, `zipped` and `framed`, called by `read` one after the other. What was
+asked the first time is answered only by what is whole: every statement names its bed, and nothing is asked.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+
+from .numbers import starts_number, word
+from .patterns.leads import SHORT_BED_WORDS
+from .pipeline import Read, pipeline
+from .sentence import Ward
+from .statements import Statement
+from .verdict import Outcome
+
+Told = tuple[Statement, ...]
+"""What is whole; nothing where it is not."""
+Span = tuple[int, int]
+"""The first word or sign of some, and the one behind them."""
+
+
+def every(read: Iterable[Told]) -> list[Told]:
+    """All that is read, in order; none where one is not whole, and then no more is read."""
+    found: list[Told] = []
+    for told in read:
+        if not told:
+            return []
+        found.append(told)
+    return found
+
+
+class Again:
+    """A message as it was read the first time, and how a part of it is read (`outcome`)."""
+
+    def __init__(self, read: Read, ward: Ward, outcome: Callable[[Read, Ward], Outcome]) -> None:
+        self.text = read.text
+        self.toks = read.tokens
+        self.ward = ward
+        self._outcome = outcome
+
+    def part(self, start: int, end: int) -> Told:
+        """What the words from one place to another say alone."""
+        return self.without((0, start), (end, len(self.toks)))
+
+    def without(self, *spans: Span) -> Told:
+        """What the message says without these words."""
+        left_out = [span for span in spans if span[0] < span[1]]
+        if not self._may_name_bed(left_out):
+            return ()
+        text = self._blanked(left_out).rstrip()
+        outcome = self._outcome(pipeline().read(text, voice=self.ward.voice), self.ward)
+        told = tuple(s for s in outcome if isinstance(s, Statement) and s.bed is not None)
+        return told if len(told) == len(outcome) else ()
+
+    def _blanked(self, spans: Iterable[Span]) -> str:
+        """The message with blanks for these words, so that all else keeps its place."""
+        text = self.text
+        for start, end in spans:
+            first, last = self.toks[start].start, self.toks[end - 1].end
+            text = text[:first] + " " * (last - first) + text[last:]
+        return text
+
+    def _may_name_bed(self, spans: Iterable[Span]) -> bool:
+        """Whether a number or a word for a bed is left; a bed whose label has digits needs one."""
+        toks, labels = self.toks, self.ward.index
+        if labels is None or not all(any(map(str.isdecimal, label)) for label in labels):
+            return True
+        out = {k for start, end in spans for k in range(start, end)}
+        left = (k for k in range(len(toks)) if k not in out)
+        return any(starts_number(toks, k) or word(toks, k) in SHORT_BED_WORDS for k in left)
