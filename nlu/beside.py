@@ -6,13 +6,17 @@ Called by `recast`, once the cues have their meaning.
 from __future__ import annotations
 
 from itertools import pairwise
+from typing import NamedTuple
 
 from .clock import clocks
+from .followers import DEEP, DIALLED
 from .neighbours import number_follows, phrase_of
-from .numbers import Toks, is_digits, word
+from .numbers import Toks, is_digits, numbers, starts_number, word
 from .patterns.asides import RELATIVES, STAFF, TITLES
 from .patterns.leads import BED_WORDS
+from .patterns.levels import LEVELS
 from .pipeline import Cue
+from .roles import CHECK_LIMITS
 
 LOOKING = frozenset({"looking", "look", "ish", "type", "colored", "coloured", "tinged", "like"})
 """Between the look of the fluid and the word for it: "milky looking drainage"."""
@@ -56,6 +60,15 @@ OTHERS = RELATIVES | {"pt", "patient", "he", "she", "nurse", "charge", "rn", "ph
 WISHES = frozenset({"wants", "want", "ordered", "orders"})
 ORDERING = WISHES | {"per"}
 MADE = frozenset({"is", "are", "was", "made", "all", "well", "team", "teams", "now", "both"})
+OF_ORDER = frozenset({"for", "at", "is", "was", "of", "to", "on", "as", "-", ":", "=", "say", "says"})
+OF_NUMBER = frozenset(LEVELS["ml"]) | {":", "/", "mg", "mcg", "am", "pm", "is", "to", "on", "at", "units"}
+"""Behind an order's number these make it no setting: a bed, a time, a dose."""
+SET_TO = {"seal": DEEP, "suction": 40, "wall": CHECK_LIMITS["wall"]}
+"""What each is hardly set over."""
+STATES = frozenset({"on", "to"})
+OWNING = frozenset({"on", "in", "of", "for"})
+OF_LINES = frozenset({"mark", "line", "reading", "canister", "box", "chamber", "drain", "bottle"})
+MILLILITRES = frozenset(LEVELS["ml"])
 KNOWING = STAFF | RELATIVES | MADE
 
 
@@ -66,7 +79,11 @@ def of_their_like(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     orders = [c.end for c in cues if c.label == "order"]
     mishaps = [c.end for c in cues if c.label == "what"]
     changes = [c.end for c in cues if c.value == "exchanged"]
-    return tuple(_of_its_like(_known(cue, mishaps, toks), looks, orders, changes, toks) for cue in cues)
+    seals = [] if changes else [c.end for c in cues if c.label == "seal"]
+    settings = {c.end: c.label for c in cues if c.label in SET_TO and word(toks, c.start) not in STATES}
+    dialled = any(c.label == "suction" or c.value == "suction_on" for c in cues)
+    near = Near(looks, orders, changes, seals, settings, dialled)
+    return tuple(_of_its_like(_known(cue, mishaps, toks), near, toks) for cue in cues)
 
 
 def _known(cue: Cue, mishaps: list[int], toks: Toks) -> Cue:
@@ -112,12 +129,32 @@ def _is_named_person(k: int, toks: Toks) -> bool:
     return word(toks, k - 1) in NAMED and word(toks, k).isalpha()
 
 
-def _of_its_like(cue: Cue, looks: dict[int, Cue], orders: list[int], changes: list[int], toks: Toks) -> Cue:
+class Near(NamedTuple):
+    """Where the looks of the fluid begin, and where orders, changes of a canister and seals are named."""
+
+    looks: dict[int, Cue]
+    orders: list[int]
+    changes: list[int]
+    seals: list[int]
+    settings: dict[int, str]
+    """The settings that are named, by where they end."""
+    dialled: bool
+    """Whether it is told what the suction is set to."""
+
+
+def _of_its_like(cue: Cue, near: Near, toks: Toks) -> Cue:
+    looks, orders, changes, seals = near[:4]
     of_look = looks and (_is_named(cue, looks, toks) or _has_turned(cue, looks, toks))
     if cue.label == "output" and (of_look or (looks and _looks_so(cue, looks, toks))):
         return cue._replace(label="tubeword", value="")
     if cue.label == "levelat" and word(toks, cue.start) == "now" and _is_after_change(cue, changes, toks):
         return cue._replace(start=cue.start + 1)  # "changed at 1830, old 1290, now at 20": now, and not then
+    if cue.label in {"level", "levelat"} and seals and _is_depth(cue, seals, toks):
+        return cue._replace(label="seal", value="")
+    if cue.label == "levelat" and near.settings and _is_of_setting(cue, near.settings, toks):
+        return cue._replace(label="filler", value="")
+    if cue.label == "order" and near.dialled and _sets(cue, toks):
+        return cue._replace(value="suction")
     if orders and phrase_of(cue, toks) in SEALS and _is_ordered(cue, orders, toks):
         return cue._replace(label="waterseal")
     if cue.label == "other" and word(toks, cue.start - 1) in NAMED:
@@ -166,6 +203,35 @@ def _is_after_change(cue: Cue, changes: list[int], toks: Toks) -> bool:
     """Whether a canister was changed before it, at a time that was told, and it has none of its own."""
     timed = any(clocks(toks, k) for end in changes[:1] for k in range(end, cue.start))
     return timed and word(toks, cue.end + 1) not in AT
+
+
+def _is_of_setting(cue: Cue, settings: dict[int, str], toks: Toks) -> bool:
+    """ "suction still at 20", "wall currently 90": what it is, and no line."""
+    number = word(toks, cue.end)
+    name = settings.get(cue.start)
+    small = name is not None and number.isdecimal() and int(number[:4]) <= SET_TO[name]
+    return small and word(toks, cue.end + 1) not in OF_NUMBER
+
+
+def _sets(cue: Cue, toks: Toks) -> bool:
+    """ "ordered for 20 but dial is on 10": beside what it is set to, what was ordered."""
+    k = cue.end
+    while word(toks, k) in OF_ORDER:
+        k += 1
+    dialled = is_digits(toks, k) and int(word(toks, k)[:4]) in DIALLED
+    return dialled and word(toks, k + 1) not in OF_NUMBER and not is_digits(toks, k + 1)
+
+
+def _is_depth(cue: Cue, seals: list[int], toks: Toks) -> bool:
+    """ "bubbling in the seal chamber, level 2": how deep the water is in it, and no line."""
+    named = max((end for end in seals if end <= cue.start), default=None)
+    k = cue.end + (word(toks, cue.end) in {"at", "is", "=", ":"})
+    deep = max(numbers(toks, k), key=lambda n: n.end, default=None) if named is not None else None
+    if named is None or deep is None or not 0 < deep.value <= DEEP:
+        return False
+    between = range(named, cue.start)
+    beds = any(starts_number(toks, k) and word(toks, k - 1) not in OWNING for k in between)
+    return not (beds or OF_LINES & set(toks.said[cue.start : cue.end]) or word(toks, deep.end) in MILLILITRES)
 
 
 def _is_ordered(cue: Cue, orders: list[int], toks: Toks) -> bool:

@@ -228,9 +228,9 @@ class Builder:
         return loose and (draft.kind in PLAIN or isinstance(statement, Described) or seen)
 
     def _is_now(self, time: Item | None) -> bool:
-        """ "looks milky this am", sent in the morning: the part of the day that it is now."""
+        """ "swinging today", "looks milky this am" sent in the morning: the day, or its part, that it is."""
         parts = {c.part for c in time.clocks if c.day == "today"} if time is not None else set()
-        return any(self.arrived.hour in range(*DAYPARTS[part]) for part in parts if part in DAYPARTS)
+        return any(not p or self.arrived.hour in range(*DAYPARTS.get(p, (0, 0))) for p in parts)
 
     def moment(self, time: Item, statement: Statement) -> tuple[datetime | None, Unclear | None]:
         """When it was, or the question about it."""

@@ -11,7 +11,7 @@ from typing import Final, Literal, cast
 
 from . import questions, shiftwords
 from .drafts import SIDES
-from .items import AMOUNTS, Item, is_now
+from .items import AMOUNTS, FINDINGS, Item, is_now
 from .labels import tube_name
 from .moments import LIST_REACH, distinct
 from .numbers import word
@@ -55,6 +55,7 @@ JOINING = BED_WORDS | {
 LINES = frozenset({"level", "levelat"})
 NIGHTS: Final[dict[object, Literal["last", "this"]]] = {"last": "last", "tonight": "this"}
 WHEN = frozenset({"at", "for", "by", "@"})
+UNMOVED = frozenset({"same", "unchanged"})
 SEEN = frozenset({"acknowledged", "help", "corrected"})
 SINCE = frozenset({"since", "after", "before", "from", "last", "until", "at"})
 EXCHANGE = frozenset({"exchange", "change", "changed", "swap", "exchanged"})
@@ -76,7 +77,7 @@ def is_query(items: tuple[Item, ...]) -> bool:
     )
     if not asks and windowed and any(i.role == "time" and not _is_window(i) and not i.lead for i in items):
         return False
-    if not asks and not windowed and not _is_bare_total(items):
+    if not asks and (not windowed or _is_found(cues)) and not _is_bare_total(items):
         return False
     seen = any(i.value == "ask" and i.name == "checks" for i in cues)
     if not question and (not asks or seen) and any(i.value == "neg" for i in cues):
@@ -87,11 +88,16 @@ def is_query(items: tuple[Item, ...]) -> bool:
         return False
     handoff = any(i.value == "ask" and i.name == "handoff" for i in cues)
     reports = REPORTS - {"moved"} if handoff and _is_before_leaving(items) else REPORTS
-    return question or not any((i.value == "kind" and i.name in reports) or i.value == "same" for i in cues)
+    return question or not any((i.value == "kind" and i.name in reports) or i.value in UNMOVED for i in cues)
 
 
 def _asks(items: tuple[Item, ...]) -> bool:
     return any(i.role == "cue" and i.value in ASKING for i in items)
+
+
+def _is_found(cues: list[Item]) -> bool:
+    """ "7 drainage bloody today": how it looks, and no sum of that day."""
+    return any(i.value in FINDINGS for i in cues)
 
 
 def _is_before_leaving(items: tuple[Item, ...]) -> bool:

@@ -25,6 +25,26 @@ WHOLE = SAID | {"reason"}
 LEADS = frozenset({"level", "levelat"})
 MOST_SEEN = 4
 """Pieces of "seen bed nine and"."""
+MINE = frozenset(
+    {"mine", "taking", "taken", "took", "have", "having", "i've", "ive", "got", "covering", "cover"}
+    | {
+        "looking",
+        "caring",
+        "assigned",
+        "my",
+        "me",
+        "picked",
+        "picking",
+        "following",
+        "charge",
+        "relieving",
+        "i'm",
+        "im",
+    }
+)
+"""With one of these a list of beds says whose they are."""
+TOLD_OF_BED = frozenset({"is", "has", "looks", "s", "'s", "was", "keeps", "started", "won't", "isn't"})
+"""Right behind a bed something is told of it."""
 NAMING = topics.SUMS | {"ask"}
 SETTLING = frozenset({"withdrawn", "corrected", "acknowledged", "help"})
 GOING_ON = frozenset({"is", "will", "do", "does", "did", "should", "much", "many", "i", "we"})
@@ -88,15 +108,17 @@ def _parts(items: Pieces, read: Read) -> Parts:
         return Parts(items)
     for k in _starts(items, read):
         head, rest = items[:k], items[k:]
+        if rest[0].value in topics.SUMS and _is_of_ones_beds(head, rest, read):
+            return Parts(rest)  # "3 is mine. total on 4?"
         if _begins_a_query(items, k, read) and _is_only_asked(rest):
-            if _is_preamble(head):
+            if _is_preamble(head) or _is_of_ones_beds(head, rest, read):
                 return Parts(rest)
             own = _own_topic(rest, read) is not None
             if _runs_on(items, k) and not _ends_before(head, own=own):
                 continue
             if _reports(head) and (own or not (_settles(head) or _runs_on(items, k))):
                 return Parts(head, rest)
-        if _asks_alone(head, read) and _is_a_report(rest):
+        if _asks_alone(head, read) and (_is_a_report(rest) or _is_odd_report(rest, read)):
             return Parts(rest, head, is_asked_first=True)
     return Parts(items)
 
@@ -115,6 +137,19 @@ def _is_preamble(items: Pieces) -> bool:
     return all(
         i.role == "sep" or i.unread or is_of_now(i) or (i.role == "cue" and i.value in OPENING) for i in items
     )
+
+
+def _is_of_ones_beds(head: Pieces, rest: Pieces, read: Read) -> bool:
+    """ "taking 3 and 4. when is 3 next due?": which beds one has, before a question that names its own."""
+    if not any(map(_is_a_bed, rest)) or MINE.isdisjoint(read.tokens.said[: head[-1].end]):
+        return False
+    return all(_is_a_bed(i) or i.value in {"bed", "filler"} or _is_preamble((i,)) for i in head)
+
+
+def _is_a_bed(item: Item) -> bool:
+    """Whether it can be a bed, as "4 today" can."""
+    loose = item.role == "time" and not (item.at or item.lead or item.clocklike)
+    return loose or item.role == "bed" or (item.role == "num" and item.label is not None and not item.unit)
 
 
 def is_of_findings(read: Read) -> bool:
@@ -165,6 +200,17 @@ def _is_a_report(items: Pieces) -> bool:
     """Whether it tells something of a bed that it names, and asks nothing."""
     asks = any(i.role == "cue" and i.value in ASKING for i in items)
     return not asks and _tells_of_its_bed(items)
+
+
+def _is_odd_report(items: Pieces, read: Read) -> bool:
+    """ "what's due, bed 4 is bleeding": something that is not understood is told of it, and nothing asked."""
+    bed = next((i for i in items if i.role == "bed" or i.label is not None), None)
+    asks = any(i.role == "cue" and i.value in ASKING for i in items)
+    if bed is None or asks or bed not in items[:2]:
+        return False
+    verb = word(read.tokens, bed.end) in TOLD_OF_BED
+    words = [i for i in items if i.unread and not _is_polite(i)]
+    return bool(words) and (verb or (words[0].start == bed.end and words[0].name.endswith("ing")))
 
 
 def _tells_of_its_bed(items: Pieces) -> bool:

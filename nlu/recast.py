@@ -6,6 +6,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
+from .asbefore import as_before
 from .beside import WATER_SEALS, of_their_like
 from .bridging import bridged, sent
 from .carriedout import with_carried_out
@@ -85,7 +86,8 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     if voice:
         cues = tuple(_spoken(cue, read.tokens) for cue in cues)
     around = bridged(sent(cues, read.tokens, labelled), read.tokens, labelled)
-    found = plainly(of_their_like(recast(around, read.tokens), read.tokens), read.tokens, labelled)
+    found = as_before(of_their_like(recast(around, read.tokens), read.tokens), read.tokens)
+    found = plainly(found, read.tokens, labelled)
     found = with_carried_out(with_endings(found, read.tokens, labelled), read.tokens)
     found = everyday(found, read.tokens)
     return read._replace(cues=with_newcomers(found, read.tokens, voice=voice), labelled=labelled)
@@ -260,6 +262,8 @@ def _meant(cue: Cue, toks: Toks, *, ends: bool) -> Cue:
     if words in AGREED and cue.start <= SHORT and word(toks, cue.end) in AGREED_BEFORE:
         return cue._replace(label="yes", value="")
     put = word(toks, cue.start - 1).isdecimal() and {"put", "jot", "mark", "write", "chart"} & toks.words
+    if cue.label == "other" and words.endswith(" at") and not number_follows(toks, cue.end):
+        return cue._replace(label="filler", value="")  # "what rate is 5 running at"
     if words == "down for" and (put or number_follows(toks, cue.end)):  # "put bed 12 down for 340"
         return cue._replace(label="filler", value="")
     if words == "a line" and word(toks, cue.start - 1) in DRAWING:  # of the level, and in no artery

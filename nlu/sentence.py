@@ -37,7 +37,7 @@ from .statements import Acknowledged, Answered, Asked, Statement, Unclear
 from .subjects import subjects
 from .verdict import Outcome, Reading, Unjudged, told
 
-UNTOLD = frozenset({"word", "empty", "neg", "join", "plan", "change", "out", "order"})
+UNTOLD = frozenset({"word", "empty", "neg", "join", "plan", "change", "out", "order", "unchanged"})
 """Beside a bare bed these say that more was meant than its last line."""
 COUNTED = frozenset({"level", "volume", "output", "check", "weight", "bad"})
 """Roles that no reading leaves out: what is said of them counts, and so do numbers that are cut in two."""

@@ -5,8 +5,9 @@ from __future__ import annotations
 from .items import Item
 from .numbers import word
 from .patterns.together import ASKING, LONE_AGAIN, TOGETHER
-from .pipeline import Read, pipeline
+from .pipeline import Cue, Read, pipeline
 from .rules import there
+from .tokens import Token
 
 RANK = (
     "me",
@@ -27,6 +28,8 @@ RANK = (
 WEAK = frozenset({"last", "beds"})
 """Their words stand in questions for other topics too."""
 SUMS = frozenset({"output", "amount"})
+OF_SUMS = frozenset({"how", "how's", "hows", "did", "has"})
+LAST_NIGHT = ("last", "night")
 HOW_MUCH = 2
 """Words of "how much" and no more."""
 AUXILIARY = frozenset({"is", "are", "was", "were", "does", "did", "do", "has", "have", "am"})
@@ -52,7 +55,8 @@ def topic(items: tuple[Item, ...], read: Read) -> str | None:
         found.add("checks")
     if "checks" in found or _is_of_one_line(asking, cues, read):
         found -= {"last"} if "checks" in found else {"total"}
-    if not found - {"last"} and cues & {"span", "window"} and not cues & {"plan", "neg"}:
+    windowed = cues & {"span", "window"} or (not found and _is_of_a_day(items, read))
+    if windowed and not found - {"last"} and not cues & {"plan", "neg"}:
         found.add("total")
     if not found and cues & {"level", "levelat"}:
         found.add("last")
@@ -134,4 +138,15 @@ def _without_beds(items: tuple[Item, ...], read: Read) -> set[str]:
         return set()
     start, end = stretch(items, read)
     rest = [t for k, t in enumerate(read.tokens) if start <= k < end and k not in beds]
-    return {c.value for c in pipeline().cues(rest) if c.label == "ask"} - {"repeat"}
+    asked = [c for c in pipeline().cues(rest) if c.label == "ask"]
+    return {c.value for c in asked if not _is_last_night(c, rest)} - {"repeat"}
+
+
+def _is_of_a_day(items: tuple[Item, ...], read: Read) -> bool:
+    """ "how did 2 do last night": the sum of it."""
+    asks = any(i.value == "question" and word(read.tokens, i.start) in OF_SUMS for i in items)
+    return asks and any(i.role == "time" and any(c.style == "date" for c in i.clocks) for i in items)
+
+
+def _is_last_night(cue: Cue, rest: list[Token]) -> bool:
+    return cue.value == "last" and tuple(t.text for t in rest[cue.start : cue.start + 2]) == LAST_NIGHT

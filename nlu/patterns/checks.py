@@ -38,11 +38,11 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "(suction|dial) (dialed|dialled|bumped|cranked|weaned|titrated|dropped|lowered) (up|down|) to",
         "suction", "sxn", "suct", "suction at", "suction set at", "suction dial", "dial", "suction is",
         "suction set to", "suction to", "suction dial at", "sx", "on suction", "suction level",
-        "suction of", "to suction", "lws", "lcs", "dial at", "dialed to",
+        "suction of", "to suction", "lws", "lcs", "dial at", "dial on", "dialed to",
         "dial suction", "suction control", "sux", "suction chamber", "suction pressure", "suction set",
         "dial set at", "dial set to", "suction regulator dial", "cont suction", "continuous suction",
         "low suction", "to suction at", "dry suction", "suction dial set to",
-        "suction now", "suction now at", "suction remains at", "suction remains",
+        "suction now", "suction now at", "suction currently", "suction remains at", "suction remains",
         "(suction|sxn) (dial|gauge|regulator|) (reads|reading|shows|showing|says|sits|measures) (at|)",
         "(gentle|gently|) (bubbling|bubbles|bubble) (away|nicely|well|gently|) (in|on|at) (the|) suction "
         "(control|chamber|side|column)",
@@ -56,6 +56,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
             "(at|to)"
         ),
         "wall", "wall suction", "wall vacuum", "vacuum", "regulator", "wall at", "wall suction at",
+        "wall currently",
         "wall regulator", "wall gauge", "wall is", "wall set at", "wall pressure", "wall suction is",
         "wall vac", "vac", "vacuum at", "regulator at", "gauge", "source suction", "suction source",
         "wall source", "wall set to", "wall suction set to", "wall suction set at", "wall outlet",

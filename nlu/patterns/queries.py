@@ -28,7 +28,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "hourlies", "what have i got to chart", "what needs to be charted", "hour by hour", "hourly totals",
         "what do we chart", "what can i chart", "i&o", "intake and output", "charted",
         "what do i put in the chart", "what (do|should) (i|we) (write|write down|put down)",
-        "hourly breakdown", "what's to chart",
+        "hourly breakdown", "what's to chart", "chartable", "chartable (volume|volumes|output|amount|total)",
         "what is to chart", "numbers to chart", "hourly numbers", "what should we chart",
         "volumes for chart", "amount to chart", "amounts to chart", "what was charted", "what did i chart",
         "what do i document", "what should i document", "hourly output list", "what volume do i chart",
@@ -125,6 +125,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "active beds", "who all has chest tubes",
     ),
     "ask:checks": (
+        "(what|which) checks (were|are|have been|got|) done",
         "checks", "last check", "last checks", "check status", "what's the suction", "what is the suction",
         "what was the suction", "when was it last checked", "system check", "system checks", "latest check",
         "latest checks", "what's the seal", "any air leak", "is there a leak", "is there an air leak",

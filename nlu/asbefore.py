@@ -1,0 +1,110 @@
+"""What is as it was, and how it was before: "same suction", "bloody, was straw coloured at handover".
+
+Neither is found now: what has not changed of a check is no line, and an old look no finding. Called by
+`recast`, once the cues have their meaning.
+"""
+
+from __future__ import annotations
+
+from .items import FINDINGS
+from .neighbours import number_follows
+from .numbers import Toks, word
+from .pipeline import Cue
+
+SETTINGS = frozenset({"seal", "suction", "wall", "leakgrade"})
+OF_CHECKS = FINDINGS | SETTINGS
+NAMING = frozenset(
+    {"checks", "settings", "setting", "color", "colour", "character", "consistency", "dressing", "appearance"}
+)
+"""Words of what is looked at beside the line."""
+FOUND = FINDINGS | {"what"}
+BETWEEN = frozenset({"is", "are", "still", "the", "all", "in", "to", "on", "with", "of", "as", "for"})
+MOST_BETWEEN = 3
+UNCHANGED = frozenset({"same", "change", "unchanged", "changed"})
+"""With one of these at its end a phrase has no line in it: "same level, no leak" has."""
+EARLIER = frozenset({"before", "earlier", "yesterday", "previously", "overnight"})
+HANDING = frozenset({"handover", "handoff", "report"})
+PAST = frozenset({"was", "were", "previously", "formerly"})
+SHADES = frozenset({"more", "a", "bit", "very", "quite", "just", "only", "mostly", "light", "clear"})
+AT = frozenset({"at", "on", "during", "in"})
+SINCE = frozenset({"since", "after", "before", "from"})
+OWN = frozenset({"the", "my", "this", "last", "morning", "night"})
+
+
+def as_before(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    """The cues, without what only tells how a drain was or that a check has not changed."""
+    labels = {c.label for c in cues}
+    if "same" in labels:
+        checks = tuple(c for c in cues if c.label in OF_CHECKS)
+        cues = tuple(_of_check(cue, checks, toks) for cue in cues)
+    old = _old_looks(cues, toks) if "fluid" in labels else []
+    if "ask" in labels and labels & FOUND:
+        old += _handovers(cues, toks)
+    return _left_out(cues, old) if old else cues
+
+
+def _left_out(cues: tuple[Cue, ...], spans: list[tuple[int, int]]) -> tuple[Cue, ...]:
+    """The cues, with those of these stretches as words that say nothing."""
+    kept = [c for c in cues if not any(start <= c.start < end for start, end in spans)]
+    kept += [Cue("filler", "", start, end) for start, end in spans]
+    return tuple(sorted(kept, key=lambda c: c.start))
+
+
+def _of_check(cue: Cue, checks: tuple[Cue, ...], toks: Toks) -> Cue:
+    """ "same suction", "leak unchanged", "no change in color": of that, and of no line."""
+    if cue.label != "same" or cue.value == "amount":
+        return cue
+    of_check = _is_behind_check(cue, checks, toks) or _is_before_check(cue, checks, toks)
+    return cue._replace(label="unchanged", value="") if of_check else cue
+
+
+def _is_behind_check(cue: Cue, checks: tuple[Cue, ...], toks: Toks) -> bool:
+    k = cue.start
+    while word(toks, k - 1) in BETWEEN and k > cue.start - MOST_BETWEEN:
+        k -= 1
+    return any(c.end == k for c in checks) or word(toks, k - 1) in NAMING
+
+
+def _is_before_check(cue: Cue, checks: tuple[Cue, ...], toks: Toks) -> bool:
+    """ "same leak", "no change to suction"; in "same, no leak" and "same suction 20" more is told."""
+    k = cue.end
+    while word(toks, k) in BETWEEN and k < cue.end + MOST_BETWEEN:
+        k += 1
+    found = (c for c in checks if cue.end <= c.start <= k and c.value not in {"none", "no"})
+    named = any(not number_follows(toks, c.end) for c in found) or word(toks, k) in NAMING
+    return named and (k > cue.end or word(toks, cue.end - 1) in UNCHANGED)
+
+
+def _old_looks(cues: tuple[Cue, ...], toks: Toks) -> list[tuple[int, int]]:
+    """ "bloody, was straw coloured before": of two looks, the one that was is not what is found now."""
+    looks = [c for c in cues if c.label == "fluid"]
+    old = [(first, c.end) for c in looks if (first := _past(c, toks)) < c.start]
+    return old if len(old) < len(looks) else []
+
+
+def _past(look: Cue, toks: Toks) -> int:
+    """Where the word stands that says that it was so; the look's own place where none does."""
+    k = look.start - 1
+    while word(toks, k) in SHADES:
+        k -= 1
+    earlier = word(toks, look.end) in EARLIER or (
+        word(toks, look.end) in AT and word(toks, look.end + 1) in HANDING
+    )
+    return k if word(toks, k) in PAST or earlier else look.start
+
+
+def _handovers(cues: tuple[Cue, ...], toks: Toks) -> list[tuple[int, int]]:
+    """ "was straw coloured at handover", "leak since report": when that was, and nothing that is asked."""
+    handovers = [c for c in cues if c.label == "ask" and c.value == "handoff"]
+    found = [(_when(c, toks), c) for c in handovers]
+    told = {c.end for c in cues if c.label in FOUND}
+    whole = (word(toks, first) in AT or first in told for first, _ in found)
+    each = zip(found, whole, strict=True)
+    return [(first if own else cue.start, cue.end) for (first, cue), own in each if first < cue.start]
+
+
+def _when(cue: Cue, toks: Toks) -> int:
+    k = cue.start - 1
+    while word(toks, k) in OWN:
+        k -= 1
+    return k if word(toks, k) in AT | SINCE else cue.start
