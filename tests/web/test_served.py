@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import socket
 import subprocess
 import time
@@ -266,7 +267,8 @@ def test_security_10_a_proxy_s_headers_are_not_logged(server: Server) -> None:
 def test_security_14_a_whole_run_leaves_no_text_in_the_log(server: Server) -> None:
     post_elsewhere(server, mark("canary-1", "bed 12 kestrel"), mark("canary-2", "bed 9 mark 1739"))
     assert '"canary-2"' in server.log
-    assert not any(word in server.log for word in ("kestrel", "1739", "Amy", "amy", "bed"))
+    told = re.search(r"kestrel|amy|\bbed\b|(?<![\d.])1739(?!\d)", server.log, re.IGNORECASE)
+    assert told is None  # a moment in nanoseconds, or a hash, may hold such digits or letters by chance
 
 
 @pytest.mark.parametrize(
