@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Container, Mapping
 
 from .items import FULL_HOUR
 from .neighbours import number_follows
@@ -12,6 +12,7 @@ from .pipeline import Cue
 from .ways import Way
 
 LATELY = frozenset({"last", "past", "previous"})
+HALTS = frozenset({"um", "uh", "er", "erm", "uhm"})
 
 
 def says_nothing(cue: Cue, way: Way, toks: Toks, *, voice: bool) -> bool:
@@ -42,16 +43,17 @@ def is_last_line(cue: Cue, toks: Toks) -> bool:
     return named and number_follows(toks, cue.end)
 
 
-def is_place(cue: Cue, toks: Toks, cues: Mapping[int, Cue]) -> bool:
+def is_place(cue: Cue, toks: Toks, cues: Mapping[int, Cue], labelled: Container[int]) -> bool:
     """ "the drain in 9", "drain in the last shift": where or when it is, not that it went in."""
     if word(toks, cue.start) in PUTS or word(toks, cue.end - 2) == "went":
         return False
-    nxt = cues.get(cue.end)
-    is_bed = nxt is not None and nxt.label == "bed"
-    k = cue.end + (word(toks, cue.end) == "the")
-    return word(toks, cue.end - 1) == "in" and (
-        starts_number(toks, cue.end) or is_bed or word(toks, k) in LATELY
-    )
+    k = cue.end
+    while word(toks, k) in HALTS:
+        k += 1
+    nxt = cues.get(k)
+    is_bed = k in labelled or (nxt is not None and nxt.label == "bed")
+    late = word(toks, k + (word(toks, k) == "the")) in LATELY
+    return word(toks, cue.end - 1) == "in" and (starts_number(toks, k) or is_bed or late)
 
 
 def is_time_of_all(cue: Cue, toks: Toks) -> bool:

@@ -72,7 +72,7 @@ def _with_cue(ground: Ground, cue: Cue, way: Way, item: Item) -> Way:
             return way.with_item(item._replace(value="last", name=""), "last")
         case "seal" if word(ground.toks, cue.start - 1) == "to" and not number_follows(ground.toks, cue.end):
             return way.with_item(item._replace(value="waterseal"))
-        case "kind" if cue.value == "placed" and is_place(cue, ground.toks, ground.cues):
+        case "kind" if cue.value == "placed" and is_place(cue, ground.toks, ground.cues, ground.written):
             place = item._replace(value="tubeword", name="")
             nxt = ground.cues.get(cue.end)
             return way.with_item(place, "bed" if nxt is not None and nxt.label == "bed" else "")

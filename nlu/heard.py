@@ -91,13 +91,15 @@ def _flowing(toks: Sequence[Token]) -> Sequence[Token]:
 
 
 def _thinks(toks: Sequence[Token], i: int) -> bool:
-    """Whether it is an "uh" between two number words, or a number and its unit."""
+    """Whether it is an "uh" between two number words, a number and its unit, or a word and its number."""
     if _text(toks, i) not in THINKING:
         return False
     after = _text(toks, i + 1 + (_text(toks, i + 1) == ","))
     before = _text(toks, i - 1)
     if _text(toks, i - 2) in SAID and (len(after) == 1 or len(before) <= LONGEST_LETTERS):
         return after.isalnum()  # "bed CT uh one", "bed fourteen um A"
+    if before.isalpha() and not _is_number(before) and (_is_number(after) or after in SAID):
+        return True  # "on um eight", "is at um, seven oh eight"
     return (_is_number(before) and (_is_number(after) or after in COUNTED)) or (
         before in MINUTE_WORDS and after in AGO
     )

@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .asking import asking_aloud
+from .begun import begun, begun_aloud
 from .behind import BEHIND_A_LINE, PEOPLE, is_remark, is_remark_behind
 from .clauses import of_clauses
 from .clock import clocks
@@ -23,6 +24,7 @@ from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.asides import ASIDES, PLACES
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
 from .patterns.numerals import ONES, TENS
+from .patterns.remarks import GREETINGS
 from .polarity import is_fluid
 from .renewed import CONTEXT
 from .roles import CHECK_LIMITS
@@ -45,7 +47,6 @@ OF_A_TIME = frozenset({"o'clock", "oclock", "o"})
 """Before these a number is no level."""
 SEPARATE = frozenset({"at", "add", "and"})
 FOURS = frozenset({"4", "four"})
-BEGUN = "right may be no side, but a word to begin with"
 LETTERS = frozenset("abcdefgh")
 OWN = frozenset({"the", "his", "her", "their", "that"})
 """Between a word and a tube one of these says that the word is no name of it."""
@@ -101,7 +102,7 @@ def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if before.role == "level" and not before.lead and before.unit and item.unread:
             yield f"{item.name!r} may say what it is of"
         named = item.role == "cue" and item.value == "tubeword" and word(toks, item.start - 1) not in OWN
-        if before.unread and named:
+        if before.unread and named and before.name not in GREETINGS:
             yield f"{before.name!r} may be the name of the tube"
     for item in items:
         if item.role == "level" and not item.unit and (item.lead == "to" or _is_in(item, toks)):
@@ -330,9 +331,7 @@ def _odd_words(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     lettered = any(i.role in {"bed", "tube"} and i.end == len(toks) for i in items)  # "on bed three A"
     if toks[-1].text in ENDINGS and not lettered and any(i.role in VALUES for i in items):
         yield "a message that breaks off"
-    said = [i for i in items[:3] if i.role != "sep"]
-    if len(said) > 1 and said[0].role == "tube" and _is_aside(said[0], said[1], toks):
-        yield BEGUN
+    yield from begun_aloud(items, toks)
     for item, nxt in pairwise(items):
         if item.role == "cue" and item.value in {"level", "new", "old", "opens"} and nxt.unread:
             yield "a level that was not understood"
@@ -345,19 +344,6 @@ def _odd_words(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         named = before is not None and before.role == "tube"
         if item.role == "cue" and item.value == "tubeword" and after in TUBELESS and not named:
             yield "a tube whose name was lost"
-
-
-def _begun(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """Typed "right, bed 9 740": with a comma behind it, a word to begin with."""
-    stopped = len(items) > 2 and items[1].role == "sep" and items[0].role == "tube"
-    if stopped and _is_aside(items[0], items[2], toks):
-        yield BEGUN
-
-
-def _is_aside(tube: Item, after: Item, toks: Toks) -> bool:
-    """ "okay right bed twelve mark ..."."""
-    alone = tube.end - tube.start == 1 and word(toks, tube.start) == "right"
-    return alone and (after.role == "bed" or (after.role == "cue" and after.value == "bed"))
 
 
 EITHER = (
@@ -377,7 +363,7 @@ EITHER = (
 TYPED = Rules(
     (
         Rule(counted_aloud, frozenset({"level"}), frozenset(ONES)),
-        Rule(_begun, frozenset({"tube"})),
+        Rule(begun, frozenset({"tube"})),
         Rule(_between, frozenset({"word"})),
         *EITHER,
         Rule(_questioned, frozenset({"mark_of_question"})),

@@ -12,6 +12,7 @@ from .items import FULL_HOUR
 from .neighbours import phrase_of
 from .numbers import Toks, glued, is_digits, starts_number, word
 from .patterns.asides import THINGS
+from .patterns.places import PLACES
 from .pipeline import Cue
 
 BED_WORDS = frozenset({"bed", "room", "rm", "bay", "#"})
@@ -32,6 +33,8 @@ BEFORE_BED = BED_WORDS | {
     "hello",
 }
 """What stands before a bed that opens its clause."""
+IN = frozenset({"in", "on", "of", "for"})
+CANISTERS = frozenset(PLACES["canister"]) | frozenset(PLACES["tubeword"])
 READ = frozenset(
     {"read", "marked", "measured", "drew", "drawn", "took", "taken", "recorded", "noted", "checked"}
 )
@@ -76,11 +79,21 @@ def _said(toks: Toks, ends: set[int]) -> Iterator[Cue]:
     for k, text in enumerate(toks.said if PAPER.isdisjoint(toks.words) else ()):
         if text != "says" or not starts_number(toks, k + 1):
             continue
-        label = k in ends or (is_digits(toks, k - 1) and word(toks, k - 2) in BEFORE_BED)
+        label = k in ends or _follows_bed(toks, k)
         number = word(toks, k + 1)
-        scored = number.isdecimal() and int(number) <= SCORE
+        goes_on = word(toks, k + 2) == "," or is_digits(toks, k + 2)
+        scored = number.isdecimal() and int(number) <= SCORE and not goes_on
         if label and not scored and word(toks, k + 2) not in {"/", "out", "of", "pain"}:
             yield Cue("level", "", k, k + 1)
+
+
+def _follows_bed(toks: Toks, k: int) -> bool:
+    """ "13 says", "bed two oh one says", "the canister in nineteen says"."""
+    start = k
+    while start > 0 and starts_number(toks, start - 1):
+        start -= 1
+    before = word(toks, start - 1)
+    return start < k and (before in BEFORE_BED or (before in IN and word(toks, start - 2) in CANISTERS))
 
 
 def _meant(cue: Cue, toks: Toks) -> Iterator[Cue]:

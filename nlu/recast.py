@@ -23,6 +23,7 @@ from .patterns.places import PLACES
 from .pipeline import Cue, Read, pipeline
 from .plainly import plainly
 from .rooms import bays
+from .signing import signed
 from .wall import without, written
 
 MILLILITRES = frozenset({"ml", "mls", "cc", "ccs", "l", "litre", "litres", "liter", "liters"})
@@ -85,6 +86,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
         cues = _where_beds_stand(cues, stands)
     if voice:
         cues = tuple(_spoken(cue, read.tokens) for cue in cues)
+    cues = signed(cues, read.tokens, voice=voice)
     around = bridged(sent(cues, read.tokens, labelled), read.tokens, labelled)
     found = as_before(of_their_like(recast(around, read.tokens), read.tokens), read.tokens)
     found = plainly(found, read.tokens, labelled)

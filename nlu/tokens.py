@@ -139,9 +139,12 @@ def _abbreviated(run: list[Token]) -> list[Token]:
 
 
 def without_possessive(toks: Iterable[Token], numerals: frozenset[str]) -> Iterator[Token]:
-    """The tokens with "twelve's" and "4b's" cut as "12's" is: the number, the sign, the s."""
+    """The tokens with "twelve's", "4b's" and "bed 4 B's" cut as "12's" is: the number, the sign, the s."""
+    before = ""
     for token in toks:
-        of_label = token.glued and len(token.text) == len("b's")
+        numbered = before.isdecimal() or before in numerals
+        of_label = (token.glued or numbered) and len(token.text) == len("b's")
+        before = token.text
         if token.text[-2:] != "'s" or not (of_label or token.text[:-2] in numerals):
             yield token
             continue

@@ -13,6 +13,7 @@ from functools import lru_cache
 
 from .labels import bed_label, ends_name, letter_of
 from .numbers import Toks, glued, is_digits, numbers, word
+from .patterns.clockwords import AGO, AMPM, HOUR_WORDS, MINUTE_WORDS
 from .patterns.numerals import NUMERALS
 from .patterns.places import PLACES
 from .rooms import FIRST_WORDS, side_room, values
@@ -38,6 +39,8 @@ TELLS = frozenset(PLACES["canister"]) | {
     "nil",
 }
 """Behind a letter at the start of a clause these make it a bed."""
+OF_BED = frozenset({"for", "in", "on", "of"})
+OF_TIME = AGO | MINUTE_WORDS | HOUR_WORDS | {*AMPM, ":", "hundred", "o'clock", "to", "past"}
 SIDES = frozenset({"l", "r"})
 SUCH_LETTERS = frozenset("bcdefg")
 MOST_DIGITS = 4
@@ -95,6 +98,7 @@ def written(toks: Toks, index: Mapping[str, str] | None, *, voice: bool = False)
             or _other_letter(toks, i, index, voice=voice)
             or (_said_first(toks, index) if voice and i == 0 else None)
             or _spelt_out(toks, i, index)
+            or _scan_or_bed(toks, i, index)
             or (_unknown(toks, i) if of_unit.lettered else None)
         )
         if label is not None:
@@ -181,6 +185,20 @@ def _spelt_out(toks: Toks, i: int, index: Mapping[str, str]) -> tuple[int, str] 
         for n in (numbers(toks, end) if run and word(toks, i - 1) != "-" else ())
         if (label := bed_label(f"{run}{n.value}", index)) is not None
         and (len(run) > 1 or word(toks, i - 1) in BED or _is_told_of(toks, i, n.end))
+    ]
+    return found[0] if len(found) == 1 else None
+
+
+def _scan_or_bed(toks: Toks, i: int, index: Mapping[str, str]) -> tuple[int, str] | None:
+    """ "the line for CT 4 is 340", "the drain in ct four": the unit's CT4, where no other bed is named."""
+    if word(toks, i) != "ct" or word(toks, i - 1) not in OF_BED or not BED.isdisjoint(toks.words):
+        return None
+    if sum(label is not None for label in (bed_label(t, index) for t in toks.said[:i])):
+        return None
+    found = [
+        (n.end, label)
+        for n in numbers(toks, i + 1)
+        if (label := bed_label(f"ct{n.value}", index)) is not None and word(toks, n.end) not in OF_TIME
     ]
     return found[0] if len(found) == 1 else None
 

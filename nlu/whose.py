@@ -15,6 +15,7 @@ from .numbers import Toks, word
 from .patterns.asides import PATIENTS, PERSONS, RELATIVES, STAFF, THINGS
 from .patterns.remarks import REMARKS
 from .rules import Rule, Rules
+from .signing import closing
 
 OURS = frozenset({"level", "tubeword", "canister", "old", "new", "opens"})
 SEVERAL = frozenset({"tubes", "drains", "canisters", "boxes", "chambers", "bottles", "cts"})
@@ -162,6 +163,7 @@ def compared(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "a hundred more than last time": a difference, and no level."""
     for item in clause:
         compares = word(toks, item.end) in COMPARING and word(toks, item.end + 1) != "or"
+        compares &= item.end < closing(toks)  # "at 1500 over"
         if item.role == "level" and compares:
             yield "how much more is no level"
 

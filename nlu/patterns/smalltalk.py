@@ -81,6 +81,12 @@ tasha taylor ted teresa terry tessa theo theresa thomas tiffany tim timothy tina
 tracy travis trevor trisha tyler tyrone uma valerie vanessa vera veronica vicky victoria vijay vincent viola
 virginia vivian walter wanda wayne wendy wesley whitney winifred yasmin yolanda yusuf yvonne zach zachary
 zainab zara zoe
+lin dee jo tess bea mo kit val fay roz gus abe hal mitch len stu gil herb ollie freya finn niall aoife
+siobhan ciara sinead declan eoin roisin grainne maeve orla padraig conor cormac fergus deirdre bronagh thabo
+sipho zanele nomsa lerato naledi themba bongani ayanda pieter anneke riaan jun rowena jocelyn maricel lorna
+imelda rodel arnel jericho analyn rosalie sunita kavita deepa lakshmi pooja nisha divya anjana suresh ramesh
+sanjay vikram arun manoj kiran wei ling xiu hana yuki kenji akira minh linh thao tuan fatou amadou ngozi
+chidi emeka adaeze kwame ama kofi efua rui joao tiago mateus
 """
 """First names that are no other word: "thanks, Priya", "Maria in 4"."""
 _AROUND = """
@@ -96,6 +102,8 @@ stick attempting unsupervised unattended unwitnessed witnessed standing minute m
 month weekend christmas easter holiday young elderly older frail strong weak heavy clumsily roughly
 forcefully abruptly sudden
 """
+NAMES = frozenset(_NAMES.split())
+"""First names."""
 TALK = frozenset(" ".join((_CRIES, _CALLED, _MANNER, _SELVES, _FEELING, _NAMES)).split())
 ROUND_AN_EVENT = TALK | frozenset(_AROUND.split())
 """Whom and what an event happened among: none of these is a drain, nor can fall or come out for one."""

@@ -1,0 +1,38 @@
+"""A "right" that a message only begins with, and no side: "right, bed 9 740". Called by `leftovers`."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from .items import Item
+from .numbers import Toks, word
+
+BEGUN = "right may be no side, but a word to begin with"
+BEGINS = frozenset({"bed", "level", "levelat", "canister"})
+GOES_ON = frozenset({"the", "there's", "theres", "i", "i've", "we", "we've", "my", "taking", "so", ",", "at"})
+"""Behind a right with which somebody begins to speak."""
+
+
+def begun(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """Typed "right, bed 9 740": with a comma behind it, a word to begin with."""
+    stopped = len(items) > 2 and items[1].role == "sep" and items[0].role == "tube"
+    if stopped and _is_alone(items[0], toks) and _is_bed(items[2]):
+        yield BEGUN
+
+
+def begun_aloud(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "okay right bed twelve mark ...", "right the line in 4 is ...", "right at seven bed 2 is at ..."."""
+    said = [i for i in items[:3] if i.role != "sep"]
+    if len(said) < 2 or said[0].role != "tube" or not _is_alone(said[0], toks):
+        return
+    begins = said[1].role == "time" or (said[1].role == "cue" and said[1].value in BEGINS)
+    if begins or _is_bed(said[1]) or word(toks, said[0].end) in GOES_ON:
+        yield BEGUN
+
+
+def _is_alone(tube: Item, toks: Toks) -> bool:
+    return tube.end - tube.start == 1 and word(toks, tube.start) == "right"
+
+
+def _is_bed(item: Item) -> bool:
+    return item.role == "bed" or (item.role == "cue" and item.value == "bed")

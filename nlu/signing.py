@@ -1,0 +1,129 @@
+"""Cues of what only opens or closes a message: a heading, a yes to begin with, who speaks, a farewell.
+
+"drain update, bed 4 at ...", "yes hi, log bed 4 ...", "this is Lin", "... thanks bye, over". Such words tell
+nothing of a number, but alone some would: an update puts a line right, a yes answers. Called by `recast`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from .numbers import Toks, starts_number, word
+from .patterns.signing import (
+    AFTER_YES,
+    BEFORE_UPDATE,
+    BEHIND_A_NUMBER,
+    CLOSINGS,
+    GOING_ON,
+    HALVES,
+    HINTS,
+    NO_HEADING,
+    UNITS,
+)
+from .patterns.smalltalk import NAMES
+from .pipeline import Cue
+
+STOPS = frozenset({",", ".", ":", "-", "!", ";"})
+LEVELS = frozenset({"level", "levelat"})
+RIGHTED = frozenset({"was", "not", "should", "instead", "wrong", "correct"})
+LOGGING = frozenset({"log", "record", "note", "enter", "mark", "put"})
+MODALS = frozenset({"can", "could", "would", "will"})
+CLOSING_WORDS = 4
+"""The longest phrase that closes a message, in words."""
+
+
+def signed(cues: tuple[Cue, ...], toks: Toks, *, voice: bool) -> tuple[Cue, ...]:
+    """The cues, what only opens or closes the message as words that say nothing."""
+    if HINTS.isdisjoint(toks.words):
+        return cues
+    spans = [*_heading(cues, toks), *_polite(toks)]
+    if voice:
+        end = closing(toks)
+        spans += [*_yes_first(cues, toks), *_who(toks, end)]
+        spans += [(end, len(toks))] if end < len(toks) else []
+    kept = [c for c in cues if not any(c.start < end and c.end > start for start, end in spans)]
+    return tuple(sorted([*kept, *(Cue("filler", "", *span) for span in spans)], key=lambda cue: cue.start))
+
+
+def _heading(cues: tuple[Cue, ...], toks: Toks) -> Iterator[tuple[int, int]]:
+    """ "drain update, room 2 is at 130": no line is put right; "update bed 2 to 130" puts one right."""
+    first = next((k for k, text in enumerate(toks.said) if text in {"update", "updates"}), None)
+    if first is None or not BEFORE_UPDATE.issuperset(toks.said[:first]):
+        return
+    stop = word(toks, first + 1) in STOPS
+    lines = any(c.label in LEVELS and c.start > first for c in cues)
+    plain = lines and not _puts_right(toks, first)
+    asked = word(toks, first + 1) == "please" and word(toks, first + 2) in LOGGING
+    heads = first > 0 or stop or asked or plain
+    if (first > 0 and lines) or (heads and word(toks, first + 1) not in NO_HEADING):
+        yield 0, first + 1 + stop
+
+
+def _puts_right(toks: Toks, update: int) -> bool:
+    """ "update bed 12 line to 1050", but not "update bed 12 line 1050 at twenty to eight"."""
+    return not RIGHTED.isdisjoint(toks.said[update:]) or any(
+        word(toks, k) == "to" and starts_number(toks, k + 1) and not starts_number(toks, k - 1)
+        for k in range(update, len(toks))
+    )
+
+
+def _polite(toks: Toks) -> Iterator[tuple[int, int]]:
+    """ "can you mark bed 4 at 1550": what is to be written down, and no question."""
+    for k in range(len(toks) - 1):
+        if word(toks, k) in MODALS and word(toks, k + 1) in {"you", "u"}:
+            verb = k + 2 + (word(toks, k + 2) in {"please", "pls", "just"})
+            said = [j for j in range(verb, len(toks)) if starts_number(toks, j)]
+            several = any(not starts_number(toks, j) for j in range(said[0], said[-1])) if said else False
+            if word(toks, verb) in LOGGING and several:
+                yield k, verb
+
+
+def _yes_first(cues: tuple[Cue, ...], toks: Toks) -> Iterator[tuple[int, int]]:
+    """ "yes hi log bed 4 at 500", "yeah there's 744 in the box in bed 4": nothing was asked."""
+    if not cues or cues[0].label != "yes" or cues[0].start != 0:
+        return
+    end = cues[0].end + (word(toks, cues[0].end) in STOPS)
+    begins = word(toks, end) in AFTER_YES | LOGGING - {"mark"}
+    if begins and any(starts_number(toks, k) for k in range(end, len(toks))):
+        yield 0, end
+
+
+def _who(toks: Toks, end: int) -> Iterator[tuple[int, int]]:
+    """ "this is Lin" at either end, "Lin here", "from Lin", and a name alone behind a whole number."""
+    for k, text in enumerate(toks.said[:end]):
+        if text not in NAMES:
+            continue
+        last = k + 1
+        if word(toks, k - 1) in {"is", "it's", "that's", "its", "thats"}:
+            start = k - 1 - (word(toks, k - 2) in {"this", "it"} and word(toks, k - 1) == "is")
+            yield start, last + (word(toks, last) in {"here", "speaking"})
+        elif word(toks, last) in {"here", "speaking"}:
+            yield k, last + 1
+        elif word(toks, k - 1) in {"from", "by"} and last == end:
+            yield k - 1, last
+        elif last == end and word(toks, k - 1 - (word(toks, k - 1) in STOPS)) in UNITS | HALVES:
+            yield k, last
+
+
+def closing(toks: Toks) -> int:
+    """Where what closes the message begins: "thanks bye", "end of message", "okay over"."""
+    end = len(toks)
+    while (start := _last_phrase(toks, end)) < end:
+        end = start
+    return end if word(toks, end - 1) not in GOING_ON else len(toks)
+
+
+def _last_phrase(toks: Toks, end: int) -> int:
+    """Where the phrase begins that closes what stands before this place; the place where none does."""
+    stop = end - (word(toks, end - 1) in STOPS)
+    for length in range(CLOSING_WORDS, 0, -1):
+        start = stop - length
+        phrase = " ".join(toks.said[max(0, start) : stop])
+        if start > 0 and (phrase in CLOSINGS or (phrase in BEHIND_A_NUMBER and _is_number(toks, start - 1))):
+            return start
+    return end
+
+
+def _is_number(toks: Toks, i: int) -> bool:
+    before = i - (word(toks, i) in STOPS)
+    return starts_number(toks, before) or word(toks, before) in UNITS | HALVES | {"hundred", "thousand"}

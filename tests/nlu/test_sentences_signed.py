@@ -1,0 +1,116 @@
+"""How a message opens and closes: a heading, who speaks, a yes or right to begin with, a farewell."""
+
+from __future__ import annotations
+
+import pytest
+
+from .saying import BEDS, CHANNELS, Channel, reading
+
+LINE = "mark bed=12 at=19:00 level_ml=540"
+LABELS = (*BEDS, "CT1", "CT4", "4B")
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+@pytest.mark.parametrize(
+    "heading",
+    ["update:", "drain update", "chest tube update,", "quick update", "ok drain update -", "line update:"],
+)
+def test_an_update_as_a_heading_puts_no_line_right(heading: str, channel: Channel) -> None:
+    assert reading(f"{heading} bed 12 mark 540 at 1900", BEDS, channel) == LINE
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("update bed 12 to 540", "corrected bed=12 level_ml=540"),
+        ("update bed 12 line to 540", "corrected bed=12 level_ml=540"),
+        ("update the 1900 line on bed 12 to 540", "corrected bed=12 at=19:00 level_ml=540"),
+        ("update on bed 3", "asked bed=3 topic=last"),
+    ],
+)
+def test_an_update_of_a_line_puts_it_right_and_one_on_a_bed_asks(
+    text: str, read: str, channel: Channel
+) -> None:
+    assert reading(text, BEDS, channel) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "this is lin bed twelve mark five forty at nineteen hundred",
+        "tess here bed twelve mark five forty at nineteen hundred",
+        "bed twelve mark five forty at nineteen hundred this is omar",
+        "bed twelve mark five forty at nineteen hundred from dee thanks bye",
+        "bed twelve mark five forty at nineteen hundred hours sam",
+        "bed twelve five forty mils at nineteen hundred end of message",
+        "bed twelve mark five forty mils at nineteen hundred over",
+        "at nineteen hundred bed twelve is at five forty mils over and out",
+        "at nineteen hundred bed twelve is at five forty mils done okay thanks",
+        "over in twelve mark five forty at nineteen hundred got it",
+        "okay ready put bed twelve down at five forty at nineteen hundred",
+        "yes hi log bed twelve at five forty mils at nineteen hundred",
+        "yeah there's five forty in the box in bed twelve at nineteen hundred",
+        "can you mark bed twelve at five forty mils at nineteen hundred",
+        "could you please log bed twelve at five forty mils at nineteen hundred",
+        "got a line for bed twelve five forty mils at nineteen hundred",
+        "the canister in twelve says five forty mils at nineteen hundred",
+        "the canister in bed twelve says 540 at nineteen hundred",
+        "checked the drain in um bed twelve level five forty at nineteen hundred",
+        "the drain in twelve shows five forty at nineteen hundred",
+    ],
+)
+def test_who_speaks_and_how_a_message_ends_are_no_part_of_the_line(text: str) -> None:
+    assert reading(text, BEDS, "voice") == LINE
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("yes", "answered answer=yes"),
+        ("yes three forty", "answered answer=yes level_ml=340"),
+        ("yes bed twelve five forty", "answered bed=12 answer=yes level_ml=540"),
+        ("somebody knocked bed twelve's drain over", "incident bed=12 what=tipped"),
+        ("bed twelve tube out at eighteen hundred done", "removed bed=12 at=18:00"),
+        ("drain in at eighteen hundred bed twelve", "placed bed=12 at=18:00"),
+        ("bed twelve mark two ten ben", "ask level_ml"),
+        ("bed twelve mark five forty kate", "ask level_ml"),
+    ],
+)
+def test_an_answer_an_event_and_a_name_that_may_be_a_number_stay_what_they_are(text: str, read: str) -> None:
+    assert reading(text, BEDS, "voice") == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "right the level in bed twelve is five forty",
+        "right line on twelve is five forty",
+        "right there's five forty in the box in bed twelve",
+        "right at seven bed twelve is at five forty",
+    ],
+)
+def test_a_right_to_begin_with_gives_no_side(text: str) -> None:
+    assert "tube=" not in reading(text, BEDS, "voice")
+
+
+def test_a_right_tube_has_its_side() -> None:
+    assert (
+        reading("right tube bed twelve mark five forty", BEDS, "voice")
+        == "mark bed=12 tube=right level_ml=540"
+    )
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("line for ct 4 is 540", "mark bed=CT4 level_ml=540"),
+        ("the drain in CT 4 shows 540 at 1820", "mark bed=CT4 at=18:20 level_ml=540"),
+        ("bed 4 B's drain is at 540", "mark bed=4B level_ml=540"),
+        ("bed 3 off for ct 4 pm", "away bed=3 at=16:00"),
+        ("5 to ct at 1830", "away bed=5 at=18:30"),
+    ],
+)
+def test_a_scan_is_a_label_where_nobody_goes_there(text: str, read: str, channel: Channel) -> None:
+    assert reading(text, LABELS, channel) == read
