@@ -73,6 +73,8 @@ def test_who_speaks_and_how_a_message_ends_are_no_part_of_the_line(text: str) ->
         ("somebody knocked bed twelve's drain over", "incident bed=12 what=tipped"),
         ("bed twelve tube out at eighteen hundred done", "removed bed=12 at=18:00"),
         ("drain in at eighteen hundred bed twelve", "placed bed=12 at=18:00"),
+        ("1 540", "ask level_ml"),
+        ("5 540 thanks", "ask level_ml"),
         ("bed twelve mark two ten ben", "ask level_ml"),
         ("bed twelve mark five forty kate", "ask level_ml"),
     ],
