@@ -38,18 +38,26 @@ def intervals(ledger: Ledger, schedule: Schedule) -> tuple[Interval, ...]:
 
 
 def _intervals(ledger: Ledger, schedule: Schedule, before: tuple[Interval, ...]) -> tuple[Interval, ...]:
-    """`before`: those of the ledger without its last entry. A line can move the cuts of the shift that ended
-    within a closing line's reach before it, and of later ones: what ended earlier is as it was."""
-    kept: tuple[Interval, ...] = ()
+    """`before`: those of the ledger without its last entry; what ended before that can change them stays."""
+    kept, first = before, 1
     if before:
-        reach = max(CLOSING_REACH, schedule.grace) + timedelta(microseconds=1)
-        since = shift_at(schedule, ledger.levels[-1].at - reach).start
+        since = _changed_since(ledger, schedule)
         kept = before[: bisect_left(before, since, key=lambda interval: interval.end.at)]
-    first = bisect_left(ledger.levels, since, key=AT) if kept else 1
+        first = max(first, bisect_left(ledger.levels, since, key=AT))
     cuts = _Cuts(ledger, schedule)
     pairs = enumerate(pairwise(ledger.levels[first - 1 :]), start=first)
     new = (cuts.interval(index, begin, end) for index, (begin, end) in pairs if not end.baseline)
     return (*kept, *new)
+
+
+def _changed_since(ledger: Ledger, schedule: Schedule) -> datetime:
+    """From when on the last line may have changed a volume: from itself; where a shift starts so near to it
+    that it can be the line of that start, from the start of the shift before."""
+    last = ledger.levels[-1]
+    reach = max(CLOSING_REACH, schedule.grace) if last.closing else schedule.grace
+    if shift_at(schedule, last.at + reach).start < last.at - reach:
+        return last.at
+    return shift_at(schedule, last.at - reach - timedelta(microseconds=1)).start
 
 
 def charted(ledger: Ledger, schedule: Schedule, chart_by: ChartBy) -> tuple[Interval, ...]:
