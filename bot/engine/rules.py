@@ -77,7 +77,11 @@ class Rule:
             case "at_most":
                 return value <= against
 
-    def applies(self, reason: str, population: str) -> bool:
-        """True when the row is on and is for this profile and population."""
-        fits = "all" in self.profiles or reason in self.profiles
-        return fits and self.on and self.population in ("all", population)
+    def is_for(self, reason: str) -> bool:
+        """True when the row is for drains of this profile."""
+        return "all" in self.profiles or reason in self.profiles
+
+    @property
+    def is_for_all(self) -> bool:
+        """True when the row is for every drain."""
+        return self.profiles == ("all",) and not (self.mediastinal or self.bloody)

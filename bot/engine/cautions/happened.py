@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from datetime import datetime, timedelta
 from itertools import takewhile
 
-from bot.engine.cautions.scene import Scene, clamped_spells, raised
+from bot.engine.cautions.scene import Scene, clamped_spells, last_found, raised
 from bot.engine.entries import Checked, Entry, Exchanged, Incident, Line, Ordered, What
 from bot.engine.ledger import Ledger
 from bot.engine.values import Caution
@@ -48,11 +48,11 @@ def clamped(scene: Scene) -> Iterator[Caution]:
     """Clamped and not undone: with an air leak, for too long, or at all (only for a stated purpose)."""
     for rule, drain in scene.met("clamped"):
         since = _clamped_since(drain)
-        leak = last_leak(drain)
         if since is None:
             continue
+        leak = last_found(drain, "air_leak")
         minutes = max(0, (scene.now - since) // _MINUTE)
-        if rule.id == "clamped.leak" and leak in (None, "none"):
+        if rule.id == "clamped.leak" and (leak is None or leak.value == "none"):
             continue
         if rule.measure == "minutes" and not rule.met_by(minutes):
             continue
@@ -66,7 +66,7 @@ def clamped(scene: Scene) -> Iterator[Caution]:
             comparison=rule.comparison if timed else "",
             begin=since,
             end=scene.now,
-            detail=leak if rule.id == "clamped.leak" else "",
+            detail=leak.value if leak and rule.id == "clamped.leak" else "",
         )
 
 
@@ -76,12 +76,6 @@ def suction_off(scene: Scene) -> Iterator[Caution]:
         since = _suction_off_since(drain)
         if since is not None:
             yield raised(rule, drain, begin=since)
-
-
-def last_leak(drain: Ledger) -> str | None:
-    """The air leak as it was last found; none when it was never looked at."""
-    found = [check.air_leak for _, check in drain.of_kind(Checked) if check.air_leak is not None]
-    return found[-1] if found else None
 
 
 def _clamped_since(drain: Ledger) -> datetime | None:

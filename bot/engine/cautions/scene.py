@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
+from typing import Any, NamedTuple
 
 from bot.engine.entries import Checked, Incident, What
 from bot.engine.ledger import Ledger
@@ -67,7 +68,6 @@ class Scene:
     now: datetime
     policy: Policy
     _subjects: dict[tuple[str, ...], Subject] = field(default_factory=dict)
-    _covered: dict[tuple[object, ...], tuple[Ledger, ...]] = field(default_factory=dict)
 
     def rules(self, code: str) -> tuple[Rule, ...]:
         """The rows of that code that are on for the unit's population."""
@@ -75,12 +75,9 @@ class Scene:
 
     def covered(self, rule: Rule) -> tuple[Ledger, ...]:
         """The drains that the row is for."""
-        looks_at = (rule.profiles, rule.population, rule.on, rule.mediastinal, rule.bloody)
-        found = self._covered.get(looks_at)
-        if found is None:
-            found = tuple(drain for drain in self.patient.drains if self._covers(rule, drain))
-            self._covered[looks_at] = found
-        return found
+        if rule.is_for_all:
+            return self.patient.drains
+        return tuple(drain for drain in self.patient.drains if _covers(rule, drain))
 
     def met(self, code: str) -> Iterator[tuple[Rule, Ledger]]:
         """Each row of that code with each drain that it is for."""
@@ -100,12 +97,13 @@ class Scene:
             self._subjects[key] = Subject(drains, series_of(drains), self.patient.weight_kg)
         return self._subjects[key]
 
-    def _covers(self, rule: Rule, drain: Ledger) -> bool:
-        return (
-            rule.applies(drain.reason, self.policy.population)
-            and (not rule.mediastinal or may_be_mediastinal(drain))
-            and (not rule.bloody or last_fluid(drain) in {None, *BLOODY})
-        )
+
+def _covers(rule: Rule, drain: Ledger) -> bool:
+    return (
+        rule.is_for(drain.reason)
+        and (not rule.mediastinal or may_be_mediastinal(drain))
+        and (not rule.bloody or _may_be_bloody(drain))
+    )
 
 
 def raised(rule: Rule, drain: Ledger | None, **said: object) -> Caution:
@@ -132,10 +130,28 @@ def is_mediastinal(drain: Ledger) -> bool:
     return all("mediastinal" in name for name in drain.joined or (drain.tube or "",))
 
 
-def last_fluid(drain: Ledger) -> str | None:
-    """The fluid as it was last named; none when it never was."""
-    named = [check.fluid for _, check in drain.of_kind(Checked) if check.fluid]
-    return named[-1] if named else None
+def _may_be_bloody(drain: Ledger) -> bool:
+    """True where the fluid was last named so, or was never named."""
+    fluid = last_found(drain, "fluid")
+    return fluid is None or fluid.value in BLOODY
+
+
+class Found(NamedTuple):
+    """What a check found of one thing, and when."""
+
+    value: Any
+    at: datetime
+
+
+def all_found(drain: Ledger, slot: str) -> Iterator[Found]:
+    """All that checks found of one thing, the latest first; where nobody looked at it is nothing."""
+    checks = reversed(drain.of_kind(Checked))
+    return (Found(value, entry.at) for entry, check in checks if (value := getattr(check, slot)) is not None)
+
+
+def last_found(drain: Ledger, slot: str) -> Found | None:
+    """What was found of it last; none when nobody looked at it."""
+    return next(all_found(drain, slot), None)
 
 
 def clamped_spells(drain: Ledger) -> tuple[tuple[datetime, datetime | None], ...]:
