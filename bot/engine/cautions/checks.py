@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
-from operator import is_
+from operator import is_, itemgetter
 from typing import TypeAlias
 
 from bot.engine.cautions import canister, checked, happened, record, sudden, volume
@@ -91,7 +91,16 @@ _NEEDS: Mapping[Check, type[Incident | Checked]] = {
 }
 """What must have been told of a drain for these to find anything."""
 
+_AT_ANY_TIME, _AT_THE_MOMENT = (
+    tuple((place, check) for place, check in enumerate(CHECKS) if (check in _BY_THE_CLOCK) is by_the_clock)
+    for by_the_clock in (False, True)
+)
+"""The checks of either sort, each with its place among all."""
+
 _ORDER = {Severity.HIGH: 0, Severity.MODERATE: 1, Severity.LOW: 2}
+
+_Found: TypeAlias = tuple[int, int, Caution]
+"""A caution behind what it is sorted by: how severe it is, and the place of the check that found it."""
 
 
 def all_cautions(patient: Patient, now: datetime, policy: Policy) -> tuple[Caution, ...]:
@@ -99,15 +108,20 @@ def all_cautions(patient: Patient, now: datetime, policy: Policy) -> tuple[Cauti
     if not patient.drains:
         return ()
     scene = Scene(patient=patient, now=now, policy=policy)
-    told = {kind for kind in (Incident, Checked) if any(drain.of_kind(kind) for drain in patient.drains)}
-    checks = [check for check in CHECKS if check not in _NEEDS or _NEEDS[check] in told]
-    standing = _standing(scene, checks)
-    found = [
-        caution
-        for check in checks
-        for caution in (check(scene) if check in _BY_THE_CLOCK else standing[check])
-    ]
-    return tuple(sorted(found, key=lambda caution: _ORDER[caution.severity]))
+    found = (*_standing(scene), *_found_by(scene, _AT_THE_MOMENT))
+    return tuple(caution for _, _, caution in sorted(found, key=itemgetter(0, 1)))
+
+
+def _found_by(scene: Scene, checks: Iterable[tuple[int, Check]]) -> tuple[_Found, ...]:
+    """What these checks find."""
+    drains = scene.patient.drains
+    told = {None, *(kind for kind in (Incident, Checked) if any(drain.of_kind(kind) for drain in drains))}
+    return tuple(
+        (_ORDER[caution.severity], place, caution)
+        for place, check in checks
+        if _NEEDS.get(check) in told
+        for caution in check(scene)
+    )
 
 
 @dataclass(slots=True)
@@ -117,17 +131,17 @@ class _Memory:
     Used again only for the very same ledgers and policy, none of which ever changes.
     """
 
-    last: tuple[Policy, tuple[Ledger, ...], Mapping[Check, tuple[Caution, ...]]] | None = None
+    last: tuple[Policy, tuple[Ledger, ...], tuple[_Found, ...]] | None = None
 
 
-def _standing(scene: Scene, checks: Iterable[Check]) -> Mapping[Check, tuple[Caution, ...]]:
-    """What these checks find whatever the moment is: looked for once for the bed's ledgers."""
+def _standing(scene: Scene) -> tuple[_Found, ...]:
+    """What the checks find whatever the moment is: looked for once for the bed's ledgers."""
     first, *others = scene.patient.drains
     memory = first.once("standing", _no_memory)
     last = memory.last  # read once: another thread may be asking about the same bed
     if last is not None and last[0] is scene.policy and _are(last[1], others):
         return last[2]
-    found = {check: tuple(check(scene)) for check in checks if check not in _BY_THE_CLOCK}
+    found = _found_by(scene, _AT_ANY_TIME)
     memory.last = (scene.policy, tuple(others), found)
     return found
 
