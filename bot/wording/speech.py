@@ -7,6 +7,7 @@ on its locale. Called with a finished reply; changes no meaning and drops no cau
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 # fmt: off
 _ONES = (
@@ -66,10 +67,10 @@ _BEGINS = r"(?=[\dA-Zmc]|\ -\ )"
 _TOKEN = re.compile(
     rf"""
     {_BEGINS}(?:
-    (?P<date>\b(?P<wday>{"|".join(_DAYS)})\ (?P<mday>\d{{1,2}})\ (?P<month>{"|".join(_MONTHS)})\b)
+    (?P<date>\b(?:{"|".join(_DAYS)})\ \d{{1,2}}\ (?:{"|".join(_MONTHS)})\b)
   | (?P<times>\b\d\d:\d\d-\d\d:\d\d\b)
   | (?P<time>\b\d\d:\d\d\b)
-  | (?P<measure>(?<![\w.])(?P<amount>{_NUMBER})\ (?P<unit>{"|".join(map(re.escape, _UNITS))})(?!\w))
+  | (?P<measure>(?<![\w.])(?:{_NUMBER})\ (?:{"|".join(map(re.escape, _UNITS))})(?!\w))
   | (?P<minus>(?<=\d)\ -\ (?=\d))
   | (?P<label>\b(?:[A-Z]{{1,3}}\d+|\d+[A-Z])\b)
   | (?P<number>(?<![\w.])(?:{_NUMBER})(?![\w]))
@@ -88,7 +89,7 @@ _STOPS = re.compile(r"([.?:])\. ")
 
 def spoken(reply: str) -> str:
     """The reply in words for a voice: "one thousand fifty milliliters at nineteen hundred"."""
-    said = _TOKEN.sub(_word, _ADDRESS.sub("see the text", reply))
+    said = _TOKEN.sub(lambda found: _worded(found.lastgroup, found[0]), _ADDRESS.sub("see the text", reply))
     return " ".join(_STOPS.sub(r"\1 ", said.replace("\n", ". ")).split())
 
 
@@ -120,17 +121,18 @@ def time_in_words(hhmm: str) -> str:
     return f"{hours} {'oh ' + _ONES[minute] if minute < 10 else in_words(minute)}"
 
 
-def _word(found: re.Match[str]) -> str:
-    text = found[0]
-    match found.lastgroup:
+@lru_cache(maxsize=4096)  # most of a reply was in the last one: beds, levels, times
+def _worded(kind: str | None, text: str) -> str:
+    """What a part of a reply is in words, by what it is."""
+    match kind:
         case "date":
-            return _date(found["wday"], int(found["mday"]), found["month"])
+            return _date(text)
         case "times":
             return " to ".join(time_in_words(part) for part in text.split("-"))
         case "time":
             return time_in_words(text)
         case "measure":
-            return _measure(found["amount"], found["unit"])
+            return _measure(text)
         case "minus":
             return " minus "
         case "label":
@@ -152,7 +154,8 @@ def _number(written: str) -> str:
     return f"{words} point {' '.join(_ONES[int(digit)] for digit in decimals)}" if decimals else words
 
 
-def _measure(amount: str, unit: str) -> str:
+def _measure(text: str) -> str:
+    amount, _, unit = text.partition(" ")
     one, many = _UNITS[unit]
     return f"{_number(amount)} {one if amount == '1' else many}"
 
@@ -162,8 +165,9 @@ def _label(label: str) -> str:
     return " ".join(in_words(int(part)) if part.isdigit() else part for part in parts)
 
 
-def _date(weekday: str, month_day: int, month: str) -> str:
-    return f"{_DAYS[weekday]} {_MONTHS[month]} {_ordinal(month_day)}"
+def _date(text: str) -> str:
+    weekday, month_day, month = text.split(" ")
+    return f"{_DAYS[weekday]} {_MONTHS[month]} {_ordinal(int(month_day))}"
 
 
 def _ordinal(value: int) -> str:
