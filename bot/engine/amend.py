@@ -144,6 +144,8 @@ def _charted_afresh(was: _Held, now: _Held) -> _Held:
 
 
 def _amended(stale: Sequence[Interval], fresh: Sequence[Interval]) -> tuple[Amendment, ...]:
+    if not stale:
+        return ()
     found = _of_stretches([_amendment(interval, _overlapping(interval, stale)) for interval in fresh])
     struck = [_struck(interval) for interval in stale if not _overlapping(interval, fresh)]
     changed = [amendment for amendment in found if amendment.replaces]
