@@ -153,18 +153,12 @@ class Bedside:
     def supposed(self, ledger: Ledger, at: datetime, *payloads: Payload) -> Ledger:
         """The ledger as it would be with these entries; nothing is recorded."""
         for payload in payloads:
-            ledger = ledger.with_entry(
-                Entry(
-                    drain=ledger.drain,
-                    position=max((entry.position for entry in ledger.entries), default=0) + 1,
-                    at=at,
-                    entered=self.now,
-                    who=self.context.person.id,
-                    message=self.context.message_id,
-                    payload=payload,
-                )
-            )
+            ledger = ledger.with_entry(self.next_entry(ledger, at, payload))
         return ledger
+
+    def next_entry(self, ledger: Ledger, at: datetime, payload: Payload) -> Entry:
+        """The entry as this message would record it next."""
+        return ledger.next_entry(payload, at, self.now, self.context.person.id, self.context.message_id)
 
     def dangers(self, bed: str, supposed: Ledger) -> tuple[BedCaution, ...]:
         """The cautions of high severity that the supposed ledger would raise at its bed, or raise further."""

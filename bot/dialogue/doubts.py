@@ -15,7 +15,7 @@ from bot.dialogue.locate import Spot
 from bot.dialogue.part import Part
 from bot.dialogue.pending import Ask, Grant, Pending
 from bot.dialogue.said import Fix, Report
-from bot.engine.admit import correction_doubts, doubts
+from bot.engine.admit import doubts
 from bot.engine.entries import Correction, FinalLevel, Line
 from bot.engine.ledger import Ledger
 from bot.engine.values import Doubt, Level
@@ -38,16 +38,18 @@ def admitted(
     bedside: Bedside, ledger: Ledger, line: Line | FinalLevel, at: datetime, grant: Grant
 ) -> tuple[Line | FinalLevel, tuple[Doubt, ...]]:
     """The level with the codes that the nurse was asked about and kept, and the doubts still to ask."""
-    every = doubts(ledger, line, at, bedside.now, bedside.policy)
+    every = doubts(ledger, bedside.next_entry(ledger, at, line), bedside.policy)
     kept, open_doubts = _settled(every, line.level_ml, ledger.level_after(at), grant)
-    return replace(line, accepted=tuple(dict.fromkeys((*line.accepted, *kept)))), open_doubts
+    if kept:
+        line = replace(line, accepted=tuple(dict.fromkeys((*line.accepted, *kept))))
+    return line, open_doubts
 
 
 def admitted_correction(
     bedside: Bedside, ledger: Ledger, correction: Correction, level_ml: int, grant: Grant
 ) -> tuple[Correction, tuple[Doubt, ...]]:
     """The same for a correction, judged on the ledger without the level that was wrong."""
-    every = correction_doubts(ledger, correction, bedside.now, bedside.policy)
+    every = doubts(ledger, bedside.next_entry(ledger, bedside.now, correction), bedside.policy)
     kept, open_doubts = _settled(every, level_ml, None, grant)
     return replace(correction, accepted=kept), open_doubts
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from datetime import datetime, timedelta
 
-from bot.engine.entries import Correction, FinalLevel, Line
+from bot.engine.entries import Correction, Entry, Line
 from bot.engine.ledger import Ledger
 from bot.engine.order import SAME_LINE
 from bot.engine.policy import Policy
@@ -19,26 +19,20 @@ LONG_SILENCE = timedelta(hours=14)
 _HOUR = timedelta(hours=1)
 
 
-def doubts(
-    ledger: Ledger, line: Line | FinalLevel, at: datetime, now: datetime, policy: Policy
-) -> tuple[Doubt, ...]:
-    """The reasons to ask about this reading, most telling first; none when it can be recorded.
+def doubts(ledger: Ledger, told: Entry, policy: Policy) -> tuple[Doubt, ...]:
+    """The reasons to ask about what would be recorded next, most telling first; none when it can be recorded.
 
-    A reading that only repeats a line is never in doubt (see `duplicate_of`).
+    `told`: a line, a final level, or a correction: then what it makes of its line is judged. A reading that
+    only repeats a line is never in doubt (see `duplicate_of`).
     """
-    if isinstance(line, Line) and duplicate_of(ledger, line.level_ml, at):
-        return ()
-    entry = ledger.next_entry(line, at, now)
-    found = _doubts_of(ledger.with_entry(entry), entry.id, policy)
-    return (*_silence(ledger, entry.at), *found)
-
-
-def correction_doubts(
-    ledger: Ledger, correction: Correction, now: datetime, policy: Policy
-) -> tuple[Doubt, ...]:
-    """The reasons to ask about what a correction makes of its line; none when it can be recorded."""
-    entry = ledger.next_entry(correction, now, now)
-    return _doubts_of(ledger.with_entry(entry), correction.target, policy)
+    match told.payload:
+        case Correction(target=target):
+            return _doubts_of(ledger.with_entry(told), target, policy)
+        case Line(level_ml=level_ml) if duplicate_of(ledger, level_ml, told.at):
+            return ()
+        case _:
+            found = _doubts_of(ledger.with_entry(told), told.id, policy)
+            return (*_silence(ledger, told.at), *found)
 
 
 def duplicate_of(ledger: Ledger, level_ml: int, at: datetime) -> Level | None:

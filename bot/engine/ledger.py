@@ -72,6 +72,8 @@ class Ledger:
     """What final levels name as their exchange and is not there."""
     _reckoned: dict[Hashable, Any] = field(default_factory=dict, repr=False, compare=False)
     _reckoned_before: Mapping[Hashable, Any] = field(default_factory=dict, repr=False, compare=False)
+    _tried: dict[Entry, Ledger] = field(default_factory=dict, repr=False, compare=False)
+    """The ledger with one more entry, as it was last asked for."""
 
     @property
     def bed(self) -> str | None:
@@ -149,10 +151,14 @@ class Ledger:
         return self.closed_at is None or (moment is not None and moment < self.closed_at)
 
     def with_entry(self, entry: Entry) -> Ledger:
-        """The ledger as it would be with one more entry."""
-        if _goes_on(self, entry):
-            return _gone_on(self, entry)
-        return fold((*self.entries, entry), self.capacity_ml)
+        """The ledger as it would be with one more entry; what is recorded was mostly tried just before."""
+        found = self._tried.get(entry)
+        if found is None:
+            onward = _goes_on(self, entry)
+            found = _gone_on(self, entry) if onward else fold((*self.entries, entry), self.capacity_ml)
+            self._tried.clear()
+            self._tried[entry] = found
+        return found
 
     def once(self, key: Hashable, reckon: Callable[[T | None], T]) -> T:
         """What is reckoned of this ledger: once, as neither ever changes.
@@ -165,11 +171,19 @@ class Ledger:
         found: T = self._reckoned[key]
         return found
 
-    def next_entry(self, payload: Payload, at: datetime, now: datetime, who: str = "") -> Entry:
-        """An entry as it would be recorded next, to ask "what if" with; its message is empty."""
-        position = self.entries[-1].position + 1 if self.entries else 1
-        drain = self.drain or "0" * 16
-        return Entry(drain=drain, position=position, at=at, entered=now, who=who, message="", payload=payload)
+    def next_entry(
+        self, payload: Payload, at: datetime, now: datetime, who: str = "", message: str = ""
+    ) -> Entry:
+        """An entry as it would be recorded next, to ask "what if" with."""
+        return Entry(
+            drain=self.drain or "0" * 16,
+            position=self.entries[-1].position + 1 if self.entries else 1,
+            at=at,
+            entered=now,
+            who=who,
+            message=message,
+            payload=payload,
+        )
 
     def of_kind(self, kind: type[P]) -> tuple[tuple[Entry, P], ...]:
         """The live entries of one kind with their payloads, in the order of what happened."""
@@ -225,6 +239,7 @@ def _gone_on(ledger: Ledger, entry: Entry) -> Ledger:
         _walk=walk,
         _reckoned={},
         _reckoned_before=ledger._reckoned,
+        _tried={},
     )
 
 

@@ -6,7 +6,7 @@ from datetime import datetime
 
 import pytest
 
-from bot.engine.admit import correction_doubts, doubts, duplicate_of
+from bot.engine.admit import doubts, duplicate_of
 from bot.engine.amend import amendments, outstanding
 from bot.engine.entries import Correction, Exchanged, FinalLevel, Line, Payload, Removed, Seen, What
 from bot.engine.ledger import fold
@@ -115,7 +115,9 @@ def test_an_amendment_stands_until_someone_says_that_the_chart_was_amended() -> 
 def asked(sheet: Sheet, level_ml: int, clock: str, payload: Payload | None = None) -> list[str]:
     line = payload or Line(level_ml=level_ml)
     assert isinstance(line, Line | FinalLevel)
-    return [doubt.code for doubt in doubts(sheet.ledger, line, at(clock), at(clock), ADULT)]
+    ledger = sheet.ledger
+    told = ledger.next_entry(line, at(clock), at(clock))
+    return [doubt.code for doubt in doubts(ledger, told, ADULT)]
 
 
 @pytest.mark.parametrize(
@@ -148,8 +150,11 @@ def test_what_is_asked_before_a_reading_is_recorded(level_ml: int, clock: str, c
 def test_a_doubt_names_the_line_that_it_is_against() -> None:
     sheet = Sheet()
     before, after = sheet.mark("15:00", 840), sheet.mark("19:00", 1050)
-    (low,) = doubts(sheet.ledger, Line(level_ml=800), at("17:00"), at("19:30"), ADULT)
-    (high,) = doubts(sheet.ledger, Line(level_ml=1100), at("17:00"), at("19:30"), ADULT)
+    ledger = sheet.ledger
+    (low,), (high,) = (
+        doubts(ledger, ledger.next_entry(Line(level_ml=level), at("17:00"), at("19:30")), ADULT)
+        for level in (800, 1100)
+    )
     assert low.before is not None
     assert low.before.entry == before
     assert high.after is not None
@@ -197,17 +202,22 @@ def test_the_unit_sets_how_large_a_jump_is() -> None:
     sheet = Sheet()
     sheet.mark("18:00", 100)
     strict = replace(ADULT, jump_ml=100)
-    (found,) = doubts(sheet.ledger, Line(level_ml=201), at("19:00"), at("19:00"), strict)
+    ledger = sheet.ledger
+    much, little = (ledger.next_entry(Line(level_ml=level), at("19:00"), at("19:00")) for level in (201, 200))
+    (found,) = doubts(ledger, much, strict)
     assert (found.code, found.limit) == ("jump", 100)
-    assert doubts(sheet.ledger, Line(level_ml=200), at("19:00"), at("19:00"), strict) == ()
+    assert doubts(ledger, little, strict) == ()
 
 
 def test_a_correction_is_asked_about_as_a_line_is() -> None:
     sheet = Sheet()
     sheet.mark("15:00", 840)
     line = sheet.mark("19:00", 1050)
-    low = correction_doubts(sheet.ledger, Correction(target=line, level_ml=100), at("19:30"), ADULT)
-    fine = correction_doubts(sheet.ledger, Correction(target=line, level_ml=1005), at("19:30"), ADULT)
+    ledger, now = sheet.ledger, at("19:30")
+    low, fine = (
+        doubts(ledger, ledger.next_entry(Correction(target=line, level_ml=level), now, now), ADULT)
+        for level in (100, 1005)
+    )
     assert [doubt.code for doubt in low] == ["line_fell"]
     assert fine == ()
 

@@ -106,6 +106,15 @@ def test_lines_told_in_turn_are_not_folded_again() -> None:
     assert not any(one is other for one, other in zip(whole.levels, ledger.levels, strict=False))
 
 
+def test_what_is_recorded_as_it_was_tried_just_before_is_not_walked_again() -> None:
+    told = told_in_turn([(60, 10)] * 6)
+    ledger, last = fold(told[:5]), told[5]
+    tried = ledger.with_entry(last)
+    assert ledger.with_entry(replace(last)) is tried
+    assert ledger.with_entry(replace(last, payload=Line(level_ml=61))).levels[-1].level_ml == 61
+    assert ledger.with_entry(last) == tried
+
+
 def test_a_final_level_that_waits_for_its_exchange_is_put_in_its_place_when_the_exchange_comes() -> None:
     told = told_in_turn([(60, 10), (60, 10), (60, 10)])
     early = replace(told[1], payload=FinalLevel(level_ml=900, exchange=told[2].id))
