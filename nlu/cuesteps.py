@@ -151,8 +151,9 @@ def _filler(ground: Ground, cue: Cue, way: Way) -> Iterator[Step]:
         yield cue.end, way._replace(lead="")
     elif is_time_of_all(cue, ground.toks):
         yield cue.end, way.after_at()
-    elif text == "both" and is_found_of(cue, ground.cues):
-        yield cue.end, way.with_item(Item("cue", cue.start, cue.end, "both"), way.lead, at=way.at)
+    elif text in {"both", "all"} and is_found_of(cue, ground.cues):
+        both = Item("cue", cue.start, cue.end, "both", "2" if text == "both" else "")
+        yield cue.end, way.with_item(both, way.lead, at=way.at)
     else:
         yield cue.end, way
 

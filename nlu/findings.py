@@ -8,7 +8,9 @@ from __future__ import annotations
 from .drafts import Draft
 from .items import Item
 
-PAIR = 2
+STOPS = frozenset({",", ";", "."})
+LINE = frozenset({"bed", "tube", "level", "volume", "output", "time"})
+"""Pieces of a line, behind which it is told what was found."""
 FLUIDS = ("bright_red", "dark_red", "chylous", "purulent", "sanguineous", "serosanguineous", "serous")
 
 
@@ -17,7 +19,11 @@ class Findings:
 
     def __init__(self) -> None:
         self.drafts = [Draft()]
-        self.of_both = False
+        self.of_each: str | None = None
+        """Behind "both" or "all": of how many what follows was found."""
+        self.line: Item | None = None
+        self.behind, self.parted = 0, True
+        """From where on what is found stands behind the last line, and whether a stop parts them."""
 
     @property
     def now(self) -> Draft:
@@ -31,10 +37,33 @@ class Findings:
 
     def check(self, slot: str, item: Item) -> None:
         """What was found, of the tube at hand; behind "both", of each of two that were named."""
-        tubes: dict[str | None, Draft] = {d.tube: d for d in self.drafts if d.tube is not None}
-        both = tubes or {d.bed.label: d for d in self.drafts if d.bed is not None}
-        for draft in list(both.values()) if self.of_both and len(both) == PAIR else [self.now]:
+        for draft in self._named(self.of_each) or [self.now]:
             self._found(draft, slot, item)
+
+    def _named(self, many: str | None) -> list[Draft]:
+        """The drafts of the tubes that were named, or of the beds, if they are so many."""
+        if many is None:
+            return []
+        tubes: dict[str | None, Draft] = {d.tube: d for d in self.drafts if d.tube is not None}
+        each = tubes or {d.bed.label: d for d in self.drafts if d.bed is not None}
+        return list(each.values()) if many in {"", str(len(each))} else []
+
+    def follow(self, item: Item) -> None:
+        """Where the line ends that the findings stand behind, and the first stop behind it."""
+        if item.role in LINE:
+            self.line, self.behind, self.parted = item, item.end, False
+        elif item.role == "sep" and item.value in STOPS and not self.parted:
+            self.behind, self.parted = item.end, True
+
+    def each(self, many: str) -> None:
+        """ "no leak on either", "tidaling both": what was found last is of each; "right no leak either" is of
+        the right."""
+        if self.line is None or self.line.role in {"bed", "tube"}:
+            return
+        found = {n: c for n, c in self.now.checks.items() if c.start >= self.behind}
+        for draft in self._named(many):
+            for slot, item in found.items() if draft is not self.now else ():
+                self._found(draft, slot, item)
 
     def _found(self, draft: Draft, slot: str, item: Item) -> None:
         if slot == "suction" and draft.order is not None and draft.ordered is None:

@@ -71,7 +71,11 @@ class Gathering(Findings):
                 self.repair, self.mended = True, self.last
             case "foreign":
                 self.foreign = True
-        self.of_both = item.value == "both" or (self.of_both and item.role not in {"bed", "tube"})
+        self.follow(item)
+        if item.value == "both":
+            self.of_each = item.name
+        elif item.role in {"bed", "tube"}:
+            self.of_each = None
         if item.role in {"bed", "cue"}:
             self.cued = item.role == "cue" and (self.cued or item.value != "bed")
         self.linked = item.value if item.role == "sep" else "" if item.role != "cue" else self.linked
@@ -189,7 +193,7 @@ class Gathering(Findings):
             draft.faults += 1
         of_same = draft.same is not None and draft.since is not None and self.last is draft.since
         draft.faults += of_same and item.at and not self.linked  # "since the 1050 mark at 1500"
-        item = self._named(item)
+        item = self._by_name(item)
         if (
             item.name == "old" or (item.name == "last" and draft.kind == "exchanged")
         ) and draft.kind != "placed":
@@ -223,7 +227,7 @@ class Gathering(Findings):
         led = item.lead in {"level", "levelat"} or plain
         return nothing and led and (self.last is None or self.last.role in {"bed", "tube"})
 
-    def _named(self, item: Item) -> Item:
+    def _by_name(self, item: Item) -> Item:
         """The level with the name that the words before it gave: of the old canister, or of the new one."""
         kind, old = self.now.kind, self.now.final
         at_last = self.past and item.lead == "levelat" and kind == "exchanged" and not old
@@ -286,6 +290,8 @@ class Gathering(Findings):
                 self.how(item)
             case "order":
                 self.now.order = item
+            case "each":
+                self.each(item.name)
             case "join":
                 self.now.joined = True
             case "or":

@@ -18,6 +18,7 @@ from .items import FULL_HOUR
 from .neighbours import SIDES, is_setting, number_follows, phrase_of
 from .newcomers import with_newcomers
 from .numbers import Toks, is_digits, starts_number, word
+from .ofeach import EACH, of_each
 from .patterns.leads import BED_WORDS
 from .patterns.places import PLACES
 from .pipeline import Cue, Read, pipeline
@@ -89,7 +90,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     cues = signed(cues, read.tokens, voice=voice)
     around = bridged(sent(cues, read.tokens, labelled), read.tokens, labelled)
     found = as_before(of_their_like(recast(around, read.tokens), read.tokens), read.tokens)
-    found = plainly(found, read.tokens, labelled)
+    found = plainly(of_each(found, read.tokens), read.tokens, labelled)
     found = with_carried_out(with_endings(found, read.tokens, labelled), read.tokens)
     found = everyday(found, read.tokens)
     return read._replace(cues=with_newcomers(found, read.tokens, voice=voice), labelled=labelled)
@@ -202,7 +203,7 @@ def _apart(cue: Cue, toks: Toks) -> Iterator[Cue]:
         yield cue._replace(end=cue.end - 1)  # "to gravity, seal 2"
         yield Cue("seal", "", cue.end - 1, cue.end)
         return
-    of_bed = word(toks, cue.start - 1) == "of" and word(toks, cue.end) in BED_WORDS
+    of_bed = word(toks, cue.start - 1) == "of" and word(toks, cue.end) in BED_WORDS | EACH
     if phrase_of(cue, toks) == "suction on" and of_bed:  # "20 of suction on bed 2"
         yield Cue("suction", "", cue.start, cue.end - 1)
         yield Cue("filler", "", cue.end - 1, cue.end)
