@@ -1,7 +1,8 @@
 """What a recogniser writes for a word of the ward, put right before anything is read; dictation only.
 
 Only where the words around leave nothing else: "dead twelve mark ..." is bed twelve. A number is
-never changed; a nought written as a letter ("at O300") is joined to its hour.
+never changed, but a word that can only be a digit is (`soundalikes`); a nought written as a letter ("at
+O300") is joined to its hour.
 """
 
 from __future__ import annotations
@@ -10,6 +11,7 @@ from collections.abc import Sequence
 
 from .patterns.clockwords import AGO, AMPM, HOUR_WORDS, MINUTE_WORDS
 from .patterns.numerals import NUMERALS
+from .soundalikes import sounded
 from .tokens import Token
 
 BEDS = frozenset(
@@ -52,7 +54,7 @@ MOST_WORDS = 3
 
 def plain(toks: Sequence[Token]) -> list[Token]:
     """The tokens with what was misheard put right, each still at its place in the message."""
-    joined = _looks(_noughts(_without_hyphens(_flowing(toks))))
+    joined = sounded(_looks(_noughts(_without_hyphens(_flowing(toks)))))
     if any(t.text in SAID for t in joined):
         return joined
     return [_bed(joined, k) for k in range(len(joined))]

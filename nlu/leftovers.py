@@ -19,7 +19,8 @@ from .corrections import BELONGS
 from .flow import OVER_TIME
 from .inclause import OF_A_CLAUSE
 from .items import AMOUNTS, FINDINGS, Item
-from .mixups import MIXUPS, row_of_beds, thrice
+from .looks import TURNING, half_understood
+from .mixups import HEARD, MIXUPS
 from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.asides import ASIDES, PLACES
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
@@ -50,8 +51,6 @@ FOURS = frozenset({"4", "four"})
 LETTERS = frozenset("abcdefgh")
 OWN = frozenset({"the", "his", "her", "their", "that"})
 """Between a word and a tube one of these says that the word is no name of it."""
-TURNING = frozenset({"gone", "went", "turned", "turning", "getting", "become", "became", "looks"})
-"""Between the fluid and its look: "fluid's gone milky"."""
 PAIR = 2
 MOST_OF_HOUR = 2
 """Digits of an hour without minutes."""
@@ -77,8 +76,8 @@ def _lone_beds(items: tuple[Item, ...], voice: bool) -> Iterator[str]:
     for k, (item, nxt) in enumerate(pairwise(items)):
         told |= item.role == "level"
         said = item.role == "cue" and item.value == "bed"
-        comma = said and nxt.role == "sep" and nxt.value == "," and k + 2 < len(items)
-        then = items[k + 2] if comma else nxt
+        stop = said and nxt.role == "sep" and nxt.value in {",", "then"} and k + 2 < len(items)
+        then = items[k + 2] if stop else nxt
         line = then.role == "cue" and then.value in {"level", "levelat"}
         if said and (((voice or not has_bed) and (nxt.unread or line)) or (told and line)):
             yield "the word bed without a label"
@@ -228,22 +227,6 @@ def _is_climb(item: Item, after: tuple[Item, ...]) -> bool:
     return item.unread and item.name in CLIMBS and any(i.role == CONTEXT for i in after)
 
 
-def _colours(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "serous and bonus mark 980", "Sarah's fluid": what the fluid looked like was not understood whole."""
-    for k, (before, item) in enumerate(pairwise(items)):
-        if before.unread and is_fluid(item) and before.name not in TURNING:
-            yield "a word before the look of the fluid"
-        if is_fluid(before) and (item.unread or (item.role == "sep" and _is_led(items[k + 2 : k + 4]))):
-            yield "a word behind the look of the fluid"
-    if any(i.unread and word(toks, i.end) in {"fluid", "fluids"} for i in items):
-        yield "a word that may be the look of the fluid"
-
-
-def _is_led(items: tuple[Item, ...]) -> bool:
-    """A word that was not understood, and then a line."""
-    return len(items) > 1 and items[0].unread and items[1].role == "cue" and items[1].value == "level"
-
-
 def _sounds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "mark 128 715 pm": the at of one twenty at; "4 past 7": a quarter past."""
     said = tuple(i for i in items if i.role != "sep" or i.value != ",")
@@ -376,9 +359,8 @@ DICTATED = Rules(
         Rule(_beside, frozenset({"word"})),
         Rule(asking_aloud, VALUES | FINDINGS | {"question", "kind", "what", "same"}),
         Rule(_halting, AMOUNTS),
-        Rule(_colours, frozenset({"fluid", "word"})),
+        Rule(half_understood, frozenset({"fluid", "word"})),
         Rule(_sounds, AMOUNTS | {"time"}),
-        Rule(row_of_beds, frozenset({"level"}), frozenset({"beds"})),
-        Rule(thrice, frozenset({"bed"})),
+        *HEARD,
     )
 )

@@ -1,7 +1,7 @@
 """Signs, anywhere in a message, that its lines are not to be taken as they stand.
 
 Something was mixed up or read wrongly before, a star says what was mistyped, a time is of what somebody
-did. Called by `leftovers` for typed messages, `row_of_beds` and `thrice` for dictated ones as well.
+did; in dictation a number may be another one. Called by `leftovers`.
 """
 
 from __future__ import annotations
@@ -11,8 +11,9 @@ from itertools import pairwise
 
 from .clauses import NUMBERS, clauses
 from .items import FULL_HOUR, Item
-from .numbers import Toks, glued, word
+from .numbers import Toks, glued, heard_as_number, word
 from .patterns.asides import PERSONS
+from .patterns.numerals import HOMOPHONES, ONES, SCALES
 from .patterns.remarks import REMARKS
 from .rules import Rule
 
@@ -26,6 +27,8 @@ OTHER_WAYS = frozenset({"other", "wrong", "opposite"})
 TOLD = frozenset({"bed", "tube", "check"}) | NUMBERS
 PLAIN = frozenset({"word", "filler", "about", "time", "timeword", "bed", "opens"})
 QUARTER = 15
+DOWN = frozenset({"down", "up", "back", "out"})
+ROUND = frozenset(map(str, range(20, 100, 10)))
 SPANS = frozenset({"-", "to", "til", "till", "until"})
 
 
@@ -160,6 +163,30 @@ def _spans(first: Item, last: Item, toks: Toks) -> bool:
     return last.start == first.end + 1 and word(toks, first.end) in SPANS
 
 
+def half_in_digits(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed 20 two 60": bed 20 with 260, or bed 22 with 60?"""
+    for bed, item in pairwise(items):
+        tens = bed.role == "bed" and word(toks, item.start - 1) in ROUND and item.role == "level"
+        if tens and word(toks, item.start) in ONES and word(toks, item.start + 1) not in SCALES:
+            yield "the number may begin with the end of the bed"
+
+
+def first_digit(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "line for 20", "is for sixty": the word before the number may be the four of 420, and work of its own.
+
+    "put 12 down for 40" has it; and where it was read as the digit, the number alone is as likely.
+    """
+    for item in items:
+        if item.role != "level":
+            continue
+        before = item.start - 1
+        four = word(toks, item.start) == "for"
+        end = max(item.core, item.start + 1)
+        joined = any(n.end == end > before + 1 for n in heard_as_number(toks, before))
+        if four or (joined and word(toks, before) != "to" and word(toks, before - 1) not in DOWN):
+            yield "the word before the number may be its first digit"
+
+
 def thrice(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "1 1 1 0", "twelve twelve twelve": the bed said again, or a number of its own?"""
     for item in items:
@@ -168,9 +195,17 @@ def thrice(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a number said three times"
 
 
-MIXUPS = (
+EITHER = (
     Rule(row_of_beds, frozenset({"level"}), frozenset({"beds"})),
     Rule(thrice, frozenset({"bed"})),
+)
+HEARD = (
+    *EITHER,
+    Rule(half_in_digits, frozenset({"level"}), frozenset(ONES)),
+    Rule(first_digit, frozenset({"level"}), frozenset(HOMOPHONES)),
+)
+MIXUPS = (
+    *EITHER,
     Rule(_from_when, frozenset({"time"})),
     Rule(_openers, frozenset({"time"})),
     Rule(_mixed_up, NUMBERS),

@@ -133,6 +133,7 @@ def heard_as_number(toks: Toks, i: int) -> list[Number]:
         return []
     found = [Number(i + 1, value, "heard")]
     found += [Number(end, value * 100 + low, "heard") for end, low in _low_pair(toks, i + 1)]
+    found += [n._replace(style="heard") for n in _digits_behind(toks, i + 1, value)]
     if word(toks, i + 1) == "hundred":
         found += [Number(e, value * 100 + v, "heard") for e, v in _and_below(toks, i + 2, 100)]
     return found

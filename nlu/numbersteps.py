@@ -42,8 +42,11 @@ def bed_steps(ground: Ground, i: int, way: Way, *, cued: bool) -> Iterator[Step]
 def misheard(ground: Ground, i: int, way: Way) -> Iterator[Step]:
     """Each way on from words that a recogniser writes for a number: "to fifty five"."""
     for number in heard_as_number(ground.toks, i):
-        item = Item("num", i, number.end, amount=int(number.value), lead=way.lead, at=way.at)
-        yield number.end, way.with_item(item)
+        behind = ground.cues.get(number.end)
+        counted = behind is not None and behind.label == "ml"
+        end = behind.end if behind is not None and counted else number.end
+        item = Item("num", i, end, amount=int(number.value), lead=way.lead, at=way.at, core=number.end)
+        yield end, way.with_item(item._replace(unit="ml" if counted else ""))
 
 
 def _is_b(ground: Ground, i: int) -> bool:

@@ -1,0 +1,41 @@
+"""What the fluid looks like, where a recogniser may have written another word for it; dictation only.
+
+Called by `leftovers`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from .items import Item
+from .numbers import Toks, word
+from .polarity import is_fluid
+
+FLUIDS = frozenset({"fluid", "fluids"})
+TURNING = frozenset({"gone", "went", "turned", "turning", "getting", "become", "became", "looks"})
+"""Between the fluid and its look: "fluid's gone milky"."""
+
+
+def half_understood(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "serous and bonus mark 980", "Sarah's fluid": what the fluid looked like was not understood whole."""
+    for k, (before, item) in enumerate(pairwise(items)):
+        if before.unread and is_fluid(item) and before.name not in TURNING:
+            yield "a word before the look of the fluid"
+        if is_fluid(before) and (item.unread or (item.role == "sep" and _is_led(items[k + 2 : k + 4]))):
+            yield "a word behind the look of the fluid"
+    if any(i.unread and (word(toks, i.end) in FLUIDS or _of_fluid(i, toks)) for i in items):
+        yield "a word that may be the look of the fluid"
+
+
+def _of_fluid(item: Item, toks: Toks) -> bool:
+    """ "fluid is buddy"; "fluid gone milky" goes on."""
+    if item.name in TURNING:
+        return False
+    before = word(toks, item.start - 1)
+    return before in FLUIDS or (before in {"is", "was", "looks"} and word(toks, item.start - 2) in FLUIDS)
+
+
+def _is_led(items: tuple[Item, ...]) -> bool:
+    """A word that was not understood, and then a line."""
+    return len(items) > 1 and items[0].unread and items[1].role == "cue" and items[1].value == "level"

@@ -1,0 +1,73 @@
+"""Words that sound like a digit, put right where the words around leave nothing else; dictation only.
+
+"for hundred ten" is four hundred and ten, "a thousand ate hundred" eighteen hundred, "seal to centimeters" a
+seal of two. Where such a word may have its own work ("line for 20") it stays, and the number is asked.
+Called by `heard`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from .patterns.clockwords import AGO, AMPM, HOUR_WORDS, MINUTE_WORDS, PAST, TO
+from .patterns.numerals import HOMOPHONES, NUMERALS, ONES, ZEROS
+from .tokens import Token
+
+WRITTEN = {value: word for word, value in ONES.items()}
+CENTIMETRES = frozenset({"centimeters", "centimetres", "centimeter", "centimetre", "cm", "cms"})
+LED = frozenset({"is", "was", "at", "@", "reads", "line", "mark", "level", "reading", "shows"})
+"""Behind these nobody ate."""
+SEALED = frozenset({"seal", "waterseal"})
+ENDS = frozenset({"", ",", ".", ";", "!", "and", "okay", "ok", "thanks", "please", "with"})
+LABELLED = frozenset({"bed", "beds", "room", "rm", "bay"})
+PARTS = frozenset({"half", "quarter"})
+PERCENT = frozenset({"percent", "%"})
+
+
+def sounded(toks: Sequence[Token]) -> list[Token]:
+    """The tokens with each such word as the digit that was said."""
+    return [_digit(t) if _is_digit(toks, k) else t for k, t in enumerate(toks)]
+
+
+def _digit(token: Token) -> Token:
+    return token._replace(text=WRITTEN[HOMOPHONES[token.text]])
+
+
+def _is_digit(toks: Sequence[Token], i: int) -> bool:
+    text = toks[i].text
+    if text not in HOMOPHONES or _text(toks, i - 1) in LABELLED:
+        return False  # behind the word bed it is read as its number anyway
+    return text in {"won", "fore"} or _is_in_number(toks, i) or _is_counted(toks, i) or _is_hour(toks, i)
+
+
+def _is_in_number(toks: Sequence[Token], i: int) -> bool:
+    """ "for hundred", "thousand to hundred", "line ate twenty", "one oh ate oh"."""
+    before, text, after = (_text(toks, k) for k in (i - 1, i, i + 1))
+    if after == "hundred" and (text != "to" or before == "thousand"):
+        return PERCENT.isdisjoint(t.text for t in toks[i + 1 : i + 4])
+    if text == "ate":
+        number = after in NUMERALS or after[:1].isdecimal()
+        return before in ZEROS | {"thousand"} or after in ZEROS or (number and before in LED)
+    return before in ZEROS and after in ZEROS
+
+
+def _is_counted(toks: Sequence[Token], i: int) -> bool:
+    """ "seal to centimeters", "for hours ago", "seal to and no leak"."""
+    after = _text(toks, i + 1)
+    ago = after in HOUR_WORDS | MINUTE_WORDS and _text(toks, i + 2) in AGO
+    sealed = _text(toks, i - 1) in SEALED and after in ENDS
+    return after in CENTIMETRES or ago or sealed
+
+
+def _is_hour(toks: Sequence[Token], i: int) -> bool:
+    """ "at ate", "half past for", "quarter to ate"; but "at to" may have lost its time."""
+    if toks[i].text == "to":
+        return False
+    before, counted, after = (_text(toks, k) for k in (i - 1, i - 2, i + 1))
+    whole = after in ENDS or after in AMPM or after in {"o'clock", "oclock", "a", "p"}
+    past = before in PAST | TO and (counted in NUMERALS | PARTS or counted[:1].isdecimal())
+    return whole and (past or before in {"at", "@"})
+
+
+def _text(toks: Sequence[Token], i: int) -> str:
+    return toks[i].text if 0 <= i < len(toks) else ""
