@@ -22,6 +22,7 @@ AUXILIARY = frozenset(
 )
 
 
+CAME = frozenset({"dumped", "gushed", "drained", "poured", "leaked", "bled", "oozed", "emptied", "out"})
 READ = frozenset({"mark", "read", "check", "marked"})
 OF_FINDINGS = frozenset({"is", "was", "are", "were", "does"})
 """First before a bed these ask; dictated, "have nine" was bed nine."""
@@ -75,7 +76,7 @@ def asking(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """One line for each number and event of a message that begins by asking: "what was 12 at 1500"."""
     said = next((i for i in items if i.role not in {"bed", "sep"} and i.value != "bed"), None)
     asks = said is not None and said.role == "cue" and said.value in {"question", "ask", "word"}
-    if said is not None and asks and word(toks, said.start) in ASKING:
+    if said is not None and asks and word(toks, said.start) in ASKING and not _says_on_what(said, toks):
         yield from ("a question tells no number" for i in items if i.role in NUMBERS or happens(i))
     first = next((i for i in items if i.start > 0 or i.value != "question"), None)
     if (
@@ -89,6 +90,12 @@ def asking(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         amounts = frozenset() if signed else NUMBERS | {"num"}
         told = [i for i in items if i.role in amounts or happens(i) or _is_found(i)]
         yield from ("a question tells nothing" for _ in told)
+
+
+def _says_on_what(said: Item, toks: Toks) -> bool:
+    """ "9 dumped when we turned him": on what it came."""
+    came = word(toks, said.start) == "when" and word(toks, said.start - 1) in CAME
+    return came and word(toks, said.start + 1).isalpha()
 
 
 def _is_first(first: Item, toks: Toks) -> bool:

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import pairwise, takewhile
 
+from .claims import STRONG
 from .corrections import BELONGS
 from .items import AMOUNTS, FULL_HOUR, Item
 from .neighbours import phrase_of
@@ -16,7 +17,6 @@ from .patterns.asides import RELATIVES, STAFF
 from .patterns.remarks import REMARKS
 from .roles import LEVELLESS
 from .rules import Rule
-from .scope import STRONG
 
 STOPS = STRONG | {"-"}
 LINKING = frozenset(

@@ -47,6 +47,7 @@ ENDING = STOPS | AGAIN
 MOST_BETWEEN = 5
 WATER_SEALS = frozenset({"ws", "waterseal", "water seal", "water-seal"})
 SEALS = WATER_SEALS | {"seal"}
+TOWARDS = frozenset({"on", "onto", "to", "back", "down"})
 ORDER_REACH = 4
 """Tokens between an order and what was ordered: "order for bed 17: water seal"."""
 NAMED = TITLES - {"by", "nurse", "sister"}
@@ -58,7 +59,10 @@ PROVIDERS = frozenset(
 OTHERS = RELATIVES | {"pt", "patient", "he", "she", "nurse", "charge", "rn", "physio"}
 """Whoever wishes for something without ordering it."""
 WISHES = frozenset({"wants", "want", "ordered", "orders"})
-ORDERING = WISHES | {"per"}
+ADVISING = frozenset(
+    {"advised", "advises", "recommended", "recommends", "suggested", "suggests", "instructed", "decided"}
+)
+ORDERING = WISHES | ADVISING | {"per"}
 MADE = frozenset({"is", "are", "was", "made", "all", "well", "team", "teams", "now", "both"})
 OF_ORDER = frozenset({"for", "at", "is", "was", "of", "to", "on", "as", "-", ":", "=", "say", "says"})
 OF_NUMBER = frozenset(LEVELS["ml"]) | {":", "/", "mg", "mcg", "am", "pm", "is", "to", "on", "at", "units"}
@@ -107,10 +111,17 @@ def _with_wishes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     wishes = [k for k in range(2, len(said)) if said[k] in WISHES and _is_named_person(k - 1, toks)]
     wishes += [k for k in range(len(said)) if said[k] == "per" and _is_per_name(k, toks)]
     wishes += [k for k, text in enumerate(said) if text == "wants" and _is_of_provider(k, cues, toks)]
+    wishes += [k for k, text in enumerate(said) if text in ADVISING and _is_advice(k, toks)]
     if not wishes:
         return cues
     others = [c for c in cues if not any(c.start <= k < c.end for k in wishes)]
     return tuple(sorted([*others, *(Cue("order", "", k, k + 1) for k in wishes)], key=lambda c: c.start))
+
+
+def _is_advice(k: int, toks: Toks) -> bool:
+    """ "dr advised 4 be clamped": an order as well; "clamped as dr advised" is none."""
+    whose = word(toks, k - 1) in PROVIDERS or _is_named_person(k - 1, toks)
+    return whose and "as" not in toks.said[max(0, k - 3) : k]
 
 
 def _is_per_name(k: int, toks: Toks) -> bool:
@@ -157,6 +168,8 @@ def _of_its_like(cue: Cue, near: Near, toks: Toks) -> Cue:
         return cue._replace(value="suction")
     if orders and phrase_of(cue, toks) in SEALS and _is_ordered(cue, orders, toks):
         return cue._replace(label="waterseal")
+    if orders and phrase_of(cue, toks) == "to go" and word(toks, cue.end) in TOWARDS:
+        return cue._replace(label="filler", value="")  # "15 to go on suction 20, ordered at 1730"
     if cue.label == "other" and word(toks, cue.start - 1) in NAMED:
         return cue._replace(label="word", value=word(toks, cue.start))  # "dr ng wants 20"
     return cue

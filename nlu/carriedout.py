@@ -10,6 +10,11 @@ from .pipeline import Cue
 
 LINKS = frozenset({"as", "per"})
 PLANNED = frozenset({"plan", "planned", "ordered", "order", "orders", "prescribed", "requested", "protocol"})
+ADVICE = frozenset({"advice", "instruction", "instructions", "recommendation"})
+WORD_OF = frozenset({"on", "at", "per", "under", "with"})
+AGREED = ADVICE | {"advised", "instructed", "directed", "discussed", "agreed", "told", "recommended", "asked"}
+"""Behind an event, with an "as" before these, on whose word it was done."""
+HINTS = LINKS | ADVICE
 STOPS = frozenset({".", ";", "!", "but", "then"})
 AHEAD = frozenset(
     {"clamp", "unclamp", "change", "swap", "remove", "pull", "move", "transfer", "exchange", "replace", "to"}
@@ -21,23 +26,34 @@ DONE = "done"
 
 def with_carried_out(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, a plan or an order that an event followed as a word that says nothing more of it."""
-    if LINKS.isdisjoint(toks.words):
+    if HINTS.isdisjoint(toks.words):
         return cues
     found: list[Cue] = []
-    for cue in cues:
+    agreed = _agreed(cues, toks)
+    for cue in sorted([*cues, *agreed], key=lambda c: c.start):
         start = _start(cue, toks)
         if start < cue.start and _has_happened(start, found, toks):
             found = [c for c in found if c.end <= start]
             cue = Cue("word", DONE, start, cue.end)
-        found.append(cue)
+        if cue not in agreed:
+            found.append(cue)
     return tuple(found)
+
+
+def _agreed(cues: tuple[Cue, ...], toks: Toks) -> list[Cue]:
+    """Words for whose advice it was, as plans."""
+    taken = {k for cue in cues for k in range(cue.start, cue.end)}
+    said = (k for k, text in enumerate(toks.said) if text in AGREED and k not in taken)
+    return [Cue("plan", "", k, k + 1) for k in said]
 
 
 def _start(cue: Cue, toks: Toks) -> int:
     """Where "as per plan", "as ordered" begins; the cue's own start where it is none of these."""
     start = cue.start
-    if cue.label not in {"plan", "order"} or word(toks, cue.end - 1) not in PLANNED:
+    if cue.label not in {"plan", "order"} or word(toks, cue.end - 1) not in PLANNED | AGREED:
         return start
+    if word(toks, cue.end - 1) in ADVICE:
+        return next((k for k in range(start - 1, start - 4, -1) if word(toks, k) in WORD_OF), start)
     while word(toks, start - 1) in LINKS:
         start -= 1
     return start

@@ -14,7 +14,7 @@ from .fractions import is_with_part
 from .ground import Ground
 from .items import FULL_HOUR, Item
 from .labels import is_of_a_level, tube_label
-from .neighbours import is_adverb, is_day_number, is_setting, kind_lead, number_follows
+from .neighbours import is_adverb, is_day_number, is_left_there, is_setting, kind_lead, number_follows
 from .numbers import Toks, glued, heard_as_number, is_digits, numbers, starts_number, word
 from .numbersteps import misheard
 from .patterns.leads import LEADS, LEVEL_LEADS, LINES, MAY_BE_ARTICLE, TUBE_NAMES
@@ -51,6 +51,8 @@ def _is_odd_setting(ground: Ground, i: int) -> bool:
 
 def _with_cue(ground: Ground, cue: Cue, way: Way, item: Item) -> Way:
     match cue.label:
+        case "side" if is_left_there(ground.toks, cue.start):
+            return way
         case "side" if is_adverb(ground.toks, cue.start, cue.end):
             return way.with_item(Item("cue", cue.start, cue.end, "word", cue.value))
         case "side" | "place":

@@ -33,8 +33,11 @@ GOING = frozenset({"he", "she", "they", "pt", "patient", "it"})
 WENT = frozenset({"went", "left", "goes", "leaves"})
 SIDES = frozenset({"left", "right", "mediastinal", "apical", "basal", "anterior", "posterior"})
 CANISTERS = frozenset(PLACES["canister"])
+COMING = frozenset({"coming", "come", "be", "been", "came", "going", "go", "yet", "still", "expected"})
 FRESH = frozenset({"new", "old", "fresh", "same"})
-HINTS = frozenset({"total", "home", "out", "full", "before", "after", "this", "update", "news", *CANISTERS})
+HINTS = frozenset(
+    {"total", "home", "out", "full", "before", "after", "back", "this", "update", "news", *CANISTERS}
+)
 
 
 Labelled: TypeAlias = Mapping[int, tuple[int, str]]
@@ -197,6 +200,22 @@ def _before(said: _Message) -> list[Cue]:
     return found
 
 
+def _not_back(said: _Message) -> list[Cue]:
+    """ "went to the OR at 2150, not back yet", "gone to ICU, not coming back": no more than that."""
+    toks, found = said.toks, []
+    gone = [c for c in said.cues if c.label == "kind" and c.value in {"away", "left"}]
+    for cue in said.cues if gone else ():
+        nots = [c for c in said.cues if c.label == "neg" and gone[0].end <= c.start < c.end <= cue.start]
+        if cue.value != "back" or not nots or _passes_bed(said, gone[0].end, cue.start):
+            continue
+        still = set(toks.said[nots[-1].end : cue.start]) <= COMING
+        end = next(k for k in range(cue.end, len(toks) + 1) if word(toks, k) in STOPS - {"and", "then"})
+        if still and not any(t.is_digits for t in toks[nots[-1].start : end]):
+            end = cue.end + (word(toks, cue.end) == "yet")
+            found.append(Cue("filler", "", nots[-1].start, end))
+    return found
+
+
 def _this_one(said: _Message) -> list[Cue]:
     """ "old was 1850, and this one 30": of the canister that is there now."""
     toks, found = said.toks, []
@@ -226,6 +245,7 @@ _RULES: tuple[tuple[str, Callable[[_Message], list[Cue]]], ...] = (
     ("home", _home),
     ("out", _out),
     ("total", _totals),
+    ("back", _not_back),
     ("before", _before),
     ("after", _before),
     ("this", _this_one),

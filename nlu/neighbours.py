@@ -26,6 +26,48 @@ LEAVERS = frozenset(
 """Whoever left: behind these "left" is no side."""
 
 
+LYING = frozenset(
+    {
+        "above",
+        "hanging",
+        "lying",
+        "laying",
+        "sitting",
+        "standing",
+        "unattended",
+        "dangling",
+        "under",
+        "propped",
+    }
+)
+LEFT_THERE = frozenset(
+    {
+        "drain",
+        "tube",
+        "box",
+        "canister",
+        "bottle",
+        "chamber",
+        "system",
+        "unit",
+        "was",
+        "got",
+        "been",
+        "were",
+        "it",
+    }
+)
+ARTICLES = frozenset({"the", "his", "her", "a", "their"})
+
+
+def is_left_there(toks: Toks, start: int) -> bool:
+    """ "drain left above chest", "box left on the bed": where it was, and no side."""
+    if word(toks, start) != "left" or word(toks, start - 1) not in LEFT_THERE:
+        return False
+    behind = word(toks, start + 1)
+    return behind in LYING or (behind in {"on", "in"} and word(toks, start + 2) in ARTICLES)
+
+
 def phrase_of(piece: Item | Cue, toks: Toks) -> str:
     """The words of a piece, or of a cue."""
     return " ".join(toks.said[piece.start : piece.end])

@@ -8,35 +8,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Set
 
+from .claims import CLAIMED, SAYS, STRONG, claimed
 from .coming import COMING, CONDITIONS, NEXT, condition_end, is_of_later
 from .corrections import is_correction
-from .items import FINDINGS, FULL_HOUR, Item
+from .items import FINDINGS, Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .polarity import DENIED, turned
-from .renewed import CONTEXT
 
-STRONG = frozenset({",", ";", ".", "!", "but", "then"})
-OURS = frozenset(
-    {
-        "level",
-        "levelat",
-        "tubeword",
-        "canister",
-        "seal",
-        "suction",
-        "wall",
-        "leak",
-        "tidal",
-        "old",
-        "new",
-        "opens",
-        "kind",
-        "what",
-        "amount",
-        "closing",
-    }
-)
 LIMITS = frozenset(
     {
         "over",
@@ -62,7 +41,6 @@ GOALS = frozenset({"goal", "target"})
 """What these say is no event and no level, and nobody meant to tell one."""
 AHEAD = frozenset({"in", "next", "every", "within", "q"})
 """A length of time after these lies ahead ("in 20 min")."""
-SAYS = frozenset({"num", "bad"})
 EVENT_CUES = frozenset({"kind", "what", "same"})
 PLANNED_CUES = EVENT_CUES | FINDINGS
 HAPPENED = FINDINGS | {"what"}
@@ -74,15 +52,8 @@ PAIR = 2
 """Words of "new box"."""
 NEARLY = frozenset({"nearly", "almost"})
 PLEASE = frozenset({"please", "pls", "plz", "someone", "somebody"})
-CLAIMED = "claimed"
 ABSENT = "absent"
 """What was looked for and not there: no finding, and no answer either."""
-DAYS = frozenset({"day", "pod"})
-"""With one of these, a phrase takes the number of a day."""
-AGES = frozenset({"yo", "y / o", "years old", "year old", "yr old"})
-PER_CENT = 100
-MOST_DAYS = 60
-CLAIMABLE = frozenset({"", "at", "amount", "output"})
 REPAIR = "repair"
 
 
@@ -97,7 +68,7 @@ def scoped(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     ):
         return items
     asks = _asks(items, toks)
-    found = _claimed(_without_remarks(list(items), toks), toks)
+    found = claimed(_without_remarks(list(items), toks), toks)
     if not asks:
         found = _planned(found, toks)
         if not is_correction(tuple(found), toks):
@@ -118,93 +89,6 @@ def _is_kind(item: Item, names: Set[str]) -> bool:
 
 def _is_break(item: Item) -> bool:
     return item.role == "sep" and item.value in STRONG
-
-
-def _claimed(items: list[Item], toks: Toks) -> list[Item]:
-    """Numbers beside "urine", "bp", "foley" are not ours, up to the next word that is ours."""
-    reasoned = any(i.role == "cue" and i.value == "reason" for i in items)  # "pod 1 heart" tells one
-    for k, cue in enumerate(items):
-        if cue.role != "cue" or cue.value != "other":
-            continue
-        is_day = not DAYS.isdisjoint(phrase_of(cue, toks).split())
-        if is_day and not _is_day_number(items, k):
-            items[k] = cue.as_role("foreign")
-            continue
-        own = k > 0 and _is_its_number(items, k)
-        if own:
-            items[k - 1] = items[k - 1].as_role(CLAIMED)
-        timed = False
-        for j in range(k + 1, len(items)):
-            if _is_break(items[j]) or _is_ours(items[j], own) or (own and items[j].role == "bed"):
-                break
-            if (timed and items[j].role in SAYS) or items[j].value == "other":
-                break
-            timed |= own and (items[j].role == "time" or _is_clock_after(items[j], own))
-            if items[j].role == "time" and j == k + 1 and all(c.style == "date" for c in items[j].clocks):
-                items[j], own = items[j].as_role(CLAIMED), True  # "pain 4/10"
-            if items[j].role in SAYS and _is_on_saturday(cue, items[j], toks):
-                items[j] = items[j]._replace(role="bad", lead="at")
-                break
-            if items[j].role in SAYS and not _is_clock_after(items[j], own):
-                items[j], own = items[j].as_role(CONTEXT if is_day and reasoned else CLAIMED), True
-                if is_day:
-                    break  # "pod 2 640 0645": which day it is, and no more
-        before = items[k - 1] if k else None
-        takes = before is not None and before.role in SAYS and before.lead in CLAIMABLE
-        if takes and not own and not _is_only_bed(items, k - 1) and not _is_of_line(items, k - 1):
-            items[k - 1] = items[k - 1].as_role(CLAIMED)
-        of_patient = (is_day and own) or (takes and phrase_of(cue, toks) in AGES)  # "71 yo"
-        items[k] = cue._replace(value="filler") if of_patient else cue.as_role("foreign")
-    return items
-
-
-def _is_on_saturday(cue: Item, number: Item, toks: Toks) -> bool:
-    """ "340 sat 2200": no saturation is that high."""
-    beside = number.start - cue.end <= 1 and phrase_of(cue, toks) == "sat"
-    return beside and word(toks, cue.end) != "up" and (number.amount or 0) > PER_CENT
-
-
-def _is_day_number(items: list[Item], k: int) -> bool:
-    """ "pod 2", "post op day 1": behind a word for a day stands one small number."""
-    after = items[k + 1] if k + 1 < len(items) else None
-    return after is None or after.role not in SAYS or (after.amount or 0) <= MOST_DAYS
-
-
-def _is_of_line(items: list[Item], k: int) -> bool:
-    """ "mark 540 at 1900 vitals stable", "12 540 at 1900 urine": the time right behind a line is its own."""
-    line, time = items[k - 1] if k else None, items[k]
-    if line is None or line.role != "num" or not (time.at and time.clocklike):
-        return False
-    return line.lead in {"level", "levelat"} or (line.label is None and line.end + 1 == time.start)
-
-
-def _is_only_bed(items: list[Item], k: int) -> bool:
-    """ "19 cxr done, back": a label at the start, where no other bed is said."""
-    first = not any(i.role != "cue" for i in items[:k]) and not any(i.role == "bed" for i in items)
-    return first and items[k].label is not None and not items[k].unit
-
-
-def _is_ours(item: Item, own: bool) -> bool:
-    """A word of the drain; "wound vac canister 150": the canister of a thing with no number is its own."""
-    if item.role == "num" and item.lead == "inside":  # "temp 37.8 640 in drain"
-        return own
-    chest = item.unread and item.name == "chest"  # "ng 340 chest 1280"
-    return chest or (item.role == "cue" and item.value in OURS and (own or item.value != "canister"))
-
-
-def _is_its_number(items: list[Item], k: int) -> bool:
-    """ "500 ml bolus at 0300": the number before is its own where the one behind is the time."""
-    before, cue = items[k - 1], items[k]
-    after = next((i for i in items[k + 1 :] if i.role in SAYS or i.role == "time"), None)
-    adjoins = before.role in SAYS and before.end == cue.start and before.lead in CLAIMABLE
-    return (
-        adjoins and before.unit != "" and after is not None and (after.role == "time" or after.lead == "at")
-    )
-
-
-def _is_clock_after(item: Item, own: bool) -> bool:
-    written = len(item.digits) == FULL_HOUR and item.digits[0] == "0"
-    return own and item.lead == "at" and (item.clocklike or written)
 
 
 def _planned(items: list[Item], toks: Toks) -> list[Item]:

@@ -1,7 +1,7 @@
 """A letter typed for a word, where the words around leave no other: the "n" of "17 290 at 0200 n 18 is 60".
 
 Alone, or behind a bed, an "n" is a no; a "u" behind "can" is you. The "s" of "0300s" says that all are of
-that time. Called by `pipeline`, for typed messages.
+that time, "w/" is with. Called by `pipeline`, for typed messages.
 """
 
 from __future__ import annotations
@@ -30,9 +30,29 @@ def plain(toks: Sequence[Token]) -> Sequence[Token]:
     toks = list(_without_plurals(toks)) if "s" in said else toks
     if "u" in said:
         toks = [t._replace(text="you") if _is_you(toks, k) else t for k, t in enumerate(toks)]
+    if "w" in said and "/" in said:
+        toks = list(_with_with(toks))
     if "n" not in said:
         return toks
     return [t._replace(text="and") if t.text == "n" and _joins(toks, k) else t for k, t in enumerate(toks)]
+
+
+def _with_with(toks: Sequence[Token]) -> Iterator[Token]:
+    """ "340 w/ bubbling" as with, "w/o leak" as without; not "w/c", which has wheels."""
+    skipped = -1
+    for k, token in enumerate(toks):
+        slash = token.text == "w" and k + 1 < len(toks) and toks[k + 1].text == "/" and toks[k + 1].glued
+        behind = toks[k + 2] if slash and k + 2 < len(toks) and toks[k + 2].glued else None
+        if k <= skipped:
+            continue
+        if slash and behind is not None and behind.text == "o":
+            skipped = k + 2
+            yield token._replace(text="without", end=behind.end)
+        elif slash and (behind is None or len(behind.text) > 1 or behind.is_digits):
+            skipped = k + 1
+            yield token._replace(text="with", end=toks[k + 1].end)
+        else:
+            yield token
 
 
 def _joins(toks: Sequence[Token], k: int) -> bool:

@@ -8,8 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from .claims import STRONG
 from .clauses import clauses
 from .items import AMOUNTS, FINDINGS, Item
+from .manner import beside_checks, beside_events
 from .neighbours import phrase_of
 from .numbers import Toks, glued, word
 from .patterns.asides import (
@@ -27,7 +29,6 @@ from .patterns.asides import (
 )
 from .roles import OF_PATIENT, is_event
 from .rules import Rule, Rules, signs, there
-from .scope import STRONG
 from .turned import LASTING, was_so
 
 TOLD = frozenset({"old", "new", "final", "previous"})
@@ -55,25 +56,10 @@ REASONING = frozenset(
 )
 NEAR_BY = 4
 """So many words before such a word these say why the drain is in."""
-DONE_BESIDE = frozenset(
-    {"dressing", "dressing changed", "dressing change", "drsg", "cxr", "chest xray", "vitals", "labs"}
-)
 WALL_ASIDES = CHECK_ASIDES | {"down", "low", "up", "someone", "somebody", "too"}
 """Beside an indicator that is told these say why."""
 DIAL = 40
 """Centimetres of water; no suction dial is set higher. Common practice, no source."""
-PAUSES = frozenset({"clamped", "unclamped", "suction_off", "suction_on"})
-LEANING = frozenset({"leaning", "leaned", "leant"})
-TUGS = frozenset({"pulled", "pulling", "tugged", "tugging", "yanked", "yanking"})
-PURPOSEFUL = PAUSES | {"away", "back"}
-MISHAPS = frozenset({"tipped", "damaged", "disconnected", "dislodged", "kinked", "raised"})
-REJOINED = frozenset({"reconnected", "reattached", "rejoined"})
-SPILLING = frozenset({"tipped", "damaged", "disconnected"})
-SPILLS = frozenset(
-    {"dripping", "drips", "leaking", "leaks", "leaked", "oozing", "wet", "puddle", "everywhere", "spilling"}
-)
-"""Behind such a mishap: what came of it."""
-HOW = frozenset({"when", "while", "whilst", "after", "during", "because", "cos", "as"})
 EVENT_CUES = frozenset({"kind", "what"})
 TELLING = CHECKS | {"kind", "reason", "what", "word", "check"}
 """Cues of an event, of a check, and words that were not understood: without any there is nothing to doubt."""
@@ -102,14 +88,8 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if not events and not checks:
             continue
         scope = _with_bed(parts, place)
-        if {e.name for e in events} & PURPOSEFUL:
-            scope = [i for i in scope if not _is_purpose(i, toks)]
-        if events and {e.name for e in events} <= MISHAPS:
-            scope = [i for i in _without_how(scope, events[-1], toks) if not _is_of_mishap(i, events, toks)]
-        harmless = ASIDES if events else CHECK_ASIDES
-        if not events:
-            scope = [i for i in scope if i in clause or not _is_done_beside(i, toks)]
-            harmless = WALL_ASIDES if _is_indicator_told(items) else harmless
+        scope = beside_events(scope, events, toks) if events else beside_checks(scope, clause, toks)
+        harmless = ASIDES if events else WALL_ASIDES if _is_indicator_told(items) else CHECK_ASIDES
         yield from _strange(
             scope, harmless | OF_MOVES if {e.name for e in events} == {"moved"} else harmless, toks
         )
@@ -177,34 +157,6 @@ def _is_indicator_told(items: tuple[Item, ...]) -> bool:
     """Whether the indicator of the suction was told, and the water seal was not."""
     told = {i.value for i in items if i.role == "cue"}
     return "indicator" in told and "seal" not in told
-
-
-def _is_done_beside(item: Item, toks: Toks) -> bool:
-    """ "10 dressing changed, no leak": done on the way, in a clause of its own."""
-    return item.role == "foreign" and phrase_of(item, toks) in DONE_BESIDE
-
-
-def _is_purpose(item: Item, toks: Toks) -> bool:
-    """ "clamped for the walk", "to the OR for a washout": what it was stopped or who went for."""
-    k = item.start - 1 - (word(toks, item.start - 1) in {"a", "an", "the", "his", "her", "another"})
-    return word(toks, k) == "for" and item.unread
-
-
-def _without_how(scope: list[Item], event: Item, toks: Toks) -> list[Item]:
-    """ "box tipped when bed lowered onto it": words behind tell how it came, and not what it was of."""
-    how = next((k for k in range(event.end, scope[-1].end) if word(toks, k) in HOW), None)
-    if how is None or not any(word(toks, k) in THINGS for k in range(scope[0].start, how)):
-        return scope
-    return [i for i in scope if i.start < how or i.role == "foreign" or i.value != "word"]
-
-
-def _is_of_mishap(item: Item, events: list[Item], toks: Toks) -> bool:
-    """ "pulled on his chest tube, its halfway out", "cracked and dripping": how it came, what came of it."""
-    said = word(toks, item.start)
-    spills = any(e.name in SPILLING and e.end <= item.start for e in events)
-    joined = said in REJOINED and any(e.name == "disconnected" for e in events)
-    leant = said in LEANING and all(e.name == "kinked" for e in events)  # "leaning on the tubing, kinked"
-    return item.unread and (said in TUGS or leant or joined or (spills and said in SPILLS))
 
 
 def _loaded(clause: list[Item]) -> Iterator[str]:

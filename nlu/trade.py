@@ -17,7 +17,23 @@ NAMES: dict[tuple[str, ...], str] = {
     ("icc",): "tube",
     ("iccs",): "tubes",
     ("i", "c", "c"): "tube",
+    ("ctt",): "tube",
+    ("ctts",): "tubes",
+    ("c", "t", "t"): "tube",
+    ("thoracostomy", "tube"): "tube",
+    ("chest", "tube", "thoracostomy"): "tube",
+    ("thoracic", "drain"): "drain",
+    ("thorax", "drain"): "drain",
+    ("thoracic", "tube"): "tube",
+    ("icdt",): "tube",
+    ("icds",): "tubes",
+    ("intercostal", "chest", "drain"): "drain",
+    ("intercostal", "chest", "tube"): "tube",
+    ("intercostal", "drainage", "tube"): "tube",
     ("uwsd",): "box",
+    ("uwd",): "box",
+    ("uwds",): "canisters",
+    ("wsd",): "box",
     ("uwsds",): "canisters",
     ("u", "w", "s", "d"): "box",
     ("underwater", "seal", "drain"): "box",
@@ -26,7 +42,8 @@ NAMES: dict[tuple[str, ...], str] = {
     ("under", "water", "seal", "drain"): "box",
     ("underwater", "drain"): "box",
 }
-"""British and Australian words for the tube in the chest and for what it drains into. From memory."""
+"""British, Indian, Philippine and Australian words for the tube in the chest and for what it drains into.
+From memory."""
 SEALS = (("underwater", "seal"), ("under", "water", "seal"))
 HOLDERS = frozenset({"bottle", "bottles", "box", "chamber", "canister", "unit", "system"})
 OF_DRAIN = frozenset({"drain", "drainage", "box", "tube"})

@@ -21,6 +21,8 @@ FEW = 4
 """Nobody has more tubes. Common practice, no source."""
 MOST_ON = 300
 """No wall suction is set to more mmHg. Common practice, no source."""
+OLDEST = 105
+"""Years: so old a patient may be."""
 OF_SEVERAL = frozenset({"old", "new", "other", "last", "first", "second", "next", "previous", "another"})
 UNSAID = frozenset({"something", "somethin", "summat", "odd", "change", "some", "counting", "whatever"})
 """Behind a number these stand for the rest of it."""
@@ -191,7 +193,19 @@ def gave_report(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "who gave a report, and no amount"
 
 
+def age_or_level(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "12 is 65, post op heart": how old the patient is, or the line, where why the drain is in follows."""
+    for k, item in enumerate(items):
+        bare = item.role == "level" and not (item.lead or item.unit or item.at)
+        before = next((i.role for i in reversed(items[:k]) if i.role != "sep"), "")
+        beside = before == "bed" and 0 < (item.amount or 0) <= OLDEST
+        told = [i.value if i.role == "cue" else i.role for i in items[k + 1 :] if i.role != "sep"][:1]
+        if bare and beside and told == ["reason"]:
+            yield "an age, or a level"
+
+
 TURNED = (
+    Rule(age_or_level, frozenset({"reason"})),
     Rule(weight_change, frozenset({"weight"}), CHANGES),
     Rule(read_or_when, frozenset({"time"})),
     Rule(said_of_it, frozenset({"time"})),

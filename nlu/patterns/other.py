@@ -85,6 +85,8 @@ OTHER: dict[str, tuple[str, ...]] = {
         "picc", "picc line", "a line", "a-line", "drain care", "weight loss", "dressing",
         "dressing changed", "dressing change", "bmp", "cbc", "nasogastric", "aline", "cell", "text me at",
         "room air", "nasal cannula", "liters of oxygen", "liters nc", "l nc", "l o2", "lpm", "age", "yo",
+        "yr old", "yrs old", "yr-old", "yrs-old", "year-old", "month old", "months old", "month-old",
+        "mo old", "mos old", "week old", "weeks old", "wk old", "wks old", "day old baby", "y o",
         "years old", "year old", "y/o", "braden", "residual", "residuals", "gastric residual", "platelet",
         "albumin", "bilirubin", "ca", "mag", "phosphorus", "inspiratory", "is volume",
         "incentive spirometer", "incentive spirometry", "lumbar", "ventric", "external ventricular drain",

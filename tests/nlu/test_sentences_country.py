@@ -102,3 +102,27 @@ def test_what_a_tube_came_off_is_timed_and_has_no_level(text: str) -> None:
 )
 def test_the_line_at_the_end_of_a_shift_is_closing_by_any_name_of_the_shift(text: str) -> None:
     assert reading(text) == "mark bed=9 at=18:40 level_ml=1240 closing"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "Bed 19 R CTT 300 6pm; Bed 20 L CTT 1090 6pm",
+            "mark bed=19 tube=right at=18:00 level_ml=300; mark bed=20 tube=left at=18:00 level_ml=1090",
+        ),
+        ("bed 20 L CTT 1215 at 6:45pm, end of duty", "mark bed=20 tube=left at=18:45 level_ml=1215 closing"),
+        ("4 CTT bottle changed 1840, old bottle 1500", "exchanged bed=4 at=18:40 final_ml=1500"),
+        ("bed 4 ctt out 1830, final 220", "removed bed=4 at=18:30 level_ml=220"),
+        ("bed 4 ICDT 340 at 1830", "mark bed=4 at=18:30 level_ml=340"),
+        ("4 UWD 340 at 1830", "mark bed=4 at=18:30 level_ml=340"),
+        ("4 intercostal chest drain 340 at 1830", "mark bed=4 at=18:30 level_ml=340"),
+        ("bed 4 340 at 1830 for endorsement", "mark bed=4 at=18:30 level_ml=340 closing"),
+        ("bed 4 NGT 340 at 1830", ""),
+        ("bed 4 EVD 340 at 1830", ""),
+    ],
+)
+def test_other_countries_have_other_words_for_the_tube_and_for_the_end_of_a_shift(
+    text: str, read: str
+) -> None:
+    assert reading(text) == read

@@ -1,0 +1,154 @@
+"""Numbers of what is not ours: beside "urine", "bp" or an age a number is claimed, and never a line.
+
+Called by `scope`, before any number gets its role.
+"""
+
+from __future__ import annotations
+
+from .items import FULL_HOUR, Item
+from .neighbours import phrase_of
+from .numbers import Toks, word
+from .renewed import CONTEXT
+
+CLAIMED = "claimed"
+SAYS = frozenset({"num", "bad"})
+STRONG = frozenset({",", ";", ".", "!", "but", "then"})
+OURS = frozenset(
+    {
+        "level",
+        "levelat",
+        "tubeword",
+        "canister",
+        "seal",
+        "suction",
+        "wall",
+        "leak",
+        "tidal",
+        "old",
+        "new",
+        "opens",
+        "kind",
+        "what",
+        "amount",
+        "closing",
+    }
+)
+DAYS = frozenset({"day", "pod"})
+"""With one of these, a phrase takes the number of a day."""
+AGES = frozenset({"yo", "y / o", "old"})
+"""So a phrase ends behind an age: "71 yo", "8 month old"."""
+PER_CENT = 100
+MOST_DAYS = 60
+CLAIMABLE = frozenset({"", "at", "amount", "output"})
+CAME = frozenset({"out", "amount"})
+WHENCE = frozenset({"of", "from", "in", "into", "via"})
+OWNERS = frozenset({"his", "her", "their", "the", "a", "pts", "patients"})
+
+
+def claimed(items: list[Item], toks: Toks) -> list[Item]:
+    """Numbers beside "urine", "bp", "foley" are not ours, up to the next word that is ours."""
+    reasoned = any(i.role == "cue" and i.value == "reason" for i in items)  # "pod 1 heart" tells one
+    for k, cue in enumerate(items):
+        if cue.role != "cue" or cue.value != "other":
+            continue
+        is_day = not DAYS.isdisjoint(phrase_of(cue, toks).split())
+        if is_day and not _is_day_number(items, k):
+            items[k] = cue.as_role("foreign")
+            continue
+        if k and _is_age(items[k - 1], cue, toks):
+            items[k - 1], items[k] = items[k - 1].as_role(CLAIMED), cue._replace(value="filler")
+            continue
+        own = k > 0 and _is_its_number(items, k)
+        if own:
+            items[k - 1] = items[k - 1].as_role(CLAIMED)
+        timed = False
+        for j in range(k + 1, len(items)):
+            stops = items[j].role == "sep" and items[j].value in STRONG
+            if stops or _is_ours(items[j], own) or (own and items[j].role == "bed"):
+                break
+            if (timed and items[j].role in SAYS) or items[j].value == "other":
+                break
+            timed |= own and (items[j].role == "time" or _is_clock_after(items[j], own))
+            if items[j].role == "time" and j == k + 1 and all(c.style == "date" for c in items[j].clocks):
+                items[j], own = items[j].as_role(CLAIMED), True  # "pain 4/10"
+            if items[j].role in SAYS and _is_on_saturday(cue, items[j], toks):
+                items[j] = items[j]._replace(role="bad", lead="at")
+                break
+            if items[j].role in SAYS and not _is_clock_after(items[j], own):
+                items[j], own = items[j].as_role(CONTEXT if is_day and reasoned else CLAIMED), True
+                if is_day:
+                    break  # "pod 2 640 0645": which day it is, and no more
+        place = _place_before(items, k, toks)
+        before = items[place] if place >= 0 else None
+        takes = before is not None and before.role in SAYS and before.lead in CLAIMABLE
+        if takes and not own and not _is_only_bed(items, place) and not _is_of_line(items, place):
+            items[place] = items[place].as_role(CLAIMED)
+            items[place + 1 : k] = [i._replace(value="filler") for i in items[place + 1 : k]]
+        items[k] = cue._replace(value="filler") if is_day and own else cue.as_role("foreign")
+    return items
+
+
+def _is_age(number: Item, cue: Item, toks: Toks) -> bool:
+    """ "71 yo", "8 month old": the patient's, and behind it the line may be told."""
+    said = phrase_of(cue, toks)
+    aged = said in AGES or said.split()[-1] in AGES
+    return aged and number.role in SAYS and number.lead in CLAIMABLE and number.end == cue.start
+
+
+def _place_before(items: list[Item], k: int, toks: Toks) -> int:
+    """Where the number before a device stands: "450 she put out of her foley", "450 came from his ng"."""
+    start = items[k].start - 1
+    while word(toks, start) in OWNERS:
+        start -= 1
+    verb = items[k - 1]
+    came = verb.role == "cue" and (verb.value in CAME or verb.name == "came")
+    return k - 2 if k > 1 and came and word(toks, start) in WHENCE else k - 1
+
+
+def _is_on_saturday(cue: Item, number: Item, toks: Toks) -> bool:
+    """ "340 sat 2200": no saturation is that high."""
+    beside = number.start - cue.end <= 1 and phrase_of(cue, toks) == "sat"
+    return beside and word(toks, cue.end) != "up" and (number.amount or 0) > PER_CENT
+
+
+def _is_day_number(items: list[Item], k: int) -> bool:
+    """ "pod 2", "post op day 1": behind a word for a day stands one small number."""
+    after = items[k + 1] if k + 1 < len(items) else None
+    return after is None or after.role not in SAYS or (after.amount or 0) <= MOST_DAYS
+
+
+def _is_of_line(items: list[Item], k: int) -> bool:
+    """ "mark 540 at 1900 vitals stable", "12 540 at 1900 urine": the time right behind a line is its own."""
+    line, time = items[k - 1] if k else None, items[k]
+    if line is None or line.role != "num" or not (time.at and time.clocklike):
+        return False
+    return line.lead in {"level", "levelat"} or (line.label is None and line.end + 1 == time.start)
+
+
+def _is_only_bed(items: list[Item], k: int) -> bool:
+    """ "19 cxr done, back": a label at the start, where no other bed is said."""
+    first = not any(i.role != "cue" for i in items[:k]) and not any(i.role == "bed" for i in items)
+    return first and items[k].label is not None and not items[k].unit
+
+
+def _is_ours(item: Item, own: bool) -> bool:
+    """A word of the drain; "wound vac canister 150": the canister of a thing with no number is its own."""
+    if item.role == "num" and item.lead == "inside":  # "temp 37.8 640 in drain"
+        return own
+    chest = item.unread and item.name == "chest"  # "ng 340 chest 1280"
+    return chest or (item.role == "cue" and item.value in OURS and (own or item.value != "canister"))
+
+
+def _is_its_number(items: list[Item], k: int) -> bool:
+    """ "500 ml bolus at 0300": the number before is its own where the one behind is the time."""
+    before, cue = items[k - 1], items[k]
+    after = next((i for i in items[k + 1 :] if i.role in SAYS or i.role == "time"), None)
+    adjoins = before.role in SAYS and before.end == cue.start and before.lead in CLAIMABLE
+    return (
+        adjoins and before.unit != "" and after is not None and (after.role == "time" or after.lead == "at")
+    )
+
+
+def _is_clock_after(item: Item, own: bool) -> bool:
+    written = len(item.digits) == FULL_HOUR and item.digits[0] == "0"
+    return own and item.lead == "at" and (item.clocklike or written)

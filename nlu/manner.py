@@ -1,0 +1,108 @@
+"""Words beside an event or a check that say how it came, what for or on whose word, and nothing else of it.
+
+Called by `subjects`, for which any other word that was not understood makes the message a question.
+"""
+
+from __future__ import annotations
+
+from .items import FULL_HOUR, Item
+from .neighbours import phrase_of
+from .numbers import Toks, is_digits, word
+from .patterns.asides import THINGS
+
+DONE_BESIDE = frozenset(
+    {"dressing", "dressing changed", "dressing change", "drsg", "cxr", "chest xray", "vitals", "labs"}
+)
+PAUSES = frozenset({"clamped", "unclamped", "suction_off", "suction_on"})
+LEANING = frozenset({"leaning", "leaned", "leant"})
+TUGS = frozenset({"pulled", "pulling", "tugged", "tugging", "yanked", "yanking"})
+PURPOSEFUL = PAUSES | {"away", "back"}
+MISHAPS = frozenset({"tipped", "damaged", "disconnected", "dislodged", "kinked", "raised"})
+REJOINED = frozenset({"reconnected", "reattached", "rejoined"})
+SPILLING = frozenset({"tipped", "damaged", "disconnected"})
+SPILLS = frozenset(
+    {"dripping", "drips", "leaking", "leaks", "leaked", "oozing", "wet", "puddle", "everywhere", "spilling"}
+)
+"""Behind such a mishap: what came of it."""
+HOLDING = frozenset({"held", "holding", "holds", "carried", "carrying", "kept", "keeping", "being", "placed"})
+"""What is done to a canister that is raised."""
+SLIPPING = frozenset(
+    {"slipped", "slipping", "slid", "sliding", "came", "come", "coming", "worked", "working", "wriggled"}
+    | {"crept", "fallen", "pushed", "pulled"}
+)
+"""How a tube came out so far: "slipped half out"."""
+SCANS = frozenset({"ct", "mri", "xray", "ray", "scan", "ultrasound", "echo", "angio", "ctpa", "pet"})
+SCANNED = frozenset(
+    {"chest", "thorax", "abdo", "abdomen", "pelvis", "head", "brain", "neck", "spine", "heart", "lung"}
+    | {"lungs", "thoracic", "guided", "biopsy", "angio", "angiogram", "contrast", "aorta", "tap", "kub"}
+)
+"""Behind the name of a scan: of what it is taken."""
+SETTING = frozenset(
+    {"increase", "decrease", "reduce", "raise", "lower", "turn", "drop", "wean", "titrate", "bump"}
+    | {"crank", "dial", "bring", "change", "keep", "leave", "maintain", "continue", "set", "go", "down"}
+)
+"""Behind the word for an order: what is to be done to the dial."""
+HOW = frozenset({"when", "while", "whilst", "after", "during", "because", "cos", "as"})
+
+
+def beside_events(scope: list[Item], events: list[Item], toks: Toks) -> list[Item]:
+    """The pieces without what only says what for the events were, or how they came."""
+    names = {event.name for event in events}
+    if names & PURPOSEFUL:
+        scope = [i for i in scope if not (_is_purpose(i, toks) or _is_scanned(i, toks))]
+    if names <= MISHAPS:
+        scope = [i for i in _without_how(scope, events[-1], toks) if not _is_of_mishap(i, events, toks)]
+    return scope
+
+
+def beside_checks(scope: list[Item], clause: list[Item], toks: Toks) -> list[Item]:
+    """The pieces without what was done on the way, and what is to be done to a dial by an order."""
+    order = next((i.end for i in clause if i.role == "cue" and i.value == "order"), len(toks))
+    ordered = {i.start for i in clause if i.start >= order and word(toks, i.start) in SETTING}
+    scope = [i for i in scope if i in clause or not _is_done_beside(i, toks)]
+    return [i for i in scope if not (i.unread and i.start in ordered)]
+
+
+def _is_scanned(item: Item, toks: Toks) -> bool:
+    """ "off for CT chest", "an MRI of her head": of what it is taken."""
+    k = item.start - 1
+    while word(toks, k) in SCANNED or word(toks, k) in {"of", "the", "his", "her", "and", "+", "/"}:
+        k -= 1
+    scanned = word(toks, item.start) in SCANNED and word(toks, k) in SCANS
+    return item.unread and scanned and not _is_level(toks, item.end)
+
+
+def _is_level(toks: Toks, k: int) -> bool:
+    """ "off for CT chest 340": perhaps the line of the chest tube."""
+    return is_digits(toks, k) and len(word(toks, k)) < FULL_HOUR
+
+
+def _is_done_beside(item: Item, toks: Toks) -> bool:
+    """ "10 dressing changed, no leak": done on the way, in a clause of its own."""
+    return item.role == "foreign" and phrase_of(item, toks) in DONE_BESIDE
+
+
+def _is_purpose(item: Item, toks: Toks) -> bool:
+    """ "clamped for the walk", "to the OR for a washout": what it was stopped or who went for."""
+    k = item.start - 1 - (word(toks, item.start - 1) in {"a", "an", "the", "his", "her", "another"})
+    return word(toks, k) == "for" and item.unread
+
+
+def _without_how(scope: list[Item], event: Item, toks: Toks) -> list[Item]:
+    """ "box tipped when bed lowered onto it": words behind tell how it came, and not what it was of."""
+    how = next((k for k in range(event.end, scope[-1].end) if word(toks, k) in HOW), None)
+    if how is None or not any(word(toks, k) in THINGS for k in range(scope[0].start, how)):
+        return scope
+    return [i for i in scope if i.start < how or i.role == "foreign" or i.value != "word"]
+
+
+def _is_of_mishap(item: Item, events: list[Item], toks: Toks) -> bool:
+    """ "pulled on his chest tube, its halfway out", "cracked and dripping": how it came, what came of it."""
+    said = word(toks, item.start)
+    spills = any(e.name in SPILLING and e.end <= item.start for e in events)
+    joined = said in REJOINED and any(e.name == "disconnected" for e in events)
+    leant = said in LEANING and all(e.name == "kinked" for e in events)  # "leaning on the tubing, kinked"
+    held = said in HOLDING and all(e.name == "raised" for e in events)
+    slipped = said in SLIPPING and all(e.name == "dislodged" for e in events)
+    came = said in TUGS or leant or joined or held or slipped
+    return item.unread and (came or (spills and said in SPILLS))

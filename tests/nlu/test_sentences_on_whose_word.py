@@ -1,0 +1,136 @@
+"""Words around an event or a line that change nothing of it: on whose word, how far, of what a scan."""
+
+from __future__ import annotations
+
+import pytest
+
+from .saying import reading
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("left drain in 4 clamped at 18:40 as advised", "incident bed=4 tube=left at=18:40 what=clamped"),
+        ("4 clamped 1840 as instructed, was coughing", "incident bed=4 at=18:40 what=clamped"),
+        ("4 clamped at 1840 on dr's advice", "incident bed=4 at=18:40 what=clamped"),
+        ("4 unclamped as discussed", "incident bed=4 what=unclamped"),
+        ("4 tube removed as advised 1840 final 200", "removed bed=4 at=18:40 level_ml=200"),
+        ("4 advised to clamp", "ask kind"),
+        ("4 clamp as advised", "ask kind"),
+        ("dr advised 4 be clamped", "ask kind"),
+        ("surgeon recommends suction 10 on 4", "ordered bed=4 suction_cmh2o=10"),
+        ("4 clamped 1840, advised to unclamp at 2000", "ask kind"),
+    ],
+)
+def test_on_whose_word_it_was_done_says_nothing_more_and_advice_is_an_order(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 20 - dr ordered decrease suction to 10", "ordered bed=20 suction_cmh2o=10"),
+        ("20 orders to increase suction to 20", "ordered bed=20 suction_cmh2o=20"),
+        ("20 reg says turn suction down to 10", "ordered bed=20 suction_cmh2o=10"),
+        (
+            "Surgeon round. 15 to go on suction, 20 cm, ordered at 17:30",
+            "ordered bed=15 at=17:30 suction_cmh2o=20",
+        ),
+        ("ordered 1730: 15 to go on suction 20", "ordered bed=15 at=17:30 suction_cmh2o=20"),
+        ("15 to go on suction at 20 per surgeon", "ordered bed=15 suction_cmh2o=20"),
+        ("15 to go on suction 20 tomorrow", "ask kind"),
+        ("20 increase suction to 20", "ask kind"),
+        ("20 will increase suction to 20", "ask kind"),
+        ("20 dr ordered stop suction", "ask kind"),
+    ],
+)
+def test_what_is_to_be_done_to_the_dial_is_the_order(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("4 off for CT chest", "away bed=4"),
+        ("4 gone for CT head 1840", "away bed=4 at=18:40"),
+        ("4 back from MRI head 1830", "back bed=4 at=18:30"),
+        ("4 went for a scan of her chest 1845", "away bed=4 at=18:45"),
+        ("4 off for CT chest tube clamped for transport", "away bed=4; incident bed=4 what=clamped"),
+        ("4 off for CT chest 340", "ask kind"),
+        ("bed 6 went to the OR at 1750, not back yet", "away bed=6 at=17:50"),
+        ("8 went to ICU from theatre, not coming back to us", "left bed=8"),
+        ("4 to theatre 1300 hasn't come back yet", "away bed=4 at=13:00"),
+        ("4 not back from CT yet", "ask kind"),
+        ("4 has not gone to CT yet", "ask kind"),
+    ],
+)
+def test_of_what_a_scan_is_taken_and_who_is_not_back_change_nothing(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("4 pt up to toilet, drain held above chest for a bit sorry", "incident bed=4 what=raised"),
+        ("4 canister was being held higher than the chest", "incident bed=4 what=raised"),
+        ("4 drain left above chest on the bed table", "incident bed=4 what=raised"),
+        ("4 drain not held above the chest", "ask kind"),
+        ("4 chest tube has slipped half out!!", "incident bed=4 what=dislodged"),
+        ("4 right drain has slid partly out at 1840", "incident bed=4 tube=right at=18:40 what=dislodged"),
+        ("4 drain worked its way half out", "incident bed=4 what=dislodged"),
+        ("4 iv slipped half out", "ask kind"),
+        ("4 tube is nearly half out", "ask kind"),
+        ("4 drain left clamped", "incident bed=4 tube=left what=clamped"),
+    ],
+)
+def test_how_it_was_held_and_how_far_it_slipped(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "9 dumped when we turned him. line 1590 at 1845, dark old blood",
+            "mark bed=9 at=18:45 level_ml=1590; checked bed=9 at=18:45 fluid=dark_red",
+        ),
+        ("when was 9 dumped. line 1590", "ask level_ml"),
+        (
+            "20 L 1050 6pm w/ intermittent bubbling",
+            "mark bed=20 tube=left at=18:00 level_ml=1050; "
+            "checked bed=20 tube=left at=18:00 air_leak=intermittent",
+        ),
+        (
+            "7 340 at 1830 w/o leak",
+            "mark bed=7 at=18:30 level_ml=340; checked bed=7 at=18:30 air_leak=none",
+        ),
+        ("7 340 w/c to scan", "ask kind"),
+    ],
+)
+def test_on_what_it_came_and_with_what(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 7 450 he has out of his foley", ""),
+        ("bed 7 450 she put out of her foley", ""),
+        ("bed 7 450 came from his ng", ""),
+        ("bed 7 line 900, 450 out of his foley", "mark bed=7 level_ml=900"),
+        ("7 450 out of his drain", "drained bed=7 volume_ml=450"),
+        ("12 65 yr old post op heart", "described bed=12 reason=cardiac"),
+        (
+            "12 65 yo post op heart 340 at 1830",
+            "mark bed=12 at=18:30 level_ml=340; described bed=12 at=18:30 reason=cardiac",
+        ),
+        ("12 is 65, post op heart", "described bed=12 reason=cardiac; ask level_ml"),
+        ("12, 65, post op heart", "described bed=12 reason=cardiac; ask level_ml"),
+        ("4 72 cabg", "described bed=4 reason=cardiac; ask level_ml"),
+        ("12 is 640, post op heart", "mark bed=12 level_ml=640; described bed=12 reason=cardiac"),
+        ("12 line is 65, post op heart", "mark bed=12 level_ml=65; described bed=12 reason=cardiac"),
+        ("12 is a post op heart, 65", "mark bed=12 level_ml=65; described bed=12 reason=cardiac"),
+    ],
+)
+def test_what_came_of_another_device_and_an_age_are_no_line(text: str, read: str) -> None:
+    assert reading(text) == read
