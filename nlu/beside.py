@@ -168,6 +168,10 @@ def _of_its_like(cue: Cue, near: Near, toks: Toks) -> Cue:
         return cue._replace(value="suction")
     if orders and phrase_of(cue, toks) in SEALS and _is_ordered(cue, orders, toks):
         return cue._replace(label="waterseal")
+    if cue.value == "suction_off" and any(0 <= cue.start - end <= 1 for end in orders):
+        return Cue(
+            "waterseal", "", cue.start, cue.end
+        )  # "md wants suction off", "wants her taken off suction"
     if orders and phrase_of(cue, toks) == "to go" and word(toks, cue.end) in TOWARDS:
         return cue._replace(label="filler", value="")  # "15 to go on suction 20, ordered at 1730"
     if cue.label == "other" and word(toks, cue.start - 1) in NAMED:

@@ -21,6 +21,10 @@ AHEAD = frozenset(
     | {"turn", "switch", "insert", "place", "discharge", "take", "put", "send"}
 )
 """What begins with one of these is told to somebody, or planned."""
+DONE_TO = frozenset(
+    {"started", "on", "off", "applied", "removed", "closed", "done", "ended", "over", "released"}
+)
+"""What ends with one of these has happened: "clamp trial started"."""
 DONE = "done"
 
 
@@ -66,4 +70,5 @@ def _has_happened(start: int, before: list[Cue], toks: Toks) -> bool:
         return False
     event = events[-1]
     stopped = any(word(toks, k) in STOPS for k in range(event.end, start))
-    return not stopped and word(toks, event.start) not in AHEAD and word(toks, event.start - 1) not in AHEAD
+    bidden = word(toks, event.start) in AHEAD and word(toks, event.end - 1) not in DONE_TO
+    return not stopped and not bidden and word(toks, event.start - 1) not in AHEAD

@@ -40,6 +40,7 @@ AGES = frozenset({"yo", "y / o", "old"})
 PER_CENT = 100
 MOST_DAYS = 60
 CLAIMABLE = frozenset({"", "at", "amount", "output"})
+DOSES = frozenset({"mg", "mcg", "g", "meq", "grams", "gram", "units"})
 CAME = frozenset({"out", "amount"})
 WHENCE = frozenset({"of", "from", "in", "into", "via"})
 OWNERS = frozenset({"his", "her", "their", "the", "a", "pts", "patients"})
@@ -78,14 +79,33 @@ def claimed(items: list[Item], toks: Toks) -> list[Item]:
                 items[j], own = items[j].as_role(CONTEXT if is_day and reasoned else CLAIMED), True
                 if is_day:
                     break  # "pod 2 640 0645": which day it is, and no more
-        place = _place_before(items, k, toks)
-        before = items[place] if place >= 0 else None
-        takes = before is not None and before.role in SAYS and before.lead in CLAIMABLE
-        if takes and not own and not _is_only_bed(items, place) and not _is_of_line(items, place):
-            items[place] = items[place].as_role(CLAIMED)
-            items[place + 1 : k] = [i._replace(value="filler") for i in items[place + 1 : k]]
+        if not own:
+            _claim_before(items, k, toks)
         items[k] = cue._replace(value="filler") if is_day and own else cue.as_role("foreign")
     return items
+
+
+def without_doses(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """ "gave 5 mg of morphine": beside what was given, how much of it."""
+    beside = [None, *items], [*items[1:], None]
+    return tuple(
+        i.as_role(CLAIMED) if i.role == "bad" and word(toks, i.end - 1) in DOSES and _is_given(near) else i
+        for i, *near in zip(items, *beside, strict=False)
+    )
+
+
+def _is_given(near: list[Item | None]) -> bool:
+    """Whether a word that was not understood, or another matter, stands beside it."""
+    return any(i is not None and (i.unread or i.value == "other") for i in near)
+
+
+def _claim_before(items: list[Item], k: int, toks: Toks) -> None:
+    """ "450 foley", "450 out of his foley": the number before a device is its own."""
+    place = _place_before(items, k, toks)
+    takes = place >= 0 and items[place].role in SAYS and items[place].lead in CLAIMABLE
+    if takes and not _is_only_bed(items, place) and not _is_of_line(items, place):
+        items[place] = items[place].as_role(CLAIMED)
+        items[place + 1 : k] = [i._replace(value="filler") for i in items[place + 1 : k]]
 
 
 def _is_age(number: Item, cue: Item, toks: Toks) -> bool:

@@ -18,7 +18,7 @@ HALTS = frozenset({"um", "uh", "er", "erm", "uhm"})
 def says_nothing(cue: Cue, way: Way, toks: Toks, *, voice: bool) -> bool:
     """A cue that leaves the number behind it to the cue before."""
     match cue.label:
-        case "negative":
+        case "negative" | "side":  # a left that is no tube's: "box left on the bed"
             return True
         case "okay":
             return voice and bool(way.lead)

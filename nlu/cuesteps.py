@@ -51,11 +51,9 @@ def _is_odd_setting(ground: Ground, i: int) -> bool:
 
 def _with_cue(ground: Ground, cue: Cue, way: Way, item: Item) -> Way:
     match cue.label:
-        case "side" if is_left_there(ground.toks, cue.start):
-            return way
         case "side" if is_adverb(ground.toks, cue.start, cue.end):
             return way.with_item(Item("cue", cue.start, cue.end, "word", cue.value))
-        case "side" | "place":
+        case "side" | "place" if not is_left_there(ground.toks, cue.start):
             tube = item._replace(role="tube", value="", name=cue.value)
             return way.with_item(tube, way.lead, at=way.at)
         case "level" if word(ground.toks, cue.end - 1) in MANY and number_follows(ground.toks, cue.end):

@@ -18,6 +18,7 @@ DEEP = 3
 """Centimetres; a water seal is seldom filled higher."""
 LITTLE = 200
 """No seal, suction or vacuum is over it."""
+ON_WHAT = frozenset({"when", "on", "after", "with", "while", "whilst", "again", "as", "during"})
 CHECKS = frozenset({"suction", "wall", "seal"})
 FOUND = CHECKS | FINDINGS
 
@@ -61,6 +62,8 @@ def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
         return cue.end, item._replace(lead="old")
     if cue.label == "since" and item.unit == "ml" and not (item.lead or item.at) and clocks(toks, cue.end):
         return item.end, item._replace(lead="amount")  # "15 only 10 ml since noon"
+    if cue.label == "amount" and _begins(item, toks) and word(toks, cue.end) in ON_WHAT:
+        return item.end, item  # "9 dumped on turning, line 1590": its bed
     if cue.value == "going" and _begins(item, toks):
         return item.end, item  # "12 draining well"
     timed = item.at and item.clocklike and len(item.digits) == FULL_HOUR  # "@1910 gave report"

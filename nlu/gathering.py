@@ -323,10 +323,17 @@ class Gathering(Findings):
         return self.drafts
 
     def _same(self, item: Item) -> None:
+        """No more came; behind a level it says how far that is from the one before, and nothing else."""
         if not self.now.has_amount:
             self.now.same = item
-        elif self.now.level is not None:
+        elif self.now.level is not None and (item.name or not self._is_told(self.now.level)):
             self.now.faults += 1
+
+    def _is_told(self, level: Item) -> bool:
+        """Whether right before stands a line that is told as one, or with its time."""
+        time = self.now.time
+        whole = level.lead == "level" or bool(level.unit) or (time is not None and time.start > level.start)
+        return whole and not level.about and self.last in {level, time} and not self.linked
 
     def _what(self, item: Item) -> None:
         """One more incident; one that comes after the time of another has its own."""

@@ -29,6 +29,8 @@ TAKEN = frozenset({"got", "gets", "collected", "emptied", "gushed", "poured", "o
 COLUMNS = 10
 """A leak meter has fewer columns; common practice, no source."""
 BEHIND = frozenset({"after", "before", "post", "during", "following"})
+GOING = frozenset({"hospital", "ambulance", "sent", "transferred", "discharged", "home", "rehab", "hospice"})
+"""Beside these "left" is what the patient did."""
 SHIFTS = frozenset({"nights", "days"})
 PAIR = 2
 """Words of what is typed with one space: 9 14, 1 340."""
@@ -120,6 +122,13 @@ def _verb(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "who came, and no side"
     for before, item in pairwise(clause):
         said = before.role == "tube" and word(toks, before.start) == "left" and before.end == item.start
+        if (
+            said
+            and item.role == "level"
+            and item.full_clock
+            and not (item.lead or GOING.isdisjoint(toks.words))
+        ):
+            yield "left may be what the patient did, and when"
         if said and item.unread and item.name not in OF_THE_SIDE:
             yield "left may be what the patient did"
 

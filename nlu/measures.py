@@ -138,7 +138,7 @@ def _unit(toks: Toks, i: int) -> tuple[str, int]:
     if spelt := _spelt_ml(toks, i):
         return "ml", spelt
     if text in LITRES:
-        return "litre", i + 1
+        return ("", i) if _is_of_gas(toks, i + 1) else ("litre", i + 1)
     if text in _KG:
         return "kg", i + 1
     if text in _LB:
@@ -147,6 +147,11 @@ def _unit(toks: Toks, i: int) -> tuple[str, int]:
         if all(word(toks, i + k) == w for k, w in enumerate(pieces)):
             return name, i + len(pieces)
     return ("bad", i + 1) if text in _BAD else ("", i)
+
+
+def _is_of_gas(toks: Toks, i: int) -> bool:
+    """ "on 2L nc", "5 l o2": of oxygen."""
+    return word(toks, i) == "nc" or (word(toks, i) == "o" and word(toks, i + 1) == "2")
 
 
 def _spelt_ml(toks: Toks, i: int) -> int:

@@ -27,36 +27,13 @@ LEAVERS = frozenset(
 
 
 LYING = frozenset(
-    {
-        "above",
-        "hanging",
-        "lying",
-        "laying",
-        "sitting",
-        "standing",
-        "unattended",
-        "dangling",
-        "under",
-        "propped",
-    }
+    {"above", "hanging", "lying", "laying", "sitting", "standing", "unattended", "dangling", "under"}
+    | {"propped", "upright", "behind", "beside"}
 )
 LEFT_THERE = frozenset(
-    {
-        "drain",
-        "tube",
-        "box",
-        "canister",
-        "bottle",
-        "chamber",
-        "system",
-        "unit",
-        "was",
-        "got",
-        "been",
-        "were",
-        "it",
-    }
+    {"drain", "tube", "box", "canister", "bottle", "chamber", "system", "unit", "was", "got", "been", "it"}
 )
+"""Behind these "left" may be no side."""
 ARTICLES = frozenset({"the", "his", "her", "a", "their"})
 
 

@@ -20,6 +20,9 @@ DAY = 24 * 60
 BEGINS = frozenset({",", ".", ";"})
 JOINS = frozenset({",", "/", "and", "&"})
 RIGHT = frozenset({"r", "rt", "right"})
+ROUGHLY = frozenset(
+    {"maybe", "about", "approx", "approximately", "around", "roughly", "like", "nearly", "almost"}
+)
 LONGEST_SPAN = 72 * 60
 """Minutes; what is longer is no length of time that a nurse asks about: 1900 hours."""
 
@@ -98,11 +101,19 @@ class Places:
             self._ends[i] = frozenset(found)
         return self._ends[i]
 
+    def _before_length(self, i: int) -> str:
+        """The word before a length of time, what makes it a rough one aside: "off for maybe 10 min"."""
+        rough = i
+        while word(self.toks, rough - 1) in ROUGHLY:
+            rough -= 1
+        led = rough < i and word(self.toks, rough - 1) in {"for", "over", "within"}
+        return word(self.toks, rough - 1 if led else i - 1)
+
     def span(self, i: int, *, asks: bool) -> Item | None:
         """A length of time that is not a moment: "over 2 hours", "last 8h"."""
         if self.toks.words.isdisjoint(MEASURES):
             return None
-        before = word(self.toks, i - 1)
+        before = self._before_length(i)
         this = before == "this" and word(self.toks, i) in {"hour", "hr"}
         end, minutes = length(self.toks, i)
         day = minutes == DAY and self.toks[i].is_digits and before not in {"at", "@"}

@@ -11,6 +11,7 @@ from .beside import WATER_SEALS, of_their_like
 from .bridging import bridged, sent
 from .carriedout import with_carried_out
 from .clock import clocks
+from .elsewhere import elsewhere
 from .endings import with_endings
 from .everyday import everyday
 from .followers import DEEP
@@ -85,6 +86,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     stands = tuple(bays(read.tokens, index, voice=voice))
     if stands:
         cues = _where_beds_stand(cues, stands)
+    cues = elsewhere(cues, read.tokens, index)
     if voice:
         cues = tuple(_spoken(cue, read.tokens) for cue in cues)
     cues = signed(cues, read.tokens, voice=voice)

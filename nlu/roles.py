@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from datetime import datetime
 from itertools import pairwise
 
+from .followers import DIALLED
 from .items import FULL_HOUR, RECENT, Item, is_now
 from .trail import Trail
 
@@ -229,9 +230,11 @@ def _with_check_before(item: Item, trail: Trail) -> Item:
 def _ordered_beside(item: Item, trail: Trail) -> Item:
     """ "4 dial 20, ordered 10": beside what it is set to, what was ordered, where the bed is said."""
     last = trail.items[-1] if trail.items else None
-    ordered = last is not None and last.role == "cue" and last.value == "order" and last.end == item.start
+    ordered = last is not None and last.value == "order" and last.end == item.start - item.negative
     if not ordered or item.lead or item.unit:
         return item
+    if item.negative and item.figure in DIALLED:
+        return item._replace(lead="suction")  # "surgeon wants -10"
     told = any(i.role == "check" and i.name == "suction" for i in trail.items)
     return item._replace(lead="suction") if told and any(i.role == "bed" for i in trail.items) else item
 

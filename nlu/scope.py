@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Set
 
-from .claims import CLAIMED, SAYS, STRONG, claimed
+from .claims import CLAIMED, DOSES, SAYS, STRONG, claimed, without_doses
 from .coming import COMING, CONDITIONS, NEXT, condition_end, is_of_later
 from .corrections import is_correction
 from .items import FINDINGS, Item
@@ -41,6 +41,9 @@ GOALS = frozenset({"goal", "target"})
 """What these say is no event and no level, and nobody meant to tell one."""
 AHEAD = frozenset({"in", "next", "every", "within", "q"})
 """A length of time after these lies ahead ("in 20 min")."""
+DONE = frozenset(
+    {"reconnected", "reattached", "fixed", "sorted", "back", "rejoined", "replaced", "done", "it"}
+)
 EVENT_CUES = frozenset({"kind", "what", "same"})
 PLANNED_CUES = EVENT_CUES | FINDINGS
 HAPPENED = FINDINGS | {"what"}
@@ -59,7 +62,7 @@ REPAIR = "repair"
 
 def scoped(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces with claimed numbers, denied stretches and repairs marked as such."""
-    items = turned(items, toks)
+    items = turned(items if DOSES.isdisjoint(toks.words) else without_doses(items, toks), toks)
     if not NEARLY.isdisjoint(toks.words):
         items = tuple(i.as_role(DENIED) if _is_nearly(i, toks) else i for i in items)
     due = {"next", "due"} <= toks.words
@@ -94,6 +97,7 @@ def _is_break(item: Item) -> bool:
 def _planned(items: list[Item], toks: Toks) -> list[Item]:
     for k, cue in enumerate(items):
         ahead = cue.value == "span" and word(toks, cue.start - 1) in AHEAD and not _is_over(items, k)
+        ahead &= not _is_past(items, k, toks)
         ahead |= cue.value == "ask" and cue.name in WAITING and k > 0 and _is_kind(items[k - 1], WISHED)
         if cue.value == "ask" and phrase_of(cue, toks) in NEXT:
             start = next((j + 1 for j in range(k, -1, -1) if _is_break(items[j])), 0)
@@ -110,6 +114,11 @@ def _planned(items: list[Item], toks: Toks) -> list[Item]:
         end = condition_end(items, k) if word(toks, cue.start) in CONDITIONS else _clause_end(items, k)
         _deny(items, start, end, CLAIMED if said in GOALS else DENIED, planned=True)
     return items
+
+
+def _is_past(items: list[Item], k: int, toks: Toks) -> bool:
+    """ "reconnected within a minute": how soon it was done."""
+    return word(toks, items[k].start - 1) == "within" and word(toks, items[k].start - 2) in DONE
 
 
 def _is_over(items: list[Item], k: int) -> bool:

@@ -15,7 +15,7 @@ residents intern fellow attending team provider providers physio physiotherapist
 anesthesia anaesthetics cardiothoracic thoracics thoracic thora cts ct respiratory rt porter porters transport
 transporter tech techs technician aide aides hca cna cnas orderly student students nurse nurses sister
 surg surgery pulm hospitalist intensivist
-charge colleague cleaner cleaners housekeeping staff they he she ed er
+sr snr jr senior junior sn charge colleague cleaner cleaners housekeeping staff they he she ed er
 """
 _RELATIVES = """
 visitor visitors family member members fam

@@ -29,6 +29,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "(moved|put|brought|placed) it (back|back down|down|lower|down lower|off the bed) (below|under|on|) "
         "(the|) (chest|floor|bed|hook|stand|)",
     ),
+    "word:fasting": ("nil by mouth", "nil per os", "nil orally", "npo", "nbm"),
     "word": (
         "(turned|rolled|turning|repositioned|positioned|lying|laying|leaning|facing) (him|her|pt|) "
         "(to|onto|on|) (the|) (left|right|l|r)",
@@ -212,6 +213,9 @@ OTHER: dict[str, tuple[str, ...]] = {
         "i charted",
         "all", "all of them", "same time", "at the same time", "tubing", "the tubing", "both",
         "each", "time now", "uh", "um", "er", "ah", "please", "hey", "hi", "so", "well", "like",
+        "no complaints", "no complaint", "no sob", "no distress", "no fever", "no fevers", "no nausea",
+        "no new concerns", "in situ", "insitu", "nil complaints", "nil concerns", "nil pain", "nil sob",
+        "no issues", "no other issues", "no problems",
         "hello", "hmm", "uhm", "erm", "thanks", "thank you", "good morning", "good evening",
         "good afternoon", "um so", "you know", "yo", "thx", "ty", "pls", "plz", "mm", "mmm", "eh", "uhh",
         "umm", "hm", "alright", "let's see", "lets see", "let me see", "just", "got", "have",

@@ -36,7 +36,8 @@ nice lovely great awesome amazing wonderful beautiful cool funny crazy happy sad
 sweet cute brave cranky grumpy upset worried glad proud bored angry calm quiet loud noisy excited nervous
 lonely confused awake asleep okay tough rough easy horrible terrible awful ridiculous insane silly stupid
 dumb lucky unlucky unfortunate annoying annoyed painful grateful thankful interesting hectic bonkers manic
-chaotic knackered exhausted worn starving freezing thirsty groggy miserable cheery tearful fed relaxed rude
+chaotic knackered exhausted worn starving freezing thirsty
+fasting groggy miserable cheery tearful fed relaxed rude
 fussy pleasant polite delightful friendly chatty talkative grouchy crabby moody restless embarrassed scared
 frightened surprised impressed disappointed frustrated concerned homesick lazy clumsy careful smiling
 laughing crying smiley giggly cosy cozy comfy snug

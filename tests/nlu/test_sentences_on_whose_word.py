@@ -134,3 +134,64 @@ def test_on_what_it_came_and_with_what(text: str, read: str) -> None:
 )
 def test_what_came_of_another_device_and_an_age_are_no_line(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("8 sent to ICU bed 12 at 1800", "left bed=8 at=18:00"),
+        ("18 transferred to HDU bed 3 at 1800", "left bed=18 at=18:00"),
+        ("17 stepped down to ward 5 at 1830", "left bed=17 at=18:30"),
+        ("8 went to ward 7 bed 2 1800", "left bed=8 at=18:00"),
+        ("8 moved to 5 west", "left bed=8"),
+        ("8 transferred to 4N at 1800", "left bed=8 at=18:00"),
+        ("18 sent to the other hospital, left 1715", "left bed=18 at=17:15"),
+        ("8 moved to bed 5", "moved bed=8 to_bed=5"),
+        ("8 transferred to room 12 at 1800", "moved bed=8 at=18:00 to_bed=12"),
+        ("8 transferred in from ward 7, line 340", "ask level_ml"),
+        ("18 right 300 left 1715", "mark bed=18 tube=right level_ml=300; mark bed=18 tube=left level_ml=1715"),
+    ],
+)
+def test_a_number_of_another_ward_is_no_bed_and_no_line(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("12 mark 610 at 1845, pain 4/10, gave paracetamol 1g", "mark bed=12 at=18:45 level_ml=610"),
+        ("12 610 at 1845, gave 5mg oxy", "mark bed=12 at=18:45 level_ml=610"),
+        ("14 on 5 l o2, drain 340 at 1830", "mark bed=14 at=18:30 level_ml=340"),
+        ("14 340 at 1830 on 2L nc sats 94", "mark bed=14 at=18:30 level_ml=340"),
+        ("6 1050 at 1845 no complaints", "mark bed=6 at=18:45 level_ml=1050"),
+        ("Bed 11 ICD in situ, 480 ml at 6 pm", "mark bed=11 at=18:00 level_ml=480"),
+        ("19 line 690 same as before", "mark bed=19 level_ml=690"),
+        ("19 690 at 1830 unchanged", "mark bed=19 at=18:30 level_ml=690"),
+        ("18 nil by mouth, drain 610 at 1830", "mark bed=18 at=18:30 level_ml=610"),
+        ("18 nil since 1800", "drained bed=18 volume_ml=0"),
+        ("12 610 g at 1845", "ask level_ml"),
+        ("12 1050 no change", "ask volume_ml"),
+        ("bed 7 3 l at 1830", "mark bed=7 at=18:30 level_ml=3000"),
+    ],
+)
+def test_what_was_given_or_breathed_is_no_line_and_remarks_leave_one_alone(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("7 surgeon wants -10", "ordered bed=7 suction_cmh2o=10"),
+        ("7 surgeon wants -20 at 1830", "ordered bed=7 at=18:30 suction_cmh2o=20"),
+        ("7 surgeon wants 10", "ask level_ml"),
+        ("doctor ordered suction off on 9", "ordered bed=9 suction_cmh2o=0"),
+        ("24 clamp trial started 1800 as ordered", "incident bed=24 at=18:00 what=clamped"),
+        ("24 ordered for clamp trial tomorrow 0600", "ask kind"),
+        ("9 dumped on turning, line 1590 at 1855", "mark bed=9 at=18:55 level_ml=1590"),
+        ("9 drained 60 on turning", "drained bed=9 volume_ml=60"),
+        ("16 suction tubing fell off wall for maybe 10 min", "incident bed=16 what=suction_off"),
+        ("9 removed his own drain, confused", "incident bed=9 what=dislodged"),
+    ],
+)
+def test_orders_and_mishaps_as_nurses_tell_them(text: str, read: str) -> None:
+    assert reading(text) == read

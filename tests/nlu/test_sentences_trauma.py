@@ -161,7 +161,7 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
         ("bed 5 extubated 1500", "ask level_ml"),
         ("bed 5 OOB to chair 1600", "ask level_ml"),
         ("bed 5 back 1755 w new R pigtail", "ask level_ml"),
-        ("bed 5 xfer to 5 west", "ask kind"),
+        ("bed 5 xfer to 5 west", "left bed=5"),
         ("bed 5 swapped w bed 6", "ask final_ml"),
         ("16 used to be 5", "ask bed"),
         ("bed 12 1900 reading was really 1800", "ask at"),
