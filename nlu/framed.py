@@ -12,6 +12,7 @@ from datetime import datetime, timedelta
 from typing import NamedTuple
 
 from .again import Again, Told
+from .asking import OF_FINDINGS
 from .items import FULL_HOUR
 from .numbers import Toks, glued, is_digits, is_inside_number, word
 from .patterns.framing import (
@@ -101,7 +102,8 @@ def _frames(toks: Toks, arrived: datetime) -> Iterator[Frame]:
             continue
         head = end <= numbers[0]
         said -= HEAD_ONLY if head else set()
-        if not (digits or NUMBER_WORDS & said) and _is_around(said, later=later):
+        asks = start == 0 and word(toks, 0) in OF_FINDINGS and word(toks, end) not in STOPS
+        if not (asks or digits or NUMBER_WORDS & said) and _is_around(said, later=later):
             stop = word(toks, end) in STOPS if head else word(toks, start - 1) in STOPS
             yield Frame(start, end + stop) if head else Frame(start - stop, end)
 

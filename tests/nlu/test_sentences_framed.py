@@ -104,6 +104,8 @@ def test_beside_a_line_such_words_change_nothing_of_it(text: str, read: str) -> 
         "bed 2 210 at 0600. if any issues",
         "bed 2 210 at 0600? not sure",
         "is bed 2 ok? 210 at 0600",
+        "is bed 2 210 at 0600",
+        "was bed 2 at 210 at 0600",
         "6am goals: bed 2 210, bed 5 1340",
         "before: bed 2 210, after: bed 2 250",
         "bed 2 210 at 0600. off suction until tomorrow",
