@@ -331,6 +331,7 @@ def _odd_words(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 EITHER = (
     Rule(_units, UNITS),
+    Rule(counted_aloud, frozenset({"level"}), frozenset(ONES)),
     Rule(_unled, AMOUNTS | {"word"}),
     *OVER_TIME,
     Rule(_seen, frozenset({"kind"})),
@@ -345,7 +346,6 @@ EITHER = (
 )
 TYPED = Rules(
     (
-        Rule(counted_aloud, frozenset({"level"}), frozenset(ONES)),
         Rule(begun, frozenset({"tube"})),
         Rule(_between, frozenset({"word"})),
         *EITHER,
