@@ -7,11 +7,13 @@ from itertools import pairwise
 
 from . import answers
 from .items import Item, is_now
-from .numbers import Toks, word
+from .numbers import Toks, is_digits, word
 from .statements import Answered, Statement, Unclear
 
 MOST_HOURS = 24
 PAIR = 2
+LEVEL = 3
+"""Digits of a level that may stand behind the single one of its bed."""
 DESCRIBING = frozenset({"it", "it's", "its", "that's", "thats", "this", "that"})
 """What is said of the canister with one of these first is no report of a change."""
 HOURLY = frozenset({"hourly", "hrly", "hourlies"})
@@ -84,7 +86,7 @@ class Brief:
             return Unclear(slot="kind", text=self.text)
         if "yes" in told and self._also_says_no():
             return Unclear(slot="answer", text=self.text, choices=("yes", "no"))
-        if self.voice and not told and self.says_more():
+        if self.voice and not told and (self.says_more() or self._may_have_bed()):
             return None
         if self.voice and (choices := self._bed_and_level()):
             return Unclear(slot="level_ml", text=self.text, choices=choices)
@@ -123,6 +125,11 @@ class Brief:
         inside = {k for i in self.items for k in range(i.start, i.end)}
         rest = {t.text for k, t in enumerate(self.toks) if k not in inside and t.is_word}
         return bool(rest - HALTING) or any(i.role == "sep" and i.value == "and" for i in self.items)
+
+    def _may_have_bed(self) -> bool:
+        """Dictated "1 540": bed 1 with 540, or 1,540?"""
+        apart = (i.start + 1 for i in self.items if i.role == "num" and i.core == i.start + 2)
+        return any(is_digits(self.toks, k) and len(word(self.toks, k)) == LEVEL for k in apart)
 
     def _may_be_bed(self, items: tuple[Item, ...]) -> bool:
         """ "no 12": a bare number that is also a bed, with no other."""

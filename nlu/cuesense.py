@@ -20,6 +20,8 @@ def says_nothing(cue: Cue, way: Way, toks: Toks, *, voice: bool) -> bool:
     match cue.label:
         case "negative" | "side":  # a left that is no tube's: "box left on the bed"
             return True
+        case "level":
+            return _is_of_number(cue, way, toks)
         case "okay":
             return voice and bool(way.lead)
         case "since":
@@ -29,6 +31,15 @@ def says_nothing(cue: Cue, way: Way, toks: Toks, *, voice: bool) -> bool:
         case "timeword":
             return cue.end - cue.start == 1 and word(toks, cue.end) == "ml"
     return False
+
+
+def _is_of_number(cue: Cue, way: Way, toks: Toks) -> bool:
+    """ "it's at the 90 line at 1752": the line that the number before it says."""
+    last = way.items[-1] if way.items else None
+    if last is None or last.role != "num" or last.lead != "levelat" or last.end != cue.start:
+        return False
+    timed = word(toks, cue.end) in {"at", "@"} or not number_follows(toks, cue.end)
+    return timed and word(toks, last.start - 1) == "the" and word(toks, cue.start) in LINES | {"marked"}
 
 
 def is_place_at(cue: Cue, toks: Toks) -> bool:

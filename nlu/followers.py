@@ -19,6 +19,8 @@ DEEP = 3
 LITTLE = 200
 """No seal, suction or vacuum is over it."""
 ON_WHAT = frozenset({"when", "on", "after", "with", "while", "whilst", "again", "as", "during"})
+CALLED = "called"
+"""The line that is called by the time before it: "the 1800 mark"."""
 CHECKS = frozenset({"suction", "wall", "seal"})
 FOUND = CHECKS | FINDINGS
 DOING = frozenset({"i", "we", "they", "it", "was", "got", "is", "being"})
@@ -94,7 +96,8 @@ def _behind(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> Cue | None:
 
 def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
     behind = number_follows(toks, cue.end) and not _is_clock(toks, cue.end)
-    if cue.label == "level" and word(toks, cue.end - 1) in MANY_LINES and item.clocklike:
+    called = cue.value == CALLED or word(toks, cue.end - 1) in MANY_LINES
+    if cue.label == "level" and called and item.clocklike:
         return item.end, item._replace(lead="timeword")
     final = word(toks, cue.start) == "final" and not item.lead
     final |= word(toks, cue.end - 1) == "removal" and not item.lead  # "410 at removal"

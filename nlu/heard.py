@@ -1,32 +1,40 @@
 """What a recogniser writes for a word of the ward, put right before anything is read; dictation only.
 
 Only where the words around leave nothing else: "dead twelve mark ..." is bed twelve. A number is
-never changed, but a word that can only be a digit is (`soundalikes`); a nought written as a letter ("at
-O300") is joined to its hour.
+never changed, but a word that can only be a digit is (`soundalikes`), and digits are joined (`figures`).
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 
+from .figures import figures
 from .patterns.clockwords import AGO, AMPM, HOUR_WORDS, MINUTE_WORDS
-from .patterns.numerals import NUMERALS
+from .patterns.numerals import HOMOPHONES, NUMERALS
 from .soundalikes import sounded
 from .tokens import Token
+from .wardwords import put_right
 
 BEDS = frozenset(
-    {"bad", "bet", "bit", "dead", "bead", "bid", "bent", "med", "met", "mad", "ped", "fed", "red"},
+    {"bad", "bet", "bit", "dead", "bead", "bid", "bent", "med", "met", "mad", "ped", "fed", "red", "beth"},
 )
 """Near enough to "bed" that before a number they are nothing else."""
 STARTS = frozenset({"at", "ed", "that", "get", "add", "it", *BEDS})
 """For "bed" at the start of a mark; before any other number they may be what they say."""
 SAID = frozenset({"bed", "beds", "room", "rm", "bay"})
+SURE = frozenset({"bad", "bet", "bit", "bid", "bead", "bent", "beth"})
+"""These are "bed" where another bed was named, too: "bed 4 line 80 bet 9 line 40"."""
+BEFORE_BIT = frozenset({"a", "little", "not", "too", "very", "quite", "tad"})
 LINE = frozenset({"mark", "marks", "marked", "line", "level", "reading"})
 SIDES = frozenset({"left", "right"})
-BEFORE_HOUR = frozenset({"at", "@", "and", "add"})
+TOLD = LINE | SIDES | {"is", "it's", "its", "at", "reads", "was", "chest", "canister", "bottle", "box"}
+"""Behind the label of a bed."""
+PREFIXES = frozenset({"c", "t", "ct"})
+LONGEST_PREFIX = 2
+SIDES_OF_ROOM = frozenset("ab")
 SEROUS = frozenset({"zero", "sero", "serious", "serous", "sarah", "sera", "cirrus", "sierra"})
 """Before "sanguineous" these are the first half of that word."""
-BEFORE_ZERO = LINE | BEFORE_HOUR | {"is", "of", "was"}
+BEFORE_ZERO = LINE | {"at", "@", "and", "add", "is", "of", "was"}
 """Behind these a zero is a number."""
 THINKING = frozenset({"uh", "um", "er", "erm", "uhm", "ah", "hmm"})
 COUNTED = frozenset(
@@ -54,22 +62,34 @@ MOST_WORDS = 3
 
 def plain(toks: Sequence[Token]) -> list[Token]:
     """The tokens with what was misheard put right, each still at its place in the message."""
-    joined = sounded(_looks(_noughts(_without_hyphens(_flowing(toks)))))
-    if any(t.text in SAID for t in joined):
-        return joined
-    return [_bed(joined, k) for k in range(len(joined))]
+    joined = sounded(_looks(put_right(figures(_flowing(toks)))))
+    named = any(t.text in SAID for t in joined)
+    return [_bed(joined, k, named=named) for k in range(len(joined))]
 
 
-def _bed(toks: Sequence[Token], i: int) -> Token:
+def _bed(toks: Sequence[Token], i: int, *, named: bool) -> Token:
+    """The word at a place, or "bed" that it stands for; where one is `named`, only before its line."""
     token = toks[i]
-    after = _text(toks, i + 1)
-    if not (after in NUMERALS or after[:1].isdecimal()):
+    if token.text not in STARTS or _text(toks, i - 1) in BEFORE_BIT:
         return token
-    if token.text in BEDS and _text(toks, i - 1) not in {"a", "little", "not", "too"}:
-        return token._replace(text="bed")
-    if i == 0 and token.text in STARTS and _is_mark(toks, 1):
+    label = _label(toks, i + 1)
+    behind = _text(toks, label + (_text(toks, label) == ","))
+    alone = _is_number(_text(toks, i + 1)) and not named
+    told = label > i + 1 and behind in TOLD and (token.text in SURE or not named)
+    if (token.text in BEDS and (told or alone)) or (i == 0 and alone and _is_mark(toks, 1)):
         return token._replace(text="bed")
     return token
+
+
+def _label(toks: Sequence[Token], i: int) -> int:
+    """Where the label of a bed ends that begins here: "ate", "14 b", "c t 1"; the same place for none."""
+    start = i
+    while i - start < LONGEST_PREFIX and _text(toks, i) in PREFIXES:
+        i += 1
+    end = i + (_text(toks, i) in HOMOPHONES)
+    while end - i < MOST_WORDS and _is_number(_text(toks, end)):
+        end += 1
+    return start if end == i else end + (_text(toks, end) in SIDES_OF_ROOM)
 
 
 def _is_mark(toks: Sequence[Token], i: int) -> bool:
@@ -109,31 +129,6 @@ def _thinks(toks: Sequence[Token], i: int) -> bool:
 
 def _is_number(text: str) -> bool:
     return text in NUMERALS or text[:1].isdecimal()
-
-
-def _without_hyphens(toks: Sequence[Token]) -> list[Token]:
-    """ "nineteen-hundred": nobody says a hyphen."""
-    return [
-        token
-        for k, token in enumerate(toks)
-        if token.text != "-" or _text(toks, k - 1) not in NUMERALS or _text(toks, k + 1) not in NUMERALS
-    ]
-
-
-def _noughts(toks: Sequence[Token]) -> list[Token]:
-    """ "at O300", "at O-300" and "at 0 700" as "0300" and "0700"."""
-    out: list[Token] = []
-    for token in toks:
-        start = len(out) - 1
-        start -= start > 0 and out[start].text == "-" and out[start].glued
-        nought = start > 0 and out[start].text in {"o", "0"} and out[start - 1].text in BEFORE_HOUR
-        if nought and len(token.text) == 3 and token.is_digits and token.text[0] != "0":
-            first = out[start]
-            del out[start:]
-            out.append(Token("0" + token.text, first.start, token.end, first.glued))
-        else:
-            out.append(token)
-    return out
 
 
 def _looks(toks: Sequence[Token]) -> list[Token]:

@@ -93,8 +93,12 @@ def _with_pieces(toks: Toks, index: Mapping[str, str], said: Said) -> Said:
 def _goes_on(toks: Toks, i: int) -> bool:
     """Whether two digits stand here that may be the rest of a label: not those of "20:40" or "11.5"."""
     two = is_digits(toks, i) and len(word(toks, i)) == LAST_DIGITS and not glued(toks, i)
-    longer = word(toks, i + 1) in {":", ".", ","} and is_digits(toks, i + 2) and glued(toks, i + 2)
-    return two and not longer
+    return two and not _is_signed(toks, i + 1)
+
+
+def _is_signed(toks: Toks, i: int) -> bool:
+    """Whether a sign here goes on with the digits before it: "1,550", "20:40"."""
+    return word(toks, i) in {":", ".", ","} and is_digits(toks, i + 1) and glued(toks, i + 1)
 
 
 def _may_be_unknown(toks: Toks, i: int, end: int, text: str, said: Said) -> bool:
@@ -170,7 +174,8 @@ def _prefix(toks: Toks, i: int) -> tuple[int, str]:
 def _heads(toks: Toks, i: int, *, voice: bool) -> Iterator[tuple[int, str]]:
     if is_digits(toks, i):
         yield i + 1, word(toks, i)
-        if len(word(toks, i)) == 1 and is_digits(toks, i + 1) and len(word(toks, i + 1)) == 1:
+        single = len(word(toks, i)) == 1 and is_digits(toks, i + 1) and len(word(toks, i + 1)) == 1
+        if single and not _is_signed(toks, i + 2):
             yield i + 2, word(toks, i) + word(toks, i + 1)
         return
     found = numbers(toks, i)

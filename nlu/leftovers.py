@@ -19,7 +19,7 @@ from .corrections import BELONGS
 from .flow import OVER_TIME
 from .inclause import OF_A_CLAUSE
 from .items import AMOUNTS, FINDINGS, Item
-from .looks import TURNING, half_understood
+from .looks import TURNING, half_understood, lost_finding
 from .mixups import HEARD, MIXUPS
 from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.asides import ASIDES, PLACES
@@ -360,6 +360,7 @@ DICTATED = Rules(
         Rule(asking_aloud, VALUES | FINDINGS | {"question", "kind", "what", "same"}),
         Rule(_halting, AMOUNTS),
         Rule(half_understood, frozenset({"fluid", "word"})),
+        Rule(lost_finding, frozenset({"word"})),
         Rule(_sounds, AMOUNTS | {"time"}),
         *HEARD,
     )

@@ -8,7 +8,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from .items import Item
+from .clauses import clauses, is_strange
+from .items import FINDINGS, Item
 from .numbers import Toks, word
 from .polarity import is_fluid
 
@@ -26,6 +27,19 @@ def half_understood(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a word behind the look of the fluid"
     if any(i.unread and (word(toks, i.end) in FLUIDS or _of_fluid(i, toks)) for i in items):
         yield "a word that may be the look of the fluid"
+
+
+def lost_finding(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "no leak, tied link well": of what was found beside it, in a clause of its own."""
+    for before, clause in pairwise(clauses(items)):
+        found = bool(before) and (before[-1].role == "check" or before[-1].value in FINDINGS)
+        if (
+            found
+            and clause
+            and clause[0].start == before[-1].end + 1
+            and all(i.unread and is_strange(i, toks) for i in clause)
+        ):
+            yield "what was found may be lost"
 
 
 def _of_fluid(item: Item, toks: Toks) -> bool:

@@ -187,6 +187,13 @@ def first_digit(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "the word before the number may be its first digit"
 
 
+def before_all(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "both at AE30 bed 22 mark 680 bed 15 mark 270": what was not understood is of both beds."""
+    beds = [i.start for i in items if i.role == "bed"]
+    lost = len(beds) > 1 and any(i.role == "bad" and i.end <= beds[0] for i in items)
+    yield from ["a number before all beds was not understood"] * lost
+
+
 def thrice(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "1 1 1 0", "twelve twelve twelve": the bed said again, or a number of its own?"""
     for item in items:
@@ -201,6 +208,7 @@ EITHER = (
 )
 HEARD = (
     *EITHER,
+    Rule(before_all, frozenset({"bad"})),
     Rule(half_in_digits, frozenset({"level"}), frozenset(ONES)),
     Rule(first_digit, frozenset({"level"}), frozenset(HOMOPHONES)),
 )

@@ -134,6 +134,7 @@ def heard_as_number(toks: Toks, i: int) -> list[Number]:
     found = [Number(i + 1, value, "heard")]
     found += [Number(end, value * 100 + low, "heard") for end, low in _low_pair(toks, i + 1)]
     found += [n._replace(style="heard") for n in _digits_behind(toks, i + 1, value)]
+    found += [Number(end, int(f"{value}{run}"), "heard") for end, run in _runs(toks, i + 1)]
     if word(toks, i + 1) == "hundred":
         found += [Number(e, value * 100 + v, "heard") for e, v in _and_below(toks, i + 2, 100)]
     return found
@@ -168,6 +169,7 @@ def _from_digits(toks: Toks, i: int) -> Iterator[Number]:
     tail = _glued_tail(toks, i, ",")
     if len(tail) == 3 and len(text) == 1 and text != "0" and not _glued_tail(toks, i + 2, ","):
         yield Number(i + 3, int(text + tail))
+        yield from _and_rest(toks, i + 3, int(text + tail))
     tail = _glued_tail(toks, i, ":")
     if len(tail) == 2 and len(text) <= 2 and text[0] != "0":
         yield Number(i + 3, int(text + tail), "clock")
@@ -214,8 +216,14 @@ def _digits_joined(toks: Toks, i: int, text: str) -> Iterator[Number]:
             yield from (Number(end, int(text) * 100 + low, "joined") for end, low in _low_pair(toks, i + 1))
     if len(text) == 1 and len(nxt) == 1:
         yield from _single_digits(toks, i)
-    if len(text) in {3, 4} and text.endswith("00") and nxt == "and" and len(word(toks, i + 2)) <= 2:
-        yield from (Number(e, int(text) + v, "joined") for e, v in _below_hundred(toks, i + 2))
+    if len(text) in {3, 4}:
+        yield from _and_rest(toks, i + 1, int(text))
+
+
+def _and_rest(toks: Toks, i: int, hundreds: int) -> Iterator[Number]:
+    """ "1,000 and 55", "1300 and 10", as one number."""
+    if hundreds % 100 == 0 and word(toks, i) == "and" and len(word(toks, i + 1)) <= 2:
+        yield from (Number(e, hundreds + v, "joined") for e, v in _below_hundred(toks, i + 1))
 
 
 def _single_digits(toks: Toks, i: int) -> Iterator[Number]:
@@ -363,9 +371,15 @@ def _digit(toks: Toks, i: int) -> str:
 
 def _spelt_digits(toks: Toks, i: int) -> Iterator[Number]:
     """Digit by digit, "one oh five oh"; and "oh seven oh five", "oh five", "zero seven thirty"."""
+    for end, run in _runs(toks, i):
+        if len(run) > 1:
+            yield Number(end, int(run), "led" if run[0] == "0" else "spelt")
+
+
+def _runs(toks: Toks, i: int) -> Iterator[tuple[int, str]]:
+    """Each run of digits said one by one: "one", "one oh", "one oh five"."""
     end, run = i, ""
     while len(run) < LONGEST_SPELT and (digit := _digit(toks, end)) and not is_digits(toks, end):
         run += digit
         end = after_hyphen(toks, end + 1)
-        if len(run) > 1:
-            yield Number(end, int(run), "led" if run[0] == "0" else "spelt")
+        yield end, run

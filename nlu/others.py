@@ -68,7 +68,7 @@ def other_word(toks: Toks, i: int, way: Way, *, voice: bool) -> tuple[int, Way]:
         return i + 1, way.after_at()
     if text == "?":
         return i + 1, _questioned(toks, i, way)
-    if text in KEEPS_LEAD and way.lead:
+    if text in KEEPS_LEAD and (way.lead or (way.about and voice)):
         kept = way._replace(items=(*way.items, Item("sep", i, i + 1, text))) if text == "," else way
         return i + 1, kept
     if text == "." and i + 1 < len(toks) and (way.about or (way.lead and voice)):

@@ -160,6 +160,7 @@ def _is_no_phrase(toks: Sequence[Token], start: int, end: int) -> bool:
     """Whether these words only look like a phrase, as what stands beside them shows."""
     return (
         _is_letter_of_bed(toks, start)
+        or (toks[start].is_digits and start > 0 and toks[start - 1].text in LABELLED)  # "bed 24 hourly line"
         or _is_out_of_a_bed(toks, start, end)
         or _is_other_side(toks, start, end)
         or _is_next_bed(toks, start, end)

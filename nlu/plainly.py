@@ -8,10 +8,12 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 
 from .clock import clocks
+from .followers import CALLED
 from .items import FULL_HOUR
 from .neighbours import phrase_of
 from .numbers import Toks, glued, is_digits, starts_number, word
 from .patterns.asides import THINGS
+from .patterns.leads import LINES
 from .patterns.places import PLACES
 from .pipeline import Cue
 
@@ -51,6 +53,11 @@ SEEING = frozenset({"see", "read", "get", "reach", "find", "bend", "kneel", "cro
 DOUBTS = frozenset({"right", "sure", "correct", "or", "if", "whether", "not", "no", "true"})
 PAPER = frozenset({"paper", "chart", "sheet", "flowsheet", "board", "whiteboard", "note", "notes", "report"})
 """What a number stands on that somebody else wrote."""
+OF_BED = frozenset({"for", "on", "in", "of"})
+TOLD = frozenset({"is", "was", "=", "reads"})
+THINKING = frozenset({"uh", "um", "alright", "right"})
+LONGEST_LABEL = 3
+"""Words of a bed's label, at most."""
 LABEL_DIGITS = 2
 SCORE = 10
 """A patient says how bad it is, from nought to ten."""
@@ -104,6 +111,10 @@ def _meant(cue: Cue, toks: Toks) -> Iterator[Cue]:
         yield cue._replace(label="filler", value="")
     elif cue.label in {"level", "levelat", "filler"} and _says_when(cue, toks):
         yield from _of_reading(cue, toks)
+    elif cue.label == "filler" and _tells_line(cue, toks):
+        yield cue._replace(label="level")
+    elif cue.label == "level" and _is_called_by_time(cue, toks):
+        yield cue._replace(value=CALLED)
     else:
         yield cue
 
@@ -146,6 +157,30 @@ def _says_when(cue: Cue, toks: Toks) -> bool:
     it = at - 1 if word(toks, at - 1) in IT else at
     read = word(toks, it - 1) in READ and verb <= it - 1 < max(cue.end, verb + 1)
     return read and word(toks, at) in AT and _is_whole_clock(toks, at + 1) and _is_told(toks, it - 1)
+
+
+def _tells_line(cue: Cue, toks: Toks) -> bool:
+    """ "line on bed three is seven hundred": what the line is, and no hour."""
+    if phrase_of(cue, toks) not in {"is", "was"} or not starts_number(toks, cue.end):
+        return False
+    near = range(cue.start - 2, cue.start - 2 - LONGEST_LABEL, -1)
+    bed = next((k for k in near if word(toks, k) in BED_WORDS), 0)
+    return bed > 1 and word(toks, bed - 1) in OF_BED and word(toks, bed - 2) in LINES
+
+
+def _is_called_by_time(cue: Cue, toks: Toks) -> bool:
+    """ "for the 1800 mark bed 6 is 690": the time by which the line is called."""
+    near = range(max(0, cue.start - MOST_OF_TIME), cue.start)
+    start = next((k for k in near if any(end == cue.start for end, _ in clocks(toks, k))), None)
+    if start is None:
+        return False
+    start -= word(toks, start - 1) == "the"
+    start -= word(toks, start - 1) == "for"
+    opens = word(toks, start - 1) in BEFORE_BED - BED_WORDS | THINKING
+    bed = cue.end + (word(toks, cue.end) in OF_BED)
+    label = bed + (word(toks, bed) in BED_WORDS)
+    tells = range(label + 1, label + 1 + LONGEST_LABEL) if opens and starts_number(toks, label) else ()
+    return any(word(toks, k) in TOLD and starts_number(toks, k + 1) for k in tells)
 
 
 def _of_reading(cue: Cue, toks: Toks) -> Iterator[Cue]:

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from .patterns.clockwords import AGO, AMPM, HOUR_WORDS, MINUTE_WORDS, PAST, TO
-from .patterns.numerals import HOMOPHONES, NUMERALS, ONES, ZEROS
+from .patterns.numerals import HOMOPHONES, NUMERALS, ONES, TENS, ZEROS
 from .tokens import Token
 
 WRITTEN = {value: word for word, value in ONES.items()}
@@ -20,8 +20,11 @@ LED = frozenset({"is", "was", "at", "@", "reads", "line", "mark", "level", "read
 SEALED = frozenset({"seal", "waterseal"})
 ENDS = frozenset({"", ",", ".", ";", "!", "and", "okay", "ok", "thanks", "please", "with"})
 LABELLED = frozenset({"bed", "beds", "room", "rm", "bay"})
+BEHIND_NUMBER = frozenset({"at", "@", "ml", "mls", "mil", "mils", "mills", "cc", "ccs", "milliliters"})
+"""Before these only a number can end: "thirty for at seven"."""
 PARTS = frozenset({"half", "quarter"})
-PERCENT = frozenset({"percent", "%"})
+EATEN = frozenset({"percent", "%", "meal", "tray", "food", "breakfast", "lunch", "dinner", "supper"})
+"""With one of these somebody ate."""
 
 
 def sounded(toks: Sequence[Token]) -> list[Token]:
@@ -41,14 +44,22 @@ def _is_digit(toks: Sequence[Token], i: int) -> bool:
 
 
 def _is_in_number(toks: Sequence[Token], i: int) -> bool:
-    """ "for hundred", "thousand to hundred", "line ate twenty", "one oh ate oh"."""
+    """ "for hundred", "thousand to hundred", "thirty for at", "line six ate five", "one oh ate oh"."""
     before, text, after = (_text(toks, k) for k in (i - 1, i, i + 1))
-    if after == "hundred" and (text != "to" or before == "thousand"):
-        return PERCENT.isdisjoint(t.text for t in toks[i + 1 : i + 4])
+    if text == "ate" and not EATEN.isdisjoint(t.text for t in toks):
+        return False  # "twelve ate fifty percent of lunch"
+    if after == "hundred":
+        return text != "to" or before == "thousand"
+    if _is_number(before) and after in BEHIND_NUMBER:
+        return True
     if text == "ate":
-        number = after in NUMERALS or after[:1].isdecimal()
-        return before in ZEROS | {"thousand"} or after in ZEROS or (number and before in LED)
+        told = before in LED or _is_number(before)
+        return before in ZEROS | TENS.keys() or after in ZEROS or (told and _is_number(after))
     return before in ZEROS and after in ZEROS
+
+
+def _is_number(text: str) -> bool:
+    return text in NUMERALS or text[:1].isdecimal()
 
 
 def _is_counted(toks: Sequence[Token], i: int) -> bool:
@@ -65,7 +76,7 @@ def _is_hour(toks: Sequence[Token], i: int) -> bool:
         return False
     before, counted, after = (_text(toks, k) for k in (i - 1, i - 2, i + 1))
     whole = after in ENDS or after in AMPM or after in {"o'clock", "oclock", "a", "p"}
-    past = before in PAST | TO and (counted in NUMERALS | PARTS or counted[:1].isdecimal())
+    past = before in PAST | TO and (counted in PARTS or _is_number(counted))
     return whole and (past or before in {"at", "@"})
 
 

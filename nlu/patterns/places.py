@@ -12,8 +12,8 @@ PLACES: dict[str, tuple[str, ...]] = {
     "tubeword": (
         "(drain|tube) in (the|his|her) bed (with|beside|next)",
         "tube", "chest tube", "ct", "drain", "chest drain", "tube number", "drain number", "tubes",
-        "pigtail", "chest tubes", "icd", "intercostal drain", "drains", "tube #", "drain #",
-        "chest drains", "pigtails", "intercostal drains",
+        "pigtail", "chest tubes", "icd", "intercostal drain", "drains", "thoracic drain", "thoracic tube",
+        "chest drains", "tube #", "drain #", "pigtails", "intercostal drains",
     ),
     "side:left": ("left", "lt", "left side", "left sided", "left-sided", "left hand", "l sided"),
     "side:right": ("right", "rt", "right side", "right sided", "right-sided", "right hand", "wright", "rite"),

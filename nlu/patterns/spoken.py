@@ -13,7 +13,7 @@ SPOKEN: tuple[str, ...] = (
     "here we go", "(okay|ok|) ready", "line check", "reporting in", "(just|) calling in",
     "last but not least", "moving on to", "moving on", "i'll give you", "i will give you",
     "let me give you", "giving you", "(quick|an|just an|a quick|small|short|latest) update",
-    "update for", "(just|) updating (on|)", "hourly (check|mark|reading|) (for|on)",
+    "update for", "(just|) updating (on|)", "hourly (check|reading|) (for|on)",
     "(the|our|my) (guy|lady|man|woman|gentleman|boy|girl|gent|chap|fella|fellow|person|one) (in|over in)",
     "i've", "ive", "we've", "weve", "i've got", "we've got", "everything at", "all of these", "these",
     "this was",

@@ -17,6 +17,9 @@ from tests.nlu.saying import reading
         ("bed twelve line one oh ate O", "mark bed=12 level_ml=1080"),
         ("bed twelve line ate twenty at eighteen hundred", "mark bed=12 at=18:00 level_ml=820"),
         ("bed twelve line is won fifty", "mark bed=12 level_ml=150"),
+        ("bed twelve mark thirty for at seven", "mark bed=12 at=19:00 level_ml=34"),
+        ("bed twelve line six ate five", "mark bed=12 level_ml=685"),
+        ("bed twelve mark six hundred ate at seven", "mark bed=12 at=19:00 level_ml=608"),
         ("got ninety five on bed fourteen at for", "mark bed=14 at=16:00 level_ml=95"),
         ("bed 14 line 95 at half past for", "mark bed=14 at=16:30 level_ml=95"),
         ("bed 14 line 95 to hours ago", "mark bed=14 at=17:05 level_ml=95"),
@@ -42,6 +45,8 @@ def test_is_the_digit_where_it_can_be_nothing_else(said: str, wanted: str) -> No
         "i have bed 12 for 60",
         "bed 12 is for sixty at six",
         "mark bed 12 for 40",
+        "bed three line for five oh",
+        "bed three mark for zero",
     ],
 )
 def test_before_tens_is_asked(said: str) -> None:
@@ -71,10 +76,11 @@ def test_keeps_its_own_work(said: str, wanted: str) -> None:
         "bed then line 1790 at 1245 pm bed 17 line 1350 at 7 pm",
         "bed 4 line 950 wall 95 and fluid is buddy",
         "bed 20 two 60 bed 16 520 both at 6 pm",
+        "bed 3 line 455, no leak, tied link well",
     ],
 )
 def test_what_was_heard_as_another_word_is_asked(said: str) -> None:
-    """ "bed then" may be bed ten, "fluid is buddy" a look of the fluid, "20 two 60" bed 22."""
+    """ "bed then" may be bed ten, "buddy" bloody, "20 two 60" bed 22, "tied link" tidaling."""
     assert reading(said, channel="voice") == "ask level_ml"
 
 

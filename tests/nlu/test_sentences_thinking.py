@@ -212,7 +212,6 @@ def test_what_is_said_behind_a_whole_dictated_line_says_nothing_of_it(remark: st
         "bed four mark three forty at nineteen hundred minus the irrigation",
         "bed four mark three forty at nineteen hundred from the foley",
         "bed four mark three forty at nineteen hundred do not record that",
-        "bed four mark three forty at nineteen hundred bad five mark two ten",
         "bed four mark three forty at nineteen hundred other patient",
         "bed four mark three forty at nineteen hundred big air lick",
         "bed four mark three forty at nineteen hundred should be higher",

@@ -1,0 +1,116 @@
+"""Digits that a recogniser sets apart, joined: "at O-300", "o 8 hundred", "2-15 pm", "1-0-9-0".
+
+Nobody says a hyphen. No digit is changed; a nought written as a letter is joined to its hour. Called by
+`heard`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from .patterns.clockwords import AMPM, HOUR_WORDS
+from .patterns.numerals import NUMERALS
+from .tokens import Token
+
+BEFORE_HOUR = frozenset({"at", "@", "and", "add", "both", "of", "is", "all"})
+NOUGHTS = frozenset({"o", "oh", "0"})
+SUFFIXES = frozenset(AMPM) | HOUR_WORDS
+HOURS, MINUTES = 24, 60
+SPELT = 5
+"""Signs of three single digits with a hyphen between each: no range has so many."""
+
+
+def figures(toks: Sequence[Token]) -> list[Token]:
+    """The tokens, digits of one number or time as one, each at its place in the message."""
+    return _noughts(_dashed(_without_hyphens(toks)))
+
+
+def _without_hyphens(toks: Sequence[Token]) -> list[Token]:
+    """ "nineteen-hundred"."""
+    return [
+        token
+        for k, token in enumerate(toks)
+        if token.text != "-" or _text(toks, k - 1) not in NUMERALS or _text(toks, k + 1) not in NUMERALS
+    ]
+
+
+def _dashed(toks: Sequence[Token]) -> list[Token]:
+    """ "2-15 pm" as "2:15 pm", and "1-0-9-0" as "1090"."""
+    if not any(token.text == "-" for token in toks):
+        return list(toks)
+    out: list[Token] = []
+    k = 0
+    while k < len(toks):
+        end = _spelt(toks, k)
+        if end - k >= SPELT:
+            _join(out, "".join(t.text for t in toks[k:end:2]), toks[k:end])
+            k = end
+        else:
+            out.append(toks[k]._replace(text=":") if _parts_hour(toks, k) else toks[k])
+            k += 1
+    return out
+
+
+def _spelt(toks: Sequence[Token], i: int) -> int:
+    """Where single digits with a hyphen between each end."""
+    if not _is_digit(toks, i) or _text(toks, i - 1) == "-":
+        return i
+    end = i + 1
+    while _text(toks, end) == "-" and toks[end].glued and _is_digit(toks, end + 1) and toks[end + 1].glued:
+        end += 2
+    return end
+
+
+def _parts_hour(toks: Sequence[Token], i: int) -> bool:
+    """Whether it is the hyphen of "2-15 a.m.", "20-45 hrs"."""
+    hour, minute = _text(toks, i - 1), _text(toks, i + 1)
+    dotted = _text(toks, i + 2) in {"a", "p"} and _text(toks, i + 3) in {".", "m"}
+    suffix = dotted or _text(toks, i + 2) in SUFFIXES
+    if toks[i].text != "-" or not suffix or len(minute) != len("15"):
+        return False
+    glued = toks[i].glued and toks[i + 1].glued and _text(toks, i - 2) != "-"
+    digits = hour.isdecimal() and minute.isdecimal()
+    return glued and digits and len(hour) <= len("20") and int(hour) < HOURS and int(minute) < MINUTES
+
+
+def _noughts(toks: Sequence[Token]) -> list[Token]:
+    """ "at O300", "at O-300" and "at 0 700" as "0300" and "0700"; "o 8 hundred" and "05 hundred" as well."""
+    if not any(token.text in NOUGHTS or token.text[0] == "0" for token in toks):
+        return list(toks)
+    out: list[Token] = []
+    for token in toks:
+        out.append(token)
+        start = len(out) - 2
+        start -= start > 0 and out[start].text == "-" and out[start].glued
+        if len(token.text) == len("300") and token.is_digits and token.text[0] != "0" and _leads(out, start):
+            _join(out, "0" + token.text, _taken(out, start))
+        elif token.text == "hundred" and len(_text(out, start)) == 1 and _leads(out, start - 1):
+            digit = _text(out, start)
+            if digit.isdecimal():
+                _join(out, f"0{digit}00", _taken(out, start - 1))
+        elif token.text == "hundred" and _text(out, start)[:1] == "0" and len(_text(out, start)) == len("05"):
+            _join(out, _text(out, start) + "00", _taken(out, start))
+    return out
+
+
+def _leads(toks: Sequence[Token], i: int) -> bool:
+    """Whether a nought stands here that begins a time."""
+    return i > 0 and toks[i].text in NOUGHTS and toks[i - 1].text in BEFORE_HOUR
+
+
+def _taken(out: list[Token], start: int) -> list[Token]:
+    taken = out[start:]
+    del out[start:]
+    return taken
+
+
+def _join(out: list[Token], text: str, parts: Sequence[Token]) -> None:
+    out.append(Token(text, parts[0].start, parts[-1].end, parts[0].glued))
+
+
+def _is_digit(toks: Sequence[Token], i: int) -> bool:
+    return _text(toks, i).isdecimal() and len(_text(toks, i)) == 1
+
+
+def _text(toks: Sequence[Token], i: int) -> str:
+    return toks[i].text if 0 <= i < len(toks) else ""

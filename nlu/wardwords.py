@@ -1,0 +1,153 @@
+"""Words of the ward as a recogniser writes them: "lion" for line, "chess tube", "mark as 410".
+
+Each only beside what shows that it can be nothing else; dictation only. Called by `heard`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from typing import NamedTuple
+
+from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
+from .patterns.numerals import NUMERALS
+from .tokens import Token
+
+NUMBER = "#"
+"""Stands for any number among the words beside."""
+ANY: frozenset[str] = frozenset()
+BED = frozenset({"bed", "beds", "room", "rm", "bay"})
+BEFORE_BED = BED | {"", "so", "and", "uh", "um", "okay", "hey"}
+VALUED = frozenset({NUMBER, "is", "are", "at", "was", "reads", "now", "as", "his", "about", "roughly", "of"})
+PLACED = frozenset({"on", "for", "in", *BED})
+TUBES = frozenset({"tube", "tubes", "tub", "drain", "drains"})
+CANISTERS = frozenset({"canister", "box", "chamber", "bottle", "unit"})
+LINE = frozenset({"line", "lines", "mark", "marks", "marked", "level", "levels", "reading"})
+SIDES = frozenset({"left", "right", "side", "pleural", "mediastinal"})
+COUNTED = frozenset({NUMBER, "ml", "mls", "mil", "mils", "mills", "cc", "ccs", "milliliters", "millilitres"})
+LENGTHS = HOUR_WORDS | MINUTE_WORDS
+NAMED = LINE | TUBES | CANISTERS | SIDES | {NUMBER, "fluid", "shift", "time", "it", *"abcdefgh"}
+"""What may be so much: "mark as 410", "bed 3b as 410"."""
+
+
+class Heard(NamedTuple):
+    """What was said, and the words of which one must stand before and behind what was written; none: any."""
+
+    said: str
+    before: frozenset[str] = ANY
+    behind: frozenset[str] = ANY
+
+
+def _all(words: str, heard: Heard) -> dict[str, Heard]:
+    return dict.fromkeys(words.split(), heard)
+
+
+THINGS = {
+    **_all("lion lyon lime loin lined", Heard("line", behind=VALUED | PLACED)),
+    **_all("lions limes", Heard("lines", behind=VALUED | PLACED)),
+    **_all("lying laying", Heard("line", behind=VALUED)),
+    **_all("marc marck", Heard("mark")),
+    **_all("marked", Heard("mark", behind=frozenset({"me"}))),
+    **_all("leek leeks", Heard("leak")),
+    **_all("mart", Heard("mark", behind=VALUED | PLACED)),
+    **_all("reeds", Heard("reads")),
+    **_all("leads", Heard("reads", TUBES | CANISTERS | {NUMBER}, frozenset({NUMBER}))),
+    **_all("labels", Heard("level", TUBES | CANISTERS | {NUMBER}, frozenset({NUMBER}))),
+    **_all("chess test jest", Heard("chest", behind=TUBES)),
+    **_all("tub", Heard("tube", SIDES | {"chest", "chess", "test", "the"})),
+    **_all("banister bannister canaster", Heard("canister")),
+    **_all("battle", Heard("bottle", behind=VALUED | PLACED)),
+    **_all("boat", Heard("both", behind=frozenset({NUMBER, "at"}))),
+    **_all("passed pass", Heard("past", frozenset({NUMBER, "half", "quarter"}), frozenset({NUMBER}))),
+    **_all("ship sheep", Heard("shift", frozenset({"of", "my", "this"}))),
+    **_all("pain pan pin", Heard("pen", behind=LINE | {"marc"})),
+    **_all("titling tiling tiding tidying", Heard("tidaling")),
+}
+LINKS = {
+    "as": Heard("is", NAMED, VALUED | {"up", "sitting", "a"}),
+    "his": Heard("is", behind=frozenset({NUMBER, "at", "up", *BED})),
+    "that": Heard("at", COUNTED | {"read", "taken"}, frozenset({NUMBER, "o", "oh"})),
+    "had": Heard("at", COUNTED, frozenset({NUMBER})),
+    "done": Heard("taken", COUNTED, frozenset({"at", "@", "and", "just", "now"})),
+    "read": Heard("taken", COUNTED, frozenset({"at", "@"})),
+    "s": Heard("is", frozenset({NUMBER}), frozenset({"at", "up"})),
+}
+TOGETHER: Mapping[tuple[str, ...], Heard] = {
+    ("can", "a", "stir"): Heard("canister"),
+    ("can", "of", "stir"): Heard("canister"),
+    ("milli", "liters"): Heard("milliliters"),
+    ("milli", "litres"): Heard("millilitres"),
+    ("take", "in"): Heard("taken", COUNTED),
+    ("a", "go"): Heard("ago", LENGTHS),
+    ("title", "ing"): Heard("tidaling"),
+    ("tidal", "ing"): Heard("tidaling"),
+    ("tide", "ling"): Heard("tidaling"),
+    ("tied", "ling"): Heard("tidaling"),
+    **{("on", "the", canister): Heard("inside", COUNTED) for canister in CANISTERS},
+}
+
+
+def put_right(toks: Sequence[Token]) -> list[Token]:
+    """The tokens with each such word as what was said."""
+    return _linked(_alone(_joined(toks), THINGS))
+
+
+def _joined(toks: Sequence[Token]) -> list[Token]:
+    out: list[Token] = []
+    k = 0
+    while k < len(toks):
+        words = next((w for w in TOGETHER if _says(toks, k, w)), ())
+        heard = TOGETHER.get(words)
+        if heard is not None and _is_among(_text(out, len(out) - 1), heard.before):
+            out.append(Token(heard.said, toks[k].start, toks[k + len(words) - 1].end, toks[k].glued))
+            k += len(words)
+        else:
+            out.append(toks[k])
+            k += 1
+    return out
+
+
+def _says(toks: Sequence[Token], i: int, words: tuple[str, ...]) -> bool:
+    return toks[i].text == words[0] and tuple(t.text for t in toks[i : i + len(words)]) == words
+
+
+def _alone(toks: Sequence[Token], table: Mapping[str, Heard]) -> list[Token]:
+    return [_said(toks, k, table.get(token.text)) for k, token in enumerate(toks)]
+
+
+def _linked(toks: Sequence[Token]) -> list[Token]:
+    """ "mark as 410", "bed 5 as at 750"; "340 as at 1800" says when."""
+    if not any(token.text in LINKS for token in toks):
+        return list(toks)
+    return [
+        token if token.text == "as" and _is_when(toks, k) else _said(toks, k, LINKS.get(token.text))
+        for k, token in enumerate(toks)
+    ]
+
+
+def _is_when(toks: Sequence[Token], i: int) -> bool:
+    """Whether "as at" here stands behind a line, or "as" begins "as of now"."""
+    after = _text(toks, i + 1)
+    start = i
+    while _is_number(_text(toks, start - 1)):
+        start -= 1
+    level = _text(toks, i - 1) in COUNTED or start < i
+    return after == "of" or (after == "at" and level and _text(toks, start - 1) not in BEFORE_BED)
+
+
+def _said(toks: Sequence[Token], i: int, heard: Heard | None) -> Token:
+    if heard is None:
+        return toks[i]
+    right = _is_among(_text(toks, i - 1), heard.before) and _is_among(_text(toks, i + 1), heard.behind)
+    return toks[i]._replace(text=heard.said, glued=False) if right else toks[i]
+
+
+def _is_among(text: str, words: frozenset[str]) -> bool:
+    return not words or text in words or (NUMBER in words and _is_number(text))
+
+
+def _is_number(text: str) -> bool:
+    return text in NUMERALS or text[:1].isdecimal()
+
+
+def _text(toks: Sequence[Token], i: int) -> str:
+    return toks[i].text if 0 <= i < len(toks) else ""
