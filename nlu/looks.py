@@ -13,6 +13,8 @@ from .items import FINDINGS, Item
 from .numbers import Toks, word
 from .polarity import is_fluid
 
+LEAKS = ("air", "ear", "hair", "lea", "lee", "lic", "lak", "tid", "tit", "tie", "bub")
+"""How the words begin that a recogniser writes for a leak, bubbles or tidaling."""
 FLUIDS = frozenset({"fluid", "fluids"})
 TURNING = frozenset({"gone", "went", "turned", "turning", "getting", "become", "became", "looks"})
 """Between the fluid and its look: "fluid's gone milky"."""
@@ -30,16 +32,16 @@ def half_understood(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def lost_finding(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "no leak, tied link well": of what was found beside it, in a clause of its own."""
+    """ "no leak, tied link well": of what was found beside it, in a clause of its own; "no early"."""
     for before, clause in pairwise(clauses(items)):
         found = bool(before) and (before[-1].role == "check" or before[-1].value in FINDINGS)
-        if (
-            found
-            and clause
-            and clause[0].start == before[-1].end + 1
-            and all(i.unread and is_strange(i, toks) for i in clause)
-        ):
+        whole = bool(clause) and all(i.unread and is_strange(i, toks) for i in clause)
+        if found and whole and clause[0].start == before[-1].end + 1:
             yield "what was found may be lost"
+    for no, item in pairwise(items):
+        denied = no.role == "cue" and no.value in {"no", "neg"} and no.end == item.start
+        if denied and item.unread and item.name.startswith(LEAKS):
+            yield "what is denied may be a leak or a swing"
 
 
 def _of_fluid(item: Item, toks: Toks) -> bool:

@@ -28,6 +28,7 @@ TOLD = frozenset({"bed", "tube", "check"}) | NUMBERS
 PLAIN = frozenset({"word", "filler", "about", "time", "timeword", "bed", "opens"})
 QUARTER = 15
 DOWN = frozenset({"down", "up", "back", "out"})
+BREAKING = frozenset({"", ",", ".", ";", "!", "at", "@", "tea", "t"})
 ROUND = frozenset(map(str, range(20, 100, 10)))
 SPANS = frozenset({"-", "to", "til", "till", "until"})
 
@@ -187,6 +188,15 @@ def first_digit(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "the word before the number may be its first digit"
 
 
+def last_digit(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "at six fifty for.", "six hundred and for tea": a word that sounds like a digit, with no work."""
+    for item in items:
+        k = item.end + (word(toks, item.end) == "and")
+        heard = item.role in NUMBERS | {"time"} and word(toks, k) in HOMOPHONES
+        if heard and word(toks, k + 1) in BREAKING:
+            yield "the word behind the number may be its last digit"
+
+
 def before_all(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "both at AE30 bed 22 mark 680 bed 15 mark 270": what was not understood is of both beds."""
     beds = [i.start for i in items if i.role == "bed"]
@@ -210,6 +220,7 @@ HEARD = (
     *EITHER,
     Rule(before_all, frozenset({"bad"})),
     Rule(half_in_digits, frozenset({"level"}), frozenset(ONES)),
+    Rule(last_digit, NUMBERS | {"time"}, frozenset(HOMOPHONES)),
     Rule(first_digit, frozenset({"level"}), frozenset(HOMOPHONES)),
 )
 MIXUPS = (

@@ -29,6 +29,7 @@ HEARD_SHORTEST = 7
 """A recogniser writes real words: only its long trade words are misspelt ones."""
 DENYING = frozenset({"no", "nil", "none", "neg", "negative"})
 """Said before what is not there, or behind it."""
+DRAWN = frozenset({"record", "log", "enter", "chart", "draw", "drew", "mark", "make", "made", "recorded"})
 LABELLED = frozenset({"bed", "room", "rm", "bay"})
 TUBES = frozenset({"tube", "drain"})
 BEFORE_ONE = TENS.keys() | LABELLED
@@ -161,6 +162,7 @@ def _is_no_phrase(toks: Sequence[Token], start: int, end: int) -> bool:
     return (
         _is_letter_of_bed(toks, start)
         or (toks[start].is_digits and start > 0 and toks[start - 1].text in LABELLED)  # "bed 24 hourly line"
+        or _is_drawn_line(toks, start, end)
         or _is_out_of_a_bed(toks, start, end)
         or _is_other_side(toks, start, end)
         or _is_next_bed(toks, start, end)
@@ -178,6 +180,14 @@ def _is_letter_of_bed(toks: Sequence[Token], i: int) -> bool:
     while start and (toks[start - 1].text in NUMERALS or toks[start - 1].is_digits):
         start -= 1
     return 0 < start < i and toks[start - 1].text in LABELLED
+
+
+def _is_drawn_line(toks: Sequence[Token], start: int, end: int) -> bool:
+    """ "record a line of 640": of the canister, and no arterial one."""
+    if [t.text for t in toks[start:end]] != ["a", "line"]:
+        return False
+    drawn = start > 0 and toks[start - 1].text in DRAWN
+    return drawn or (end < len(toks) and toks[end].text == "of")
 
 
 def _is_other_side(toks: Sequence[Token], start: int, end: int) -> bool:

@@ -75,7 +75,8 @@ def _is_hour(toks: Sequence[Token], i: int) -> bool:
     if toks[i].text == "to":
         return False
     before, counted, after = (_text(toks, k) for k in (i - 1, i - 2, i + 1))
-    whole = after in ENDS or after in AMPM or after in {"o'clock", "oclock", "a", "p"}
+    dotted = after in {"a", "p"} and _text(toks, i + 2) in {".", "m"}
+    whole = dotted or after in ENDS or after in AMPM or after in {"o'clock", "oclock"}
     past = before in PAST | TO and (counted in PARTS or _is_number(counted))
     return whole and (past or before in {"at", "@"})
 

@@ -46,6 +46,9 @@ def test_is_the_digit_where_it_can_be_nothing_else(said: str, wanted: str) -> No
         "bed 12 is for sixty at six",
         "mark bed 12 for 40",
         "bed three line for five oh",
+        "bed nine mark 640 at six fifty for",
+        "bed nine mark six hundred and for tea",
+        "bed nine mark one thousand and ate",
         "bed three mark for zero",
     ],
 )
@@ -60,6 +63,9 @@ def test_before_tens_is_asked(said: str) -> None:
         ("line for 20 is 340", "mark bed=20 level_ml=340"),
         ("the 6 pm mark for 12 is 340", "mark bed=12 at=18:00 level_ml=340"),
         ("put bed 12 down for 40", "mark bed=12 level_ml=40"),
+        ("bed 12 mark 340 at for a quarter past 6 pm", "mark bed=12 at=18:15 level_ml=340"),
+        ("bed 3 line 455, no leak, dressing intact", "mark bed=3 level_ml=455; checked bed=3 air_leak=none"),
+        ("bed 3 line 455 no distress", "mark bed=3 level_ml=455"),
         ("bed 12 up to fifty", "mark bed=12 level_ml=50"),
         ("bed 12 mark up to hundred", "mark bed=12 level_ml=100"),
         ("twelve ate fifty percent of lunch", ""),
@@ -77,6 +83,7 @@ def test_keeps_its_own_work(said: str, wanted: str) -> None:
         "bed 4 line 950 wall 95 and fluid is buddy",
         "bed 20 two 60 bed 16 520 both at 6 pm",
         "bed 3 line 455, no leak, tied link well",
+        "bed 3 line 455 no early",
     ],
 )
 def test_what_was_heard_as_another_word_is_asked(said: str) -> None:

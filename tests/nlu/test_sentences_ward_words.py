@@ -132,3 +132,17 @@ def test_digits_set_apart_are_one_number(said: str, wanted: str) -> None:
 def test_a_line_is_called_by_its_time_or_its_level(said: str, wanted: str, channel: Channel) -> None:
     """ "the 1800 mark" is one of that time where its bed has another number."""
     assert reading(said, channel=channel) == wanted
+
+
+@pytest.mark.parametrize("channel", ["text", "voice"])
+@pytest.mark.parametrize(
+    ("said", "wanted"),
+    [
+        ("record a line of 640 on bed 9", "mark bed=9 level_ml=640"),
+        ("bed 9 has an a line", ""),
+        ("put an a line in bed 9", ""),
+    ],
+)
+def test_a_line_that_is_drawn_is_no_arterial_one(said: str, wanted: str, channel: Channel) -> None:
+    """ "record a line of 640"."""
+    assert reading(said, channel=channel) == wanted
