@@ -11,7 +11,6 @@ from .numbers import Toks, is_digits, word
 from .statements import Answered, Statement, Unclear
 
 MOST_HOURS = 24
-PAIR = 2
 LEVEL = 3
 """Digits of a level that may stand behind the single one of its bed."""
 DESCRIBING = frozenset({"it", "it's", "its", "that's", "thats", "this", "that"})
@@ -88,8 +87,6 @@ class Brief:
             return Unclear(slot="answer", text=self.text, choices=("yes", "no"))
         if self.voice and not told and (self.says_more() or self._may_have_bed()):
             return None
-        if self.voice and (choices := self._bed_and_level()):
-            return Unclear(slot="level_ml", text=self.text, choices=choices)
         items = self._answer_items(bool(told))
         if "no" in told and self._may_be_bed(items):
             return Unclear(slot="level_ml", text=self.text, statement=Answered(answer="no"))
@@ -100,15 +97,6 @@ class Brief:
         first = next((i.start for i in self.items if i.role in {"num", "bed"}), len(self.toks))
         no = next((i for i in self.items if i.role == "repair" and word(self.toks, i.start) == "no"), None)
         return no is not None and first < no.start and word(self.toks, no.end) in {"on", "to", "for", "bed"}
-
-    def _bed_and_level(self) -> tuple[int, ...]:
-        """ "1 540": 1,540 mL, or bed 1 and 540; nothing where it is one number or none."""
-        nums = [i for i in self.items if i.role == "num" and not i.unit and not i.lead]
-        if len(nums) != 1 or nums[0].amount is None or nums[0].core - nums[0].start != PAIR:
-            return ()
-        first, last = word(self.toks, nums[0].start), word(self.toks, nums[0].start + 1)
-        two = first.isdecimal() and last.isdecimal() and len(first) < len(last)
-        return (int(last), nums[0].amount) if two else ()
 
     def _is_whole_line(self) -> bool:
         """ "bed eleven yeah mark ten ninety five at seven": a line with its bed and time, and a filler."""
