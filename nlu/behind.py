@@ -82,6 +82,12 @@ def is_remark(item: Item) -> bool:
     return item.role == "sep" or (item.unread and item.name in CLOSING_WORDS)
 
 
+def is_company(item: Item, toks: Toks) -> bool:
+    """ "gone home with his wife at half past four": who went along."""
+    owned = word(toks, item.start - 1) in {"his", "her", "their", "the", "a"}
+    return item.unread and item.name in PEOPLE and word(toks, item.start - 1 - owned) == "with"
+
+
 def _unsure_times(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "ambulated 200 ft mark 330": a number that is a time only for want of another place."""
     for k, item in enumerate(items):

@@ -10,6 +10,7 @@ from typing import NamedTuple
 
 from .clock import clocks
 from .followers import DEEP, DIALLED
+from .items import FULL_HOUR
 from .neighbours import number_follows, phrase_of
 from .numbers import Toks, is_digits, numbers, starts_number, word
 from .patterns.asides import RELATIVES, STAFF, TITLES
@@ -20,6 +21,24 @@ from .roles import CHECK_LIMITS
 
 LOOKING = frozenset({"looking", "look", "ish", "type", "colored", "coloured", "tinged", "like"})
 """Between the look of the fluid and the word for it: "milky looking drainage"."""
+LOOKED = frozenset({"fluid", "leak", "tidal"})
+DEGREES = frozenset(
+    {"slightly", "slight", "mildly", "mild", "moderately", "moderate", "very", "v", "fairly", "lightly"}
+    | {
+        "heavily",
+        "faintly",
+        "quite",
+        "minimally",
+        "minimal",
+        "scant",
+        "scanty",
+        "small",
+        "large",
+        "thin",
+        "thick",
+    }
+)
+"""Before the look of the fluid or a leak: how much."""
 TURNING = frozenset(
     {"is", "now", "has", "turned", "turning", "turns", "gone", "went", "became", "become", "looks", "looking"}
     | {
@@ -78,6 +97,8 @@ KNOWING = STAFF | RELATIVES | MADE
 
 def of_their_like(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each of what stands beside it."""
+    if not DEGREES.isdisjoint(toks.words):
+        cues = _with_degrees(cues, toks)
     looks = {c.start: c for c in cues if c.label == "fluid"}
     cues = _with_wishes(cues, toks)
     orders = [c.end for c in cues if c.label == "order"]
@@ -88,6 +109,18 @@ def of_their_like(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     dialled = any(c.label == "suction" or c.value == "suction_on" for c in cues)
     near = Near(looks, orders, changes, seals, settings, dialled)
     return tuple(_of_its_like(_known(cue, mishaps, toks), near, toks) for cue in cues)
+
+
+def _with_degrees(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    """ "mildly bloody", "sl bloody": how much of it says nothing more."""
+    taken = {k for cue in cues for k in range(cue.start, cue.end)}
+    found = []
+    for cue in cues:
+        start = cue.start
+        while cue.label in LOOKED and word(toks, start - 1) in DEGREES and start - 1 not in taken:
+            start -= 1
+        found.append(cue._replace(start=start))
+    return tuple(found)
 
 
 def _known(cue: Cue, mishaps: list[int], toks: Toks) -> Cue:
@@ -254,4 +287,5 @@ def _is_depth(cue: Cue, seals: list[int], toks: Toks) -> bool:
 def _is_ordered(cue: Cue, orders: list[int], toks: Toks) -> bool:
     """ "order for 17: water seal": what was ordered, where no depth follows."""
     near = any(0 <= cue.start - end <= ORDER_REACH for end in orders)
-    return near and not number_follows(toks, cue.end)
+    timed = word(toks, cue.end) == "at" and len(word(toks, cue.end + 1)) == FULL_HOUR
+    return near and (timed or not number_follows(toks, cue.end))

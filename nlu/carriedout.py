@@ -25,11 +25,10 @@ DONE_TO = frozenset(
     {"started", "on", "off", "applied", "removed", "closed", "done", "ended", "over", "released"}
 )
 """What ends with one of these has happened: "clamp trial started"."""
-DONE = "done"
 
 
 def with_carried_out(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
-    """The cues, a plan or an order that an event followed as a word that says nothing more of it."""
+    """The cues, a plan or an order that an event followed as words that say nothing more of it."""
     if HINTS.isdisjoint(toks.words):
         return cues
     found: list[Cue] = []
@@ -38,7 +37,7 @@ def with_carried_out(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
         start = _start(cue, toks)
         if start < cue.start and _has_happened(start, found, toks):
             found = [c for c in found if c.end <= start]
-            cue = Cue("word", DONE, start, cue.end)
+            cue = Cue("filler", "", start, cue.end)
         if cue not in agreed:
             found.append(cue)
     return tuple(found)

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from .labels import bed_label
-from .numbers import Toks, is_digits, word
+from .numbers import Toks, numbers, word
 from .pipeline import Cue
 
 WARDS = frozenset({"ward", "unit", "floor", "level", "station", "wing", "tower", "block"})
@@ -20,22 +20,41 @@ UNITS = frozenset(
 WINGS = frozenset({"north", "south", "east", "west", "n", "s", "e", "w", "tower"})
 BEDS = frozenset({"bed", "room", "rm", "bay", "bd", "cubicle"})
 BETWEEN = frozenset({"to", "into", "the", "on", "up", "down", "over", "our", "their"})
+KINDS = frozenset(
+    {"general", "male", "female", "medical", "surgical", "private", "step", "post", "op", "main", "another"}
+    | {"other", "normal", "cardiac", "thoracic", "respiratory", "paeds", "pediatric", "icu", "hdu"}
+)
+"""Before the word ward these say which it is."""
+OUTINGS = frozenset(
+    {"cath", "theatre", "theater", "ot", "or", "ct", "mri", "dialysis", "ir", "recovery", "angio"}
+)
+ROOMS = frozenset({"lab", "room", "suite", "scan"})
 GOING = frozenset({"left", "moved", "away"})
-MOST_DIGITS = 2
-"""Of a ward or of its beds."""
+MOST = 60
+"""Of a ward or of its beds no number is larger; common practice, no source."""
 
 
 def elsewhere(cues: tuple[Cue, ...], toks: Toks, index: Mapping[str, str] | None) -> tuple[Cue, ...]:
-    """The cues, the name of another ward behind whoever went there as a word that says nothing."""
-    if (WARDS | UNITS | WINGS).isdisjoint(toks.words):
+    """The cues, the name of another ward as part of what tells that somebody went there."""
+    if (WARDS | UNITS | WINGS | OUTINGS).isdisjoint(toks.words):
         return cues
     for cue in cues:
+        if cue.value == "moved" and word(toks, cue.end) in OUTINGS and _is_place(toks, cue.end):
+            end = cue.end + 1 + (word(toks, cue.end + 1) in ROOMS)
+            kept = [c for c in cues if c.end <= cue.start or c.start >= end]
+            away = Cue("kind", "away", cue.start, end)  # "transferred to cath lab"
+            return tuple(sorted([*kept, away], key=lambda c: c.start))
         ends = _end(cue, toks, index) if cue.label == "kind" and cue.value in GOING | {"back"} else 0
         if ends:
-            gone = cue._replace(value="left") if cue.value == "moved" else cue
             kept = [c for c in cues if c.end <= cue.start or c.start >= ends]
-            return tuple(sorted([*kept, gone, Cue("filler", "", cue.end, ends)], key=lambda c: c.start))
+            gone = cue._replace(value="left" if cue.value == "moved" else cue.value, end=ends)
+            return tuple(sorted([*kept, gone], key=lambda c: c.start))
     return cues
+
+
+def _is_place(toks: Toks, k: int) -> bool:
+    """ "transferred to theatre"; not "moved to CT3", which is a bed."""
+    return word(toks, k - 1) == "to" and not word(toks, k + 1)[:1].isdecimal()
 
 
 def _end(cue: Cue, toks: Toks, index: Mapping[str, str] | None) -> int:
@@ -45,14 +64,23 @@ def _end(cue: Cue, toks: Toks, index: Mapping[str, str] | None) -> int:
         k += 1
     if word(toks, cue.end - 1) in WARDS | UNITS and k == cue.end:
         k -= 1
+    kind = k
+    while word(toks, k) in KINDS:
+        k += 1
     if word(toks, k) in WARDS:
-        end = _number(toks, k + 1)
+        end = _number(toks, k + 1) or (k > kind and k + 1)
         return _with_bed(toks, end) if end else 0
+    k = kind
     if word(toks, k) in UNITS:
         return _with_bed(toks, k + 1) if word(toks, k + 1) in BEDS else 0
     end = _number(toks, k)
     wing = word(toks, end)
-    if not end or wing not in WINGS or word(toks, cue.end - 1) not in BETWEEN:
+    if (
+        not end
+        or wing not in WINGS
+        or word(toks, end + 1) == "side"
+        or word(toks, cue.end - 1) not in BETWEEN
+    ):
         return 0
     return 0 if bed_label(word(toks, k) + wing, index) else _with_bed(toks, end + 1)
 
@@ -60,8 +88,8 @@ def _end(cue: Cue, toks: Toks, index: Mapping[str, str] | None) -> int:
 def _number(toks: Toks, k: int) -> int:
     """Behind the number of a ward or of a bed, 0 where there is none."""
     k += word(toks, k) in {"number", "no", "#"}
-    plain = is_digits(toks, k) and len(word(toks, k)) <= MOST_DIGITS and word(toks, k + 1) not in {":", "."}
-    return k + 1 if plain else 0
+    ends = [n.end for n in numbers(toks, k) if n.style == "plain" and n.value <= MOST]
+    return max((end for end in ends if word(toks, end) not in {":", ".", "am", "pm"}), default=0)
 
 
 def _with_bed(toks: Toks, end: int) -> int:

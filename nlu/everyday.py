@@ -129,6 +129,7 @@ def _kind(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     if cue.value == "away" and not OUTINGS.isdisjoint(words):
         return _as_word(cue, "walked") if any(o.value in MISHAPS for o in happened) else cue
     pause = any(o.value in PAUSES and o.start < cue.start for o in happened)
+    pause |= any(o.label == "waterseal" and o.start < cue.start for o in cues)  # "off suction for transfer"
     if pause and cue.value in {"moved", "away"} and _is_purpose(cue, toks):
         return cue._replace(label="filler", value="")
     paused = any(o.value == "suction_off" for o in happened) or "suction" in toks.words

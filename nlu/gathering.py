@@ -333,7 +333,8 @@ class Gathering(Findings):
         """Whether right before stands a line that is told as one, or with its time."""
         time = self.now.time
         whole = level.lead == "level" or bool(level.unit) or (time is not None and time.start > level.start)
-        return whole and not level.about and self.last in {level, time} and not self.linked
+        whole &= level.core - level.start == 1 and not level.about
+        return whole and self.last in {level, time} and not self.linked
 
     def _what(self, item: Item) -> None:
         """One more incident; one that comes after the time of another has its own."""

@@ -54,6 +54,8 @@ COUNTED = frozenset(
     }
 )
 """What ends a number or a time."""
+SPELT = frozenset({"icu", "itu", "hdu", "ccu", "mri", "uss"})
+SPELT_LETTERS = 3
 LONGEST_LETTERS = 3
 """Letters of a label before its number: CT1."""
 MOST_WORDS = 3
@@ -62,9 +64,21 @@ MOST_WORDS = 3
 
 def plain(toks: Sequence[Token]) -> list[Token]:
     """The tokens with what was misheard put right, each still at its place in the message."""
-    joined = sounded(_looks(put_right(figures(_flowing(toks)))))
+    joined = sounded(_looks(put_right(figures(_flowing(_spelt(toks))))))
     named = any(t.text in SAID for t in joined)
     return [_bed(joined, k, named=named) for k in range(len(joined))]
+
+
+def _spelt(toks: Sequence[Token]) -> Sequence[Token]:
+    """ "went to i c u": a place whose letters are said one by one."""
+    out: list[Token] = []
+    for token in toks:
+        out.append(token)
+        name = "".join(t.text for t in out[-SPELT_LETTERS:] if len(t.text) == 1)
+        if name in SPELT:
+            first = out[-SPELT_LETTERS]
+            out[-SPELT_LETTERS:] = [Token(name, first.start, token.end, first.glued)]
+    return out if len(out) < len(toks) else toks
 
 
 def _bed(toks: Sequence[Token], i: int, *, named: bool) -> Token:

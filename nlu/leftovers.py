@@ -11,7 +11,7 @@ from itertools import pairwise
 
 from .asking import asking_aloud
 from .begun import begun, begun_aloud
-from .behind import BEHIND_A_LINE, PEOPLE, is_remark, is_remark_behind
+from .behind import BEHIND_A_LINE, PEOPLE, is_company, is_remark, is_remark_behind
 from .clauses import of_clauses
 from .clock import clocks
 from .context import CLIMBS
@@ -197,6 +197,8 @@ def _beside(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if _is_where(before, toks):
             continue
         if _is_who(before, items[k + 1 : k + 3]) or _is_climb(item, items[k + 2 : k + 3]):
+            continue
+        if is_company(item, toks) or is_company(before, toks):
             continue
         if before.role == "time" and all(map(is_remark, items[k + 1 :])):
             continue

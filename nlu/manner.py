@@ -31,7 +31,7 @@ SLIPPING = frozenset(
     | {"crept", "fallen", "pushed", "pulled"}
 )
 """How a tube came out so far: "slipped half out"."""
-SCANS = frozenset({"ct", "mri", "xray", "ray", "scan", "ultrasound", "echo", "angio", "ctpa", "pet"})
+SCANS = frozenset({"ct", "mri", "xray", "ray", "scan", "ultrasound", "echo", "angio", "ctpa", "pet", "uss"})
 SCANNED = frozenset(
     {"chest", "thorax", "abdo", "abdomen", "pelvis", "head", "brain", "neck", "spine", "heart", "lung"}
     | {"lungs", "thoracic", "guided", "biopsy", "angio", "angiogram", "contrast", "aorta", "tap", "kub"}
@@ -68,7 +68,8 @@ def _is_scanned(item: Item, toks: Toks) -> bool:
     k = item.start - 1
     while word(toks, k) in SCANNED or word(toks, k) in {"of", "the", "his", "her", "and", "+", "/"}:
         k -= 1
-    scanned = word(toks, item.start) in SCANNED and word(toks, k) in SCANS
+    spelt = word(toks, k - 1) + word(toks, k)
+    scanned = word(toks, item.start) in SCANNED and (word(toks, k) in SCANS or spelt in SCANS)
     return item.unread and scanned and not _is_level(toks, item.end)
 
 

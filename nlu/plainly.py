@@ -10,9 +10,11 @@ from collections.abc import Iterator, Mapping
 from .clock import clocks
 from .followers import CALLED
 from .items import FULL_HOUR
+from .lengths import length
 from .neighbours import phrase_of
 from .numbers import Toks, glued, is_digits, starts_number, word
 from .patterns.asides import THINGS
+from .patterns.clockwords import HOUR_WORDS
 from .patterns.leads import LINES
 from .patterns.places import PLACES
 from .pipeline import Cue
@@ -58,6 +60,31 @@ TOLD = frozenset({"is", "was", "=", "reads"})
 THINKING = frozenset({"uh", "um", "alright", "right"})
 LONGEST_LABEL = 3
 """Words of a bed's label, at most."""
+LATELY = frozenset({"last", "past"})
+NO_AMOUNT = BED_WORDS | frozenset(
+    {
+        "",
+        "up",
+        "by",
+        "of",
+        "from",
+        "on",
+        "in",
+        "at",
+        "level",
+        "line",
+        "mark",
+        "was",
+        "is",
+        "over",
+        "than",
+        "down",
+    }
+)
+"""Before a number these say that it is no amount of the last hour."""
+TELLING = frozenset(
+    {"amount", "output", "old", "ask", "level", "levelat", "other", "seal", "suction", "wall"}
+)
 LABEL_DIGITS = 2
 SCORE = 10
 """A patient says how bad it is, from nought to ten."""
@@ -74,11 +101,33 @@ def plainly(cues: tuple[Cue, ...], toks: Toks, labelled: Mapping[int, tuple[int,
         end = _end_of_clause(hindered, toks)
         found = [c for c in found if not hindered.start <= c.start < end]
         found.append(Cue("filler", "", hindered.start, end))
+    if not LATELY.isdisjoint(toks.words):
+        found = list(_in_the_last(found, toks))
     if "says" in toks.words:
         taken = {k for cue in found for k in range(cue.start, cue.end)}
         ends = {end for end, _ in labelled.values()}
         found += [c for c in _said(toks, ends) if c.start not in taken]
     return tuple(sorted(found, key=lambda cue: cue.start))
+
+
+def _in_the_last(cues: list[Cue], toks: Toks) -> Iterator[Cue]:
+    """ "7 200 in the last hour": how much came out since."""
+    spans: dict[int, int] = {}
+    for k in range(2, len(toks)):
+        last = k + 1 + (word(toks, k + 1) == "the")
+        over = word(toks, k) in {"in", "over", "within"} and word(toks, last) in LATELY
+        number = k - 1 - (word(toks, k - 1) in UNITS)
+        counted = over and is_digits(toks, number) and number > 0 and word(toks, number - 1) not in NO_AMOUNT
+        end = _length_end(toks, last + 1)
+        if counted and end > last + 1 and not any(c.label in TELLING and c.end == number for c in cues):
+            spans[k + (word(toks, k) == "in")] = end
+    yield from (c for c in cues if not any(start <= c.start < end for start, end in spans.items()))
+    yield from (Cue("out", "", start, end) for start, end in spans.items())
+
+
+def _length_end(toks: Toks, i: int) -> int:
+    """Where a length of time ends that begins here: "2 hours", "hour", "hr"."""
+    return i + 1 if word(toks, i) in HOUR_WORDS else length(toks, i)[0]
 
 
 def _said(toks: Toks, ends: set[int]) -> Iterator[Cue]:

@@ -27,6 +27,7 @@ from .pipeline import Cue, Read, pipeline
 from .plainly import plainly
 from .rooms import bays
 from .signing import signed
+from .tallies import tallies
 from .wall import without, written
 
 MILLILITRES = frozenset({"ml", "mls", "cc", "ccs", "l", "litre", "litres", "liter", "liters"})
@@ -87,7 +88,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     """The message with its cues as they are meant; `index` are the labels of the unit."""
     labelled = written(read.tokens, index, voice=voice)
     cues = pipeline().cues(without(read.tokens, labelled)) if labelled else read.cues
-    stands = tuple(bays(read.tokens, index, voice=voice))
+    stands = (*bays(read.tokens, index, voice=voice), *tallies(read.tokens))
     if stands:
         cues = _where_beds_stand(cues, stands)
     cues = elsewhere(cues, read.tokens, index)
@@ -110,7 +111,7 @@ def _spoken(cue: Cue, toks: Toks) -> Cue:
 
 
 def _where_beds_stand(cues: tuple[Cue, ...], stands: tuple[tuple[int, int], ...]) -> tuple[Cue, ...]:
-    """The cues, with each bay that only says where a bed is as a word that says nothing."""
+    """The cues, with each bay that only says where a bed is, and each tally, as a word that says nothing."""
     inside = {k for start, end in stands for k in range(start, end)}
     kept = [cue for cue in cues if cue.start not in inside]
     kept += [Cue("filler", "", start, end) for start, end in stands]
@@ -215,6 +216,10 @@ def _apart(cue: Cue, toks: Toks) -> Iterator[Cue]:
     ):
         yield cue._replace(end=cue.end - 1)  # "to gravity, seal 2"
         yield Cue("seal", "", cue.end - 1, cue.end)
+        return
+    if phrase_of(cue, toks) == "water seal at" and len(word(toks, cue.end)) == FULL_HOUR:
+        yield cue._replace(end=cue.end - 1)  # "ordered water seal at 1830": no seal is so deep
+        yield Cue("filler", "", cue.end - 1, cue.end)
         return
     of_bed = word(toks, cue.start - 1) == "of" and word(toks, cue.end) in BED_WORDS | EACH
     if phrase_of(cue, toks) == "suction on" and of_bed:  # "20 of suction on bed 2"

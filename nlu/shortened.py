@@ -16,6 +16,8 @@ HAPPENED = frozenset(
     | {"swapped", "now", "it's", "its", "is", "was", "got", "landed", "split", "disconnected", "gone"}
 )
 """Before what happened an "n" is no no."""
+SHORT = frozenset({"sl", "mod", "sm", "lg", "cont", "int", "intermit", "interm", "approx", "temp", "occ"})
+LABEL_DIGITS = 2
 FULL_HOUR = 4
 ONE_LINE = 2
 """Numbers of a line: its bed and its level."""
@@ -27,6 +29,8 @@ BEFORE_YOU = frozenset(
 def plain(toks: Sequence[Token]) -> Sequence[Token]:
     """The tokens, with an "n" between a whole line and the next bed as "and", and "0300s" as the time."""
     said = {t.text for t in toks}
+    if "." in said and not SHORT.isdisjoint(said):
+        toks = [t for k, t in enumerate(toks) if not (t.text == "." and _is_of_short(toks, k))]
     toks = list(_without_plurals(toks)) if "s" in said else toks
     if "u" in said:
         toks = [t._replace(text="you") if _is_you(toks, k) else t for k, t in enumerate(toks)]
@@ -53,6 +57,14 @@ def _with_with(toks: Sequence[Token]) -> Iterator[Token]:
             yield token._replace(text="with", end=toks[k + 1].end)
         else:
             yield token
+
+
+def _is_of_short(toks: Sequence[Token], k: int) -> bool:
+    """ "sl. bloody", "approx. 780": the stop of a word cut short, and no end of a sentence."""
+    short = 0 < k < len(toks) - 1 and toks[k].glued and toks[k - 1].text in SHORT
+    return short and not (
+        toks[k + 1].is_digits and k > 1 and len(toks[k - 2].text) > LABEL_DIGITS and toks[k - 2].is_digits
+    )
 
 
 def _joins(toks: Sequence[Token], k: int) -> bool:

@@ -96,7 +96,8 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             scope, harmless | OF_MOVES if {e.name for e in events} == {"moved"} else harmless, toks
         )
         if any(e.name in OF_PATIENT for e in events):
-            yield from _strange([i for i in scope if i not in clause], frozenset(), toks)
+            judged = [i for part in parts[:place] if any(map(is_event, part)) for i in part]
+            yield from _strange([i for i in scope if i not in clause and i not in judged], frozenset(), toks)
         yield from _who_goes(events, clause, toks)
         strong = {e.name for e in events if phrase_of(e, toks) not in EVERYDAY}
         for event in events:

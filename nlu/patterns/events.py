@@ -170,6 +170,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "sent to level", "moved to level", "gone to unit", "transferred to unit", "moved to unit",
         "discharged to ward",
         "sent to the other hospital", "transferred to the other hospital", "gone to the other hospital",
+        "absconded", "eloped", "lama", "l a m a", "d a m a", "signed himself out", "signed herself out",
         "going home", "moved off unit", "moved off the unit", "transfer out",
         "discharged today", "left the floor", "was transferred out", "demised",
         "(discharge|dc|d/c) (home|to home|to rehab)",

@@ -130,6 +130,8 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "suction (tubing|tube|hose|line) (fell|came|popped|is|was|) off (the|) (wall|regulator|)",
         "(suction|wall suction|sxn) (turned|switched|knocked|accidentally|) off",
         "sxn (is|was|been|got|found|has been) (turned|switched|knocked|accidentally|) off",
+        "regulator turned off", "regulator switched off", "wall turned off", "wall suction turned off",
+        "vacuum turned off", "regulator knocked off",
         "suction came off", "found off suction", "found suction off", "turned off suction",
         "suction disconnected", "turned suction off", "turned the suction off", "turned off the suction",
         "suction stopped", "suction lost", "lost suction", "taken off suction", "took off suction",

@@ -122,7 +122,7 @@ def test_the_level_in_a_seal_is_how_deep_it_is(text: str, read: str) -> None:
         ),
         ("order 12 20 suction", "ordered bed=12 suction_cmh2o=20"),
         ("bed 12 ordered 20", "ask level_ml"),
-        ("bed 12 on suction, ordered 2 units of blood", "ask level_ml"),
+        ("bed 12 on suction, ordered 2 units of blood", "ask kind"),
         ("dr patel wants 8 at suction 10", "ordered bed=8 suction_cmh2o=10"),
         ("bed 12 suction still at 20", "checked bed=12 suction_cmh2o=20"),
         ("bed 12 wall currently 90", "checked bed=12 wall_mmhg=90"),

@@ -149,7 +149,10 @@ def test_what_came_of_another_device_and_an_age_are_no_line(text: str, read: str
         ("8 moved to bed 5", "moved bed=8 to_bed=5"),
         ("8 transferred to room 12 at 1800", "moved bed=8 at=18:00 to_bed=12"),
         ("8 transferred in from ward 7, line 340", "ask level_ml"),
-        ("18 right 300 left 1715", "mark bed=18 tube=right level_ml=300; mark bed=18 tube=left level_ml=1715"),
+        (
+            "18 right 300 left 1715",
+            "mark bed=18 tube=right level_ml=300; mark bed=18 tube=left level_ml=1715",
+        ),
     ],
 )
 def test_a_number_of_another_ward_is_no_bed_and_no_line(text: str, read: str) -> None:
@@ -195,3 +198,82 @@ def test_what_was_given_or_breathed_is_no_line_and_remarks_leave_one_alone(text:
 )
 def test_orders_and_mishaps_as_nurses_tell_them(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("7 bright red 200 in last hr", "drained bed=7 volume_ml=200; checked bed=7 fluid=bright_red"),
+        ("7 200 in the last hour", "drained bed=7 volume_ml=200"),
+        ("bed 7 200 over the last 2 hours", "drained bed=7 volume_ml=200"),
+        ("7 line 840, up 60 in the last hour", "mark bed=7 level_ml=840"),
+        ("bed 11 45 ml last hour", "ask level_ml"),
+        ("40 mls out of 12 in last hr", "ask level_ml"),
+        ("how much in the last hour 7", "asked bed=7 topic=total window=1h"),
+        ("7 foley 200 in the last hour", "ask bed"),
+    ],
+)
+def test_what_came_in_the_last_hour_is_an_amount(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("6 asleep after 2 stories, drain 162", "mark bed=6 level_ml=162"),
+        ("6 had 2 popsicles, drain 162", "mark bed=6 level_ml=162"),
+        ("6 did 4 lengths of the corridor, drain 162", "mark bed=6 level_ml=162"),
+        ("2 drains 9", "ask bed"),
+        (
+            "Rm 14 780ml @1840 sl. bloody",
+            "mark bed=14 at=18:40 level_ml=780; checked bed=14 at=18:40 fluid=sanguineous",
+        ),
+        (
+            "14 780 at 1840, cont. bubbling",
+            "mark bed=14 at=18:40 level_ml=780; checked bed=14 at=18:40 air_leak=continuous",
+        ),
+        (
+            "14 780 at 1840 mildly bloody",
+            "mark bed=14 at=18:40 level_ml=780; checked bed=14 at=18:40 fluid=sanguineous",
+        ),
+        ("14 780 at 1840 not very bloody", "ask level_ml"),
+        ("14 approx. 780 at 1840", "mark bed=14 at=18:40 level_ml=780 about"),
+    ],
+)
+def test_how_much_of_a_look_and_what_is_counted_say_nothing_of_the_line(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("5 shifted to general ward 1700", "left bed=5 at=17:00"),
+        ("5 transferred to cath lab 1750", "away bed=5 at=17:50"),
+        ("8 back from ward 7 1800", "back bed=8 at=18:00"),
+        (
+            "4 to angio 1730, off suction for transfer",
+            "away bed=4 at=17:30; checked bed=4 at=17:30 suction_cmh2o=0",
+        ),
+        ("20 dr ordered water seal at 1830", "ordered bed=20 at=18:30 suction_cmh2o=0"),
+        ("20 water seal at 2", "checked bed=20 seal_cm=2"),
+        ("9 ICD bag changed, old 900", "exchanged bed=9 final_ml=900"),
+        ("8 moved to 12 east side", "ask kind"),
+    ],
+)
+def test_where_a_patient_goes_and_what_is_ordered_then(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed seven clamped at eighteen forty as advised", "incident bed=7 at=18:40 what=clamped"),
+        ("bed eight went to i c u from theatre not coming back to us", "left bed=8"),
+        ("bed eighteen transferred to h d u bed three at eighteen hundred", "left bed=18 at=18:00"),
+        ("bed seventeen stepped down to ward five at eighteen thirty", "left bed=17 at=18:30"),
+        ("bed thirteen gone home with his wife at half past four", "left bed=13 at=16:30"),
+        ("bed four off to c t chest", "away bed=4"),
+    ],
+)
+def test_the_same_is_understood_when_it_is_dictated(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
