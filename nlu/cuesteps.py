@@ -158,6 +158,8 @@ def _filler(ground: Ground, cue: Cue, way: Way) -> Iterator[Step]:
     elif text in {"both", "all"} and is_found_of(cue, ground.cues):
         both = Item("cue", cue.start, cue.end, "both", "2" if text == "both" else "")
         yield cue.end, way.with_item(both, way.lead, at=way.at)
+    elif word(ground.toks, cue.end - 2) == "same" and word(ground.toks, cue.end - 1) == "time":
+        yield cue.end, way.with_item(Item("cue", cue.start, cue.end, "sametime"), way.lead, at=way.at)
     else:
         yield cue.end, way
 
@@ -175,8 +177,20 @@ def _joining(ground: Ground, i: int, text: str, way: Way) -> Iterator[Step]:
 
 def _and(ground: Ground, i: int, way: Way) -> Iterator[Step]:
     yield i + 1, way.with_item(Item("sep", i, i + 1, "and"))
-    if ground.voice and way.items and not way.lead and clocks(ground.toks, i + 1):
+    if not ground.voice or not way.items or way.lead or not clocks(ground.toks, i + 1):
+        return
+    if not _is_between_beds(ground, i, way.items[-1]):
         yield i + 1, way.after_at()
+
+
+def _is_between_beds(ground: Ground, i: int, before: Item) -> bool:
+    """ "2 and 5 are 210 and 1340": with a line for each behind them, and not bed 2 at 5."""
+    bed = before.role == "bed" or (before.role == "num" and before.label is not None)
+    ends = [end for end, _, known in ground.places.labels(i + 1) if known]
+    if not bed or not ends:
+        return False
+    lines = [k for k in range(max(ends), len(ground.toks) - 1) if word(ground.toks, k) == "and"]
+    return any(starts_number(ground.toks, k - 1) and starts_number(ground.toks, k + 1) for k in lines)
 
 
 def _tubeword(ground: Ground, cue: Cue, way: Way, item: Item) -> Iterator[Step]:

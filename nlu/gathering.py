@@ -34,6 +34,7 @@ class Gathering(Findings):
         self.tube_said = False
         self.hung_new = False
         self.heading: Item | None = None
+        self.alike: list[tuple[Draft | None, int, Item]] = []
         self.bed_first = False
 
     def add(self, item: Item) -> None:
@@ -44,6 +45,8 @@ class Gathering(Findings):
                 self.open().closing = True
             else:
                 self.now.closing = True
+        if item.start in self.leads.findings:
+            self.open()
         match item.role:
             case "cue":
                 self._cue(item)
@@ -304,6 +307,9 @@ class Gathering(Findings):
                 self._closing(item)
             case "same":
                 self._same(item)
+            case "sametime" if self.heading is not None:
+                told = self.now.has_amount and self.now.time is None
+                self.alike.append((self.now if told else None, len(self.drafts), self.heading))
             case "level" | "amount" | "levelat" | "output":
                 self.now.wants = self.now.wants or item
             case "empty":
@@ -320,6 +326,10 @@ class Gathering(Findings):
     def done(self) -> list[Draft]:
         """The drafts, once all pieces are in."""
         self.now.closing |= self.closing_next
+        for told, place, time in self.alike:  # "12 380 at 7, 14 90 same time", "at 7, same time 14 was 90"
+            draft = told or next((d for d in self.drafts[place - 1 :] if d.has_amount and not d.time), None)
+            if draft is not None and draft.time is None:
+                draft.time, draft.shared_time = time, True
         return self.drafts
 
     def _same(self, item: Item) -> None:

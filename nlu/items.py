@@ -140,3 +140,13 @@ class Item(NamedTuple):
     def spoken_clock(self) -> bool:
         """Whether it is said as a whole clock time: twenty two thirty, eighteen hundred."""
         return not self.digits and self.clocklike and any(c.style == "24" for c in self.clocks)
+
+
+def is_bare(item: Item) -> bool:
+    """Whether nothing but its place says that it is a level."""
+    return not item.unit and (item.lead in {"", "at", "levelat"} or (item.lead == "level" and item.at))
+
+
+def could_be_level(item: Item) -> bool:
+    """Whether it is a number of mL, and not written as a time alone."""
+    return item.amount is not None and not item.digits.startswith("0")

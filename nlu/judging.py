@@ -10,15 +10,12 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from itertools import pairwise
 
-from .clockface import Clock
 from .drafts import SIDES, Draft
-from .items import FULL_HOUR, NEAR, RECENT, Item, is_now
-from .moments import LIST_REACH, REACH, moment, since, soon
+from .inrows import before_timed, doubts_of_rows, either_is_bed, faults_of_rows, may_be_next_bed
+from .items import FULL_HOUR, NEAR, RECENT, Item, could_be_level, is_bare, is_now
+from .moments import LIST_REACH, REACH, since, soon
 from .roles import OF_PATIENT
 
-PAIR = 2
-"""Digits of the minutes."""
-HOURS, MINUTES = 24, 60
 LONG_PAST = timedelta(hours=6)
 """A bare number that is a time further back than that says no time at which something was found."""
 JUST = timedelta(minutes=15)  # not told from now; common practice, no source
@@ -54,36 +51,16 @@ def standing(drafts: list[Draft], arrived: datetime) -> Standing:
             doubts += _doubts(draft, arrived)
             doubts += _event_or_line(draft, drafts, arrived)
             doubts += _then_or_now(draft, drafts, arrived)
-    doubts += [] if rises else _before_timed(drafts)
+    doubts += [] if rises else before_timed(drafts)
     doubts += [d for first, nxt in pairwise(drafts) for d in _before_change(first, nxt)]
-    doubts += [d for first, nxt in pairwise(drafts) for d in _bed_or_hour(first, nxt, arrived)]
+    doubts += doubts_of_rows(drafts, arrived)
     if listed and not rises and all(d.level is None or is_bare(d.level) for d in drafts):
         doubts.append("a list whose bare numbers do not rise")
         _time_of_checks_asked(drafts)
-    faults += _unlined(drafts)
-    faults += [f for first, nxt in pairwise(drafts) for f in _for_each(first, nxt)]
+    faults += faults_of_rows(drafts)
     faults += _same_line_twice(drafts)
     _same_as_another(drafts)
     return Standing(tuple(faults), tuple(doubts))
-
-
-def _bed_or_hour(before: Draft, draft: Draft, arrived: datetime) -> list[str]:
-    """ "12 340 2 30": bed 2 with its line, or half past two, at which bed 12 was read?"""
-    bed, level = draft.bed, draft.level
-    if bed is None or level is None or before.level is None or before.time is not None or level.unit:
-        return []
-    beside = before.level.end == bed.start and bed.end == level.start and len(level.digits) == PAIR
-    hour, minute = int(bed.figure or 0), level.amount or 0
-    if not beside or draft.time is not None or not (0 < hour < HOURS and minute < MINUTES):
-        return []
-    values = moment(Clock(hour, minute, "12"), arrived, REACH).values
-    return ["a bed and its line, or a time"] * any(abs(since(v, arrived)) <= RECENT for v in values)
-
-
-def _for_each(draft: Draft, after: Draft) -> list[str]:
-    """ "5 and 7: drained 290 and 60": a bare number behind what is of a row of beds is of one of them."""
-    bare = after.level is not None and is_bare(after.level)
-    return ["a number for each bed of a row"] * (bool(draft.more_beds) and bare and after.bed is draft.bed)
 
 
 def is_list(drafts: list[Draft]) -> bool:
@@ -105,6 +82,8 @@ def _time_of_checks_asked(drafts: list[Draft]) -> None:
 def _rising(drafts: list[Draft], arrived: datetime) -> bool:
     """Whether times and levels of a list agree in order, and a bare pair is time first or has its signs."""
     last_at, last_level = None, -1
+    if any(may_be_next_bed(d) for d in drafts):
+        return False
     starts = [d.level.start for d in drafts if d.level is not None]
     inner = [d for d in drafts if d.bed is not None and min(starts) < d.bed.start < max(starts)]
     if inner and len({d.bed.start for d in drafts if d.bed is not None}) < len(drafts):
@@ -166,26 +145,6 @@ def _faults(draft: Draft) -> list[str]:
     return found
 
 
-def _unlined(drafts: list[Draft]) -> list[str]:
-    """ "left 60 right 305", "5 415, 6 120 no change": beside one with its line, what is bare behind another
-    tube or bed is its line."""
-    tubes = any(d.tubes and d.level is not None for d in drafts)
-    beds = any(d.level is not None and d.bed is not None and d.level.start == d.bed.end for d in drafts)
-    headed = any(
-        d.time and d.bed and (d.time.sure_time or d.time.at) and d.time.start < d.bed.start for d in drafts
-    )
-    found: list[str] = []
-    for draft in drafts:
-        time, lined = draft.time, draft.level or draft.volume or draft.output
-        if time is None or lined or draft.shared_time or time.sure_time or time.at or time.lead:
-            continue
-        of_bed = beds and draft.bed is not None and draft.bed.end == time.start
-        behind = of_bed and (draft.same is not None or headed)
-        behind |= tubes and any(t.end == time.start for t in draft.tubes)
-        found += ["a number behind a tube or bed is its line"] * (behind and _could_be_level(time))
-    return found
-
-
 def _same_line_twice(drafts: list[Draft]) -> list[str]:
     """Two levels of one drain at one time: one of them is not a level, or they are two drains."""
     seen: dict[tuple[str | None, str | None, int | None], Draft] = {}
@@ -240,24 +199,19 @@ def _is_day_of_next(time: Item, level: Item) -> bool:
     return loose and level.start == time.end and level.full_clock and not level.lead
 
 
-def is_bare(item: Item) -> bool:
-    """Whether nothing but its place says that it is a level."""
-    return not item.unit and (item.lead in {"", "at", "levelat"} or (item.lead == "level" and item.at))
-
-
 def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) -> list[str]:
     if time.lead:
         return ["a number after a level cue is no time"]
     if level is None:
         told = _is_level_told(draft, time) and time.clocklike and time.within(RECENT, arrived)
         told |= draft.opening is not None and len(time.digits) == 4 and time.possible(arrived)
-        if draft.same is not None and _could_be_level(time) and not time.within(RECENT, arrived):
+        if draft.same is not None and could_be_level(time) and not time.within(RECENT, arrived):
             return ["a bare number may be a level or a time"]
         bare = time.loose_time or not (time.at or time.lead or time.within(LONG_PAST, arrived))
         behind_bed = draft.bed is not None and draft.bed.end == time.start and bare
-        if behind_bed and draft.checks and _could_be_level(time) and not time.within(RECENT, arrived):
+        if behind_bed and draft.checks and could_be_level(time) and not time.within(RECENT, arrived):
             return ["a number behind a bed is its line"]  # "bed 9 340, both tubes no leak"
-        if draft.kind in PLAIN_TIME and _could_be_level(time) and not told:
+        if draft.kind in PLAIN_TIME and could_be_level(time) and not told:
             return ["a bare number may be a level or a time"]
         return []
     if level.lead == "at" and not level.unit and time.start > level.start:
@@ -279,12 +233,8 @@ def _is_level_told(draft: Draft, time: Item) -> bool:
     return opened or draft.gushed or draft.final is not None
 
 
-def _could_be_level(time: Item) -> bool:
-    return time.amount is not None and not time.digits.startswith("0")
-
-
 def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime) -> list[str]:
-    if _either_is_bed(draft, level):
+    if either_is_bed(draft, level):
         return [EITHER_BED]
     if time is None and _is_line_of(level, draft) and level.possible(arrived):
         return ["the line of that time, or its level"]
@@ -328,14 +278,6 @@ def _is_at_level(level: Item, time: Item, arrived: datetime) -> bool:
     return plain and level.within(2 * RECENT, arrived) and not time.within(NEAR, arrived)
 
 
-def _either_is_bed(draft: Draft, level: Item) -> bool:
-    """ "4 620 6": two bare numbers are beds of the unit, and nothing says which one is the bed."""
-    bed = draft.bed
-    if bed is None or bed.figure is None or bed.lead or level.label is None or level.lead:
-        return False
-    return bed.start > level.start or not (draft.wants or draft.time or draft.tubes or level.about)
-
-
 def _event_or_line(draft: Draft, drafts: list[Draft], arrived: datetime) -> list[str]:
     """ "back 1630 at 620": behind an event, such a number may say when that was, and "at" the line."""
     level, time = draft.level, draft.time
@@ -358,15 +300,6 @@ def _then_or_now(draft: Draft, drafts: list[Draft], arrived: datetime) -> list[s
     return ["the line may be of that time, or of now"] if len(beside) > 1 and not one else []
 
 
-def _before_timed(drafts: list[Draft]) -> list[str]:
-    """ "3 610, 4 220 at 0600, 5 90 at 0630": the first line may be of the time behind the second."""
-    times = {d.time.start for d in drafts if d.time is not None and not d.shared_time}
-    if len(times) < 2:
-        return []
-    pairs = pairwise(drafts)
-    return ["the line may be of the time behind the next one" for d, nxt in pairs if _is_before(d, nxt)]
-
-
 def _before_change(draft: Draft, after: Draft) -> list[str]:
     """ "bed 18 1990 changed it at 0655": the last level of the old canister, or a line of the new one?"""
     line = draft.level is not None and not draft.kind and draft.level.name != "new"
@@ -374,15 +307,6 @@ def _before_change(draft: Draft, after: Draft) -> list[str]:
     beds = [d.bed.label for d in (draft, after) if d.bed is not None]
     one = len(set(beds)) == 1 and draft.tube == after.tube and draft.time is after.time
     return ["a line, or the last level of the old one"] * (line and bare_change and one)
-
-
-def _is_before(draft: Draft, after: Draft) -> bool:
-    """Whether one is a line without a time, and the next a line with its time behind it."""
-    if draft.level is None or draft.time is not None or draft.kind:
-        return False
-    if after.level is None or after.time is None or after.kind:
-        return False
-    return after.time.start > after.level.start
 
 
 def _is_line_of(level: Item, draft: Draft) -> bool:

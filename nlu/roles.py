@@ -12,6 +12,7 @@ from itertools import pairwise
 
 from .followers import DIALLED
 from .items import FULL_HOUR, RECENT, Item, is_now
+from .leading import found_before
 from .trail import Trail
 
 MOST = 48
@@ -77,7 +78,7 @@ def _paired(items: tuple[Item, ...]) -> frozenset[int]:
         if a.label is not None and b.role == "num" and b.at and b.label is None and not b.lead.startswith("l")
         if b.unit in {"ml", "litre"}
     )  # "marked 31 at 865 mL"
-    return frozenset((*beside, *led, *now, *at))
+    return frozenset((*beside, *led, *now, *at, *found_before(items)))
 
 
 def _options(item: Item, trail: Trail) -> Iterator[Item]:
@@ -320,9 +321,10 @@ def _is_next_of_beds(trail: Trail) -> bool:
 def _may_be_bed(item: Item, trail: Trail, before: Item | None) -> bool:
     if item.label is None or item.at or item.about:
         return False
-    if before is not None and before.role == "bed":
+    if before is not None and (
+        before.role == "bed" or (before.role == "cue" and before.start in trail.paired)
+    ):
         return True
-
     if trail.bed and trail.level and item.start in trail.paired:
         # "12 1050 14 220"
         return before is not None and before.role in {"level", "time"}

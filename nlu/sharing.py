@@ -242,7 +242,7 @@ def _share_order(drafts: list[Draft]) -> None:
 def _share_closing(drafts: list[Draft], closes: list[Item]) -> None:
     """ "end of shift 12 1050, 14 220": said before the first bed or at the very end, it is of every line.
 
-    So for the tubes of one bed: "12 left 340 right 120 end of shift", "closing for 3: left 120, right 290".
+    So for the tubes of one bed: "12 left 340 right 120 end of shift", "3 closing left 120, right 290".
     So where it is said for each: "closing line bed 14 890 closing line bed 15 1230".
     """
     marks = [d for d in drafts if d.level is not None and not d.kind]
@@ -262,7 +262,8 @@ def _is_of_all(marks: list[Draft], closes: list[Item]) -> bool:
     if not closes or max(len(beds), len(tubes)) < 2:
         return False
     last = max(i.start for d in marks for i in (d.bed, d.level, d.time) if i is not None)
-    return closes[-1].start < min(beds.values(), default=0) or closes[-1].start > last
+    heads = [*beds.values()] if len(beds) > 1 else [t.start for d in marks for t in (*d.tubes, d.level) if t]
+    return closes[-1].start < min(heads, default=0) or closes[-1].start > last
 
 
 def _is_headed(bed: Item, closes: list[Item]) -> bool:

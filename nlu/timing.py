@@ -5,11 +5,12 @@ Called by `sharing`, once every draft has its bed.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from itertools import pairwise
 
 from .drafts import Draft
 from .items import Item, is_now
+from .moments import is_same_time
 from .roles import UNDOES
 
 
@@ -19,11 +20,16 @@ def share_times(drafts: list[Draft], stops: Sequence[Item]) -> None:
     times = {d.time.start: d.time for d in drafts if d.time is not None}
     if any("time" in d.clashes for d in drafts):
         return
-    if len(times) > 1:
+    if len({_first_said(time, times.values()).start for time in times.values()}) > 1:
         _share_in_sentences(drafts, [s.start for s in stops if s.value != ","])
     elif times:
-        (only,) = times.values()
-        _share(drafts, only, stops)
+        _share(drafts, next(iter(times.values())), stops)
+
+
+def _first_said(time: Item, times: Iterable[Item]) -> Item:
+    """The first of these that says the same time: "11 90 at 7, 12 380 at 7"."""
+    same = (t for t in times if is_same_time(t.clocks, time.clocks) and is_same_time(time.clocks, t.clocks))
+    return next(same, time)
 
 
 def _now_of_next(drafts: list[Draft]) -> None:

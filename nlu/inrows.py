@@ -1,0 +1,124 @@
+"""Beds, tubes and lines in rows: what speaks against the way in which a reading pairs them.
+
+A row that is read one place on gives each bed or tube the line of its neighbour. Called by `judging`.
+"""
+
+from __future__ import annotations
+
+from datetime import datetime
+from itertools import pairwise
+
+from .clockface import Clock
+from .drafts import Draft
+from .items import FULL_HOUR, RECENT, Item, could_be_level, is_bare
+from .moments import REACH, moment, since
+
+PAIR = 2
+"""Digits of the minutes."""
+HOURS, MINUTES = 24, 60
+
+
+def doubts_of_rows(drafts: list[Draft], arrived: datetime) -> list[str]:
+    """What may be otherwise in a row."""
+    found = [d for first, nxt in pairwise(drafts) for d in _bed_or_hour(first, nxt, arrived)]
+    found += ["a number may be a bed of the unit"] * sum(map(_is_bed_too, drafts))
+    return found + _headed_or_trailed(drafts, arrived)
+
+
+def _is_bed_too(draft: Draft) -> bool:
+    """ "no leak on 212 no leak 215": in a ward with such beds no quarter past two, and no line either."""
+    bed, level, time = draft.bed, draft.level, draft.time
+    end = bed.end if bed is not None else 0
+    loose = [level] if level is not None and is_bare(level) and not level.at and level.start != end else []
+    loose += [time] if time is not None and time.loose_time else []
+    return any(i.label is not None and len(i.digits) == FULL_HOUR - 1 for i in loose)
+
+
+def faults_of_rows(drafts: list[Draft]) -> list[str]:
+    """What cannot be so in a row."""
+    return _unlined(drafts) + [f for first, nxt in pairwise(drafts) for f in _for_each(first, nxt)]
+
+
+def _headed_or_trailed(drafts: list[Draft], arrived: datetime) -> list[str]:
+    """ "4 1500 left 180 right 640": is the time before the tubes with their lines, or behind them?"""
+    lines = [(d.level, d.tubes) for d in drafts if d.level is not None]
+    time = drafts[-1].time
+    if not lines or time is None or time.at or time.lead or time.sure_time:
+        return []
+    first, last = lines[0][0], lines[-1][1]
+    before = all(is_bare(level) and [t.start for t in tubes[:1]] == [level.end] for level, tubes in lines)
+    clock = first.possible(arrived) if first.full_clock else first.clocklike and first.within(RECENT, arrived)
+    return ["a time before the tubes, or behind them"] * (before and last[-1].end == time.start and clock)
+
+
+def may_be_next_bed(draft: Draft) -> bool:
+    """ "4 340, 6 410, 430", "2 and 5 are 210 and 1340": what a list takes for a line, or a time, is a bed."""
+    level, time = draft.level, draft.time
+    if level is None or time is None or not is_bare(level):
+        return False
+    return (time.loose_time and (level.label or time.label) is not None) or either_is_bed(draft, level)
+
+
+def _bed_or_hour(before: Draft, draft: Draft, arrived: datetime) -> list[str]:
+    """ "12 340 2 30": bed 2 with its line, or half past two, at which bed 12 was read?"""
+    bed, level = draft.bed, draft.level
+    if bed is None or level is None or before.level is None or before.time is not None or level.unit:
+        return []
+    beside = before.level.end == bed.start and bed.end == level.start and len(level.digits) == PAIR
+    hour, minute = int(bed.figure or 0), level.amount or 0
+    if not beside or draft.time is not None or not (0 < hour < HOURS and minute < MINUTES):
+        return []
+    values = moment(Clock(hour, minute, "12"), arrived, REACH).values
+    return ["a bed and its line, or a time"] * any(abs(since(v, arrived)) <= RECENT for v in values)
+
+
+def _for_each(draft: Draft, after: Draft) -> list[str]:
+    """ "5 and 7: drained 290 and 60": a bare number behind what is of a row of beds is of one of them."""
+    bare = after.level is not None and is_bare(after.level)
+    return ["a number for each bed of a row"] * (bool(draft.more_beds) and bare and after.bed is draft.bed)
+
+
+def _unlined(drafts: list[Draft]) -> list[str]:
+    """ "left 60 right 305", "5 415, 6 120 no change": beside one with its line, what is bare behind another
+    tube or bed is its line."""
+    tubes = any(d.tubes and d.level is not None for d in drafts)
+    beds = any(d.level is not None and d.bed is not None and d.level.start == d.bed.end for d in drafts)
+    headed = any(
+        d.time and d.bed and (d.time.sure_time or d.time.at) and d.time.start < d.bed.start for d in drafts
+    )
+    found: list[str] = []
+    for draft in drafts:
+        time, lined = draft.time, draft.level or draft.volume or draft.output
+        if time is None or lined or draft.shared_time or time.sure_time or time.at or time.lead:
+            continue
+        of_bed = beds and draft.bed is not None and draft.bed.end == time.start
+        behind = of_bed and (draft.same is not None or headed)
+        behind |= tubes and any(t.end == time.start for t in draft.tubes)
+        found += ["a number behind a tube or bed is its line"] * (behind and could_be_level(time))
+    return found
+
+
+def before_timed(drafts: list[Draft]) -> list[str]:
+    """ "3 610, 4 220 at 0600, 5 90 at 0630": the first line may be of the time behind the second."""
+    times = {d.time.start for d in drafts if d.time is not None and not d.shared_time}
+    if len(times) < 2:
+        return []
+    pairs = pairwise(drafts)
+    return ["the line may be of the time behind the next one" for d, nxt in pairs if _is_before(d, nxt)]
+
+
+def _is_before(draft: Draft, after: Draft) -> bool:
+    """Whether one is a line without a time, and the next a line with its time behind it."""
+    if draft.level is None or draft.time is not None or draft.kind:
+        return False
+    if after.level is None or after.time is None or after.kind:
+        return False
+    return after.time.start > after.level.start
+
+
+def either_is_bed(draft: Draft, level: Item) -> bool:
+    """ "4 620 6": two bare numbers are beds of the unit, and nothing says which one is the bed."""
+    bed = draft.bed
+    if bed is None or bed.figure is None or bed.lead or level.label is None or level.lead:
+        return False
+    return bed.start > level.start or not (draft.wants or draft.time or draft.tubes or level.about)
