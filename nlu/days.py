@@ -26,7 +26,7 @@ def by_first_word(phrases: Iterable[Phrase]) -> dict[str, tuple[Phrase, ...]]:
 
 _DAYS = by_first_word(DAYS)
 _PARTS = by_first_word(PARTS)
-_DATES = frozenset({*WEEKDAYS, *MONTHS, *ORDINALS, "on", "last", "the"})
+_DATES = frozenset({*WEEKDAYS, *MONTHS, *ORDINALS, "sat", "on", "last", "the"})
 FIRST_WORDS = frozenset({*_DAYS, *_PARTS, *_DATES})
 """A day or a part of it begins with one of these, or with digits."""
 
@@ -61,7 +61,9 @@ def _date(toks: Toks, i: int) -> Iterator[tuple[int, Day | None, str]]:
     if word(toks, start) == "last" and word(toks, start + 1) in WEEKDAYS:
         start += 1
     text = word(toks, start)
-    if text in WEEKDAYS:
+    if text == "sat" and _is_saturday(toks, start + 1):
+        yield start + 1, WEEKDAYS["saturday"], ""
+    elif text in WEEKDAYS:
         end, part = start + 1, ""
         if word(toks, end) in {"night", "evening", "morning", "afternoon"}:
             end, part = end + 1, word(toks, end)
@@ -74,6 +76,12 @@ def _date(toks: Toks, i: int) -> Iterator[tuple[int, Day | None, str]]:
         yield whole[0], whole[1], ""
     else:
         yield from _day_first(toks, start)
+
+
+def _is_saturday(toks: Toks, i: int) -> bool:
+    """ "sat 2200": the day of a whole time, and how full the blood is of oxygen before no such number."""
+    hour = word(toks, i)
+    return is_digits(toks, i) and (len(hour) == 4 or (word(toks, i + 1) == ":" and glued(toks, i + 1)))
 
 
 def _day_first(toks: Toks, i: int) -> Iterator[tuple[int, Day | None, str]]:

@@ -34,19 +34,12 @@ class Gathering(Findings):
         self.tube_said = False
         self.hung_new = False
         self.heading: Item | None = None
-        self.alike: list[tuple[Draft | None, int, Item]] = []
+        self.alike: list[tuple[Draft | None, int, Item | None]] = []
         self.bed_first = False
 
     def add(self, item: Item) -> None:
         """One more piece."""
-        if self.closing_next and item.role != "cue":
-            self.closing_next = False
-            if item.role == "bed":
-                self.open().closing = True
-            else:
-                self.now.closing = True
-        if item.start in self.leads.findings:
-            self.open()
+        self._begin(item)
         match item.role:
             case "cue":
                 self._cue(item)
@@ -83,6 +76,17 @@ class Gathering(Findings):
             self.cued = item.role == "cue" and (self.cued or item.value != "bed")
         self.linked = item.value if item.role == "sep" else "" if item.role != "cue" else self.linked
         self.last = item if item.role not in {"sep", "cue", "repair"} else self.last
+
+    def _begin(self, item: Item) -> None:
+        """Opens the draft that a closing word or a finding is of where that comes before its bed."""
+        if self.closing_next and item.role != "cue":
+            self.closing_next = False
+            if item.role == "bed":
+                self.open().closing = True
+            else:
+                self.now.closing = True
+        if item.start in self.leads.findings:
+            self.open()
 
     def _mend(self, slot: str, old: Item, new: Item) -> None:
         """A second value after a word of repair; odd where the repaired word was of another sort."""
@@ -305,11 +309,8 @@ class Gathering(Findings):
                 self.tube_said = True
             case "closing":
                 self._closing(item)
-            case "same":
+            case "same" | "sametime":
                 self._same(item)
-            case "sametime" if self.heading is not None:
-                told = self.now.has_amount and self.now.time is None
-                self.alike.append((self.now if told else None, len(self.drafts), self.heading))
             case "level" | "amount" | "levelat" | "output":
                 self.now.wants = self.now.wants or item
             case "empty":
@@ -334,7 +335,11 @@ class Gathering(Findings):
 
     def _same(self, item: Item) -> None:
         """No more came; behind a level it says how far that is from the one before, and nothing else."""
-        if not self.now.has_amount:
+        if item.value == "sametime":
+            told = self.now.has_amount and self.now.time is None
+            alike = (self.now if told else None, len(self.drafts), self.heading)
+            self.alike += [alike] if self.heading is not None else []
+        elif not self.now.has_amount:
             self.now.same = item
         elif self.now.level is not None and (item.name or not self._is_told(self.now.level)):
             self.now.faults += 1

@@ -12,10 +12,11 @@ from .cuesteps import cue_steps
 from .fractions import litres
 from .ground import Ground
 from .items import Item
-from .neighbours import dangles, is_suffix
+from .neighbours import dangles, is_suffix, is_written_clock
 from .numbers import Toks, glued, heard_as_number, is_digits, starts_number, word
 from .numbersteps import bed_steps, number_steps
 from .others import other_word
+from .patterns.leads import LEVEL_LEADS
 from .pipeline import Cue, Read
 from .ways import Step, Way, followed
 
@@ -25,6 +26,7 @@ OWNED = frozenset(
 )
 WORK = 800
 """Ways times tokens: what a long message may cost."""
+SEVERAL = 3
 LONG = 24
 """A longer message with too many ways is asked as a whole, and not followed to its end."""
 
@@ -75,7 +77,7 @@ class Lattice:
         timed: list[Step] = []
         if times and (cue is None or max(t.end for t in times) >= cue.end):
             timed = [(t.end, way.with_time(t)) for t in times]
-            if cue is not None or not starts_number(toks, i):
+            if cue is not None or not starts_number(toks, i) or self._is_in_list(i, way):
                 return timed
         if (
             cue is not None
@@ -89,6 +91,13 @@ class Lattice:
         elif not found and not dangles(toks, i, number):
             found = [other_word(toks, i, way, voice=ground.voice)]
         return timed + found
+
+    def _is_in_list(self, i: int, way: Way) -> bool:
+        """ "00:00 138, 01:00 140, 02:00 143": of several such times none is a level."""
+        toks = self.toks
+        if self.ground.voice or way.lead in LEVEL_LEADS or not is_written_clock(toks, i):
+            return False
+        return sum(is_written_clock(toks, k) for k in range(len(toks))) >= SEVERAL
 
     def _owners(self, i: int, way: Way) -> list[Step]:
         """ "12's chest tube": what owns something is a bed."""

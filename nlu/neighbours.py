@@ -171,3 +171,10 @@ def is_adverb(toks: Toks, start: int, end: int) -> bool:
     while word(toks, end) in HESITATION:
         end += 1
     return not starts_number(toks, end)
+
+
+def is_written_clock(toks: Toks, i: int) -> bool:
+    """ "01:00", "13:45": hour and minutes of two digits each, nothing between them and the colon."""
+    both = is_digits(toks, i) and is_digits(toks, i + 2) and word(toks, i + 1) == ":"
+    whole = both and glued(toks, i + 1) and glued(toks, i + 2)
+    return whole and len(word(toks, i)) == len(word(toks, i + 2)) == len("00")

@@ -11,6 +11,7 @@ from .patterns.leads import BED_WORDS, BREAKS, KEEPS_LEAD
 from .ways import Way
 
 TUBE_WORDS = frozenset({"tube", "drain", "ct", "chest", "pigtail"})
+LEADING = frozenset({":", "=", "is", "was", "line", "mark", "level"})
 MED_TUBES = frozenset({"tube", "tubes", "drain", "drains", "ct", "chest"})
 
 
@@ -33,8 +34,10 @@ def _numbered(toks: Toks, i: int, way: Way) -> Item | None:
     return Item("tube", i, found[0], name=found[1]) if of_bed or another else None
 
 
-def _is_of_drain(i: int, way: Way) -> bool:
-    """ "L 340 med 85", "10 med 225": behind another tube, or right behind the bed."""
+def _is_of_drain(toks: Toks, i: int, way: Way) -> bool:
+    """ "L 340 med 85", "10 med: 225": behind another tube or right behind the bed, and before its line."""
+    if not starts_number(toks, i + 1 + (word(toks, i + 1) in LEADING)):
+        return False
     last = way.items[-1] if way.items else None
     of_bed = last is not None and last.end == i and (last.role == "bed" or last.label is not None)
     return of_bed or any(item.role == "tube" for item in way.items)
@@ -53,9 +56,7 @@ def other_word(toks: Toks, i: int, way: Way, *, voice: bool) -> tuple[int, Way]:
         return i + 1, way.with_item(Item("bad", i, i + 1, lead=way.lead))
     if text == "ago" or (text == "before" and word(toks, i - 1) in MINUTE_WORDS | HOUR_WORDS):
         return i + 1, way.with_item(Item("bad", i, i + 1, lead="at"))
-    if text == "med" and word(toks, i + 1) in MED_TUBES:
-        return i + 1, way.with_item(Item("tube", i, i + 1, name="mediastinal"), way.lead, at=way.at)
-    if text == "med" and starts_number(toks, i + 1) and _is_of_drain(i, way):
+    if text == "med" and (word(toks, i + 1) in MED_TUBES or _is_of_drain(toks, i, way)):
         return i + 1, way.with_item(Item("tube", i, i + 1, name="mediastinal"), way.lead, at=way.at)
     if text == "r":
         return i + 1, way.with_item(Item("tube", i, i + 1, name="right"), way.lead, at=way.at)
