@@ -79,9 +79,11 @@ def _date(toks: Toks, i: int) -> Iterator[tuple[int, Day | None, str]]:
 
 
 def _is_saturday(toks: Toks, i: int) -> bool:
-    """ "sat 2200": the day of a whole time, and how full the blood is of oxygen before no such number."""
-    hour = word(toks, i)
-    return is_digits(toks, i) and (len(hour) == 4 or (word(toks, i + 1) == ":" and glued(toks, i + 1)))
+    """ "Sat 2200 bed 3 was 1085", "on sat 2200": where it leads, the day of a whole time, and no oxygen."""
+    hour, led = word(toks, i), word(toks, i - 2) in {"", ".", ",", ";", "on"}
+    return (
+        led and is_digits(toks, i) and (len(hour) == 4 or (word(toks, i + 1) == ":" and glued(toks, i + 1)))
+    )
 
 
 def _day_first(toks: Toks, i: int) -> Iterator[tuple[int, Day | None, str]]:

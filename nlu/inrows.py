@@ -22,7 +22,14 @@ def doubts_of_rows(drafts: list[Draft], arrived: datetime) -> list[str]:
     """What may be otherwise in a row."""
     found = [d for first, nxt in pairwise(drafts) for d in _bed_or_hour(first, nxt, arrived)]
     found += ["a number may be a bed of the unit"] * sum(map(_is_bed_too, drafts))
+    found += ["a number written as a time is no line"] * sum(map(_is_written_as_time, drafts))
     return found + _headed_or_trailed(drafts, arrived)
+
+
+def _is_written_as_time(draft: Draft) -> bool:
+    """ "0100 L 138 R 20 0200 L 140": no line of 100 mL, and 01:38 on the left."""
+    level = draft.level
+    return level is not None and is_bare(level) and len(level.digits) == FULL_HOUR and level.digits[0] == "0"
 
 
 def _is_bed_too(draft: Draft) -> bool:

@@ -5,62 +5,25 @@ Without the sign either could be the time, and is asked. Called by `read`.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from datetime import datetime
 from itertools import pairwise
 
-from .items import NO_CLOCKS, RECENT, Item
+from .headed import headed
+from .items import NO_CLOCKS, Item
 from .listed import LED, UNITS, has_plain_numbers, listed
 from .numbers import Toks, glued, word
-from .rounds import NOT_HEADS, in_rounds
+from .rounds import in_rounds
 from .runs import is_time
 
 LED_BY = frozenset({"", "level"})
-OF_TUBES = re.compile("(b(t+l)+)+")
 NUMBERED = frozenset({"num", "time", "bad", "bed"})
 
 
 def with_plain_pairs(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:
     """The pieces, with the times and beds of lists, rounds and keyed lines as what they plainly are."""
     found = in_rounds(listed(items, toks, arrived), toks)
-    return with_keyed_time(_with_time_of_tubes(found, toks, arrived), toks)
-
-
-def _with_time_of_tubes(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:
-    """ "4 1900 left 180 right 640": a time before the tubes of a bed or two, each with its line behind it.
-
-    Where the last of these lines may be a time too, only a fresh one.
-    """
-    said = [i for i in items if i.role in NUMBERED or i.role == "tube"]
-    head = next((i for i in said[:2] if _is_whole(i)), None)
-    if head is None or not (head.within(RECENT, arrived) or _is_only_time(head, said[-1], arrived)):
-        return items
-    if word(toks, head.start - 1) in NOT_HEADS or not has_plain_numbers(items):
-        return items
-    if not _each_behind_tube([i for i in said if i is not head]):
-        return items
-    return tuple(_as_time(i) if i is head else i for i in items)
-
-
-def _is_only_time(head: Item, last: Item, arrived: datetime) -> bool:
-    return head.possible(arrived) and not (last.clocklike and last.possible(arrived))
-
-
-def _each_behind_tube(row: Sequence[Item]) -> bool:
-    """Whether it is beds, of each its tubes, of one word or more, and right behind each tube its line."""
-    said = "".join(_letter(before, item) for before, item in zip((None, *row), row, strict=False))
-    beds = [i.label for i, letter in zip(row, said, strict=True) if letter == "b"]
-    return said.count("l") > 1 and len(set(beds)) == len(beds) and bool(OF_TUBES.fullmatch(said))
-
-
-def _letter(before: Item | None, item: Item) -> str:
-    """What a piece is in such a row: bed, tube, line, or something else."""
-    if item.role == "tube":
-        return "t"
-    if before is not None and before.role == "tube":
-        return "l" if _is_level(item) and item.start == before.end else "?"
-    return "b" if item.role == "bed" or (item.role == "num" and item.label is not None) else "?"
+    return with_keyed_time(headed(found, toks, arrived), toks)
 
 
 def with_keyed_time(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:

@@ -10,7 +10,7 @@ from .days import by_first_word
 from .fractions import is_with_part, litres
 from .items import NO_CLOCKS, Clocks, Item
 from .lengths import length
-from .numbers import LITRES, Number, Toks, Value, glued, numbers, starts_number, word
+from .numbers import LITRES, Number, Toks, Value, glued, is_digits, numbers, starts_number, word
 from .patterns.clockwords import AGO, HOUR_WORDS
 from .patterns.cues import CHECKS, LEVELS
 
@@ -138,7 +138,8 @@ def _unit(toks: Toks, i: int) -> tuple[str, int]:
     if spelt := _spelt_ml(toks, i):
         return "ml", spelt
     if text in LITRES:
-        return ("", i) if _is_of_gas(toks, i + 1) else ("litre", i + 1)
+        side = text == "l" and is_digits(toks, i + 1) and glued(toks, i + 1)  # "1900 L80 R40"
+        return ("", i) if side or _is_of_gas(toks, i + 1) else ("litre", i + 1)
     if text in _KG:
         return "kg", i + 1
     if text in _LB:

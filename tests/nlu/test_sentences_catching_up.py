@@ -84,10 +84,64 @@ def test_med_right_behind_a_bed_and_before_a_line_is_a_tube(text: str, read: str
     ("text", "read"),
     [
         ("Sat 2200 bed 3 was 1085", "mark bed=3 at=28-Feb-22:00 level_ml=1085"),
-        ("bed 3 1085 sat 22:00", "mark bed=3 at=28-Feb-22:00 level_ml=1085"),
+        ("bed 3 1085 on sat 22:00", "mark bed=3 at=28-Feb-22:00 level_ml=1085"),
         ("bed 3 sat 96 line 340", "mark bed=3 level_ml=340"),
         ("sat 96% on 2 L, bed 3 340 at 1900", "ask kind"),
     ],
 )
 def test_sat_before_a_whole_time_is_a_day(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "4 0100 L 138 R 20 0200 L 140 R 25",
+            "mark bed=4 tube=left at=01:00 level_ml=138; "
+            "mark bed=4 tube=right at=01:00 level_ml=20; "
+            "mark bed=4 tube=left at=02:00 level_ml=140; "
+            "mark bed=4 tube=right at=02:00 level_ml=25",
+        ),
+        (
+            "4 0100 L138 R20",
+            "mark bed=4 tube=left at=01:00 level_ml=138; mark bed=4 tube=right at=01:00 level_ml=20",
+        ),
+        (
+            "4 0100 left 138 right 20, 0200 left 140 right 25, 0300 left 145 right 30",
+            "mark bed=4 tube=left at=01:00 level_ml=138; "
+            "mark bed=4 tube=right at=01:00 level_ml=20; "
+            "mark bed=4 tube=left at=02:00 level_ml=140; "
+            "mark bed=4 tube=right at=02:00 level_ml=25; "
+            "mark bed=4 tube=left at=03:00 level_ml=145; "
+            "mark bed=4 tube=right at=03:00 level_ml=30",
+        ),
+        (
+            "0100 4 138 6 20 0200 4 140 6 25",
+            "mark bed=4 at=01:00 level_ml=138; "
+            "mark bed=6 at=01:00 level_ml=20; "
+            "mark bed=4 at=02:00 level_ml=140; "
+            "mark bed=6 at=02:00 level_ml=25",
+        ),
+        (
+            "0100 bed 4 138 bed 6 20 0200 bed 4 140 bed 6 25",
+            "mark bed=4 at=01:00 level_ml=138; "
+            "mark bed=6 at=01:00 level_ml=20; "
+            "mark bed=4 at=02:00 level_ml=140; "
+            "mark bed=6 at=02:00 level_ml=25",
+        ),
+        (
+            "0100 4 138 6 20 0200 6 25 4 140",
+            "mark bed=4 at=01:00 level_ml=138; "
+            "mark bed=6 at=01:00 level_ml=20; "
+            "mark bed=6 at=02:00 level_ml=25; "
+            "mark bed=4 at=02:00 level_ml=140",
+        ),
+        ("4 0138 0300", "ask level_ml"),
+        ("4 1.2L at 0600", "mark bed=4 at=06:00 level_ml=1200"),
+    ],
+)
+def test_whole_times_head_the_tubes_of_a_bed_and_the_beds_of_a_round_again_and_again(
+    text: str, read: str
+) -> None:
+    assert reading(text, arrived=MORNING) == read
