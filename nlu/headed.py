@@ -17,8 +17,9 @@ from .rounds import NOT_HEADS
 from .runs import is_time, minute_of_day
 
 SAID = frozenset({"num", "time", "bad", "bed", "tube"})
-OF_TUBES = re.compile("b?(hb?(t+l)+(b(t+l)+)*)+")
-"""Bed, head, tube and line, by their first letters; a tube of one word or more."""
+OF_TUBES = re.compile("(hb(t+l)+(b(t+l)+)*)+|bh(t+l)+(b(t+l)+)*|b(h(t+l)+)+")
+"""Bed, head, tube and line, by their first letters; a tube of one word or more. In "9 1620, 5 L 210 R 95" the
+first bed has its own line."""
 
 
 def headed(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:

@@ -180,8 +180,8 @@ def _doubts(draft: Draft, arrived: datetime) -> list[str]:
         and not draft.shared_time
     ):
         found += _bare_time(draft, time, level, arrived)
-    if time is not None and level is not None and _is_day_of_next(time, level):
-        found.append("the day is of the clock time behind it")
+    if time is not None and level is not None and _is_day_of_other(time, level, arrived):
+        found.append("the day is of the clock time beside it")
     if time is not None and level is not None and time.lead in {"level", "levelat"} and not time.at:
         found += ["a number behind the word for a line is a level"] * any(
             c.day is not None for c in time.clocks
@@ -193,10 +193,12 @@ def _doubts(draft: Draft, arrived: datetime) -> list[str]:
     return found
 
 
-def _is_day_of_next(time: Item, level: Item) -> bool:
-    """ "610 yesterday 2300": the day is said of 23:00, and 610 is the line."""
-    loose = any(c.day is not None and c.style == "12" and not (c.colon or c.part) for c in time.clocks)
-    return loose and level.start == time.end and level.full_clock and not level.lead
+def _is_day_of_other(time: Item, level: Item, arrived: datetime) -> bool:
+    """ "610 yesterday 2300", "2200 420 last night": the day is of the whole time, the other is the line."""
+    loose = [c for c in time.clocks if c.day is not None and c.style == "12" and not c.colon]
+    behind = level.end == time.start and level.possible(arrived)
+    before = level.start == time.end and not any(c.part for c in loose)
+    return bool(loose) and (before or behind) and level.full_clock and not level.lead
 
 
 def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) -> list[str]:
@@ -240,6 +242,8 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
         return ["the line of that time, or its level"]
     if time is not None and _is_at_level(level, time, arrived):
         return ["the level could be the time, and the time the level"]
+    if time is not None and draft.shared_time and time.at and time.sure_time and not level.full_clock:
+        return []  # "4 at 645 and 6 at 140 at 0600"
     if time is None or draft.shared_time:
         at = (
             level.at

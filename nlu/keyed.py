@@ -9,9 +9,10 @@ from collections.abc import Sequence
 from datetime import datetime
 from itertools import pairwise
 
+from .dayed import listed_of_day
 from .headed import headed
 from .items import NO_CLOCKS, Item
-from .listed import LED, UNITS, has_plain_numbers, listed
+from .listed import LED, UNITS, has_plain_numbers
 from .numbers import Toks, glued, word
 from .rounds import in_rounds
 from .runs import is_time
@@ -22,7 +23,7 @@ NUMBERED = frozenset({"num", "time", "bad", "bed"})
 
 def with_plain_pairs(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:
     """The pieces, with the times and beds of lists, rounds and keyed lines as what they plainly are."""
-    found = in_rounds(listed(items, toks, arrived), toks)
+    found = in_rounds(listed_of_day(items, toks, arrived), toks)
     return with_keyed_time(headed(found, toks, arrived), toks)
 
 

@@ -164,6 +164,8 @@ def _meant(cue: Cue, toks: Toks) -> Iterator[Cue]:
         yield cue._replace(label="level")
     elif cue.label == "level" and _is_called_by_time(cue, toks):
         yield cue._replace(value=CALLED)
+    elif cue.label == "filler" and _is_before_line(cue, toks):
+        yield cue._replace(label="level", value="")
     else:
         yield cue
 
@@ -232,6 +234,16 @@ def _is_called_by_time(cue: Cue, toks: Toks) -> bool:
     return any(word(toks, k) in TOLD and starts_number(toks, k + 1) for k in tells)
 
 
+def _is_before_line(cue: Cue, toks: Toks) -> bool:
+    """ "bed 2 was 310 at 2300": no ten past three, as the other number is a whole time behind its at."""
+    told = phrase_of(cue, toks) in {"is", "was"} and is_digits(toks, cue.start - 1)
+    before = cue.start - 2 - (word(toks, cue.start - 2) in BED_WORDS)
+    if before >= 0 and word(toks, before) not in STOPS:
+        return False  # "heard at handover that 12 was 640 at 0600"
+    short = is_digits(toks, cue.end) and len(word(toks, cue.end)) < FULL_HOUR
+    return told and short and word(toks, cue.end + 1) in AT and _is_whole_clock(toks, cue.end + 2)
+
+
 def _of_reading(cue: Cue, toks: Toks) -> Iterator[Cue]:
     if word(toks, cue.start) in IT:
         yield Cue("filler", "", cue.start - 1, cue.start)
@@ -253,6 +265,9 @@ def _is_told(toks: Toks, end: int) -> bool:
     k = next((k for k in range(end - 1, 0, -1) if is_digits(toks, k)), 0)
     if not k:
         return False
+    led = k - 1 - (word(toks, k - 1) in AT)
+    if word(toks, led) in LINES or (word(toks, led) == "is" and word(toks, led - 1) in LINES):
+        return True  # "17 line is at 1215, read at 1855"
     if word(toks, k + 1) in UNITS and (glued(toks, k + 1) or word(toks, k + 1) != "l"):
         return True
     return word(toks, k - 1) in TELLS and not _is_whole_clock(toks, k)

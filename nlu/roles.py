@@ -216,6 +216,9 @@ def _mended(item: Item, trail: Trail) -> Item | None:
     last = next((i for i in reversed(trail.items) if i.role in SLOTTED), None)
     if last is None:
         return None
+    when = item.at and item.full_clock and not trail.time
+    if when and last.role == "level" and not (last.full_clock or last.lead):
+        return None  # "225 sorry dark in here, at 0215"
     can = {"bed": item.label is not None, "time": bool(item.clocks)}.get(last.role, item.amount is not None)
     return item._replace(role="alt", name=last.name if last.role == "check" else last.role) if can else None
 

@@ -21,6 +21,7 @@ def share_times(drafts: list[Draft], stops: Sequence[Item]) -> None:
     if any("time" in d.clashes for d in drafts):
         return
     if len({_first_said(time, times.values()).start for time in times.values()}) > 1:
+        _share_behind_groups(drafts)
         _share_in_sentences(drafts, [s.start for s in stops if s.value != ","])
     elif times:
         _share(drafts, next(iter(times.values())), stops)
@@ -54,6 +55,23 @@ def _share(drafts: list[Draft], only: Item, stops: Sequence[Item]) -> None:
         )
         if not own:
             draft.time, draft.shared_time = only, True
+
+
+def _share_behind_groups(drafts: list[Draft]) -> None:
+    """ "L 310 R 95 at 0400, L 330 R 100 at 0500": the same drains again, each time their time behind."""
+    groups: list[list[Draft]] = [[]]
+    for draft in drafts:
+        groups[-1].append(draft)
+        if draft.time is not None:
+            groups.append([])
+    told = [[(d.bed.label if d.bed else None, d.tube) for d in group] for group in groups[:-1]]
+    again = len(told) > 1 and all(len(set(drains)) > 1 and drains == told[0] for drains in told)
+    lines = all(d.level is not None and not d.kind for d in drafts)
+    behind = all(g[-1].time and g[-1].level and g[-1].level.start < g[-1].time.start for g in groups[:-1])
+    if again and lines and behind and not groups[-1]:
+        for group in groups[:-1]:
+            for draft in group[:-1]:
+                draft.time, draft.shared_time = group[-1].time, True
 
 
 def _share_in_sentences(drafts: list[Draft], ends: list[int]) -> None:

@@ -145,3 +145,123 @@ def test_whole_times_head_the_tubes_of_a_bed_and_the_beds_of_a_round_again_and_a
     text: str, read: str
 ) -> None:
     assert reading(text, arrived=MORNING) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "bed 7 today: 1500 420, 1600 460",
+            "mark bed=7 at=15:00 level_ml=420; mark bed=7 at=16:00 level_ml=460",
+        ),
+        (
+            "bed 7 this afternoon: 1500 420, 1600 460",
+            "mark bed=7 at=15:00 level_ml=420; mark bed=7 at=16:00 level_ml=460",
+        ),
+        (
+            "bed 7 yesterday: 0800 420, 0900 460",
+            "mark bed=7 at=03-Mar-08:00 level_ml=420; mark bed=7 at=03-Mar-09:00 level_ml=460",
+        ),
+        (
+            "today bed 7: 1500 420, 1600 460, 1700 475",
+            "mark bed=7 at=15:00 level_ml=420; "
+            "mark bed=7 at=16:00 level_ml=460; "
+            "mark bed=7 at=17:00 level_ml=475",
+        ),
+        (
+            "12 today: 1500 420, 1600 460",
+            "mark bed=12 at=15:00 level_ml=420; mark bed=12 at=16:00 level_ml=460",
+        ),
+        ("bed 7 yesterday 420 at 0800, 460 at 0900", "ask at"),
+        ("bed 7 today: 2000 420, 2100 460", "ask level_ml"),
+        ("bed 7 1500 420 this afternoon", "ask level_ml"),
+        ("bed 7 420 1500 this afternoon", "mark bed=7 at=15:00 level_ml=420"),
+        ("bed 7 610 yesterday 2300", "mark bed=7 at=03-Mar-23:00 level_ml=610"),
+    ],
+)
+def test_the_day_before_a_list_is_of_each_of_its_times(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "11 L 310 R 95 at 0400, L 330 R 100 at 0500",
+            "mark bed=11 tube=left at=04:00 level_ml=310; "
+            "mark bed=11 tube=right at=04:00 level_ml=95; "
+            "mark bed=11 tube=left at=05:00 level_ml=330; "
+            "mark bed=11 tube=right at=05:00 level_ml=100",
+        ),
+        (
+            "4 310 6 95 at 0400, 4 330 6 100 at 0500",
+            "mark bed=4 at=04:00 level_ml=310; "
+            "mark bed=6 at=04:00 level_ml=95; "
+            "mark bed=4 at=05:00 level_ml=330; "
+            "mark bed=6 at=05:00 level_ml=100",
+        ),
+        (
+            "bed 4 310, bed 6 95 at 0400. bed 4 330, bed 6 100 at 0500",
+            "mark bed=4 at=04:00 level_ml=310; "
+            "mark bed=6 at=04:00 level_ml=95; "
+            "mark bed=4 at=05:00 level_ml=330; "
+            "mark bed=6 at=05:00 level_ml=100",
+        ),
+        ("4 310, 6 95 at 0400, 8 330, 9 100 at 0500", "ask level_ml"),
+        ("11 L 310 R 95 at 0400, L 330 at 0500", "ask level_ml"),
+        ("11 L 310 at 0330 R 95 at 0400, L 330 R 100 at 0500", "ask level_ml"),
+    ],
+)
+def test_the_same_drains_again_with_their_time_behind_them_are_of_that_time(text: str, read: str) -> None:
+    assert reading(text, arrived=MORNING) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "4 at 645 and 6 at 140 at 0600",
+            "mark bed=4 at=06:00 level_ml=645; mark bed=6 at=06:00 level_ml=140",
+        ),
+        ("4 at 645, 6 is 140 at 0600", "ask level_ml"),
+        ("bed 2 was 610 at 2300, forgot to send", "mark bed=2 at=03-Mar-23:00 level_ml=610"),
+        ("bed 2 is 610 at 2300", "mark bed=2 at=03-Mar-23:00 level_ml=610"),
+        (
+            "bed 2 was 610 at 2300 and is 640 at 0600",
+            "mark bed=2 at=03-Mar-23:00 level_ml=610; mark bed=2 at=06:00 level_ml=640",
+        ),
+        ("bed 2 was 610 at 2300 should be 630", "corrected bed=2 at=03-Mar-23:00 was_ml=610 level_ml=630"),
+        ("4 at 645, 6 at 140", "ask level_ml"),
+        ("4 at 645 and 6 at 140 at 7", "ask level_ml"),
+        ("4 at 0645 and 6 at 140 at 0600", "ask level_ml"),
+        ("bed 2 610 at 2300", "ask level_ml"),
+    ],
+)
+def test_beside_a_whole_time_behind_its_at_a_short_number_is_the_line(text: str, read: str) -> None:
+    assert reading(text, arrived=MORNING) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("17 line is at 1215, read at 1855", "mark bed=17 at=18:55 level_ml=1215"),
+        ("17 mark 640, read at 1855", "mark bed=17 at=18:55 level_ml=640"),
+        ("9 225 ish sorry dark in here, at 1855", "mark bed=9 at=18:55 level_ml=225 about"),
+        (
+            "9 at 1600 was 18 and at 1700 was 22, didn't send at the time",
+            "mark bed=9 at=16:00 level_ml=18; mark bed=9 at=17:00 level_ml=22",
+        ),
+        ("9 yesterday 1900 was 612 if that helps", "mark bed=9 at=03-Mar-19:00 level_ml=612"),
+        ("what a morning. 9 590 at 1300", "mark bed=9 at=13:00 level_ml=590"),
+        ("what a shift, 9 590 at 1800", "mark bed=9 at=18:00 level_ml=590"),
+        ("17 1215 read at 1855", "ask level_ml"),
+        ("17 line at 1215, reads 1300", "ask level_ml"),
+        ("9 225 sorry 235 at 1855", "ask level_ml"),
+        ("9 line 225, correction, at 1855", "ask level_ml"),
+        ("9 340 at 1500 didn't send it", "ask at"),
+        ("9 590 at 1800 if it holds", "ask kind"),
+        ("what was the line on 9", "asked bed=9 topic=last"),
+    ],
+)
+def test_when_a_line_was_read_or_why_it_comes_late_is_no_other_line(text: str, read: str) -> None:
+    assert reading(text) == read
