@@ -18,6 +18,7 @@ BARE = frozenset({"", "at", "inside"})
 OF_BOTH = frozenset({"tubes", "drains", "chest", "cts", "sides", "tube", "drain", "at", "are", "sitting"})
 PLURAL = frozenset({"tubes", "drains", "cts", "sides"})
 """A number behind one of these is no name of a tube where both were said."""
+SUMMED = frozenset({("window", "shift"), ("window", "last_shift"), ("window", "24h"), ("ask", "total")})
 NOTHING = frozenset({"nil", "nothing", "none", "zero", "nada", "0", "zilch"})
 
 
@@ -44,6 +45,28 @@ def _is_amount_of_it(item: Item) -> bool:
 
 def _is_bare_level(item: Item) -> bool:
     return item.role == "level" and item.lead in BARE
+
+
+def _before_bed(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "for the shift 12 is 340", "shift total 12 is 340": how much came, or its line."""
+    if any(i.role == "time" or i.value == "closing" for i in items):
+        return
+    for cue, bed, level in zip(items, items[1:], items[2:], strict=False):
+        led = cue.role == "cue" and bed.role == "bed" and (cue.value, cue.name) in SUMMED
+        if led and _is_bare_level(level) and level.lead == "":
+            yield "an amount over a length of time"
+
+
+def _of_scan(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "6 ct 1500", "22 ct 700": the line of a chest tube, or when the patient went to be scanned."""
+    for bed, cue, said in zip(items, items[1:], items[2:], strict=False):
+        scanned = bed.role == "bed" and cue.value == "tubeword" and toks.said[cue.start : cue.end] == ("ct",)
+        bare = said.role in {"level", "time"} and said.lead == "" and not (said.unit or said.at)
+        whole = said.start == cue.end and (said.full_clock or said.digits[1:] == "00")
+        alone = not any(i.role in {"time", "level"} and i.start == said.end for i in items)
+        timed = any(i.role == "time" and i is not said for i in items)
+        if scanned and bare and whole and alone and not timed:
+            yield "a line, or when it was"
 
 
 def _as_much(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
@@ -140,6 +163,8 @@ def _beds_of_a_sum(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 OVER_TIME = (
     Rule(_over, frozenset({"span", "window", "since"})),
+    Rule(_before_bed, frozenset({"window", "ask"})),
+    Rule(_of_scan, frozenset({"tubeword"}), frozenset({"ct"})),
     Rule(_beds_of_a_sum, frozenset({"output"})),
     Rule(_summed, frozenset({"ask"})),
     Rule(_as_much, frozenset({"same"})),

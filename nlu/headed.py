@@ -29,15 +29,19 @@ def headed(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item
     if not heads or len(said) < len("bhtltl") or not has_plain_numbers(items):
         return items
     found = {i.start: i._replace(role="time", lead="at", at=True, link="") for i in heads}
+    stops = {i.start for i in heads[1:]}
     if any(i.role == "tube" for i in said):
         fresh = len(heads) > 1 or _is_time_of(heads[0], said[-1], arrived)
         if not (fresh and _are_tubes_of_heads(said, heads)):
             return items
-    elif not (of_beds := _rounds(said, heads)):
-        return items
-    else:
+    elif of_beds := _rounds(said, heads):
         found |= of_beds
-    return tuple(_settled(items, found, {i.start for i in heads[1:]}))
+    elif of_beds := _each_timed(said, heads):
+        found |= of_beds
+        stops = {i.start for i in said[3::3]}
+    else:
+        return items
+    return tuple(_settled(items, found, stops))
 
 
 def _is_head(item: Item, toks: Toks) -> bool:
@@ -83,6 +87,23 @@ def _rounds(said: Sequence[Item], heads: Sequence[Item]) -> dict[int, Item]:
     found = {i.start: i._replace(role="bed", link="") for group in groups for i in group[::2]}
     lines = [i for group in groups for i in group[1::2]]
     return found | {i.start: i._replace(clocks=NO_CLOCKS, label=None, link="") for i in lines}
+
+
+def _each_timed(said: Sequence[Item], heads: Sequence[Item]) -> dict[int, Item]:
+    """ "7 650 0530 8 710 0545": bed, line and time again and again, where no time could be a line."""
+    beds, lines, times = said[::3], said[1::3], said[2::3]
+    threes = len(beds) == len(lines) == len(times) > 1 and list(times) == list(heads)
+    plain = (
+        all(map(_is_bed, beds)) and all(map(_is_line, lines)) and len({i.label for i in beds}) == len(beds)
+    )
+    if not (threes and plain and all(_begins_with_nought(i) for i in times)):
+        return {}
+    found = {i.start: i._replace(role="bed", link="") for i in beds}
+    return found | {i.start: i._replace(clocks=NO_CLOCKS, label=None, link="") for i in lines}
+
+
+def _begins_with_nought(time: Item) -> bool:
+    return time.role == "time" and minute_of_day(time) < 10 * 60
 
 
 def _are_apart(heads: Sequence[Item]) -> bool:

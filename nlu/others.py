@@ -11,6 +11,11 @@ from .patterns.leads import BED_WORDS, BREAKS, KEEPS_LEAD
 from .ways import Way
 
 TUBE_WORDS = frozenset({"tube", "drain", "ct", "chest", "pigtail"})
+SHORT_PLACES = {
+    "ant": ("anterior", frozenset({"post", "posterior"})),
+    "post": ("posterior", frozenset({"ant", "anterior"})),
+}
+"""Short names of places, each with those of which one must be said too: "ant 870 post 340"."""
 LEADING = frozenset({":", "=", "is", "was", "line", "mark", "level"})
 MED_TUBES = frozenset({"tube", "tubes", "drain", "drains", "ct", "chest"})
 
@@ -58,6 +63,12 @@ def other_word(toks: Toks, i: int, way: Way, *, voice: bool) -> tuple[int, Way]:
         return i + 1, way.with_item(Item("bad", i, i + 1, lead="at"))
     if text == "med" and (word(toks, i + 1) in MED_TUBES or _is_of_drain(toks, i, way)):
         return i + 1, way.with_item(Item("tube", i, i + 1, name="mediastinal"), way.lead, at=way.at)
+    if (
+        text in SHORT_PLACES
+        and not toks.words.isdisjoint(SHORT_PLACES[text][1])
+        and _is_of_drain(toks, i, way)
+    ):
+        return i + 1, way.with_item(Item("tube", i, i + 1, name=SHORT_PLACES[text][0]), way.lead, at=way.at)
     if text == "r":
         return i + 1, way.with_item(Item("tube", i, i + 1, name="right"), way.lead, at=way.at)
     if text == "one":

@@ -265,3 +265,85 @@ def test_beside_a_whole_time_behind_its_at_a_short_number_is_the_line(text: str,
 )
 def test_when_a_line_was_read_or_why_it_comes_late_is_no_other_line(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "7 650 0530 8 710 0545 9 90 0600",
+            "mark bed=7 at=05:30 level_ml=650; "
+            "mark bed=8 at=05:45 level_ml=710; "
+            "mark bed=9 at=06:00 level_ml=90",
+        ),
+        ("7 650 0600 8 710 0600", "mark bed=7 at=06:00 level_ml=650; mark bed=8 at=06:00 level_ml=710"),
+        ("7 650 0530, 8 710 0545", "mark bed=7 at=05:30 level_ml=650; mark bed=8 at=05:45 level_ml=710"),
+        ("7 650 2230 8 710 2245", "ask level_ml"),
+    ],
+)
+def test_each_bed_with_its_line_and_a_time_that_could_be_no_line(text: str, read: str) -> None:
+    assert reading(text, arrived=MORNING) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("13 at 6: 410, at 5: 395", "mark bed=13 at=18:00 level_ml=410; mark bed=13 at=17:00 level_ml=395"),
+        ("13 1800 410, 1700 395", "mark bed=13 at=18:00 level_ml=410; mark bed=13 at=17:00 level_ml=395"),
+        (
+            "13 18:00 410, 17:00 395, 16:00 380",
+            "mark bed=13 at=18:00 level_ml=410; "
+            "mark bed=13 at=17:00 level_ml=395; "
+            "mark bed=13 at=16:00 level_ml=380",
+        ),
+        ("13 410 now, 395 at 1700", "mark bed=13 at=19:05 level_ml=410; mark bed=13 at=17:00 level_ml=395"),
+        ("13 at 6: 395, at 5: 410", "ask level_ml"),
+        ("13 410 at 1800, 430 at 1700", "ask level_ml"),
+        ("13 1800 1750, 1745 1700", "ask level_ml"),
+    ],
+)
+def test_a_list_told_backwards_is_a_list(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "12 ant 870 post 340",
+            "mark bed=12 tube=anterior level_ml=870; mark bed=12 tube=posterior level_ml=340",
+        ),
+        (
+            "12 ant: 870, post: 340 at 1900",
+            "mark bed=12 tube=anterior at=19:00 level_ml=870; "
+            "mark bed=12 tube=posterior at=19:00 level_ml=340",
+        ),
+        (
+            "12 L ant 870 L post 340",
+            "mark bed=12 tube=left anterior level_ml=870; mark bed=12 tube=left posterior level_ml=340",
+        ),
+        ("12 post 340", "ask level_ml"),
+        ("12 post op 340", "ask level_ml"),
+    ],
+)
+def test_short_names_of_two_places_are_tubes_where_both_are_said(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("for the shift 12 is 340", "ask level_ml"),
+        ("shift total 12 is 340", "ask level_ml"),
+        ("for the shift 12 is 340 at 1900", "mark bed=12 at=19:00 level_ml=340"),
+        ("closing for the shift 12 is 340", "mark bed=12 level_ml=340 closing"),
+        ("shift total 12", "asked bed=12 topic=total window=shift"),
+        ("6 ct 1500", "ask level_ml"),
+        ("6 ct 1500 swinging", "ask kind"),
+        ("6 ct 340", "mark bed=6 level_ml=340"),
+        ("6 ct 1500 at 1900", "mark bed=6 at=19:00 level_ml=1500"),
+        ("6 ct 1500 ml", "mark bed=6 level_ml=1500"),
+    ],
+)
+def test_how_much_came_in_a_shift_or_when_a_scan_was_is_no_line(text: str, read: str) -> None:
+    assert reading(text) == read
