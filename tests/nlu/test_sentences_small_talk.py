@@ -118,7 +118,10 @@ def test_what_a_patient_pulled_is_dislodged_and_not_removed(said: str) -> None:
         ("bed 9 1845: right 65", "mark bed=9 tube=right at=18:45 level_ml=65"),
         ("bed 9 1900: left 180, right 2000", "ask level_ml"),
         ("bed 9 1845: left 180, 65", "ask level_ml"),
-        ("bed 9 1900 left 180 right 65", "ask level_ml"),
+        (
+            "bed 9 1900 left 180 right 65",
+            "mark bed=9 tube=left at=19:00 level_ml=180; mark bed=9 tube=right at=19:00 level_ml=65",
+        ),
         (
             "9 suction 20 but the indicator isnt in range",
             "checked bed=9 suction_cmh2o=20 suction_indicator=not_in_range",
