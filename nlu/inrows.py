@@ -35,8 +35,10 @@ def _is_written_as_time(draft: Draft) -> bool:
 def _is_bed_too(draft: Draft) -> bool:
     """ "no leak on 212 no leak 215": in a ward with such beds no quarter past two, and no line either."""
     bed, level, time = draft.bed, draft.level, draft.time
-    end = bed.end if bed is not None else 0
-    loose = [level] if level is not None and is_bare(level) and not level.at and level.start != end else []
+    ends = {i.end for i in (bed, *draft.tubes) if i is not None}
+    loose = (
+        [level] if level is not None and is_bare(level) and not level.at and level.start not in ends else []
+    )
     loose += [time] if time is not None and time.loose_time else []
     return any(i.label is not None and len(i.digits) == FULL_HOUR - 1 for i in loose)
 

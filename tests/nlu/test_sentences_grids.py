@@ -149,6 +149,10 @@ def test_the_same_time_is_the_one_told_last_and_a_time_told_for_each_is_one(text
         ("no leak 204", "checked bed=204 air_leak=none"),
         ("bed 212 no leak 215", "ask kind"),
         ("212 340, 215 410, 430", "ask at"),
+        (
+            "212 left 215 right 85",
+            "mark bed=212 tube=left level_ml=215; mark bed=212 tube=right level_ml=85",
+        ),
         ("212 340 215 410", "mark bed=212 level_ml=340; mark bed=215 level_ml=410"),
     ],
 )
