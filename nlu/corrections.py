@@ -177,9 +177,9 @@ def _rebedded(items: tuple[Item, ...], toks: Toks) -> bool:
 
 
 def is_told_of(bed: Item, toks: Toks) -> bool:
-    """ "it was bed 13", "belongs to 12": the bed that is right."""
+    """ "it was bed 13", "belongs to 12", "the time was 1845": the bed, tube or time that is right."""
     k = bed.start - 1
-    while word(toks, k) in {"bed", "room", "rm", "for", "in", "to", "really", "the"}:
+    while word(toks, k) in {"bed", "room", "rm", "for", "in", "to", "really", "the", "at"}:
         k -= 1
     return word(toks, k) in {"was", "is", "its", "it's", "belongs", "belonged"} or (
         word(toks, k) == "s" and word(toks, k - 2) == "it"

@@ -118,7 +118,9 @@ class Draft:
     def is_timed_again(self, item: Item) -> bool:
         """Whether this is its time once more, and as plainly said."""
         first = self.time
-        return first is not None and first.sure_time and item.at and is_same_time(first.clocks, item.clocks)
+        if first is None or not (first.sure_time or first.lead == "timeword"):
+            return False
+        return item.at and is_same_time(first.clocks, item.clocks)
 
     def clash(self, slot: str, *items: Item | None) -> None:
         """Several values compete for a slot."""

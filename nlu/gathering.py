@@ -10,6 +10,7 @@ from .drafts import Draft, is_one_name
 from .findings import Findings
 from .items import Item, is_now
 from .leading import Leads
+from .moments import hours_meant
 from .roles import EVENTS
 
 STOPS = frozenset({".", ";", ","})
@@ -175,8 +176,9 @@ class Gathering(Findings):
         if draft.time is not None and is_now(draft.time):
             draft.time = item
             return
-        if self.last is draft.level and draft.is_timed_again(item):
-            draft.time_before, draft.time = draft.time, item  # "the 3 o'clock one, bed 8 was 615 at 03:00"
+        if self.last is draft.level and draft.time is not None and draft.is_timed_again(item):
+            both = sorted((item, draft.time), key=lambda time: hours_meant(time.clocks))
+            draft.time, draft.time_before = both  # "the 3 o'clock one, bed 8 was 615 at 03:00"
             return
         if draft.time is not None:
             if self.repair:

@@ -67,12 +67,18 @@ def since(earlier: datetime, later: datetime) -> timedelta:
 
 
 def is_same_time(before: Sequence[Clock], after: Sequence[Clock]) -> bool:
-    """Whether the second time is the first one, said again and as exactly: "3 o'clock" and then "03:00"."""
+    """Whether the second time is the first one, said again: "3 o'clock" and then "03:00", noon and 12:00."""
     if len(before) != 1 or len(after) != 1 or {before[0].style, after[0].style} - {"24", "12", "hour"}:
         return False
     first, again = before[0], after[0]
     same = first.minute == again.minute and first.day == again.day
-    return same and set(_hours(again)) <= set(_hours(first))
+    hours, others = set(_hours(first)), set(_hours(again))
+    return same and (hours <= others or others <= hours)
+
+
+def hours_meant(times: Sequence[Clock]) -> int:
+    """How many hours of a day a time can be of: the fewer, the more exactly it was said."""
+    return len({hour for clock in times for hour in _hours(clock)})
 
 
 def soon(clock: Clock, arrived: datetime) -> Iterator[datetime]:

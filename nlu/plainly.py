@@ -166,8 +166,18 @@ def _meant(cue: Cue, toks: Toks) -> Iterator[Cue]:
         yield cue._replace(value=CALLED)
     elif cue.label == "filler" and _is_before_line(cue, toks):
         yield cue._replace(label="level", value="")
+    elif cue.label == "filler" and _was_then(cue, toks):
+        yield cue._replace(label="levelat", value="past")
     else:
         yield cue
+
+
+def _was_then(cue: Cue, toks: Toks) -> bool:
+    """ "bed 7 was 125 at 2300": what its line was then; 125 is no time of it."""
+    at, number = cue.end + 1, word(toks, cue.end)
+    level = phrase_of(cue, toks) == "was" and number.isdecimal() and len(number) < FULL_HOUR
+    timed = level and word(toks, at) in AT and _is_whole_clock(toks, at + 1)
+    return timed and is_digits(toks, cue.start - 1) and word(toks, cue.start - 2) in BED_WORDS
 
 
 def _is_hindered(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> bool:

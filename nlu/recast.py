@@ -17,6 +17,7 @@ from .everyday import everyday
 from .followers import DEEP
 from .goingin import with_going_in
 from .items import FULL_HOUR
+from .lately import with_late
 from .neighbours import SIDES, is_setting, number_follows, phrase_of
 from .newcomers import with_newcomers
 from .numbers import Toks, is_digits, starts_number, word
@@ -100,7 +101,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     found = as_before(of_their_like(recast(around, read.tokens), read.tokens), read.tokens)
     found = plainly(of_each(found, read.tokens), read.tokens, labelled)
     found = with_carried_out(with_endings(found, read.tokens, labelled), read.tokens)
-    found = everyday(found, read.tokens)
+    found = with_late(everyday(found, read.tokens), read.tokens)
     return read._replace(cues=with_newcomers(found, read.tokens, voice=voice), labelled=labelled)
 
 

@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import datetime
 
 from .corrections import belongs, is_no_line
-from .items import RECENT, Item
+from .items import FINDINGS, RECENT, Item
 from .moments import LIST_REACH, since
 from .neighbours import phrase_of
 from .roles import OF_PATIENT, is_event
@@ -38,7 +38,7 @@ class Correction(Sorted):
         """ "correct 1200 to": the right value never came."""
         last = phrase_of(self.items[-1], self.toks)
         unsaid = last.endswith("to") or last == "change" or self.said.endswith(" to") or self._is_unturned()
-        return unsaid or (last in TURNS and len(self.items) > 1)
+        return unsaid or (last in TURNS and len(self.items) > 1 and self.meant is None)
 
     def _is_unturned(self) -> bool:
         """ "340 at 1900 should be higher": what is right is no value."""
@@ -50,7 +50,7 @@ class Correction(Sorted):
         return item.role == "cue" and phrase_of(item, self.toks) in TURNS
 
     def _place(self, sides: Sides, level: Item | None) -> tuple[Item | None, Item | None]:
-        """Which of two beds (times, tubes) the wrong line has; with a right level, one alone is its.
+        """Which of two beds (times, tubes) the wrong line has; with a right level or time, one alone is its.
 
         But not the bed right behind "I meant".
         """
@@ -61,7 +61,7 @@ class Correction(Sorted):
 
     def _made(self) -> Statement | Unclear:
         was, level = self.nums.pair(alone_is_wrong=self._is_rebedded())
-        bed, to_bed = self._place(self.beds, level)
+        bed, to_bed = self._place(self.beds, level or next(iter(self.times.now), None))
         if bed is None and to_bed is not None and any(t.start < to_bed.start for t in self.tubes.all):
             bed, to_bed = to_bed, None  # "that should be left tube, bed 19"
         at, to_at = self._place(self.times, level)
@@ -126,8 +126,12 @@ class Correction(Sorted):
         return line is not None and now is not None and abs(since(line, now)) <= RECENT
 
     def _is_rebedded(self) -> bool:
-        """ "385 for bed 4, should be bed 14", "160 was right not left": it says which line was wrong."""
-        return any(map(self._only_names, (self.beds, self.tubes)))
+        """ "385 for bed 4, should be bed 14", "160 was right not left", "that 340 is bed 4 but the time was
+        1845": it says which line was wrong."""
+        free, right = self.nums.free, self.times.now if self.wrong_time else []
+        right = right or ([self.meant] if self.meant is not None else [])
+        names = len(free) == 1 and bool(right) and free[0].start < right[0].start
+        return names or any(map(self._only_names, (self.beds, self.tubes)))
 
     def _only_names(self, sides: Sides) -> bool:
         """Whether the one number stands before the right one of two beds, or of two tubes."""
@@ -151,6 +155,7 @@ class Correction(Sorted):
         asks = any(i.role == "cue" and i.value == "ask" and i.name == "due" for i in self.items)
         denied = any(i.role == "cue" and i.value == "neg" for i in self.items)
         asks |= denied and any(i.lead == "amount" for i in self.nums.all)  # "never drained 200"
+        asks |= any(i.role == "cue" and i.value in FINDINGS for i in self.items)  # "5 clear, 9 has the leak"
         return asks or any(is_no_line(i) or i.role == "foreign" for i in self.items)
 
     def _wrong_without_right(self, made: Corrected) -> str:

@@ -252,8 +252,11 @@ REMARKING = frozenset({"that was"})
 MENDING = frozenset({"correction", "make that", "scratch that", "strike that"})
 
 
-def _mends(item: Item, toks: Toks) -> bool:
-    return item.value == "kind" and phrase_of(item, toks) in MENDING
+def _mends(items: list[Item], k: int, toks: Toks) -> bool:
+    """ "correction"; in "mark 720 bed 10 actually make that bed 12" the "actually" is one with it."""
+    if k + 1 < len(items) and phrase_of(items[k], toks) == "actually":
+        return items[k + 1].value == "repair" or _mends(items, k + 1, toks)
+    return items[k].value == "kind" and phrase_of(items[k], toks) in MENDING
 
 
 TOLD_LEADS = frozenset({"level", "levelat"})
@@ -278,7 +281,7 @@ def _repaired(items: list[Item], toks: Toks) -> Iterator[Item]:
     """ "bed twelve, no, thirteen": a word of repair with something before it and something after."""
     said = False
     for k, item in enumerate(items):
-        mends = _mends(item, toks) or _is_of_two(items, k, toks)
+        mends = _mends(items, k, toks) or _is_of_two(items, k, toks)
         repairs = item.role == "cue" and (item.value in {"repair", "no"} or mends)
         if repairs and item.value == "no" and _answers(items, k):
             repairs = False

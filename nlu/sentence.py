@@ -24,6 +24,7 @@ from .keyed import with_plain_pairs
 from .lattice import LONG
 from .leftovers import leftovers
 from .lined import with_beds
+from .neighbours import phrase_of
 from .nothing import is_greeting, is_nothing_of_ours
 from .numbers import Toks, word
 from .ofabed import with_checks_of_beds
@@ -137,12 +138,12 @@ class Sentence:
         return self._rated([simple]) if simple is not None else None
 
     def _is_bare_correct(self) -> bool:
-        """ "correct", "12 correct": a yes; "correct bed 12" puts something right."""
+        """ "correct", "12 correct": a yes; "correct bed 12", "please correct" puts something right."""
         said = [i for i in self._labelled if i.role != "cue" or i.value not in {"bed", "word"}]
         last = said[-1:] if said else []
         whole = all(i.role == "bed" for i in said[:-1]) and len(said) < 3
         return whole and any(
-            word(self.read.tokens, i.end - 1) == "correct" and i.name == "corrected" for i in last
+            phrase_of(i, self.read.tokens) == "correct" and i.name == "corrected" for i in last
         )
 
     def _is_bare_question(self) -> bool:

@@ -1,7 +1,7 @@
 """A letter typed for a word, where the words around leave no other: the "n" of "17 290 at 0200 n 18 is 60".
 
 Alone, or behind a bed, an "n" is a no; a "u" behind "can" is you. The "s" of "0300s" says that all are of
-that time, "w/" is with. Called by `pipeline`, for typed messages.
+that time, "w/" is with, and "shoulda" is typed as it is said. Called by `pipeline`, for typed messages.
 """
 
 from __future__ import annotations
@@ -24,6 +24,7 @@ ONE_LINE = 2
 BEFORE_YOU = frozenset(
     {"can", "could", "would", "will", "did", "do", "if", "when", "thank", "see", "tell", "for"}
 )
+SHOULD_HAVE = frozenset({"shoulda", "shouldve", "shuda", "shudve", "shouldof", "should'a", "should've"})
 
 
 def plain(toks: Sequence[Token]) -> Sequence[Token]:
@@ -32,6 +33,8 @@ def plain(toks: Sequence[Token]) -> Sequence[Token]:
     if "." in said and not SHORT.isdisjoint(said):
         toks = [t for k, t in enumerate(toks) if not (t.text == "." and _is_of_short(toks, k))]
     toks = list(_without_plurals(toks)) if "s" in said else toks
+    if not said.isdisjoint(SHOULD_HAVE) or {"should", "of"} <= said:
+        toks = list(_should_have(toks))
     if "u" in said:
         toks = [t._replace(text="you") if _is_you(toks, k) else t for k, t in enumerate(toks)]
     if "w" in said and "/" in said:
@@ -80,6 +83,18 @@ def _joins(toks: Sequence[Token], k: int) -> bool:
 def _is_you(toks: Sequence[Token], k: int) -> bool:
     """ "can u put 420 down for bed 7"."""
     return toks[k].text == "u" and k > 0 and toks[k - 1].text in BEFORE_YOU
+
+
+def _should_have(toks: Sequence[Token]) -> Iterator[Token]:
+    """ "shoulda been 402", "should of been 402": in two words."""
+    for before, token in zip((None, *toks), toks, strict=False):
+        if token.text in SHOULD_HAVE:
+            yield token._replace(text="should", end=token.start + 1)
+            yield token._replace(text="have", start=token.start + 1, glued=False)
+        elif token.text == "of" and before is not None and before.text == "should":
+            yield token._replace(text="have")
+        else:
+            yield token
 
 
 def _without_plurals(toks: Sequence[Token]) -> Iterator[Token]:

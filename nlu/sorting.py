@@ -17,6 +17,9 @@ PLACED = frozenset({"on", "for", "in", "under"})
 SAID_FALSE = frozenset(
     {"was wrong", "is wrong", "wrong", "was a typo", "was a mistake", "is a typo", "is a mistake"}
 )
+POINTING = frozenset({"the", "that", "my"})
+TWO = 2
+MEANT = frozenset({"meant", "i meant"})
 FAR_OVER = 10
 """A level so many times what follows was not mistyped for it."""
 
@@ -25,13 +28,13 @@ class Sorted:
     """The pieces of a correction by side."""
 
     def __init__(self, items: tuple[Item, ...], arrived: datetime, text: str, toks: Toks) -> None:
-        self.items = items = _whole_tubes(items)
+        self.items = items = _whole_tubes(tuple(i for i in items if not _is_contrast(i, toks)))
         self.arrived = arrived
         self.text = text
         self.toks = toks
         self.said = said = " ".join(t.text for t in toks)
         self.turned = self.negated = self.toward = False
-        self.wrong_time = "wrong time" in said or "timing" in said
+        self.wrong_time = "wrong time" in said or any(_is_timeword(i, toks) for i in items)
         self.beds, self.tubes, self.nums, self.times = Sides(), Sides(), Sides(), Sides()
         self.odd = self.doubted = False
         self.named_beds = any(i.role == "bed" for i in items)
@@ -45,10 +48,9 @@ class Sorted:
                 self.turned |= phrase in TURNS
                 self.toward = phrase in TOWARD
                 self._said_false(phrase)
+                self._meant_before(item, nxt, phrase)
             case "cue" if item.value == "neg":
                 self.negated = True
-            case "cue" if item.value == "timeword" and phrase.startswith("time"):
-                self.wrong_time = True
             case "cue" if item.value == "filler" and phrase == "to":
                 self.turned = True
             case "bed":
@@ -64,6 +66,15 @@ class Sorted:
                 self.odd = True
             case "sep" if item.value in {",", ";", "."}:
                 self.negated = False
+        if item.role in {"num", "time"}:
+            self.toward = False  # "make that 638 for bed 4": the bed of that line
+
+    def _meant_before(self, item: Item, nxt: Item | None, phrase: str) -> None:
+        """ "4B I meant. 80 at 1930": a bed alone before it is the right one."""
+        bed = self.beds.free[-1:] if nxt is None or nxt.role == "sep" else []
+        if phrase in MEANT and bed and bed[0].end == item.start and not self.nums.all:
+            self.meant = bed[0]
+            self.beds.now.append(self.beds.free.pop())
 
     def _said_false(self, phrase: str) -> None:
         """ "515 was wrong, 551": the only number before it is the wrong one."""
@@ -75,12 +86,14 @@ class Sorted:
         if self.negated or item.link in {"not", "from"} or item.lead == "from" or line:
             self.negated = False
             sides.was.append(item)
-        elif self.turned or item.lead == "to" or item.link == "to" or self._is_right_bed(item):
+        elif self.turned or item.lead == "to" or item.link == "to" or self._is_told_right(item):
             sides.now.append(item)
         else:
             sides.free.append(item)
 
-    def _is_right_bed(self, item: Item) -> bool:
+    def _is_told_right(self, item: Item) -> bool:
+        if item.role in {"num", "time"}:  # "that 340 is bed 4 but the time was 1845"
+            return self.wrong_time and item.clocklike and is_told_of(item, self.toks)
         if item.role == "tube":
             return not self.tubes.all and is_told_of(item, self.toks)
         other = bool(self.beds.all) or belongs(self.items)
@@ -105,12 +118,13 @@ class Sorted:
             self._add(self.times, item, line=True)
         elif timely and self._is_retimed(item):
             self.times.now.append(item)
-        elif timely and (by_place or self.wrong_time or self._names_its_line(item)):
+        elif timely and not self._is_level_retimed(item) and (by_place or self._is_time_of_line(item)):
             self._time(item, nxt)
         elif item.amount is None or item.negative or item.unit == "bad":
             self.odd = True
         elif item.label is not None and item.lead in {"", "to"} and not item.unit and self._wants_bed(item):
-            where = word(self.toks, item.start - 1) in {"for", "on", "in"} and len(self.tubes.all) == 2
+            where = word(self.toks, item.start - 1) in {"for", "on", "in"} and len(self.tubes.all) == TWO
+            self.meant = item if self.toward else self.meant
             self._add(self.beds, item, line=where)
         elif item.label and not item.unit and word(self.toks, item.start - 1) in PLACED and self.beds.all:
             self.odd = True  # "charted 5's number on 6": the other bed, and no level
@@ -118,6 +132,16 @@ class Sorted:
             self._right_bed(item)
         else:
             self._add(self.nums, item)
+
+    def _is_time_of_line(self, item: Item) -> bool:
+        return self.wrong_time or self._names_its_line(item)
+
+    def _is_level_retimed(self, item: Item) -> bool:
+        """ "change the time of the 340 on 12 to 1845": beside a time in full, three digits are the level."""
+        loose = not item.lead or (item.lead == "timeword" and word(self.toks, item.start - 1) in POINTING)
+        short = len(item.digits) == FULL_HOUR - 1 and loose and not item.link
+        full = any(i is not item and (i.full_clock or (i.role == "time" and i.clocklike)) for i in self.items)
+        return self.wrong_time and short and full
 
     def _is_entered(self, item: Item) -> bool:
         """ "entered 1050 on 12": the value that was told."""
@@ -130,7 +154,13 @@ class Sorted:
         """ "412 1900 was 650 not 640": a label that looks like a time, right before the time of its line."""
         alone = item.label is not None and not (item.lead or item.at or item.unit or self.beds.all)
         timed = nxt is not None and (nxt.role == "time" or (nxt.role == "num" and nxt.full_clock))
+        timed |= item is self.items[0] and self._is_only_label(item)
         return alone and not self.turned and timed and item.clocklike and not item.full_clock
+
+    def _is_only_label(self, item: Item) -> bool:
+        """ "219 closing is 18 not 15": one bed of the unit, and what its line was and is."""
+        others = [i for i in self.items if i.role == "num" and i is not item]
+        return len(others) > 1 and all(i.label is None for i in others)
 
     def _is_line_of_pair(self, item: Item) -> bool:
         """ "change left to right for 12 1900": both tubes are said, and the number is the line's time."""
@@ -172,24 +202,28 @@ class Sorted:
     def _is_retyped_level(self, item: Item) -> bool:
         """ "my 455 should be 445": three digits for three digits, of which neither begins a full hour."""
         right = next((i for i in self.items if i.start > item.start and i.role == "num"), None)
-        both = [i for i in (item, right) if i is not None and not i.lead and i.amount and len(i.digits) == 3]
+        found = [i for i in (item, right) if i is not None and i.lead in {"", "to"} and i.amount]
+        both = [i for i in found if len(i.digits) == FULL_HOUR - 1]
         alone = not any(i.role == "time" for i in self.items)
         return alone and len(both) == 2 and not any(i.digits[0] == "0" or i.digits[1:] == "00" for i in both)
 
     def _may_be_right_bed(self, item: Item) -> bool:
-        """ "entered 1050 on 12, meant 13": behind a bed, and itself a bed of the unit."""
-        plain = item.label is not None and not item.lead and not item.unit
-        return plain and self.toward and len(self.beds.all) == 1 and bool(self.nums.all)
+        """ "entered 1050 on 12, meant 13", "219 should be 18": itself a bed of the unit."""
+        placed = word(self.toks, item.start - 1) in PLACED
+        plain = item.label is not None and not (item.lead or item.unit or placed)
+        return plain and self.toward and len(self.beds.all) < TWO and bool(self.nums.all)
 
     def _right_bed(self, item: Item) -> None:
-        """It is the bed if it is too small to be the level; else it is asked."""
+        """It is the bed if one was said and it is too small to be the level; else it is asked."""
         was = self.nums.all[0].amount or 0
-        if was >= FAR_OVER * max(1, item.amount or 0):
+        if (self.beds.all or "wrong bed" in self.said) and was >= FAR_OVER * max(1, item.amount or 0):
             self.beds.now.append(item)
         else:
             self.odd = True
 
     def _wants_bed(self, item: Item) -> bool:
+        if self._may_be_right_bed(item):
+            return False
         other = belongs(self.items) or self.negated
         last = self.beds.all[-1] if self.beds.all else None
         if last is not None and item.link == "not" and last.end + 1 == item.start:
@@ -208,6 +242,16 @@ def _whole_tubes(items: tuple[Item, ...]) -> tuple[Item, ...]:
         else:
             found.append(item)
     return tuple(found)
+
+
+def _is_timeword(item: Item, toks: Toks) -> bool:
+    return item.role == "cue" and item.value == "timeword" and "tim" in phrase_of(item, toks)
+
+
+def _is_contrast(tube: Item, toks: Toks) -> bool:
+    """ "right level wrong time", "right number, wrong bed": no tube."""
+    behind = [w for w in toks.said[tube.end + 1 : tube.end + 3] if w not in {",", "but"}]
+    return tube.role == "tube" and word(toks, tube.start) == "right" and behind[:1] == ["wrong"]
 
 
 def _is_full(item: Item) -> bool:

@@ -27,7 +27,9 @@ RECORDING = frozenset(
         "include",
     }
     | {"put", "send", "add", "file", "store", "trust"}
+    | {"recording", "charting", "logging", "entering", "counting", "documenting", "sending"}
 )
+DENIED = frozenset({"sent", "said", "wrote", "typed", "entered", "charted", "reported"})
 LESSENING = frozenset({"minus", "less", "excluding", "plus", "including", "includes", "counting"})
 PARTS = frozenset(("and", "a", part) for part in ("half", "quarter", "third", "bit"))
 """ "one thousand and a half": of what?"""
@@ -35,12 +37,17 @@ ARTICLES = frozenset({"the", "his", "her", "a", "their"})
 
 
 def _unrecorded(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "mark 340 at 1900 don't chart it": what was told is not to be recorded."""
+    """ "mark 340 at 1900 don't chart it", "I never sent that": what was told is not to be recorded."""
     for item in items:
         denied = item.role == "cue" and item.value == "neg"
         said = {word(toks, item.end), *toks.said[item.start : item.end]}
-        if denied and said & RECORDING and any(i.role in AMOUNTS and i.end <= item.start for i in items):
-            yield "what was told is not to be recorded"
+        untold = word(toks, item.end) in DENIED and word(toks, item.end + 1) == "that"
+        if denied and (untold or said & RECORDING) and _is_told(items, item):
+            yield "what was told is not to be recorded, or was not told"
+
+
+def _is_told(items: tuple[Item, ...], before: Item) -> bool:
+    return any(i.role in AMOUNTS and i.end <= before.start for i in items)
 
 
 def _lessened(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -65,7 +72,7 @@ def _of_device(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 TAKEN_BACK = (
-    Rule(_unrecorded, frozenset({"neg"}), RECORDING),
+    Rule(_unrecorded, frozenset({"neg"}), RECORDING | DENIED),
     Rule(_lessened, AMOUNTS, LESSENING | {"and"}),
     Rule(_of_device, frozenset({"foreign"}), frozenset({"from"})),
 )

@@ -48,6 +48,9 @@ OF_A_PATIENT = frozenset(
         "ir",
     }
 )
+BY_HAND = frozenset({"remove", "withdraw", "pull"})
+"""What may be done to a tube as well as to its entry."""
+THINGS = frozenset({"tubeword", "canister"})
 MANY = frozenset({"both", "all", "every", "each"})
 
 
@@ -154,6 +157,13 @@ def _may_be_of_a_patient(text: str) -> bool:
     return "take back" in text and (OF_AN_ENTRY.isdisjoint(said) or not OF_A_PATIENT.isdisjoint(said))
 
 
+def _may_be_by_hand(items: tuple[Item, ...], text: str) -> bool:
+    """ "remove the 1400 tube for bed 5": its line, or the tube?"""
+    said = set(text.replace(",", " ").split())
+    thing = any(i.role == "tube" or (i.role == "cue" and i.value in THINGS) for i in items)
+    return thing and not said.isdisjoint(BY_HAND) and said.isdisjoint(OF_AN_ENTRY)
+
+
 def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement | Unclear:
     """What is taken back: the last message, or the line of that bed and time."""
     beds = list(dict.fromkeys(i.label for i in items if i.role == "bed"))
@@ -176,7 +186,7 @@ def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statemen
     if len(beds) > 1 or any(i.role == "bed" and not i.known for i in items):
         return Unclear(slot="bed", text=text, choices=tuple(b for b in beds if b), statement=made)
     lines = any(i.role == "cue" and i.value in LINE_WORDS for i in items)
-    if not lines and _may_be_of_a_patient(text.lower()):
+    if not lines and (_may_be_of_a_patient(text.lower()) or _may_be_by_hand(items, text.lower())):
         return Unclear(slot="kind", text=text, statement=Statement(bed=made.bed))
     if any(i.role == "bad" for i in items):
         return Unclear(slot="at" if beds else "bed", text=text, statement=made)

@@ -178,7 +178,8 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "has been discharged", "(was|is|got|been) discharged home",
     ),
     "kind:corrected": (
-        "correct", "correction", "fix", "should be", "s/b", "should have been", "should read", "should say",
+        "correct", "correction", "fix", "should be", "s/b", "should have been", "should have (put|said)",
+        "should read", "should say",
         "instead of", "correct that", "correct the", "amend the", "make that", "make it", "i meant",
         "meant", "change the", "change that", "was wrong", "is wrong", "corrected", "correcting", "wrong",
         "(was|is) a (typo|mistake)",
@@ -332,7 +333,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
     "empty": ("empty", "is empty", "starts empty", "new and empty"),
     "timeword": (
         "t =", "t :", "as of", "as at", "timed", "timed at",
-        "time", "the time", "time was", "time is", "time to", "time should be", "timing", "hour was",
+        "time", "the time", "time was", "time is", "time to", "timing", "hour was",
     ),
 }
 # fmt: on

@@ -102,3 +102,114 @@ def test_a_line_or_a_message_is_taken_back(text: str, read: str) -> None:
 )
 def test_a_denial_with_two_beds_says_which_is_right(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("make that 638 for bed 4", "corrected bed=4 level_ml=638"),
+        ("sorry should be 638 for bed 4", "corrected bed=4 level_ml=638"),
+        ("should be 638 bed 4", "corrected bed=4 level_ml=638"),
+        ("make that bed 4 638", "corrected level_ml=638 to_bed=4"),
+        ("the 340 should be for 12", "corrected was_ml=340 to_bed=12"),
+        ("wrong bed 340 should be bed 12", "corrected was_ml=340 to_bed=12"),
+        ("bed 9 i meant", "corrected to_bed=9"),
+        ("bed 9 i meant. 80 at 1830", "ask bed"),
+        ("9 i meant 80 at 1830", "corrected bed=9 at=18:30 level_ml=80"),
+        ("219 should be 18", "ask level_ml"),
+        ("i put 340, should be 12", "ask level_ml"),
+        ("right number wrong bed, 340 belongs to 9 not 12", "corrected bed=12 was_ml=340 to_bed=9"),
+    ],
+)
+def test_a_bed_behind_the_right_level_is_where_its_line_is(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "wrong patient, that 340 is bed 4 alright but the time was 1845",
+            "corrected bed=4 was_ml=340 to_at=18:45",
+        ),
+        ("wrong time, bed 12 340 was 1845", "corrected bed=12 was_ml=340 to_at=18:45"),
+        ("bed 12 340 time should be 1845", "corrected bed=12 was_ml=340 to_at=18:45"),
+        ("change the time of the 340 on 12 to 1845", "corrected bed=12 was_ml=340 to_at=18:45"),
+        ("right level wrong time, bed 12 was 1845", "corrected bed=12 to_at=18:45"),
+        ("time should be 1845 on bed 12", "corrected bed=12 to_at=18:45"),
+        ("the time was 1845 not 1900 for bed 12", "corrected bed=12 at=19:00 to_at=18:45"),
+        ("correct the time on bed 12 from 1630 to 1645", "corrected bed=12 at=16:30 to_at=16:45"),
+        ("bed 12 340, the time was 1845", "mark bed=12 at=18:45 level_ml=340"),
+        ("bed 12 mark 340 at 1900 - wrong time", "ask level_ml"),
+        ("that 340 on bed 12 was 1845 not 1900", "ask at"),
+    ],
+)
+def test_the_right_time_is_never_taken_for_that_of_the_wrong_line(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "i put 420 for 7 at 1700 shoulda been 402",
+        "i put 420 for 7 at 1700 should of been 402",
+        "i put 420 for bed 7 at 1700 shouldve been 402",
+        "i put 420 for 7 at 1700 should've put 402",
+    ],
+)
+def test_should_have_may_be_typed_as_it_is_said(text: str) -> None:
+    assert reading(text) == "corrected bed=7 at=17:00 was_ml=420 level_ml=402"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("219 closing is 18 not 15", "corrected bed=219 was_ml=15 level_ml=18"),
+        ("219 is 18 not 15", "corrected bed=219 was_ml=15 level_ml=18"),
+        ("219 should be 18", "ask bed"),
+    ],
+)
+def test_a_label_that_looks_like_a_time_is_the_bed_where_no_other_number_is_one(text: str, read: str) -> None:
+    assert reading(text, beds=tuple(str(bed) for bed in range(210, 231))) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "pus is in 9 only, 5 is clear please correct",
+        "correct bed 9 leak to intermittent",
+        "bed 9 leak is intermittent not continuous",
+        "remove the 1400 tube for bed 5",
+        "remove the left tube on 5",
+        "withdraw the drain on 5",
+    ],
+)
+def test_a_finding_is_no_line_and_a_tube_that_may_be_taken_out_is_asked(text: str) -> None:
+    assert reading(text) == "ask kind"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("remove the 1400 reading from bed 5 left tube", "withdrawn bed=5 tube=left at=14:00"),
+        ("please remove bed 5 chest tube entry", "withdrawn bed=5"),
+        ("delete the 1400 tube for bed 5", "withdrawn bed=5 at=14:00"),
+        ("scratch the left tube on 5", "withdrawn bed=5 tube=left"),
+    ],
+)
+def test_an_entry_of_a_tube_is_taken_back(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "asked"),
+    [
+        ("mark seven twenty bed ten actually make that bed twelve oh one hundred", "ask bed"),
+        ("bed ten mark seven twenty actually make that bed twelve", "ask bed"),
+        ("bed ten mark seven twenty make that bed twelve", "ask bed"),
+        ("actually make that bed twelve", "corrected to_bed=12"),
+        ("actually make that six ninety", "corrected level_ml=690"),
+    ],
+)
+def test_a_line_that_is_mended_where_it_is_told_is_no_correction(text: str, asked: str) -> None:
+    assert reading(text, channel="voice") == asked

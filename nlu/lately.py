@@ -1,0 +1,99 @@
+"""Cues of a line that comes late: "425 at 1700, never sent it", "forgot to send the 1700 on 10, was 500".
+
+That it was not sent denies nothing of the line, and what was forgotten is the line of that time. Behind
+"never sent that" it may be the line itself that is denied. Called by `recast`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from .clock import clocks
+from .items import FULL_HOUR
+from .numbers import Toks, starts_number, word
+from .patterns.clockwords import NOON
+from .pipeline import Cue
+
+UNSENT = frozenset(
+    {"never", "didn't", "didnt", "did not", "haven't", "havent", "have not", "couldn't", "wasn't", "wasnt"}
+    | {"was not", "hasn't", "hasnt", "not", "not been", "weren't", "unable", "unable to", "cant", "can't"}
+)
+SENDING = frozenset(
+    {"sent", "send", "texted", "text", "charted", "chart", "recorded", "record", "logged", "log", "entered"}
+    | {"enter", "messaged", "message", "reported", "report", "submitted", "do", "put", "tell", "give", "add"}
+)
+HINDERED = frozenset({"get", "got", "to", "actually", "even", "managed", "manage", "been"})
+"""Between the denial and the sending: "didn't get to send it"."""
+OF_IT = frozenset(
+    {"it", "this", "one", "in", "earlier", "before", "yet", "through", "at", "the", "time", "on", "then"}
+    | {"sorry", "til", "till", "until", "now", "them", "these", "either", "you", "to"}
+)
+"""Behind it these say no more; "that" may be the line that is denied."""
+STOPS = frozenset({"", ".", ",", ";", "!", "-", "(", ")", "as", "because", "bc", "cos", "cuz", "and", "no"})
+FORGOT = frozenset({"forgot", "forgotten", "missed"})
+THE = frozenset({"the", "my", "our", "a", "this"})
+LINES = frozenset({"one", "mark", "line", "reading", "entry", "level", "hourly"})
+SETTLING = frozenset({"choice", "kind", "neg", "no", "yes", "repair", "plan"})
+"""With one of these behind it more is told: "didn't record it, misread"."""
+LEAST = 2
+"""Numbers of a line: its bed and its level."""
+
+
+def with_late(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    """The cues, with what only says that a line comes late as words that say nothing of it."""
+    if FORGOT.isdisjoint(toks.words) and SENDING.isdisjoint(toks.words):
+        return cues
+    late = [*_unsent(cues, toks), *_forgotten(cues, toks)]
+    inside = {k for cue in late for k in range(cue.start, cue.end)}
+    kept = [cue for cue in cues if inside.isdisjoint(range(cue.start, cue.end))]
+    return tuple(sorted([*kept, *late], key=lambda cue: cue.start)) if late else cues
+
+
+def _unsent(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
+    """ "bed 7 425 at 1700, never sent it": behind a line that is told."""
+    for start, end in _told_late(cues, toks):
+        bare = end == start + 1  # "bed 12 1900 mark missed": there is none
+        if bare or sum(starts_number(toks, k) for k in range(start)) < LEAST:
+            continue
+        while word(toks, end) in OF_IT:
+            end += 1
+        if word(toks, end) in STOPS and not any(c.start >= end and c.label in SETTLING for c in cues):
+            yield Cue("filler", "", start, end)
+
+
+def _told_late(cues: tuple[Cue, ...], toks: Toks) -> Iterator[tuple[int, int]]:
+    """Where "never sent" or "forgot to send" begins and ends."""
+    yield from ((cue.start, end) for cue in cues if (end := _sending(cue, toks)))
+    for k, said in enumerate(toks.said):
+        if said in FORGOT:
+            yield k, k + 3 if word(toks, k + 1) == "to" and word(toks, k + 2) in SENDING else k + 1
+
+
+def _forgotten(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
+    """ "forgot to send the 1700 for bed 10, was 500", "never sent the noon one on 10, it was 500"."""
+    for start, end in _told_late(cues, toks):
+        at = end + (word(toks, end) in {"in", "you"})
+        named = word(toks, at) in THE
+        ends = _time(toks, at + named) if named or word(toks, at) in NOON else 0
+        if ends:
+            yield Cue("timeword", "", start, at + named)
+        if ends and word(toks, ends) in LINES:
+            yield Cue("filler", "", ends, ends + 1)
+
+
+def _sending(cue: Cue, toks: Toks) -> int:
+    """Where "never sent" ends, or 0."""
+    if cue.label != "neg" or " ".join(toks.said[cue.start : cue.end]) not in UNSENT:
+        return 0
+    k = cue.end
+    while word(toks, k) in HINDERED:
+        k += 1
+    return k + 1 if word(toks, k) in SENDING else 0
+
+
+def _time(toks: Toks, k: int) -> int:
+    """Where a time that is plainly one ends: 1700, noon, 3 pm, seventeen hundred; or 0."""
+    digits = word(toks, k).isdecimal()
+    whole = digits and len(word(toks, k)) == FULL_HOUR
+    plain = (end for end, c in clocks(toks, k) if whole or c.sure or (c.style == "24" and not digits))
+    return max(plain, default=0)
