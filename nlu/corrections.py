@@ -13,6 +13,9 @@ BUT_IT = frozenset({"it's", "its", "it", "that's", "thats", "really", "actually"
 WROTE = frozenset({"wrote", "typed", "put", "entered", "sent", "texted"})
 SLIPS = frozenset({"but", "mistake", "error", "sorry"})
 """Beside "not 45 but 54" these say no more than that."""
+MOVING = frozenset({"move", "transfer", "shift", "switch"})
+"""Asked for with a line behind it, these put it where it belongs."""
+PAIR = 2
 BUT_REACH = 4
 """How many words behind "but" the right value comes."""
 LINE_WORDS = frozenset({"level", "old"})
@@ -44,6 +47,8 @@ def is_correction(items: tuple[Item, ...], toks: Toks) -> bool:
     """Whether a correction is said anywhere."""
     denied = "neg" in [i.value for i in items]
     if (denied and _is_not_but(items)) or _rebedded(items, toks) or turn_behind(items, toks):
+        return True
+    if pointed(items, toks) is not None or _put_wrongly(items, toks):
         return True
     if any(i.name == "corrected" and i.role == "cue" and i.value == "kind" for i in items):
         return not _is_unread(items)
@@ -116,7 +121,7 @@ def turn_behind(items: tuple[Item, ...], toks: Toks) -> int:
 def without_told(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces of a correction without the words that only say that something was entered."""
     turn = turn_behind(items, toks)
-    plain = ENTERED | (SLIPS if _is_not_but(items) else frozenset())
+    plain = ENTERED | (SLIPS if _is_not_but(items) or _put_wrongly(items, toks) else frozenset())
     return tuple(
         i
         for i in items
@@ -174,6 +179,25 @@ def _rebedded(items: tuple[Item, ...], toks: Toks) -> bool:
     if sum(i.role in {"num", "time"} for i in said) != 1 or not any(i.value in LINE_WORDS for i in said):
         return False
     return is_told_of(items[beds[1]], toks)
+
+
+def pointed(items: tuple[Item, ...], toks: Toks) -> Item | None:
+    """ "that 340 was bed 6": the bed where a line belongs that was told before."""
+    said = [i for i in items if i.role != "cue" or i.value not in {"bed", "filler"}]
+    line, bed = said[0] if said else None, said[-1] if said else None
+    if line is None or bed is None or line.role != "num" or bed.role != "bed" or line.unit:
+        return None
+    plain = [i.role for i in said[1:-1]] in ([], ["time"]) or (len(said) == PAIR and said[1].at)
+    told = word(toks, line.start - 1) == "that" and is_told_of(bed, toks) and "was" in toks.words
+    return bed if plain and told and line.at is False else None
+
+
+def _put_wrongly(items: tuple[Item, ...], toks: Toks) -> bool:
+    """ "put 340 in bed 5 by mistake, it's bed 6"."""
+    beds = [i for i in items if i.role == "bed"]
+    slip = next((i for i in items if i.unread and i.name in SLIPS), None)
+    entered = not ENTERED.isdisjoint(toks.words) and slip is not None
+    return entered and len(beds) == PAIR and is_told_of(beds[1], toks)
 
 
 def is_told_of(bed: Item, toks: Toks) -> bool:

@@ -22,6 +22,7 @@ SENDING = frozenset(
     {"sent", "send", "texted", "text", "charted", "chart", "recorded", "record", "logged", "log", "entered"}
     | {"enter", "messaged", "message", "reported", "report", "submitted", "do", "put", "tell", "give", "add"}
 )
+SENDING_NOW = frozenset({"sending", "texting", "charting", "logging", "entering", "reporting"})
 HINDERED = frozenset({"get", "got", "to", "actually", "even", "managed", "manage", "been"})
 """Between the denial and the sending: "didn't get to send it"."""
 OF_IT = frozenset(
@@ -41,9 +42,9 @@ LEAST = 2
 
 def with_late(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, with what only says that a line comes late as words that say nothing of it."""
-    if FORGOT.isdisjoint(toks.words) and SENDING.isdisjoint(toks.words):
+    if toks.words.isdisjoint(FORGOT | SENDING | SENDING_NOW):
         return cues
-    late = [*_unsent(cues, toks), *_forgotten(cues, toks)]
+    late = [*_unsent(cues, toks), *_forgotten(cues, toks), *_only_now(toks)]
     inside = {k for cue in late for k in range(cue.start, cue.end)}
     kept = [cue for cue in cues if inside.isdisjoint(range(cue.start, cue.end))]
     return tuple(sorted([*kept, *late], key=lambda cue: cue.start)) if late else cues
@@ -59,6 +60,23 @@ def _unsent(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
             end += 1
         if word(toks, end) in STOPS and not any(c.start >= end and c.label in SETTLING for c in cues):
             yield Cue("filler", "", start, end)
+
+
+def _only_now(toks: Toks) -> Iterator[Cue]:
+    """ "meant to send this at 1600, bed 5 340", "5 was 340 at 1600, only sending now"."""
+    for k, said in enumerate(toks.said):
+        verb = k + 2 if toks.said[k + 1 : k + 2] == ("to",) or said == "should" else k + 1
+        end = verb + 1
+        while word(toks, end) in {"it", "this", "in"}:
+            end += 1
+        if (
+            said in {"meant", "should"}
+            and word(toks, verb) in SENDING
+            and word(toks, end) in {"at", "earlier"}
+        ):
+            yield Cue("filler", "", k, end)
+        elif said in {"only", "just"} and word(toks, verb) in SENDING_NOW and word(toks, end) == "now":
+            yield Cue("filler", "", k, end + 1)
 
 
 def _told_late(cues: tuple[Cue, ...], toks: Toks) -> Iterator[tuple[int, int]]:

@@ -11,6 +11,7 @@ from .beside import WATER_SEALS, of_their_like
 from .bridging import bridged, sent
 from .carriedout import with_carried_out
 from .clock import clocks
+from .corrections import MOVING
 from .elsewhere import elsewhere
 from .endings import with_endings
 from .everyday import everyday
@@ -79,6 +80,7 @@ TAKEN_BACK = {
     **dict.fromkeys(("kill", "throw", "toss", "pull", "drop"), MARKS),
 }
 """Words that take back one of these, and mean something else alone: a tube is removed, a patient voids."""
+LINED = MARKS | {"line"}
 LINE_REACH = 5
 """How many words behind them the line is named."""
 DRAWING = frozenset({"drew", "draw", "drawn", "drawing"})
@@ -123,6 +125,7 @@ def recast(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each with the meaning that it has here."""
     cues = _with_changes(cues, toks)
     cues = _with_taken_back(cues, toks) if TAKEN_BACK.keys() & toks.words else cues
+    cues = cues if MOVING.isdisjoint(toks.words) else _with_moved_line(cues, toks)
     ends = any(_ends(cue) for cue in cues)
     found = tuple(_meant(cue, toks, ends=ends) for each in cues for cue in _apart(each, toks))
     if not FRESH.isdisjoint(toks.words):
@@ -175,7 +178,7 @@ def _is_bed(toks: Toks, k: int) -> bool:
 
 def _with_taken_back(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """ "pls remove the 1100 mark on 18", "void 10's 0930 line": of a line that is named, it is taken back."""
-    first = next((k for k, said in enumerate(toks.said) if said not in POLITE), len(toks))
+    first = _first(toks)
     lines = TAKEN_BACK.get(word(toks, first), frozenset())
     of_bed = word(toks, first) == "void" and word(toks, first + 1) in BED_WORDS
     named = not lines.isdisjoint(toks.said[first + 1 : first + 1 + LINE_REACH])
@@ -184,6 +187,26 @@ def _with_taken_back(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
         return cues
     taken = Cue("kind", "withdrawn", first, first + 1)
     return tuple(sorted([taken, *(c for c in cues if c.start != first)], key=lambda cue: cue.start))
+
+
+def _first(toks: Toks) -> int:
+    """Where what is asked for begins."""
+    return next((k for k, said in enumerate(toks.said) if said not in POLITE), len(toks))
+
+
+def _with_moved_line(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    """ "move the 1800 mark from 5 to 6", "move my last entry to bed 6": a line is put right, nobody moves."""
+    first = _first(toks)
+    to = next((k for k in range(first, len(toks)) if word(toks, k) in {"to", "from", "into"}), 0)
+    said = toks.said[first + 1 : to]
+    numbers = [k for k, w in enumerate(said) if w.isdecimal() and len(w) >= SHORT]
+    pointed = numbers[:1] == [1] and said[0] in {"the", "my", "that", "this"}
+    line = not LINED.isdisjoint(said) and (numbers or not (MARKS | {"last"}).isdisjoint(said))
+    if word(toks, first) not in MOVING or not (pointed or line or said == ("my", "last")):
+        return cues
+    kept = [c for c in cues if c.start > first and (c.label != "ask" or c.start >= to)]
+    moved = [Cue("kind", "corrected", first, first + 1), *kept]
+    return (*(c for c in cues if c.end <= first), *moved)
 
 
 def _new_box(cue: Cue, toks: Toks) -> Cue:
@@ -220,6 +243,11 @@ def _apart(cue: Cue, toks: Toks) -> Iterator[Cue]:
         return
     if phrase_of(cue, toks) == "water seal at" and len(word(toks, cue.end)) == FULL_HOUR:
         yield cue._replace(end=cue.end - 1)  # "ordered water seal at 1830": no seal is so deep
+        yield Cue("filler", "", cue.end - 1, cue.end)
+        return
+    if cue.label == "plan" and word(toks, cue.end - 1) == "under" and word(toks, cue.end) in BED_WORDS:
+        if cue.end - cue.start > 1:  # "should be under bed 6"
+            yield Cue("kind", "corrected", cue.start, cue.end - 1)
         yield Cue("filler", "", cue.end - 1, cue.end)
         return
     of_bed = word(toks, cue.start - 1) == "of" and word(toks, cue.end) in BED_WORDS | EACH

@@ -28,7 +28,8 @@ class Correction(Sorted):
     def read(self) -> list[Statement | Unclear]:
         """The correction, or the question about it."""
         for k, item in enumerate(self.items):
-            self.turned |= 0 < self.turn < item.start
+            if 0 < self.turn < item.start:
+                self.toward, self.turned = self.toward or not self.turned, True
             nxt = self.items[k + 1] if k + 1 < len(self.items) else None
             self.piece(item, nxt)
         self.odd |= self._ends_open()
@@ -103,7 +104,8 @@ class Correction(Sorted):
             return Unclear(slot="level_ml", text=self.text, statement=made)
         whole = made.at is not None and made.level_ml is not None
         paired = made.tube is not None and made.to_tube is not None
-        told = self.turned or self.nums.all or self.times.all or paired or belongs(self.items)
+        told = self.turned or self.nums.all or self.times.all or paired or self.beds.now
+        told = told or belongs(self.items)
         if made.bed is None and (whole or not told):
             return Unclear(slot="bed", text=self.text, statement=made)
         if not any((made.to_bed, made.to_tube, made.level_ml is not None, made.to_at)):
@@ -131,7 +133,7 @@ class Correction(Sorted):
         free, right = self.nums.free, self.times.now if self.wrong_time else []
         right = right or ([self.meant] if self.meant is not None else [])
         names = len(free) == 1 and bool(right) and free[0].start < right[0].start
-        return names or any(map(self._only_names, (self.beds, self.tubes)))
+        return names or self.moves or any(map(self._only_names, (self.beds, self.tubes)))
 
     def _only_names(self, sides: Sides) -> bool:
         """Whether the one number stands before the right one of two beds, or of two tubes."""
@@ -142,7 +144,8 @@ class Correction(Sorted):
         """ "13 not 12", "oops meant 14": small numbers with no word bed and nothing else said."""
         alone = not (self.nums.all or self.times.all or self.tubes.all)
         answers = any(i.role == "cue" and i.value == "no" for i in self.items)
-        return alone and made.to_bed is not None and not self.named_beds and not answers
+        named = self.named_beds or "wrong bed" in self.said
+        return alone and made.to_bed is not None and not named and not answers
 
     def _may_be_of_event(self) -> bool:
         """ "the clamp on 12 was at 1400 not 1500": of an event, and no level."""

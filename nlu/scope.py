@@ -6,12 +6,13 @@ first; a denied or hoped-for number never reaches a mark, and is asked about ins
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Set
+from collections.abc import Set
 
 from .claims import CLAIMED, DOSES, SAYS, STRONG, claimed, without_doses
 from .coming import COMING, CONDITIONS, NEXT, condition_end, is_of_later
 from .corrections import is_correction
 from .items import FINDINGS, Item
+from .mending import repaired
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .polarity import DENIED, turned
@@ -57,7 +58,8 @@ NEARLY = frozenset({"nearly", "almost"})
 PLEASE = frozenset({"please", "pls", "plz", "someone", "somebody"})
 ABSENT = "absent"
 """What was looked for and not there: no finding, and no answer either."""
-REPAIR = "repair"
+RIGHTING = frozenset({"corrected", "withdrawn"})
+"""Asked of the reader, and of nobody else."""
 
 
 def scoped(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
@@ -76,7 +78,7 @@ def scoped(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
         found = _planned(found, toks)
         if not is_correction(tuple(found), toks):
             found = _negated(found)
-    return tuple(_repaired(found, toks))
+    return tuple(repaired(found, toks))
 
 
 def _asks(items: tuple[Item, ...], toks: Toks) -> bool:
@@ -152,7 +154,7 @@ def _is_nearly(item: Item, toks: Toks) -> bool:
 
 def _is_wish(cue: Item, toks: Toks) -> bool:
     """ "change canister please", "please put 5 back on suction": asked of somebody, not done."""
-    if cue.value not in {"kind", "what"} or toks.words.isdisjoint(PLEASE):
+    if cue.value not in {"kind", "what"} or cue.name in RIGHTING or toks.words.isdisjoint(PLEASE):
         return False
     bare = word(toks, cue.start) in {"new", "fresh"} and cue.end - cue.start == PAIR  # "new box please"
     wished = cue.value == "kind" and cue.name in WISHED and (word(toks, cue.start) in BASE or bare)
@@ -205,18 +207,6 @@ def _deny(items: list[Item], start: int, end: int, role: str = DENIED, *, planne
             items[j] = item.as_role(role)
 
 
-def _answers(items: list[Item], k: int) -> bool:
-    """ "12 no 1050": only a bed before, and behind it what can be no bed: a "no" to what was asked."""
-    before, after = [i for i in items[:k] if not _quiet(i)], [i for i in items[k + 1 :] if not _quiet(i)]
-    if len(before) != 1 or len(after) != 1 or not (before[0].role == "bed" or before[0].label is not None):
-        return False
-    return after[0].role == "num" and after[0].label is None
-
-
-def _quiet(item: Item) -> bool:
-    return item.role == "sep" or (item.role == "cue" and item.value in {"bed", "level", "word"})
-
-
 def _without_remarks(items: list[Item], toks: Toks) -> list[Item]:
     """ "mark 560, that was ten minutes ago", "clamped for ct": when or why it was, and nothing more of it."""
     happened = next((i.start for i in items if i.role == "cue" and i.value == "what"), len(toks))
@@ -249,44 +239,3 @@ def _is_gone_for(items: list[Item], k: int, toks: Toks) -> bool:
 
 
 REMARKING = frozenset({"that was"})
-MENDING = frozenset({"correction", "make that", "scratch that", "strike that"})
-
-
-def _mends(items: list[Item], k: int, toks: Toks) -> bool:
-    """ "correction"; in "mark 720 bed 10 actually make that bed 12" the "actually" is one with it."""
-    if k + 1 < len(items) and phrase_of(items[k], toks) == "actually":
-        return items[k + 1].value == "repair" or _mends(items, k + 1, toks)
-    return items[k].value == "kind" and phrase_of(items[k], toks) in MENDING
-
-
-TOLD_LEADS = frozenset({"level", "levelat"})
-
-
-def _is_of_two(items: list[Item], k: int, toks: Toks) -> bool:
-    """ "mark two fifteen actually two fifty", "bed 3 actually bed 5": said of what stands just before."""
-    if not 0 < k < len(items) - 1 or phrase_of(items[k], toks) != "actually":
-        return False
-    told = items[:k]
-    before, after = items[k - 1], next((i for i in items[k + 1 :] if i.value != "bed"), items[k])
-    if before.role == after.role == "bed":
-        return not any(i.role in {"num", "time"} for i in told)
-    if not {before.role, after.role} <= {"num", "time"}:
-        return False
-    led = any(i.lead in TOLD_LEADS for i in told[:-1])
-    timed = led and (before.role == "time" or before.at)
-    return timed or (before.role == after.role == "num" and before.lead in TOLD_LEADS)
-
-
-def _repaired(items: list[Item], toks: Toks) -> Iterator[Item]:
-    """ "bed twelve, no, thirteen": a word of repair with something before it and something after."""
-    said = False
-    for k, item in enumerate(items):
-        mends = _mends(items, k, toks) or _is_of_two(items, k, toks)
-        repairs = item.role == "cue" and (item.value in {"repair", "no"} or mends)
-        if repairs and item.value == "no" and _answers(items, k):
-            repairs = False
-        if repairs and said and any(i.role in {"num", "bed", "time", "tube"} for i in items[k + 1 :]):
-            yield item.as_role(REPAIR)
-        else:
-            yield item
-        said |= item.role in {"num", "time"} or item.role == "bed"

@@ -139,7 +139,7 @@ class Sentence:
 
     def _is_bare_correct(self) -> bool:
         """ "correct", "12 correct": a yes; "correct bed 12", "please correct" puts something right."""
-        said = [i for i in self._labelled if i.role != "cue" or i.value not in {"bed", "word"}]
+        said = [i for i in self._labelled if i.role != "cue" or i.value not in {"bed", "word", "yes"}]
         last = said[-1:] if said else []
         whole = all(i.role == "bed" for i in said[:-1]) and len(said) < 3
         return whole and any(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import datetime
 
-from .corrections import ENTERED, LINE_WORDS, belongs, is_told_of, turn_behind
+from .corrections import ENTERED, LINE_WORDS, MOVING, belongs, is_told_of, pointed, turn_behind
 from .drafts import SIDES
 from .items import FULL_HOUR, RECENT, Item
 from .labels import tube_name
@@ -19,6 +19,9 @@ SAID_FALSE = frozenset(
 )
 POINTING = frozenset({"the", "that", "my"})
 TWO = 2
+PAIR = 2
+"""Words between a level and the end of its time: 340 at 1800."""
+TOO_MANY = frozenset({"extra", "a", "an", "one", "another", "missed", "missing", "dropped", "added"})
 MEANT = frozenset({"meant", "i meant"})
 FAR_OVER = 10
 """A level so many times what follows was not mistyped for it."""
@@ -40,6 +43,8 @@ class Sorted:
         self.named_beds = any(i.role == "bed" for i in items)
         self.meant: Item | None = None
         self.turn = turn_behind(items, toks)
+        self.pointed = pointed(items, toks)
+        self.moves = any(i.name == "corrected" and word(toks, i.start) in MOVING for i in items)
 
     def piece(self, item: Item, nxt: Item | None) -> None:
         phrase = phrase_of(item, self.toks)
@@ -54,13 +59,13 @@ class Sorted:
             case "cue" if item.value == "filler" and phrase == "to":
                 self.turned = True
             case "bed":
-                self.meant = item if self.toward else self.meant
+                self.meant = item if self.toward or item is self.pointed else self.meant
                 self._add(self.beds, item)
             case "tube":
                 self._add(self.tubes, item)
             case "time":
                 self._time(item, nxt)
-            case "num" if phrase != "one":  # "the 1030 one was really at 1045"
+            case "num" if phrase != "one" and not self._is_a_digit(item):  # "the 1030 one was at 1045"
                 self._number(item, nxt)
             case "bad" | "alt":
                 self.odd = True
@@ -70,11 +75,15 @@ class Sorted:
             self.toward = False  # "make that 638 for bed 4": the bed of that line
 
     def _meant_before(self, item: Item, nxt: Item | None, phrase: str) -> None:
-        """ "4B I meant. 80 at 1930": a bed alone before it is the right one."""
-        bed = self.beds.free[-1:] if nxt is None or nxt.role == "sep" else []
-        if phrase in MEANT and bed and bed[0].end == item.start and not self.nums.all:
-            self.meant = bed[0]
-            self.beds.now.append(self.beds.free.pop())
+        """ "4B I meant. 80 at 1930": what stands alone before it is right."""
+        for sides in (self.beds, self.nums) if phrase in MEANT and (nxt is None or nxt.role == "sep") else ():
+            if sides.free and sides.free[-1].end == item.start and len(self.nums.all) < TWO:
+                self.meant = sides.free[-1]
+                sides.now.append(sides.free.pop())
+
+    def _is_a_digit(self, item: Item) -> bool:
+        """ "extra zero on bed 5, should be 340"."""
+        return item.amount == 0 and word(self.toks, item.start - 1) in TOO_MANY
 
     def _said_false(self, phrase: str) -> None:
         """ "515 was wrong, 551": the only number before it is the wrong one."""
@@ -86,18 +95,25 @@ class Sorted:
         if self.negated or item.link in {"not", "from"} or item.lead == "from" or line:
             self.negated = False
             sides.was.append(item)
-        elif self.turned or item.lead == "to" or item.link == "to" or self._is_told_right(item):
+        elif self.turned or item.lead == "to" or item.link == "to" or self._is_told_right(sides, item):
             sides.now.append(item)
         else:
             sides.free.append(item)
 
-    def _is_told_right(self, item: Item) -> bool:
-        if item.role in {"num", "time"}:  # "that 340 is bed 4 but the time was 1845"
-            return self.wrong_time and item.clocklike and is_told_of(item, self.toks)
-        if item.role == "tube":
-            return not self.tubes.all and is_told_of(item, self.toks)
-        other = bool(self.beds.all) or belongs(self.items)
-        return item.role == "bed" and other and is_told_of(item, self.toks)
+    def _is_told_right(self, sides: Sides, item: Item) -> bool:
+        """ "that 340 is bed 4 but the time was 1845", "wrong bed, it was 6"."""
+        if not is_told_of(item, self.toks):
+            return False
+        if sides is self.beds:
+            return self._is_right_bed(item)
+        if sides is self.tubes:
+            return not self.tubes.all
+        return self.wrong_time and item.clocklike
+
+    def _is_right_bed(self, item: Item) -> bool:
+        alone = not (self.nums.all or self.times.all) and self.items[-1] is item  # "that was for bed 6"
+        alone |= item is self.pointed or "wrong bed" in self.said
+        return bool(self.beds.all) or belongs(self.items) or alone
 
     def _names_line(self, nxt: Item | None) -> bool:
         return nxt is not None and nxt.role == "cue" and nxt.value in LINE_WORDS
@@ -122,7 +138,7 @@ class Sorted:
             self._time(item, nxt)
         elif item.amount is None or item.negative or item.unit == "bad":
             self.odd = True
-        elif item.label is not None and item.lead in {"", "to"} and not item.unit and self._wants_bed(item):
+        elif self._may_be_bed(item) and self._wants_bed(item):
             where = word(self.toks, item.start - 1) in {"for", "on", "in"} and len(self.tubes.all) == TWO
             self.meant = item if self.toward else self.meant
             self._add(self.beds, item, line=where)
@@ -179,6 +195,8 @@ class Sorted:
             return False
         later = [i for i in self.items if i.start > item.start]
         right = next((i for i in later if i.role == "num"), None)
+        if right is not None and right.at and right.clocklike and right.end <= item.end + PAIR:
+            return False  # "correction: bed 5 340 at 1800"
         short = len(item.digits) == FULL_HOUR - 1 and item.digits[1:] != "00" and item.digits[0] != "0"
         if short and (right is None or (right.label is not None and right.link != "to")):
             return False  # "the 240 was for bed 7 not bed 6"
@@ -214,12 +232,22 @@ class Sorted:
         return plain and self.toward and len(self.beds.all) < TWO and bool(self.nums.all)
 
     def _right_bed(self, item: Item) -> None:
-        """It is the bed if one was said and it is too small to be the level; else it is asked."""
-        was = self.nums.all[0].amount or 0
-        if (self.beds.all or "wrong bed" in self.said) and was >= FAR_OVER * max(1, item.amount or 0):
+        """It is the bed if one was said and it is too small to be the level; else it is asked.
+
+        "put 120 for 8 but its 12": a digit too many, or the other bed?
+        """
+        was = self.nums.all[0]
+        far = (was.amount or 0) >= FAR_OVER * max(1, item.amount or 0)
+        typed = iter(was.digits)
+        mistyped = all(digit in typed for digit in item.digits)
+        if far and not mistyped and (self.beds.all or "wrong bed" in self.said):
             self.beds.now.append(item)
         else:
             self.odd = True
+
+    def _may_be_bed(self, item: Item) -> bool:
+        led = item.lead in {"", "to"} or (self.moves and "from" in {item.lead, item.link})
+        return item.label is not None and led and not item.unit
 
     def _wants_bed(self, item: Item) -> bool:
         if self._may_be_right_bed(item):
@@ -228,6 +256,8 @@ class Sorted:
         last = self.beds.all[-1] if self.beds.all else None
         if last is not None and item.link == "not" and last.end + 1 == item.start:
             return True  # "was for 7 not 6"
+        if last is not None and self.moves and item.link == "to":
+            return True  # "move my 0300 from 5 to 6"
         return not self.beds.all or (len(self.beds.all) == 1 and not self.nums.all and other)
 
 

@@ -178,7 +178,8 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "has been discharged", "(was|is|got|been) discharged home",
     ),
     "kind:corrected": (
-        "correct", "correction", "fix", "should be", "s/b", "should have been", "should have (put|said)",
+        "correct", "correction", "fix", "should be", "s/b", "should have been",
+        "should have (put|said|gone to|gone on|gone in)",
         "should read", "should say",
         "instead of", "correct that", "correct the", "amend the", "make that", "make it", "i meant",
         "meant", "change the", "change that", "was wrong", "is wrong", "corrected", "correcting", "wrong",

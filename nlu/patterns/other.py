@@ -191,6 +191,8 @@ OTHER: dict[str, tuple[str, ...]] = {
         "(sorry|apologies) (for|) (the|) late (entries|entry|ones|text|message|update|)",
         "(no|lost) (signal|wifi|reception)",
         "(don't|dont) (wake|disturb|worry|panic)", "(when|as) i (last|) looked (at it|)",
+        "(late|backdated|retrospective) entry",
+        "(i|just|) (rechecked|double checked|checked again|looked again)",
         "quick one", "late one", "(sorry|apologies) for the (delay|wait)",
         "need to (log|record|enter)",
         "(off|going|heading|gone) (to|on|for) (my|) break",

@@ -213,3 +213,59 @@ def test_an_entry_of_a_tube_is_taken_back(text: str, read: str) -> None:
 )
 def test_a_line_that_is_mended_where_it_is_told_is_no_correction(text: str, asked: str) -> None:
     assert reading(text, channel="voice") == asked
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("pls move my last entry from bed 5 to bed 6", "corrected bed=5 to_bed=6"),
+        ("move bed 6's 1800 line to bed 7", "corrected bed=6 at=18:00 to_bed=7"),
+        ("move my 1800 from 5 to 6", "corrected bed=5 at=18:00 to_bed=6"),
+        ("move the 1800 mark from 5 to 6 please", "corrected bed=5 at=18:00 to_bed=6"),
+        ("can you move the 340 from bed 5 to bed 6", "corrected bed=5 was_ml=340 to_bed=6"),
+        ("move the 340 at 1800 from bed 5 to 6", "corrected bed=5 at=18:00 was_ml=340 to_bed=6"),
+        ("switch the 1800 line from bed 5 to 6", "corrected bed=5 at=18:00 to_bed=6"),
+        ("move my last to bed 6", "corrected to_bed=6"),
+        ("move bed 5 to bed 6", "moved bed=5 to_bed=6"),
+        ("moved 5 to 6 at 1800", "moved bed=5 at=18:00 to_bed=6"),
+        ("move the line to bed 6", "ask bed"),
+        ("moved the 1800 line on 5", "ask to_bed"),
+    ],
+)
+def test_a_line_that_is_to_be_moved_is_put_right_and_nobody_moves(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("that was for bed 6", "corrected to_bed=6"),
+        ("that 340 was bed 6", "corrected was_ml=340 to_bed=6"),
+        ("oops wrong bed, its 6", "corrected to_bed=6"),
+        ("i charted 340 on 5 but it was 6", "corrected bed=5 was_ml=340 to_bed=6"),
+        ("i put bed 5 340 but its 304", "corrected bed=5 was_ml=340 level_ml=304"),
+        ("i put bed 5 120 but its 12", "ask level_ml"),
+        ("put 340 in bed 5 by mistake, it's bed 6", "corrected bed=5 was_ml=340 to_bed=6"),
+        ("entered 340 under bed 5, should be under bed 6", "corrected bed=5 was_ml=340 to_bed=6"),
+        ("bed 5 340 should have gone to bed 6", "corrected bed=5 was_ml=340 to_bed=6"),
+        ("bed 6 was 340", "mark bed=6 level_ml=340"),
+        ("the 340 is bed 6", "mark bed=6 level_ml=340"),
+    ],
+)
+def test_a_line_told_of_the_wrong_bed_is_put_on_the_right_one(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("correction: bed 5 340 at 1800", "corrected bed=5 at=18:00 level_ml=340"),
+        ("bed 5 correction 340 at 1800", "corrected bed=5 at=18:00 level_ml=340"),
+        ("extra zero on bed 5, should be 340", "corrected bed=5 level_ml=340"),
+        ("bed 5 340 i meant", "corrected bed=5 level_ml=340"),
+        ("correct bed 5 from 0 to 340", "corrected bed=5 was_ml=0 level_ml=340"),
+        ("bed 5 340 at 1800 correction 430", "ask at"),
+    ],
+)
+def test_the_right_level_with_its_time_is_no_time_of_another_line(text: str, read: str) -> None:
+    assert reading(text) == read

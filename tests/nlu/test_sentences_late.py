@@ -26,6 +26,10 @@ NIGHT = ARRIVED.replace(hour=2, minute=20)
         "forgot to send the 1700 for bed 7, was 425",
         "missed the 1700 on bed 7 - 425",
         "forgot the 1700 one for bed 7 it was 425 at 1700",
+        "meant to send at 1700: bed 7 425",
+        "should have sent this at 1700, bed 7 425",
+        "was 425 on bed 7 at 1700, only sending now",
+        "bed 7 late entry 425 at 1700",
         "sorry forgot to chart the 5pm mark on bed 7 it was 425",
     ],
 )

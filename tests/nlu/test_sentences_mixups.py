@@ -274,7 +274,6 @@ def test_shorthand_of_the_night_is_read_where_it_says_one_thing(text: str, read:
     "text",
     [
         "0300 round: 5 415, 6 120 no change, 7 80",
-        "move my 0300 from 5 to 6",
         "i charted 5's number on 6, fix pls",
     ],
 )
