@@ -12,10 +12,11 @@ from .patterns.clockwords import AMPM, HOUR_WORDS
 from .patterns.numerals import NUMERALS
 from .tokens import Token
 
-BEFORE_HOUR = frozenset({"at", "@", "and", "add", "both", "of", "is", "all"})
+BEFORE_HOUR = frozenset({"at", "@", "and", "add", "both", "of", "is", "all", "that", "had"})
 NOUGHTS = frozenset({"o", "oh", "0"})
 SUFFIXES = frozenset(AMPM) | HOUR_WORDS
-HOURS, MINUTES = 24, 60
+DIALS = frozenset({"suction", "wall", "dial", "vacuum", "gauge"})
+NOON, HOURS, MINUTES = 12, 24, 60
 SPELT = 5
 """Signs of three single digits with a hyphen between each: no range has so many."""
 
@@ -64,13 +65,23 @@ def _spelt(toks: Sequence[Token], i: int) -> int:
 def _parts_hour(toks: Sequence[Token], i: int) -> bool:
     """Whether it is the hyphen of "2-15 a.m.", "20-45 hrs"."""
     hour, minute = _text(toks, i - 1), _text(toks, i + 1)
-    dotted = _text(toks, i + 2) in {"a", "p"} and _text(toks, i + 3) in {".", "m"}
-    suffix = dotted or _text(toks, i + 2) in SUFFIXES
-    if toks[i].text != "-" or not suffix or len(minute) != len("15"):
+    if toks[i].text != "-" or not (hour.isdecimal() and minute.isdecimal() and len(minute) == len("15")):
         return False
     glued = toks[i].glued and toks[i + 1].glued and _text(toks, i - 2) != "-"
-    digits = hour.isdecimal() and minute.isdecimal()
-    return glued and digits and len(hour) <= len("20") and int(hour) < HOURS and int(minute) < MINUTES
+    whole = glued and len(hour) <= len("20") and int(hour) < HOURS and int(minute) < MINUTES
+    return whole and (_is_suffix(toks, i + 2) or (int(hour) > NOON and _is_timed(toks, i - 2)))
+
+
+def _is_suffix(toks: Sequence[Token], i: int) -> bool:
+    """Whether "p.m.", "hours", "at night" or "in the morning" stands here."""
+    text, after = _text(toks, i), _text(toks, i + 1)
+    dotted = text in {"a", "p"} and after in {".", "m"}
+    return dotted or text in SUFFIXES or (text, after) in {("at", "night"), ("in", "the")}
+
+
+def _is_timed(toks: Sequence[Token], i: int) -> bool:
+    """ "at 18-30", "time 14-30"; but "suction at 20-25" is a range."""
+    return _text(toks, i) in {"at", "@", "time", "of"} and DIALS.isdisjoint(t.text for t in toks[:i][-3:])
 
 
 def _noughts(toks: Sequence[Token]) -> list[Token]:

@@ -89,7 +89,8 @@ def _bed(toks: Sequence[Token], i: int, *, named: bool) -> Token:
     label = _label(toks, i + 1)
     behind = _text(toks, label + (_text(toks, label) == ","))
     alone = _is_number(_text(toks, i + 1)) and not named
-    told = label > i + 1 and behind in TOLD and (token.text in SURE or not named)
+    said = behind in TOLD or _text(toks, i - 1) in {"on", "in", "for"}
+    told = label > i + 1 and said and (token.text in SURE or not named)
     if (token.text in BEDS and (told or alone)) or (i == 0 and alone and _is_mark(toks, 1)):
         return token._replace(text="bed")
     return token

@@ -81,11 +81,13 @@ def beds(toks: Toks, i: int, index: Mapping[str, str] | None, *, voice: bool, cu
 
 
 def _with_pieces(toks: Toks, index: Mapping[str, str], said: Said) -> Said:
-    """The labels, and "4 07" or "four 12" as the bed 407 or 412 that the unit has; then no unknown bed 4."""
+    """The labels, and "4 07", "4:07" or "four 12" as the bed 407 or 412 that the unit has; then no unknown
+    bed 4."""
+    ends = [(end + _is_signed(toks, end), head) for end, head, _ in said if head.isdecimal()]
     pieced: Said = [
         (end + 1, head + word(toks, end), index[head + word(toks, end)])
-        for end, head, _ in said
-        if _goes_on(toks, end) and head.isdecimal() and head + word(toks, end) in index
+        for end, head in ends
+        if (_goes_on(toks, end) or word(toks, end - 1) == ":") and head + word(toks, end) in index
     ]
     return [found for found in said if found[2] is not None] + pieced if pieced else said
 

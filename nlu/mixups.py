@@ -29,6 +29,7 @@ PLAIN = frozenset({"word", "filler", "about", "time", "timeword", "bed", "opens"
 QUARTER = 15
 DOWN = frozenset({"down", "up", "back", "out"})
 BREAKING = frozenset({"", ",", ".", ";", "!", "at", "@", "tea", "t"})
+LETTERS = frozenset("abcdefgh")
 ROUND = frozenset(map(str, range(20, 100, 10)))
 SPANS = frozenset({"-", "to", "til", "till", "until"})
 
@@ -204,6 +205,15 @@ def before_all(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     yield from ["a number before all beds was not understood"] * lost
 
 
+def lettered(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed 9-A line 240", where the unit has no 9A: the letter is of the label, and no article."""
+    for item in items:
+        letter = word(toks, item.end + 1)
+        dashed = word(toks, item.end) == "-" and glued(toks, item.end) and glued(toks, item.end + 1)
+        if item.role == "bed" and dashed and letter in LETTERS:
+            yield "a letter behind the label"
+
+
 def thrice(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "1 1 1 0", "twelve twelve twelve": the bed said again, or a number of its own?"""
     for item in items:
@@ -215,6 +225,7 @@ def thrice(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 EITHER = (
     Rule(row_of_beds, frozenset({"level"}), frozenset({"beds"})),
     Rule(thrice, frozenset({"bed"})),
+    Rule(lettered, frozenset({"bed"}), frozenset({"-"})),
 )
 HEARD = (
     *EITHER,

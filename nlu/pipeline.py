@@ -176,7 +176,7 @@ def _is_letter_of_bed(toks: Sequence[Token], i: int) -> bool:
         return False
     if i > 0 and toks[i - 1].text in TUBES:
         return True
-    start = i
+    start = i - (i > 1 and toks[i - 1].text == "-" and toks[i].glued)  # "9-A line"
     while start and (toks[start - 1].text in NUMERALS or toks[start - 1].is_digits):
         start -= 1
     return 0 < start < i and toks[start - 1].text in LABELLED

@@ -16,6 +16,7 @@ from .numbers import Toks, glued, is_digits, starts_number, word
 from .patterns.asides import THINGS
 from .patterns.clockwords import HOUR_WORDS
 from .patterns.leads import LINES
+from .patterns.numerals import HOMOPHONES
 from .patterns.places import PLACES
 from .pipeline import Cue
 
@@ -226,7 +227,7 @@ def _tells_line(cue: Cue, toks: Toks) -> bool:
         return False
     near = range(cue.start - 2, cue.start - 2 - LONGEST_LABEL, -1)
     bed = next((k for k in near if word(toks, k) in BED_WORDS), 0)
-    return bed > 1 and word(toks, bed - 1) in OF_BED and word(toks, bed - 2) in LINES
+    return bed > 1 and word(toks, bed - 1 - (word(toks, bed - 1) in OF_BED)) in LINES
 
 
 def _is_called_by_time(cue: Cue, toks: Toks) -> bool:
@@ -240,7 +241,8 @@ def _is_called_by_time(cue: Cue, toks: Toks) -> bool:
     opens = word(toks, start - 1) in BEFORE_BED - BED_WORDS | THINKING
     bed = cue.end + (word(toks, cue.end) in OF_BED)
     label = bed + (word(toks, bed) in BED_WORDS)
-    tells = range(label + 1, label + 1 + LONGEST_LABEL) if opens and starts_number(toks, label) else ()
+    named = starts_number(toks, label) or (label > bed and word(toks, label) in HOMOPHONES)
+    tells = range(label + 1, label + 1 + LONGEST_LABEL) if opens and named else ()
     return any(word(toks, k) in TOLD and starts_number(toks, k + 1) for k in tells)
 
 

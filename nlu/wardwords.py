@@ -9,23 +9,23 @@ from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
-from .patterns.numerals import NUMERALS
+from .patterns.numerals import HOMOPHONES, NUMERALS
 from .tokens import Token
 
 NUMBER = "#"
 """Stands for any number among the words beside."""
 ANY: frozenset[str] = frozenset()
 BED = frozenset({"bed", "beds", "room", "rm", "bay"})
-BEFORE_BED = BED | {"", "so", "and", "uh", "um", "okay", "hey"}
+BEFORE_BED = BED | {"", "so", "and", "uh", "um", "okay", "hey", "bet", "bad", "bit", "bid"}
 VALUED = frozenset({NUMBER, "is", "are", "at", "was", "reads", "now", "as", "his", "about", "roughly", "of"})
 PLACED = frozenset({"on", "for", "in", *BED})
 TUBES = frozenset({"tube", "tubes", "tub", "drain", "drains"})
-CANISTERS = frozenset({"canister", "box", "chamber", "bottle", "unit"})
+CANISTERS = frozenset({"canister", "cannister", "box", "chamber", "bottle", "unit"})
 LINE = frozenset({"line", "lines", "mark", "marks", "marked", "level", "levels", "reading"})
 SIDES = frozenset({"left", "right", "side", "pleural", "mediastinal"})
 COUNTED = frozenset({NUMBER, "ml", "mls", "mil", "mils", "mills", "cc", "ccs", "milliliters", "millilitres"})
 LENGTHS = HOUR_WORDS | MINUTE_WORDS
-NAMED = LINE | TUBES | CANISTERS | SIDES | {NUMBER, "fluid", "shift", "time", "it", *"abcdefgh"}
+NAMED = LINE | TUBES | CANISTERS | SIDES | {NUMBER, "fluid", "shift", "time", "it", *"abcdefgh", *HOMOPHONES}
 """What may be so much: "mark as 410", "bed 3b as 410"."""
 
 
@@ -51,9 +51,11 @@ THINGS = {
     **_all("mart", Heard("mark", behind=VALUED | PLACED)),
     **_all("reeds", Heard("reads")),
     **_all("leads", Heard("reads", TUBES | CANISTERS | {NUMBER}, frozenset({NUMBER}))),
-    **_all("labels", Heard("level", TUBES | CANISTERS | {NUMBER}, frozenset({NUMBER}))),
+    **_all("labels", Heard("level", TUBES | CANISTERS | {NUMBER, "the"}, VALUED | {"a"})),
     **_all("chess test jest", Heard("chest", behind=TUBES)),
-    **_all("tub", Heard("tube", SIDES | {"chest", "chess", "test", "the"})),
+    **_all("tub", Heard("tube")),
+    **_all("train", Heard("drain", SIDES | {"chest", "chess", "the"})),
+    **_all("market", Heard("mark", behind=frozenset({NUMBER}))),
     **_all("banister bannister canaster", Heard("canister")),
     **_all("battle", Heard("bottle", behind=VALUED | PLACED)),
     **_all("boat", Heard("both", behind=frozenset({NUMBER, "at"}))),
@@ -65,9 +67,9 @@ THINGS = {
 LINKS = {
     "as": Heard("is", NAMED, VALUED | {"up", "sitting", "a"}),
     "his": Heard("is", behind=frozenset({NUMBER, "at", "up", *BED})),
-    "that": Heard("at", COUNTED | {"read", "taken"}, frozenset({NUMBER, "o", "oh"})),
+    "that": Heard("at", COUNTED | {"read", "taken", "done"}, frozenset({NUMBER, "o", "oh"})),
     "had": Heard("at", COUNTED, frozenset({NUMBER})),
-    "done": Heard("taken", COUNTED, frozenset({"at", "@", "and", "just", "now"})),
+    "done": Heard("taken", COUNTED, frozenset({"at", "@", "and", "add", "that", "just", "now"})),
     "read": Heard("taken", COUNTED, frozenset({"at", "@"})),
     "s": Heard("is", frozenset({NUMBER}), frozenset({"at", "up"})),
 }
@@ -126,19 +128,24 @@ def _linked(toks: Sequence[Token]) -> list[Token]:
 
 def _is_when(toks: Sequence[Token], i: int) -> bool:
     """Whether "as at" here stands behind a line, or "as" begins "as of now"."""
-    after = _text(toks, i + 1)
-    start = i
+    after = _beside(toks, i, 1)
+    start = i - (_text(toks, i - 1) == ",")
     while _is_number(_text(toks, start - 1)):
         start -= 1
-    level = _text(toks, i - 1) in COUNTED or start < i
+    level = _text(toks, i - 1) in COUNTED or _is_number(_beside(toks, i, -1))
     return after == "of" or (after == "at" and level and _text(toks, start - 1) not in BEFORE_BED)
 
 
 def _said(toks: Sequence[Token], i: int, heard: Heard | None) -> Token:
     if heard is None:
         return toks[i]
-    right = _is_among(_text(toks, i - 1), heard.before) and _is_among(_text(toks, i + 1), heard.behind)
+    right = _is_among(_beside(toks, i, -1), heard.before) and _is_among(_beside(toks, i, 1), heard.behind)
     return toks[i]._replace(text=heard.said, glued=False) if right else toks[i]
+
+
+def _beside(toks: Sequence[Token], i: int, step: int) -> str:
+    """The word beside a place, behind a comma: "mark, as 230"."""
+    return _text(toks, i + step * (1 + (_text(toks, i + step) == ",")))
 
 
 def _is_among(text: str, words: frozenset[str]) -> bool:

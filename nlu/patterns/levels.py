@@ -12,6 +12,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "measuring", "fluid level", "drain level", "drainage level", "chest tube level", "tube level",
         "canister level", "canister reads", "canister reading", "marked it", "markd", "mk", "mrk", "lvl",
         "(line|mark) (drawn|marked)", "hourly (mark|line|level|reading)",
+        "current (level|levels|line|mark|reading)",
         "drew (the|a|my|his|her) (line|mark)",
         "meniscus", "penned", "pen line", "pen mark", "drain reads", "box reads", "chamber reads",
         "chest tube reads", "tube reads", "drain reading", "canister is", "reads as", "reading at the line",

@@ -43,6 +43,12 @@ AT_SIX = "mark bed=12 at=18:00 level_ml=410"
         ("bed 12 line 410, no leak, title ing", f"{LINE}; checked bed=12 air_leak=none tidaling=True"),
         ("mark me down 410 for bed 12 at 6 pm", AT_SIX),
         ("thoracic drain bed 12 level 410", LINE),
+        ("bed 12 current levels 410 cc", LINE),
+        ("tub in bed 12 marked at 410", LINE),
+        ("bed 12 the labels is 410", LINE),
+        ("the right train on bed 12 reads 410", "mark bed=12 tube=right level_ml=410"),
+        ("bed 12 market 410", LINE),
+        ("bed 12 mark, as 410 done add 6 pm", AT_SIX),
         ("hourly mark for bed 12 is 410", LINE),
         ("line on bed twelve is four hundred ten", LINE),
     ],
@@ -77,6 +83,7 @@ def test_a_word_with_its_own_work_stays(said: str, wanted: str) -> None:
     [
         ("bed 3 line 80 bet 9 line 40", "mark bed=3 level_ml=80; mark bed=9 level_ml=40"),
         ("line in bed 3 is 80 and in bit ten it's 40", "mark bed=3 level_ml=80; mark bed=10 level_ml=40"),
+        ("lines are 80 on bed 3 and 40 on bit ten", "mark bed=3 level_ml=80; mark bed=10 level_ml=40"),
         ("bed 3 line 80 bad too line 40", "mark bed=3 level_ml=80; mark bed=2 level_ml=40"),
         (
             "bed four mark three forty at nineteen hundred bad five mark two ten",
@@ -88,6 +95,20 @@ def test_a_word_with_its_own_work_stays(said: str, wanted: str) -> None:
 def test_another_bed_may_be_misheard_where_one_was_named(said: str, wanted: str) -> None:
     """ "bed 3 line 80 bet 9 line 40"."""
     assert reading(said, channel="voice") == wanted
+
+
+@pytest.mark.parametrize(
+    ("said", "beds", "wanted"),
+    [
+        ("bed 2:24 mark 340", ("223", "224"), "mark bed=224 level_ml=340"),
+        ("bed 9-A line is 240", ("9", "9A", "9B"), "mark bed=9A level_ml=240"),
+        ("bed 9-A line is 240", ("9", "10"), "ask bed"),
+        ("bed nine a line is 240", ("9", "10"), "mark bed=9 level_ml=240"),
+    ],
+)
+def test_a_label_may_have_a_sign_inside(said: str, beds: tuple[str, ...], wanted: str) -> None:
+    """ "bed 2:24", "bed 9-A"."""
+    assert reading(said, beds=beds, channel="voice") == wanted
 
 
 @pytest.mark.parametrize("said", ["bad c t 1 line 340", "bit CT one line 340", "med CT1 line 340"])
@@ -104,6 +125,10 @@ def test_a_misheard_bed_may_have_letters(said: str) -> None:
         ("bed 12 line 340 at oh 815", "mark bed=12 at=08:15 level_ml=340"),
         ("bed 12 line 340 at 2-15 p.m.", "mark bed=12 at=14:15 level_ml=340"),
         ("bed 12 line 340 at 17-45 hours", "mark bed=12 at=17:45 level_ml=340"),
+        ("bed 12 line 340 at 17-45.", "mark bed=12 at=17:45 level_ml=340"),
+        ("bed 12 line 340 at 5-45 in the afternoon", "mark bed=12 at=17:45 level_ml=340"),
+        ("bed 12 line 340 that O-830 hours", "mark bed=12 at=08:30 level_ml=340"),
+        ("bed 12 line 340 suction at 20-25", "ask suction_cmh2o; ask suction_cmh2o"),
         ("bed 12 line 1-0-9-0 at 6 pm", "mark bed=12 at=18:00 level_ml=1090"),
         ("bed 12 line 1,000 and 55 at 6 pm", "mark bed=12 at=18:00 level_ml=1055"),
         ("room 2 1,550 at 6:04 pm", "mark bed=2 at=18:04 level_ml=1550"),
@@ -120,6 +145,7 @@ def test_digits_set_apart_are_one_number(said: str, wanted: str) -> None:
     [
         ("the 1800 mark for bed 6 is 690", "mark bed=6 at=18:00 level_ml=690"),
         ("for the 1800 mark bed 6 is 690", "mark bed=6 at=18:00 level_ml=690"),
+        ("for the 1330 mark bed 16 is 1510", "mark bed=16 at=13:30 level_ml=1510"),
         ("1800 line on 12 was 340", "mark bed=12 at=18:00 level_ml=340"),
         ("1800 mark bed 12 340", "ask level_ml"),
         ("bed 12 1800 line bed 14 is 300", "ask level_ml"),
