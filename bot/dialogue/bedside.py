@@ -81,10 +81,7 @@ class Bedside:
     """From when and where the reply is written."""
 
     def __post_init__(self) -> None:
-        sender = self.context.person
-        known = self.context.unit.names
-        names = known if sender.id in known else {**known, sender.id: sender.name}
-        self.view = View(zone=self.context.unit.zone, now=self.now, people=names)
+        self.view = self.context.view
 
     @property
     def now(self) -> datetime:

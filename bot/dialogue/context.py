@@ -8,6 +8,7 @@ from typing import Literal
 
 from bot.links import Links
 from bot.unit import Person, Unit
+from bot.wording.queries.view import View
 
 SKEW = timedelta(minutes=5)
 """A phone's clock may be this far ahead of ours."""
@@ -33,6 +34,12 @@ class Context:
     def sender(self) -> str:
         """Whose messages these are to the gateway: the phone's, where it is shared."""
         return self.device or self.person.id
+
+    @property
+    def view(self) -> View:
+        """From when and where a reply is written; who is or was on the unit's list has a name there."""
+        names = {self.person.id: self.person.name, **self.unit.names}
+        return View(zone=self.unit.zone, now=self.now, people=names)
 
     @property
     def said_at(self) -> datetime:

@@ -54,9 +54,5 @@ class Desk:
 
 
 def desk_of(query: Query, context: Context, book: Book) -> Desk:
-    """The desk of a query; everyone who is or was on the unit's list has a name there."""
-    unit = context.unit
-    names = {event.person: event.name for event in book.people_events() if event.unit == unit.id}
-    names |= unit.names
-    view = View(zone=unit.zone, now=context.now, people=names)
-    return Desk(query=query, context=context, book=book, view=view)
+    """The desk of a query."""
+    return Desk(query=query, context=context, book=book, view=context.view)

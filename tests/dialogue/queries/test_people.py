@@ -8,6 +8,7 @@ from dataclasses import replace
 import pytest
 
 from bot.engine.entries import Line
+from bot.intake.roster import with_changes
 from bot.store.book import PeopleEvent
 from bot.unit import Person, Role
 from tests.dialogue.queries.ward import AMY, BEN, CARLA, DAN, Ward, moment
@@ -50,19 +51,17 @@ def test_someone_who_is_no_longer_on_the_list_is_still_named_in_what_they_told()
     ward = Ward()
     gone = Person(id="ag-7", name="Gina", role=Role.NURSE)
     ward.tell("4 19:00", "12", Line(level_ml=100), who=gone)
-    with ward.store.turn(ward.unit.id) as book:
-        event = PeopleEvent(
-            unit="ward-4",
-            person="ag-7",
-            event="removed",
-            name="Gina",
-            role="nurse",
-            until=None,
-            at=moment("4 19:30"),
-            by="ops",
-        )
-        book.note_person(event)
-
+    event = PeopleEvent(
+        unit="ward-4",
+        person="ag-7",
+        event="removed",
+        name="Gina",
+        role="nurse",
+        until=None,
+        at=moment("4 19:30"),
+        by="ops",
+    )
+    ward = ward.with_unit(with_changes(ward.unit, (event,)))
     assert "(Gina, " in ward.asks("4 19:35", "last", "12").text
 
 
