@@ -143,9 +143,11 @@ class Berths(Desk):
         return Past(entry.drain, entry.position, chain, moment_text(entry.entered), closed=False)
 
     def _stood(self, drain: str) -> Past | None:
-        """How the drain stood when its bed was looked up; none where that was not, or it has more by now."""
+        """How the drain stands; none where that is not known, or where this message has written to it."""
+        if drain in self._written_to:
+            return None
         found: Past | None = self._held.get((_NEWEST, drain))
-        return found
+        return found or self._known.drains.get(drain)
 
     def _own(self, drain: str) -> None:
         if _UNIT_OF.value(self._connection, {"of_drain": drain}) != self.unit:

@@ -14,6 +14,7 @@ from bot.engine.entries import Left, Line, Opened, Removed, Withdrawal
 from bot.store import Book, Question, Store, open_store
 from bot.store.asking import _UNSETTLED, REACH
 from bot.store.berths import MOST_DRAINS_OF_A_BED
+from bot.store.ledgers import _LAST
 from bot.store.remembered import Known
 from bot.store.statements import Statement
 from tests.store.hands import at, claimed
@@ -41,15 +42,21 @@ def as_it_stands(book: Book, arrived_minute: int) -> tuple[Question, ...]:
     return tuple(each for each in Book(book._connection, book.unit).unsettled() if each.asked_at >= since)
 
 
-def test_what_waits_is_read_once_and_gone_on_from(store: Store, monkeypatch: pytest.MonkeyPatch) -> None:
-    asked: list[Statement] = []
+@pytest.fixture
+def asked(monkeypatch: pytest.MonkeyPatch) -> list[Statement]:
+    """The statements that are run."""
+    noted: list[Statement] = []
     rows = Statement.rows
 
-    def noted(statement: Statement, *told: Any) -> list[Any]:
-        asked.append(statement)
+    def run(statement: Statement, *told: Any) -> list[Any]:
+        noted.append(statement)
         return rows(statement, *told)
 
-    monkeypatch.setattr(Statement, "rows", noted)
+    monkeypatch.setattr(Statement, "rows", run)
+    return noted
+
+
+def test_what_waits_is_read_once_and_gone_on_from(store: Store, asked: list[Statement]) -> None:
     kept: list[Question] = []
     for minute in range(5):
         with store.turn() as book:
@@ -60,6 +67,23 @@ def test_what_waits_is_read_once_and_gone_on_from(store: Store, monkeypatch: pyt
                 book.settle(kept.pop(0).id, "answered")
             assert book.unsettled() == tuple(kept)
     assert asked.count(_UNSETTLED) == 1
+
+
+def test_of_a_drain_that_is_known_no_message_asks_whether_it_has_grown(
+    store: Store, asked: list[Statement]
+) -> None:
+    with store.turn() as book:
+        claimed(book, "m1")
+        drain = book.open_drain("12", None)
+        book.append(drain, at(0), Opened(bed="12"))
+        book.drains_of("12")
+    for number in range(2, 5):
+        with store.turn() as book:
+            claimed(book, f"m{number}", minutes=number)
+            book.drains_of("12" if number == 2 else "14")
+            asked.clear()
+            assert book.entries(drain)
+            assert _LAST not in asked
 
 
 @pytest.mark.parametrize("seed", range(8))
@@ -105,6 +129,8 @@ def _look(book: Book, chance: random.Random, minute: int) -> None:
         if chance.random() < 0.7:
             assert book.drains_of(bed) == tables.drains_of(bed)
             assert book.drains_of(bed, at(minute - 9)) == tables.drains_of(bed, at(minute - 9))
+        for drain in tables.drains_of(bed):
+            assert book._last_row(drain) == tables._last_row(drain)
 
 
 def _ask_or_settle(book: Book, chance: random.Random, minute: int) -> None:
