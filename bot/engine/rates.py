@@ -17,7 +17,7 @@ from __future__ import annotations
 
 import math
 from bisect import bisect_right
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
@@ -114,13 +114,14 @@ def newest_ends(series: Series) -> range:
     return range(first, last + 1)
 
 
-def highest_rate(series: Series, inside: Inside = anywhere) -> Rate | None:
-    """The most that is proven of any one of the newest hours, in mL/h."""
-    ends = newest_ends(series)
-    hours = (_highest_hour(series, end, inside) for end in ends)
-    most = _highest_amount(series, HOUR, ends, inside)
-    found = (*(hour for hour in hours if hour is not None), *(() if most is None else (most,)))
-    return max(found, key=_telling, default=None)
+def highest_hour(series: Series, inside: Inside = anywhere) -> Rate | None:
+    """The highest of the newest hours of 45 to 75 min, in mL/h."""
+    return higher(*(_highest_hour(series, end, inside) for end in newest_ends(series)))
+
+
+def higher(*rates: Rate | None) -> Rate | None:
+    """The highest of these; of several as high the one that tells most."""
+    return max((rate for rate in rates if rate is not None), key=_telling, default=None)
 
 
 def _highest_hour(series: Series, end: int, inside: Inside) -> Rate | None:
@@ -136,16 +137,11 @@ def _highest_hour(series: Series, end: int, inside: Inside) -> Rate | None:
 
 def highest_amount(series: Series, window: timedelta, inside: Inside = anywhere) -> Rate | None:
     """The most that is proven to have drained within any window of that length that ends with the newest
-    lines, in mL."""
-    return _highest_amount(series, window, newest_ends(series), inside)
-
-
-def _highest_amount(series: Series, window: timedelta, ends: Iterable[int], inside: Inside) -> Rate | None:
-    """Of what drained within the window, and what the next longer stretch proves, up to each of these lines;
-    of several as much the one that tells most."""
+    lines, in mL: of what drained within it, and what the next longer stretch proves, up to each of these
+    lines; of several as much the one that tells most."""
     most: tuple[float, bool, datetime] | None = None
     stretch = (0, 0)
-    for end in ends:
+    for end in newest_ends(series):
         first = first_within(series, end, window)
         for begin in (first, first - 1):
             if 0 <= begin < end and inside(series[begin].at, series[end].at):

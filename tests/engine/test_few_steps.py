@@ -17,7 +17,7 @@ from bot.engine.entries import Entry, Line, Seen
 from bot.engine.ledger import fold
 from bot.engine.patient import Patient
 from bot.engine.policy import ChartBy
-from bot.engine.rates import highest_amount, highest_rate, sustained
+from bot.engine.rates import HOUR, higher, highest_amount, highest_hour, sustained
 from bot.engine.series import Point, Series, series_of
 from tests.engine import plain
 from tests.engine.sheet import ADULT, SCHEDULE, THREE_SHIFTS, Sheet, at
@@ -54,7 +54,8 @@ def test_the_highest_rate_is_that_of_every_pair_of_lines(series: Series, until: 
     def inside(_begin: object, end: object) -> bool:
         return until is None or end <= series[0].at + timedelta(minutes=until)  # type: ignore[operator]
 
-    assert highest_rate(series, inside) == plain.highest_rate(series, inside)
+    found = higher(highest_hour(series, inside), highest_amount(series, HOUR, inside))
+    assert found == plain.highest_rate(series, inside)
     for hours in (1, 2, 24):
         window = timedelta(hours=hours)
         assert highest_amount(series, window, inside) == plain.highest_amount(series, window, inside)

@@ -10,7 +10,7 @@ from itertools import accumulate, pairwise
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.engine.rates import highest_amount, highest_rate, sustained
+from bot.engine.rates import HOUR, higher, highest_amount, highest_hour, sustained
 from bot.engine.series import Point, Series, series_of
 from tests.engine.sheet import Sheet
 from tests.engine.strategies import lines
@@ -95,7 +95,7 @@ def test_the_highest_rate_is_the_highest_of_all_stretches_that_count(told: Lines
         nearest_over = max((a for a, b, _ in spans(told) if b == end and end - a > 60), default=None)
         if minutes > 75 and begin == nearest_over:
             candidates.append(volume / math.ceil(minutes / 60))
-    found = highest_rate(series(told))
+    found = higher(highest_hour(series(told)), highest_amount(series(told), HOUR))
     assert math.isclose(found.value if found else 0, max(candidates))
 
 

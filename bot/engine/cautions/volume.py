@@ -15,8 +15,9 @@ from bot.engine.rates import (
     Inside,
     Rate,
     anywhere,
+    higher,
     highest_amount,
-    highest_rate,
+    highest_hour,
     sustained,
 )
 from bot.engine.values import Caution, Level
@@ -148,15 +149,19 @@ def _by_measure(rule: Rule, subject: Subject, limit: float) -> Rate | None:
 
 
 def _once(subject: Subject, window: timedelta | None, inside: Inside) -> Rate | None:
-    """The highest amount within the window (with none, the highest rate): measured once for all the rows
-    that look at any time."""
-    if inside is anywhere and window in subject.measured:
-        return subject.measured[window]
-    series = subject.series
-    found = highest_rate(series, inside) if window is None else highest_amount(series, window, inside)
-    if inside is anywhere:
-        subject.measured[window] = found
-    return found
+    """The same, measured once for all the rows that look at any time."""
+    if inside is not anywhere:
+        return _highest(subject, window, inside)
+    if window not in subject.measured:
+        subject.measured[window] = _highest(subject, window, inside)
+    return subject.measured[window]
+
+
+def _highest(subject: Subject, window: timedelta | None, inside: Inside) -> Rate | None:
+    """The highest amount within the window; with none, the most that is proven of any one hour, in mL/h."""
+    if window is not None:
+        return highest_amount(subject.series, window, inside)
+    return higher(highest_hour(subject.series, inside), _once(subject, HOUR, inside))
 
 
 def _inside(rule: Rule, subject: Subject) -> Inside:
