@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from pathlib import Path
 
 import click
@@ -43,7 +42,7 @@ def command(
     try:
         with file.open(encoding="utf-8") as lines, store.connection() as connection:
             told = Exported(followed(lines, "entries"))
-            count = import_entries(connection, unit.id, told, json.dumps(answer.as_json()))
+            count = import_entries(connection, unit.id, told, answer.as_json())
     except (LedgerError, UnicodeDecodeError) as wrong:
         raise click.ClickException(f"nothing was imported: {what_is_wrong(wrong)}") from wrong
     finally:

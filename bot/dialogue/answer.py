@@ -1,10 +1,11 @@
 """The answer object: what the wire, the terminal and the tests get for one message.
 
-Frozen values and `as_json`; nothing is decided here. Volumes in mL, moments in the unit's zone.
+Frozen values and their JSON; nothing is decided here. Volumes in mL, moments in the unit's zone.
 """
 
 from __future__ import annotations
 
+import json
 from dataclasses import dataclass, fields
 from datetime import datetime
 from functools import cache
@@ -96,26 +97,23 @@ class Answer:
     cautions: tuple[Told, ...] = ()
     questions: tuple[Asked, ...] = ()
 
-    def as_json(self) -> dict[str, Any]:
-        """The answer as plain JSON values, with the names of the wire."""
-        found: dict[str, Any] = _plain(self)
-        return found
+    def as_json(self) -> str:
+        """The answer as JSON, with the names of the wire."""
+        return _JSON.encode(self)
 
 
 _WIRE_NAMES = {"begin": "from", "end": "to"}
 
 
 def _plain(value: Any) -> Any:
-    match value:
-        case tuple():
-            return [_plain(item) for item in value]
-        case datetime():
-            return value.isoformat()
-        case str() | int() | None:
-            return value
-        case _:
-            cls: Any = type(value)
-            return {wire: _plain(getattr(value, name)) for wire, name in _names(cls)}
+    """A moment, or a part of the answer, as JSON can."""
+    if isinstance(value, datetime):
+        return value.isoformat()
+    cls: Any = type(value)
+    return {wire: getattr(value, name) for wire, name in _names(cls)}
+
+
+_JSON = json.JSONEncoder(ensure_ascii=False, allow_nan=False, default=_plain)
 
 
 @cache

@@ -62,7 +62,7 @@ def _handled(incoming: Incoming, deployment: Deployment, book: Book) -> Outcome:
     if stored is not None:
         return _again(stored, incoming, unit)
     answer = _answer(incoming, where, units, deployment, book)
-    reply = json.dumps(answer.as_json(), ensure_ascii=False, allow_nan=False)
+    reply = answer.as_json()
     book.keep_reply(incoming.id, reply)
     return Outcome(answer=reply, status=answer.status, unit=unit)
 
