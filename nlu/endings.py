@@ -50,9 +50,9 @@ HELD = frozenset({"had", "with", "contained", "held", "was"})
 TAKEN = frozenset({"off", "down", "out"})
 NEAR = 3
 """Words of "in it now"."""
-HINTS = frozenset({"total", "home", "out", "full", "before", "after", "back", "this", "update", "news"}) | CANISTERS
+HINTS = frozenset({"total", "home", "out", "full", "before", "after", "back", "this", "update", "news"})
 UNKNOWN = frozenset({"unknown", "unk", "unrecorded", "unreadable", "no", "without"})
-HINTS |= UNKNOWN | HELD | TAKEN | STAYS
+HINTS |= UNKNOWN | HELD | TAKEN | STAYS | CANISTERS
 
 
 Labelled: TypeAlias = Mapping[int, tuple[int, str]]

@@ -20,8 +20,6 @@ NAMES: dict[tuple[str, ...], str] = {
     ("ictd",): "tube",
     ("iccs",): "tubes",
     ("i", "c", "c"): "tube",
-    ("ctt",): "tube",
-    ("ctts",): "tubes",
     ("c", "t", "t"): "tube",
     ("thoracostomy", "tube"): "tube",
     ("chest", "tube", "thoracostomy"): "tube",
