@@ -278,7 +278,7 @@ class Gathering(Findings):
 
     def _cue(self, item: Item) -> None:
         if item.value in {"tubeword", "canister", "level", "levelat", "old", "new"}:
-            self.foreign = False
+            self.foreign, self.tube_said = False, self.tube_said or item.value == "tubeword"
         if item.value in {"old", "new", "opens", "kind", "seal", "suction", "wall", "amount", "output"}:
             self.ended, self.told_old = item.value == "old", item.value == "old" and item.name == "canister"
         self.past = item.value == "levelat" and item.name == "past"
@@ -307,8 +307,6 @@ class Gathering(Findings):
                 self.either = True
             case "arrival":
                 self.arrival = item
-            case "tubeword":
-                self.tube_said = True
             case "closing":
                 self._closing(item)
             case "same" | "sametime":
@@ -316,8 +314,12 @@ class Gathering(Findings):
             case "level" | "amount" | "levelat" | "output":
                 self.now.wants = self.now.wants or item
             case "empty":
-                if self.now.kind in {"placed", "exchanged"} and self.now.opening is None:
-                    self.now.opening = Item("level", item.start, item.end, amount=0)
+                self._empty(item)
+
+    def _empty(self, item: Item) -> None:
+        """What a new canister held before it was connected: nothing."""
+        if self.now.kind in {"placed", "exchanged"} and self.now.opening is None:
+            self.now.opening = Item("level", item.start, item.end, amount=0)
 
     def _closing(self, item: Item) -> None:
         """Which line ends the shift: "bed 3: 120. closing for bed 16: 310" says it of the next one."""

@@ -55,22 +55,12 @@ def other_word(toks: Toks, i: int, way: Way, *, voice: bool) -> tuple[int, Way]:
         return i + 1, way
     if text == "#" and way.lead != "bed" and (numbered := _numbered(toks, i, way)):
         return numbered.end, way.with_item(numbered)
-    if text == "m" and starts_number(toks, i + 1):
-        return i + 1, way.with_item(Item("tube", i, i + 1, name="mediastinal"), way.lead, at=way.at)
+    if tube := _tube(toks, i, way):
+        return i + 1, way.with_item(Item("tube", i, i + 1, name=tube), way.lead, at=way.at)
     if text in {"hundred", "thousand"}:
         return i + 1, way.with_item(Item("bad", i, i + 1, lead=way.lead))
     if text == "ago" or (text == "before" and word(toks, i - 1) in MINUTE_WORDS | HOUR_WORDS):
         return i + 1, way.with_item(Item("bad", i, i + 1, lead="at"))
-    if text == "med" and (word(toks, i + 1) in MED_TUBES or _is_of_drain(toks, i, way)):
-        return i + 1, way.with_item(Item("tube", i, i + 1, name="mediastinal"), way.lead, at=way.at)
-    if (
-        text in SHORT_PLACES
-        and not toks.words.isdisjoint(SHORT_PLACES[text][1])
-        and _is_of_drain(toks, i, way)
-    ):
-        return i + 1, way.with_item(Item("tube", i, i + 1, name=SHORT_PLACES[text][0]), way.lead, at=way.at)
-    if text == "r":
-        return i + 1, way.with_item(Item("tube", i, i + 1, name="right"), way.lead, at=way.at)
     if text == "one":
         return i + 1, way
     owned = word(toks, i - 1) == "'" or (i > 0 and toks[i].glued and toks[i - 1].is_digits)
@@ -90,6 +80,19 @@ def other_word(toks: Toks, i: int, way: Way, *, voice: bool) -> tuple[int, Way]:
     if not text[0].isalnum():
         return i + 1, way
     return i + 1, way.with_item(Item("cue", i, i + 1, "word", text))
+
+
+def _tube(toks: Toks, i: int, way: Way) -> str | None:
+    """The tube that a letter or a short word names here: "m 340", "med tube", "r"."""
+    text = word(toks, i)
+    if text == "m" and starts_number(toks, i + 1):
+        return "mediastinal"
+    if text == "med" and (word(toks, i + 1) in MED_TUBES or _is_of_drain(toks, i, way)):
+        return "mediastinal"
+    short = SHORT_PLACES.get(text)
+    if short and not toks.words.isdisjoint(short[1]) and _is_of_drain(toks, i, way):
+        return short[0]
+    return "right" if text == "r" else None
 
 
 def _questioned(toks: Toks, i: int, way: Way) -> Way:

@@ -104,8 +104,8 @@ class Correction(Sorted):
             return Unclear(slot="level_ml", text=self.text, statement=made)
         whole = made.at is not None and made.level_ml is not None
         paired = made.tube is not None and made.to_tube is not None
-        told = self.turned or self.nums.all or self.times.all or paired or self.beds.now
-        told = told or belongs(self.items)
+        told = bool(self.turned or self.nums.all or self.times.all or paired or self.beds.now)
+        told |= belongs(self.items)
         if made.bed is None and (whole or not told):
             return Unclear(slot="bed", text=self.text, statement=made)
         if not any((made.to_bed, made.to_tube, made.level_ml is not None, made.to_at)):
