@@ -44,8 +44,8 @@ def is_last_line(cue: Cue, toks: Toks) -> bool:
 
 def is_place(cue: Cue, toks: Toks, cues: Mapping[int, Cue]) -> bool:
     """ "the drain in 9", "drain in the last shift": where or when it is, not that it went in."""
-    if word(toks, cue.start) in PUTS or word(toks, cue.end - 2) == "went":
-        return False
+    if word(toks, cue.start) in PUTS or word(toks, cue.end - 2) in PUTS | {"went"}:
+        return False  # "popped a drain in 9", "chest tube put in bed 14"
     nxt = cues.get(cue.end)
     is_bed = nxt is not None and nxt.label == "bed"
     k = cue.end + (word(toks, cue.end) == "the")

@@ -79,6 +79,11 @@ class Draft:
         )
 
     @property
+    def tells_what_happened(self) -> bool:
+        """Whether its time is of a line, an event or a check, and not of why the drain is in."""
+        return bool(self.kind or self.has_amount or self.checks or self.whats)
+
+    @property
     def tube(self) -> str | None:
         """The name of its tube, side before place."""
         return tube_name([t.name for t in self.tubes]) if self.tubes else None

@@ -57,22 +57,7 @@ def everyday(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, those of everyday words as the others make them."""
     if not any(cue.label in LOOKED_AT for cue in cues):
         return cues
-    found = tuple(_meant(cue, cues, toks) for cue in cues)
-    return _put_in(found, toks) if any(cue.label == "join" for cue in cues) else found
-
-
-def _put_in(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
-    """ "left and right tubes to one canister bed 14, in at 0320": when they went in."""
-    if any(cue.label == "kind" for cue in cues):
-        return cues
-    placed = [k for k in range(len(toks)) if word(toks, k) == "in" and word(toks, k + 1) in {"at", "@"}]
-    placed = [k for k in placed if clocks(toks, k + 2)]
-    kept = [cue for cue in cues if cue.start not in placed]
-    return tuple(sorted([*kept, *(Cue("kind", "placed", k, k + 1) for k in placed[:1])], key=_place))
-
-
-def _place(cue: Cue) -> int:
-    return cue.start
+    return tuple(_meant(cue, cues, toks) for cue in cues)
 
 
 def _meant(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:

@@ -34,7 +34,7 @@ def _lines(read: Read, ways: list[tuple[Item, ...]], ward: Ward) -> Iterator[str
         sentence = Sentence(read, ward, pieces(way, read.tokens, ward.arrived))
         found, overfull = assignments(sentence.items, ward.arrived)
         for items in found:
-            drafts = gathered(items)
+            drafts = gathered(items, read.tokens)
             unread = [*sentence.unread(items), *sentence.unread_question(sentence.question)]
             unread += subjects(items, read.tokens)
             stands = standing(drafts, ward.arrived).with_faults([*unread, *dropped(items, drafts)])

@@ -20,12 +20,17 @@ LITTLE = 200
 """No seal, suction or vacuum is over it."""
 CHECKS = frozenset({"suction", "wall", "seal"})
 FOUND = CHECKS | FINDINGS
+ENDING = frozenset({"", ",", ";", ".", "!", ")", "and", "at", "@", "today", "this"})
+"""Behind "before we hooked up" these end it; "before we hooked up the new one" is of the old one."""
 
 
 def followed_by(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> tuple[int, Item]:
     """The number with the role that the cue behind it gives, and where that cue ends."""
     if item.lead == "leakgrade":
         return _of_a_scale(item, toks)
+    opened = _opened(item, toks, cues)
+    if opened:
+        return opened, item._replace(lead="opens")
     inside = cues.get(item.end)
     of_bed = inside is not None and _begins(item, toks) and number_follows(toks, inside.end)
     if inside is not None and inside.label == "inside" and item.lead in {"", "at"} and not of_bed:
@@ -35,6 +40,17 @@ def followed_by(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> tuple[int, I
     if cue is None or item.lead not in {"", "at", "to"}:
         return item.end, item
     return _led_by(cue, item, toks)
+
+
+def _opened(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> int:
+    """Where what says so ends, or 0: "40 in it before we hooked it up", "340 on insertion"."""
+    if item.lead not in {"", "at", "new", "opens", "level", "levelat"}:
+        return 0
+    inside = cues.get(item.end)
+    end = inside.end if inside is not None and inside.label == "inside" else item.end
+    end += word(toks, end) == "in"  # "new had 40 in before it was connected"
+    said = cues.get(end)
+    return said.end if said is not None and said.value == "behind" and word(toks, said.end) in ENDING else 0
 
 
 def _of_a_scale(item: Item, toks: Toks) -> tuple[int, Item]:

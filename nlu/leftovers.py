@@ -362,6 +362,7 @@ def _is_aside(tube: Item, after: Item, toks: Toks) -> bool:
 
 EITHER = (
     Rule(_units, UNITS),
+    Rule(counted_aloud, frozenset({"level"}), frozenset(ONES)),
     Rule(_unled, AMOUNTS | {"word"}),
     *OVER_TIME,
     Rule(_seen, frozenset({"kind"})),
@@ -376,7 +377,6 @@ EITHER = (
 )
 TYPED = Rules(
     (
-        Rule(counted_aloud, frozenset({"level"}), frozenset(ONES)),
         Rule(_begun, frozenset({"tube"})),
         Rule(_between, frozenset({"word"})),
         *EITHER,

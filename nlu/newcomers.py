@@ -40,6 +40,9 @@ def with_newcomers(cues: tuple[Cue, ...], toks: Toks, *, voice: bool) -> tuple[C
     found = list(cues)
     if TOLD.isdisjoint(told) and "reason" in told:
         found = [part for cue in cues for part in _arrived(cue, toks)]
+    if any(cue.label == "arrival" for cue in found):
+        found += [Cue("opens", "behind", k, k + 2) for k in range(len(toks)) if _is_at_arrival(k, toks)]
+        found = [c for c in found if c.label != "filler" or not _is_at_arrival(c.start, toks)]
     starts = {cue.start: cue for cue in cues}
     kinds = {cue.value for cue in cues if cue.label == "kind"}
     counts = {k: k + 1 for k in range(len(toks)) if _is_count(k, starts, toks)}
@@ -64,7 +67,9 @@ def _of_operations(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
 
 
 def _arrived(cue: Cue, toks: Toks) -> Iterator[Cue]:
-    """ "fresh heart", "new one": somebody is new, and the drain is one that came with them."""
+    """ "fresh heart", "fresh gsw", "new one": somebody is new, and the drain is one that came with them."""
+    if cue.label == "reason" and word(toks, cue.start - 1) in FRESH:
+        yield Cue("arrival", "", cue.start - 1, cue.start)
     if cue.label == "reason" and word(toks, cue.start) in FRESH and cue.end - cue.start > 1:
         yield Cue("arrival", "", cue.start, cue.start + 1)
         yield cue._replace(start=cue.start + 1)
@@ -72,6 +77,11 @@ def _arrived(cue: Cue, toks: Toks) -> Iterator[Cue]:
         yield cue._replace(label="arrival", value="")
     else:
         yield cue
+
+
+def _is_at_arrival(k: int, toks: Toks) -> bool:
+    """ "340 in canister on arrival": what it held when its patient came."""
+    return word(toks, k) in {"on", "at"} and word(toks, k + 1) == "arrival"
 
 
 def _is_size(k: int, toks: Toks) -> bool:
@@ -88,7 +98,9 @@ def _is_count(k: int, starts: dict[int, Cue], toks: Toks) -> bool:
     while end in starts and starts[end].label in NAMING:
         end = starts[end].end
     tube = starts.get(end)
-    if end == k + 1 or tube is None or tube.label != "tubeword" or before in SINGLE:
+    if tube is None or before in SINGLE or not (tube.label == "tubeword" or tube.value == "placed"):
+        return False
+    if end == k + 1 and tube.value != "placed":  # "two drains in at 1840"
         return False
     several = word(toks, tube.end - 1).endswith("s")
     if said.isdecimal():

@@ -14,6 +14,7 @@ from .clock import clocks
 from .endings import with_endings
 from .everyday import everyday
 from .followers import DEEP
+from .goingin import with_going_in
 from .items import FULL_HOUR
 from .neighbours import SIDES, is_setting, number_follows, phrase_of
 from .newcomers import with_newcomers
@@ -86,6 +87,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     if voice:
         cues = tuple(_spoken(cue, read.tokens) for cue in cues)
     around = bridged(sent(cues, read.tokens, labelled), read.tokens, labelled)
+    around = with_going_in(around, read.tokens, index)
     found = as_before(of_their_like(recast(around, read.tokens), read.tokens), read.tokens)
     found = plainly(found, read.tokens, labelled)
     found = with_carried_out(with_endings(found, read.tokens, labelled), read.tokens)

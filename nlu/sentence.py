@@ -187,7 +187,7 @@ class Sentence:
 
     def _gathered(self, items: tuple[Item, ...], cut: int) -> Reading | Unjudged:
         """What the pieces tell: with the faults of its own, `cut` numbers and those in no statement."""
-        drafts = gathered(items)
+        drafts = gathered(items, self.read.tokens)
         if not drafts or not any(d.has_content or d.wants or d.clashes or d.time for d in drafts):
             return self._with_question(self._bare(items), items)
         lost = len(list(dropped(items, drafts)))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from itertools import pairwise
 
@@ -10,24 +10,27 @@ from .drafts import SIDES, Draft
 from .gathering import Gathering
 from .items import Item
 from .leading import leads
+from .numbers import Toks
 from .timing import share_times
 
 APART = frozenset({",", ";", "."})
 OTHERWISE = frozenset({"word", "plan", "neg", "question"})
 """Cues beside a second tube that say something else of it than that it is out as well."""
 AS_WELL = frozenset({"too", "also", "both", "likewise", "ditto"})
+LOOKED = frozenset({"checked", "check", "recorded", "taken", "seen", "reviewed", "assessed"})
+"""With one of these a time is of that, and not of when a tube went in."""
 HEADING = 2
 """Words between "closing" and the number of its bed."""
 
 
-def gathered(items: Iterable[Item]) -> list[Draft]:
+def gathered(items: Iterable[Item], toks: Toks) -> list[Draft]:
     """The drafts of a reading, with bed, tube and time shared among them."""
     said = tuple(items)
     gathering = Gathering(leads(said))
     for item in said:
         gathering.add(item)
-    if gathering.arrival is not None and gathering.tube_said:
-        _arrived(gathering.drafts)
+    if gathering.tube_said:
+        _put_in(gathering.drafts, said, toks, came=gathering.arrival is not None)
     if gathering.arrival is not None and any(d.volume for d in gathering.drafts):
         gathering.drafts[0].faults += 1  # "admitted from er with ct 400 out in er": charted there
     told = [part for draft in gathering.done() for part in _with_since(draft)]
@@ -185,10 +188,37 @@ def _share_beds(drafts: list[Draft]) -> None:
             draft.tubes = list(before.tubes)
 
 
-def _arrived(drafts: list[Draft]) -> None:
-    """ "new pt bed 20 with a chest tube": a patient who came with a drain, where no line is told."""
-    if len(drafts) == 1 and not (drafts[0].kind or drafts[0].has_amount or drafts[0].opening):
-        drafts[0].kind = "placed"
+def _put_in(drafts: list[Draft], said: tuple[Item, ...], toks: Toks, *, came: bool) -> None:
+    """ "new pt bed 20 with a chest tube": a patient who came with a drain, where no line is told.
+
+    "pigtail in 9 right side at 1410 for effusion": why a drain is in has no time, so that is when it went in.
+    """
+    draft = drafts[0]
+    if len(drafts) > 1 or draft.kind or draft.has_amount or (draft.opening and not came):
+        return
+    without = [tube for before, tube, behind in _around(said) if _is_denial(before) or _is_denial(behind)]
+    timed = draft.time is not None and not all(clock.style == "date" for clock in draft.time.clocks)
+    told = draft.checks or draft.whats or any(i.unread or i.role == "foreign" for i in said)
+    put = timed and draft.reason is not None and not told and toks.words.isdisjoint(LOOKED)
+    if (came or put) and without:
+        draft.denied, draft.reason, draft.weight = without, None, None
+    elif came or put:
+        draft.kind = "placed"
+
+
+def _around(said: tuple[Item, ...]) -> Iterator[tuple[Item, Item, Item]]:
+    """Each word for a tube, with the pieces before and behind it."""
+    ends = (None, *said, None)
+    return (
+        (before or tube, tube, behind or tube)
+        for before, tube, behind in zip(ends, said, ends[2:], strict=False)
+        if tube.role == "cue" and tube.value == "tubeword"
+    )
+
+
+def _is_denial(item: Item) -> bool:
+    """ "no drain yet", "may need a drain", "drain not in": there is none."""
+    return item.role == "cue" and item.value in {"no", "neg", "plan"}
 
 
 def _under_headings(drafts: list[Draft]) -> None:

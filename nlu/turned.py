@@ -34,7 +34,7 @@ BODY = frozenset(
 
 
 def counted_aloud(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """Typed "two on 8B: apical 20": a few in a word is how many, and no level."""
+    """ "two on 8B: apical 20", "into 8, one mediastinal tube": a few in a word is how many, and no level."""
     for item in items:
         few = item.amount is not None and 0 < item.amount <= FEW and word(toks, item.start) in ONES
         if item.role == "level" and few and not (item.lead or item.unit) and item.end - item.start == 1:

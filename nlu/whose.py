@@ -138,6 +138,16 @@ def on_a_bed(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield f"{before.name!r} may be what the number is of"
 
 
+def in_another_place(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "3's pigtail in the liver gave 90": a tube of another place than the chest."""
+    told = any(i.role in AMOUNTS for i in clause)
+    for tube, item in pairwise(clause):
+        k = item.start - 1 - (word(toks, item.start - 1) in {"the", "his", "her", "their"})
+        placed = k == tube.end and word(toks, k) == "in" and item.name != "chest"
+        if told and tube.value == "tubeword" and placed and _is_strange(item):
+            yield f"the tube is in {item.name!r}"
+
+
 def another_line(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "fem line at 90", "line placed at 1830": a line that is not drawn on a canister."""
     for before, item in pairwise(clause):
@@ -200,6 +210,7 @@ WHOSE = Rules(
         Rule(of_catheter, frozenset({"word"})),
         Rule(on_a_bed, frozenset({"word", "foreign"}), PLACING),
         Rule(of_another, frozenset({"word", "foreign"}), frozenset({"of"})),
+        Rule(in_another_place, frozenset({"word", "foreign"}), frozenset({"in"})),
         Rule(instilled, frozenset({"word"}), INSTILLING),
         Rule(another_line, frozenset({"level"}), frozenset({"line", "lines"})),
         Rule(compared, frozenset({"level"}), COMPARING),

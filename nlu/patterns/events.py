@@ -16,14 +16,14 @@ EVENTS: dict[str, tuple[str, ...]] = {
         ),
         f"(put|placed|popped) in (a|) (left|right|mediastinal|apical|basal|pleural) {TUBE}",
         f"new {TUBE}", f"(new|) {TUBE} (was|is|has been|just|been|) (placed|inserted|put in|going in)",
-        f"(placed|inserted) {THE} (new|) {TUBE}", "inserted", "tube in", "chest tube in", "ct in",
+        f"(placed|inserted) {THE} (new|) {TUBE}", "inserted",
         "tube placement", "chest tube placement", "chest tube insertion", f"fresh {TUBE}",
         f"(got|has|have) a new {TUBE}", "placed", f"put in a (new|) {TUBE}", "insertion",
         "got a chest tube", f"had a {TUBE} (placed|inserted|put in)",
         "(tube|chest tube|drain|chest drain|pigtail|icd) went (in|into)",
-        "insertion of chest tube", "drain in", f"(another|second|2nd) {TUBE}", f"a second {TUBE}",
+        "insertion of chest tube", f"(another|second|2nd) {TUBE}", f"a second {TUBE}",
         "came back with a chest tube", "came with a chest tube", "newly placed",
-        "drain placement", "pigtail in", f"started {THE} new {TUBE}", f"{TUBE} just went in",
+        "drain placement", f"started {THE} new {TUBE}", f"{TUBE} just went in",
     ),
     "kind:exchanged": (
         "(changed|swapped|replaced|switched|exchanged) it (out|over|)",
@@ -51,7 +51,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         (
             "(hung|hooked|hooked up|connected|put on|put up|set up|started|attached|applied|got) (a|"
             "the|) (new|fresh) "
-            f"{BOX} (up|on|)"
+            f"({BOX[1:-1]}|one) (up|on|)"
         ),
         "(changed|switched|swapped) to a (new|fresh) one",
         f"(changed|swapped|switched) {THE} {CAN} (over|out)",
@@ -305,15 +305,22 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "prefilled", "prefilled to", "pre filled to", "opening at", "starting level", "new opens at",
         "new canister starts at", "new one opens at", "new canister opened at", "new canister starting at",
         "new opened at", "starts with", "came with", "started with", "primed with", "opening mark",
-        "opening line", "starting mark", "starting line", "before connecting", "before hooking up",
+        "opening line", "starting mark", "starting line",
         "already had", "new one started at", "new started at", "new canister started at", "initial",
-        "initial level", "initial output", "initial drainage", "on insertion",
+        "initial level", "initial output", "initial drainage",
         "initially",
         "already in (it|there|the box|the canister|the new one)", "initial mark",
         "new starting at", "reset to", "primed at", "new box starts at",
         "new box opened at", "new box starting at", "initial reading", "with opening", "opening reading",
         "starting from", "fresh one starts at", "fresh one opened at", "beginning at", "begins at",
         "new one begins at", "start level", "new box started at", "new chamber starts at",
+    ),
+    "opens:behind": (
+        "before (connecting|hooking|attaching) (it|) (up|)",
+        "(before|b4|when) (i|we) (hooked|connected|attached|put|hung|plugged|set) (it|) (up|on|in|)",
+        "(before|b4|when) it (was|got) (hooked up|connected|attached|put on|hung|put up|set up)",
+        "(before|b4|when) it went (on|up)", "before (hooked up|connected|use)",
+        "on insertion", "at insertion", "to (start|begin) (with|)", "at the (start|beginning)",
     ),
     "change": ("swapped out", "replaced", "changeout", "change out"),
     "empty": ("empty", "is empty", "starts empty", "new and empty"),

@@ -13,6 +13,7 @@ PLACES: dict[str, tuple[str, ...]] = {
         "(drain|tube) in (the|his|her) bed (with|beside|next)",
         "tube", "chest tube", "ct", "drain", "chest drain", "tube number", "drain number", "tubes",
         "pigtail", "chest tubes", "icd", "intercostal drain", "drains", "tube #", "drain #",
+        "chest drains", "pigtails", "intercostal drains",
     ),
     "side:left": ("left", "lt", "left side", "left sided", "left-sided", "left hand", "l sided"),
     "side:right": ("right", "rt", "right side", "right sided", "right-sided", "right hand", "wright", "rite"),

@@ -17,7 +17,6 @@ from .saying import reading
         "pt fell out of bed 16 and the chest drain fell over too",
         "he kicked me while i was marking 12",
         "visitor fell over in bed 6",
-        "3's pigtail in the liver gave 90",
         "bed 1 skin cracked around site",
         "bed 4 lip split, sutured",
         "head of bed 21 raised 30 degrees",

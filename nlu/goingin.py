@@ -1,0 +1,77 @@
+"""Cues of a tube that went in: "chest drain in at 2140", "icd in, left side", "to one canister, in at 0320".
+
+Called by `recast`. Where a tube "is in" says nothing new: "still has a drain in", "the drain in 9".
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+
+from .clock import clocks
+from .items import FULL_HOUR
+from .numbers import Toks, is_digits, starts_number, word
+from .patterns.nouns import TUBE
+from .pipeline import Cue
+
+NOUNS = frozenset(TUBE.strip("()").replace("|", " ").split()) | {"drains", "icds", "pigtails"}
+AT = frozenset({"at", "@"})
+ADVERBS = frozenset({"just", "now", "finally"})
+STOPS = frozenset({"", ",", ";", ".", "!", "and", "("})
+BEHIND = STOPS | {"left", "right", "l", "r", "lt", "rt", "by", "today", "now", "just", "this", "overnight"}
+"""Behind "drain in" these leave it an event."""
+HOLDING = frozenset({"has", "have", "having", "with", "w", "still", "keeps", "keep", "leave", "same", "old"})
+"""Before a tube that is in, these say that it has been there."""
+NAMING = frozenset({"a", "an", "the", "his", "her", "one", "two", "chest", "side", "sided"})
+
+
+def with_going_in(cues: tuple[Cue, ...], toks: Toks, index: Mapping[str, str] | None) -> tuple[Cue, ...]:
+    """The cues, with each tube that went in told as placed."""
+    if "in" not in toks.words:
+        return cues
+    found = list(cues)
+    for noun in cues:
+        if noun.label == "tubeword" and word(toks, noun.end - 1) in NOUNS:
+            found = _told(found, noun, toks, index)
+    joined = any(cue.label == "join" for cue in cues) and not any(cue.label == "kind" for cue in cues)
+    for k in list(_alone(toks))[:1] if joined else ():
+        found = [*(c for c in found if c.start != k), Cue("kind", "placed", k, k + 1)]
+    return tuple(sorted(found, key=lambda cue: cue.start))
+
+
+def _told(cues: list[Cue], noun: Cue, toks: Toks, index: Mapping[str, str] | None) -> list[Cue]:
+    """The cues, this tube as placed where it went in; the "in" is then of the event, and not where it is."""
+    end = noun.end
+    while word(toks, end) in ADVERBS:
+        end += 1
+    if word(toks, end) != "in" or not _went_in(noun, end + 1, toks, index):
+        return cues
+    kept = [c for c in cues if c.end <= noun.start or c.start > end]
+    placed = noun._replace(label="kind", value="placed")
+    return [*kept, placed, Cue("filler", "", noun.end, end + 1)]
+
+
+def _went_in(noun: Cue, i: int, toks: Toks, index: Mapping[str, str] | None) -> bool:
+    if _is_timed(toks, i, index):
+        return True
+    start = noun.start
+    while word(toks, start - 1) in NAMING | BEHIND - STOPS:
+        start -= 1
+    reason = word(toks, i) == "for" and not starts_number(toks, i + 1)
+    return (reason or word(toks, i) in BEHIND) and word(toks, start - 1) not in HOLDING
+
+
+def _is_timed(toks: Toks, i: int, index: Mapping[str, str] | None) -> bool:
+    """ "in at 2140", "in 0440": when it went in, and no bed."""
+    if word(toks, i) in AT:
+        return bool(clocks(toks, i + 1))
+    whole = is_digits(toks, i) and any(c.colon or len(word(toks, i)) == FULL_HOUR for _, c in clocks(toks, i))
+    return whole and not (index and word(toks, i) in index)
+
+
+def _alone(toks: Toks) -> Iterator[int]:
+    """ "left and right tubes to one canister bed 14, in at 0320": when they went in."""
+    return (
+        k
+        for k in range(len(toks))
+        if word(toks, k) == "in" and word(toks, k + 1) in AT and clocks(toks, k + 2)
+    )
