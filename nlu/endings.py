@@ -12,10 +12,11 @@ from typing import NamedTuple, TypeAlias
 from .clock import clocks
 from .items import FULL_HOUR
 from .neighbours import phrase_of
-from .numbers import Toks, is_digits, starts_number, word
+from .numbers import Toks, is_digits, numbers, starts_number, word
 from .patterns.leads import SHORT_BED_WORDS
 from .patterns.places import PLACES
 from .pipeline import Cue
+from .weighty import STAYS
 
 STOPS = frozenset({"", ",", ";", ".", "!", "and", "then"})
 UNITS = frozenset({"ml", "mls", "cc", "ccs", "mils"})
@@ -34,7 +35,22 @@ WENT = frozenset({"went", "left", "goes", "leaves"})
 SIDES = frozenset({"left", "right", "mediastinal", "apical", "basal", "anterior", "posterior"})
 CANISTERS = frozenset(PLACES["canister"])
 FRESH = frozenset({"new", "old", "fresh", "same"})
+PARTS = (
+    ("three", "quarter"),
+    ("three", "quarters"),
+    ("three", "-", "quarters"),
+    ("3", "/", "4"),
+    ("half",),
+    ("halfway",),
+)
+NEARLY = frozenset({"nearly", "almost", "about", "is", "was", "over", "around", "past", "at"})
+HELD = frozenset({"had", "with", "contained", "held"})
+"""Before a number these say what the canister held that was changed."""
+TAKEN = frozenset({"off", "down", "out"})
+NEAR = 3
+"""Words of "in it now"."""
 HINTS = frozenset({"total", "home", "out", "full", "before", "after", "this", "update", "news", *CANISTERS})
+HINTS |= HELD | TAKEN | STAYS
 
 
 Labelled: TypeAlias = Mapping[int, tuple[int, str]]
@@ -153,13 +169,23 @@ def _out(said: _Message) -> list[Cue]:
     for k in range(1, len(toks)) if finals else ():
         start = k - (word(toks, k - 1) in {"came", "is"})
         named = word(toks, start - 1) in SIDES or start in ends or _is_bed(toks, start - 1)
-        if word(toks, k) != "out" or not named or not _is_timed(toks, k + 1):
+        if word(toks, k) != "out" or not named or not _is_timed(toks, _behind_bed(said, k + 1)):
             continue
         kinds = [c.start for c in said.cues if c.label in {"kind", "what"} and c.start > k]
         own = [f for f in finals if f > k and not any(k < other < f for other in kinds)]
         if own and not _passes_bed(said, k, own[0]):
             found.append(Cue("kind", "removed", start, k + 1))
     return found
+
+
+def _behind_bed(said: _Message, k: int) -> int:
+    """ "apical out on 23 at 1710": where the bed ends that is told there, or the same place."""
+    toks = said.toks
+    start = k + (word(toks, k) in {"on", "in", "for", "from"})
+    start += start > k and word(toks, start) in SHORT_BED_WORDS
+    if start in said.beds:
+        return said.beds[start][0]
+    return start + 1 if start > k and is_digits(toks, start) else k
 
 
 def _is_bed(toks: Toks, k: int) -> bool:
@@ -180,6 +206,18 @@ def _full(said: _Message) -> list[Cue]:
         behind = _is_bed(toks, k - 1) or word(toks, k - 1) in CANISTERS | {"was", "is", "got"}
         if word(toks, k) == "full" and k not in taken and behind and word(toks, k + 1) in STOPS - {""}:
             found.append(Cue("filler", "", k, k + 1))
+    return found
+
+
+def _part_full(said: _Message) -> list[Cue]:
+    """ "box nearly three quarters, changed it": how full it was, beside what was in it in millilitres."""
+    toks, found = said.toks, []
+    whole = said.tells("exchanged") and any(c.label == "old" for c in said.cues)
+    for k in range(1, len(toks)) if whole else ():
+        part = next((p for p in PARTS if toks.said[k : k + len(p)] == p), ())
+        end = k + len(part) + (word(toks, k + len(part)) == "full")
+        if part and word(toks, k - 1) in NEARLY | CANISTERS and word(toks, end) in STOPS | {"so"}:
+            found.append(Cue("filler", "", k, end))
     return found
 
 
@@ -209,6 +247,65 @@ def _this_one(said: _Message) -> list[Cue]:
     return found
 
 
+def _in_old(said: _Message) -> list[Cue]:
+    """ "bottle changed at 0915, had 1505 in it": what the one held that was changed; "new bottle at 0915, had
+    1505 in it" may be of either."""
+    toks = said.toks
+    changed = [c for c in said.cues if c.value == "exchanged"]
+    if len(changed) != 1 or any(c.label in {"old", "new", "opens"} for c in said.cues):
+        return []
+    held = _held(said, changed[0].end)
+    if FRESH.isdisjoint(toks.words) or not held:
+        return [Cue("old", "", k, k + 1) for k in held]
+    inside = [c for c in said.cues if c.label == "inside" and c.start > held[0]]
+    return [Cue("word", "had", held[0], held[0] + 1), *(c._replace(label="filler") for c in inside[:1])]
+
+
+def _held(said: _Message, start: int, ends_too: frozenset[str] = frozenset()) -> list[int]:
+    """Where the "had" of "had 1505 in it" stands, of the same bed; "with 20 suction" is none."""
+    toks = said.toks
+    for k in range(start, len(toks)):
+        ends = [n.end for n in numbers(toks, k + 1)] if word(toks, k) in HELD else []
+        end = max(ends, default=0)
+        told = (
+            word(toks, end) in UNITS | {"in", "inside"} | ends_too
+            and "now" not in toks.said[end : end + NEAR]
+        )
+        if ends and told and not _passes_bed(said, start, k):
+            return [k]
+    return []
+
+
+def _old_off(said: _Message) -> list[Cue]:
+    """ "old box off bed 4 at 1530 with 1655 in it": changed, and what it held."""
+    toks = said.toks
+    for cue in said.cues:
+        words = toks.said[cue.start : cue.end]
+        thing = (
+            cue.label == "old" and words[0] == "old" and not (words[-1] == "drain" and "out" in toks.words)
+        )
+        behind = word(toks, cue.end + 1) in SHORT_BED_WORDS | STOPS | {"at", "@"} or is_digits(
+            toks, cue.end + 1
+        )
+        if thing and behind and word(toks, cue.end) in TAKEN:
+            changed = Cue("kind", "exchanged", cue.start, cue.end + 1)
+            return [changed, *(Cue("old", "", k, k + 1) for k in _held(said, cue.end + 2, STOPS))]
+    return []
+
+
+def _stays(said: _Message) -> list[Cue]:
+    """ "pulled the right tube, left stays. final on right 280": the other tube, of which no more is told."""
+    toks, found = said.toks, []
+    for k in range(2, len(toks)) if said.tells("removed") else ():
+        side = k - 1 - (word(toks, k - 1) in {"one", "tube", "drain", "side"})
+        end = k + 1 + (word(toks, k + 1) in {"in", "put"})
+        after = next((c for c in said.cues if c.start >= end), None)
+        plain = word(toks, k) in STAYS and word(toks, side) in SIDES and word(toks, end) in STOPS
+        if plain and after is not None and after.label == "old" and word(toks, side - 1) in STOPS:
+            found.append(Cue("filler", "", side, end))
+    return found
+
+
 def _update(said: _Message) -> list[Cue]:
     """ "house sup update: 13 transferred out 0600": a heading, and nothing is put right."""
     toks = said.toks
@@ -223,11 +320,17 @@ def _update(said: _Message) -> list[Cue]:
 _RULES: tuple[tuple[str, Callable[[_Message], list[Cue]]], ...] = (
     ("update", _update),
     ("full", _full),
+    *((part, _part_full) for part in sorted({part[-1] for part in PARTS})),
     ("home", _home),
     ("out", _out),
     ("total", _totals),
     ("before", _before),
     ("after", _before),
     ("this", _this_one),
+    ("off", _old_off),
+    ("down", _old_off),
+    ("out", _old_off),
+    *((held, _in_old) for held in sorted(HELD)),
+    *((stays, _stays) for stays in sorted(STAYS)),
     *((canister, _in_canister) for canister in sorted(CANISTERS)),
 )

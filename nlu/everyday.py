@@ -18,6 +18,7 @@ TEAMS = frozenset({"rounds", "rounding", "rounded", "service", "chief", "np's", 
 }  # fmt: skip
 """Behind a field of medicine these make it who does or wants something, and no reason."""
 BY = frozenset({"by", "per"})
+WANTS = frozenset({"wants", "want", "ordered", "orders", "says", "said", "asked", "asking"})
 OUTINGS = frozenset({"bathroom", "toilet", "loo", "commode", "shower", "walk", "washroom"})
 """A few steps: where something happened on the way, no more than where."""
 MISHAPS = frozenset({"tipped", "damaged", "disconnected", "dislodged", "kinked", "raised", "suction_off"})
@@ -70,9 +71,12 @@ def _as_word(cue: Cue, said: str) -> Cue:
     return cue._replace(label="word", value=said)
 
 
-def _reason(cue: Cue, _: tuple[Cue, ...], toks: Toks) -> Cue:
+def _reason(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     """ "trauma attending wants 11 on 20", "ordered by cardiac surgery": who, and not why the drain is in."""
+    orders = any(other.label == "order" and other.start == cue.end for other in cues)
+    wants = word(toks, cue.end) in WANTS or orders  # "cardiac surgery wants 20"
     team = word(toks, cue.end) in TEAMS or word(toks, cue.start - 1) in BY
+    team |= wants and word(toks, cue.end - 1) == "surgery"
     return _as_word(cue, "team") if team else cue
 
 
@@ -150,9 +154,16 @@ def _is_purpose(cue: Cue, toks: Toks) -> bool:
     return word(toks, start - 1) == "for" and not (cue.value == "moved" and number_follows(toks, cue.end))
 
 
+def _levelat(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
+    """ "clamped at 1008, hit a litre": so much came out, and where the line stands is not said."""
+    clamped = any(o.value == "clamped" for o in cues)
+    return cue._replace(label="output", value="") if clamped and phrase_of(cue, toks) == "hit" else cue
+
+
 LOOKED_AT: Mapping[str, Callable[[Cue, tuple[Cue, ...], Toks], Cue]] = {
     "reason": _reason,
     "what": _what,
     "kind": _kind,
     "waterseal": _off,
+    "levelat": _levelat,
 }

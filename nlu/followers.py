@@ -20,6 +20,9 @@ LITTLE = 200
 """No seal, suction or vacuum is over it."""
 CHECKS = frozenset({"suction", "wall", "seal"})
 FOUND = CHECKS | FINDINGS
+DOING = frozenset({"i", "we", "they", "it", "was", "got", "is", "being"})
+HOOKED = frozenset({"hooked", "connected", "attached", "put", "hung", "set", "went", "use", "used"})
+HOOKED |= {"it", "up", "on"}
 ENDING = frozenset({"", ",", ";", ".", "!", ")", "and", "at", "@", "today", "this"})
 """Behind "before we hooked up" these end it; "before we hooked up the new one" is of the old one."""
 
@@ -28,9 +31,9 @@ def followed_by(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> tuple[int, I
     """The number with the role that the cue behind it gives, and where that cue ends."""
     if item.lead == "leakgrade":
         return _of_a_scale(item, toks)
-    opened = _opened(item, toks, cues)
+    opened, lead = _opened(item, toks, cues)
     if opened:
-        return opened, item._replace(lead="opens")
+        return opened, item._replace(lead=lead)
     inside = cues.get(item.end)
     of_bed = inside is not None and _begins(item, toks) and number_follows(toks, inside.end)
     if inside is not None and inside.label == "inside" and item.lead in {"", "at"} and not of_bed:
@@ -42,15 +45,32 @@ def followed_by(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> tuple[int, I
     return _led_by(cue, item, toks)
 
 
-def _opened(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> int:
-    """Where what says so ends, or 0: "40 in it before we hooked it up", "340 on insertion"."""
+def _opened(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> tuple[int, str]:
+    """Where what says so ends, and of what: "40 in it before we hooked it up", "340 on insertion"."""
     if item.lead not in {"", "at", "new", "opens", "level", "levelat"}:
-        return 0
+        return 0, ""
     inside = cues.get(item.end)
     end = inside.end if inside is not None and inside.label == "inside" else item.end
     end += word(toks, end) == "in"  # "new had 40 in before it was connected"
     said = cues.get(end)
-    return said.end if said is not None and said.value == "behind" and word(toks, said.end) in ENDING else 0
+    if said is not None and said.value == "behind" and word(toks, said.end) in ENDING:
+        return said.end, "opens"
+    hooked = _connected(toks, end)
+    if word(toks, hooked) in {"the", "a"} and word(toks, hooked + 1) == "new":
+        return end, "old"  # "had 1940 in it before we hooked up the new one"
+    return (hooked, "opens") if hooked and word(toks, hooked) in ENDING else (0, "")
+
+
+def _connected(toks: Toks, i: int) -> int:
+    """Where "before we hooked it up", "when it was connected" ends, or 0."""
+    end = i + 1
+    while word(toks, end) in DOING:
+        end += 1
+    if word(toks, i) not in {"before", "when"} or word(toks, end) not in HOOKED:
+        return 0
+    while word(toks, end) in HOOKED:
+        end += 1
+    return end
 
 
 def _of_a_scale(item: Item, toks: Toks) -> tuple[int, Item]:

@@ -29,8 +29,6 @@ HEARD_SHORTEST = 7
 """A recogniser writes real words: only its long trade words are misspelt ones."""
 DENYING = frozenset({"no", "nil", "none", "neg", "negative"})
 """Said before what is not there, or behind it."""
-HOOKED = frozenset({"hooked", "connected", "attached", "put", "hung", "set", "connecting", "hooking"})
-OBJECTS = frozenset({"the", "a", "an", "new", "another", "suction", "to", "him", "her", "up", "on", "it"})
 LABELLED = frozenset({"bed", "room", "rm", "bay"})
 TUBES = frozenset({"tube", "drain"})
 BEFORE_ONE = TENS.keys() | LABELLED
@@ -165,7 +163,6 @@ def _is_no_phrase(toks: Sequence[Token], start: int, end: int) -> bool:
         or _is_out_of_a_bed(toks, start, end)
         or _is_other_side(toks, start, end)
         or _is_next_bed(toks, start, end)
-        or _goes_on(toks, start, end)
     )
 
 
@@ -192,12 +189,6 @@ def _is_next_bed(toks: Sequence[Token], start: int, end: int) -> bool:
     """ "now bed 21 mark 240" at the very start: the next bed, and nobody was moved there."""
     named = start == 0 and toks[0].text == "now" and toks[end - 1].text in LABELLED
     return named and any(t.text in heard.LINE for t in toks)
-
-
-def _goes_on(toks: Sequence[Token], start: int, end: int) -> bool:
-    """ "in it before we hooked up the new one": what was hooked up is another canister."""
-    hooked = toks[start].text in {"before", "b4", "when"} and any(t.text in HOOKED for t in toks[start:end])
-    return hooked and end < len(toks) and toks[end].text in OBJECTS
 
 
 def _is_out_of_a_bed(toks: Sequence[Token], start: int, end: int) -> bool:

@@ -79,7 +79,7 @@ def _thrown(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _staying(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "left tube out, right stays": not every tube that is named is out."""
     out = any(is_closing(i) and i.name == "removed" for i in items)
-    if out and sum(i.role == "tube" for i in items) > 1 and any(t.text in STAYS for t in toks):
+    if out and len({i.name for i in items if i.role == "tube"}) > 1 and any(t.text in STAYS for t in toks):
         yield "one tube is out and another stays"
     tubes = [i for i in items if i.role == "tube"]
     behind = [i for i in items if tubes[1:] and i.start > tubes[-1].start]

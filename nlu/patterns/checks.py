@@ -250,6 +250,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "millimeters mercury", "torr",
     ),
     "reason:cardiac": (
+        "(after|post|post op|) open heart surgery",
         "cabg", "heart surgery", "post op heart", "post-op heart", "postop heart", "valve", "open heart",
         "cardiac surgery", "cardiac", "bypass", "valve replacement", "avr", "mvr", "sternotomy",
         "post cabg", "post heart", "heart", "post op cabg", "s/p cabg", "post op valve", "bypass surgery",

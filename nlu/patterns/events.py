@@ -51,7 +51,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         (
             "(hung|hooked|hooked up|connected|put on|put up|set up|started|attached|applied|got) (a|"
             "the|) (new|fresh) "
-            f"({BOX[1:-1]}|one) (up|on|)"
+            f"{BOX} (up|on|)"
         ),
         "(changed|switched|swapped) to a (new|fresh) one",
         f"(changed|swapped|switched) {THE} {CAN} (over|out)",
@@ -316,11 +316,8 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "new one begins at", "start level", "new box started at", "new chamber starts at",
     ),
     "opens:behind": (
-        "before (connecting|hooking|attaching) (it|) (up|)",
-        "(before|b4|when) (i|we) (hooked|connected|attached|put|hung|plugged|set) (it|) (up|on|in|)",
-        "(before|b4|when) it (was|got) (hooked up|connected|attached|put on|hung|put up|set up)",
-        "(before|b4|when) it went (on|up)", "before (hooked up|connected|use)",
-        "on insertion", "at insertion", "to (start|begin) (with|)", "at the (start|beginning)",
+        "before (connecting|connecting it|hooking up|hooking it up)", "on insertion", "at insertion",
+        "to (start|begin) (with|)", "at the (start|beginning)",
     ),
     "change": ("swapped out", "replaced", "changeout", "change out"),
     "empty": ("empty", "is empty", "starts empty", "new and empty"),

@@ -120,7 +120,7 @@ OPENED_AT_40 = "exchanged bed=12 at=18:40 final_ml=1940 opening_ml=40"
             "bed 12 bottle changed 1840, final 1940, new one 40 now",
             "exchanged bed=12 at=18:40 final_ml=1940; mark bed=12 at=19:05 level_ml=40",
         ),
-        ("bed 12 had 1940 in it before we hooked up the new one at 1840", "ask level_ml"),
+        ("bed 12 had 1940 in it before we hooked up the new one at 1840", "ask kind"),
         ("bed 12 line 340 before we hooked up suction", "ask level_ml"),
     ],
 )

@@ -1,0 +1,99 @@
+"""What a canister held that was changed, and a tube that is out beside one that stays."""
+
+from __future__ import annotations
+
+import pytest
+
+from .saying import reading
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bottle changed on bed 2 at 1848, had 1475 in it", "exchanged bed=2 at=18:48 final_ml=1475"),
+        ("changed 2's canister at 1848, it had 1475 in it", "exchanged bed=2 at=18:48 final_ml=1475"),
+        ("swapped the chamber on bed 2 at 1848 with 1475 in it", "exchanged bed=2 at=18:48 final_ml=1475"),
+        ("2 canister change 1848, contained 1475 ml", "exchanged bed=2 at=18:48 final_ml=1475"),
+        ("bed 2 new bottle at 1848, had 1475 in it", "ask final_ml"),
+        (
+            "bed 2 bottle changed at 1848, new one had 40 in it",
+            "exchanged bed=2 at=18:48; mark bed=2 level_ml=40",
+        ),
+        (
+            "bed 2 bottle changed at 1848, bed 3 had 1475 in it",
+            "exchanged bed=2 at=18:48; mark bed=3 level_ml=1475",
+        ),
+        (
+            "bed 2 bottle changed at 1848 with 20 suction",
+            "exchanged bed=2 at=18:48; checked bed=2 at=18:48 suction_cmh2o=20",
+        ),
+        ("bed 2 changed the box 1848, had 2 leaks", "ask final_ml"),
+    ],
+)
+def test_what_a_canister_had_in_it_that_was_changed_is_its_final_level(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "old drain unit off bed 4 at 1830 with 1655 in it, new one on",
+            "exchanged bed=4 at=18:30 final_ml=1655",
+        ),
+        ("4 old canister down at 1830 with 1655, new one up", "exchanged bed=4 at=18:30 final_ml=1655"),
+        ("old bottle off 4 1830, final 1655", "exchanged bed=4 at=18:30 final_ml=1655"),
+        ("old box off suction bed 4", "checked bed=4 suction_cmh2o=0"),
+        (
+            "bed 2 box is nearly three quarters, changed it at 18:25, old one finished on 1465",
+            "exchanged bed=2 at=18:25 final_ml=1465",
+        ),
+        ("bed 2 box 3/4 full so changed it at 1825, final 1465", "exchanged bed=2 at=18:25 final_ml=1465"),
+        ("bed 2 box half full, no need to change yet", "ask kind"),
+        ("bed 12 had 1940 in it before we hooked up the new one at 1840", "ask kind"),
+    ],
+)
+def test_an_old_canister_that_is_off_and_how_full_it_was_tell_of_a_change(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("apical out on 23 at 1810, final was 45", "removed bed=23 tube=apical at=18:10 level_ml=45"),
+        ("left out on bed 3 at 1810 final 45", "removed bed=3 tube=left at=18:10 level_ml=45"),
+        ("apical out on 23 at 1810", "ask level_ml"),
+        (
+            "surgeons pulled the right tube in 16 at 1822, left stays. final on right 280",
+            "removed bed=16 tube=right at=18:22 level_ml=280",
+        ),
+        (
+            "16 right tube out 1822, left one stays in, final 280",
+            "removed bed=16 tube=right at=18:22 level_ml=280",
+        ),
+        ("16 right tube out 1822, left stays, left 280", "ask level_ml"),
+        ("surgeons pulled the right tube in 16 at 1822, left stays. 280", "ask level_ml"),
+        ("bed 19 CTT removed by Dr 6:10pm, last level 330", "removed bed=19 at=18:10 level_ml=330"),
+    ],
+)
+def test_a_tube_that_is_out_has_its_final_level_though_another_stays(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 12 open heart surgery", "described bed=12 reason=cardiac"),
+        ("bed 12 cardiac surgery wants suction 20", "ordered bed=12 suction_cmh2o=20"),
+        ("bed 12 thoracic surgery ordered suction 10", "ordered bed=12 suction_cmh2o=10"),
+        ("bed 4 clamped at 1808, hit a litre", "incident bed=4 at=18:08 what=clamped; ask kind"),
+        ("bed 4 hit a litre at 1808", "mark bed=4 at=18:08 level_ml=1000"),
+    ],
+)
+def test_who_wants_something_is_no_reason_and_what_was_hit_may_be_no_line(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+def test_a_drain_after_an_operation_that_is_dictated_has_its_reason() -> None:
+    said = "bed nine got a new chest tube on the right at eighteen twenty five after open heart surgery"
+    assert reading(said, channel="voice") == "placed bed=9 tube=right at=18:25 reason=cardiac"
