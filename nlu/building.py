@@ -215,7 +215,7 @@ class Builder:
             draft.time is None
             or (asked is not None and asked.slot == "at")
             or self._is_loose_day(statement, draft)
-            or (isinstance(statement, Described) and statement.reason and draft.tells_what_happened)
+            or (isinstance(statement, Described) and statement.reason)
         ):
             return asked or statement
         at, question = self.moment(draft.time, statement)

@@ -135,7 +135,11 @@ def _filler(ground: Ground, cue: Cue, way: Way) -> Iterator[Step]:
         told = any(item.value == "kind" for item in way.items)  # "correct the mark to ten oh five"
         if may_be_heard and text == "to" and way.lead in LEVEL_LEADS and not told:
             yield from misheard(ground, cue.start, way)  # "mark to fifty five"
-    elif way.lead in {"seal", "leakgrade"} and text in {"for", "on"} and ground.places.labels(cue.end):
+    elif (
+        way.lead in {"seal", "leakgrade", "weight"}
+        and text in {"for", "on"}
+        and ground.places.labels(cue.end)
+    ):
         yield cue.end, way._replace(lead="")
     elif way.lead == "level" and text in {"for", "in", "on"}:
         yield cue.end, way._replace(lead="")

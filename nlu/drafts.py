@@ -79,9 +79,11 @@ class Draft:
         )
 
     @property
-    def tells_what_happened(self) -> bool:
-        """Whether its time is of a line, an event or a check, and not of why the drain is in."""
-        return bool(self.kind or self.has_amount or self.checks or self.whats)
+    def has_timed_content(self) -> bool:
+        """Whether it says something that its own time may be of: why a drain is in has no time of the day."""
+        told = self.kind or self.has_amount or self.opening or self.checks or self.whats or self.weight
+        loose = self.shared_time or (self.time and all(clock.style == "date" for clock in self.time.clocks))
+        return self.has_content and bool(told or loose or self.reason is None)
 
     @property
     def tube(self) -> str | None:

@@ -44,13 +44,14 @@ PARTS = (
     ("halfway",),
 )
 NEARLY = frozenset({"nearly", "almost", "about", "is", "was", "over", "around", "past", "at"})
-HELD = frozenset({"had", "with", "contained", "held"})
+HELD = frozenset({"had", "with", "contained", "held", "was"})
 """Before a number these say what the canister held that was changed."""
 TAKEN = frozenset({"off", "down", "out"})
 NEAR = 3
 """Words of "in it now"."""
 HINTS = frozenset({"total", "home", "out", "full", "before", "after", "this", "update", "news", *CANISTERS})
-HINTS |= HELD | TAKEN | STAYS
+UNKNOWN = frozenset({"unknown", "unk", "unrecorded", "unreadable", "no", "without"})
+HINTS |= UNKNOWN | HELD | TAKEN | STAYS
 
 
 Labelled: TypeAlias = Mapping[int, tuple[int, str]]
@@ -131,7 +132,7 @@ def _is_alone(toks: Toks, number: int) -> bool:
     while starts_number(toks, end) or word(toks, end) in UNITS | {".", "l"}:
         end += 1
     place = word(toks, end) in {"in", "on"} and not CANISTERS.isdisjoint(toks.said[end + 1 : end + 4])
-    return place or word(toks, end) in STOPS | {"at", "when"}
+    return place or word(toks, end) in STOPS | {"at", "when", "final"}
 
 
 def _is_behind_level(toks: Toks, k: int) -> bool:
@@ -209,6 +210,18 @@ def _full(said: _Message) -> list[Cue]:
     return found
 
 
+def _unknown(said: _Message) -> list[Cue]:
+    """ "unknown final, 1830", "old level unknown": a number there is no final level."""
+    toks, found = said.toks, []
+    for cue in said.cues:
+        start = cue.start - (word(toks, cue.start - 1) in UNKNOWN)
+        end = cue.end + (word(toks, cue.end) in {"is", "was"})
+        end = end + 1 if word(toks, end) in UNKNOWN else cue.end
+        if cue.label == "old" and end - start > cue.end - cue.start:
+            found.append(Cue("filler", "", start, end))
+    return found
+
+
 def _part_full(said: _Message) -> list[Cue]:
     """ "box nearly three quarters, changed it": how full it was, beside what was in it in millilitres."""
     toks, found = said.toks, []
@@ -252,10 +265,11 @@ def _in_old(said: _Message) -> list[Cue]:
     1505 in it" may be of either."""
     toks = said.toks
     changed = [c for c in said.cues if c.value == "exchanged"]
-    if len(changed) != 1 or any(c.label in {"old", "new", "opens"} for c in said.cues):
+    held = _held(said, changed[0].end) if len(changed) == 1 else []
+    before = [c.label for c in said.cues if held and (c.start < held[0] or c.label == "old")]
+    if not held or not {"old", "new", "opens"}.isdisjoint(before):
         return []
-    held = _held(said, changed[0].end)
-    if FRESH.isdisjoint(toks.words) or not held:
+    if FRESH.isdisjoint(toks.said[: held[0]]):
         return [Cue("old", "", k, k + 1) for k in held]
     inside = [c for c in said.cues if c.label == "inside" and c.start > held[0]]
     return [Cue("word", "had", held[0], held[0] + 1), *(c._replace(label="filler") for c in inside[:1])]
@@ -271,6 +285,9 @@ def _held(said: _Message, start: int, ends_too: frozenset[str] = frozenset()) ->
             word(toks, end) in UNITS | {"in", "inside"} | ends_too
             and "now" not in toks.said[end : end + NEAR]
         )
+        if word(toks, k) == "was":  # "changed at 1820. was 1,950. new one reading 10"
+            it = word(toks, k - 1) in STOPS | {"it", "which"}
+            told = it and word(toks, end) in STOPS and any(_is_timed(toks, j) for j in range(start, k))
         if ends and told and not _passes_bed(said, start, k):
             return [k]
     return []
@@ -330,6 +347,7 @@ _RULES: tuple[tuple[str, Callable[[_Message], list[Cue]]], ...] = (
     ("off", _old_off),
     ("down", _old_off),
     ("out", _old_off),
+    *((unknown, _unknown) for unknown in sorted(UNKNOWN)),
     *((held, _in_old) for held in sorted(HELD)),
     *((stays, _stays) for stays in sorted(STAYS)),
     *((canister, _in_canister) for canister in sorted(CANISTERS)),

@@ -93,8 +93,11 @@ def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
     if cue.label == "level" and word(toks, cue.end - 1) in MANY_LINES and item.clocklike:
         return item.end, item._replace(lead="timeword")
     final = word(toks, cue.start) == "final" and not item.lead
+    final |= word(toks, cue.end - 1) == "removal" and not item.lead  # "410 at removal"
     if cue.label == "old" and (cue.start > item.end or final) and not behind:
         return cue.end, item._replace(lead="old")
+    if cue.label == "new" and cue.start > item.end and not behind and word(toks, cue.start - 1) == "in":
+        return cue.end, item._replace(lead="new")  # "15 in new now"
     if cue.label == "since" and item.unit == "ml" and not (item.lead or item.at) and clocks(toks, cue.end):
         return item.end, item._replace(lead="amount")  # "15 only 10 ml since noon"
     if cue.value == "going" and _begins(item, toks):

@@ -137,7 +137,7 @@ def _faults(draft: Draft) -> list[str]:
         found.append("no bed was said")
     if draft.bed is not None and not draft.bed.known:
         found.append("the unit has no such bed")
-    if not draft.has_content and draft.time is not None and not _is_line_of_time(draft):
+    if draft.time is not None and not (draft.has_timed_content or _is_line_of_time(draft)):
         found.append("a time with nothing said of it")
     if draft.kind == "moved" and draft.to_bed is None:
         found.append("no bed to move to")

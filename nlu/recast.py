@@ -119,9 +119,14 @@ def recast(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
         if any(c.label == "old" and not OLD.isdisjoint(toks.said[c.start : c.end]) for c in found):
             found = tuple(_new_box(cue, toks) for cue in found)
         found = tuple(_of_the_new(cue, found[:k], toks) for k, cue in enumerate(found))
-    if any(c.label == "change" for c in found) and not any(c.value == "exchanged" for c in found):
+    if any(c.label == "change" for c in found) and not any(_is_changed(c, toks) for c in found):
         return tuple(_replaced(cue, found, toks) for cue in found)
     return found
+
+
+def _is_changed(cue: Cue, toks: Toks) -> bool:
+    """Whether a change is told; "replaced at 1835, fresh bottle zero" names the new one behind its own."""
+    return cue.value == "exchanged" and word(toks, cue.start) not in FRESH
 
 
 def _with_changes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:

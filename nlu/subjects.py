@@ -80,6 +80,8 @@ TELLING = CHECKS | {"kind", "reason", "what", "word", "check"}
 TO_BE_DONE = frozenset({"clamp", "unclamp", "change", "swap", "remove", "pull", "move", "transfer"})
 REPORTED = frozenset({"says", "said"})
 """Who says so tells what happened."""
+RANKS = frozenset({"surgical", "medical", "thoracic", "junior", "senior", "duty", "covering"})
+"""Before a word for one of the staff: "surgical reg"."""
 HELPERS = frozenset(
     {"has", "had", "have", "is", "was", "just", "then", "also", "almost", "nearly", "accidentally"}
 )
@@ -239,7 +241,8 @@ def _with_bed(clauses: list[list[Item]], place: int) -> list[Item]:
 
 def _strange(scope: list[Item], harmless: frozenset[str], toks: Toks) -> Iterator[str]:
     for item in scope:
-        if item.unread and item.name not in harmless and not _is_name(item, toks):
+        rank = item.name in RANKS and word(toks, item.end) in STAFF  # "surgical reg put a pigtail in 11"
+        if item.unread and item.name not in harmless and not (rank or _is_name(item, toks)):
             yield f"{item.name!r} was not understood beside an event"
         if item.role == "cue" and item.value == "new" and word(toks, item.end) in NEWCOMERS:
             yield "a new patient"

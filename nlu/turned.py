@@ -36,8 +36,8 @@ BODY = frozenset(
 def counted_aloud(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "two on 8B: apical 20", "into 8, one mediastinal tube": a few in a word is how many, and no level."""
     for item in items:
-        few = item.amount is not None and 0 < item.amount <= FEW and word(toks, item.start) in ONES
-        if item.role == "level" and few and not (item.lead or item.unit) and item.end - item.start == 1:
+        few = item.amount is not None and 0 < item.amount <= FEW and word(toks, item.end - 1) in ONES
+        if item.role == "level" and few and not (item.lead or item.unit):
             yield "how many, or a level"
 
 

@@ -275,7 +275,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
     ),
     "reason:trauma": (
         "(stab|penetrating|blunt|crush|thoracic|gunshot|blast) injury",
-        "hemothorax", "haemothorax", "trauma", "injury", "stab wound", "gsw", "stabbing", "mva", "mvc",
+        "hemothorax", "haemothorax", "htx", "trauma", "injury", "stab wound", "gsw", "stabbing", "mva", "mvc",
         "rib fractures", "gunshot", "hemo", "stab", "gunshot wound", "rib fracture", "hemopneumothorax",
         "haemopneumothorax", "chest trauma", "blunt trauma", "car accident", "fall with rib fractures",
         "hemothorx", "rta", "rtc", "road traffic accident", "penetrating trauma", "chest injury", "stabbed",

@@ -28,6 +28,18 @@ from .saying import reading
             "exchanged bed=2 at=18:48; checked bed=2 at=18:48 suction_cmh2o=20",
         ),
         ("bed 2 changed the box 1848, had 2 leaks", "ask final_ml"),
+        (
+            "swapped chamber bed 4 6:20pm. was 1,950. new one reading 10",
+            "exchanged bed=4 at=18:20 final_ml=1950; mark bed=4 level_ml=10",
+        ),
+        (
+            "bed 3 new canister up 1840. final on the old 1910. 15 in new now",
+            "exchanged bed=3 at=18:40 final_ml=1910; mark bed=3 at=19:05 level_ml=15",
+        ),
+        (
+            "bed 4 box changed at 1820, suction was 20",
+            "exchanged bed=4 at=18:20; checked bed=4 at=18:20 suction_cmh2o=20",
+        ),
     ],
 )
 def test_what_a_canister_had_in_it_that_was_changed_is_its_final_level(text: str, read: str) -> None:
@@ -72,6 +84,8 @@ def test_an_old_canister_that_is_off_and_how_full_it_was_tell_of_a_change(text: 
             "removed bed=16 tube=right at=18:22 level_ml=280",
         ),
         ("16 right tube out 1822, left stays, left 280", "ask level_ml"),
+        ("bed 9 ICC out 1815, total 340 final", "removed bed=9 at=18:15 level_ml=340"),
+        ("15 chest tube d/c'd @1830, 410 at removal", "removed bed=15 at=18:30 level_ml=410"),
         ("surgeons pulled the right tube in 16 at 1822, left stays. 280", "ask level_ml"),
         ("bed 19 CTT removed by Dr 6:10pm, last level 330", "removed bed=19 at=18:10 level_ml=330"),
     ],
@@ -92,6 +106,19 @@ def test_a_tube_that_is_out_has_its_final_level_though_another_stays(text: str, 
 )
 def test_who_wants_something_is_no_reason_and_what_was_hit_may_be_no_line(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "exchanged canister 6 at 1820 because it fell, unknown final",
+        "6 canister changed 1820 after it fell, final unknown",
+        "exchanged canister 6 because it fell, unknown final, 1830",
+        "changed 6 box at 1820, it fell, no final",
+    ],
+)
+def test_a_final_level_that_nobody_knows_takes_no_number(text: str) -> None:
+    assert "final_ml=" not in reading(text)
 
 
 def test_a_drain_after_an_operation_that_is_dictated_has_its_reason() -> None:
