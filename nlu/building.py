@@ -12,7 +12,7 @@ from datetime import datetime
 from typing import Any
 
 from .doubts import CHECK_SLOTS, Doubts, check_value, whole
-from .drafts import SIDES, Draft
+from .drafts import SIDES, Draft, each_tube
 from .items import Item
 from .moments import LIST_REACH, REACH, distinct
 from .numbers import Toks
@@ -254,10 +254,6 @@ def _is_loose(draft: Draft) -> bool:
     return time is not None and not (draft.shared_time or time.sure_time or time.at)
 
 
-OF_A_SIDE = frozenset({"apical", "basal", "anterior", "posterior", "upper", "lower", "lateral"})
-"""Places that both sides have."""
-
-
 def joined_tubes(draft: Draft) -> tuple[str, ...]:
     """The tubes that share one canister, if several were named."""
     names = tuple(sorted(dict.fromkeys(t.name for t in draft.tubes)))
@@ -273,17 +269,8 @@ def joined_tubes(draft: Draft) -> tuple[str, ...]:
 
 
 def _each_named(said: list[Item]) -> tuple[str, ...]:
-    """ "mediastinal and left pleural": two tubes; "left apical and basal": both of the left."""
-    groups: list[list[str]] = []
-    for before, tube in zip([None, *said], said, strict=False):
-        adjoins = before is not None and before.end == tube.start and before.name in SIDES
-        if adjoins and tube.name not in SIDES:
-            groups[-1].append(tube.name)
-        elif groups and groups[-1][0] in SIDES and tube.name in OF_A_SIDE and len(groups[-1]) > 1:
-            groups.append([groups[-1][0], tube.name])
-        else:
-            groups.append([tube.name])
-    return tuple(sorted({" ".join(group) for group in groups}))
+    """The names of the tubes that were said, each once."""
+    return tuple(sorted({" ".join(tube.name for tube in group) for group in each_tube(said)}))
 
 
 def _said(**items: Item | None) -> dict[str, Item]:

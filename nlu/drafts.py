@@ -5,13 +5,17 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from .items import Item
 from .labels import tube_name
 from .moments import is_same_time
 
 SIDES = frozenset({"left", "right"})
+OF_A_SIDE = frozenset({"apical", "basal", "anterior", "posterior", "upper", "lower", "lateral"})
+"""Places that both sides have."""
+OF_NONE = frozenset({"mediastinal", "pericardial"})
+"""Places that have no side."""
 AMOUNTS = ("level", "volume", "output", "same")
 WITH_LEVELS = frozenset({"placed", "exchanged", "removed", "moved"})
 """Events of which a level may be part, or that name a second bed."""
@@ -124,3 +128,28 @@ class Draft:
 def is_one_name(a: Item, b: Item) -> bool:
     """Whether a side and a place are one name: left apical."""
     return (a.name in SIDES) != (b.name in SIDES) and b.start - a.end <= 1
+
+
+def each_tube(said: list[Item]) -> list[list[Item]]:
+    """ "mediastinal and left pleural": two tubes; "left apical and basal": both of the left."""
+    groups: list[list[Item]] = []
+    for before, tube in zip([None, *said], said, strict=False):
+        adjoins = before is not None and before.end == tube.start and before.name in SIDES
+        if adjoins and tube.name not in SIDES:
+            groups[-1].append(tube)
+        elif groups and groups[-1][0].name in SIDES and tube.name in OF_A_SIDE and len(groups[-1]) > 1:
+            groups.append([groups[-1][0], tube])
+        else:
+            groups.append([tube])
+    return groups
+
+
+def each_placed(draft: Draft) -> list[Draft]:
+    """ "new drains, mediastinal and left pleural": two drains. Of which is what was in it?"""
+    names = {tube.name for tube in draft.tubes}
+    several = len(names - SIDES) > 1 or (names & OF_NONE and names & SIDES)
+    groups = each_tube(draft.named)
+    if draft.kind != "placed" or draft.joined or names >= SIDES or not several or len(groups) == 1:
+        return [draft]
+    draft.faults += bool(draft.has_amount or draft.opening or draft.checks or draft.whats)
+    return [replace(draft, tubes=group, named=group) for group in groups]

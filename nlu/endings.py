@@ -23,7 +23,7 @@ UNITS = frozenset({"ml", "mls", "cc", "ccs", "mils"})
 SAYING = frozenset({"of", "was", "is", ":", "="})
 _WINDOWS = """
 since today for over per this last overnight shift yesterday tonight so in by after from x hr hour hours day
-during
+during 24 24h 24hr 24hrs h hrs daily
 """
 WINDOWS = frozenset(_WINDOWS.split())
 """Behind a total these say of which time it is: no canister shows that."""
@@ -88,6 +88,8 @@ def _totals(said: _Message) -> list[Cue]:
             continue
         before = [c for c in said.cues[:k] if c.label in {"kind", "what"}]
         if not before or before[-1].value != "removed" or _passes_bed(said, before[-1].end, cue.start):
+            continue
+        if word(said.toks, cue.start - 1) in WINDOWS:  # "24h total 90"
             continue
         start = cue.end + (word(said.toks, cue.end) in SAYING)
         if starts_number(said.toks, start):
@@ -170,7 +172,9 @@ def _out(said: _Message) -> list[Cue]:
     for k in range(1, len(toks)) if finals else ():
         start = k - (word(toks, k - 1) in {"came", "is"})
         named = word(toks, start - 1) in SIDES or start in ends or _is_bed(toks, start - 1)
-        if word(toks, k) != "out" or not named or not _is_timed(toks, _behind_bed(said, k + 1)):
+        end = _behind_bed(said, k + 1)
+        timed = _is_timed(toks, end) or (start < k and word(toks, end) == "at" and clocks(toks, end + 1))
+        if word(toks, k) != "out" or not named or not timed:
             continue
         kinds = [c.start for c in said.cues if c.label in {"kind", "what"} and c.start > k]
         own = [f for f in finals if f > k and not any(k < other < f for other in kinds)]
@@ -190,7 +194,12 @@ def _behind_bed(said: _Message, k: int) -> int:
 
 
 def _is_bed(toks: Toks, k: int) -> bool:
-    return is_digits(toks, k) and word(toks, k - 1) in STOPS | SHORT_BED_WORDS | {":"}
+    if is_digits(toks, k):
+        return word(toks, k - 1) in STOPS | SHORT_BED_WORDS | {":"}
+    start = k
+    while word(toks, start).isalpha() and starts_number(toks, start):
+        start -= 1
+    return start < k and word(toks, start) in SHORT_BED_WORDS  # "bed twenty one came out"
 
 
 def _is_timed(toks: Toks, k: int) -> bool:
@@ -264,7 +273,7 @@ def _in_old(said: _Message) -> list[Cue]:
     """ "bottle changed at 0915, had 1505 in it": what the one held that was changed; "new bottle at 0915, had
     1505 in it" may be of either."""
     toks = said.toks
-    changed = [c for c in said.cues if c.value == "exchanged"]
+    changed = [c for c in said.cues if c.value in {"exchanged", "removed"}]
     held = _held(said, changed[0].end) if len(changed) == 1 else []
     before = [c.label for c in said.cues if held and (c.start < held[0] or c.label == "old")]
     if not held or not {"old", "new", "opens"}.isdisjoint(before):
@@ -285,7 +294,8 @@ def _held(said: _Message, start: int, ends_too: frozenset[str] = frozenset()) ->
             word(toks, end) in UNITS | {"in", "inside"} | ends_too
             and "now" not in toks.said[end : end + NEAR]
         )
-        if word(toks, k) == "was":  # "changed at 1820. was 1,950. new one reading 10"
+        if word(toks, k) == "was" and word(toks, end) not in {"in", "inside"}:
+            # "changed at 1820. was 1,950. new one reading 10"
             it = word(toks, k - 1) in STOPS | {"it", "which"}
             told = it and word(toks, end) in STOPS and any(_is_timed(toks, j) for j in range(start, k))
         if ends and told and not _passes_bed(said, start, k):

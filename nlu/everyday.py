@@ -123,6 +123,9 @@ def _kind(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     if cue.value == "removed" and words[-3:] == ["came", "out", "at"]:
         chance = not toks.words.isdisjoint(BY_CHANCE)
         return cue._replace(label="what", value="dislodged", end=cue.end - 1) if chance else cue
+    start = cue.start - (word(toks, cue.start - 1) in {"the", "his", "her", "their"})
+    if cue.value == "removed" and words[-1] == "out" and word(toks, start - 1) in {"took", "taken", "taking"}:
+        return cue._replace(start=start - 1)  # "took the tube out of bed 15"
     if cue.value == "away" and not OUTINGS.isdisjoint(words):
         return _as_word(cue, "walked") if any(o.value in MISHAPS for o in happened) else cue
     pause = any(o.value in PAUSES and o.start < cue.start for o in happened)

@@ -23,6 +23,7 @@ FOUND = CHECKS | FINDINGS
 DOING = frozenset({"i", "we", "they", "it", "was", "got", "is", "being"})
 HOOKED = frozenset({"hooked", "connected", "attached", "put", "hung", "set", "went", "use", "used"})
 HOOKED |= {"it", "up", "on"}
+THROWN = frozenset({"discarded", "binned"})
 ENDING = frozenset({"", ",", ";", ".", "!", ")", "and", "at", "@", "today", "this"})
 """Behind "before we hooked up" these end it; "before we hooked up the new one" is of the old one."""
 
@@ -40,6 +41,8 @@ def followed_by(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> tuple[int, I
         new = any(word(toks, k) == "new" for k in range(inside.start, inside.end))
         return inside.end, item._replace(lead="new" if new else "inside")
     cue = _behind(item, toks, cues)
+    if word(toks, item.end) in THROWN and item.lead in {"", "at"} and item.label is None:
+        return item.end + 1, item._replace(lead="old")  # "1900 discarded"
     if cue is None or item.lead not in {"", "at", "to"}:
         return item.end, item
     return _led_by(cue, item, toks)

@@ -10,10 +10,13 @@ from collections.abc import Iterator, Mapping
 from .clock import clocks
 from .items import FULL_HOUR
 from .numbers import Toks, is_digits, starts_number, word
+from .patterns.leads import PUTS
 from .patterns.nouns import TUBE
+from .patterns.places import PLACES
 from .pipeline import Cue
 
 NOUNS = frozenset(TUBE.strip("()").replace("|", " ").split()) | {"drains", "icds", "pigtails"}
+CANISTERS = frozenset(PLACES["canister"])
 AT = frozenset({"at", "@"})
 ADVERBS = frozenset({"just", "now", "finally"})
 STOPS = frozenset({"", ",", ";", ".", "!", "and", "("})
@@ -32,6 +35,8 @@ def with_going_in(cues: tuple[Cue, ...], toks: Toks, index: Mapping[str, str] | 
     for noun in cues:
         if noun.label == "tubeword" and word(toks, noun.end - 1) in NOUNS:
             found = _told(found, noun, toks, index)
+    named = any(cue.label == "tubeword" for cue in cues) and CANISTERS.isdisjoint(toks.words)
+    found = [_anew(cue, toks) if cue.label == "new" and named else cue for cue in found]
     joined = any(cue.label == "join" for cue in cues) and not any(cue.label == "kind" for cue in cues)
     for k in list(_alone(toks))[:1] if joined else ():
         found = [*(c for c in found if c.start != k), Cue("kind", "placed", k, k + 1)]
@@ -66,6 +71,14 @@ def _is_timed(toks: Toks, i: int, index: Mapping[str, str] | None) -> bool:
         return bool(clocks(toks, i + 1))
     whole = is_digits(toks, i) and any(c.colon or len(word(toks, i)) == FULL_HOUR for _, c in clocks(toks, i))
     return whole and not (index and word(toks, i) in index)
+
+
+def _anew(cue: Cue, toks: Toks) -> Cue:
+    """ "pigtail fell out so new one put in": a tube, where no canister is named."""
+    end = cue.end + (word(toks, cue.end) in {"was", "has", "been", "just"})
+    put = word(toks, end) in PUTS | {"went"} and word(toks, end + 1) == "in"
+    one = word(toks, cue.end - 1) == "one"
+    return Cue("kind", "placed", cue.start, end + 2) if put and one else cue
 
 
 def _alone(toks: Toks) -> Iterator[int]:

@@ -7,8 +7,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from .clock import clocks
 from .neighbours import phrase_of
-from .numbers import Toks, word
+from .numbers import Toks, is_digits, word
 from .pipeline import Cue
 
 FRESH = frozenset({"fresh"})
@@ -40,6 +41,7 @@ def with_newcomers(cues: tuple[Cue, ...], toks: Toks, *, voice: bool) -> tuple[C
     found = list(cues)
     if TOLD.isdisjoint(told) and "reason" in told:
         found = [part for cue in cues for part in _arrived(cue, toks)]
+    found += [Cue("arrival", "", k, k + 1) for k in range(len(toks)) if _has_arrived(k, toks)]
     if any(cue.label == "arrival" for cue in found):
         found += [Cue("opens", "behind", k, k + 2) for k in range(len(toks)) if _is_at_arrival(k, toks)]
         found = [c for c in found if c.label != "filler" or not _is_at_arrival(c.start, toks)]
@@ -77,6 +79,16 @@ def _arrived(cue: Cue, toks: Toks) -> Iterator[Cue]:
         yield cue._replace(label="arrival", value="")
     else:
         yield cue
+
+
+def _has_arrived(k: int, toks: Toks) -> bool:
+    """ "pt arrived 0350 from OR": when somebody came."""
+    at = k + 1 + (word(toks, k + 1) in {"at", "@"})
+    return (
+        word(toks, k) in {"arrived", "admitted", "received"}
+        and is_digits(toks, at)
+        and bool(clocks(toks, at))
+    )
 
 
 def _is_at_arrival(k: int, toks: Toks) -> bool:

@@ -4,7 +4,7 @@ words that mean something else beside what else was said. Called by `read`.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Set
 
 from .asbefore import as_before
 from .beside import WATER_SEALS, of_their_like
@@ -42,13 +42,16 @@ DIED = frozenset(
 CANISTERS = frozenset(PLACES["canister"])
 OLD = frozenset({"old", "prev", "previous"})
 FRESH = frozenset({"new", "fresh"})
-OF_CANISTER = frozenset({"in", "of", "for", "on", "at", "bed", "room", "full", ",", "was", "got", "is"})
-BEHIND_CHANGE = frozenset({"at", "@", "by", ","})
+OF_CANISTER = frozenset(
+    {"and", "so", "in", "of", "for", "on", "at", "bed", "room", "full", ",", "was", "got", "is"}
+)
+BEHIND_CHANGE = frozenset({"at", "@", "by", ",", "yesterday", "overnight", "today", "last", "this"})
 FAR = 8
 """Words and signs between the canister and what was done to it."""
 CHANGED = frozenset({"changed", "switched", "replaced", "swap"})
 OF_CHANGE = frozenset(
     {"bed", "room", "rm", "on", "for", "at", "the", "left", "right", "l", "r", "h", "hrs", "pm", "am"}
+    | {"yesterday", "overnight", "today", "this", "last", "night", "morning", "evening", "afternoon"}
 )
 """Between "changed" and the old one these name the bed and the time."""
 ON_SUCTION = frozenset({"canister on suction", "cannister on suction"})
@@ -139,20 +142,21 @@ def _with_changes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
             continue
         between = toks.said[k + 1 : olds[0]]
         plain = set(filter(str.isalpha, between)) <= OF_CHANGE and not STOPS & set(between) - {","}
-        if (plain and _is_bed(toks, k + 1)) or _is_of_canister(toks, k):
+        happened = {j for c in cues if c.label == "what" for j in range(c.start, c.end)}
+        if (plain and _is_bed(toks, k + 1)) or _is_of_canister(toks, k, happened):
             kept = [c for c in cues if not c.start <= k < c.end]
             return tuple(sorted([*kept, Cue("kind", "exchanged", k, k + 1)], key=lambda c: c.start))
     return cues
 
 
-def _is_of_canister(toks: Toks, k: int) -> bool:
-    """ "canister full at 1990, changed at 0655", "canister in 6 changed by days"; not "changed to 20"."""
+def _is_of_canister(toks: Toks, k: int, happened: Set[int]) -> bool:
+    """ "canister full at 1990, changed at 0655", "box tipped and changed at 0610"; not "changed to 20"."""
     if word(toks, k + 1) not in BEHIND_CHANGE and not is_digits(toks, k + 1):
         return False
     for j in range(k - 1, max(-1, k - FAR), -1):
         if word(toks, j) in CANISTERS:
             return True
-        if not (is_digits(toks, j) or word(toks, j) in OF_CANISTER):
+        if not (is_digits(toks, j) or word(toks, j) in OF_CANISTER or j in happened):
             return False
     return False
 

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from itertools import pairwise
 
-from .drafts import SIDES, Draft
+from .drafts import SIDES, Draft, each_placed
 from .gathering import Gathering
 from .items import Item
 from .leading import leads
@@ -34,7 +34,8 @@ def gathered(items: Iterable[Item], toks: Toks) -> list[Draft]:
     if gathering.arrival is not None and any(d.volume for d in gathering.drafts):
         gathering.drafts[0].faults += 1  # "admitted from er with ct 400 out in er": charted there
     told = [part for draft in gathering.done() for part in _with_since(draft)]
-    gathering.drafts = [part for draft in told for part in _each_removed(draft, said)]
+    told = [part for draft in told for part in _each_removed(draft, said)]
+    gathering.drafts = [part for draft in told for part in each_placed(draft)]
     drafts = [
         d for d in gathering.drafts if d.bed or d.time or d.tubes or d.clashes or d.wants or d.has_content
     ]

@@ -89,7 +89,8 @@ LEVELS: dict[str, tuple[str, ...]] = {
     "same": (
         "nothing (further|else|more|extra) (out|drained|drained out|draining|in it|since)",
         "same", "no change", "nil out", "unchanged", "no output", "no drainage", "nothing out",
-        "nil output", "nil drainage", "no new output", "no new drainage", "zero output", "zero drainage",
+        "nil output", "nil drainage", "no new output",
+        "no (output|drainage) yet", "no new drainage", "zero output", "zero drainage",
         "no further drainage", "no further output", "same as before", "same as last", "same as last time",
         "no more out", "same level", "same mark", "same line", "level unchanged",
         "no change in level", "no change since last", "no change since last mark", "nothing new",

@@ -170,7 +170,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "(reason|indication) for (the|his|her|) (drain|tube|chest tube|chest drain) (is|was|)",
         "heads up (from the desk|from desk|everyone|all|)",
         "(gave|giving|given|got|getting|took|taking) (report|handover) (to|from)",
-        "in (place|situ)",
+        "(now|still|) in (place|situ)",
         "(phone|battery|signal|wifi|screen|pager) (just|has|was|is|) (died|dead|went dead|cut out|dropped|"
         "froze)",
         "for (a|) (sec|second|secs|seconds|moment|bit|few secs|couple secs)",

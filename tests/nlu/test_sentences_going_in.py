@@ -149,6 +149,51 @@ def test_who_put_a_drain_in_may_have_a_rank(text: str, read: str) -> None:
     assert reading(text) == read
 
 
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "new drains bed 22 mediastinal and left pleural at 1840",
+            "placed bed=22 tube=mediastinal at=18:40; placed bed=22 tube=left pleural at=18:40",
+        ),
+        (
+            "bed 8 left apical and basal drains placed at 1840",
+            "placed bed=8 tube=left apical at=18:40; placed bed=8 tube=left basal at=18:40",
+        ),
+        (
+            "bed 8 mediastinal and left pleural tubes placed at 1840 y'd to one box",
+            "placed bed=8 at=18:40 tubes=left pleural+mediastinal",
+        ),
+        ("bed 8 new left chest tube apical", "placed bed=8 tube=left apical"),
+        ("bed 8 new drain pleural left", "placed bed=8 tube=left pleural"),
+    ],
+)
+def test_tubes_that_went_in_side_by_side_are_each_placed_unless_they_are_joined(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "bed 6 arrived 1750 from OR s/p AVR with 2 mediastinal tubes to one box 80 ml in it on arrival",
+            "placed bed=6 tube=mediastinal at=17:50 level_ml=80 reason=cardiac",
+        ),
+        (
+            "bed 9 pigtail fell out so new one put in by IR at 1815 right",
+            "placed bed=9 tube=right at=18:15; incident bed=9 tube=right at=18:15 what=dislodged",
+        ),
+        (
+            "bed 14 right sided chest drain now in situ since 1800, spontaneous ptx, 70kg",
+            "described bed=14 tube=right reason=air weight_kg=70",
+        ),
+        ("bed 9 box cracked so new one put in at 1815", "incident bed=9 at=18:15 what=damaged"),
+    ],
+)
+def test_who_arrived_has_a_drain_from_then_and_a_new_one_that_was_put_in_is_one(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
 @pytest.mark.parametrize("said", ["bed one oh two", "bed twelve oh two"])
 def test_a_label_that_was_cut_in_two_has_no_level_of_a_few_millilitres(said: str) -> None:
     assert reading(said, channel="voice") == "ask bed"

@@ -62,6 +62,17 @@ def test_what_a_canister_had_in_it_that_was_changed_is_its_final_level(text: str
         ),
         ("bed 2 box 3/4 full so changed it at 1825, final 1465", "exchanged bed=2 at=18:25 final_ml=1465"),
         ("bed 2 box half full, no need to change yet", "ask kind"),
+        (
+            "box on 14 changed yesterday at 1600 old 1850",
+            "exchanged bed=14 at=03-Mar-16:00 final_ml=1850",
+        ),
+        (
+            "bed 8 canister knocked over and changed at 1810. old reading 560. new starting 0",
+            "exchanged bed=8 at=18:10 final_ml=560 opening_ml=0; incident bed=8 at=18:10 what=tipped",
+        ),
+        ("12 - changed drain bottle, 1900 discarded, at 1825", "exchanged bed=12 at=18:25 final_ml=1900"),
+        ("new UWSD for bed 5 at 1845, prev bottle total 1480", "exchanged bed=5 at=18:45 final_ml=1480"),
+        ("bed 2 dressing tipped and changed at 1810", "ask kind"),
         ("bed 12 had 1940 in it before we hooked up the new one at 1840", "ask kind"),
     ],
 )
@@ -84,6 +95,17 @@ def test_an_old_canister_that_is_off_and_how_full_it_was_tell_of_a_change(text: 
             "removed bed=16 tube=right at=18:22 level_ml=280",
         ),
         ("16 right tube out 1822, left stays, left 280", "ask level_ml"),
+        ("bed 15 R tube pulled at 1815, 24h total 90", "removed bed=15 tube=right at=18:15; ask kind"),
+        ("bed 15 R tube pulled at 1815, total 90", "removed bed=15 tube=right at=18:15 level_ml=90"),
+        ("21 tube removed at 1800, drain had 275 in it", "removed bed=21 at=18:00 level_ml=275"),
+        (
+            "took the tube out of bed 15 at 1815, there was 90 in the box",
+            "removed bed=15 at=18:15 level_ml=90",
+        ),
+        (
+            "chest tube d/c bed 12 at 1755 total in canister 1240 at time of removal",
+            "removed bed=12 at=17:55 level_ml=1240",
+        ),
         ("bed 9 ICC out 1815, total 340 final", "removed bed=9 at=18:15 level_ml=340"),
         ("15 chest tube d/c'd @1830, 410 at removal", "removed bed=15 at=18:30 level_ml=410"),
         ("surgeons pulled the right tube in 16 at 1822, left stays. 280", "ask level_ml"),
@@ -119,6 +141,11 @@ def test_who_wants_something_is_no_reason_and_what_was_hit_may_be_no_line(text: 
 )
 def test_a_final_level_that_nobody_knows_takes_no_number(text: str) -> None:
     assert "final_ml=" not in reading(text)
+
+
+def test_a_tube_that_came_out_is_dictated_with_its_final_level() -> None:
+    said = "the right drain in bed eighteen came out at six ten final drainage thirty five mils"
+    assert reading(said, channel="voice") == "removed bed=18 tube=right at=18:10 level_ml=35"
 
 
 def test_a_drain_after_an_operation_that_is_dictated_has_its_reason() -> None:
