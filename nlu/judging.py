@@ -83,6 +83,7 @@ def _is_latest_first(drafts: list[Draft], arrived: datetime) -> bool:
     """ "13 at 6: 410, at 5: 395": a list told backwards, each time behind its at or written whole."""
     times = [d.time for d in drafts if d.time is not None]
     told = len(times) == len(drafts) and all(t.at or t.sure_time or t.full_clock for t in times)
+    told &= not any(d.checks for d in drafts)  # "815 now, was 760 at 5, no leak": found when?
     moments = [t.when(arrived, LIST_REACH).sure for t in times] if told else []
     return bool(moments) and all(a and b and a > b for a, b in pairwise(moments))
 

@@ -278,8 +278,10 @@ def _is_told(toks: Toks, end: int) -> bool:
     if not k:
         return False
     led = k - 1 - (word(toks, k - 1) in AT)
-    if word(toks, led) in LINES or (word(toks, led) == "is" and word(toks, led - 1) in LINES):
+    if word(toks, led) == "is" and word(toks, led - 1) in LINES:
         return True  # "17 line is at 1215, read at 1855"
+    if word(toks, led) in LINES:
+        return not _is_whole_clock(toks, k)  # "mark 1850 read at 1900": which is the line?
     if word(toks, k + 1) in UNITS and (glued(toks, k + 1) or word(toks, k + 1) != "l"):
         return True
     return word(toks, k - 1) in TELLS and not _is_whole_clock(toks, k)

@@ -27,6 +27,7 @@ STOPS = frozenset({",", ".", ":", "-", "!", ";"})
 LEVELS = frozenset({"level", "levelat"})
 RIGHTED = frozenset({"was", "not", "should", "instead", "wrong", "correct"})
 LOGGING = frozenset({"log", "record", "note", "enter", "mark", "put"})
+SET_AT = frozenset({"at", "for"})
 MODALS = frozenset({"can", "could", "would", "will"})
 CLOSING_WORDS = 4
 """The longest phrase that closes a message, in words."""
@@ -41,8 +42,18 @@ def signed(cues: tuple[Cue, ...], toks: Toks, *, voice: bool) -> tuple[Cue, ...]
         end = closing(toks)
         spans += [*_yes_first(cues, toks), *_who(toks, end)]
         spans += [(end, len(toks))] if end < len(toks) else []
-    kept = [c for c in cues if not any(c.start < end and c.end > start for start, end in spans)]
-    return tuple(sorted([*kept, *(Cue("filler", "", *span) for span in spans)], key=lambda cue: cue.start))
+    put = _put_down(toks)
+    taken = [*spans, *put]
+    kept = [c for c in cues if not any(c.start < end and c.end > start for start, end in taken)]
+    kept += [*(Cue("filler", "", *span) for span in spans), *(Cue("levelat", "", *span) for span in put)]
+    return tuple(sorted(kept, key=lambda cue: cue.start))
+
+
+def _put_down(toks: Toks) -> list[tuple[int, int]]:
+    """ "put bed 5 down at 1200": what is written down for it; "old one down at 1830" is of a canister."""
+    put = next((k for k, text in enumerate(toks.said) if text in {"put", "putting"}), len(toks))
+    downs = (k for k in range(put, len(toks)) if word(toks, k) == "down")
+    return [(k, k + 2) for k in downs if word(toks, k + 1) in SET_AT and starts_number(toks, k + 2)][:1]
 
 
 def _heading(cues: tuple[Cue, ...], toks: Toks) -> Iterator[tuple[int, int]]:

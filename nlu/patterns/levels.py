@@ -37,7 +37,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "at the", "'s at", "hit", "is sitting at", "is currently at", "still at", "is still at",
         "canister at", "box at", "chamber at", "has reached", "reached", "filled to", "came up to",
         "got to", "gotten to", "he's at", "she's at", "'s up to", "fluid at", "up at", "is up at", "was at",
-        "'s now at", "down (as|at|for)",
+        "'s now at", "down as",
         "(climbed|rose|went up|gone up|has gone up|has climbed|has risen|risen|crept up|come up) to",
         "(is|) (holding|staying) at", "(stays|remains|stayed|remained|stuck) at", "it at", "drawn at",
         "line drawn at", "stood at",

@@ -98,7 +98,7 @@ def test_two_lines_of_one_bed_are_told_in_pairs(text: str) -> None:
 
 
 def test_a_line_that_goes_to_another_bed_moves_nobody() -> None:
-    assert reading("move bed 6's 1800 line to bed 7") == "ask kind"
+    assert reading("move bed 6's 1800 line to bed 7") == "corrected bed=6 at=18:00 to_bed=7"
 
 
 def test_several_lines_are_not_taken_back_in_one() -> None:

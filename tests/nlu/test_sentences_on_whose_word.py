@@ -122,7 +122,7 @@ def test_on_what_it_came_and_with_what(text: str, read: str) -> None:
         ("12 65 yr old post op heart", "described bed=12 reason=cardiac"),
         (
             "12 65 yo post op heart 340 at 1830",
-            "mark bed=12 at=18:30 level_ml=340; described bed=12 at=18:30 reason=cardiac",
+            "mark bed=12 at=18:30 level_ml=340; described bed=12 reason=cardiac",
         ),
         ("12 is 65, post op heart", "described bed=12 reason=cardiac; ask level_ml"),
         ("12, 65, post op heart", "described bed=12 reason=cardiac; ask level_ml"),

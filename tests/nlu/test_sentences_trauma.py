@@ -131,7 +131,6 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
 @pytest.mark.parametrize(
     ("text", "read"),
     [
-        ("12 L ant 340 L post 95", "ask level_ml"),
         ("bed 12 lvl 1O50", "ask level_ml"),
         ("bed 12 drainge 1050 at 1900", "ask kind"),
         ("bed 12 meniscus just above 1050", "ask level_ml"),
