@@ -161,7 +161,8 @@ def of_device_behind(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         came = after.role == "cue" and after.value in {"amount", "out", "output"} and after.start == item.end
         if bare and came and not any(i.role in AMOUNTS for i in items[k + 2 : k + 3]):
             yield "an amount, or a line"
-        if bare and named and phrase_of(after, toks) not in READ_OFF:
+        own = any(i.role == "claimed" and i.start == after.end for i in items[k + 2 : k + 3])  # "JP 30"
+        if bare and named and not own and phrase_of(after, toks) not in READ_OFF:
             yield f"{word(toks, after.start)!r} may be what the number is of"
     for item, one, other in zip(items, items[1:], items[2:], strict=False):
         if item.role == "level" and not item.lead:

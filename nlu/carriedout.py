@@ -6,14 +6,27 @@ A word for a plan or an order says otherwise that something lies ahead. Called b
 from __future__ import annotations
 
 from .numbers import Toks, word
+from .patterns.asides import STAFF, TITLES
 from .pipeline import Cue
 
 LINKS = frozenset({"as", "per"})
 PLANNED = frozenset({"plan", "planned", "ordered", "order", "orders", "prescribed", "requested", "protocol"})
 ADVICE = frozenset({"advice", "instruction", "instructions", "recommendation"})
 WORD_OF = frozenset({"on", "at", "per", "under", "with"})
-AGREED = ADVICE | {"advised", "instructed", "directed", "discussed", "agreed", "told", "recommended", "asked"}
+AGREED = ADVICE | {
+    "advised",
+    "instructed",
+    "directed",
+    "discussed",
+    "agreed",
+    "told",
+    "recommended",
+    "asked",
+    "wanted",
+    "requested",
+}
 """Behind an event, with an "as" before these, on whose word it was done."""
+HAPPENING = frozenset({"what", "kind", "waterseal"})
 HINTS = LINKS | ADVICE
 STOPS = frozenset({".", ";", "!", "but", "then"})
 AHEAD = frozenset(
@@ -59,12 +72,14 @@ def _start(cue: Cue, toks: Toks) -> int:
         return next((k for k in range(start - 1, start - 4, -1) if word(toks, k) in WORD_OF), start)
     while word(toks, start - 1) in LINKS:
         start -= 1
-    return start
+    by = start - 1 - (word(toks, start - 2) in TITLES)
+    whose = word(toks, start - 1) in STAFF or word(toks, start - 2) in TITLES
+    return by - 1 if whose and word(toks, by - 1) == "as" else start  # "as surgeon asked"
 
 
 def _has_happened(start: int, before: list[Cue], toks: Toks) -> bool:
     """Whether an event is told before it in the same clause, and no word says that it lies ahead."""
-    events = [c for c in before if c.label in {"what", "kind"} and c.value != "corrected"]
+    events = [c for c in before if c.label in HAPPENING and c.value != "corrected"]
     if not events or any(c.label in {"plan", "neg", "no", "order"} for c in before):
         return False
     event = events[-1]

@@ -41,6 +41,7 @@ BED_PLACES = frozenset(
     | {"trolley", "stretcher", "table", "counter", "hanger", "side"}
 )
 """Off or on these a canister falls too."""
+SETTINGS = frozenset({"suction", "sxn", "suct", "water", "waterseal", "ws", "gravity", "lws", "cm", "cmh"})
 DRAINS = THINGS - {"chest", "pleural", "line"}
 TUGGED = frozenset({"pulled", "yanked"})
 DAYS = frozenset({"yesterday", "overnight"})
@@ -126,6 +127,8 @@ def _kind(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     start = cue.start - (word(toks, cue.start - 1) in {"the", "his", "her", "their"})
     if cue.value == "removed" and words[-1] == "out" and word(toks, start - 1) in {"took", "taken", "taking"}:
         return cue._replace(start=start - 1)  # "took the tube out of bed 15"
+    if cue.value == "placed" and words[-1] == "placed" and _is_set_on(cue.end, toks):
+        return cue._replace(label="tubeword" if len(words) > 1 else "filler", value="")
     if cue.value == "away" and not OUTINGS.isdisjoint(words):
         return _as_word(cue, "walked") if any(o.value in MISHAPS for o in happened) else cue
     pause = any(o.value in PAUSES and o.start < cue.start for o in happened)
@@ -136,6 +139,20 @@ def _kind(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     if cue.value == "back" and words[-1] == "back" and word(toks, cue.end) == "on" and paused:
         return Cue("what", "suction_on", cue.start, cue.end + 1) if clocks(toks, cue.end + 1) else cue
     return cue
+
+
+def _is_set_on(k: int, toks: Toks) -> bool:
+    """ "chest tube placed back on suction", "drain placed on the floor": it was there before."""
+    k += word(toks, k) == "back"
+    if word(toks, k) not in {"on", "to", "onto"}:
+        return False
+    k += 1
+    while word(toks, k) in {"the", "his", "her", "low", "dry", "continuous", "-", "minus"}:
+        k += 1
+    if word(toks, k) == "bed":
+        return not number_follows(toks, k + 1)
+    dial = is_digits(toks, k) and not SETTINGS.isdisjoint(toks.said[k + 1 : k + 4])
+    return dial or word(toks, k) in SETTINGS | BED_PLACES
 
 
 def _is_on_again(cue: Cue, toks: Toks) -> bool:

@@ -146,8 +146,8 @@ def is_of_number_before(toks: Toks, i: int, before: Item | None, index: Mapping[
 
 
 def is_past_length(toks: Toks, i: int) -> bool:
-    """ "trend 9 past 6h": the word before a length of time, and no minutes past an hour."""
-    return word(toks, i) == "past" and length(toks, i + 1)[1] is not None
+    """ "trend 9 past 6h", "clamped x 4h": the word before a length of time, and no minutes past an hour."""
+    return word(toks, i) in {"past", "x"} and length(toks, i + 1)[1] is not None
 
 
 def is_tainted(toks: Toks, i: int, before: Item | None) -> bool:

@@ -256,7 +256,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         ),
         f"{PROVIDER} (would like|would prefer)",
         "orders say", "order says",
-        "ordered", "order", "orders",
+        "ordered", "order", "orders", "verbal order", "verbal orders", "phone order", "telephone order",
         "per md", "per order", "new order", "order for", "order is", "new orders",
         "order changed to", "orders for", "provider order", "order changed",
         "per provider",

@@ -62,7 +62,7 @@ DANGLING = (
 )
 SPAN_BEFORE = frozenset(
     {"last", "past", "over", "in", "for", "next", "every", "previous", "prior", "the", "within", "q"}
-    | {"after", "x"}
+    | {"after", "x", "clamped", "off"}
 )
 MAY_BE_ARTICLE = frozenset(
     {"canister", "box", "chamber", "half", "quarter", "leak", "drain", "tube", "final", "same"}

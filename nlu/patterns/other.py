@@ -221,7 +221,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "each", "time now", "uh", "um", "er", "ah", "please", "hey", "hi", "so", "well", "like",
         "no complaints", "no complaint", "no sob", "no distress", "no fever", "no fevers", "no nausea",
         "no new concerns", "in situ", "insitu", "nil complaints", "nil concerns", "nil pain", "nil sob",
-        "no issues", "no other issues", "no problems",
+        "on air", "on room air", "on ra", "no issues", "no other issues", "no problems",
         "hello", "hmm", "uhm", "erm", "thanks", "thank you", "good morning", "good evening",
         "good afternoon", "um so", "you know", "yo", "thx", "ty", "pls", "plz", "mm", "mmm", "eh", "uhh",
         "umm", "hm", "alright", "let's see", "lets see", "let me see", "just", "got", "have",

@@ -277,3 +277,41 @@ def test_where_a_patient_goes_and_what_is_ordered_then(text: str, read: str) -> 
 )
 def test_the_same_is_understood_when_it_is_dictated(text: str, read: str) -> None:
     assert reading(text, channel="voice") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("14 placed back on 20 cm suction 1815", "checked bed=14 at=18:15 suction_cmh2o=20"),
+        ("14 chest tube placed on suction 20 at 1815", "checked bed=14 at=18:15 suction_cmh2o=20"),
+        ("14 chest tube placed to water seal at 1815", "checked bed=14 at=18:15 suction_cmh2o=0"),
+        ("14 drain placed on floor", "ask bed"),
+        (
+            "14 pigtail placed at 1815, on suction 20",
+            "placed bed=14 at=18:15; checked bed=14 at=18:15 suction_cmh2o=20",
+        ),
+        ("chest tube placed on 4 at 1815", "placed bed=4 at=18:15"),
+        ("chest tube placed on bed 4 at 1815", "placed bed=4 at=18:15"),
+    ],
+)
+def test_a_tube_that_is_placed_on_suction_or_on_the_floor_is_no_new_one(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("14 suction back on 20 at 1815 as surgeon asked", "checked bed=14 at=18:15 suction_cmh2o=20"),
+        ("4 clamped at 1815 as dr lee asked", "incident bed=4 at=18:15 what=clamped"),
+        ("as surgeon asked 4 clamped", "ask kind"),
+        ("bed 5 clamped 1800 x 4h", "incident bed=5 at=18:00 what=clamped"),
+        ("10 chest tube clamped 30 mins for talc", "incident bed=10 what=clamped"),
+        ("10 suction off 20 min ago", "incident bed=10 at=18:45 what=suction_off"),
+        ("8 verbal order waterseal", "ordered bed=8 suction_cmh2o=0"),
+        ("6 440 1845 JP 30", "mark bed=6 at=18:45 level_ml=440"),
+        ("6 440 at 1845 urine", "ask level_ml"),
+        ("15 sats 88 on air, drain 210 at 1840", "mark bed=15 at=18:40 level_ml=210"),
+    ],
+)
+def test_how_long_and_on_whose_wish(text: str, read: str) -> None:
+    assert reading(text) == read
