@@ -29,6 +29,8 @@ OUTINGS = frozenset(
     {"cath", "theatre", "theater", "ot", "or", "ct", "mri", "dialysis", "ir", "recovery", "angio"}
 )
 ROOMS = frozenset({"lab", "room", "suite", "scan"})
+HOSPITALS = frozenset({"hospital", "hosp", "clinic", "rehab", "hospice", "facility"})
+MOST_NAMES = 4
 GOING = frozenset({"left", "moved", "away"})
 MOST = 60
 """Of a ward or of its beds no number is larger; common practice, no source."""
@@ -36,7 +38,7 @@ MOST = 60
 
 def elsewhere(cues: tuple[Cue, ...], toks: Toks, index: Mapping[str, str] | None) -> tuple[Cue, ...]:
     """The cues, the name of another ward as part of what tells that somebody went there."""
-    if (WARDS | UNITS | WINGS | OUTINGS).isdisjoint(toks.words):
+    if (WARDS | UNITS | WINGS | OUTINGS | HOSPITALS).isdisjoint(toks.words):
         return cues
     for cue in cues:
         if cue.value == "moved" and word(toks, cue.end) in OUTINGS and _is_place(toks, cue.end):
@@ -72,7 +74,11 @@ def _end(cue: Cue, toks: Toks, index: Mapping[str, str] | None) -> int:
         return _with_bed(toks, end) if end else 0
     k = kind
     if word(toks, k) in UNITS:
-        return _with_bed(toks, k + 1) if word(toks, k + 1) in BEDS else 0
+        moved = cue.value == "moved"  # "now in ICU", "moved to HDU 3"
+        named = word(toks, k + 1) in BEDS or moved
+        return ((moved and _number(toks, k + 1)) or _with_bed(toks, k + 1)) if named else 0
+    if cue.value == "moved" and (end := _hospital(toks, k)):
+        return end
     end = _number(toks, k)
     wing = word(toks, end)
     if (
@@ -83,6 +89,12 @@ def _end(cue: Cue, toks: Toks, index: Mapping[str, str] | None) -> int:
     ):
         return 0
     return 0 if bed_label(word(toks, k) + wing, index) else _with_bed(toks, end + 1)
+
+
+def _hospital(toks: Toks, k: int) -> int:
+    """Behind a hospital that is named, "Royal Hospital", 0 where there is none."""
+    names = next((j for j in range(k, k + MOST_NAMES) if not word(toks, j).isalpha()), k + MOST_NAMES)
+    return next((j + 1 for j in range(k, names) if word(toks, j) in HOSPITALS), 0)
 
 
 def _number(toks: Toks, k: int) -> int:

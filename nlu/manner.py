@@ -50,6 +50,8 @@ def beside_events(scope: list[Item], events: list[Item], toks: Toks) -> list[Ite
     names = {event.name for event in events}
     if names & PURPOSEFUL:
         scope = [i for i in scope if not (_is_purpose(i, toks) or _is_scanned(i, toks))]
+    if names == {"dislodged"}:
+        scope = [i for i in scope if not _is_dressing_of(i, events, toks)]  # "drain came out with dressing"
     if names <= MISHAPS:
         scope = [i for i in _without_how(scope, events[-1], toks) if not _is_of_mishap(i, events, toks)]
     return scope
@@ -76,6 +78,12 @@ def _is_scanned(item: Item, toks: Toks) -> bool:
 def _is_level(toks: Toks, k: int) -> bool:
     """ "off for CT chest 340": perhaps the line of the chest tube."""
     return is_digits(toks, k) and len(word(toks, k)) < FULL_HOUR
+
+
+def _is_dressing_of(item: Item, events: list[Item], toks: Toks) -> bool:
+    """Whether it is a dressing that came with the tube, or was put on for it."""
+    named = any(not THINGS.isdisjoint(toks.said[e.start : e.end]) for e in events)
+    return named and _is_done_beside(item, toks)
 
 
 def _is_done_beside(item: Item, toks: Toks) -> bool:

@@ -20,6 +20,9 @@ STAYS = frozenset({"still", "stays", "stay", "stayed", "staying", "remains", "re
 NOT_PERSONS = frozenset({"canister", "tubeword", "fluid", "amount", "output", "leak"})
 NOUNS = frozenset(w for p in (CAN, TUBE) for phrase in p.strip("()").split("|") for w in phrase.split())
 HAPPENING = frozenset({"got", "gotten", "getting"})
+MEANWHILE = frozenset({"while", "whilst", "when"})
+OF_TUBE = frozenset({"but", "is", "it", "it's", "its", "tube", "drain", "though", ","})
+OF_PLACE = frozenset({"", ",", ".", ";", "place", "situ", "there", "position"})
 ASIDE = frozenset(
     {
         "without",
@@ -63,6 +66,15 @@ def _pulled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         said = {t.text for t in toks[max(0, item.start - 1) : item.end + 1]}
         if is_closing(item) and item.name == "removed" and "out" in said and said & HAPPENING:
             yield "taken out, or dislodged"
+        by_chance = word(toks, item.end - 1) == "pulled" and word(toks, item.end) in MEANWHILE
+        if is_closing(item) and item.name == "removed" and (by_chance or _is_still_in(toks)):
+            yield "pulled, and perhaps not out"  # "tube pulled when he rolled", "but still in"
+
+
+def _is_still_in(toks: Toks) -> bool:
+    """ "pulled but still in, sutures ok": not "stitch still in"."""
+    pairs = [k for k in range(1, len(toks)) if toks.said[k : k + 2] == ("still", "in")]
+    return any(word(toks, k - 1) in OF_TUBE and word(toks, k + 2) in OF_PLACE for k in pairs)
 
 
 def _thrown(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:

@@ -20,7 +20,7 @@ sr snr jr senior junior sn charge colleague cleaner cleaners housekeeping staff 
 _RELATIVES = """
 visitor visitors family member members fam
 wife husband son daughter mum mom dad mother father relative relatives friend
-friends partner brother sister grandson kid kids child toddler someone somebody
+friends partner brother sister present grandson kid kids child toddler someone somebody
 """
 _PATIENT = """
 man men lady gentleman woman guy boy girl baby infant gent chap bloke himself herself him them us own pts

@@ -315,3 +315,23 @@ def test_a_tube_that_is_placed_on_suction_or_on_the_floor_is_no_new_one(text: st
 )
 def test_how_long_and_on_whose_wish(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("20 tube pulled while turning but still in, sutures ok", "ask level_ml"),
+        ("20 tube pulled when he rolled", "ask level_ml"),
+        ("20 tube pulled at 1830 by dr lee", "removed bed=20 at=18:30"),
+        ("20 tube removed, stitch still in", "removed bed=20"),
+        ("20 drain came out with dressing", "incident bed=20 what=dislodged"),
+        ("20 dressing fell off", "ask kind"),
+        ("7 transferred to Royal Hospital by ambulance 1500", "left bed=7 at=15:00"),
+        ("7 now in ICU", "left bed=7"),
+        ("7 now in 12", "moved bed=7 to_bed=12"),
+        ("4 rtn from CT 1850", "back bed=4 at=18:50"),
+        ("7 passed at 1742 family present", "left bed=7 at=17:42"),
+    ],
+)
+def test_what_was_pulled_and_is_still_in_is_not_out(text: str, read: str) -> None:
+    assert reading(text) == read
