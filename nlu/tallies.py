@@ -7,22 +7,36 @@ from collections.abc import Iterator
 from .numbers import Toks, numbers, word
 
 _THINGS = """
+drs doctors nurses staples sutures stitches people persons person assist
 story stories book books lap laps length lengths step steps stairs flight flights popsicle popsicles biscuit
 biscuits cookie cookies cracker crackers bite bites sip sips sandwich sandwiches nap naps cartoon cartoons
 episode episodes song songs game games visitor visitors pillow pillows blanket blankets puzzle puzzles joke
 jokes walk walks dose doses tablet tablets nebs nebulisers nebulizers vomits stools nappies diapers feeds
-puffs spoonfuls mouthfuls friends relatives kids children sisters brothers daughters sons
+puffs
+spoonfuls mouthfuls friends relatives kids children sisters brothers daughters sons
 """
 THINGS = frozenset(_THINGS.split())
+LENGTHS = frozenset({"m", "ft", "feet", "foot", "meters", "metres", "yards", "yds"})
+WALKING = frozenset({"walked", "ambulated", "mobilised", "mobilized", "walk", "walking", "mobilising"})
+DAYS = frozenset({"day", "days", "week", "weeks", "wk", "wks", "month", "months"})
 BEFORE = frozenset({"after", "for", "since"})
 """Before what is counted these tell no time."""
-FEW = 20
+COUNTED = THINGS | LENGTHS | DAYS
+FEW, FAR = 20, 1000
+
+
+def _is_counted(toks: Toks, k: int, end: int) -> bool:
+    """Whether what follows a number is counted by it: laps, "walked 50 m", "3 days post op"."""
+    if word(toks, end) in LENGTHS:
+        return word(toks, k - 1) in WALKING
+    return word(toks, end) in THINGS or (word(toks, end) in DAYS and word(toks, end + 1) == "post")
 
 
 def tallies(toks: Toks) -> Iterator[tuple[int, int]]:
     """Where each begins and ends, with an "after" before it; one that begins the message may be a bed."""
-    for k in range(1, len(toks)) if not THINGS.isdisjoint(toks.words) else ():
-        ends = [n.end for n in numbers(toks, k) if n.style == "plain" and n.value <= FEW]
-        end = next((end for end in ends if word(toks, end) in THINGS), 0)
+    for k in range(1, len(toks)) if not COUNTED.isdisjoint(toks.words) else ():
+        far = FAR if word(toks, k - 1) in WALKING else FEW
+        ends = [n.end for n in numbers(toks, k) if n.style == "plain" and n.value <= far]
+        end = next((end for end in ends if _is_counted(toks, k, end)), 0)
         if end:
             yield k - (word(toks, k - 1) in BEFORE), end + 1

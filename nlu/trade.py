@@ -27,6 +27,8 @@ NAMES: dict[tuple[str, ...], str] = {
     ("thorax", "drain"): "drain",
     ("thoracic", "tube"): "tube",
     ("icdt",): "tube",
+    ("ict",): "tube",
+    ("icts",): "tubes",
     ("icds",): "tubes",
     ("intercostal", "chest", "drain"): "drain",
     ("intercostal", "chest", "tube"): "tube",

@@ -62,7 +62,7 @@ DANGLING = (
 )
 SPAN_BEFORE = frozenset(
     {"last", "past", "over", "in", "for", "next", "every", "previous", "prior", "the", "within", "q"}
-    | {"after", "x", "clamped", "off"}
+    | {"after", "x", "clamped", "off", "slept", "asleep", "napped", "chair", "walked", "resting"}
 )
 MAY_BE_ARTICLE = frozenset(
     {"canister", "box", "chamber", "half", "quarter", "leak", "drain", "tube", "final", "same"}

@@ -85,6 +85,8 @@ OTHER: dict[str, tuple[str, ...]] = {
         "reach me at", "mrn", "phone number", "pager number", "central line", "art line", "arterial line",
         "picc", "picc line", "a line", "a-line", "drain care", "weight loss", "dressing",
         "dressing changed", "dressing change", "bmp", "cbc", "nasogastric", "aline", "cell", "text me at",
+        "news score", "news2", "bsl", "bsls", "bgl", "bgls", "bo", "pu", "idc",
+        "indwelling catheter", "fluid balance",
         "room air", "nasal cannula", "liters of oxygen", "liters nc", "l nc", "l o2", "lpm", "age", "yo",
         "yr old", "yrs old", "yr-old", "yrs-old", "year-old", "month old", "months old", "month-old",
         "mo old", "mos old", "week old", "weeks old", "wk old", "wks old", "day old baby", "y o",

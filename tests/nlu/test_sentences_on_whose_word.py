@@ -335,3 +335,22 @@ def test_how_long_and_on_whose_wish(text: str, read: str) -> None:
 )
 def test_what_was_pulled_and_is_still_in_is_not_out(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("7 walked 50 m, drain 340 at 1830", "mark bed=7 at=18:30 level_ml=340"),
+        ("7 seen by 2 drs, 340 at 1830", "mark bed=7 at=18:30 level_ml=340"),
+        ("7 slept 4 hrs, drain 340", "mark bed=7 level_ml=340"),
+        ("7 IDC 300, ICC 340 at 1830", "mark bed=7 at=18:30 level_ml=340"),
+        ("7 bsl 8.2 drain 340 at 1830", "mark bed=7 at=18:30 level_ml=340"),
+        ("7 ngt 200 ict 340", "mark bed=7 level_ml=340"),
+        ("7 R 50 m 340", "mark bed=7 tube=right level_ml=50; mark bed=7 tube=mediastinal level_ml=340"),
+        ("7 340 in 2 drains", "ask level_ml"),
+        ("7 chair 340", "ask level_ml"),
+        ("7 had 500 ml water, drain 340 at 1830", "ask level_ml"),
+    ],
+)
+def test_what_else_is_counted_and_measured_around_a_line(text: str, read: str) -> None:
+    assert reading(text) == read

@@ -182,7 +182,7 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
         ("12 BG 180 at 1800", ""),
         ("12 po 240", "ask level_ml"),
         ("12 IS 1250 x10", "ask level_ml"),
-        ("12 walked 300 ft", "ask level_ml"),
+        ("12 walked 300 ft", "ask kind"),
         ("12 HOB 30", "ask level_ml"),
         ("12 NPO after 0000", "ask level_ml"),
         ("12 pain 6 gave 4 morphine", "ask bed"),
