@@ -362,7 +362,7 @@ DICTATED = Rules(
         Rule(asking_aloud, VALUES | FINDINGS | {"question", "kind", "what", "same"}),
         Rule(_halting, AMOUNTS),
         Rule(half_understood, frozenset({"fluid", "word"})),
-        Rule(lost_finding, frozenset({"word"})),
+        Rule(lost_finding, frozenset({"word", "seal"})),
         Rule(_sounds, AMOUNTS | {"time"}),
         *HEARD,
     )

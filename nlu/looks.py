@@ -11,6 +11,7 @@ from itertools import pairwise
 from .clauses import clauses, is_strange
 from .items import FINDINGS, Item
 from .numbers import Toks, word
+from .patterns.numerals import HOMOPHONES
 from .polarity import is_fluid
 
 LEAKS = ("air", "ear", "hair", "lea", "lee", "lic", "lak", "tid", "tit", "tie", "bub")
@@ -38,6 +39,10 @@ def lost_finding(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         whole = bool(clause) and all(i.unread and is_strange(i, toks) for i in clause)
         if found and whole and clause[0].start == before[-1].end + 1:
             yield "what was found may be lost"
+    for item in items:
+        k = item.end + (word(toks, item.end) in {"is", "at"})
+        if item.role == "cue" and item.value == "seal" and word(toks, k) in HOMOPHONES:
+            yield "how deep the seal is may be lost"  # "seal is at to"
     for no, item in pairwise(items):
         denied = no.role == "cue" and no.value in {"no", "neg"} and no.end == item.start
         if denied and item.unread and item.name.startswith(LEAKS):

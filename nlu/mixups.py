@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .clauses import NUMBERS, clauses
-from .items import FULL_HOUR, Item
+from .items import AMOUNTS, FULL_HOUR, Item
 from .numbers import Toks, glued, heard_as_number, word
 from .patterns.asides import PERSONS
 from .patterns.numerals import HOMOPHONES, ONES, SCALES
@@ -27,7 +27,6 @@ OTHER_WAYS = frozenset({"other", "wrong", "opposite"})
 TOLD = frozenset({"bed", "tube", "check"}) | NUMBERS
 PLAIN = frozenset({"word", "filler", "about", "time", "timeword", "bed", "opens"})
 QUARTER = 15
-DOWN = frozenset({"down", "up", "back", "out"})
 BREAKING = frozenset({"", ",", ".", ";", "!", "at", "@", "tea", "t"})
 LETTERS = frozenset("abcdefgh")
 ROUND = frozenset(map(str, range(20, 100, 10)))
@@ -179,13 +178,13 @@ def first_digit(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     "put 12 down for 40" has it; and where it was read as the digit, the number alone is as likely.
     """
     for item in items:
-        if item.role != "level":
+        if item.role not in AMOUNTS:
             continue
         before = item.start - 1
         four = word(toks, item.start) == "for"
         end = max(item.core, item.start + 1)
         joined = any(n.end == end > before + 1 for n in heard_as_number(toks, before))
-        if four or (joined and word(toks, before) != "to" and word(toks, before - 1) not in DOWN):
+        if four or (joined and word(toks, before) != "to" and word(toks, before - 1) != "down"):
             yield "the word before the number may be its first digit"
 
 
@@ -232,7 +231,7 @@ HEARD = (
     Rule(before_all, frozenset({"bad"})),
     Rule(half_in_digits, frozenset({"level"}), frozenset(ONES)),
     Rule(last_digit, NUMBERS | {"time"}, frozenset(HOMOPHONES)),
-    Rule(first_digit, frozenset({"level"}), frozenset(HOMOPHONES)),
+    Rule(first_digit, AMOUNTS, frozenset(HOMOPHONES)),
 )
 MIXUPS = (
     *EITHER,

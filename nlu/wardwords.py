@@ -66,7 +66,7 @@ THINGS = {
 }
 LINKS = {
     "as": Heard("is", NAMED, VALUED | {"up", "sitting", "a"}),
-    "his": Heard("is", behind=frozenset({NUMBER, "at", "up", *BED})),
+    "his": Heard("is", NAMED | {"this"}, frozenset({NUMBER, "at", "up", *BED})),
     "that": Heard("at", COUNTED | {"read", "taken", "done"}, frozenset({NUMBER, "o", "oh"})),
     "had": Heard("at", COUNTED, frozenset({NUMBER})),
     "done": Heard("taken", COUNTED, frozenset({"at", "@", "and", "add", "that", "just", "now"})),

@@ -91,6 +91,22 @@ def test_what_was_heard_as_another_word_is_asked(said: str) -> None:
     assert reading(said, channel="voice") == "ask level_ml"
 
 
+@pytest.mark.parametrize(
+    ("said", "wanted"),
+    [
+        ("bed 12 put out for fifty", "ask volume_ml"),
+        ("bed 12 drained 50 for the hour", "drained bed=12 volume_ml=50"),
+        ("bed 12 seal is at to mark 340", "ask level_ml"),
+        ("bed 12 seal at two mark 340", "mark bed=12 level_ml=340; checked bed=12 seal_cm=2"),
+        ("bed 12 moved to bed for", "moved bed=12 to_bed=4"),
+        ("his bed is 12 his line is 340", "mark bed=12 level_ml=340"),
+    ],
+)
+def test_of_amounts_and_seals_too(said: str, wanted: str) -> None:
+    """ "put out for fifty" may be 450, "seal is at to" lost its two."""
+    assert reading(said, channel="voice") == wanted
+
+
 def test_typed_nothing_sounds_like_a_digit() -> None:
     """Who types "for" means it."""
     assert reading("12 for 340 at 1800") == reading("12 for 340 at 1800", channel="voice")
