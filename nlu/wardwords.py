@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
+from .items import FULL_HOUR
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
 from .patterns.numerals import HOMOPHONES, NUMERALS
 from .tokens import Token
@@ -88,6 +89,9 @@ TOGETHER: Mapping[tuple[str, ...], Heard] = {
 }
 
 
+FIRSTS = {words[0]: [said for said in TOGETHER if said[0] == words[0]] for words in TOGETHER}
+
+
 def put_right(toks: Sequence[Token]) -> list[Token]:
     """The tokens with each such word as what was said."""
     return _linked(_alone(_joined(toks), THINGS))
@@ -97,7 +101,7 @@ def _joined(toks: Sequence[Token]) -> list[Token]:
     out: list[Token] = []
     k = 0
     while k < len(toks):
-        words = next((w for w in TOGETHER if _says(toks, k, w)), ())
+        words = next((w for w in FIRSTS.get(toks[k].text, ()) if _says(toks, k, w)), ())
         heard = TOGETHER.get(words)
         if heard is not None and _is_among(_text(out, len(out) - 1), heard.before):
             out.append(Token(heard.said, toks[k].start, toks[k + len(words) - 1].end, toks[k].glued))
@@ -109,7 +113,7 @@ def _joined(toks: Sequence[Token]) -> list[Token]:
 
 
 def _says(toks: Sequence[Token], i: int, words: tuple[str, ...]) -> bool:
-    return toks[i].text == words[0] and tuple(t.text for t in toks[i : i + len(words)]) == words
+    return tuple(t.text for t in toks[i : i + len(words)]) == words
 
 
 def _alone(toks: Sequence[Token], table: Mapping[str, Heard]) -> list[Token]:
@@ -121,9 +125,17 @@ def _linked(toks: Sequence[Token]) -> list[Token]:
     if not any(token.text in LINKS for token in toks):
         return list(toks)
     return [
-        token if token.text == "as" and _is_when(toks, k) else _said(toks, k, LINKS.get(token.text))
-        for k, token in enumerate(toks)
+        token if _is_meant(toks, k) else _said(toks, k, LINKS.get(token.text)) for k, token in enumerate(toks)
     ]
+
+
+def _is_meant(toks: Sequence[Token], i: int) -> bool:
+    """Whether "as" says when, or a number beside "read" may be line or time: "1850 read at 1900"."""
+    if toks[i].text == "read":
+        before, behind = _text(toks, i - 1), _text(toks, i + 2)
+        whole = before.isdecimal() and len(before) == FULL_HOUR
+        return whole or (behind.isdecimal() and len(behind) < FULL_HOUR)
+    return toks[i].text == "as" and _is_when(toks, i)
 
 
 def _is_when(toks: Sequence[Token], i: int) -> bool:

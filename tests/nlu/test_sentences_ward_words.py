@@ -63,6 +63,8 @@ def test_a_misheard_word_beside_its_number_is_what_was_said(said: str, wanted: s
     [
         ("bed 12 340 as of 6 pm", "mark bed=12 at=18:00 level_ml=340"),
         ("bed 12 340 as at 1800", "ask level_ml"),
+        ("bed 12 mark 1850 read at 1900", "ask level_ml"),
+        ("bed 12 mark 340, read at 420", "ask level_ml"),
         ("patient in bed 12 lying on left side line 340", "mark bed=12 level_ml=340"),
         ("bed 12 not bad 340", "ask kind"),
         ("bed 12 a bit 340", "ask level_ml"),
