@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from .items import Item
+from .neighbours import phrase_of
 from .numbers import Toks, word
 from .roles import CHECK_LIMITS
 
@@ -18,6 +21,8 @@ MOVING = frozenset({"move", "transfer", "shift", "switch"})
 PAIR = 2
 BUT_REACH = 4
 """How many words behind "but" the right value comes."""
+BY_ACCIDENT = frozenset({"accident", "mistake", "error", "sorry", "oops"})
+"""Behind "i wrote 930" these say no more."""
 LINE_WORDS = frozenset({"level", "old"})
 BELONGS = frozenset({"belongs", "belonged"})
 REALLY = frozenset({"really", "actually", "definitely"})
@@ -63,7 +68,12 @@ def wrote(items: tuple[Item, ...], toks: Toks) -> bool:
     """ "9 0600 was 390, i wrote 930": what was entered comes last, behind what is right."""
     numbers = [i for i in items if i.role == "num" and not i.label]
     last = numbers[-1] if len(numbers) > 1 else None
-    if last is None or last is not items[-1] or last.at or last.unit:
+    if (
+        last is None
+        or not {i.name for i in items if i.start >= last.end} <= BY_ACCIDENT
+        or last.at
+        or last.unit
+    ):
         return False
     return word(toks, last.start - 1) in WROTE and word(toks, last.start - 2) in {"i", "we"}
 
@@ -77,6 +87,17 @@ def without_emphasis(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
         for i in items
         if not (i.name == "corrected" and i.end - i.start == 1 and word(toks, i.start) in REALLY)
     )
+
+
+def agreed(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """ "340 correct": behind a number, and nothing else put right, it is a yes."""
+    said = [k for k, i in enumerate(items) if i.role == "cue" and i.name == "corrected"]
+    if len(said) != 1 or not any(i.role == "num" for i in items[: said[0]]):
+        return items
+    cue = items[said[0]]
+    last = all(i.role == "sep" for i in items[said[0] + 1 :]) and phrase_of(cue, toks) == "correct"
+    denied = any(i.value in {"neg", "no"} for i in items)
+    return (*items[: said[0]], cue._replace(value="yes", name="")) if last and not denied else items
 
 
 def with_owner(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
@@ -106,16 +127,23 @@ def belongs(items: tuple[Item, ...]) -> bool:
 
 
 def turn_behind(items: tuple[Item, ...], toks: Toks) -> int:
-    """ "i put bed 8 260 but its 206": where it turns from what was entered to what is right, or nought."""
+    """ "i put bed 8 260 but its 206", "i wrote 451 for 3, it's 415": where it turns to what is so, or 0."""
     said = toks.said
-    if "but" not in said:
+    turns = (k for k, w in enumerate(said) if w == "but" or (w in {",", "."} and _is_slip(said[:k])))
+    turn = next((k for k in turns if set(said[k + 1 : k + 3]) & BUT_IT), 0)
+    if not turn or any(i.role == "time" and i.start > turn for i in items):
         return 0
-    turn = next((k for k, w in enumerate(said) if w == "but" and set(said[k + 1 : k + 3]) & BUT_IT), 0)
     before = [i for i in items if i.role == "num" and i.end <= turn]
     after = [i for i in items if i.role == "num" and i.start > turn]
     placed = len(before) > (not any(i.role == "bed" for i in items))
     told = placed and len(after) == 1 and after[0].start <= turn + BUT_REACH
     return turn if told and ENTERED & set(said[:turn]) else 0
+
+
+def _is_slip(said: tuple[str, ...]) -> bool:
+    """ "i wrote", "accidentally put": whoever says so says that it was wrong."""
+    who = any(w in ENTERED and before in {"i", "we"} for before, w in pairwise(said))
+    return who or not {"accidentally", "mistakenly"}.isdisjoint(said)
 
 
 def without_told(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
@@ -182,13 +210,17 @@ def _rebedded(items: tuple[Item, ...], toks: Toks) -> bool:
 
 
 def pointed(items: tuple[Item, ...], toks: Toks) -> Item | None:
-    """ "that 340 was bed 6": the bed where a line belongs that was told before."""
+    """ "that 340 was bed 6", "the 340 was for bed 6": where a line belongs that was told before."""
     said = [i for i in items if i.role != "cue" or i.value not in {"bed", "filler"}]
     line, bed = said[0] if said else None, said[-1] if said else None
-    if line is None or bed is None or line.role != "num" or bed.role != "bed" or line.unit:
+    if line is None or bed is None or line is bed or line.role != "num" or line.unit:
+        return None
+    if bed.role != "bed" and (bed.label is None or word(toks, bed.start - 1) != "for"):
         return None
     plain = [i.role for i in said[1:-1]] in ([], ["time"]) or (len(said) == PAIR and said[1].at)
-    told = word(toks, line.start - 1) == "that" and is_told_of(bed, toks) and "was" in toks.words
+    by = word(toks, line.start - 1)
+    of_bed = by == "that" or (by == "the" and "for" in toks.said[line.end : bed.start])
+    told = of_bed and is_told_of(bed, toks) and "was" in toks.words
     return bed if plain and told and line.at is False else None
 
 

@@ -20,7 +20,20 @@ from .rules import Rule
 MISTAKEN = frozenset(
     {"mixed", "mixup", "mix", "muddled", "backwards", "reversed", "mistake", "mistaken", "misread", "typo"}
     | {"mistyped", "misentered", "mischarted", "swap", "swapped", "flipped", "switched", "crossed", "versa"}
-    | {"confused", "wrongly", "incorrectly", "oops", "whoops", "oopsie", "apologies", "error", "typos"}
+    | {
+        "reverse",
+        "flip",
+        "switch",
+        "confused",
+        "wrongly",
+        "incorrectly",
+        "oops",
+        "whoops",
+        "oopsie",
+        "apologies",
+        "error",
+        "typos",
+    }
 )
 WAYS = frozenset({"way", "ways"})
 OTHER_WAYS = frozenset({"other", "wrong", "opposite"})

@@ -303,6 +303,8 @@ def _meant(cue: Cue, toks: Toks, *, ends: bool) -> Cue:
         return cue._replace(label="question", value="", end=cue.start + 1)  # "who did a chest tube on 12"
     if words in FULL and not number_follows(toks, cue.end):  # "changed it as it was full"
         return cue._replace(label="word", value="full")
+    if words == "update" and "now" in toks.words and word(toks, cue.end) in {":", ",", "-", "on", "for"}:
+        return cue._replace(label="filler", value="")  # "update: bed 3 is now 415"
     if words == "passed" and word(toks, cue.end).isalpha() and word(toks, cue.end) not in DIED:
         return cue._replace(label="word", value=words)  # "passed clamp trial"
     if cue.label == "side" and word(toks, cue.start - 1) in SETTINGS and word(toks, cue.end) == "at":

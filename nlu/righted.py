@@ -130,7 +130,8 @@ class Correction(Sorted):
     def _is_rebedded(self) -> bool:
         """ "385 for bed 4, should be bed 14", "160 was right not left", "that 340 is bed 4 but the time was
         1845": it says which line was wrong."""
-        free, right = self.nums.free, self.times.now if self.wrong_time else []
+        timed = (self.wrong_time or self.turned) and not self.nums.now
+        free, right = self.nums.free, self.times.now if timed else []
         right = right or ([self.meant] if self.meant is not None else [])
         names = len(free) == 1 and bool(right) and free[0].start < right[0].start
         return names or self.moves or any(map(self._only_names, (self.beds, self.tubes)))

@@ -28,6 +28,7 @@ from .neighbours import phrase_of
 from .nothing import is_greeting, is_nothing_of_ours
 from .numbers import Toks, word
 from .ofabed import with_checks_of_beds
+from .patterns.remarks import REMARKS
 from .pipeline import Read
 from .righted import Correction
 from .roles import assignments
@@ -64,7 +65,7 @@ def pieces(way: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, 
     items = _opened(items, toks)
     items = with_sign(withdrawals.unmade(without_tag(items, toks), toks), toks)
     items = with_bed_to_read(with_checks_of_beds(items, toks), toks)
-    items = corrections.without_emphasis(items, toks)
+    items = corrections.agreed(corrections.without_emphasis(items, toks), toks)
     return corrections.with_owner(corrections.told_right(items, toks), toks)
 
 
@@ -153,7 +154,8 @@ class Sentence:
 
     def _for_a_bed(self, outcome: list[Statement | Unclear]) -> list[Statement | Unclear]:
         """In dictation a word that was not understood may have been the bed."""
-        lost = self.ward.voice and bool(answers.cues(self.items, "word") or self._has_stray_number())
+        strange = [i for i in answers.cues(self.items, "word") if i.name not in REMARKS | {"last"}]
+        lost = self.ward.voice and bool(strange or self._has_stray_number())
         return [
             Unclear(slot="bed", text=self.text, statement=s)
             if lost and isinstance(s, Statement) and s.bed is None

@@ -6,7 +6,7 @@ from datetime import datetime
 
 from .corrections import ENTERED, LINE_WORDS, MOVING, belongs, is_told_of, pointed, turn_behind
 from .drafts import SIDES
-from .items import FULL_HOUR, RECENT, Item
+from .items import FULL_HOUR, NEAR, RECENT, Item
 from .labels import tube_name
 from .moments import LIST_REACH, since
 from .neighbours import phrase_of
@@ -21,6 +21,7 @@ POINTING = frozenset({"the", "that", "my"})
 TWO = 2
 PAIR = 2
 """Words between a level and the end of its time: 340 at 1800."""
+LONG_LABEL = 3
 TOO_MANY = frozenset({"extra", "a", "an", "one", "another", "missed", "missing", "dropped", "added"})
 MEANT = frozenset({"meant", "i meant"})
 FAR_OVER = 10
@@ -125,7 +126,8 @@ class Sorted:
         timely = (
             bool(item.clocks) and item.clocklike and not item.unit and item.within(LIST_REACH, self.arrived)
         )
-        by_place = item.lead in {"at", "timeword"} or self._names_line(nxt) or item.amount is None
+        by_place = item.lead in {"at", "timeword"} and not self._is_at_level(item)
+        by_place |= self._names_line(nxt) or item.amount is None
         if self._is_entered(item):
             self.nums.was.append(item)
         elif self._is_bed_of_line(item, nxt):
@@ -140,14 +142,28 @@ class Sorted:
             self.odd = True
         elif self._may_be_bed(item) and self._wants_bed(item):
             where = word(self.toks, item.start - 1) in {"for", "on", "in"} and len(self.tubes.all) == TWO
-            self.meant = item if self.toward else self.meant
+            self.meant = item if self.toward or item is self.pointed else self.meant
             self._add(self.beds, item, line=where)
         elif item.label and not item.unit and word(self.toks, item.start - 1) in PLACED and self.beds.all:
-            self.odd = True  # "charted 5's number on 6": the other bed, and no level
+            self._placed(item)
         elif self._may_be_right_bed(item):
             self._right_bed(item)
         else:
             self._add(self.nums, item)
+
+    def _placed(self, item: Item) -> None:
+        """ "charted 5's number on 6": the other bed, and no level; "was supposed to be on 6" is right."""
+        if self.turned:
+            self._add(self.beds, item)
+        else:
+            self.odd = True
+
+    def _is_at_level(self, item: Item) -> bool:
+        """ "i meant bed 3 at 415": three digits, and no other number that may be the level."""
+        others = [i for i in self.items if i.role in {"num", "time"} and i is not item and not i.label]
+        alone = item.lead == "at" and len(item.digits) == FULL_HOUR - 1 and not others
+        self.doubted |= alone and item.within(NEAR, self.arrived)
+        return alone
 
     def _is_time_of_line(self, item: Item) -> bool:
         return self.wrong_time or self._names_its_line(item)
@@ -195,9 +211,10 @@ class Sorted:
             return False
         later = [i for i in self.items if i.start > item.start]
         right = next((i for i in later if i.role == "num"), None)
-        if right is not None and right.at and right.clocklike and right.end <= item.end + PAIR:
-            return False  # "correction: bed 5 340 at 1800"
         short = len(item.digits) == FULL_HOUR - 1 and item.digits[1:] != "00" and item.digits[0] != "0"
+        timed = right is not None and right.at and right.clocklike
+        if right is not None and timed and (short or right.end <= item.end + PAIR):
+            return False  # "correction: bed 5 340 at 1800"
         if short and (right is None or (right.label is not None and right.link != "to")):
             return False  # "the 240 was for bed 7 not bed 6"
         other = right is not None and right.label is not None and (right.link != "to" or belongs(self.items))
@@ -226,17 +243,29 @@ class Sorted:
         return alone and len(both) == 2 and not any(i.digits[0] == "0" or i.digits[1:] == "00" for i in both)
 
     def _may_be_right_bed(self, item: Item) -> bool:
-        """ "entered 1050 on 12, meant 13", "219 should be 18": itself a bed of the unit."""
+        """ "entered 1050 on 12, meant 13", "219 should be 18", "412 should be 413": itself a bed."""
         placed = word(self.toks, item.start - 1) in PLACED
         plain = item.label is not None and not (item.lead or item.unit or placed)
-        return plain and self.toward and len(self.beds.all) < TWO and bool(self.nums.all)
+        if not plain or len(self.beds.all) >= TWO:
+            return False
+        turned = self.turned or item.link == "to"
+        return (self.toward and bool(self.nums.all)) or (turned and self._is_like_bed(item))
+
+    def _is_like_bed(self, item: Item) -> bool:
+        """Whether it is as long as the bed that was said; of short ones, where no other number is there."""
+        label = self.beds.all[0].label or "" if self.beds.all else ""
+        if len(label) >= LONG_LABEL:
+            return len(label) == len(item.digits)
+        others = [i for i in self.items if i.role in {"num", "time"} and i not in (item, *self.beds.all)]
+        read = any(i.value in LINE_WORDS for i in self.items) or "should read" in self.said
+        return bool(label) and not (others or read)
 
     def _right_bed(self, item: Item) -> None:
         """It is the bed if one was said and it is too small to be the level; else it is asked.
 
         "put 120 for 8 but its 12": a digit too many, or the other bed?
         """
-        was = self.nums.all[0]
+        was = self.nums.all[0] if self.nums.all else item
         far = (was.amount or 0) >= FAR_OVER * max(1, item.amount or 0)
         typed = iter(was.digits)
         mistyped = all(digit in typed for digit in item.digits)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import datetime
 
 from .corrections import LINE_WORDS
-from .items import AMOUNTS, FINDINGS, RECENT, Item
+from .items import AMOUNTS, FINDINGS, FULL_HOUR, RECENT, Item
 from .labels import tube_name
 from .moments import LIST_REACH
 from .numbers import Toks, word
@@ -135,7 +135,10 @@ def _is_one(item: Item) -> bool:
 
 def _may_be_level(item: Item, items: tuple[Item, ...], arrived: datetime) -> bool:
     """ "disregard 1050": the level of the line, or its time; a full hour or a recent one is the time."""
-    if item.role == "time" or item.lead in {"at", "timeword"} or item.within(RECENT, arrived):
+    if item.role == "time" or item.lead in {"at", "timeword"}:
+        return False
+    short = len(item.digits) == FULL_HOUR - 1 and item.digits[1:] != "00"  # "void the 415 on bed 3"
+    if not short and item.within(RECENT, arrived):
         return False
     if _is_time_of_line(item, arrived):
         return False

@@ -189,7 +189,9 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "to correct", "edit", "update", "revise", "wrong bed", "wrong time", "wrong tube", "was really",
         "need to correct", "please correct", "that was", "should have read", "that should be",
         "it should be", "that should have been", "wrong number", "error", "in error", "mistyped",
-        "supposed to be", "entered wrong", "charted wrong", "that should read", "i need to correct",
+        "supposed to be", "(was|) supposed to (say|read)",
+        "entered wrong", "charted wrong",
+        "that should read", "i need to correct",
         "has to be", "my mistake", "actually", "really",
     ),
     "kind:withdrawn": (

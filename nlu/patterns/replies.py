@@ -17,7 +17,8 @@ ANSWERS: dict[str, tuple[str, ...]] = {
         "affirmative", "confirmed", "confirm", "that is right", "yes please", "sure", "true", "it is right",
         "yes it is", "that is correct", "that's correct", "thats correct", "it's right", "its right",
         "yes correct", "correct as is", "ok yes", "yes that's right", "yes that is right", "yea", "ye",
-        "yes thats right", "it is correct", "it's correct", "yes it does", "it does", "is right",
+        "yes thats right", "is correct",
+        "it is correct", "it's correct", "yes it does", "it does", "is right",
         "all correct", "absolutely", "yess",
     ),
     "no": (

@@ -269,3 +269,75 @@ def test_a_line_told_of_the_wrong_bed_is_put_on_the_right_one(text: str, read: s
 )
 def test_the_right_level_with_its_time_is_no_time_of_another_line(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+FOUR_HUNDREDS = tuple(str(bed) for bed in range(401, 425))
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("412 should be 413", "ask level_ml"),
+        ("the 1800 on 412 is actually 413", "ask level_ml"),
+        ("412 should be 340", "corrected bed=412 level_ml=340"),
+        ("412 1800 should be 340", "corrected bed=412 at=18:00 level_ml=340"),
+        ("wrong room, 413 not 412", "corrected bed=412 to_bed=413"),
+    ],
+)
+def test_a_right_value_that_is_a_bed_too_is_asked(text: str, read: str) -> None:
+    assert reading(text, beds=FOUR_HUNDREDS) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 12 should be 13", "ask level_ml"),
+        ("bed 12 should read 13", "corrected bed=12 level_ml=13"),
+        ("12 should be 18 not 15", "corrected bed=12 was_ml=15 level_ml=18"),
+        ("correct bed 12 1530 to 4", "corrected bed=12 at=15:30 level_ml=4"),
+    ],
+)
+def test_a_small_value_alone_is_the_right_bed_or_the_right_level(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 3 at 1800 I wrote 451, it's 415", "corrected bed=3 at=18:00 was_ml=451 level_ml=415"),
+        ("bed 3 is 415, I put 451 by accident", "corrected bed=3 was_ml=451 level_ml=415"),
+        ("accidentally put 451 for bed 3, it's 415", "corrected bed=3 was_ml=451 level_ml=415"),
+        ("I logged 415 on 4, was supposed to be on 3", "corrected bed=4 was_ml=415 to_bed=3"),
+        ("was supposed to say 415 for bed 3", "corrected bed=3 level_ml=415"),
+        ("415 on bed 3 was actually at 1800", "corrected bed=3 was_ml=415 to_at=18:00"),
+        ("i meant bed 3 at 415", "corrected level_ml=415 to_bed=3"),
+        ("i meant bed 3 at 1800", "corrected to_bed=3 to_at=18:00"),
+        ("the 340 was for bed 6", "corrected was_ml=340 to_bed=6"),
+        ("reverse that, 12 is 340, 13 is 220", "ask level_ml"),
+        ("i put 340 on bed 5 at 1800, it's 360 at 1900", "ask level_ml"),
+    ],
+)
+def test_what_was_written_and_what_it_is(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("yes 340 is correct", "answered answer=yes level_ml=340"),
+        ("bed 12 340 correct", "answered bed=12 answer=yes level_ml=340"),
+        ("correct 340", "corrected level_ml=340"),
+        ("bed 12 correct 340", "corrected bed=12 level_ml=340"),
+        ("bed 12 wrong 340 correct", "corrected bed=12 level_ml=340"),
+        ("update: bed 3 is now 415", "mark bed=3 at=19:05 level_ml=415"),
+        ("update bed 3 to 415", "corrected bed=3 level_ml=415"),
+        ("void the 415 on bed 3", "ask at"),
+        ("void the 1800 on bed 3", "withdrawn bed=3 at=18:00"),
+    ],
+)
+def test_correct_behind_a_number_agrees_and_an_update_tells_what_is_new(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+def test_a_dictated_last_entry_is_no_bed_that_was_lost() -> None:
+    assert reading("move my last entry to bed six", channel="voice") == "corrected to_bed=6"
