@@ -148,7 +148,7 @@ def each_tube(said: list[Item]) -> list[list[Item]]:
 
 def each_placed(draft: Draft) -> list[Draft]:
     """ "new drains, mediastinal and left pleural": two drains. Of which is what was in it?"""
-    names = {tube.name for tube in draft.tubes}
+    names = {tube.name for tube in draft.tubes if len(tube.name) > 1}
     several = len(names - SIDES) > 1 or (names & OF_NONE and names & SIDES)
     groups = each_tube(draft.named)
     if draft.kind != "placed" or draft.joined or names >= SIDES or not several or len(groups) == 1:

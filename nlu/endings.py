@@ -52,7 +52,7 @@ NEAR = 3
 """Words of "in it now"."""
 HINTS = frozenset({"total", "home", "out", "full", "before", "after", "back", "this", "update", "news"})
 UNKNOWN = frozenset({"unknown", "unk", "unrecorded", "unreadable", "no", "without"})
-HINTS |= UNKNOWN | HELD | TAKEN | STAYS | CANISTERS
+HINTS |= {"drains", "pigtails"} | UNKNOWN | HELD | TAKEN | STAYS | CANISTERS
 
 
 Labelled: TypeAlias = Mapping[int, tuple[int, str]]
@@ -181,6 +181,18 @@ def _out(said: _Message) -> list[Cue]:
         own = [f for f in finals if f > k and not any(k < other < f for other in kinds)]
         if own and not _passes_bed(said, k, own[0]):
             found.append(Cue("kind", "removed", start, k + 1))
+    return found
+
+
+def _drains_out(said: _Message) -> list[Cue]:
+    """ "both chest drains out at 1330": a word for several tubes, and that they are out."""
+    toks, found = said.toks, []
+    for cue in said.cues:
+        end = cue.end + (word(toks, cue.end) in {"are", "were", "now"})
+        several = cue.label == "tubeword" and word(toks, cue.end - 1) in {"drains", "pigtails"}
+        behind = word(toks, end + 1) in STOPS | SHORT_BED_WORDS | {"on", "in"} or _is_timed(toks, end + 1)
+        if several and word(toks, end) in {"out", "removed", "pulled"} and behind:
+            found.append(Cue("kind", "removed", cue.start, end + 1))
     return found
 
 
@@ -367,6 +379,8 @@ _RULES: tuple[tuple[str, Callable[[_Message], list[Cue]]], ...] = (
     *((part, _part_full) for part in sorted({part[-1] for part in PARTS})),
     ("home", _home),
     ("out", _out),
+    ("drains", _drains_out),
+    ("pigtails", _drains_out),
     ("total", _totals),
     ("back", _not_back),
     ("before", _before),

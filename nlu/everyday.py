@@ -181,10 +181,17 @@ def _levelat(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     return cue._replace(label="output", value="") if clamped and phrase_of(cue, toks) == "hit" else cue
 
 
+def _question(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
+    """ "we dont have any new boxes for bed 9, its at 1950": nothing is asked."""
+    denied = any(o.label == "neg" and 0 <= cue.start - o.end <= 1 for o in cues)
+    return cue._replace(label="filler", value="") if denied and phrase_of(cue, toks) == "any" else cue
+
+
 LOOKED_AT: Mapping[str, Callable[[Cue, tuple[Cue, ...], Toks], Cue]] = {
     "reason": _reason,
     "what": _what,
     "kind": _kind,
     "waterseal": _off,
     "levelat": _levelat,
+    "question": _question,
 }

@@ -37,6 +37,7 @@ def with_going_in(cues: tuple[Cue, ...], toks: Toks, index: Mapping[str, str] | 
             found = _told(found, noun, toks, index)
     named = any(cue.label == "tubeword" for cue in cues) and CANISTERS.isdisjoint(toks.words)
     found = [_anew(cue, toks) if cue.label == "new" and named else cue for cue in found]
+    found = [put for cue in found for put in (_put(cue, toks), cue) if put is not None]
     joined = any(cue.label == "join" for cue in cues) and not any(cue.label == "kind" for cue in cues)
     for k in list(_alone(toks))[:1] if joined else ():
         found = [*(c for c in found if c.start != k), Cue("kind", "placed", k, k + 1)]
@@ -79,6 +80,14 @@ def _anew(cue: Cue, toks: Toks) -> Cue:
     put = word(toks, end) in PUTS | {"went"} and word(toks, end + 1) == "in"
     one = word(toks, cue.end - 1) == "one"
     return Cue("kind", "placed", cue.start, end + 2) if put and one else cue
+
+
+def _put(cue: Cue, toks: Toks) -> Cue | None:
+    """ "the team put a mediastinal in 4": a tube told by its name alone."""
+    start = cue.start - (word(toks, cue.start - 1) in NAMING)
+    named = cue.label == "place" and word(toks, cue.end) in {"in", "into"}
+    put = named and start < cue.start and word(toks, start - 1) in PUTS
+    return Cue("kind", "placed", start - 1, cue.start) if put else None
 
 
 def _alone(toks: Toks) -> Iterator[int]:

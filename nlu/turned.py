@@ -7,7 +7,7 @@ Each is read as told only without that word; with it, it is asked. Called by `le
 from __future__ import annotations
 
 from collections.abc import Iterator
-from itertools import pairwise
+from itertools import pairwise, takewhile
 
 from .items import AMOUNTS, Item
 from .numbers import Toks, word
@@ -27,6 +27,7 @@ OF_SEVERAL = frozenset({"old", "new", "other", "last", "first", "second", "next"
 UNSAID = frozenset({"something", "somethin", "summat", "odd", "change", "some", "counting", "whatever"})
 """Behind a number these stand for the rest of it."""
 ONE = frozenset({"1", "one"})
+DONE = frozenset({"done", "performed", "started", "successful", "carried", "possible", "completed"})
 LASTING = frozenset({"leak", "tidal", "waterseal", "suction"})
 PAUSED = frozenset({"suction_off"})
 BODY = frozenset(
@@ -91,6 +92,23 @@ def not_yet(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     denied = [i for i in items if i.role == "cue" and i.value == "neg"]
     if denied and "yet" in toks.words and any(t == "yet" for t in toks.said[denied[0].end :]):
         yield from ("what is not yet so" for i in items if is_event(i) and i.start < denied[0].start)
+
+
+def not_done(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "chest tube insertion bed 2 not done, pt refused": no event."""
+    for k, item in enumerate(items):
+        if item.role == "cue" and item.value == "neg" and word(toks, item.end) in DONE:
+            near = takewhile(lambda i: not (i.unread or i.role in AMOUNTS), reversed(items[:k]))
+            yield from ("what was not done" for i in near if is_event(i))
+
+
+def numbered_tube(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed 15 chest tube #1 out, #2 stays at 340": which tube, and no bed 2."""
+    named = [i for i in items if i.role == "bed" and word(toks, i.start - 1) in BED_WORDS]
+    for item in items:
+        signed = item.role == "bed" and word(toks, item.start - 1) == "#"
+        if signed and word(toks, item.start - 2) not in BED_WORDS and named:
+            yield "a tube, or a bed"
 
 
 def of_two_beds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -220,4 +238,6 @@ TURNED = (
     Rule(side_of_another, frozenset({"tube"}), BODY),
     Rule(not_yet, frozenset({"neg"}), frozenset({"yet"})),
     Rule(of_two_beds, frozenset({"bed"}), frozenset({"for"})),
+    Rule(not_done, frozenset({"neg"}), DONE),
+    Rule(numbered_tube, frozenset({"bed"}), frozenset({"#"})),
 )

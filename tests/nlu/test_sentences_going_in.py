@@ -166,6 +166,10 @@ def test_who_put_a_drain_in_may_have_a_rank(text: str, read: str) -> None:
         ),
         ("bed 8 new left chest tube apical", "placed bed=8 tube=left apical"),
         ("bed 8 new drain pleural left", "placed bed=8 tube=left pleural"),
+        ("the cts team put a mediastinal in 4 at 1815", "placed bed=4 tube=mediastinal at=18:15"),
+        ("put a mediastinal line at 340 bed 4", "mark bed=4 tube=mediastinal level_ml=340"),
+        ("chest tube insertion bed 2 not done, pt refused", "ask level_ml"),
+        ("bed 2 canister change at 1800 not possible", "ask final_ml"),
     ],
 )
 def test_tubes_that_went_in_side_by_side_are_each_placed_unless_they_are_joined(text: str, read: str) -> None:

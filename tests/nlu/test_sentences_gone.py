@@ -97,6 +97,9 @@ def test_an_old_canister_that_is_off_and_how_full_it_was_tell_of_a_change(text: 
         ("16 right tube out 1822, left stays, left 280", "ask level_ml"),
         ("bed 15 R tube pulled at 1815, 24h total 90", "removed bed=15 tube=right at=18:15; ask kind"),
         ("bed 15 R tube pulled at 1815, total 90", "removed bed=15 tube=right at=18:15 level_ml=90"),
+        ("14 both chest drains out at 1830", "removed bed=14 at=18:30"),
+        ("14 both chest drains out at 1830, left 85 right 40", "ask level_ml"),
+        ("bed 4 both chest drains 340 out", "drained bed=4 volume_ml=340"),
         ("21 tube removed at 1800, drain had 275 in it", "removed bed=21 at=18:00 level_ml=275"),
         (
             "took the tube out of bed 15 at 1815, there was 90 in the box",
@@ -146,6 +149,21 @@ def test_a_final_level_that_nobody_knows_takes_no_number(text: str) -> None:
 def test_a_tube_that_came_out_is_dictated_with_its_final_level() -> None:
     said = "the right drain in bed eighteen came out at six ten final drainage thirty five mils"
     assert reading(said, channel="voice") == "removed bed=18 tube=right at=18:10 level_ml=35"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 15 chest tube #1 out 1850 final 130, #2 stays at 340", "ask kind"),
+        ("bed 15 drain #2 340", "mark bed=15 tube=2 level_ml=340"),
+        ("bed #12 340 at 1900", "mark bed=12 at=19:00 level_ml=340"),
+        ("we dont have any new boxes for bed 9, its at 1750", "mark bed=9 level_ml=1750"),
+    ],
+)
+def test_a_number_behind_its_sign_is_no_other_bed_and_what_one_has_not_is_not_asked_for(
+    text: str, read: str
+) -> None:
+    assert reading(text) == read
 
 
 def test_a_drain_after_an_operation_that_is_dictated_has_its_reason() -> None:
