@@ -85,7 +85,7 @@ class Draft:
     @property
     def has_timed_content(self) -> bool:
         """Whether it says something that its own time may be of: why a drain is in has no time of the day."""
-        told = self.kind or self.has_amount or self.opening or self.checks or self.whats or self.weight
+        told = self.kind or self.has_amount or self.opening or self.checks or self.whats
         loose = self.shared_time or (self.time and all(clock.style == "date" for clock in self.time.clocks))
         return self.has_content and bool(told or loose or self.reason is None)
 

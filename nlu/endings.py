@@ -96,7 +96,7 @@ def _totals(said: _Message) -> list[Cue]:
         if starts_number(said.toks, start):
             if _is_alone(said.toks, start):
                 found.append(cue._replace(label="old", value=""))
-        elif _is_behind_level(said.toks, cue.start) and word(said.toks, cue.end) not in WINDOWS:
+        elif _is_behind_level(said.toks, cue.start) and not _is_over_time(said.toks, cue.end):
             found.append(cue._replace(label="filler", value=""))
             found += [Cue("old", "", j, j + 1) for j in range(cue.start) if word(said.toks, j) == "with"][-1:]
     return found
@@ -127,6 +127,11 @@ def _passes_bed(said: _Message, start: int, end: int) -> bool:
         word(said.toks, k) in SHORT_BED_WORDS and word(said.toks, k - 1) in STOPS
         for k in range(start + 1, end)
     )
+
+
+def _is_over_time(toks: Toks, k: int) -> bool:
+    """ "410 total since midnight"; not "410 total in the box"."""
+    return word(toks, k) in WINDOWS and CANISTERS.isdisjoint(toks.said[k + 1 : k + 3])
 
 
 def _is_alone(toks: Toks, number: int) -> bool:

@@ -77,6 +77,8 @@ def _reason(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     orders = any(other.label == "order" and other.start == cue.end for other in cues)
     wants = word(toks, cue.end) in WANTS or orders  # "cardiac surgery wants 20"
     team = word(toks, cue.end) in TEAMS or word(toks, cue.start - 1) in BY
+    if phrase_of(cue, toks) == "air" and word(toks, cue.start - 1) == "of":
+        return _as_word(cue, "air")  # "drain in, gush of air"
     team |= wants and word(toks, cue.end - 1) == "surgery"
     return _as_word(cue, "team") if team else cue
 

@@ -145,18 +145,28 @@ def _is_changed(cue: Cue, toks: Toks) -> bool:
 def _with_changes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """ "changed 7 at 0535, old one 1495": beside the level of an old one, what was changed is a canister."""
     olds = [c.start for c in cues if c.label == "old" and not OLD.isdisjoint(toks.said[c.start : c.end])]
-    if not olds or any(c.value == "exchanged" for c in cues):
+    if any(c.value == "exchanged" for c in cues):
         return cues
+    happened = {j for c in cues if c.label == "what" for j in range(c.start, c.end)}
     for k, text in enumerate(toks.said):
-        if text not in CHANGED:
-            continue
-        between = toks.said[k + 1 : olds[0]]
-        plain = set(filter(str.isalpha, between)) <= OF_CHANGE and not STOPS & set(between) - {","}
-        happened = {j for c in cues if c.label == "what" for j in range(c.start, c.end)}
-        if (plain and _is_bed(toks, k + 1)) or _is_of_canister(toks, k, happened):
+        if text in CHANGED and (
+            _is_behind_box(toks, k) or (olds and _is_changed_one(toks, k, olds, happened))
+        ):
             kept = [c for c in cues if not c.start <= k < c.end]
             return tuple(sorted([*kept, Cue("kind", "exchanged", k, k + 1)], key=lambda c: c.start))
     return cues
+
+
+def _is_changed_one(toks: Toks, k: int, olds: list[int], happened: Set[int]) -> bool:
+    between = toks.said[k + 1 : olds[0]]
+    plain = set(filter(str.isalpha, between)) <= OF_CHANGE and not STOPS & set(between) - {","}
+    return (plain and _is_bed(toks, k + 1)) or _is_of_canister(toks, k, happened)
+
+
+def _is_behind_box(toks: Toks, k: int) -> bool:
+    """ "box 12 changed, 1880"; not "box 12 changed sides"."""
+    ends = word(toks, k + 1) in BEHIND_CHANGE | STOPS | {""} or is_digits(toks, k + 1)
+    return ends and is_digits(toks, k - 1) and word(toks, k - 2) in CANISTERS
 
 
 def _is_of_canister(toks: Toks, k: int, happened: Set[int]) -> bool:

@@ -11,6 +11,7 @@ from .gathering import Gathering
 from .items import Item
 from .leading import leads
 from .numbers import Toks
+from .patterns.asides import PATIENTS
 from .timing import share_times
 
 APART = frozenset({",", ";", "."})
@@ -199,7 +200,11 @@ def _put_in(drafts: list[Draft], said: tuple[Item, ...], toks: Toks, *, came: bo
         return
     without = [tube for before, tube, behind in _around(said) if _is_denial(before) or _is_denial(behind)]
     timed = draft.time is not None and not all(clock.style == "date" for clock in draft.time.clocks)
-    told = draft.checks or draft.whats or any(i.unread or i.role == "foreign" for i in said)
+    told = (
+        draft.checks
+        or draft.whats
+        or any((i.unread and i.name not in PATIENTS) or i.role == "foreign" for i in said)
+    )
     put = timed and draft.reason is not None and not told and toks.words.isdisjoint(LOOKED)
     if (came or put) and without:
         draft.denied, draft.reason, draft.weight = without, None, None

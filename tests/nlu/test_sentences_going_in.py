@@ -46,6 +46,12 @@ def test_a_drain_that_went_in_is_placed_and_one_that_is_in_is_not(text: str, rea
         ("chest drain bed 4 at 1840, stab wound", "placed bed=4 at=18:40 reason=trauma"),
         ("bed 4 has a drain for empyema", "described bed=4 reason=effusion"),
         ("bed 4 gsw 1840", "described bed=4 reason=trauma; ask level_ml"),
+        ("bed 7 64kg ptx, L drain at 1830", "placed bed=7 tube=left at=18:30 reason=air weight_kg=64"),
+        (
+            "bed 7 64kg lady with ptx, L drain at 1830",
+            "placed bed=7 tube=left at=18:30 reason=air weight_kg=64",
+        ),
+        ("bed 7 drain in at 1830 lt, gush of air, 20 mls", "placed bed=7 tube=left at=18:30 level_ml=20"),
         ("bed 10 htx from fall", "described bed=10 reason=trauma"),
         ("wt for 3: 12.4kg", "described bed=3 weight_kg=12.4"),
         (

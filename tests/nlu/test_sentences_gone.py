@@ -73,6 +73,9 @@ def test_what_a_canister_had_in_it_that_was_changed_is_its_final_level(text: str
         ("12 - changed drain bottle, 1900 discarded, at 1825", "exchanged bed=12 at=18:25 final_ml=1900"),
         ("new UWSD for bed 5 at 1845, prev bottle total 1480", "exchanged bed=5 at=18:45 final_ml=1480"),
         ("bed 2 dressing tipped and changed at 1810", "ask kind"),
+        ("box 12 changed, 1880, 1845", "ask final_ml"),
+        ("box 12 changed at 1845, final 1880", "exchanged bed=12 at=18:45 final_ml=1880"),
+        ("box 12 changed sides", "ask kind"),
         ("bed 12 had 1940 in it before we hooked up the new one at 1840", "ask kind"),
     ],
 )
@@ -97,6 +100,10 @@ def test_an_old_canister_that_is_off_and_how_full_it_was_tell_of_a_change(text: 
         ("16 right tube out 1822, left stays, left 280", "ask level_ml"),
         ("bed 15 R tube pulled at 1815, 24h total 90", "removed bed=15 tube=right at=18:15; ask kind"),
         ("bed 15 R tube pulled at 1815, total 90", "removed bed=15 tube=right at=18:15 level_ml=90"),
+        (
+            "bed 12 drain pulled at 1850 with 410 total in the box",
+            "removed bed=12 at=18:50 level_ml=410",
+        ),
         ("14 both chest drains out at 1830", "removed bed=14 at=18:30"),
         ("14 both chest drains out at 1830, left 85 right 40", "ask level_ml"),
         ("bed 4 both chest drains 340 out", "drained bed=4 volume_ml=340"),
