@@ -1,25 +1,22 @@
 """Cues beside what ended, changed or left, as that makes them: "drain out 1140 total 330", "25 home at 0930".
 
 Called by `recast`. Beside a removal a total is what the canister showed last; "before he went" and "before
-that" say when, and "this one" is of the new canister once the old one was told.
+that" say when. What the old canister held is in `oldones`.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
-from typing import NamedTuple, TypeAlias
+from collections.abc import Callable
 
 from .clock import clocks
 from .items import FULL_HOUR
 from .neighbours import phrase_of
-from .numbers import Toks, is_digits, numbers, starts_number, word
+from .numbers import Toks, is_digits, starts_number, word
+from .oldones import CANISTERS, FRESH, OLD_ONES, STOPS, UNITS, Labelled, Message, is_timed, passes_bed
 from .patterns.leads import SHORT_BED_WORDS
-from .patterns.places import PLACES
 from .pipeline import Cue
 from .weighty import STAYS
 
-STOPS = frozenset({"", ",", ";", ".", "!", "and", "then"})
-UNITS = frozenset({"ml", "mls", "cc", "ccs", "mils"})
 SAYING = frozenset({"of", "was", "is", ":", "="})
 _WINDOWS = """
 since today for over per this last overnight shift yesterday tonight so in by after from x hr hour hours day
@@ -33,46 +30,16 @@ FINALS = frozenset({"final", "removal"})
 GOING = frozenset({"he", "she", "they", "pt", "patient", "it"})
 WENT = frozenset({"went", "left", "goes", "leaves"})
 SIDES = frozenset({"left", "right", "mediastinal", "apical", "basal", "anterior", "posterior"})
-CANISTERS = frozenset(PLACES["canister"])
 COMING = frozenset({"coming", "come", "be", "been", "came", "going", "go", "yet", "still", "expected"})
-FRESH = frozenset({"new", "old", "fresh", "same"})
-PARTS = (
-    ("three", "quarter"),
-    ("three", "quarters"),
-    ("three", "-", "quarters"),
-    ("3", "/", "4"),
-    ("half",),
-    ("halfway",),
-)
-NEARLY = frozenset({"nearly", "almost", "about", "is", "was", "over", "around", "past", "at"})
-HELD = frozenset({"had", "with", "contained", "held", "was"})
-"""Before a number these say what the canister held that was changed."""
-TAKEN = frozenset({"off", "down", "out"})
-NEAR = 3
-"""Words of "in it now"."""
 HINTS = frozenset({"total", "home", "out", "full", "before", "after", "back", "this", "update", "news"})
-UNKNOWN = frozenset({"unknown", "unk", "unrecorded", "unreadable", "no", "without"})
-HINTS |= {"drains", "pigtails"} | UNKNOWN | HELD | TAKEN | STAYS | CANISTERS
-
-
-Labelled: TypeAlias = Mapping[int, tuple[int, str]]
-
-
-class _Message(NamedTuple):
-    cues: tuple[Cue, ...]
-    toks: Toks
-    beds: Labelled
-    """Labels of the unit that are more than a number: where each starts, its end, the label."""
-
-    def tells(self, *values: str) -> bool:
-        return any(c.label == "kind" and c.value in values for c in self.cues)
+HINTS |= {"drains", "pigtails"} | STAYS | CANISTERS | {hint for hint, _ in OLD_ONES}
 
 
 def with_endings(cues: tuple[Cue, ...], toks: Toks, labelled: Labelled) -> tuple[Cue, ...]:
     """The cues, those beside an ending as they are meant."""
     if HINTS.isdisjoint(toks.words):
         return cues
-    said = _Message(cues, toks, labelled)
+    said = Message(cues, toks, labelled)
     for hint, find in _RULES:
         if hint in toks.words:
             for found in find(said):
@@ -81,14 +48,14 @@ def with_endings(cues: tuple[Cue, ...], toks: Toks, labelled: Labelled) -> tuple
     return said.cues
 
 
-def _totals(said: _Message) -> list[Cue]:
+def _totals(said: Message) -> list[Cue]:
     """ "removed 0615 total 540 in bottle", "pulled 0500, 540 ml total": what its canister showed last."""
     found = []
     for k, cue in enumerate(said.cues):
         if cue.label not in {"output", "ask"} or phrase_of(cue, said.toks) not in TOTALS:
             continue
         before = [c for c in said.cues[:k] if c.label in {"kind", "what"}]
-        if not before or before[-1].value != "removed" or _passes_bed(said, before[-1].end, cue.start):
+        if not before or before[-1].value != "removed" or passes_bed(said, before[-1].end, cue.start):
             continue
         if word(said.toks, cue.start - 1) in WINDOWS:  # "24h total 90"
             continue
@@ -102,7 +69,7 @@ def _totals(said: _Message) -> list[Cue]:
     return found
 
 
-def _in_canister(said: _Message) -> list[Cue]:
+def _in_canister(said: Message) -> list[Cue]:
     """ "tube out 0500, canister at 540", "bottle 540": what it showed when the tube was taken out."""
     toks, found = said.toks, []
     for k, cue in enumerate(said.cues if said.tells("removed") else ()):
@@ -113,20 +80,12 @@ def _in_canister(said: _Message) -> list[Cue]:
             continue
         end = cue.end + (word(toks, cue.end) in {"at", "was", "is", "had"})
         removed = before[-1].end
-        if starts_number(toks, end) and not _passes_bed(said, removed, cue.start):
-            timed = any(_is_timed(toks, j) for j in range(removed, cue.start))
+        if starts_number(toks, end) and not passes_bed(said, removed, cue.start):
+            timed = any(is_timed(toks, j) for j in range(removed, cue.start))
             plain = not clocks(toks, end) or len(word(toks, end)) < FULL_HOUR
             if plain and (timed or word(toks, end - 1) != "at"):  # "removed, canister at 410": when?
                 found.append(Cue("old", "", cue.start, end))
     return found
-
-
-def _passes_bed(said: _Message, start: int, end: int) -> bool:
-    """Whether another bed is begun between: "tube out of 13 at 1140, bed 14 total 330"."""
-    return any(
-        word(said.toks, k) in SHORT_BED_WORDS and word(said.toks, k - 1) in STOPS
-        for k in range(start + 1, end)
-    )
 
 
 def _is_over_time(toks: Toks, k: int) -> bool:
@@ -150,7 +109,7 @@ def _is_behind_level(toks: Toks, k: int) -> bool:
     return is_digits(toks, number) and (unit or word(toks, number - 1) == "with")
 
 
-def _home(said: _Message) -> list[Cue]:
+def _home(said: Message) -> list[Cue]:
     """ "25 home at 0930": the patient went home; "home today" is a plan."""
     ends = {end for end, _ in said.beds.values()}
     found = []
@@ -168,7 +127,7 @@ def _is_time(toks: Toks, k: int) -> bool:
     return is_digits(toks, k) and any(word(toks, end) in STOPS for end in whole)
 
 
-def _out(said: _Message) -> list[Cue]:
+def _out(said: Message) -> list[Cue]:
     """ "15 came out at 1640 final 220", "right out 0950, final 300": with its final level, a tube."""
     toks = said.toks
     ends = {end for end, _ in said.beds.values()}
@@ -179,29 +138,29 @@ def _out(said: _Message) -> list[Cue]:
         start = k - (word(toks, k - 1) in {"came", "is"})
         named = word(toks, start - 1) in SIDES or start in ends or _is_bed(toks, start - 1)
         end = _behind_bed(said, k + 1)
-        timed = _is_timed(toks, end) or (start < k and word(toks, end) == "at" and clocks(toks, end + 1))
+        timed = is_timed(toks, end) or (start < k and word(toks, end) == "at" and clocks(toks, end + 1))
         if word(toks, k) != "out" or not named or not timed:
             continue
         kinds = [c.start for c in said.cues if c.label in {"kind", "what"} and c.start > k]
         own = [f for f in finals if f > k and not any(k < other < f for other in kinds)]
-        if own and not _passes_bed(said, k, own[0]):
+        if own and not passes_bed(said, k, own[0]):
             found.append(Cue("kind", "removed", start, k + 1))
     return found
 
 
-def _drains_out(said: _Message) -> list[Cue]:
+def _drains_out(said: Message) -> list[Cue]:
     """ "both chest drains out at 1330": a word for several tubes, and that they are out."""
     toks, found = said.toks, []
     for cue in said.cues:
         end = cue.end + (word(toks, cue.end) in {"are", "were", "now"})
         several = cue.label == "tubeword" and word(toks, cue.end - 1) in {"drains", "pigtails"}
-        behind = word(toks, end + 1) in STOPS | SHORT_BED_WORDS | {"on", "in"} or _is_timed(toks, end + 1)
+        behind = word(toks, end + 1) in STOPS | SHORT_BED_WORDS | {"on", "in"} or is_timed(toks, end + 1)
         if several and word(toks, end) in {"out", "removed", "pulled"} and behind:
             found.append(Cue("kind", "removed", cue.start, end + 1))
     return found
 
 
-def _behind_bed(said: _Message, k: int) -> int:
+def _behind_bed(said: Message, k: int) -> int:
     """ "apical out on 23 at 1710": where the bed ends that is told there, or the same place."""
     toks = said.toks
     start = k + (word(toks, k) in {"on", "in", "for", "from"})
@@ -220,12 +179,7 @@ def _is_bed(toks: Toks, k: int) -> bool:
     return start < k and word(toks, start) in SHORT_BED_WORDS  # "bed twenty one came out"
 
 
-def _is_timed(toks: Toks, k: int) -> bool:
-    k += word(toks, k) in {"at", "@"}
-    return any(clock.sure or clock.colon or clock.style == "24" for _, clock in clocks(toks, k))
-
-
-def _full(said: _Message) -> list[Cue]:
+def _full(said: Message) -> list[Cue]:
     """ "bed 22 full, put on a new canister": why it was changed."""
     toks = said.toks
     taken = {k for c in said.cues for k in range(c.start, c.end) if c.label != "word"}
@@ -237,51 +191,27 @@ def _full(said: _Message) -> list[Cue]:
     return found
 
 
-def _unknown(said: _Message) -> list[Cue]:
-    """ "unknown final, 1830", "old level unknown": a number there is no final level."""
-    toks, found = said.toks, []
-    for cue in said.cues:
-        start = cue.start - (word(toks, cue.start - 1) in UNKNOWN)
-        end = cue.end + (word(toks, cue.end) in {"is", "was"})
-        end = end + 1 if word(toks, end) in UNKNOWN else cue.end
-        if cue.label == "old" and end - start > cue.end - cue.start:
-            found.append(Cue("filler", "", start, end))
-    return found
-
-
-def _part_full(said: _Message) -> list[Cue]:
-    """ "box nearly three quarters, changed it": how full it was, beside what was in it in millilitres."""
-    toks, found = said.toks, []
-    whole = said.tells("exchanged") and any(c.label == "old" for c in said.cues)
-    for k in range(1, len(toks)) if whole else ():
-        part = next((p for p in PARTS if toks.said[k : k + len(p)] == p), ())
-        end = k + len(part) + (word(toks, k + len(part)) == "full")
-        if part and word(toks, k - 1) in NEARLY | CANISTERS and word(toks, end) in STOPS | {"so"}:
-            found.append(Cue("filler", "", k, end))
-    return found
-
-
-def _before(said: _Message) -> list[Cue]:
+def _before(said: Message) -> list[Cue]:
     """ "line before he went 790", "moved to 22 before that at 0515": when it was, and no other number's."""
     toks, found = said.toks, []
     for k in range(1, len(toks)) if said.tells("away", "left", "moved") else ():
         away = [c.end for c in said.cues if c.value in {"away", "left", "moved"} and c.end <= k]
-        apart = bool(away) and _passes_bed(said, away[-1], k)
+        apart = bool(away) and passes_bed(said, away[-1], k)
         went = word(toks, k + 1) in GOING and word(toks, k + 2) in WENT and not apart
         if word(toks, k) == "before" and went:
             found.append(Cue("filler", "", k, k + 3))
-        elif word(toks, k) in {"before", "after"} and word(toks, k + 1) == "that" and _is_timed(toks, k + 2):
+        elif word(toks, k) in {"before", "after"} and word(toks, k + 1) == "that" and is_timed(toks, k + 2):
             found.append(Cue("filler", "", k, k + 2))
     return found
 
 
-def _not_back(said: _Message) -> list[Cue]:
+def _not_back(said: Message) -> list[Cue]:
     """ "went to the OR at 2150, not back yet", "gone to ICU, not coming back": no more than that."""
     toks, found = said.toks, []
     gone = [c for c in said.cues if c.label == "kind" and c.value in {"away", "left"}]
     for cue in said.cues if gone else ():
         nots = [c for c in said.cues if c.label == "neg" and gone[0].end <= c.start < c.end <= cue.start]
-        if cue.value != "back" or not nots or _passes_bed(said, gone[0].end, cue.start):
+        if cue.value != "back" or not nots or passes_bed(said, gone[0].end, cue.start):
             continue
         still = set(toks.said[nots[-1].end : cue.start]) <= COMING
         end = next(k for k in range(cue.end, len(toks) + 1) if word(toks, k) in STOPS - {"and", "then"})
@@ -291,70 +221,7 @@ def _not_back(said: _Message) -> list[Cue]:
     return found
 
 
-def _this_one(said: _Message) -> list[Cue]:
-    """ "old was 1850, and this one 30": of the canister that is there now."""
-    toks, found = said.toks, []
-    olds = [c.end for c in said.cues if c.label == "old"]
-    for k in range(1, len(toks)) if olds and said.tells("exchanged") else ():
-        end = k + 2 + (word(toks, k + 2) in {"is", "at", "on", "reads"})
-        this_one = word(toks, k) == "this" and word(toks, k + 1) == "one"
-        if this_one and olds[0] < k and starts_number(toks, end):
-            found.append(Cue("new", "", k, end))
-    return found
-
-
-def _in_old(said: _Message) -> list[Cue]:
-    """ "bottle changed at 0915, had 1505 in it": what the one held that was changed; "new bottle at 0915, had
-    1505 in it" may be of either."""
-    toks = said.toks
-    changed = [c for c in said.cues if c.value in {"exchanged", "removed"}]
-    held = _held(said, changed[0].end) if len(changed) == 1 else []
-    before = [c.label for c in said.cues if held and (c.start < held[0] or c.label == "old")]
-    if not held or not {"old", "new", "opens"}.isdisjoint(before):
-        return []
-    if FRESH.isdisjoint(toks.said[: held[0]]):
-        return [Cue("old", "", k, k + 1) for k in held]
-    inside = [c for c in said.cues if c.label == "inside" and c.start > held[0]]
-    return [Cue("word", "had", held[0], held[0] + 1), *(c._replace(label="filler") for c in inside[:1])]
-
-
-def _held(said: _Message, start: int, ends_too: frozenset[str] = frozenset()) -> list[int]:
-    """Where the "had" of "had 1505 in it" stands, of the same bed; "with 20 suction" is none."""
-    toks = said.toks
-    for k in range(start, len(toks)):
-        ends = [n.end for n in numbers(toks, k + 1)] if word(toks, k) in HELD else []
-        end = max(ends, default=0)
-        told = (
-            word(toks, end) in UNITS | {"in", "inside"} | ends_too
-            and "now" not in toks.said[end : end + NEAR]
-        )
-        if word(toks, k) == "was" and word(toks, end) not in {"in", "inside"}:
-            # "changed at 1820. was 1,950. new one reading 10"
-            it = word(toks, k - 1) in STOPS | {"it", "which"}
-            told = it and word(toks, end) in STOPS and any(_is_timed(toks, j) for j in range(start, k))
-        if ends and told and not _passes_bed(said, start, k):
-            return [k]
-    return []
-
-
-def _old_off(said: _Message) -> list[Cue]:
-    """ "old box off bed 4 at 1530 with 1655 in it": changed, and what it held."""
-    toks = said.toks
-    for cue in said.cues:
-        words = toks.said[cue.start : cue.end]
-        thing = (
-            cue.label == "old" and words[0] == "old" and not (words[-1] == "drain" and "out" in toks.words)
-        )
-        behind = word(toks, cue.end + 1) in SHORT_BED_WORDS | STOPS | {"at", "@"} or is_digits(
-            toks, cue.end + 1
-        )
-        if thing and behind and word(toks, cue.end) in TAKEN:
-            changed = Cue("kind", "exchanged", cue.start, cue.end + 1)
-            return [changed, *(Cue("old", "", k, k + 1) for k in _held(said, cue.end + 2, STOPS))]
-    return []
-
-
-def _stays(said: _Message) -> list[Cue]:
+def _stays(said: Message) -> list[Cue]:
     """ "pulled the right tube, left stays. final on right 280": the other tube, of which no more is told."""
     toks, found = said.toks, []
     for k in range(2, len(toks)) if said.tells("removed") else ():
@@ -367,7 +234,7 @@ def _stays(said: _Message) -> list[Cue]:
     return found
 
 
-def _update(said: _Message) -> list[Cue]:
+def _update(said: Message) -> list[Cue]:
     """ "house sup update: 13 transferred out 0600": a heading, and nothing is put right."""
     toks = said.toks
     first = next((c for c in said.cues if c.value == "corrected"), None)
@@ -378,10 +245,9 @@ def _update(said: _Message) -> list[Cue]:
     return [Cue("filler", "", 0, first.end)] if heads else []
 
 
-_RULES: tuple[tuple[str, Callable[[_Message], list[Cue]]], ...] = (
+_RULES: tuple[tuple[str, Callable[[Message], list[Cue]]], ...] = (
     ("update", _update),
     ("full", _full),
-    *((part, _part_full) for part in sorted({part[-1] for part in PARTS})),
     ("home", _home),
     ("out", _out),
     ("drains", _drains_out),
@@ -390,12 +256,7 @@ _RULES: tuple[tuple[str, Callable[[_Message], list[Cue]]], ...] = (
     ("back", _not_back),
     ("before", _before),
     ("after", _before),
-    ("this", _this_one),
-    ("off", _old_off),
-    ("down", _old_off),
-    ("out", _old_off),
-    *((unknown, _unknown) for unknown in sorted(UNKNOWN)),
-    *((held, _in_old) for held in sorted(HELD)),
+    *OLD_ONES,
     *((stays, _stays) for stays in sorted(STAYS)),
     *((canister, _in_canister) for canister in sorted(CANISTERS)),
 )
