@@ -36,7 +36,7 @@ def headed(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item
             return items
     elif of_beds := _rounds(said, heads):
         found |= of_beds
-    elif of_beds := _each_timed(said, heads):
+    elif of_beds := _each_timed(said, heads, arrived):
         found |= of_beds
         stops = {i.start for i in said[3::3]}
     else:
@@ -89,14 +89,19 @@ def _rounds(said: Sequence[Item], heads: Sequence[Item]) -> dict[int, Item]:
     return found | {i.start: i._replace(clocks=NO_CLOCKS, label=None, link="") for i in lines}
 
 
-def _each_timed(said: Sequence[Item], heads: Sequence[Item]) -> dict[int, Item]:
-    """ "7 650 0530 8 710 0545": bed, line and time again and again, where no time could be a line."""
-    beds, lines, times = said[::3], said[1::3], said[2::3]
+def _each_timed(said: Sequence[Item], heads: Sequence[Item], arrived: datetime) -> dict[int, Item]:
+    """ "7 650 0530 8 710 0545", "7 1845 88 8 1850 140": bed, line and time again and again, in one order.
+
+    Where each line could be the time as well, only times that begin with nought show which is which.
+    """
+    beds = said[::3]
+    lines, times = (said[1::3], said[2::3]) if said[2] in heads else (said[2::3], said[1::3])
     threes = len(beds) == len(lines) == len(times) > 1 and list(times) == list(heads)
     plain = (
         all(map(_is_bed, beds)) and all(map(_is_line, lines)) and len({i.label for i in beds}) == len(beds)
     )
-    if not (threes and plain and all(_begins_with_nought(i) for i in times)):
+    told = all(map(_begins_with_nought, times)) or any(not i.possible(arrived) for i in lines)
+    if not (threes and plain and told and all(i.possible(arrived) for i in times)):
         return {}
     found = {i.start: i._replace(role="bed", link="") for i in beds}
     return found | {i.start: i._replace(clocks=NO_CLOCKS, label=None, link="") for i in lines}

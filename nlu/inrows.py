@@ -32,6 +32,18 @@ def _is_written_as_time(draft: Draft) -> bool:
     return level is not None and is_bare(level) and len(level.digits) == FULL_HOUR and level.digits[0] == "0"
 
 
+def is_led_row(drafts: list[Draft], arrived: datetime) -> bool:
+    """ "4 left 180 right 640 1900": right behind each its line, and then the fresh time."""
+    ends = [{i.end for i in (d.bed, d.again, *d.tubes) if i is not None} for d in drafts]
+    lines = [d.level for d in drafts if d.level is not None]
+    time = drafts[-1].time if drafts else None
+    if len(lines) < 2 or len(lines) < len(drafts) or time is None or not time.full_clock or time.lead:
+        return False
+    one = all(d.time is time and not d.kind for d in drafts) and time.within(RECENT, arrived)
+    led = all(i.start in behind and is_bare(i) and not i.at for i, behind in zip(lines, ends, strict=True))
+    return one and led and time.start > lines[-1].start and not any(i.full_clock for i in lines)
+
+
 def _is_bed_too(draft: Draft) -> bool:
     """ "no leak on 212 no leak 215": in a ward with such beds no quarter past two, and no line either."""
     bed, level, time = draft.bed, draft.level, draft.time

@@ -11,7 +11,7 @@ from datetime import datetime, timedelta
 from itertools import pairwise
 
 from .drafts import SIDES, Draft
-from .inrows import before_timed, doubts_of_rows, either_is_bed, faults_of_rows, may_be_next_bed
+from .inrows import before_timed, doubts_of_rows, either_is_bed, faults_of_rows, is_led_row, may_be_next_bed
 from .items import FULL_HOUR, NEAR, RECENT, Item, could_be_level, is_bare, is_now
 from .moments import LIST_REACH, REACH, since, soon
 from .roles import OF_PATIENT
@@ -43,12 +43,14 @@ def standing(drafts: list[Draft], arrived: datetime) -> Standing:
     doubts: list[str] = []
     listed = is_list(drafts)
     rises = listed and _rising(drafts, arrived)
+    row = is_led_row(drafts, arrived)
     for draft in drafts:
         faults += _faults(draft)
         if draft.bed is not None and len(drafts) > 1 and not (draft.has_content or draft.time):
             faults.append("a bed of which nothing was said")
-        if not rises:
+        if not (rises or row):
             doubts += _doubts(draft, arrived)
+        if not rises:
             doubts += _event_or_line(draft, drafts, arrived)
             doubts += _then_or_now(draft, drafts, arrived)
     doubts += [] if rises else before_timed(drafts)

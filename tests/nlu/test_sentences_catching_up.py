@@ -278,7 +278,7 @@ def test_when_a_line_was_read_or_why_it_comes_late_is_no_other_line(text: str, r
         ),
         ("7 650 0600 8 710 0600", "mark bed=7 at=06:00 level_ml=650; mark bed=8 at=06:00 level_ml=710"),
         ("7 650 0530, 8 710 0545", "mark bed=7 at=05:30 level_ml=650; mark bed=8 at=05:45 level_ml=710"),
-        ("7 650 2230 8 710 2245", "ask level_ml"),
+        ("7 650 2230 8 640 2245", "ask level_ml"),
     ],
 )
 def test_each_bed_with_its_line_and_a_time_that_could_be_no_line(text: str, read: str) -> None:

@@ -175,3 +175,40 @@ def test_what_was_found_before_its_bed_is_of_that_bed_and_no_bed_of_the_ward_is_
 )
 def test_what_was_found_behind_its_bed_stays_there(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "4 left 180 right 640 1900",
+            "mark bed=4 tube=left at=19:00 level_ml=180; mark bed=4 tube=right at=19:00 level_ml=640",
+        ),
+        (
+            "4 tube 1 80, tube 2 640, 1900",
+            "mark bed=4 tube=1 at=19:00 level_ml=80; mark bed=4 tube=2 at=19:00 level_ml=640",
+        ),
+        ("4 140 6 645 1900", "mark bed=4 at=19:00 level_ml=140; mark bed=6 at=19:00 level_ml=645"),
+        ("4 645, 6 630. 1900.", "mark bed=4 at=19:00 level_ml=645; mark bed=6 at=19:00 level_ml=630"),
+        (
+            "4 645 1900, 6 140 1855, 9 88 1850",
+            "mark bed=4 at=19:00 level_ml=645; "
+            "mark bed=6 at=18:55 level_ml=140; "
+            "mark bed=9 at=18:50 level_ml=88",
+        ),
+        (
+            "4 1900 645 6 1855 140 9 1850 88",
+            "mark bed=4 at=19:00 level_ml=645; "
+            "mark bed=6 at=18:55 level_ml=140; "
+            "mark bed=9 at=18:50 level_ml=88",
+        ),
+        ("4 1855 6 640 1900", "ask level_ml"),
+        ("4 645 1900 6 640 1855", "ask level_ml"),
+        ("4 left 640 1900", "ask level_ml"),
+        ("4 left 180 right 640 1500", "ask level_ml"),
+    ],
+)
+def test_a_fresh_time_behind_a_row_is_of_each_line_though_the_last_of_them_could_be_a_time(
+    text: str, read: str
+) -> None:
+    assert reading(text) == read
