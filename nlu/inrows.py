@@ -22,8 +22,20 @@ def doubts_of_rows(drafts: list[Draft], arrived: datetime) -> list[str]:
     """What may be otherwise in a row."""
     found = [d for first, nxt in pairwise(drafts) for d in _bed_or_hour(first, nxt, arrived)]
     found += ["a number may be a bed of the unit"] * sum(map(_is_bed_too, drafts))
+    found += ["a line, or the bed of what is told next"] * _next_beds(drafts)
     found += ["a number written as a time is no line"] * sum(map(_is_written_as_time, drafts))
     return found + _headed_or_trailed(drafts, arrived)
+
+
+def _next_beds(drafts: list[Draft]) -> int:
+    """ "3 410 0600, 5 285 0600, 9 gone to CT": beside lines of other beds, no line of 9 mL."""
+    beds = {d.bed.label for d in drafts if d.bed is not None}
+    apart = 0
+    for draft in drafts if len(beds) > 1 else ():
+        level = draft.level
+        ends = {i.end for i in (draft.bed, draft.again, draft.time, *draft.tubes) if i is not None}
+        apart += level is not None and level.label is not None and is_bare(level) and level.start not in ends
+    return apart
 
 
 def _is_written_as_time(draft: Draft) -> bool:
@@ -77,7 +89,9 @@ def may_be_next_bed(draft: Draft) -> bool:
     level, time = draft.level, draft.time
     if level is None or time is None or not is_bare(level):
         return False
-    return (time.loose_time and (level.label or time.label) is not None) or either_is_bed(draft, level)
+    whole = time.full_clock or time.sure_time
+    loose = (level.label is not None and not whole) or (time.label is not None and time.loose_time)
+    return loose or either_is_bed(draft, level)
 
 
 def _bed_or_hour(before: Draft, draft: Draft, arrived: datetime) -> list[str]:

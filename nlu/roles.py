@@ -65,8 +65,9 @@ def _paired(items: tuple[Item, ...]) -> frozenset[int]:
     led = (
         a.start
         for a, cue, b in zip(items, items[1:], items[2:], strict=False)
-        if a.label is not None and cue.value == "level" and b.lead == "level" and a.end == cue.start
-    )  # "12 mark 340 14 mark 220"
+        if a.label is not None and a.end == cue.start
+        if (cue.value == b.lead == "level") or (cue.value == "closing" and b.role == "num")
+    )  # "12 mark 340 14 mark 220", "3 closing 410 5 closing 285"
     now = (
         a.start
         for a, time, b in zip(items, items[1:], items[2:], strict=False)
@@ -90,6 +91,8 @@ def _options(item: Item, trail: Trail) -> Iterator[Item]:
 
 
 def _candidates(item: Item, trail: Trail) -> Iterator[Item]:
+    if item.lead == "leakgrade" and item.start in trail.paired and trail.items[-1].role == "sep":
+        item = item._replace(lead="")  # "5 285 small leak, 9 1130"
     other = _alternative(item, trail)
     if other is not None:
         yield other

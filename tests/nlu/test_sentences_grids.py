@@ -212,3 +212,39 @@ def test_a_fresh_time_behind_a_row_is_of_each_line_though_the_last_of_them_could
     text: str, read: str
 ) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "3 410 no leak, 5 285 small leak, 9 1130 no leak, all 0600",
+            "mark bed=3 at=06:00 level_ml=410; "
+            "checked bed=3 at=06:00 air_leak=none; "
+            "mark bed=5 at=06:00 level_ml=285; "
+            "checked bed=5 at=06:00 air_leak=present; "
+            "mark bed=9 at=06:00 level_ml=1130; "
+            "checked bed=9 at=06:00 air_leak=none",
+        ),
+        (
+            "3 410 0600, 5 285 0600, 9 gone to CT",
+            "mark bed=3 at=06:00 level_ml=410; mark bed=5 at=06:00 level_ml=285; away bed=9",
+        ),
+        (
+            "3 closing 410 5 closing 285 0645",
+            "mark bed=3 at=06:45 level_ml=410 closing; mark bed=5 at=06:45 level_ml=285 closing",
+        ),
+        (
+            "3 sits at 410, 5 sits at 285 (0600)",
+            "mark bed=3 at=06:00 level_ml=410; mark bed=5 at=06:00 level_ml=285",
+        ),
+        ("bed 9 0400 12, 0500 18", "mark bed=9 at=04:00 level_ml=12; mark bed=9 at=05:00 level_ml=18"),
+        ("3 410 small leak, 2", "mark bed=3 level_ml=410; checked bed=3 air_leak=present leak_grade=2"),
+        (
+            "3 410 leak 2, 5 285",
+            "mark bed=3 level_ml=410; checked bed=3 air_leak=present leak_grade=2; mark bed=5 level_ml=285",
+        ),
+    ],
+)
+def test_the_next_bed_of_a_row_is_no_line_and_no_grade_of_a_leak(text: str, read: str) -> None:
+    assert reading(text, arrived=MORNING) == read

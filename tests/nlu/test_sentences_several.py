@@ -106,7 +106,7 @@ TWO_LINES = "mark bed=3 at=18:50 level_ml=610; mark bed=5 at=18:55 level_ml=20"
             "mark bed=3 at=18:50 level_ml=418; mark bed=5 at=18:50 level_ml=242; "
             "mark bed=9 at=18:50 level_ml=771",
         ),
-        ("3 and 5: 3 610 at 1850", "ask at"),
+        ("3 and 5: 3 610 at 1850", "ask level_ml"),
         ("3 and 5 wrong: bed 3 610 at 1850, bed 5 20 at 1855", "ask level_ml"),
         ("5 and 3 done: bed 3 610 at 1850, bed 5 20 at 1855", "ask level_ml"),
         ("dont chart 3, 5 and 9. 3 is 418, 5 is 242, 9 is 771, all at 1850", "ask kind"),
