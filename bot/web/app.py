@@ -64,6 +64,7 @@ def _cookie(app: Flask, settings: Settings) -> None:
 
 
 def _headers(response: Response) -> Response:
-    for name, value in _HEADERS.items():
-        response.headers.setdefault(name, value)
+    """The response with those of the headers that it does not bring itself."""
+    own = {name for name, _ in response.headers}
+    response.headers.extend({name: value for name, value in _HEADERS.items() if name not in own})
     return response
