@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from datetime import UTC, datetime
+from functools import lru_cache
 from typing import Any
 
 from sqlalchemy import Dialect, String, TypeDecorator
@@ -19,6 +20,12 @@ def moment_text(moment: datetime) -> str:
         if moment.tzinfo is None:
             raise ValueError("a stored moment has an offset")
         moment = moment.astimezone(UTC)
+    return _text(moment)
+
+
+@lru_cache(maxsize=256)  # a message's own moment stands in most of the rows that it writes
+def _text(moment: datetime) -> str:
+    """In UTC only: elsewhere two moments that are an hour apart can be equal."""
     return f"{moment.isoformat(timespec='microseconds')[:_DIGITS]}Z"
 
 

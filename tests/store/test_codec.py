@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime
+from zoneinfo import ZoneInfo
 
 import pytest
 from hypothesis import given
@@ -11,6 +12,7 @@ from hypothesis import strategies as st
 from bot.engine.entries import Checked, Correction, Incident, Line, Payload, Placed, Reason, What
 from bot.store.codec import KINDS, decode, encode
 from bot.store.errors import LedgerError
+from bot.store.moments import moment_text
 
 moments = st.datetimes(datetime(2000, 1, 1), datetime(2100, 1, 1), timezones=st.just(UTC))  # noqa: DTZ001
 st.register_type_strategy(datetime, moments)
@@ -68,3 +70,11 @@ def test_a_wrong_payload_is_refused(kind: str, text: str) -> None:
 )
 def test_zero_and_false_are_kept(payload: Payload) -> None:
     assert decode(payload.kind, encode(payload)) == payload
+
+
+def test_a_time_that_the_clocks_repeat_has_the_text_of_its_own_moment() -> None:
+    zone = ZoneInfo("America/New_York")
+    twice = [datetime(2026, 11, 1, 1, 30, tzinfo=zone, fold=fold) for fold in (0, 1)]
+    assert twice[0] == twice[1]
+    told = [moment_text(moment) for moment in twice]
+    assert told == ["2026-11-01T05:30:00.000000Z", "2026-11-01T06:30:00.000000Z"]
