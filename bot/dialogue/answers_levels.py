@@ -18,6 +18,7 @@ from bot.dialogue.verdicts import (
     OtherWrong,
     Retake,
     Verdict,
+    declined,
     granted,
     heard,
     hhmm,
@@ -111,7 +112,7 @@ def not_yet(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
     at = hhmm(bedside, answer.level_ml) if answer.level_ml is not None else None
     if at is not None:
         return Retake(replace(pending.said, at=at), pending.grant)
-    return not_recorded(pending) if answer.yes is False else NoAnswer()
+    return declined(pending, answer)
 
 
 def came(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
@@ -141,7 +142,7 @@ def level(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
     said = pending.said
     if answer.level_ml is not None and isinstance(said, Report | Fix | Amount):
         return Retake(with_level(said, answer.level_ml), heard(bedside, pending.grant))
-    return not_recorded(pending) if answer.yes is False else NoAnswer()
+    return declined(pending, answer)
 
 
 def heard_answer(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:

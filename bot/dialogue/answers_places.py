@@ -16,6 +16,7 @@ from bot.dialogue.verdicts import (
     StillLacks,
     Swap,
     Verdict,
+    declined,
     granted,
     heard,
     hhmm,
@@ -37,7 +38,7 @@ def bed(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
     bed = answer.bed or (str(answer.level_ml) if answer.level_ml is not None else None)
     said = pending.said
     if bed is None:
-        return not_recorded(pending) if answer.yes is False else NoAnswer()
+        return declined(pending, answer)
     match said:
         case Report(fact=Moved() as fact) if pending.slot == "to_bed":
             return Retake(replace(said, fact=replace(fact, to_bed=bed)), pending.grant)
@@ -56,7 +57,7 @@ def tube(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
         return Retake(pending.said, replace(pending.grant, drain=drain))
     if answer.tube is not None:
         return Retake(replace(pending.said, tube=answer.tube), pending.grant)
-    return not_recorded(pending) if answer.yes is False else NoAnswer()
+    return declined(pending, answer)
 
 
 def _named(bedside: Bedside, pending: Pending, answer: Answered) -> str | None:
@@ -66,7 +67,7 @@ def _named(bedside: Bedside, pending: Pending, answer: Answered) -> str | None:
         ledger = bedside.ledger(drain)
         if said is not None and (ledger.tube == said or said in ledger.joined):
             return drain
-    place = {"first": 0, "second": 1}.get(answer.choice or "")
+    place = answer.place
     return pending.drains[place] if place is not None and place < len(pending.drains) else None
 
 
@@ -87,7 +88,7 @@ def other_tube(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
 def slot(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
     value = slot_value(bedside, pending, answer)
     if value is None:
-        return not_recorded(pending) if answer.yes is False else NoAnswer()
+        return declined(pending, answer)
     assert isinstance(pending.said, Slots)
     if (numbered := _with_number(bedside, pending.said, pending.slot, answer)) is not None:
         return StillLacks(numbered, pending.slot)
@@ -148,7 +149,7 @@ def reading(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
 
 def _chosen(bedside: Bedside, pending: Pending, answer: Answered) -> int | None:
     """The place of the one choice that the answer names; None when it names none, or several."""
-    place = {"first": 0, "second": 1}.get(answer.choice or "")
+    place = answer.place
     if place is not None:
         return place if place < max(len(pending.choices), len(pending.readings)) else None
     fits = [at for at, choice in enumerate(pending.choices) if _names(bedside, choice, answer)]
@@ -195,7 +196,7 @@ def which(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
 
 
 def _target_named(bedside: Bedside, pending: Pending, answer: Answered) -> str | None:
-    place = {"first": 0, "second": 1}.get(answer.choice or "")
+    place = answer.place
     if place is not None:
         return pending.targets[place] if place < len(pending.targets) else None
     fits = []

@@ -127,6 +127,11 @@ class Answered:
     choice: Choice | None = None
     level_ml: int | None = None
 
+    @property
+    def place(self) -> int | None:
+        """Which of those that were offered "first" or "second" names; None where neither was said."""
+        return {"first": 0, "second": 1}.get(self.choice or "")
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SeenIt:

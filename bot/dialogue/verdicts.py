@@ -11,7 +11,7 @@ from typing import TypeAlias
 
 from bot.dialogue.bedside import Bedside
 from bot.dialogue.pending import Grant, Pending, is_query
-from bot.dialogue.said import Amount, Fix, Report, Said, Slots
+from bot.dialogue.said import Amount, Answered, Fix, Report, Said, Slots
 from bot.engine.entries import Line
 from bot.wording.readback import dropped_text
 
@@ -86,6 +86,11 @@ def not_recorded(pending: Pending, then: str = "") -> Dropped:
     """What is not recorded, by its name; `then`: what to do about it."""
     what = "" if is_query(pending) else pending.brief
     return Dropped(f"{dropped_text(what)} {then}".rstrip())
+
+
+def declined(pending: Pending, answer: Answered) -> Verdict:
+    """What becomes of a reading at an answer that names nothing for it: a "no" drops it."""
+    return not_recorded(pending) if answer.yes is False else NoAnswer()
 
 
 def heard(bedside: Bedside, grant: Grant) -> Grant:
