@@ -15,15 +15,7 @@ from bot.dialogue.part import Part, Recorded
 from bot.dialogue.pending import Ask, Grant, Pending
 from bot.dialogue.said import Fix, Report
 from bot.dialogue.said_json import loaded
-from bot.dialogue.targets import (
-    Target,
-    candidates,
-    may_change,
-    repeats_of,
-    target_of,
-    tell_author,
-    too_old,
-)
+from bot.dialogue.targets import Target, candidates, repeats_of, target_to_change, tell_author
 from bot.engine.entries import Correction, FinalLevel, Line, Withdrawal
 from bot.wording import formats, questions
 from bot.wording.gsm import gsm_only
@@ -35,11 +27,9 @@ def take_fix(bedside: Bedside, said: Fix, grant: Grant) -> Part:
     unconfirmed = _unconfirmed(bedside, said) if grant.target is None else None
     if unconfirmed is not None:
         return unconfirmed
-    found = target_of(bedside, said, grant)
+    found = target_to_change(bedside, said, grant, "corrected")
     if isinstance(found, Part):
         return found
-    if not may_change(bedside, found.level.at):
-        return too_old(bedside, found, "corrected")
     held = replace(grant, drain=found.ledger.drain, target=found.level.entry)
     if said.to_bed is not None or said.to_tube is not None:
         return _elsewhere(bedside, said, found, held)

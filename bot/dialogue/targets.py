@@ -57,6 +57,14 @@ def target_of(bedside: Bedside, said: Fix | TakeBack, grant: Grant) -> Target | 
             return _choose(bedside, said, exact, grant)
 
 
+def target_to_change(bedside: Bedside, said: Fix | TakeBack, grant: Grant, kind: str) -> Target | Part:
+    """The same, where its sender may change it; else that it is too old for them."""
+    found = target_of(bedside, said, grant)
+    if isinstance(found, Part) or may_change(bedside, found.level.at):
+        return found
+    return too_old(bedside, found, kind)
+
+
 def may_change(bedside: Bedside, at: datetime) -> bool:
     """Whether the sender's role reaches back to a line of that moment."""
     if bedside.context.person.role is Role.CHARGE:

@@ -12,7 +12,7 @@ from bot.dialogue.part import Part
 from bot.dialogue.pending import Grant, Pending
 from bot.dialogue.said import TakeBack
 from bot.dialogue.said_json import loaded
-from bot.dialogue.targets import Target, may_change, repeats_of, target_of, tell_author, too_old
+from bot.dialogue.targets import Target, repeats_of, target_to_change, tell_author
 from bot.engine.entries import Correction, Entry, Opened, Placed, Withdrawal
 from bot.store.claims import MessageRow
 from bot.store.questions import Question
@@ -29,12 +29,8 @@ def take_back(bedside: Bedside, said: TakeBack, grant: Grant) -> Part:
     asked = _own_questions(bedside, said) if grant.target is None else ()
     if asked:
         return _withdraw_questions(bedside, asked)
-    found = target_of(bedside, said, grant)
-    if isinstance(found, Part):
-        return found
-    if not may_change(bedside, found.level.at):
-        return too_old(bedside, found, "withdrawn")
-    return withdraw_line(bedside, found)
+    found = target_to_change(bedside, said, grant, "withdrawn")
+    return found if isinstance(found, Part) else withdraw_line(bedside, found)
 
 
 def withdraw_line(bedside: Bedside, found: Target) -> Part:
