@@ -23,6 +23,7 @@ from bot.engine.entries import (
     Withdrawal,
 )
 from bot.engine.ledger import Ledger, fold
+from bot.engine.past import reaches_back
 from bot.engine.policy import ChartBy, Schedule
 from bot.engine.values import Amendment, Charted, Interval
 from bot.engine.volumes import charted
@@ -234,19 +235,10 @@ def _reached(before: _Reach, entries: Sequence[Entry]) -> _Reach:
             seen = index + 1
         if _counts(entry):
             counting.append(index)
-            if _reaches_back(entry) or (latest is not None and entry.at <= latest):
+            if reaches_back(entry) or (latest is not None and entry.at <= latest):
                 back.append(index)
         latest = entry.at if latest is None else max(latest, entry.at)
     return _Reach(len(entries), seen, latest, tuple(back), tuple(counting))
-
-
-def _reaches_back(entry: Entry) -> bool:
-    """True for what is about the past whenever it comes; a closing line can move a volume on."""
-    match entry.payload:
-        case Correction() | Withdrawal() | FinalLevel(exchange=str()) | Line(closing=True):
-            return True
-        case _:
-            return False
 
 
 def _counts(entry: Entry) -> bool:

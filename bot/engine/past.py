@@ -47,7 +47,7 @@ def disturbing(entries: Sequence[Entry]) -> Iterator[int]:
     """The places (0, 1, ...) of the entries that can change what was charted before them."""
     latest: datetime | None = None
     for place, entry in enumerate(entries):
-        if latest is not None and (entry.at <= latest or _reaches_back(entry)):
+        if latest is not None and (entry.at <= latest or reaches_back(entry)):
             yield place
         if not isinstance(entry.payload, Correction | Withdrawal):
             latest = entry.at if latest is None else max(latest, entry.at)
@@ -65,7 +65,8 @@ def outdated(entries: Sequence[Entry], policy: Policy) -> tuple[Outdated, ...]:
     return tuple(held.values())
 
 
-def _reaches_back(entry: Entry) -> bool:
+def reaches_back(entry: Entry) -> bool:
+    """True for what is about the past whenever it comes; a closing line can move a volume on."""
     match entry.payload:
         case Correction() | Withdrawal() | FinalLevel(exchange=str()) | Line(closing=True):
             return True

@@ -9,11 +9,12 @@ import math
 from collections.abc import Callable, Iterator, Sequence
 from datetime import timedelta
 
-from bot.engine.amend import _amended, _charted_afresh, _counts, _Held, _held, _reaches_back
+from bot.engine.amend import _amended, _charted_afresh, _counts, _Held, _held
 from bot.engine.cautions.scene import Subject, raised
 from bot.engine.cautions.sudden import _in_an_hour, _is_rise, mean_before
 from bot.engine.entries import Entry, Seen
 from bot.engine.ledger import Ledger, fold
+from bot.engine.past import reaches_back
 from bot.engine.policy import ChartBy, Rule, Schedule
 from bot.engine.rates import (
     HOUR,
@@ -72,7 +73,7 @@ def _reaching_back(entries: Sequence[Entry]) -> list[int]:
         index
         for index, entry in enumerate(entries)
         if _counts(entry)
-        and (_reaches_back(entry) or any(entry.at <= earlier.at for earlier in entries[:index]))
+        and (reaches_back(entry) or any(entry.at <= earlier.at for earlier in entries[:index]))
     ]
 
 
