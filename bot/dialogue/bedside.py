@@ -20,7 +20,7 @@ from bot.dialogue.said_json import dumped, loaded
 from bot.engine.cautions import cautions
 from bot.engine.entries import Entry, Left, Opened, Payload
 from bot.engine.ledger import Ledger, fold
-from bot.engine.patient import Patient
+from bot.engine.patient import Patient, patient_in
 from bot.engine.policy import Policy
 from bot.engine.resumed import resumed
 from bot.engine.values import Amendment, Interval, Severity
@@ -122,8 +122,7 @@ class Bedside:
 
     def patient(self, bed: str) -> Patient:
         """The bed's open drains."""
-        here = (each for each in self.ledgers_of(bed) if each.bed == bed and each.is_open())
-        return Patient(bed=bed, drains=tuple(sorted(here, key=lambda each: (each.tube or "", each.drain))))
+        return patient_in(bed, self.ledgers_of(bed))
 
     def open_drain(self, bed: str, tube: str | None, at: datetime, payload: Payload | None = None) -> str:
         """A new drain's id; its first entry is the placement, or that it was found in this bed."""

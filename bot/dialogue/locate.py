@@ -15,7 +15,7 @@ from bot.dialogue.dangers import dangers_of
 from bot.dialogue.part import Part
 from bot.dialogue.pending import Ask, Grant, Pending
 from bot.dialogue.said import Amount, Report
-from bot.engine.entries import Left, Removed
+from bot.engine.entries import Removed
 from bot.engine.ledger import Ledger
 from bot.wording import questions
 from bot.wording.readback import Where
@@ -138,8 +138,8 @@ def _ended(ledger: Ledger, bed: str, at: datetime) -> tuple[str, datetime] | Non
 
 
 def _how_closed(ledger: Ledger) -> str:
-    closing = [entry.payload for entry in ledger.live if isinstance(entry.payload, Left | Removed)]
-    return "was removed" if closing and isinstance(closing[-1], Removed) else "left with its patient"
+    removed = ledger.closed_by is not None and isinstance(ledger.closed_by.payload, Removed)
+    return "was removed" if removed else "left with its patient"
 
 
 def _unknown_bed(bedside: Bedside, said: Report | Amount, grant: Grant) -> Part:

@@ -8,7 +8,7 @@ from bot.dialogue.bedside import Bedside
 from bot.dialogue.charting import closing_of, is_amended, is_closed
 from bot.dialogue.part import Part, Recorded
 from bot.dialogue.targets import repeat_of
-from bot.engine.entries import Left, Removed
+from bot.engine.entries import Left
 from bot.engine.ledger import Ledger
 from bot.engine.shifts import boundary, shift_at, shift_sum
 from bot.engine.values import Interval, Level, Shift
@@ -58,10 +58,8 @@ def _tube(ledger: Ledger, recorded: Recorded) -> str | None:
 def _former(bedside: Bedside, ledger: Ledger, where: Where) -> str:
     """Whose line it is, where the drain was closed before this message and the bed has another one now."""
     before = bedside.before.get(ledger.drain)
-    if before is None or before.is_open() or not bedside.patient(where.bed).drains:
-        return ""
-    closed = next((each for each in reversed(before.live) if isinstance(each.payload, Left | Removed)), None)
-    if closed is None:
+    closed = before.closed_by if before is not None else None
+    if closed is None or not bedside.patient(where.bed).drains:
         return ""
     left = isinstance(closed.payload, Left)
     return f" {former_text(where, left, closed.at, bedside.view)}"

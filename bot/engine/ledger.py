@@ -19,10 +19,12 @@ from bot.engine.entries import (
     Entry,
     FinalLevel,
     Incident,
+    Left,
     Line,
     Ordered,
     Payload,
     Reason,
+    Removed,
     Seen,
 )
 from bot.engine.levels import Walk, walked
@@ -90,6 +92,12 @@ class Ledger:
         """The canister in use, while nothing was read on it and the last level is of the one before it."""
         last, used = self.last, self.canisters[-1] if self.canisters else None
         return None if last is None or used is None or last.canister == used.index else used
+
+    @property
+    def closed_by(self) -> Entry | None:
+        """What closed it: the removal, or that its patient left; none while it is open."""
+        closing = (entry for entry in reversed(self.live) if isinstance(entry.payload, Left | Removed))
+        return None if self.closed_at is None else next(closing)
 
     def bed_at(self, moment: datetime) -> str | None:
         """The bed that it was in then; before the first word of it, the bed that it was first in."""

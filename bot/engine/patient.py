@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from bot.engine.ledger import Ledger
@@ -18,3 +19,9 @@ class Patient:
     def weight_kg(self) -> float | None:
         """The weight told with any of the drains; none when it was not told."""
         return next((drain.weight_kg for drain in self.drains if drain.weight_kg), None)
+
+
+def patient_in(bed: str, ledgers: Iterable[Ledger]) -> Patient:
+    """The bed's open drains of these, in the order of their tubes."""
+    here = (each for each in ledgers if each.bed == bed and each.is_open())
+    return Patient(bed=bed, drains=tuple(sorted(here, key=lambda each: (each.tube or "", each.drain))))

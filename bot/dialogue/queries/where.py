@@ -9,7 +9,7 @@ from bot.dialogue.bedside import LATELY
 from bot.dialogue.queries.desk import Desk
 from bot.engine.entries import Left
 from bot.engine.ledger import Ledger
-from bot.engine.patient import Patient
+from bot.engine.patient import Patient, patient_in
 from bot.wording.queries import nothing
 
 REACH = timedelta(hours=24)
@@ -36,7 +36,7 @@ def found(desk: Desk, bed: str) -> Found | str:
         return nothing.unknown_bed(bed, unit.name)
     ledgers = tuple(desk.ledger(drain) for drain in desk.book.drains_of(bed, desk.context.now - LATELY))
     here = tuple(ledger for ledger in ledgers if ledger.bed == bed)
-    patient = Patient(bed=bed, drains=_in_order(tuple(each for each in here if each.is_open())))
+    patient = patient_in(bed, here)
     asked = tuple(each for each in patient.drains if _is_tube(each, desk.query.tube))
     if asked:
         return Found(bed=bed, drains=asked, patient=patient)
@@ -52,19 +52,15 @@ def patients(desk: Desk) -> tuple[Patient, ...]:
             by_bed.setdefault(ledger.bed, []).append(ledger)
     places = {bed: place for place, bed in enumerate(desk.context.unit.beds)}
     beds = sorted(by_bed, key=lambda bed: (places.get(bed, len(places)), bed))
-    return tuple(Patient(bed=bed, drains=_in_order(tuple(by_bed[bed]))) for bed in beds)
+    return tuple(patient_in(bed, by_bed[bed]) for bed in beds)
 
 
 def ending(ledger: Ledger) -> tuple[str, datetime] | None:
     """How and when the drain was closed: "removed" or "left"; None while it is open."""
-    if ledger.closed_at is None:
+    closed = ledger.closed_by
+    if closed is None:
         return None
-    left = any(isinstance(entry.payload, Left) and entry.at == ledger.closed_at for entry in ledger.live)
-    return ("left" if left else "removed", ledger.closed_at)
-
-
-def _in_order(ledgers: tuple[Ledger, ...]) -> tuple[Ledger, ...]:
-    return tuple(sorted(ledgers, key=lambda ledger: (ledger.tube or "", ledger.drain)))
+    return ("left" if isinstance(closed.payload, Left) else "removed", closed.at)
 
 
 def _is_tube(ledger: Ledger, tube: str | None) -> bool:
