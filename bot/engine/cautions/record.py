@@ -9,6 +9,7 @@ from bot.engine.cautions.scene import Scene, raised
 from bot.engine.due import begun_at, due, last_check
 from bot.engine.entries import Checked
 from bot.engine.ledger import Ledger
+from bot.engine.policy import Rule
 from bot.engine.shifts import boundary, shift_at
 from bot.engine.values import Caution, Due, Level
 
@@ -72,24 +73,28 @@ def overdue(scene: Scene) -> Iterator[Caution]:
 
     A check only where checks are told here at all: a unit that never tells one is not told so at each line.
     """
-    expected = due(scene.patient, scene.now, scene.policy)
+    expected: dict[tuple[str, str], list[Due]] = {}
+    for one in due(scene.patient, scene.now, scene.policy):
+        expected.setdefault((one.drain, f"overdue.{one.what}"), []).append(one)
     for rule, drain in scene.met("overdue"):
-        for one in expected:
-            if one.drain != drain.drain or rule.id != f"overdue.{one.what}":
-                continue
+        for one in expected.get((drain.drain, rule.id), ()):
             minutes = (scene.now - one.at).total_seconds() / 60
             if rule.met_by(minutes) and not (one.what == "check" and not drain.of_kind(Checked)):
-                yield raised(
-                    rule,
-                    drain,
-                    value=minutes,
-                    limit=rule.value,
-                    unit="min",
-                    comparison=rule.comparison,
-                    begin=_last_done(drain, one),
-                    end=one.at,
-                    detail="closing line" if one.what == "closing" else one.what,
-                )
+                yield _late(rule, drain, one, minutes)
+
+
+def _late(rule: Rule, drain: Ledger, one: Due, minutes: float) -> Caution:
+    return raised(
+        rule,
+        drain,
+        value=minutes,
+        limit=rule.value,
+        unit="min",
+        comparison=rule.comparison,
+        begin=_last_done(drain, one),
+        end=one.at,
+        detail="closing line" if one.what == "closing" else one.what,
+    )
 
 
 def amended(scene: Scene) -> Iterator[Caution]:
