@@ -7,7 +7,8 @@ Associate's Handbook of Clinical Skills).
 
 from __future__ import annotations
 
-from datetime import UTC, datetime, timedelta, tzinfo
+from datetime import UTC, date, datetime, timedelta, tzinfo
+from functools import lru_cache
 
 _WEEKDAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 _MOST_PLACES = 3
@@ -78,13 +79,20 @@ def clock(moment: datetime, zone: tzinfo, now: datetime) -> str:
 
     A local time that the autumn change repeats carries its zone's letters ("01:30 EDT").
     """
+    when, told = _at(moment.astimezone(UTC), zone)
+    if when == _at(now.astimezone(UTC), zone)[0]:
+        return told
+    return f"{day(moment, zone)} {told}"
+
+
+@lru_cache(maxsize=1024)  # a reply tells few moments, and they come again in the next one
+def _at(moment: datetime, zone: tzinfo) -> tuple[date, str]:
+    """The day and the time of day. The moment in UTC: two of one zone that are an hour apart can be equal."""
     local = moment.astimezone(zone)
     told = f"{local.hour:02d}:{local.minute:02d}"
     if local.replace(fold=0).utcoffset() != local.replace(fold=1).utcoffset():
         told += f" {local.tzname()}"
-    if local.date() == now.astimezone(zone).date():
-        return told
-    return f"{day(moment, zone)} {told}"
+    return local.date(), told
 
 
 def stretch(begin: datetime, end: datetime, zone: tzinfo, now: datetime) -> str:
