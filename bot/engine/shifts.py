@@ -23,8 +23,7 @@ _DAY = timedelta(days=1)
 
 def shift_at(schedule: Schedule, moment: datetime) -> Shift:
     """The shift that holds that moment; a shift start is in the shift that it starts."""
-    starts, shifts = _around(schedule, moment.astimezone(schedule.zone).date())
-    return shifts[bisect_right(starts, moment) - 1]
+    return _shift_at(schedule, moment.astimezone(UTC))
 
 
 def shift_before(schedule: Schedule, shift: Shift) -> Shift:
@@ -35,6 +34,13 @@ def shift_before(schedule: Schedule, shift: Shift) -> Shift:
 def shift_after(schedule: Schedule, shift: Shift) -> Shift:
     """The shift that starts when this one ends."""
     return shift_at(schedule, shift.end)
+
+
+@lru_cache(maxsize=4096)  # the same few are asked for: now, and where a shift starts and ends
+def _shift_at(schedule: Schedule, moment: datetime) -> Shift:
+    """The moment in UTC: two of one zone that are an hour apart can be equal."""
+    starts, shifts = _around(schedule, moment.astimezone(schedule.zone).date())
+    return shifts[bisect_right(starts, moment) - 1]
 
 
 @lru_cache(maxsize=512)
