@@ -24,7 +24,7 @@ UNCHANGED = frozenset({"same", "change", "unchanged", "changed"})
 """With one of these at its end a phrase has no line in it: "same level, no leak" has."""
 EARLIER = frozenset({"before", "earlier", "yesterday", "previously", "overnight"})
 HANDING = frozenset({"handover", "handoff", "report"})
-PAST = frozenset({"was", "were", "previously", "formerly"})
+PAST = frozenset({"was", "were", "previously", "formerly", "less"})
 SHADES = frozenset({"more", "a", "bit", "very", "quite", "just", "only", "mostly", "light", "clear"})
 AT = frozenset({"at", "on", "during", "in"})
 SINCE = frozenset({"since", "after", "before", "from"})

@@ -5,7 +5,6 @@ Called by `recast`, once the cues have their meaning.
 
 from __future__ import annotations
 
-from itertools import pairwise
 from typing import NamedTuple
 
 from .clock import clocks
@@ -17,6 +16,7 @@ from .patterns.asides import RELATIVES, STAFF, TITLES
 from .patterns.leads import BED_WORDS
 from .patterns.levels import LEVELS
 from .pipeline import Cue
+from .plainly import is_whole_clock
 from .roles import CHECK_LIMITS
 
 LOOKING = frozenset({"looking", "look", "ish", "type", "colored", "coloured", "tinged", "like"})
@@ -81,6 +81,8 @@ WISHES = frozenset({"wants", "want", "ordered", "orders"})
 ADVISING = frozenset(
     {"advised", "advises", "recommended", "recommends", "suggested", "suggests", "instructed", "decided"}
 )
+MOST_OF_NAME = 4
+"""Words of "per trauma attending", and one more."""
 ORDERING = WISHES | ADVISING | {"per"}
 MADE = frozenset({"is", "are", "was", "made", "all", "well", "team", "teams", "now", "both"})
 OF_ORDER = frozenset({"for", "at", "is", "was", "of", "to", "on", "as", "-", ":", "=", "say", "says"})
@@ -103,11 +105,11 @@ def of_their_like(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     cues = _with_wishes(cues, toks)
     orders = [c.end for c in cues if c.label == "order"]
     mishaps = [c.end for c in cues if c.label == "what"]
-    changes = [c.end for c in cues if c.value == "exchanged"]
-    seals = [] if changes else [c.end for c in cues if c.label == "seal"]
+    changed = any(c.value == "exchanged" for c in cues)
+    seals = [] if changed else [c.end for c in cues if c.label == "seal"]
     settings = {c.end: c.label for c in cues if c.label in SET_TO and word(toks, c.start) not in STATES}
     dialled = any(c.label == "suction" or c.value == "suction_on" for c in cues)
-    near = Near(looks, orders, changes, seals, settings, dialled)
+    near = Near(looks, orders, seals, settings, dialled)
     return tuple(_of_its_like(_known(cue, mishaps, toks), near, toks) for cue in cues)
 
 
@@ -142,13 +144,16 @@ def _with_wishes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     if toks.words.isdisjoint(ORDERING):
         return cues
     wishes = [k for k in range(2, len(said)) if said[k] in WISHES and _is_named_person(k - 1, toks)]
-    wishes += [k for k in range(len(said)) if said[k] == "per" and _is_per_name(k, toks)]
     wishes += [k for k, text in enumerate(said) if text == "wants" and _is_of_provider(k, cues, toks)]
     wishes += [k for k, text in enumerate(said) if text in ADVISING and _is_advice(k, toks)]
-    if not wishes:
+    timed = any(said[k - 1] in AT and is_whole_clock(toks, k) for k in range(1, len(said)))
+    said_by = [Cue("order", "", k, end) for k in range(len(said)) if (end := _per_provider(k, toks))]
+    orders = [Cue("order", "", k, k + 1) for k in wishes]
+    orders += [] if timed else said_by  # "to water seal at 1400 per dr lee" was carried out
+    if not orders:
         return cues
-    others = [c for c in cues if not any(c.start <= k < c.end for k in wishes)]
-    return tuple(sorted([*others, *(Cue("order", "", k, k + 1) for k in wishes)], key=lambda c: c.start))
+    others = [c for c in cues if not any(c.start < o.end and o.start < c.end for o in orders)]
+    return tuple(sorted([*others, *orders], key=lambda c: c.start))
 
 
 def _is_advice(k: int, toks: Toks) -> bool:
@@ -157,10 +162,18 @@ def _is_advice(k: int, toks: Toks) -> bool:
     return whose and "as" not in toks.said[max(0, k - 3) : k]
 
 
-def _is_per_name(k: int, toks: Toks) -> bool:
-    """ "per dr shah 7 to be on 10 of suction": whose order it is, where it is said first."""
-    named = word(toks, k - 1) in STOPS and _is_named_person(k + 2, toks)
-    return named and any(pair == ("to", "be") for pair in pairwise(toks.said[k:]))
+def _per_provider(k: int, toks: Toks) -> int:
+    """ "per trauma attending bed 9 suction 10": where the one who ordered it was named; 0 if nobody was."""
+    if word(toks, k) != "per":
+        return 0
+    for end in range(k + 1, k + MOST_OF_NAME):
+        if word(toks, end) in PROVIDERS - {"dr"}:
+            return end + 1
+        if _is_named_person(end, toks):
+            return end + 1
+        if not word(toks, end).isalpha() or word(toks, end) in BED_WORDS:
+            return 0
+    return 0
 
 
 def _is_of_provider(k: int, cues: tuple[Cue, ...], toks: Toks) -> bool:
@@ -174,11 +187,10 @@ def _is_named_person(k: int, toks: Toks) -> bool:
 
 
 class Near(NamedTuple):
-    """Where the looks of the fluid begin, and where orders, changes of a canister and seals are named."""
+    """Where the looks of the fluid begin, and where orders and seals are named."""
 
     looks: dict[int, Cue]
     orders: list[int]
-    changes: list[int]
     seals: list[int]
     settings: dict[int, str]
     """The settings that are named, by where they end."""
@@ -187,12 +199,10 @@ class Near(NamedTuple):
 
 
 def _of_its_like(cue: Cue, near: Near, toks: Toks) -> Cue:
-    looks, orders, changes, seals = near[:4]
+    looks, orders, seals = near[:3]
     of_look = looks and (_is_named(cue, looks, toks) or _has_turned(cue, looks, toks))
     if cue.label == "output" and (of_look or (looks and _looks_so(cue, looks, toks))):
         return cue._replace(label="tubeword", value="")
-    if cue.label == "levelat" and word(toks, cue.start) == "now" and _is_after_change(cue, changes, toks):
-        return cue._replace(start=cue.start + 1)  # "changed at 1830, old 1290, now at 20": now, and not then
     if cue.label in {"level", "levelat"} and seals and _is_depth(cue, seals, toks):
         return cue._replace(label="seal", value="")
     if cue.label == "levelat" and near.settings and _is_of_setting(cue, near.settings, toks):
@@ -247,12 +257,6 @@ def _is_of_person(cue: Cue, toks: Toks) -> bool:
     """ "dr aware", "team made aware"."""
     before = word(toks, cue.start - 1)
     return before in KNOWING or _is_named_person(cue.start - 1, toks)
-
-
-def _is_after_change(cue: Cue, changes: list[int], toks: Toks) -> bool:
-    """Whether a canister was changed before it, at a time that was told, and it has none of its own."""
-    timed = any(clocks(toks, k) for end in changes[:1] for k in range(end, cue.start))
-    return timed and word(toks, cue.end + 1) not in AT
 
 
 def _is_of_setting(cue: Cue, settings: dict[int, str], toks: Toks) -> bool:

@@ -48,8 +48,26 @@ class Findings:
         each = tubes or {d.bed.label: d for d in self.drafts if d.bed is not None}
         return list(each.values()) if many in {"", str(len(each))} else []
 
+    def find(self, item: Item) -> None:
+        """What a cue says was found."""
+        match item.value:
+            case "leak":
+                self.leak(item)
+            case "leakhow":
+                self.how(item)
+            case "waterseal":
+                self.waterseal(item)
+            case "each":
+                self.each(item.name)
+            case _:
+                self.check(item.value, Item("check", item.start, item.end, value=item.name))
+
     def follow(self, item: Item) -> None:
-        """Where the line ends that the findings stand behind, and the first stop behind it."""
+        """Where the line ends that the findings stand behind, and of how many tubes or beds they are."""
+        if item.value == "both":
+            self.of_each = item.name
+        elif item.role in {"bed", "tube"}:
+            self.of_each = None
         if item.role in LINE:
             self.line, self.behind, self.parted = item, item.end, False
         elif item.role == "sep" and item.value in STOPS and not self.parted:

@@ -46,6 +46,8 @@ def followed_by(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> tuple[int, I
     cue = _behind(item, toks, cues)
     if word(toks, item.end) in THROWN and item.lead in {"", "at"} and item.label is None:
         return item.end + 1, item._replace(lead="old")  # "1900 discarded"
+    if cue is not None and cue.label == "fluid" and item.unit == "ml":
+        cue = cues.get(cue.end, cue)  # "65 ml pus since 0700"
     if cue is None or item.lead not in {"", "at", "to"}:
         return item.end, item
     return _led_by(cue, item, toks)

@@ -69,10 +69,6 @@ class Gathering(Findings):
             case "foreign":
                 self.foreign = True
         self.follow(item)
-        if item.value == "both":
-            self.of_each = item.name
-        elif item.role in {"bed", "tube"}:
-            self.of_each = None
         if item.role in {"bed", "cue"}:
             self.cued = item.role == "cue" and (self.cued or item.value != "bed")
         self.linked = item.value if item.role == "sep" else "" if item.role != "cue" else self.linked
@@ -176,6 +172,8 @@ class Gathering(Findings):
         if draft.time is not None and is_now(draft.time):
             draft.time = item
             return
+        if is_now(item) and draft.kind == "exchanged" and draft.final is not None:
+            draft = self.open()  # "box changed, old 1290, now at 20": of the line that follows
         if self.last is draft.level and draft.time is not None and draft.is_timed_again(item):
             both = sorted((item, draft.time), key=lambda time: hours_meant(time.clocks))
             draft.time, draft.time_before = both  # "the 3 o'clock one, bed 8 was 615 at 03:00"
@@ -289,18 +287,10 @@ class Gathering(Findings):
                 self._what(item)
             case "reason":
                 self.now.reason = self.now.reason or item
-            case "leak":
-                self.leak(item)
-            case "tidal" | "fluid" | "indicator":
-                self.check(item.value, Item("check", item.start, item.end, value=item.name))
-            case "waterseal":
-                self.waterseal(item)
-            case "leakhow":
-                self.how(item)
+            case "leak" | "leakhow" | "tidal" | "fluid" | "indicator" | "waterseal" | "each":
+                self.find(item)
             case "order":
                 self.now.order = item
-            case "each":
-                self.each(item.name)
             case "join":
                 self.now.joined = True
             case "or":

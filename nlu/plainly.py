@@ -218,7 +218,7 @@ def _says_when(cue: Cue, toks: Toks) -> bool:
     at = cue.end - 1 if word(toks, cue.end - 1) in AT else cue.end
     it = at - 1 if word(toks, at - 1) in IT else at
     read = word(toks, it - 1) in READ and verb <= it - 1 < max(cue.end, verb + 1)
-    return read and word(toks, at) in AT and _is_whole_clock(toks, at + 1) and _is_told(toks, it - 1)
+    return read and word(toks, at) in AT and is_whole_clock(toks, at + 1) and _is_told(toks, it - 1)
 
 
 def _tells_line(cue: Cue, toks: Toks) -> bool:
@@ -266,7 +266,7 @@ def _of_reading(cue: Cue, toks: Toks) -> Iterator[Cue]:
         yield Cue("filler", "", end, cue.end)
 
 
-def _is_whole_clock(toks: Toks, i: int) -> bool:
+def is_whole_clock(toks: Toks, i: int) -> bool:
     """Whether a time stands here that is written whole: 1858, 18:58, 7 pm."""
     digits = len(word(toks, i)) == FULL_HOUR and is_digits(toks, i)
     return any(clock.sure or clock.colon or (digits and clock.style == "24") for _, clock in clocks(toks, i))
@@ -284,4 +284,4 @@ def _is_told(toks: Toks, end: int) -> bool:
         return not _is_whole_clock(toks, k)  # "mark 1850 read at 1900": which is the line?
     if word(toks, k + 1) in UNITS and (glued(toks, k + 1) or word(toks, k + 1) != "l"):
         return True
-    return word(toks, k - 1) in TELLS and not _is_whole_clock(toks, k)
+    return word(toks, k - 1) in TELLS and not is_whole_clock(toks, k)

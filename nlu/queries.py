@@ -14,7 +14,7 @@ from .drafts import SIDES
 from .items import AMOUNTS, FINDINGS, Item, is_now
 from .labels import tube_name
 from .moments import LIST_REACH, distinct
-from .numbers import word
+from .numbers import starts_number, word
 from .pipeline import Read
 from .rules import there
 from .statements import Asked, Checked, Statement, Unclear, WindowName
@@ -55,6 +55,7 @@ JOINING = BED_WORDS | {
 LINES = frozenset({"level", "levelat"})
 NIGHTS: Final[dict[object, Literal["last", "this"]]] = {"last": "last", "tonight": "this"}
 WHEN = frozenset({"at", "for", "by", "@"})
+RANGING = frozenset({"-", "to", "thru", "through", "til", "till"})
 UNMOVED = frozenset({"same", "unchanged"})
 SEEN = frozenset({"acknowledged", "help", "corrected"})
 SINCE = frozenset({"since", "after", "before", "from", "last", "until", "at"})
@@ -171,9 +172,17 @@ def _asked_once(
             return [Unclear(slot="window", text=text, choices=doubt or (), statement=made)]
         made = when
     whole = topic in UNIT_WIDE or any(i.role == "cue" and i.name == "beds" for i in items)
-    if any(i.role == "bed" and not i.known for i in items) or (not beds and not whole):
+    starts = {i.start for i in items if i.role in {"bed", "num"}}
+    ranged = any(i.role == "bed" and _begins_a_range(i, starts, read) for i in items)
+    if ranged or any(i.role == "bed" and not i.known for i in items) or (not beds and not whole):
         return [Unclear(slot="bed", text=text, statement=made)]
     return [replace(made, bed=bed) for bed in beds or [None]]
+
+
+def _begins_a_range(bed: Item, starts: set[int], read: Read) -> bool:
+    """ "taking over 1A-4B. last lines?": of all beds between, and not of these two."""
+    behind = bed.end + 1 in starts or starts_number(read.tokens, bed.end + 1)
+    return behind and word(read.tokens, bed.end) in RANGING
 
 
 def _is_since(item: Item, read: Read) -> bool:

@@ -19,6 +19,7 @@ from .followers import DEEP
 from .goingin import with_going_in
 from .items import FULL_HOUR
 from .lately import with_late
+from .leaks import leaks
 from .neighbours import SIDES, is_setting, number_follows, phrase_of
 from .newcomers import with_newcomers
 from .numbers import Toks, is_digits, starts_number, word
@@ -83,6 +84,14 @@ TAKEN_BACK = {
 LINED = MARKS | {"line"}
 LINE_REACH = 5
 """How many words behind them the line is named."""
+WAITED_FOR = ("waiting on", "waiting for")
+OF_ME = frozenset({"", "?", ".", ",", "!", "from", "for", "on", "in", "bed", "room", "rm", "still", "now"})
+"""Behind "anything waiting on" these leave it a question of what is asked."""
+REPEATED = frozenset(
+    {"that", "it", "this", "please", "pls", "plz", "last", "the", "your", "my", "bed", "room", "rm", "again"}
+    | {"all", "what", "for", "on", "and", "back", "reading", "line", "mark", "message", "msg", "reply", "one"}
+    | {"answer", "handoff", "handover", "report", "total", "everything", "both", "left", "right", "just"}
+)
 DRAWING = frozenset({"drew", "draw", "drawn", "drawing"})
 LAST_LINES = frozenset({"last line", "last level"})
 
@@ -101,7 +110,8 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     around = bridged(sent(cues, read.tokens, labelled), read.tokens, labelled)
     around = with_going_in(around, read.tokens, index)
     found = as_before(of_their_like(recast(around, read.tokens), read.tokens), read.tokens)
-    found = plainly(of_each(found, read.tokens), read.tokens, labelled)
+    found = of_each(leaks(found, read.tokens), read.tokens)
+    found = plainly(found, read.tokens, labelled)
     found = with_carried_out(with_endings(found, read.tokens, labelled), read.tokens)
     found = with_late(everyday(found, read.tokens), read.tokens)
     return read._replace(cues=with_newcomers(found, read.tokens, voice=voice), labelled=labelled)
@@ -265,6 +275,10 @@ def _apart(cue: Cue, toks: Toks) -> Iterator[Cue]:
         yield Cue("suction", "", cue.start, cue.end - 1)
         yield Cue("filler", "", cue.end - 1, cue.end)
         return
+    if cue.label == "levelat" and phrase_of(cue, toks).endswith("now at"):
+        yield from [Cue("filler", "", cue.start, cue.end - 2)] * (cue.start < cue.end - 2)
+        yield cue._replace(start=cue.end - 1)  # "is now at 1060": that is when
+        return
     if cue.label != "levelat" or not _is_at_time(cue, toks):
         yield cue
         return
@@ -326,6 +340,10 @@ def _meant(cue: Cue, toks: Toks, *, ends: bool) -> Cue:
     put = word(toks, cue.start - 1).isdecimal() and {"put", "jot", "mark", "write", "chart"} & toks.words
     if cue.label == "other" and words.endswith(" at") and not number_follows(toks, cue.end):
         return cue._replace(label="filler", value="")  # "what rate is 5 running at"
+    if cue.value == "repeat" and words == "repeat" and _is_of_an_order(word(toks, cue.end)):
+        return cue._replace(label="word", value=words)  # "dr wants repeat film"
+    if cue.value == "open" and words.endswith(WAITED_FOR) and word(toks, cue.end) not in OF_ME:
+        return cue._replace(label="plan", value="")  # "still waiting on that box for 3"
     if words == "down for" and (put or number_follows(toks, cue.end)):  # "put bed 12 down for 340"
         return cue._replace(label="filler", value="")
     if words == "a line" and word(toks, cue.start - 1) in DRAWING:  # of the level, and in no artery
@@ -333,6 +351,11 @@ def _meant(cue: Cue, toks: Toks, *, ends: bool) -> Cue:
     if words in WATER_SEALS and _is_state(cue, toks):
         return cue._replace(label="waterseal")
     return cue
+
+
+def _is_of_an_order(behind: str) -> bool:
+    """Whether what is to be repeated is no message: "repeat film"."""
+    return behind.isalpha() and behind not in REPEATED
 
 
 def _is_doer(before: str) -> bool:

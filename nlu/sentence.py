@@ -211,7 +211,8 @@ class Sentence:
     def _built(self, drafts: list[Draft]) -> Outcome:
         ward = self.ward
         builder = Builder(self.read.tokens, self.text, ward.arrived, is_list(drafts), ward.voice)
-        return self._and_asked(tuple(builder.all_built(drafts)), drafts[-1].bed)
+        beds = {draft.bed.label for draft in drafts if draft.bed is not None}
+        return self._and_asked(tuple(builder.all_built(drafts)), drafts[-1].bed if len(beds) == 1 else None)
 
     def _with_question(self, reading: Reading, items: tuple[Item, ...]) -> Reading:
         """The reading of a report, with the question that stands beside it."""

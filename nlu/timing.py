@@ -52,6 +52,7 @@ def _share(drafts: list[Draft], only: Item, stops: Sequence[Item]) -> None:
             or _is_after_exchange(draft, only, drafts)
             or _is_told_apart(draft, only, drafts, stops)
             or _is_before_event(draft, only, drafts, stops)
+            or _is_before_now(draft, only)
         )
         if not own:
             draft.time, draft.shared_time = only, True
@@ -97,6 +98,12 @@ def _is_before_event(draft: Draft, time: Item, drafts: list[Draft], stops: Seque
         return False
     of_event = any(d.time is time and not d.shared_time and (d.kind or d.whats) for d in drafts)
     return of_event and any(level.end <= s.start < time.start and s.value != "," for s in stops)
+
+
+def _is_before_now(draft: Draft, time: Item) -> bool:
+    """ "box changed, old 1290, now at 20": what it reads now, and it was changed before."""
+    final = draft.final if draft.kind == "exchanged" else None
+    return final is not None and final.start < time.start and is_now(time)
 
 
 def _is_undone(draft: Draft, later: list[Draft]) -> bool:

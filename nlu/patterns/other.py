@@ -219,6 +219,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "(didn't|didnt|couldn't|couldnt) (send|text|log) (it|them|) (at the time|then|earlier|sooner)",
         "what a (day|night|morning|shift|evening|afternoon|mess|week|weekend|nightmare|start|one)",
         "(so|very|too|still|quite|) dark in (here|there)", "lights (are|were|) (off|out)",
+        "(lighter|darker|clearer|paler|thinner|thicker) (in color|in colour|)",
         "all", "all of them", "same time", "at the same time", "tubing", "the tubing", "both",
         "each", "time now", "uh", "um", "er", "ah", "please", "hey", "hi", "so", "well", "like",
         "no complaints", "no complaint", "no sob", "no distress", "no fever", "no fevers", "no nausea",

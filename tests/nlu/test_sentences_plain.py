@@ -232,7 +232,7 @@ def test_nothing_further_is_nothing_drained() -> None:
         ),
         (
             "bed 5 box changed, old 1290, now at 20",
-            "exchanged bed=5 final_ml=1290; mark bed=5 level_ml=20",
+            "exchanged bed=5 final_ml=1290; mark bed=5 at=19:05 level_ml=20",
         ),
     ],
 )

@@ -81,7 +81,10 @@ def test_an_event_of_the_drain_is_told_in_everyday_words(text: str, read: str) -
     [
         ("19 bubbling in water seal constantly", "checked bed=19 air_leak=continuous"),
         ("14 bubbling on cough only, swinging", "checked bed=14 air_leak=intermittent tidaling=True"),
-        ("12 canister now at 1225 ml, AL neg", "mark bed=12 level_ml=1225; checked bed=12 air_leak=none"),
+        (
+            "12 canister now at 1225 ml, AL neg",
+            "mark bed=12 at=19:05 level_ml=1225; checked bed=12 at=19:05 air_leak=none",
+        ),
         (
             "18: wall suction 90 mmhg, ordered 20 dry suction dial set at 20",
             "ordered bed=18 suction_cmh2o=20; checked bed=18 suction_cmh2o=20 wall_mmhg=90",

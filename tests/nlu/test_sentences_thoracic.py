@@ -25,7 +25,8 @@ from .saying import reading
         ),
         (
             "12 canister now at 1225 ml, wall 90, suction dial 20, AL neg",
-            "mark bed=12 level_ml=1225; checked bed=12 suction_cmh2o=20 wall_mmhg=90 air_leak=none",
+            "mark bed=12 at=19:05 level_ml=1225; "
+            "checked bed=12 at=19:05 suction_cmh2o=20 wall_mmhg=90 air_leak=none",
         ),
         ("19 bubbling in water seal constantly", "checked bed=19 air_leak=continuous"),
         ("when will 20 hit full", "asked bed=20 topic=capacity"),

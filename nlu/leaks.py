@@ -1,0 +1,37 @@
+"""An air leak with the words before it: "small intermittent leak", "intermittent small leak".
+
+Called by `recast`, once the cues have their meaning.
+"""
+
+from __future__ import annotations
+
+from .numbers import Toks, word
+from .pipeline import Cue
+
+SIZES = frozenset(
+    {"small", "tiny", "little", "slight", "mild", "minimal", "minor", "moderate", "mod", "large", "big"}
+    | {"huge", "new", "a", "an", "wee", "low", "faint"}
+)
+"""Words of how large it is, which has no slot."""
+
+
+def leaks(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    """The cues, each leak with how large it is and how it goes on."""
+    if not any(c.label == "leak" for c in cues):
+        return cues
+    hows = {c.end: c for c in cues if c.label == "leakhow"}
+    found = [_whole(cue, hows, toks) if cue.label == "leak" else cue for cue in cues]
+    spans = [(c.start, c.end) for c in found if c.label == "leak"]
+    return tuple(c for c in found if c.label == "leak" or not any(a <= c.start < b for a, b in spans))
+
+
+def _whole(cue: Cue, hows: dict[int, Cue], toks: Toks) -> Cue:
+    """The leak from its first word on; "intermittent small leak" is as it goes on."""
+    start, how = cue.start, None
+    while word(toks, start - 1) in SIZES or (start in hows and cue.value == "present"):
+        how = hows.get(start, how)
+        start = how.start if how is not None and how.end == start else start - 1
+    sized = start < cue.start and cue.value != "none" and word(toks, start) not in {"a", "an"}
+    if not sized:
+        return cue
+    return cue._replace(start=start, value=how.value if how is not None else cue.value)
