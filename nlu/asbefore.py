@@ -14,7 +14,18 @@ from .pipeline import Cue
 SETTINGS = frozenset({"seal", "suction", "wall", "leakgrade"})
 OF_CHECKS = FINDINGS | SETTINGS
 NAMING = frozenset(
-    {"checks", "settings", "setting", "color", "colour", "character", "consistency", "dressing", "appearance"}
+    {
+        "checks",
+        "check",
+        "settings",
+        "setting",
+        "color",
+        "colour",
+        "character",
+        "consistency",
+        "dressing",
+        "appearance",
+    }
 )
 """Words of what is looked at beside the line."""
 FOUND = FINDINGS | {"what"}
@@ -22,7 +33,9 @@ BETWEEN = frozenset({"is", "are", "still", "the", "all", "in", "to", "on", "with
 MOST_BETWEEN = 3
 UNCHANGED = frozenset({"same", "change", "unchanged", "changed"})
 """With one of these at its end a phrase has no line in it: "same level, no leak" has."""
-EARLIER = frozenset({"before", "earlier", "yesterday", "previously", "overnight"})
+EARLIER = frozenset({"before", "earlier", "yesterday", "previously"})
+TURNED = frozenset({"to", "now", "turned", "became", "gone", "went", "is", "into"})
+"""Behind these a look is how it has turned, whenever that was: "from serous to bloody yesterday"."""
 HANDING = frozenset({"handover", "handoff", "report"})
 PAST = frozenset({"was", "were", "previously", "formerly", "less"})
 SHADES = frozenset({"more", "a", "bit", "very", "quite", "just", "only", "mostly", "light", "clear"})
@@ -72,25 +85,28 @@ def _is_before_check(cue: Cue, checks: tuple[Cue, ...], toks: Toks) -> bool:
         k += 1
     found = (c for c in checks if cue.end <= c.start <= k and c.value not in {"none", "no"})
     named = any(not number_follows(toks, c.end) for c in found) or word(toks, k) in NAMING
-    return named and (k > cue.end or word(toks, cue.end - 1) in UNCHANGED)
+    return named and (k > cue.end or word(toks, cue.end - 1) in UNCHANGED | {"last"})
 
 
 def _old_looks(cues: tuple[Cue, ...], toks: Toks) -> list[tuple[int, int]]:
     """ "bloody, was straw coloured before": of two looks, the one that was is not what is found now."""
     looks = [c for c in cues if c.label == "fluid"]
-    old = [(first, c.end) for c in looks if (first := _past(c, toks)) < c.start]
+    old = [span for look in looks if (span := _past(look, toks)) is not None]
     return old if len(old) < len(looks) else []
 
 
-def _past(look: Cue, toks: Toks) -> int:
-    """Where the word stands that says that it was so; the look's own place where none does."""
+def _past(look: Cue, toks: Toks) -> tuple[int, int] | None:
+    """Where it is said that it was so: from the word for that on, or up to the one behind it."""
     k = look.start - 1
     while word(toks, k) in SHADES:
         k -= 1
-    earlier = word(toks, look.end) in EARLIER or (
-        word(toks, look.end) in AT and word(toks, look.end + 1) in HANDING
-    )
-    return k if word(toks, k) in PAST or earlier else look.start
+    if word(toks, k) in PAST:
+        return k, look.end
+    before = word(toks, look.end) in EARLIER
+    handed = word(toks, look.end) in AT and word(toks, look.end + 1) in HANDING
+    if not (before or handed) or word(toks, k) in TURNED:
+        return None
+    return look.start, look.end + before
 
 
 def _handovers(cues: tuple[Cue, ...], toks: Toks) -> list[tuple[int, int]]:

@@ -16,6 +16,8 @@ DIALLED = frozenset({10, 15, 20, 25, 30, 40})
 NONE_OUT_OF = tuple((none, "out", "of") for none in ("nothing", "nil", "none", "zilch"))
 DEEP = 3
 """Centimetres; a water seal is seldom filled higher."""
+MOST_GRADES = frozenset({"4", "5", "7"})
+"""How far the scales of air leaks go. Common practice, no source."""
 LITTLE = 200
 """No seal, suction or vacuum is over it."""
 ON_WHAT = frozenset({"when", "on", "after", "with", "while", "whilst", "again", "as", "during"})
@@ -82,8 +84,11 @@ def _connected(toks: Toks, i: int) -> int:
 
 
 def _of_a_scale(item: Item, toks: Toks) -> tuple[int, Item]:
-    """ "air leak 2/7": grade 2 of a scale that ends at 7."""
+    """ "air leak 2/7", "grade 4 of 5": grade 2 of a scale that ends at 7."""
     end = item.end
+    of = end + 1 + (word(toks, end) == "out")
+    if word(toks, of - 1) == "of" and word(toks, of) in MOST_GRADES:
+        return of + 1, item._replace(end=of + 1, clocks=NO_CLOCKS)
     if word(toks, end) == "/" and glued(toks, end) and glued(toks, end + 1) and is_digits(toks, end + 1):
         return end + 2, item._replace(end=end + 2, clocks=NO_CLOCKS)
     return end, item

@@ -177,7 +177,7 @@ def _was_then(cue: Cue, toks: Toks) -> bool:
     """ "bed 7 was 125 at 2300": what its line was then; 125 is no time of it."""
     at, number = cue.end + 1, word(toks, cue.end)
     level = phrase_of(cue, toks) == "was" and number.isdecimal() and len(number) < FULL_HOUR
-    timed = level and word(toks, at) in AT and _is_whole_clock(toks, at + 1)
+    timed = level and word(toks, at) in AT and is_whole_clock(toks, at + 1)
     return timed and is_digits(toks, cue.start - 1) and word(toks, cue.start - 2) in BED_WORDS
 
 
@@ -253,7 +253,7 @@ def _is_before_line(cue: Cue, toks: Toks) -> bool:
     if before >= 0 and word(toks, before) not in STOPS:
         return False  # "heard at handover that 12 was 640 at 0600"
     short = is_digits(toks, cue.end) and len(word(toks, cue.end)) < FULL_HOUR
-    return told and short and word(toks, cue.end + 1) in AT and _is_whole_clock(toks, cue.end + 2)
+    return told and short and word(toks, cue.end + 1) in AT and is_whole_clock(toks, cue.end + 2)
 
 
 def _of_reading(cue: Cue, toks: Toks) -> Iterator[Cue]:
@@ -281,7 +281,7 @@ def _is_told(toks: Toks, end: int) -> bool:
     if word(toks, led) == "is" and word(toks, led - 1) in LINES:
         return True  # "17 line is at 1215, read at 1855"
     if word(toks, led) in LINES:
-        return not _is_whole_clock(toks, k)  # "mark 1850 read at 1900": which is the line?
+        return not is_whole_clock(toks, k)  # "mark 1850 read at 1900": which is the line?
     if word(toks, k + 1) in UNITS and (glued(toks, k + 1) or word(toks, k + 1) != "l"):
         return True
     return word(toks, k - 1) in TELLS and not is_whole_clock(toks, k)

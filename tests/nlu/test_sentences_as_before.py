@@ -15,6 +15,7 @@ from .saying import reading
         ("bed 10 leak same", "checked bed=10 air_leak=present"),
         ("7 color same as before", "ask bed"),
         ("bed 4 checks unchanged", "ask kind"),
+        ("14 same as last check", "ask bed"),
         ("12 same suction, no leak", "checked bed=12 air_leak=none"),
         ("12 450 at 1850 same suction", "mark bed=12 at=18:50 level_ml=450"),
         (
@@ -52,7 +53,12 @@ def test_a_line_that_has_not_changed_is_told_beside_checks(text: str, read: str)
         ("8 fluid purulent since report", "checked bed=8 fluid=purulent"),
         ("bed 8 leak new, not there at handover", "checked bed=8 air_leak=present"),
         ("7 output bloody this shift", "checked bed=7 fluid=sanguineous"),
-        ("6 drainage straw, bloody yesterday", "ask at"),
+        ("6 drainage straw, bloody yesterday", "checked bed=6 fluid=serous"),
+        ("5 went from serous to bloody overnight", "checked bed=5 fluid=sanguineous"),
+        ("5 serous earlier bloody now", "checked bed=5 at=19:05 fluid=sanguineous"),
+        ("6 serous, turned bloody at handover", "checked bed=6 fluid=sanguineous"),
+        ("8 lots of bubbles in the seal, leak grade 4 of 5", "checked bed=8 air_leak=present leak_grade=4"),
+        ("leak grade 2 on 5", "checked bed=5 air_leak=present leak_grade=2"),
         ("8 swinging today", "checked bed=8 tidaling=True"),
     ],
 )
