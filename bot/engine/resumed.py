@@ -11,7 +11,8 @@ from bot.engine.entries import Entry
 from bot.engine.ledger import Ledger, fold
 from bot.engine.shelf import Shelf
 
-_LEFT: Shelf[Ledger] = Shelf()
+_LEFT: Shelf[tuple[tuple[Entry, ...], Ledger]] = Shelf()
+"""Ledgers beside the entries that they were asked for with: theirs may be equal ones that were only tried."""
 
 
 def resumed(entries: tuple[Entry, ...], capacity_ml: int) -> Ledger:
@@ -19,10 +20,10 @@ def resumed(entries: tuple[Entry, ...], capacity_ml: int) -> Ledger:
     if not entries:
         return fold((), capacity_ml)
     key = (entries[0].drain, capacity_ml)
-    ledger = _LEFT.find(key)
-    if ledger is None or entries[: len(ledger.entries)] != ledger.entries:
-        ledger = fold(entries, capacity_ml)
-    for entry in entries[len(ledger.entries) :]:
+    known, ledger = _LEFT.find(key) or ((), None)
+    if ledger is None or entries[: len(known)] != known:
+        known, ledger = entries, fold(entries, capacity_ml)
+    for entry in entries[len(known) :]:
         ledger = ledger.with_entry(entry)
-    _LEFT.keep(key, ledger, len(entries))
+    _LEFT.keep(key, (entries, ledger), len(entries))
     return ledger
