@@ -102,7 +102,7 @@ class Asking(Desk):
         return Waiting(since, tuple(map(_question, rows)))
 
     def _now_known(self, known: Known) -> Known:
-        return replace(super()._now_known(known), waiting=self._held_waiting())
+        return super()._now_known(known)._replace(waiting=self._held_waiting())
 
     def _held_waiting(self) -> Waiting | None:
         held: Waiting | None = self._held.get((questions.name, _ALL))

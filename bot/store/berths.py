@@ -6,7 +6,6 @@ What a drain holds is in `ledgers`, which goes on from here.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 from datetime import datetime
 from typing import Any
 
@@ -117,7 +116,7 @@ class Berths(Desk):
                 stand[drain] = past._replace(closed=stand[drain].closed)
         self._berthed.clear()
         self._written_to.clear()
-        return replace(known, beds=drains_of, drains=stand)
+        return known._replace(beds=drains_of, drains=stand)
 
     def unit_drains(self) -> tuple[str, ...]:
         """The unit's drains that are not known to be closed, in the order in which they were opened."""

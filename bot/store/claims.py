@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 
@@ -147,7 +147,7 @@ class Claims(Desk):
         known = super()._now_known(known)
         if self._open is None or not self.unit or self._open.row["sender"] in known.senders:
             return known
-        return replace(known, senders=known.senders | {str(self._open.row["sender"])})
+        return known._replace(senders=known.senders | {str(self._open.row["sender"])})
 
     def last_message(self, sender: str) -> MessageRow | None:
         """The sender's message before this one, in this unit."""

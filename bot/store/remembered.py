@@ -9,8 +9,9 @@ is said by the seal of its last message, which is over all that it wrote and the
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from datetime import datetime
+from types import MappingProxyType
 from typing import NamedTuple, cast
 
 from bot.engine.entries import Entry
@@ -55,15 +56,14 @@ class Past(NamedTuple):
     closed: bool
 
 
-@dataclass(frozen=True, slots=True)
-class Known:
+class Known(NamedTuple):
     """What is known of a unit: who has written to it; what waits in it; of beds, the drains ever seen there,
     the latest first; and how those stand."""
 
     senders: frozenset[str] = frozenset()
     waiting: Waiting | None = None
-    beds: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
-    drains: Mapping[str, Past] = field(default_factory=dict)
+    beds: Mapping[str, tuple[str, ...]] = MappingProxyType({})
+    drains: Mapping[str, Past] = MappingProxyType({})
 
     def drains_of(self, bed: str) -> tuple[Past, ...] | None:
         """The drains of the bed; none where they are not known."""
