@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from typing import Any
+
 from flask import Flask, Response
 
 from bot.intake import Deployment
@@ -30,7 +33,7 @@ def web_app(deployment: Deployment, settings: Settings, clock: Clock, *, demo: b
 
     The pages are there where it has an address; in a `demo`, anyone who opens them chooses who to be.
     """
-    app = Flask("bot.web", static_folder=None)
+    app = _App("bot.web", static_folder=None)
     app.config["MAX_CONTENT_LENGTH"] = LARGEST_BODY
     rates = Rates(settings.sender_per_minute, settings.per_second)
     app.register_blueprint(messages(deployment, Verifier(settings.secrets), rates, clock))
@@ -49,6 +52,14 @@ def web_app(deployment: Deployment, settings: Settings, clock: Clock, *, demo: b
     problems.install(app)
     app.after_request(_headers)
     return app
+
+
+class _App(Flask):
+    """A Flask app none of whose functions is a coroutine: none is looked at for that at each request."""
+
+    def ensure_sync(self, func: Callable[..., Any]) -> Callable[..., Any]:
+        """The function as it is."""
+        return func
 
 
 def _cookie(app: Flask, settings: Settings) -> None:

@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from http import HTTPStatus
-from typing import Any, Literal, NoReturn, cast
+from typing import Any, Literal, NoReturn, TypeAlias, cast
 
 from bot.intake import Incoming, TextError, clean_text
 from bot.web.problems import FieldFlaw, Problem
@@ -24,6 +24,9 @@ LONGEST_SENDER = 128
 _STRINGS = re.compile(r'"(?:[^"\\]|\\.)*"', re.DOTALL)
 _MOMENT = re.compile(r"\d{4}-\d\d-\d\dT\d\d:\d\d(:\d\d(\.\d{1,6})?)?(Z|[+-]\d\d:\d\d)")
 _KEYS = ("sender", "text", "sent_at", "channel", "alternatives")
+
+
+_Channel: TypeAlias = Literal["text", "voice"]
 
 
 @dataclass(slots=True)
@@ -145,12 +148,12 @@ def _moment(said: object) -> datetime | None:
         return None
 
 
-def _channel(fields: _Fields) -> Literal["text", "voice"]:
+def _channel(fields: _Fields) -> _Channel:
     said = fields.held.get("channel", "text")
     if said not in ("text", "voice"):
         fields.flaw("channel", "must be text or voice")
         return "text"
-    return cast(Literal["text", "voice"], said)
+    return cast(_Channel, said)
 
 
 def _alternatives(fields: _Fields) -> tuple[tuple[str, float], ...]:
