@@ -50,6 +50,7 @@ ACTING = frozenset(
 )
 """What a nurse does about a notice."""
 
+OTHERS = frozenset({"kind", "howto"})
 TELLING = frozenset({"what", "level", "levelat", "leak", "tidal", "fluid", "amount", "output", "same"})
 """Beside these "help" is a cry, and asks for no instructions."""
 
@@ -135,6 +136,8 @@ def _unknown(items: tuple[Item, ...]) -> bool:
 
 def other(items: tuple[Item, ...], text: str) -> list[Statement | Unclear]:
     """Help, and "seen"; "HELP 9 bleeding" calls for help, and not for how to write."""
+    if OTHERS.isdisjoint([i.value for i in items]):
+        return []
     kinds = {i.name for i in cues(items, "kind")}
     helped = kinds == {"help"} and not any(i.role == "cue" and i.value in TELLING for i in items)
     if helped and any(i.role in VALUES | {"level"} for i in items):
@@ -149,13 +152,14 @@ def other(items: tuple[Item, ...], text: str) -> list[Statement | Unclear]:
 
 def seen(items: tuple[Item, ...]) -> tuple[Item, ...]:
     """A notice that was seen, without what is being done about it: "seen 5, paging trauma now"."""
+    if not items or items[0].name != "acknowledged":
+        return items
     acts = next((k for k, i in enumerate(items) if i.unread and i.name in ACTING), len(items))
-    first = items[0].name == "acknowledged" if items else False
     doing = all(
         i.unread or i.role == "sep" or is_now(i) or (i.role == "cue" and i.value in {"reason", "filler"})
         for i in items[acts:]
     )
-    return items[:acts] if first and acts and doing else items
+    return items[:acts] if acts and doing else items
 
 
 def _tells_more(items: tuple[Item, ...]) -> bool:

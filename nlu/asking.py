@@ -31,6 +31,8 @@ PAIR = 2
 TAGGED = 4
 """Words and signs of "that's due right?"."""
 WHO = frozenset({"i", "we", "to", "you", "someone", "anyone"})
+ASKED_ABOUT = NUMBERS | FINDINGS | {"num", "check", "kind", "what", "same"}
+"""Pieces of which one at least is asked about."""
 
 
 def with_bed_to_read(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:

@@ -27,9 +27,9 @@ NAMED = frozenset({"placed"})
 
 def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, str]]) -> tuple[Cue, ...]:
     """The cues, and those that show only when a bed said between their words is taken out."""
-    found = list(cues)
     if any(c.label == "kind" and c.value not in COMING for c in cues):
         return cues
+    found = list(cues)
     beds = [(start, end, BRIDGED) for start, end in _beds(toks, written)]
     tubes = [(start, end, NAMED) for start, end in [*_tubes(cues), *_letters(toks)]]
     for start, end, kinds in [*beds[:MOST], *tubes[:MOST]]:
@@ -61,6 +61,8 @@ def _without_tail(cues: list[Cue], start: int, end: int) -> list[Cue]:
 
 def sent(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, str]]) -> tuple[Cue, ...]:
     """The cues of "transferred 21 out to stepdown", "took pt in 12 to CT": who went, told around the bed."""
+    if SENDING.isdisjoint(toks.words):
+        return cues
     for i, tok in enumerate(toks):
         if tok.text not in SENDING:
             continue

@@ -74,6 +74,8 @@ COMPARED = frozenset({"from", "since", "than", "on", "over", "in"})
 """Behind a number that is so much more or less than another."""
 WHICH = frozenset({"the", "my", "that"})
 FOUND = frozenset({"leak", "tidal", "seal"})
+BELOW = frozenset({"-", "minus", "negative"})
+"""Without one of these no number is below nothing."""
 SWITCHED = frozenset({"suction_on", "suction_off"})
 
 
@@ -137,6 +139,8 @@ def _is_some_one(item: Item, toks: Toks) -> bool:
 
 def _below_nothing(items: list[Item], toks: Toks) -> list[Item]:
     """ "seal 2, -20, no leak": beside what was found, a pressure below nothing is the suction."""
+    if toks.words.isdisjoint(BELOW):
+        return items
     found = any(i.value in FOUND if i.role == "cue" else i.lead == "seal" for i in items)
     if not found or any(i.lead == "suction" or i.value == "suction" or i.name in SWITCHED for i in items):
         return items

@@ -55,7 +55,7 @@ def is_correction(items: tuple[Item, ...], toks: Toks) -> bool:
         return True
     if pointed(items, toks) is not None or _put_wrongly(items, toks):
         return True
-    if any(i.name == "corrected" and i.role == "cue" and i.value == "kind" for i in items):
+    if "corrected" in [i.name for i in items if i.value == "kind" and i.role == "cue"]:
         return not _is_unread(items)
     if wrote(items, toks):
         return True
@@ -66,6 +66,8 @@ def is_correction(items: tuple[Item, ...], toks: Toks) -> bool:
 
 def wrote(items: tuple[Item, ...], toks: Toks) -> bool:
     """ "9 0600 was 390, i wrote 930": what was entered comes last, behind what is right."""
+    if WROTE.isdisjoint(toks.words):
+        return False
     numbers = [i for i in items if i.role == "num" and not i.label]
     last = numbers[-1] if len(numbers) > 1 else None
     if (
@@ -123,7 +125,7 @@ def is_of_another(items: tuple[Item, ...]) -> bool:
 
 def belongs(items: tuple[Item, ...]) -> bool:
     """Whether a line is said to belong somewhere."""
-    return any(i.unread and i.name in BELONGS for i in items)
+    return any(i.unread for i in items if i.name in BELONGS)
 
 
 def turn_behind(items: tuple[Item, ...], toks: Toks) -> int:

@@ -14,6 +14,7 @@ from .patterns.leads import MANY_LINES
 from .patterns.remarks import REMARKS
 
 ENDS = frozenset({".", ";"})
+SIGNS = ENDS | {":"}
 LISTED = frozenset({",", "and", "&", "+", "/"})
 HEADINGS = REMARKS | frozenset(
     {"done", "picked", "up", "have", "having", "had", "got", "took", "taking", "over", "finished", "rounded"}
@@ -41,8 +42,9 @@ def without_heading(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
 
 def _heading_end(items: Sequence[Item], toks: Toks) -> int:
     """Where the first sentence or the first colon that stands alone is; nought where there is none."""
-    signs = range(len(toks)) if ":" in toks.words else ()
-    colons = (k for k in signs if word(toks, k) == ":" and not glued(toks, k + 1))
+    if SIGNS.isdisjoint(toks.words):
+        return 0
+    colons = (k for k in range(len(toks)) if word(toks, k) == ":" and not glued(toks, k + 1))
     stops = (i.start for i in items if i.role == "sep" and i.value in ENDS)
     return min([*colons, *stops], default=0)
 

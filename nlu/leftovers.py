@@ -32,7 +32,7 @@ from .roles import CHECK_LIMITS
 from .rules import Rule, Rules, signs
 from .takenback import TAKEN_BACK
 from .turned import TURNED, counted_aloud
-from .unexplained import unexplained
+from .unexplained import UNEXPLAINED
 from .weighty import weighty
 from .whose import DEVICE_BEFORE, WHOSE
 
@@ -60,7 +60,7 @@ def leftovers(items: tuple[Item, ...], toks: Toks, *, voice: bool) -> list[str]:
     """One line for each sign that words beside a value were not understood."""
     found = [*_lone_beds(items, voice), *of_clauses(WHOSE if voice else OF_A_CLAUSE, items, toks)]
     found += signs(DICTATED if voice else TYPED, items, toks)
-    return [*found, *(_odd_words(items, toks) if voice else unexplained(items, toks))]
+    return [*found, *_odd_words(items, toks)] if voice else found
 
 
 def _units(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
@@ -353,6 +353,7 @@ TYPED = Rules(
         *EITHER,
         Rule(_questioned, frozenset({"mark_of_question"})),
         *MIXUPS,
+        *UNEXPLAINED,
     )
 )
 DICTATED = Rules(

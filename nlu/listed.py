@@ -15,7 +15,7 @@ from .items import NO_CLOCKS, RECENT, Item
 from .moments import LIST_REACH, since
 from .numbers import Toks
 from .rules import there
-from .runs import FEWEST, HALVES, is_time, minute_of_day
+from .runs import FEWEST, HALVES, NUMBERS, is_time, minute_of_day
 
 STEPS = frozenset({30, 60, 90, 120, 180, 240, 360})
 """Minutes between two lines of a round. Common practice, no source."""
@@ -40,7 +40,7 @@ MOST = 2000
 
 def listed(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:
     """The pieces, with the times of each such list as times and a comma before each further pair."""
-    if sum(i.role in {"num", "time"} for i in items) < FEWEST or not has_plain_numbers(items):
+    if len([i for i in items if i.role in NUMBERS]) < FEWEST or not has_plain_numbers(items):
         return items
     flow = not VOLUMES.isdisjoint(toks.words) and not any(i.value in LINES for i in items)
     found: dict[int, Item | None] = {}

@@ -46,15 +46,18 @@ ROUND = frozenset(map(str, range(20, 100, 10)))
 SPANS = frozenset({"-", "to", "til", "till", "until"})
 
 
-def _mixed_up(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "i mixed up 12 and 13: 12 is 220", "not the other way round": what was told before may be wrong."""
-    if not any(i.role in NUMBERS for i in items):
-        return
-    for item in items:
+def _mixed_up(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "i mixed up 12 and 13: 12 is 220": what was told before may be wrong."""
+    told = any(i.role in NUMBERS for i in items)
+    for item in items if told else ():
         if item.unread and item.name in MISTAKEN:
             yield f"{item.name!r} may say that what was told before is wrong"
-    said = range(len(toks)) if not WAYS.isdisjoint(toks.words) else ()
-    if any(word(toks, k) in OTHER_WAYS and word(toks, k + 1) in WAYS for k in said):
+
+
+def _other_way(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "not the other way round"."""
+    said = any(word(toks, k) in OTHER_WAYS and word(toks, k + 1) in WAYS for k in range(len(toks)))
+    if said and any(i.role in NUMBERS for i in items):
         yield "which way round it is"
 
 
@@ -248,12 +251,13 @@ HEARD = (
 )
 MIXUPS = (
     *EITHER,
-    Rule(_from_when, frozenset({"time"})),
-    Rule(_openers, frozenset({"time"})),
-    Rule(_mixed_up, NUMBERS),
+    Rule(_from_when, frozenset({"sep"})),
+    Rule(_openers, frozenset({"sep"})),
+    Rule(_mixed_up, frozenset({"word"})),
+    Rule(_other_way, NUMBERS, WAYS),
     Rule(_starred, TOLD, frozenset({"*"})),
     Rule(_since_level, frozenset({"same"})),
-    Rule(_timed_first, frozenset({"time"})),
+    Rule(_timed_first, frozenset({"sep"})),
     Rule(_timed_of_another, frozenset({"claimed", "foreign"})),
     Rule(_totalled, frozenset({"output"})),
     Rule(_given, frozenset({"foreign"})),

@@ -12,13 +12,14 @@ LEADING = frozenset({"is", "was", "reads", "read", "reading", "at", "now", "=", 
 """One of these leads the value behind the bed."""
 SAYING = frozenset({"is", "was", "reads"})
 BETWEEN = LEADING | frozenset({"set", "to", "on", "still", "currently", "-", "minus", "about", "around"})
+NAMING = frozenset({"what", "order", "leak", *CHECK_LIMITS})
 OWNING = frozenset({"on", "in", "of", "for"})
 """Between a check and its bed."""
 
 
 def with_checks_of_beds(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces, each number that is led behind the bed of a check as the value of that check."""
-    if not any(_name(i) for i in items):
+    if NAMING.isdisjoint([i.value for i in items]) or not any(map(_name, items)):
         return items
     found = list(items)
     for at, bed, value in _places(items, toks):

@@ -13,6 +13,7 @@ from .numbers import Toks, word
 TURNED = {"leak": "none", "tidal": "no"}
 """A sign, and what is told where there is none of it."""
 NONE = frozenset(TURNED.items())
+LOOKED_AT = frozenset({*TURNED, "fluid"})
 TURNING = frozenset(
     {"no", "not", "no longer", "isn't", "is not", "isnt", "wasn't", "wasnt", "was not", "doesn't", "doesnt"}
     | {"didn't", "didnt", "did not", "hasn't", "hasnt", "has not", "without", "not yet", "never", "not been"}
@@ -39,7 +40,7 @@ DENIED = "denied"
 
 def turned(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces with every sign that is denied told as absent, or denied."""
-    if not any(_is_sign(i) or is_fluid(i) for i in items):
+    if LOOKED_AT.isdisjoint([i.value for i in items]):
         return items
     found = list(items)
     for k, item in enumerate(items):

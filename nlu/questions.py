@@ -103,7 +103,7 @@ def _goes_on(rest: Pieces) -> bool:
 
 
 def _parts(items: Pieces, read: Read) -> Parts:
-    asks = any(i.role == "cue" and i.value in NAMING_OR_ASKING for i in items)  # "scratch that, total on 4"
+    asks = not NAMING_OR_ASKING.isdisjoint([i.value for i in items if i.role == "cue"])
     if not asks and word(read.tokens, 0) not in topics.AUXILIARY:
         return Parts(items)
     for k in _starts(items, read):

@@ -80,6 +80,8 @@ def _set_right(items: list[Item], k: int, toks: Toks) -> None:
 
 def _as_ended(items: list[Item], toks: Toks) -> list[Item]:
     """ "box changed, was 1950": the level of the one that is gone."""
+    if "was" not in toks.words:
+        return items
     changed = next((k for k, i in enumerate(items) if i.role == "cue" and i.name == "exchanged"), None)
     if changed is None:
         return items
@@ -93,9 +95,11 @@ def _as_ended(items: list[Item], toks: Toks) -> list[Item]:
 
 def _without_staying(items: list[Item], toks: Toks) -> list[Item]:
     """ "left chest tube out, right still in": of the tube that stays nothing more is told."""
+    if toks.words.isdisjoint(KEPT):
+        return items
     removed = next((k for k, i in enumerate(items) if i.role == "cue" and i.name == "removed"), None)
     stop = max((k for k, i in enumerate(items) if i.role == "sep"), default=0)
-    if removed is None or stop < removed or toks.words.isdisjoint(KEPT):
+    if removed is None or stop < removed:
         return items
     rest = items[stop + 1 :]
     said = {word(toks, k) for i in rest[:1] for k in range(i.end, len(toks))}

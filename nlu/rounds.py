@@ -22,7 +22,7 @@ HEADS = frozenset({"", "level", "at", "timeword"})
 
 def in_rounds(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces, with the beds of such a round as beds."""
-    if sum(i.role in {"num", "bed"} for i in items) < 2 * FEWEST_HEADED + 1:
+    if len([i for i in items if i.role in {"num", "bed"}]) < 2 * FEWEST_HEADED + 1:
         return items
     if any(i.role == "bad" for i in items) or not has_plain_numbers(items):
         return items

@@ -10,6 +10,7 @@ from .items import Item
 FEWEST = 4
 """Numbers of two pairs: one pair needs nothing between it and the next."""
 MINUTES = 24 * 60
+NUMBERS = frozenset({"num", "time"})
 HALVES = frozenset({"am", "pm"})
 NOONS = frozenset({"noon", "midnight"})
 PAIRING = frozenset({"", "-"})
@@ -20,7 +21,7 @@ LONGEST_GAP = 12 * 60
 
 def paired(items: tuple[Item, ...]) -> tuple[Item, ...]:
     """The pieces with a comma between the pairs of such a list, where only one way to pair them stands."""
-    if sum(i.role in {"num", "time"} for i in items) < FEWEST:
+    if len([i for i in items if i.role in NUMBERS]) < FEWEST:
         return items
     lists = [_pairs(run) for run in _runs(items) if len(run) >= FEWEST]
     starts = {item.start for way in lists for item in way[2::2]} | set(_timed_pairs(items))

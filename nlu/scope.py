@@ -68,9 +68,8 @@ def scoped(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     if not NEARLY.isdisjoint(toks.words):
         items = tuple(i.as_role(DENIED) if _is_nearly(i, toks) else i for i in items)
     due = {"next", "due"} <= toks.words
-    if toks.words.isdisjoint(PLEASE) and not (
-        due or any(i.value in STARTS for i in items if i.role == "cue")
-    ):
+    starts = not STARTS.isdisjoint([i.value for i in items if i.role == "cue"])
+    if not (due or starts) and toks.words.isdisjoint(PLEASE):
         return items
     asks = _asks(items, toks)
     found = claimed(_without_remarks(list(items), toks), toks)

@@ -67,7 +67,7 @@ def topic(items: tuple[Item, ...], read: Read) -> str | None:
 
 def sums_up_a_bed(items: tuple[Item, ...]) -> bool:
     """ "total 7": a bed right behind the word for a sum."""
-    return any(i.role == "bed" and i.lead in SUMS for i in items)
+    return any(i.lead in SUMS for i in items if i.role == "bed")
 
 
 def asks(items: tuple[Item, ...], read: Read) -> bool:

@@ -30,6 +30,8 @@ ONE = frozenset({"1", "one"})
 DONE = frozenset({"done", "performed", "started", "successful", "carried", "possible", "completed"})
 LASTING = frozenset({"leak", "tidal", "waterseal", "suction"})
 PAUSED = frozenset({"suction_off"})
+READ_AS = frozenset({"is", "reads"})
+BEEN = frozenset({"was", "is", "were"})
 BODY = frozenset(
     {"pain", "pains", "ache", "aches", "aching", "sore", "soreness", "tender", "tenderness", "weakness"}
     | {"arm", "leg", "shoulder", "hip", "eye", "hand", "foot", "breast", "knee", "flank", "ear", "numbness"}
@@ -171,7 +173,7 @@ def read_or_when(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     for item in items:
         bare = item.role == "time" and toks[item.start].is_digits and not (item.lead or item.at)
         plain = bare and not any(c.colon for c in item.clocks)
-        if plain and word(toks, item.start - 1) in {"is", "reads"}:
+        if plain and word(toks, item.start - 1) in READ_AS:
             yield "what was read, or when"
 
 
@@ -184,7 +186,7 @@ def said_of_it(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if last is None or item.role != "time" or item.amount is None:
             continue
         of_bed = last.label is not None and not (last.lead or last.unit) and not (item.at or item.lead)
-        if (item.loose_time or of_bed) and word(toks, item.start - 1) in {"was", "is", "were"}:
+        if (item.loose_time or of_bed) and word(toks, item.start - 1) in BEEN:
             yield "what was read, or when"
 
 
@@ -225,8 +227,8 @@ def age_or_level(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
 TURNED = (
     Rule(age_or_level, frozenset({"reason"})),
     Rule(weight_change, frozenset({"weight"}), CHANGES),
-    Rule(read_or_when, frozenset({"time"})),
-    Rule(said_of_it, frozenset({"time"})),
+    Rule(read_or_when, frozenset({"time"}), READ_AS),
+    Rule(said_of_it, frozenset({"time"}), BEEN),
     Rule(bed_again, frozenset({"level"})),
     Rule(gave_report, frozenset({"ask"}), frozenset({"gave"})),
     Rule(came_in, frozenset({"arrival"})),

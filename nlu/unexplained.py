@@ -9,12 +9,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from .asking import asking, doubted
+from .asking import ASKED_ABOUT, ASKING, AUXILIARY, asking, doubted
 from .clauses import NUMBERS, clauses, happens, is_strange
 from .items import Item
 from .numbers import Toks, glued, word
 from .patterns.asides import DONE_TO, STAFF
-from .rules import Rule, Rules, signs
+from .rules import Rule
 from .weighty import is_closing
 
 LOOKS = frozenset({"look", "peek", "glance"})
@@ -27,13 +27,6 @@ PAIR = 2
 """Words of what is typed with one space: 9 14, 1 340."""
 HOUR = 2
 """Digits of an hour."""
-
-
-def unexplained(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """One line for each sign, anywhere in the message, that its numbers and events tell nothing."""
-    yield from asking(items, toks)
-    yield from _hours(items, toks)
-    yield from signs(OF_ALL, items, toks)
 
 
 def _elsewhere(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -71,11 +64,15 @@ def _moved_line(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def _ranges(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "beds 2 to 4 no leak", "2 9 14 all same", "1 20 2 30": several beds, and no move and no time."""
+    """ "beds 2 to 4 no leak": several beds, and no move."""
     moved = any(i.role == "cue" and i.value == "kind" for i in items)
+    ranged = "beds" in toks.words and not moved
+    yield from ("a range of beds" for i in items if ranged and i.role == "bed" and i.link == "to")
+
+
+def _spaced(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "2 9 14 all same", "1 20 2 30": several beds, and no time."""
     for item in items:
-        if item.role == "bed" and item.link == "to" and not moved and "beds" in toks.said:
-            yield "a range of beds"
         spaced = item.role == "time" and item.end - item.start == PAIR and toks[item.start].is_digits
         bare = spaced and toks[item.end - 1].is_digits and not (item.at or item.lead)
         led = word(toks, item.end - 1).startswith("0")  # "7 05"
@@ -152,24 +149,26 @@ def _said_before(item: Item, toks: Toks) -> str:
 
 def _hours(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "output 15-16 30": a range of hours, and no amount and time."""
-    for k in range(1, len(toks) - 1) if "-" in toks.words else ():
+    for k in range(1, len(toks) - 1):
         first, sign, last = toks[k - 1], toks[k], toks[k + 1]
         dashed = sign.text == "-" and sign.glued and last.glued and first.is_digits and last.is_digits
         if dashed and len(first.text) == len(last.text) == HOUR and int(last.text) == int(first.text) + 1:
             yield from ("a range of hours" for i in items if i.role in NUMBERS)
 
 
-OF_ALL = Rules(
-    (
-        Rule(doubted, frozenset({"question"})),
-        Rule(_taken_back, frozenset({"neg"})),
-        Rule(_moved_line, frozenset({"kind"})),
-        Rule(_elsewhere, frozenset({"kind"})),
-        Rule(_keyed, frozenset({"bed", "time"}), frozenset({":"})),
-        Rule(_timed_apart, frozenset({"sep"})),
-        Rule(_summed, frozenset({"bed"})),
-        Rule(_apart, frozenset({"bed"})),
-        Rule(_ranges, frozenset({"bed", "time"})),
-        Rule(_mended_bed, frozenset({"repair"})),
-    )
+UNEXPLAINED = (
+    Rule(asking, ASKED_ABOUT, ASKING | AUXILIARY),
+    Rule(_hours, NUMBERS, frozenset({"-"})),
+    Rule(doubted, frozenset({"question"})),
+    Rule(_taken_back, frozenset({"neg"})),
+    Rule(_moved_line, frozenset({"kind"})),
+    Rule(_elsewhere, frozenset({"kind"})),
+    Rule(_keyed, frozenset({"bed", "time"}), frozenset({":"})),
+    Rule(_timed_apart, frozenset({"sep"})),
+    Rule(_summed, frozenset({"bed"})),
+    Rule(_apart, frozenset({"bed"})),
+    Rule(_ranges, frozenset({"bed"}), frozenset({"beds"})),
+    Rule(_spaced, frozenset({"time"})),
+    Rule(_mended_bed, frozenset({"repair"})),
 )
+"""One line for each sign, anywhere in the message, that its numbers and events tell nothing."""

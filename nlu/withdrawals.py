@@ -56,11 +56,13 @@ MANY = frozenset({"both", "all", "every", "each"})
 
 def is_withdrawal(items: tuple[Item, ...]) -> bool:
     """Whether a line or message is taken back."""
-    return any(i.role == "cue" and i.value == "kind" and i.name == "withdrawn" for i in items)
+    return "withdrawn" in [i.name for i in items if i.value == "kind" and i.role == "cue"]
 
 
 def opened(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """ "no no scratch that": where nothing else is told, the message before is taken back."""
+    if TAKING_BACK.isdisjoint(toks.words):
+        return items
     if any(i.role in TOLD or (i.role == "cue" and i.value in TOLD | {"kind"}) for i in items):
         return items
     return tuple(
@@ -73,8 +75,9 @@ def opened(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
 
 def unmade(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """ "1100 mark on 5 never happened": said last of a line and its time or bed, it takes the line back."""
-    timed = any(i.role == "time" or (i.role == "num" and i.clocklike) for i in items)
-    if UNMADE.isdisjoint(toks.words) or not timed or not any(map(_is_line, items)):
+    if UNMADE.isdisjoint(toks.words) or not any(map(_is_line, items)):
+        return items
+    if not any(i.role == "time" or (i.role == "num" and i.clocklike) for i in items):
         return items
     k = next((k for k, i in enumerate(items) if i.role == "cue" and i.value == "neg"), 0)
     last = [w for w in toks.said[items[k].end : len(toks)] if w not in {"it", "pls", "please", "."}]
