@@ -14,7 +14,7 @@ from typing import Any
 from .doubts import CHECK_SLOTS, Doubts, check_value, whole
 from .drafts import SIDES, Draft, each_tube
 from .items import Item
-from .moments import LIST_REACH, REACH, distinct
+from .moments import LIST_REACH, REACH, Moment, distinct
 from .numbers import Toks
 from .statements import (
     Away,
@@ -92,7 +92,8 @@ class Builder:
     def span(self, *items: Item | None) -> Span:
         """Where in the message the pieces were said."""
         said = [i for i in items if i is not None]
-        return Span(self.toks[min(i.start for i in said)].start, self.toks[max(i.end for i in said) - 1].end)
+        first, last = min([i.start for i in said]), max([i.end for i in said])
+        return Span(self.toks[first].start, self.toks[last - 1].end)
 
     def _is_of_one_bed(self, draft: Draft) -> bool:
         """ "bay 2, bed 4, mark 340": nothing says that the line is of both."""
@@ -205,22 +206,31 @@ class Builder:
             spans["tube"] = self.span(*draft.tubes)
         if draft.bed is not None:
             spans["bed"] = self.span(draft.bed)
-        label = bed.label if bed is not None else None
-        statement = replace(statement, bed=label, tube=tube, spans=spans)
+        place: dict[str, Any] = {"bed": bed.label if bed is not None else None, "tube": tube, "spans": spans}
+        time = draft.time
+        why = isinstance(statement, Described) and statement.reason
+        if time is not None and not (why or self._is_loose_day(statement, draft)):
+            return self._timed(statement, place, time, draft)
+        statement = replace(statement, **place)
         asked = self._doubts.asked(statement, draft)
-        if draft.time is None and draft.since is not None and isinstance(statement, Incident) and not asked:
-            at, question = self.moment(draft.since, statement)  # "clamped since 1500"
-            return question or replace(statement, at=at, spans={**spans, "at": self.span(draft.since)})
-        if (
-            draft.time is None
-            or (asked is not None and asked.slot == "at")
-            or self._is_loose_day(statement, draft)
-            or (isinstance(statement, Described) and statement.reason)
-        ):
-            return asked or statement
-        at, question = self.moment(draft.time, statement)
-        statement = replace(statement, at=at, spans={**spans, "at": self.span(draft.time)})
-        return self._doubts.asked(statement, draft) or question or statement
+        if time is None and draft.since is not None and isinstance(statement, Incident) and not asked:
+            return self._timed(statement, place, draft.since, draft)  # "clamped since 1500"
+        return asked or statement
+
+    def _timed(
+        self, statement: Statement, place: dict[str, Any], time: Item, draft: Draft
+    ) -> Statement | Unclear:
+        """The statement at its time, or what is to be asked of it first: a time of two, then all else."""
+        found = self._moment(time)
+        spans = {**place["spans"], "at": self.span(time)}
+        timed = replace(statement, **{**place, "spans": spans, "at": found.sure})
+        asked = self._doubts.asked(timed, draft)
+        if asked is None and found.sure is not None:
+            return timed
+        statement = replace(statement, **place)
+        if asked is not None and asked.slot == "at":
+            return self._doubts.asked(statement, draft) or asked
+        return asked or self._which_moment(time, found, statement)
 
     def _is_loose_day(self, statement: Statement, draft: Draft) -> bool:
         """ "went home this morning", "weight today 5.4 kg": of a day, with no time said."""
@@ -233,19 +243,17 @@ class Builder:
         parts = {c.part for c in time.clocks if c.day == "today"} if time is not None else set()
         return any(not p or self.arrived.hour in range(*DAYPARTS.get(p, (0, 0))) for p in parts)
 
-    def moment(self, time: Item, statement: Statement) -> tuple[datetime | None, Unclear | None]:
-        """When it was, or the question about it."""
-        found = time.when(self.arrived, LIST_REACH if self.listed else REACH)
-        if found.sure is not None:
-            return found.sure, None
+    def _moment(self, time: Item) -> Moment:
+        return time.when(self.arrived, LIST_REACH if self.listed else REACH)
+
+    def _which_moment(self, time: Item, found: Moment, statement: Statement) -> Unclear:
+        """The question when it was."""
         if all(c.style == "date" for c in time.clocks) and not found.values:
             choices: tuple[datetime, ...] = ()
         else:
             choices = distinct(found.values or found.nearest)
         readings = tuple(replace(statement, at=c) for c in choices)
-        return None, Unclear(
-            slot="at", text=self.text, choices=choices, readings=readings, statement=statement
-        )
+        return Unclear(slot="at", text=self.text, choices=choices, readings=readings, statement=statement)
 
 
 def _is_loose(draft: Draft) -> bool:

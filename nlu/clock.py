@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from .clockface import Clock, Style
-from .days import FIRST_WORDS, Day, by_first_word, day_words, is_phrase
+from .days import FIRST_WORDS, Day, by_first_word, day_words, is_phrase, may_be_day
 from .lengths import MEASURES, length, less_minutes
 from .numbers import Toks, after_hyphen, glued, is_digits, small, word
 from .patterns.clockwords import (
@@ -43,6 +43,7 @@ LONGEST_AGO = 48 * 60
 RANGE = frozenset({"to", "till", "til"})
 """Between two hours these say a range: "six to seven"."""
 _LINKS = frozenset({*PAST, *TO})
+_UNTOLD = frozenset({"half", "top"})
 
 
 @remembered
@@ -56,19 +57,19 @@ def clocks(toks: Toks, i: int) -> list[Found]:
 
 def _now(toks: Toks, i: int) -> int:
     """The end of "right now" and the like, or 0."""
-    phrases = _NOW.get(word(toks, i))
-    return next((i + len(p) for (p,) in phrases if is_phrase(toks, i, p)), 0) if phrases else 0
+    return next((i + len(p) for (p,) in _NOW[word(toks, i)] if is_phrase(toks, i, p)), 0)
 
 
 def _whole(toks: Toks, i: int) -> Iterator[Found]:
-    now = _now(toks, i)
+    now = _now(toks, i) if word(toks, i) in _NOW else 0
     if now and not (less_minutes(toks, now)):
         yield now, Clock(style="now", sure=True)
     if not toks.words.isdisjoint(MEASURES):
         yield from _ago(toks, i)
     for end, core in _core(toks, i):
         yield _with_suffix(toks, end, core)
-    yield from _dated(toks, i)
+    if may_be_day(toks, i):
+        yield from _dated(toks, i)
 
 
 def _dated(toks: Toks, i: int) -> Iterator[Found]:
@@ -105,6 +106,8 @@ def _with_suffix(toks: Toks, i: int, clock: Clock) -> Found:
 
 def _with_day_after(toks: Toks, i: int, clock: Clock) -> Found:
     after = i + 1 if word(toks, i) == "," else i
+    if not may_be_day(toks, after):
+        return i, clock
     found = next(day_words(toks, after), None) if clock.day is None else None
     if (
         found is None
@@ -268,8 +271,9 @@ def _minutes_past(toks: Toks, i: int) -> Iterator[Found]:
     """ "quarter past seven", "ten to eight", "20 min past 8", "half past noon", "ten past"."""
     end, minutes = (i, 0) if toks.words.isdisjoint(_LINKS) else _minutes(toks, i)
     if not minutes:
-        yield from _half_hour(toks, i)
-        yield from _top_of_hour(toks, i)
+        if not toks.words.isdisjoint(_UNTOLD):
+            yield from _half_hour(toks, i)
+            yield from _top_of_hour(toks, i)
         return
     counted = word(toks, end - 1) in MINUTE_WORDS
     end = after_hyphen(toks, end)

@@ -78,10 +78,11 @@ def _furthest(toks: Toks, i: int) -> int:
 def _is_group(item: Item, toks: Toks) -> bool:
     """ "440,020" is one number, however odd, and no list of two."""
     comma = max(item.core, item.start + 1)
+    if word(toks, comma) != ",":
+        return False
     tail = word(toks, comma + 1)
     return (
-        word(toks, comma) == ","
-        and is_digits(toks, comma - 1)
+        is_digits(toks, comma - 1)
         and glued(toks, comma)
         and glued(toks, comma + 1)
         and tail.isdecimal()

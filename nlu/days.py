@@ -34,6 +34,12 @@ DATED = frozenset({*MONTHS, "/", "-"})
 """A date that begins with digits has one of these."""
 
 
+def may_be_day(toks: Toks, i: int) -> bool:
+    """Whether a day or a part of it may begin here."""
+    first = word(toks, i)
+    return first in FIRST_WORDS or (first[:1].isdecimal() and not toks.words.isdisjoint(DATED))
+
+
 def day_words(toks: Toks, i: int) -> Iterator[tuple[int, Day | None, str]]:
     """The end, the day and the part of the day that words at a place say."""
     first = word(toks, i)

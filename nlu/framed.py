@@ -85,8 +85,9 @@ def _frames(toks: Toks, arrived: datetime) -> Iterator[Frame]:
     if not numbers:
         return
     yield from _how_often(toks)
+    counts = not toks.words.isdisjoint(COUNTS)
     for start, end in _clauses(toks):
-        count = _count(toks, start, end)
+        count = _count(toks, start, end) if counts else 0
         digits = [k for k in range(start, end) if is_digits(toks, k)]
         said = {word(toks, k) for k in range(start, end)}
         later = start > numbers[-1] or (digits[-1:] == numbers[-1:] and _is_next(toks, start, end, arrived))
@@ -138,14 +139,19 @@ def _is_stop(toks: Toks, k: int) -> bool:
 
 def _begins(toks: Toks, k: int) -> bool:
     """Whether a bed, a time for all or what is next begins there."""
-    number = is_digits(toks, k + 1) or (is_digits(toks, k + 2) and glued(toks, k + 2))
-    bed = word(toks, k) in BED_WORDS and number
-    ahead = not any(is_digits(toks, j) and len(word(toks, j)) > LABEL for j in range(k))
-    time = ahead and word(toks, k) in AT and is_digits(toks, k + 1) and not is_digits(toks, k - 1)
-    following = word(toks, k) in NEXT and is_digits(toks, k - 1)
-    farewell = word(toks, k) in ALSO and is_digits(toks, k - 1) and word(toks, k + 1) in SELF
-    headed = word(toks, k) in AROUND and _is_time_ahead(toks, k)
-    return bed or (time and word(toks, k - 1) in BEFORE_TIME) or following or farewell or headed
+    said = word(toks, k)
+    if said in BED_WORDS and (is_digits(toks, k + 1) or (is_digits(toks, k + 2) and glued(toks, k + 2))):
+        return True
+    if is_digits(toks, k - 1) and (said in NEXT or (said in ALSO and word(toks, k + 1) in SELF)):
+        return True
+    return (said in AT and _is_time_of_all(toks, k)) or (said in AROUND and _is_time_ahead(toks, k))
+
+
+def _is_time_of_all(toks: Toks, k: int) -> bool:
+    """ "my three at 1900": a time behind how many will come, before any line."""
+    if word(toks, k - 1) not in BEFORE_TIME or is_digits(toks, k - 1) or not is_digits(toks, k + 1):
+        return False
+    return not any(is_digits(toks, j) and len(word(toks, j)) > LABEL for j in range(k))
 
 
 def _is_time_ahead(toks: Toks, k: int) -> bool:

@@ -15,6 +15,8 @@ FULL_HOUR = 4
 """Digits of an hour and its minutes."""
 AMOUNTS = frozenset({"level", "volume", "output"})
 """Roles of a number of millilitres."""
+WHOLE = frozenset({"24", "12"})
+"""Styles of a time that shows an hour and its minutes."""
 FINDINGS = frozenset({"leak", "tidal", "fluid", "indicator", "waterseal"})
 """Cues of what is found at a drain, beside settings and levels."""
 
@@ -33,8 +35,8 @@ class Clocks(tuple[Clock, ...]):
         """The times, with no moment found yet."""
         times = super().__new__(cls, found)
         times.memo = {}
-        times.sure = any(c.sure for c in times)
-        times.whole = times.sure or any(c.style in {"24", "12"} for c in times)
+        times.sure = True in [c.sure for c in times]
+        times.whole = times.sure or not WHOLE.isdisjoint([c.style for c in times])
         return times
 
     def when(self, arrived: datetime, reach: timedelta) -> Moment:

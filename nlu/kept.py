@@ -12,14 +12,15 @@ NUMBERS = frozenset({"level", "volume", "output", "check", "weight", "time"})
 
 def dropped(items: tuple[Item, ...], drafts: list[Draft]) -> Iterator[str]:
     """One line for each number with a role that no statement of the reading has."""
-    kept = {start for draft in drafts for start in _starts(draft)}
+    kept = {item.start for draft in drafts for item in _said(draft) if item is not None}
     for item in items:
         if item.role in NUMBERS and item.start not in kept and not is_of_now(item):  # "now 60 at 1900"
             yield f"a {item.role} that is in no statement"
 
 
-def _starts(draft: Draft) -> Iterator[int]:
-    single = (
+def _said(draft: Draft) -> tuple[Item | None, ...]:
+    """The pieces of a draft, and nothing where it has none."""
+    return (
         draft.time,
         draft.time_before,
         draft.since,
@@ -30,13 +31,8 @@ def _starts(draft: Draft) -> Iterator[int]:
         draft.output,
         draft.weight,
         draft.ordered,
-    )
-    many = (
         *draft.checks.values(),
         *draft.bad,
         *draft.denied,
         *(i for c in draft.clashes.values() for i in c),
     )
-    for item in (*single, *many):
-        if item is not None:
-            yield item.start

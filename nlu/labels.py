@@ -67,8 +67,8 @@ def beds(toks: Toks, i: int, index: Mapping[str, str] | None, *, voice: bool, cu
     said = [(end, text, bed_label(text, index)) for end, text in _spoken(toks, i, voice=voice and cued)]
     if voice and cued and index is not None:
         said = _with_pieces(toks, index, said)
-    several = said if len(said) > 1 else ()
-    whole = max((end for end, text, label in several if label and text[-1:].isalpha()), default=0)
+    several = [end for end, text, label in said if label and text[-1:].isalpha()] if len(said) > 1 else ()
+    whole = max(several, default=0)
     for end, text, label in said:
         if end < whole and (glued(toks, end) or word(toks, end) == "bed"):
             continue  # "2B" is not bed 2 where the unit has a 2B

@@ -53,6 +53,8 @@ class Lattice:
         return [way.items for way in self._kept(open_ways.get(size, []))]
 
     def _kept(self, ways: list[Way]) -> list[Way]:
+        if len(ways) <= self.widest:
+            return ways
         kept, overfull = followed(ways, self.widest, self.toks, voice=self.ground.voice)
         self.overfull |= overfull
         return kept
@@ -126,7 +128,9 @@ class Lattice:
         span = self.ground.places.span(i, asks=self.ground.asks)
         if span is not None:
             return [span]
+        sure = self.ground.places.sure_clocks(i)
+        link = self.ground.link(i) if sure else ""
         return [
-            Item("time", i, end, clocks=found, lead=way.lead, at=way.at, link=self.ground.link(i))
-            for end, found in self.ground.places.sure_clocks(i).items()
+            Item("time", i, end, clocks=found, lead=way.lead, at=way.at, link=link)
+            for end, found in sure.items()
         ]

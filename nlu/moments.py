@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
-from datetime import UTC, date, datetime, time, timedelta
+from datetime import UTC, date, datetime, timedelta
 from operator import attrgetter
 from typing import NamedTuple
 from zoneinfo import ZoneInfo
@@ -27,6 +27,7 @@ EVENING = 20
 MIDDAY = 12
 EARLY_EVENING = frozenset({4, 5})
 """Hours of which "tonight" is said in the afternoon too."""
+NONE = timedelta(0)
 OFFERED = 2
 """Moments of a bare hour that are offered when none is near."""
 
@@ -145,22 +146,25 @@ _by_age = attrgetter("ago")
 
 
 def _latest(clock: Clock, hours: list[int], arrived: datetime, reach: timedelta) -> Moment:
-    now, today = arrived.astimezone(UTC), arrived.date()
+    today = arrived.date()
     past: list[_Past] = []
     # No time of tomorrow is now before the evening, whatever the clocks do in between.
     for back in (-1, 0, 1, 2) if arrived.hour >= EVENING else (0, 1, 2):
-        day = today - timedelta(days=back)
+        day = today - timedelta(days=back) if back else today
         for hour in hours:
-            at = _local(day, hour, clock.minute, arrived)
-            ago = now - at[0].astimezone(UTC)
+            first = _first(day, hour, clock.minute, arrived)
+            ago = _ago(first, arrived)
             if ago < -SKEW:
                 continue
+            if _is_plain(first):
+                past.append(_Past(ago, first))
+                continue
+            at = _local(day, hour, clock.minute, arrived)
             if not all(map(_exists, at)):
                 if back <= 1 and ago < reach:
                     return Moment()
                 continue
-            past.append(_Past(ago, at[0]))
-            past += [_Past(now - m.astimezone(UTC), m) for m in at[1:]]
+            past += [_Past(_ago(m, arrived), m) for m in at]
         if past and len(hours) == 1:
             break  # the same hour of an earlier day is out of reach, and no nearer
         if len(past) >= OFFERED and past[-1].ago > reach and past[-2].ago >= -SKEW:
@@ -180,6 +184,8 @@ def _within(clock: Clock, past: list[_Past], reach: timedelta) -> Moment:
     if not near:
         return Moment((), tuple(each.at for each in past[: OFFERED if bare else 1]))
     first = near[0].at
+    if len(near) == 1:
+        return Moment((first,))
     shown = (first.hour, first.minute, first.date())
     twice = [each for each in near if (each.at.hour, each.at.minute, each.at.date()) == shown]
     return Moment(tuple(each.at for each in reversed(twice)))
@@ -246,17 +252,33 @@ def _existing(day: date, hour: int, minute: int, arrived: datetime) -> list[date
 
 def _exists(at: datetime) -> bool:
     """Whether the clocks of the ward ever show this: not in the hour that is left out in spring."""
-    if isinstance(at.tzinfo, ZoneInfo) and at.utcoffset() == at.replace(fold=1 - at.fold).utcoffset():
-        return True  # what is left out, and what comes twice, has two offsets (PEP 495)
+    if _is_plain(at):
+        return True
     again = at.astimezone(UTC).astimezone(at.tzinfo)
     return again.replace(tzinfo=None) == at.replace(tzinfo=None)
 
 
-def _local(day: date, hour: int, minute: int, arrived: datetime) -> list[datetime]:
-    """The moment or two that the clocks of the ward show this; one in a gap is returned too."""
+def _is_plain(at: datetime) -> bool:
+    """Whether the clocks show it once: what is left out and what comes twice has two offsets (PEP 495)."""
+    return isinstance(at.tzinfo, ZoneInfo) and at.utcoffset() == at.replace(fold=1 - at.fold).utcoffset()
+
+
+def _first(day: date, hour: int, minute: int, arrived: datetime) -> datetime:
+    """The moment that the clocks of the ward show this, the first of two; also where they leave it out."""
     if hour == 24:
         day, hour = day + relativedelta(days=1), 0
-    first = datetime.combine(day, time(hour, minute), arrived.tzinfo)
+    return datetime(day.year, day.month, day.day, hour, minute, tzinfo=arrived.tzinfo)
+
+
+def _ago(at: datetime, arrived: datetime) -> timedelta:
+    """How long before the arrival it was, as the sun sees it; both are of one zone."""
+    wall = arrived - at  # between two of one zone these are the hands of the clock
+    return wall - ((arrived.utcoffset() or NONE) - (at.utcoffset() or NONE))
+
+
+def _local(day: date, hour: int, minute: int, arrived: datetime) -> list[datetime]:
+    """The moment or two that the clocks of the ward show this; one in a gap is returned too."""
+    first = _first(day, hour, minute, arrived)
     second = first.replace(fold=1)
     if first.utcoffset() == second.utcoffset() or not tz.datetime_ambiguous(first):
         return [first]

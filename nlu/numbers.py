@@ -114,7 +114,7 @@ def numbers(toks: Toks, i: int) -> list[Number]:
     if not starts_number(toks, i):
         return []
     found = _from_digits(toks, i) if word(toks, i)[0] in "0123456789.$" else _from_words(toks, i)
-    return list(dict.fromkeys(_twice(toks, n) for n in found))
+    return list(dict.fromkeys(found if "(" not in toks.words else (_twice(toks, n) for n in found)))
 
 
 def _twice(toks: Toks, number: Number) -> Number:

@@ -130,19 +130,22 @@ class Pipeline:
     def cues(self, toks: Sequence[Token]) -> tuple[Cue, ...]:
         """The cue phrases of tokens, the longest at each place, in order, without overlaps."""
         matches = self.matcher(self.tokenizer.doc(toks))
-        found = sorted((m for m in matches if not _ends_a_number(toks, m[1])), key=lambda m: (m[1], -m[2]))
+        found = [m for m in matches if toks[m[1]].text not in ONES or not _ends_a_number(toks, m[1])]
+        found.sort(key=lambda m: (m[1], -m[2]))
+        several = [(start, end) for _, start, end in found if end - start > 1]
+        begins = {start for start, _ in several}
+        denied = {start for start, end in several if toks[end - 1].text in DENYING}
         kept: list[Cue] = []
         free = 0
-        begins = {start for _, start, end in found if end - start > 1}
-        denied = {start for _, start, end in found if end - start > 1 and toks[end - 1].text in DENYING}
         for key, start, end in found:
+            if start < free:
+                continue
             denies = end - start > 1 and end - 1 in begins and _denies_the_next(toks, end, denied)
             if denies or (end - start > 1 and _is_no_phrase(toks, start, end)):
                 continue
-            if start >= free:
-                name, value = self.labels[key]
-                kept.append(Cue(name, value, start, end))
-                free = end
+            name, value = self.labels[key]
+            kept.append(Cue(name, value, start, end))
+            free = end
         return tuple(kept)
 
 

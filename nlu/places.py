@@ -73,12 +73,14 @@ class Places:
 
     def sure_clocks(self, i: int) -> Mapping[int, Clocks]:
         """The times that can be nothing else, by their ends."""
-        if not clocks(self.toks, i):
+        times = clocks(self.toks, i)
+        if not times:
             return NO_TIMES
         if i not in self._clocks:
             found: dict[int, list[Clock]] = {}
-            for end, clock in clocks(self.toks, i):
-                if clock.sure or self._is_heading(i) or self._is_colon(clock, i):
+            heads = self._is_heading(i)
+            for end, clock in times:
+                if clock.sure or heads or self._is_colon(clock, i):
                     found.setdefault(end, []).append(clock._replace(sure=True))
             self._clocks[i] = {end: Clocks(cs) for end, cs in found.items()}
         return self._clocks[i]
@@ -88,8 +90,10 @@ class Places:
 
     def _is_heading(self, i: int) -> bool:
         """ "1900: bed 12 340, bed 14 220": four digits and a colon at the very start are a time."""
+        if i:
+            return False
         said = word(self.toks, i)
-        four = i == 0 and len(said) == FULL_HOUR and said.isdecimal() and word(self.toks, 1) == ":"
+        four = len(said) == FULL_HOUR and said.isdecimal() and word(self.toks, 1) == ":"
         return four and not glued(self.toks, 2) and not self.labels(i)
 
     def ends(self, i: int) -> frozenset[int]:

@@ -87,7 +87,7 @@ def _whole(text: str, ward: Ward) -> Outcome:
     """What a message says as a whole; where that is asked, what it says part by part, if each is whole."""
     read = pipeline().read(text, voice=ward.voice)
     outcome = _outcome(read, ward)
-    if not any(isinstance(u, Unclear) for u in outcome):
+    if not _asks(outcome):
         return outcome
     again = Again(read, ward, _outcome)
     found = (way(again) for way in (AGAIN_DICTATED if ward.voice else AGAIN_TYPED))
@@ -115,7 +115,13 @@ def _outcome(read: Read, ward: Ward) -> Outcome:
     outcome = settled(found, text, strict=ward.voice)
     if overfull and any(isinstance(s, Statement) for s in outcome):
         return (Unclear(slot="kind", text=text),)
+    if not _asks(outcome):
+        return outcome
     return _all_asked(untimed_asked(outcome, text), text, voice=ward.voice)
+
+
+def _asks(outcome: Outcome) -> bool:
+    return Unclear in map(type, outcome)
 
 
 def _found(ways: Sequence[tuple[Item, ...]], read: Read, ward: Ward) -> tuple[list[Reading | Unjudged], bool]:

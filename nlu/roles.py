@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from datetime import datetime
-from itertools import pairwise
 
 from .followers import DIALLED
 from .items import FULL_HOUR, RECENT, Item, is_now
@@ -57,29 +56,28 @@ def assignments(items: tuple[Item, ...], arrived: datetime) -> tuple[list[tuple[
 
 
 def _paired(items: tuple[Item, ...]) -> frozenset[int]:
-    beside = (
-        a.start
-        for a, b in pairwise(items)
-        if a.role == "num" and b.role in {"num", "tube"} and a.end == b.start
-    )
-    led = (
-        a.start
-        for a, cue, b in zip(items, items[1:], items[2:], strict=False)
-        if a.label is not None and a.end == cue.start
-        if (cue.value == b.lead == "level") or (cue.value == "closing" and b.role == "num")
-    )  # "12 mark 340 14 mark 220", "3 closing 410 5 closing 285"
-    now = (
-        a.start
-        for a, time, b in zip(items, items[1:], items[2:], strict=False)
-        if a.label is not None and is_now(time) and b.role == "num" and b.label is None and not b.lead
-    )  # "marked 23 just now 905"
-    at = (
-        a.start
-        for a, b in pairwise(items)
-        if a.label is not None and b.role == "num" and b.at and b.label is None and not b.lead.startswith("l")
-        if b.unit in {"ml", "litre"}
-    )  # "marked 31 at 865 mL"
-    return frozenset((*beside, *led, *now, *at, *found_before(items)))
+    beds = (k for k in range(len(items) - 1) if items[k].role == "num" or items[k].label is not None)
+    beside = [items[k].start for k in beds if _is_paired(items, k)]
+    return frozenset((*beside, *found_before(items)))
+
+
+def _is_paired(items: tuple[Item, ...], k: int) -> bool:
+    """Whether a number, or the line of a bed, follows at once: "12 1050", "marked 23 just now 905"."""
+    a, b = items[k], items[k + 1]
+    if a.role == "num" and b.role in {"num", "tube"} and a.end == b.start:
+        return True
+    if a.label is None:
+        return False
+    plain = b.role == "num" and b.label is None
+    if plain and b.at and not b.lead.startswith("l") and b.unit in {"ml", "litre"}:
+        return True  # "marked 31 at 865 mL"
+    last = items[k + 2] if k + 2 < len(items) else None
+    if last is None:
+        return False
+    led = b.value == last.lead == "level" or (b.value == "closing" and last.role == "num")
+    if led and a.end == b.start:
+        return True  # "12 mark 340 14 mark 220", "3 closing 410 5 closing 285"
+    return is_now(b) and last.role == "num" and last.label is None and not last.lead
 
 
 def _options(item: Item, trail: Trail) -> Iterator[Item]:

@@ -41,16 +41,21 @@ def gathered(items: Iterable[Item], toks: Toks) -> list[Draft]:
         d for d in gathering.drafts if d.bed or d.time or d.tubes or d.clashes or d.wants or d.has_content
     ]
     _without_told_again(drafts)
-    _with_bed_behind(drafts, [i.start for i in said if i.role == "sep"])
+    if len(drafts) > 1:
+        _share(drafts, said, gathering)
+    return drafts
+
+
+def _share(drafts: list[Draft], items: tuple[Item, ...], gathering: Gathering) -> None:
+    _with_bed_behind(drafts, [i.start for i in items if i.role == "sep"])
     _fold_bare(drafts)
     if gathering.leads.times:
         _under_headings(drafts)
     _share_beds(drafts)
-    share_times(drafts, [i for i in said if i.role == "sep" and i.value in APART])
+    share_times(drafts, [i for i in items if i.role == "sep" and i.value in APART])
     _share_order(drafts)
     _share_closing(drafts, gathering.closes)
-    _ask_which_tube(drafts, said)
-    return drafts
+    _ask_which_tube(drafts, items)
 
 
 def _ask_which_tube(drafts: list[Draft], items: tuple[Item, ...]) -> None:

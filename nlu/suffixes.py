@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from .clockface import Clock
-from .days import part_of_day
+from .days import FIRST_WORDS, part_of_day
 from .numbers import Toks, glued, is_digits, word
 from .patterns.clockwords import AMPM, HOUR_WORDS
 
@@ -21,7 +21,7 @@ def suffixed(toks: Toks, i: int, clock: Clock) -> tuple[int, Clock]:
         end, clock = _hours_word(toks, end, clock)
         if not clock.part:
             end, clock = _meridiem(toks, end, clock)
-    stop, part = part_of_day(toks, end)
+    stop, part = part_of_day(toks, end) if word(toks, end) in FIRST_WORDS else (end, "")
     if part and not (word(toks, end) == "at" and is_digits(toks, end + 2)):
         end, clock = stop, _with_part(clock, part)
     if clock.crossed and clock.part in EITHER:

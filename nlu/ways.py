@@ -70,8 +70,6 @@ HOPELESS = 2
 
 def followed(ways: list[Way], widest: int, toks: Toks, *, voice: bool) -> tuple[list[Way], bool]:
     """The ways to follow further, and whether one that might have stood had to be let go."""
-    if len(ways) <= widest:
-        return ways, False
     cut = {id(way): len(cuts(way.items, toks, voice)) for way in ways}
     ranked = sorted(ways, key=lambda way: cut[id(way)])
     hopeful = [way for way in ranked if cut[id(way)] < cut[id(ranked[0])] + HOPELESS]

@@ -35,6 +35,8 @@ BETWEEN = frozenset(
 )
 ORDERED = frozenset({"respectively", "resp", "respectfully"})
 SIDES = frozenset({"left", "right", "l", "r", "tube", "tubes", "apical", "basal", "mediastinal", "both"})
+SIGNS = AT | BETWEEN | ORDERED
+"""Between the beds and their lines stands one of these, or behind both."""
 TWO = 2
 HOURS = 24
 """A number up to this one that stands behind "at" may be an hour."""
@@ -44,6 +46,8 @@ MOST = 8
 def zipped(again: Again) -> Told:
     """The line of each bed; nothing where the message is no such list, or one of them is not whole."""
     toks, index = again.toks, again.ward.index
+    if JOINERS.isdisjoint(toks.words) or SIGNS.isdisjoint(toks.words):
+        return ()
     runs = [run for run in _runs(toks) if len(run) >= TWO]
     if len(runs) != TWO or not SIDES.isdisjoint(toks.words):
         return ()
