@@ -26,7 +26,6 @@ from bot.engine.resumed import resumed
 from bot.engine.values import Amendment, Interval, Severity
 from bot.engine.volumes import intervals
 from bot.store.book import Book
-from bot.store.notices import Notice
 from bot.store.questions import Choice, Question
 from bot.wording.cautions import caution_text, told_once
 from bot.wording.gsm import gsm_only
@@ -280,15 +279,5 @@ class Bedside:
         self, bed: str | None, code: str, text: str, drain: str | None = None, unconfirmed: bool = False
     ) -> None:
         """Queue a notice about a bed."""
-        self.book.queue(
-            Notice(
-                unit=self.context.unit.id,
-                bed=bed,
-                drain=drain,
-                code=code,
-                text=text,
-                queued_at=self.now,
-                message=self.context.message_id,
-                unconfirmed=unconfirmed,
-            )
-        )
+        notice = self.context.notice(bed, code, text)
+        self.book.queue(replace(notice, drain=drain, unconfirmed=unconfirmed))

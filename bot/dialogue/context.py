@@ -7,6 +7,7 @@ from datetime import UTC, datetime, timedelta
 from typing import Literal
 
 from bot.links import Links
+from bot.store.notices import Notice
 from bot.unit import Person, Unit
 from bot.wording.queries.view import View
 
@@ -40,6 +41,18 @@ class Context:
         """From when and where a reply is written; who is or was on the unit's list has a name there."""
         names = {self.person.id: self.person.name, **self.unit.names}
         return View(zone=self.unit.zone, now=self.now, people=names)
+
+    def notice(self, bed: str | None, code: str, text: str) -> Notice:
+        """What this message has to tell someone who did not ask, about a bed."""
+        return Notice(
+            unit=self.unit.id,
+            bed=bed,
+            drain=None,
+            code=code,
+            text=text,
+            queued_at=self.now,
+            message=self.message_id,
+        )
 
     @property
     def said_at(self) -> datetime:

@@ -69,7 +69,7 @@ def _overdue(desk: Desk) -> tuple[Notice, ...]:
     zone = desk.context.unit.zone
     return tuple(
         replace(
-            _notice(desk, patient.bed, caution.code, caution_text(caution, zone, desk.now)),
+            desk.context.notice(patient.bed, caution.code, caution_text(caution, zone, desk.now)),
             drain=caution.drain,
         )
         for patient in patients(desk)
@@ -83,18 +83,6 @@ def _unconfirmed(desk: Desk) -> tuple[Notice, ...]:
     for question in desk.book.unsettled():
         if is_unconfirmed(question, desk.now):
             text = unconfirmed_notice(unconfirmed_line(question, desk.view, settle=""))
-            notice = _notice(desk, question.bed, "unconfirmed", text)
+            notice = desk.context.notice(question.bed, "unconfirmed", text)
             found.append(replace(notice, drain=question.drain, about=question.id))
     return tuple(found)
-
-
-def _notice(desk: Desk, bed: str | None, code: str, text: str) -> Notice:
-    return Notice(
-        unit=desk.context.unit.id,
-        bed=bed,
-        drain=None,
-        code=code,
-        text=text,
-        queued_at=desk.now,
-        message=desk.context.message_id,
-    )
