@@ -79,15 +79,20 @@ def clock(moment: datetime, zone: tzinfo, now: datetime) -> str:
 
     A local time that the autumn change repeats carries its zone's letters ("01:30 EDT").
     """
-    when, told = _at(moment.astimezone(UTC), zone)
-    if when == _at(now.astimezone(UTC), zone)[0]:
+    when, told = _local(moment, zone)
+    if when == _local(now, zone)[0]:
         return told
     return f"{day(moment, zone)} {told}"
 
 
+def _local(moment: datetime, zone: tzinfo) -> tuple[date, str]:
+    """The day and the time of day there."""
+    return _at(moment.astimezone(UTC), zone)
+
+
 @lru_cache(maxsize=1024)  # a reply tells few moments, and they come again in the next one
 def _at(moment: datetime, zone: tzinfo) -> tuple[date, str]:
-    """The day and the time of day. The moment in UTC: two of one zone that are an hour apart can be equal."""
+    """The same of a moment in UTC: two of one zone that are an hour apart can be equal."""
     local = moment.astimezone(zone)
     told = f"{local.hour:02d}:{local.minute:02d}"
     if local.replace(fold=0).utcoffset() != local.replace(fold=1).utcoffset():
@@ -97,7 +102,7 @@ def _at(moment: datetime, zone: tzinfo) -> tuple[date, str]:
 
 def stretch(begin: datetime, end: datetime, zone: tzinfo, now: datetime) -> str:
     """Two moments, the day said once where both share it: "15:00-19:00", "Tue 3 Mar 15:00-19:00"."""
-    if begin.astimezone(zone).date() == end.astimezone(zone).date():
+    if _local(begin, zone)[0] == _local(end, zone)[0]:
         return f"{clock(begin, zone, now)}-{clock(end, zone, end)}"
     return f"{clock(begin, zone, now)} to {clock(end, zone, now)}"
 
