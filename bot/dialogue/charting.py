@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import datetime
 
 from bot.dialogue.answer import ChartRow, Stretch
 from bot.dialogue.bedside import Bedside
@@ -31,19 +30,19 @@ def fresh_volumes(bedside: Bedside, drain: str) -> tuple[Fresh, ...]:
         held = {(each.begin.at, each.end.at) for each in before}
         told = (each for each in now if (each.begin.at, each.end.at) not in held)
         return _by_shift(bedside, drain, tuple(told))
-    known = {_given_out(each) for each in before}
-    new = (each for each in now if _given_out(each) not in known)
+    known = {each.given_out for each in before}
+    new = (each for each in now if each.given_out not in known)
     return tuple(Fresh(each, True) for each in new if not is_amended(bedside, drain, each))
 
 
 def _by_shift(bedside: Bedside, drain: str, new: tuple[Interval, ...]) -> tuple[Fresh, ...]:
     """A line that closes a shift charts the whole of it; the other volumes are told, not charted."""
     schedule = bedside.policy.schedule
-    known = {_given_out(each) for each in closings(bedside.before[drain], schedule)}
+    known = {each.given_out for each in closings(bedside.before[drain], schedule)}
     whole = {
         each.end.entry: each
         for each in closings(bedside.ledger(drain), schedule)
-        if _given_out(each) not in known and not is_amended(bedside, drain, each)
+        if each.given_out not in known and not is_amended(bedside, drain, each)
     }
     told = [_told(whole.pop(each.end.entry, None), each) for each in new]
     return (*told, *(Fresh(each, True) for each in whole.values()))
@@ -60,12 +59,6 @@ def is_amended(bedside: Bedside, drain: str, interval: Interval) -> bool:
     """
     begin, end = interval.begin.at, interval.end.at
     return any(end == each.end and begin in (each.begin, end) for each in _amended(bedside, drain))
-
-
-def _given_out(interval: Interval) -> tuple[datetime, datetime, int, bool, datetime]:
-    """A volume as a chart holds it: a final level told later may be its new beginning at the same moment."""
-    begin, end = interval.begin.at, interval.end.at
-    return begin, end, interval.volume_ml, interval.at_least, interval.shift.start
 
 
 def _amended(bedside: Bedside, drain: str) -> tuple[Amendment, ...]:

@@ -25,11 +25,10 @@ from bot.engine.entries import (
 from bot.engine.ledger import Ledger, fold
 from bot.engine.past import reaches_back
 from bot.engine.policy import ChartBy, Schedule
-from bot.engine.values import Amendment, Charted, Interval
+from bot.engine.values import Amendment, Charted, GivenOut, Interval
 from bot.engine.volumes import charted
 
-_Key = tuple[datetime, datetime, int, bool, datetime]
-_Held = dict[_Key, Interval]
+_Held = dict[GivenOut, Interval]
 
 
 def amendments(
@@ -134,7 +133,7 @@ def _volumes(ledger: Ledger, count: int, schedule: Schedule, chart_by: ChartBy) 
 
 
 def _held(given_out: Iterable[Interval]) -> _Held:
-    return {(i.begin.at, i.end.at, i.volume_ml, i.at_least, i.shift.start): i for i in given_out}
+    return {interval.given_out: interval for interval in given_out}
 
 
 def _charted_afresh(was: _Held, now: _Held) -> _Held:

@@ -11,7 +11,10 @@ from datetime import datetime
 from enum import StrEnum
 from itertools import pairwise
 from operator import attrgetter
-from typing import Final, Literal
+from typing import Final, Literal, TypeAlias
+
+GivenOut: TypeAlias = tuple[datetime, datetime, int, bool, datetime]
+"""From when, until when, how much in mL, whether at least, and when the shift starts that charts it."""
 
 AT: Final = attrgetter("at")
 """The moment of a level, an entry or a point: what they are looked up by."""
@@ -111,6 +114,12 @@ class Interval:
     """Set when it crosses an unlined shift start, which it then names."""
     between: tuple[Level, ...] = ()
     """The levels between the two: none of neighbours, those of a shift that is charted as a whole."""
+
+    @property
+    def given_out(self) -> GivenOut:
+        """The volume as a chart holds it, whichever levels it lies between: a final level told later may be
+        its new beginning at the same moment."""
+        return self.begin.at, self.end.at, self.volume_ml, self.at_least, self.shift.start
 
     @property
     def subtractions(self) -> tuple[tuple[int, int], ...]:
