@@ -5,6 +5,7 @@ A word for a plan or an order says otherwise that something lies ahead. Called b
 
 from __future__ import annotations
 
+from .items import FINDINGS
 from .numbers import Toks, word
 from .patterns.asides import STAFF, TITLES
 from .pipeline import Cue
@@ -26,7 +27,9 @@ AGREED = ADVICE | {
     "requested",
 }
 """Behind an event, with an "as" before these, on whose word it was done."""
-HAPPENING = frozenset({"what", "kind", "waterseal"})
+FORESEEN = frozenset({"expected", "anticipated", "hoped"})
+"""What was found is as it was foreseen: "bubbling continuously as expected"."""
+HAPPENING = FINDINGS | {"what", "kind"}
 HINTS = LINKS | ADVICE
 STOPS = frozenset({".", ";", "!", "but", "then"})
 AHEAD = frozenset(
@@ -66,7 +69,7 @@ def _agreed(cues: tuple[Cue, ...], toks: Toks) -> list[Cue]:
 def _start(cue: Cue, toks: Toks) -> int:
     """Where "as per plan", "as ordered" begins; the cue's own start where it is none of these."""
     start = cue.start
-    if cue.label not in {"plan", "order"} or word(toks, cue.end - 1) not in PLANNED | AGREED:
+    if cue.label not in {"plan", "order"} or word(toks, cue.end - 1) not in PLANNED | AGREED | FORESEEN:
         return start
     if word(toks, cue.end - 1) in ADVICE:
         return next((k for k in range(start - 1, start - 4, -1) if word(toks, k) in WORD_OF), start)

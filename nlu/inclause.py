@@ -89,6 +89,7 @@ def _unread(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             or _is_far_behind(item, clause)
             or _is_behind_what(item, clause, toks)
             or _is_behind_line(item, clause, toks)
+            or _is_behind_finding(item, clause)
         ):
             yield f"{item.name!r} may say what the number is"
 
@@ -102,6 +103,12 @@ def _is_added(clause: tuple[Item, ...], bare: list[Item], toks: Toks) -> bool:
 def _is_behind_line(item: Item, clause: tuple[Item, ...], toks: Toks) -> bool:
     """ "340 at 1900 dark in there": behind a line that was told whole."""
     return any(is_remark_behind(clause, k, toks) for k, i in enumerate(clause) if i.end <= item.start)
+
+
+def _is_behind_finding(item: Item, clause: tuple[Item, ...]) -> bool:
+    """ "340 at 1900 swinging grand": a remark on what was found."""
+    level = max(i.end for i in clause if i.role == "level")
+    return any(i.value in {"leak", "tidal"} and level <= i.start < item.start for i in clause)
 
 
 def _is_behind_what(item: Item, clause: tuple[Item, ...], toks: Toks) -> bool:

@@ -1,4 +1,4 @@
-"""An air leak with the words before it: "small intermittent leak", "intermittent small leak".
+"""An air leak with the words around it: "small intermittent leak", "no leak on coughing".
 
 Called by `recast`, once the cues have their meaning.
 """
@@ -13,10 +13,13 @@ SIZES = frozenset(
     | {"huge", "new", "a", "an", "wee", "low", "faint"}
 )
 """Words of how large it is, which has no slot."""
+BREATHING = frozenset({"on", "with", "w", "when", "during"})
 
 
 def leaks(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each leak with how large it is and how it goes on."""
+    if any(c.label == "leakhow" for c in cues):
+        cues = _without_breaths(cues, toks)
     if not any(c.label == "leak" for c in cues):
         return cues
     hows = {c.end: c for c in cues if c.label == "leakhow"}
@@ -35,3 +38,20 @@ def _whole(cue: Cue, hows: dict[int, Cue], toks: Toks) -> Cue:
     if not sized:
         return cue
     return cue._replace(start=start, value=how.value if how is not None else cue.value)
+
+
+def _without_breaths(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    """ "no leak on coughing", "swinging when he coughs": when it was looked at, where no leak is told."""
+    if any(c.label in {"leak", "leakgrade"} and c.value != "none" for c in cues):
+        return cues
+    return tuple(_at_a_breath(cue, cues, toks) for cue in cues)
+
+
+def _at_a_breath(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
+    """ "no leak, only when coughing" is none of these: then there is one."""
+    if cue.label != "leakhow" or word(toks, cue.start) not in BREATHING:
+        return cue
+    start = cue.start - (word(toks, cue.start - 1) == ",")
+    behind = any((c.label == "tidal" or c.value == "none") and c.end in {start, cue.start} for c in cues)
+    denied = any(c.label == "leak" and c.end != cue.start for c in cues)
+    return cue if denied or not behind else cue._replace(label="word", value="breathing")

@@ -23,6 +23,7 @@ from .leaks import leaks
 from .neighbours import SIDES, is_setting, number_follows, phrase_of
 from .newcomers import with_newcomers
 from .numbers import Toks, is_digits, starts_number, word
+from .occasions import with_occasions
 from .ofeach import EACH, of_each
 from .patterns.leads import BED_WORDS
 from .patterns.places import PLACES
@@ -110,7 +111,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     around = bridged(sent(cues, read.tokens, labelled), read.tokens, labelled)
     around = with_going_in(around, read.tokens, index)
     found = as_before(of_their_like(recast(around, read.tokens), read.tokens), read.tokens)
-    found = of_each(leaks(found, read.tokens), read.tokens)
+    found = of_each(leaks(with_occasions(found, read.tokens), read.tokens), read.tokens)
     found = plainly(found, read.tokens, labelled)
     found = with_carried_out(with_endings(found, read.tokens, labelled), read.tokens)
     found = with_late(everyday(found, read.tokens), read.tokens)

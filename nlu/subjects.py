@@ -27,6 +27,7 @@ from .patterns.asides import (
     TITLES,
     WITH,
 )
+from .remarked import HEDGES, LIMBS, doubted, without_harmless
 from .roles import OF_PATIENT, is_event
 from .rules import Rule, Rules, signs, there
 from .turned import LASTING, was_so
@@ -81,7 +82,7 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     if there(items).isdisjoint(TELLING):
         return
     yield from signs(OF_ALL, items, toks)
-    parts = [list(clause) for clause in clauses(items, STRONG)]
+    parts = [without_harmless(clause, toks) for clause in clauses(items, STRONG)]
     for place, clause in enumerate(parts):
         events = [i for i in clause if is_event(i)]
         yield from _loaded(clause)
@@ -316,6 +317,7 @@ OF_ALL = Rules(
         Rule(_low_wall, frozenset({"check"})),
         Rule(_suction_back, EVENT_CUES),
         Rule(_queried, EVENT_CUES | FINDINGS, frozenset({"?"})),
+        Rule(doubted, FINDINGS, HEDGES | LIMBS),
         Rule(was_so, EVENT_CUES | LASTING, frozenset({"was", "were"})),
         Rule(_sealed, frozenset({"seal"})),
         Rule(_changing, EVENT_CUES),

@@ -11,7 +11,7 @@ from itertools import pairwise
 
 from .asking import ASKED_ABOUT, ASKING, AUXILIARY, asking, doubted
 from .clauses import NUMBERS, clauses, happens, is_strange
-from .items import Item
+from .items import Item, is_now
 from .numbers import Toks, glued, word
 from .patterns.asides import DONE_TO, STAFF
 from .rules import Rule
@@ -105,8 +105,10 @@ def _summed(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
 
 def _timed_apart(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "line 840, dr rounded at 1400", "840, turned 0600": the time may be of what was done then."""
+    lined = any(i.role in NUMBERS for i in items) or sum(i.role == "time" for i in items) > 1
     for clause in list(clauses(items))[1:]:
         times = [i for i in clause if i.role == "time" and i.lead not in {"since", "timeword"}]
+        times = [i for i in times if lined or not is_now(i)]  # "was kinked, sorted now"
         told = any(i.role in {"bed", "tube", "check", *NUMBERS} or _is_fact(i) for i in clause)
         if not times or told:
             continue

@@ -13,6 +13,7 @@ OTHER: dict[str, tuple[str, ...]] = {
     ),
     "word:done": ("(as|) per (protocol|policy|unit policy|unit protocol)",),
     "word:way": (
+        "away (nicely|well|grand|there|happily|steadily|beautifully|lovely)",
         "going to (the|) (loo|bathroom|toilet|commode|shower|chair|washroom)",
     ),
     "word:under": (

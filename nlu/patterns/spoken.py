@@ -29,5 +29,9 @@ SPOKEN: tuple[str, ...] = (
     "over and out", "that's all", "that's it", "(yeah|yep|yes) so",
     "(that's|thats) (it|all) (for now|for tonight|for today|for me|from me)",
     "(thank you|thanks) (so much|very much|a lot|again)",
-    "lah", "leh", "lor", "sia", "alr",
+    "lah", "leh", "lor", "sia", "alr", "aiyo", "aiyoh", "aiyah", "aiya", "alamak", "wah", "ja", "yoh", "eish",
+    "ag", "shame", "shem", "(ay|hay|) naku", "arre", "acha", "accha", "arrah", "ah sure", "now now",
+    "(kindly|please|pls) (note|be informed) (that|)", "(this is|just) to inform (you|) (that|)",
+    "for your (kind|) information", "be informed (that|)",
+    "(the|our) (poor|wee|) (divil|craythur|lad|lass|dote) in",
 )  # fmt: skip

@@ -1,0 +1,54 @@
+"""What is said behind a finding and changes nothing of it, and what makes a finding doubtful."""
+
+from __future__ import annotations
+
+import pytest
+
+from .saying import CHANNELS, Channel, reading
+
+SWINGING = "checked bed=4 tidaling=True"
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+@pytest.mark.parametrize(
+    ("said", "read"),
+    [
+        ("bed 4 swinging grand, no bubbling", "checked bed=4 air_leak=none tidaling=True"),
+        ("bed 4 swinging beautifully", SWINGING),
+        ("bed 4 swinging away nicely", SWINGING),
+        ("bed 4 swinging as before", SWINGING),
+        ("bed 4 swinging with every breath", SWINGING),
+        ("bed 4 swinging when he coughs", SWINGING),
+        ("bed 4 swinging since the move", SWINGING),
+        ("bed 4 no leak on coughing", "checked bed=4 air_leak=none"),
+        ("bed 4 bubbling continuously as expected", "checked bed=4 air_leak=continuous"),
+        ("bed 4 milky drainage after first feed", "checked bed=4 fluid=chylous"),
+        ("the poor divil in bed 4 swinging", SWINGING),
+        ("kindly note bed 4 swinging", SWINGING),
+        ("bed 4 swinging, specimen sent", SWINGING),
+        ("bed 4 swinging, watching telly", SWINGING),
+    ],
+)
+def test_a_remark_behind_a_finding_changes_nothing(said: str, read: str, channel: Channel) -> None:
+    assert reading(said, channel=channel) == read
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "bed 4 swinging maybe",
+        "bed 4 swinging his legs",
+        "bed 4 bubbling subsided",
+        "bed 4 bubbling from his nose",
+        "bed 4 bloody nose",
+        "bed 4 blood cultures sent",
+        "bed 4 haemoserous ooze on dressing",
+        "bed 4 swinging hard to say",
+        "bed 4 leak expected",
+        "bed 4 swinging, no leak, only when he coughs",
+        "bed 3 serous and bonus mark 980 at 1900",
+        "bed 4 serous after walk 340",
+    ],
+)
+def test_a_finding_that_is_doubted_or_of_something_else_is_asked(said: str) -> None:
+    assert reading(said).startswith("ask ")
