@@ -130,6 +130,8 @@ def belongs(items: tuple[Item, ...]) -> bool:
 
 def turn_behind(items: tuple[Item, ...], toks: Toks) -> int:
     """ "i put bed 8 260 but its 206", "i wrote 451 for 3, it's 415": where it turns to what is so, or 0."""
+    if ENTERED.isdisjoint(toks.words):
+        return 0
     said = toks.said
     turns = (k for k, w in enumerate(said) if w == "but" or (w in {",", "."} and _is_slip(said[:k])))
     turn = next((k for k in turns if set(said[k + 1 : k + 3]) & BUT_IT), 0)
@@ -213,6 +215,8 @@ def _rebedded(items: tuple[Item, ...], toks: Toks) -> bool:
 
 def pointed(items: tuple[Item, ...], toks: Toks) -> Item | None:
     """ "that 340 was bed 6", "the 340 was for bed 6": where a line belongs that was told before."""
+    if "was" not in toks.words:
+        return None
     said = [i for i in items if i.role != "cue" or i.value not in {"bed", "filler"}]
     line, bed = said[0] if said else None, said[-1] if said else None
     if line is None or bed is None or line is bed or line.role != "num" or line.unit:
@@ -222,16 +226,17 @@ def pointed(items: tuple[Item, ...], toks: Toks) -> Item | None:
     plain = [i.role for i in said[1:-1]] in ([], ["time"]) or (len(said) == PAIR and said[1].at)
     by = word(toks, line.start - 1)
     of_bed = by == "that" or (by == "the" and "for" in toks.said[line.end : bed.start])
-    told = of_bed and is_told_of(bed, toks) and "was" in toks.words
+    told = of_bed and is_told_of(bed, toks)
     return bed if plain and told and line.at is False else None
 
 
 def _put_wrongly(items: tuple[Item, ...], toks: Toks) -> bool:
     """ "put 340 in bed 5 by mistake, it's bed 6"."""
+    if ENTERED.isdisjoint(toks.words):
+        return False
     beds = [i for i in items if i.role == "bed"]
-    slip = next((i for i in items if i.unread and i.name in SLIPS), None)
-    entered = not ENTERED.isdisjoint(toks.words) and slip is not None
-    return entered and len(beds) == PAIR and is_told_of(beds[1], toks)
+    slip = any(i.unread and i.name in SLIPS for i in items)
+    return slip and len(beds) == PAIR and is_told_of(beds[1], toks)
 
 
 def is_told_of(bed: Item, toks: Toks) -> bool:

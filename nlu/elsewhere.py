@@ -34,11 +34,13 @@ MOST_NAMES = 4
 GOING = frozenset({"left", "moved", "away"})
 MOST = 60
 """Of a ward or of its beds no number is larger; common practice, no source."""
+PLACES = WARDS | UNITS | WINGS | OUTINGS | HOSPITALS
+"""Without one of these nobody went anywhere else."""
 
 
 def elsewhere(cues: tuple[Cue, ...], toks: Toks, index: Mapping[str, str] | None) -> tuple[Cue, ...]:
     """The cues, the name of another ward as part of what tells that somebody went there."""
-    if (WARDS | UNITS | WINGS | OUTINGS | HOSPITALS).isdisjoint(toks.words):
+    if PLACES.isdisjoint(toks.words):
         return cues
     for cue in cues:
         if cue.value == "moved" and word(toks, cue.end) in OUTINGS and _is_place(toks, cue.end):

@@ -32,6 +32,7 @@ OF_IT = frozenset(
 """Behind it these say no more; "that" may be the line that is denied."""
 STOPS = frozenset({"", ".", ",", ";", "!", "-", "(", ")", "as", "because", "bc", "cos", "cuz", "and", "no"})
 FORGOT = frozenset({"forgot", "forgotten", "missed"})
+LATE = FORGOT | SENDING | SENDING_NOW
 THE = frozenset({"the", "my", "our", "a", "this"})
 LINES = frozenset({"one", "mark", "line", "reading", "entry", "level", "hourly"})
 SETTLING = frozenset({"choice", "kind", "neg", "no", "yes", "repair", "plan"})
@@ -42,7 +43,7 @@ LEAST = 2
 
 def with_late(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, with what only says that a line comes late as words that say nothing of it."""
-    if toks.words.isdisjoint(FORGOT | SENDING | SENDING_NOW):
+    if toks.words.isdisjoint(LATE):
         return cues
     late = [*_unsent(cues, toks), *_forgotten(cues, toks), *_only_now(toks)]
     inside = {k for cue in late for k in range(cue.start, cue.end)}

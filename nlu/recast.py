@@ -155,6 +155,8 @@ def _is_changed(cue: Cue, toks: Toks) -> bool:
 
 def _with_changes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """ "changed 7 at 0535, old one 1495": beside the level of an old one, what was changed is a canister."""
+    if CHANGED.isdisjoint(toks.words):
+        return cues
     olds = [c.start for c in cues if c.label == "old" and not OLD.isdisjoint(toks.said[c.start : c.end])]
     if any(c.value == "exchanged" for c in cues):
         return cues
