@@ -11,6 +11,8 @@ from .numbers import Toks, is_digits, word
 from .statements import Answered, Statement, Unclear
 
 MOST_HOURS = 24
+MOST_ML = 3000
+"""No canister holds so much."""
 LEVEL = 3
 """Digits of a level that may stand behind the single one of its bed."""
 DESCRIBING = frozenset({"it", "it's", "its", "that's", "thats", "this", "that"})
@@ -116,6 +118,8 @@ class Brief:
 
     def _may_have_bed(self) -> bool:
         """Dictated "1 540": bed 1 with 540, or 1,540?"""
+        if any(i.role == "num" and (i.amount or 0) > MOST_ML for i in self.items):
+            return True  # "five seven eight oh": bed 5 with 780
         apart = (i.start + 1 for i in self.items if i.role == "num" and i.core == i.start + 2)
         return any(is_digits(self.toks, k) and len(word(self.toks, k)) == LEVEL for k in apart)
 

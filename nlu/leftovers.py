@@ -21,6 +21,7 @@ from .inclause import OF_A_CLAUSE
 from .items import AMOUNTS, FINDINGS, Item
 from .looks import TURNING, half_understood, lost_finding
 from .mixups import HEARD, MIXUPS
+from .nearnumbers import says_nothing
 from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.asides import ASIDES, PLACES
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
@@ -208,7 +209,8 @@ def _beside(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             continue  # "clamped at eighteen hundred for transport"
         if word(toks, before.end - 1) not in TENS and is_remark_behind(items, k, toks):
             continue  # but not "at nineteen thirty fife"
-        if any(i.unread for i in pair) and any(i.role in VALUES for i in pair):
+        strange = any(i.unread for i in pair) and any(i.role in VALUES for i in pair)
+        if strange and not says_nothing(items, k, toks):
             yield "a word beside a value was not understood"
 
 

@@ -31,6 +31,12 @@ POINTING = frozenset(
         "earlier",
         "previous",
         "other",
+        "mediastinal",
+        "apical",
+        "basal",
+        "pleural",
+        "anterior",
+        "posterior",
     }
 )
 """Before "one" these make it a word that points, not a number ("the left one")."""
@@ -87,7 +93,7 @@ def starts_number(toks: Toks, i: int) -> bool:
     text = word(toks, i)
     if not text:
         return False
-    if text == "one" and word(toks, i - 1) in POINTING and word(toks, i + 1) not in NUMERALS:
+    if text == "one" and word(toks, i - 1) in POINTING and word(toks, i + 1) not in NUMERALS | {"point"}:
         return False
     if text in {"hundred", "thousand"}:
         alone = word(toks, i - 1) not in NUMERALS and not is_digits(toks, i - 1)

@@ -8,9 +8,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from .numbers import Toks, starts_number, word
+from .numbers import Toks, numbers, starts_number, word
+from .patterns.leads import BED_WORDS, LINES
 from .patterns.signing import (
     AFTER_YES,
+    AGAIN,
     BEFORE_UPDATE,
     BEHIND_A_NUMBER,
     CLOSINGS,
@@ -18,6 +20,7 @@ from .patterns.signing import (
     HALVES,
     HINTS,
     NO_HEADING,
+    NOUNS,
     UNITS,
 )
 from .patterns.smalltalk import NAMES
@@ -28,6 +31,8 @@ LEVELS = frozenset({"level", "levelat"})
 RIGHTED = frozenset({"was", "not", "should", "instead", "wrong", "correct"})
 LOGGING = frozenset({"log", "record", "note", "enter", "mark", "put"})
 SET_AT = frozenset({"at", "for"})
+IN_NUMBER = frozenset({"point", ".", ",", ":", "and"})
+CLIMBING = frozenset({"came", "comes", "come", "up", "went", "got", "climbed", "rose"})
 MODALS = frozenset({"can", "could", "would", "will"})
 CLOSING_WORDS = 4
 """The longest phrase that closes a message, in words."""
@@ -40,7 +45,7 @@ def signed(cues: tuple[Cue, ...], toks: Toks, *, voice: bool) -> tuple[Cue, ...]
     spans = [*_heading(cues, toks), *_polite(toks)]
     if voice:
         end = closing(toks)
-        spans += [*_yes_first(cues, toks), *_who(toks, end)]
+        spans += [*_yes_first(cues, toks), *_who(toks, end), *_once_more(toks)]
         spans += [(end, len(toks))] if end < len(toks) else []
     put = _put_down(toks)
     taken = [*spans, *put]
@@ -62,20 +67,29 @@ def _heading(cues: tuple[Cue, ...], toks: Toks) -> Iterator[tuple[int, int]]:
     if first is None or not BEFORE_UPDATE.issuperset(toks.said[:first]):
         return
     stop = word(toks, first + 1) in STOPS
-    lines = any(c.label in LEVELS and c.start > first for c in cues)
+    lines = any(c.label in LEVELS | {"canister"} and c.start > first for c in cues) or "have" in toks.words
     plain = lines and not _puts_right(toks, first)
     asked = word(toks, first + 1) == "please" and word(toks, first + 2) in LOGGING
     heads = first > 0 or stop or asked or plain
-    if (first > 0 and lines) or (heads and word(toks, first + 1) not in NO_HEADING):
+    on_what = word(toks, first + 1) not in NO_HEADING or (
+        plain and word(toks, first + 1) == "the" and word(toks, first + 2) in NOUNS
+    )
+    if (first > 0 and lines) or (heads and on_what):
         yield 0, first + 1 + stop
 
 
 def _puts_right(toks: Toks, update: int) -> bool:
     """ "update bed 12 line to 1050", but not "update bed 12 line 1050 at twenty to eight"."""
     return not RIGHTED.isdisjoint(toks.said[update:]) or any(
-        word(toks, k) == "to" and starts_number(toks, k + 1) and not starts_number(toks, k - 1)
+        word(toks, k) == "to" and starts_number(toks, k + 1) and not _is_up_to(toks, k)
         for k in range(update, len(toks))
     )
+
+
+def _is_up_to(toks: Toks, k: int) -> bool:
+    """ "twenty to eight", "came to 340": no level that is put in the place of another."""
+    before = word(toks, k - 1)
+    return before in CLIMBING or (starts_number(toks, k - 1) and word(toks, k - 2) not in BED_WORDS)
 
 
 def _polite(toks: Toks) -> Iterator[tuple[int, int]]:
@@ -114,6 +128,47 @@ def _who(toks: Toks, end: int) -> Iterator[tuple[int, int]]:
             yield k - 1, last
         elif last == end and word(toks, k - 1 - (word(toks, k - 1) in STOPS)) in UNITS | HALVES:
             yield k, last
+
+
+def _once_more(toks: Toks) -> Iterator[tuple[int, int]]:
+    """ "line 735, I repeat 735", "that's 540 mL", "that's for bed 26": said before, and the same."""
+    for k in range(1, len(toks)):
+        phrase = next((p for p in AGAIN if toks.said[k : k + len(p.split())] == tuple(p.split())), None)
+        if phrase is None:
+            continue
+        start = k + len(phrase.split())
+        start += word(toks, start) in {"for", ","}
+        bed = word(toks, start) in BED_WORDS
+        end = _number_end(toks, start + bed)
+        alike = (j for j in range(k) if (word(toks, j - 1) in BED_WORDS) == bed)
+        goes_on = bed and (word(toks, end) in LINES | {"closing"} or starts_number(toks, end))
+        if not goes_on and any(_is_same(toks, j, start + bed, end) for j in alike):
+            yield k, end + (word(toks, end) in UNITS | {"l"})
+
+
+def _number_end(toks: Toks, start: int) -> int:
+    """Where the number ends that is said at a place, all its parts taken; the place where none is."""
+    end = start
+    while starts_number(toks, end) or (end > start and _joins_numbers(toks, end)):
+        end += 1
+    return end
+
+
+def _joins_numbers(toks: Toks, i: int) -> bool:
+    return word(toks, i) in {"hundred", "thousand", "oh", "o"} or (
+        word(toks, i) in IN_NUMBER and starts_number(toks, i + 1)
+    )
+
+
+def _is_same(toks: Toks, first: int, start: int, end: int) -> bool:
+    """Whether the number at the first place is that between the others, in the same words or not."""
+    last = _number_end(toks, first)
+    if last == first or end == start:
+        return False
+    if toks.said[first:last] == toks.said[start:end]:
+        return True
+    told = {n.value for n in numbers(toks, first) if n.end == last}
+    return any(n.end == end and n.value in told for n in numbers(toks, start))
 
 
 def closing(toks: Toks) -> int:

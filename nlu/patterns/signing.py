@@ -10,6 +10,8 @@ okay ok so hi hey hello um uh er erm yes yeah right well good morning evening af
 another my our team everyone
 """
 BEFORE_UPDATE = frozenset(_BEFORE_UPDATE.split())
+NOUNS = frozenset({"drain", "canister", "box", "chest", "bottle", "tube", "chamber", "patient"})
+"""Behind "update the" these are what is reported on."""
 NO_HEADING = frozenset({"that", "it", "my", "this", "last", "the", "on", "me", "us", "him", "her", "them"})
 """Behind an update: what is put right, or who wants to hear it."""
 AFTER_YES = frozenset(
@@ -37,32 +39,30 @@ CLOSINGS = frozenset(
         "over and out", "end of message", "end of report", "message ends", "end message",
         "that's it", "thats it", "that is it", "that's all", "thats all", "that is all",
         "all good", "all set", "okay", "ok", "please", "ta", "copy that", "you got it", "okay great", "great",
-        "alright", "all right", "talk soon", "for now",
+        "alright", "all right", "talk later", "talk to you later",
+        "more later", "got to run", "gotta run", "got to go", "gotta go", "please and thanks",
+        "that's everything", "that's me done", "that's me", "that's all i have", "that's all i've got",
+        "that is everything", "talk soon", "for now",
     }
 )  # fmt: skip
+AGAIN = (
+    "again that's", "i repeat", "so that's", "that's", "again", "repeat", "repeating", "i say again",
+    "that is",
+)  # fmt: skip
+"""Before a number or a bed that was said before these say it once more."""
 BEHIND_A_NUMBER = frozenset({"over", "done", "all done", "got it", "send", "send it", "go ahead", "out"})
 """These close a message behind a number alone; behind anything else they say what happened."""
 GOING_ON = frozenset({"to", "at", "and", "is", "of", "not", "no", "be", "was", "it", "the", "a", "for"})
 """Before what closes a message these say that something was lost, or that it goes on."""
 UNITS = frozenset({"ml", "mls", "mil", "mils", "cc", "ccs", "millilitres", "milliliters", "litres", "liters"})
 HALVES = frozenset({"am", "pm", "m", "o'clock", "hours", "morning", "evening", "afternoon", "ago", "now"})
+_HINTS = """
+update updates yes yeah yep yup here speaking can could would will put putting again repeat repeating
+that's that
+"""
 HINTS = (
-    frozenset(
-        {
-            "update",
-            "updates",
-            "yes",
-            "yeah",
-            "yep",
-            "yup",
-            "here",
-            "speaking",
-            "can",
-            "could",
-            "would",
-            "will",
-        }
-    )
+    frozenset(_HINTS.split())
     | NAMES
     | frozenset(phrase.rsplit(" ", 1)[-1] for phrase in CLOSINGS | BEHIND_A_NUMBER)
 )
+"""Without one of these a message neither opens nor closes with more than its line."""

@@ -116,3 +116,51 @@ def test_a_right_tube_has_its_side() -> None:
 )
 def test_a_scan_is_a_label_where_nobody_goes_there(text: str, read: str, channel: Channel) -> None:
     assert reading(text, LABELS, channel) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "so i just went in to check on the gentleman in bed twelve and his canister is reading "
+        "five forty at nineteen hundred",
+        "our new heart patient over in bed twelve the line on his canister is five forty at nineteen hundred",
+        "put bed twelve down with a level of five forty at nineteen hundred",
+        "the little old lady in bed twelve is doing fine her chest tube is at five forty "
+        "at nineteen hundred hours",
+        "mister grumpy in bed twelve let me look at his drain finally level five forty "
+        "at nineteen hundred talk later",
+        "family's in with bed twelve so i was quick but the level was five forty mils at nineteen hundred",
+        "the surgeon wanted to know about bed twelve so i went and looked and "
+        "the canister reads five forty at nineteen hundred",
+        "another one for you the canister on bed twelve has a level of five forty at nineteen hundred",
+        "i read bed twelve and the level came to five forty at nineteen hundred got to run",
+        "bed twelve line five forty, i repeat five forty, at nineteen hundred bye",
+        "bed twelve line 540 at nineteen hundred again that's five four oh",
+        "chest tube in bed twelve again bed twelve is at five forty mils at nineteen hundred",
+        "bed twelve mark five forty at nineteen hundred that's for bed twelve",
+    ],
+)
+def test_what_is_told_around_a_bed_and_a_line_that_their_words_lead_is_no_part_of_them(text: str) -> None:
+    assert reading(text, BEDS, "voice") == LINE
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bed twenty fife line five forty",
+        "bed twelve bee line five forty",
+        "bed twelve mark five forty sex",
+        "bed seven heaven fifty at two",
+        "bed twelve line 1100 and 72 in the afternoon",
+        "bed twelve line five forty again that's five fifty",
+        "bed twelve line five forty that's for bed thirteen",
+        "five seven eight oh okay thanks",
+    ],
+)
+def test_a_word_that_may_be_the_rest_of_a_number_is_asked_about(text: str) -> None:
+    assert reading(text, BEDS, "voice").startswith("ask ")
+
+
+def test_a_spoken_decimal_behind_a_side_is_one_number() -> None:
+    said = "bed twelve left one point six eight liters"
+    assert reading(said, BEDS, "voice") == "mark bed=12 tube=left level_ml=1680"

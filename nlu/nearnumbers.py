@@ -1,0 +1,86 @@
+"""Words that may be a misheard number or letter: beside a value such a word may be the rest of it.
+
+"bed twenty fife", "mark three forty sex", "bed nine bee": what was lost changes the number, so it is asked.
+Any other word beside a value that its own word leads says nothing of it. Called by `leftovers`, for dictated
+messages.
+"""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from rapidfuzz.distance import OSA
+
+from .behind import DOUBTING, LINKING
+from .items import Item
+from .numbers import Toks, word
+from .patterns.clockwords import AGO, HOUR_WORDS, MINUTE_WORDS, PAST, TO
+from .patterns.clockwords import AMPM as HALVES
+from .patterns.leads import BED_WORDS
+from .patterns.numerals import HOMOPHONES, NUMERALS
+from .patterns.plainwords import PLAIN_WORDS
+from .patterns.smalltalk import NAMES
+
+LINES = frozenset({"level", "volume", "output", "check", "alt", "num"})
+_OF_DAY = "morning afternoon evening night tonight noon midnight today yesterday"
+OF_DAY = frozenset(_OF_DAY.split())
+OF_DAY |= HALVES.keys() | AGO | MINUTE_WORDS | HOUR_WORDS | PAST | TO
+"""Behind a number these say that some of it is a time."""
+LETTER = 2
+"""A word so short may be a letter."""
+SHORT, LONG = 4, 6
+"""Letters of a word that is near a number with one letter changed, or with two."""
+
+
+@lru_cache(maxsize=4096)
+def may_be_number(text: str) -> bool:
+    """Whether a word that was not understood may be a number, a letter or a part of one."""
+    if text in PLAIN_WORDS:
+        return False
+    if len(text) <= LETTER or not text.isalpha() or text in HOMOPHONES:
+        return True
+    reach = 1 if len(text) <= SHORT else 2 if len(text) <= LONG else 3
+    return any(OSA.distance(text, number, score_cutoff=reach) <= reach for number in NUMERALS)
+
+
+def says_nothing(items: tuple[Item, ...], k: int, toks: Toks) -> bool:
+    """Whether the words between this piece and the next say nothing of the value among them.
+
+    "the gentleman in bed 26", "bed 9 resting, line 540", "540 mils, talk later": the bed is called a bed, and
+    the number of the line a line, with its unit, or of a time that is sure.
+    """
+    before, item = items[k], items[k + 1]
+    if item.role == "bed":
+        called = word(toks, item.start - 1) in BED_WORDS
+        return before.unread and called and _is_led_line(items, k + 1)
+    if before.role == "bed":
+        return _is_plain(item) and _is_led_line(items, k + 1)
+    if before.role == "level":
+        named = item.name in NAMES and not before.unit  # "five forty Kate": five forty eight?
+        return _is_led(before) and not named and _is_remark(items, k + 1)
+    return before.role == "time" and before.sure_time and _is_remark(items, k + 1)
+
+
+def _is_plain(item: Item) -> bool:
+    return item.unread and item.name not in DOUBTING | OF_DAY and not may_be_number(item.name)
+
+
+def _is_led(level: Item) -> bool:
+    return level.lead in {"level", "levelat"} or level.unit == "ml"
+
+
+def _is_led_line(items: tuple[Item, ...], k: int) -> bool:
+    """Whether the next number is a level that its own word leads, with nothing strange between them."""
+    rest = items[k:]
+    level = next((n for n, i in enumerate(rest) if i.role in LINES or i.role in {"time", "bad"}), 0)
+    return level > 0 and rest[level].role == "level" and _is_led(rest[level]) and not rest[level - 1].unread
+
+
+def _is_remark(items: tuple[Item, ...], k: int) -> bool:
+    """Whether all that follows up to a stop is plain words, and does not go on about the number."""
+    for n, item in enumerate(items[k:]):
+        if item.role == "sep":
+            return True
+        if not _is_plain(item) or (n == 0 and item.name in LINKING):
+            return False
+    return True
