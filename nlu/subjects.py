@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from .behind import DOUBTING
 from .claims import STRONG
 from .clauses import clauses
 from .items import AMOUNTS, FINDINGS, Item
@@ -91,7 +92,9 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if not events and not checks:
             continue
         scope = _with_bed(parts, place)
-        scope = beside_events(scope, events, toks) if events else beside_checks(scope, clause, toks)
+        scope = (
+            beside_events(scope, events, toks) if events else _behind_line(beside_checks(scope, clause, toks))
+        )
         harmless = ASIDES if events else WALL_ASIDES if _is_indicator_told(items) else CHECK_ASIDES
         yield from _strange(
             scope, harmless | OF_MOVES if {e.name for e in events} == {"moved"} else harmless, toks
@@ -105,6 +108,14 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             if event.value == "what" and event.name in strong and phrase_of(event, toks) in EVERYDAY:
                 continue
             yield from _of_another(event, clause, scope, toks)
+
+
+def _behind_line(scope: list[Item]) -> list[Item]:
+    """ "patient in bed 12 resting, line 1870, no leak": what precedes a line is not of what was found."""
+    found = next((k for k, i in enumerate(scope) if i.role == "check" or i.value in CHECKS), len(scope))
+    lines = [k for k in range(found) if scope[k].role == "level" and scope[k].lead in {"level", "levelat"}]
+    doubted = any(i.unread and i.name in DOUBTING for i in scope[: lines[-1]]) if lines else True
+    return scope if doubted else scope[lines[-1] :]
 
 
 def _who_goes(events: list[Item], clause: list[Item], toks: Toks) -> Iterator[str]:

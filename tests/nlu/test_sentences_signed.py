@@ -161,6 +161,14 @@ def test_a_word_that_may_be_the_rest_of_a_number_is_asked_about(text: str) -> No
     assert reading(text, BEDS, "voice").startswith("ask ")
 
 
+@pytest.mark.parametrize("channel", CHANNELS)
+def test_what_stands_before_a_line_is_no_part_of_what_was_found_behind_it(channel: Channel) -> None:
+    said = "patient in bed 12 resting, line 540 at 1900, suction is 15 and not tidaling"
+    found = "checked bed=12 at=19:00 suction_cmh2o=15 tidaling=False"
+    assert reading(said, BEDS, channel) == f"{LINE}; {found}"
+    assert reading("bed 12 line 540 at 1900 wobbly leak", BEDS, "voice").startswith("ask ")
+
+
 def test_a_spoken_decimal_behind_a_side_is_one_number() -> None:
     said = "bed twelve left one point six eight liters"
     assert reading(said, BEDS, "voice") == "mark bed=12 tube=left level_ml=1680"
