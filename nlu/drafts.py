@@ -16,6 +16,8 @@ OF_A_SIDE = frozenset({"apical", "basal", "anterior", "posterior", "upper", "low
 """Places that both sides have."""
 OF_NONE = frozenset({"mediastinal", "pericardial"})
 """Places that have no side."""
+OPPOSITES = (SIDES, {"apical", "basal"}, {"upper", "lower"}, {"anterior", "posterior"})
+"""No tube is both of these."""
 AMOUNTS = ("level", "volume", "output", "same")
 WITH_LEVELS = frozenset({"placed", "exchanged", "removed", "moved"})
 """Events of which a level may be part, or that name a second bed."""
@@ -88,6 +90,12 @@ class Draft:
         told = self.kind or self.has_amount or self.opening or self.checks or self.whats
         loose = self.shared_time or (self.time and all(clock.style == "date" for clock in self.time.clocks))
         return self.has_content and bool(told or loose or self.reason is None)
+
+    @property
+    def is_of_two(self) -> bool:
+        """Whether the names of its tube cannot be those of one; the places of tubes that are joined can."""
+        names = {tube.name for tube in self.tubes}
+        return any(names >= both for both in (OPPOSITES[:1] if self.joined else OPPOSITES))
 
     @property
     def tube(self) -> str | None:

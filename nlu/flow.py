@@ -18,7 +18,7 @@ BARE = frozenset({"", "at", "inside"})
 OF_BOTH = frozenset({"tubes", "drains", "chest", "cts", "sides", "tube", "drain", "at", "are", "sitting"})
 PLURAL = frozenset({"tubes", "drains", "cts", "sides"})
 """A number behind one of these is no name of a tube where both were said."""
-SUMMED = frozenset({("window", "shift"), ("window", "last_shift"), ("window", "24h"), ("ask", "total")})
+SUMMED = frozenset({("window", "shift"), ("window", "last_shift"), ("window", "24h")})
 NOTHING = frozenset({"nil", "nothing", "none", "zero", "nada", "0", "zilch"})
 
 
@@ -55,6 +55,21 @@ def _before_bed(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
         led = cue.role == "cue" and bed.role == "bed" and (cue.value, cue.name) in SUMMED
         if led and _is_bare_level(level) and level.lead == "":
             yield "an amount over a length of time"
+
+
+def _heading_beds(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "drained bed 3 210, bed 4 310", "totals 3 210, 4 310": said before the beds of a row, it is how much
+    came from each, perhaps."""
+    first = next((k for k, i in enumerate(items) if i.role == "bed"), 0)
+    head = any(
+        i.role == "cue" and (i.value == "amount" or (i.value, i.name) == ("ask", "total"))
+        for i in items[:first]
+    )
+    if not head or any(i.role not in {"cue", "sep", "time"} or i.value == "level" for i in items[:first]):
+        return
+    for bed, level in pairwise(i for i in items[first:] if i.role != "tube"):
+        if bed.role == "bed" and _is_bare_level(level) and level.lead == "":
+            yield "how much came from each of a row, or its line"
 
 
 def _of_scan(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -164,6 +179,7 @@ def _beds_of_a_sum(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 OVER_TIME = (
     Rule(_over, frozenset({"span", "window", "since"})),
     Rule(_before_bed, frozenset({"window", "ask"})),
+    Rule(_heading_beds, frozenset({"amount", "ask"})),
     Rule(_of_scan, frozenset({"tubeword"}), frozenset({"ct"})),
     Rule(_beds_of_a_sum, frozenset({"output"})),
     Rule(_summed, frozenset({"ask"})),

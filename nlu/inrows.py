@@ -21,6 +21,10 @@ HOURS, MINUTES = 24, 60
 def doubts_of_rows(drafts: list[Draft], arrived: datetime) -> list[str]:
     """What may be otherwise in a row."""
     found = [d for first, nxt in pairwise(drafts) for d in _bed_or_hour(first, nxt, arrived)]
+    found += ["a second value, or a bed with no line behind it"] * sum(
+        _is_slashed(*d) for d in pairwise(drafts)
+    )
+    found += ["digits that may be one number"] * sum(_are_spaced(*two) for two in pairwise(drafts))
     found += ["a number may be a bed of the unit"] * sum(map(_is_bed_too, drafts))
     found += ["a line, or the bed of what is told next"] * _next_beds(drafts)
     found += ["a number written as a time is no line"] * sum(map(_is_written_as_time, drafts))
@@ -36,6 +40,22 @@ def _next_beds(drafts: list[Draft]) -> int:
         ends = {i.end for i in (draft.bed, draft.again, draft.time, *draft.tubes) if i is not None}
         apart += level is not None and level.label is not None and is_bare(level) and level.start not in ends
     return apart
+
+
+def _are_spaced(first: Draft, nxt: Draft) -> bool:
+    """ "3 1 5 0": 150 in bed 3, or a line in bed 3 and one in bed 5?"""
+    line, bed = first.level, nxt.bed
+    if line is None or bed is None or bed is first.bed or line.end != bed.start:
+        return False
+    return is_bare(line) and len(line.digits) == 1 and len(bed.label or "") == 1
+
+
+def _is_slashed(first: Draft, nxt: Draft) -> bool:
+    """ "4 0100 138/20, 0200 140/25": 20 in a second tube, perhaps, and no bed 20."""
+    line, bed = first.level, nxt.bed
+    if line is None or bed is None or bed is first.bed or bed.link != "/" or bed.figure is None:
+        return False
+    return line.end < bed.start and not any(0 <= i.start - bed.end < 2 for i in (nxt.level, *nxt.tubes) if i)
 
 
 def _is_written_as_time(draft: Draft) -> bool:

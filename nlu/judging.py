@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from itertools import pairwise
 
-from .drafts import SIDES, Draft
+from .drafts import Draft
 from .inrows import before_timed, doubts_of_rows, either_is_bed, faults_of_rows, is_led_row, may_be_next_bed
 from .items import FULL_HOUR, NEAR, RECENT, Item, could_be_level, is_bare, is_now
 from .moments import LIST_REACH, REACH, since, soon
@@ -141,7 +141,7 @@ def _faults(draft: Draft) -> list[str]:
         found.append("a line has a time, and not a time since which")
     if draft.final is not None and not draft.kind:
         found.append("a final level of a canister that was not changed")
-    if draft.level is not None and not draft.kind and {t.name for t in draft.tubes} >= SIDES:
+    if draft.level is not None and not draft.kind and draft.is_of_two:
         found.append("one line of two tubes")
     if draft.more_beds and draft.level is not None and not draft.level.lead:
         found.append("two beds with one level")

@@ -16,6 +16,7 @@ from .listed import LED, UNITS, has_plain_numbers
 from .numbers import Toks, glued, word
 from .rounds import in_rounds
 from .runs import is_time
+from .tubed import in_tubed_rounds
 
 LED_BY = frozenset({"", "level"})
 NUMBERED = frozenset({"num", "time", "bad", "bed"})
@@ -23,7 +24,7 @@ NUMBERED = frozenset({"num", "time", "bad", "bed"})
 
 def with_plain_pairs(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:
     """The pieces, with the times and beds of lists, rounds and keyed lines as what they plainly are."""
-    found = in_rounds(listed_of_day(items, toks, arrived), toks)
+    found = in_tubed_rounds(in_rounds(listed_of_day(items, toks, arrived), toks), toks)
     return with_keyed_time(headed(found, toks, arrived), toks)
 
 

@@ -30,14 +30,18 @@ def with_beds(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     told = any(items[k + 1].label is None and not items[k + 1].clocklike for k in spaced)
     for beds, least in ((colons, FEWEST - 1), (spaced if told else [], FEWEST)):
         if len(beds) >= least and beds[0] == first and _are_apart(beds, items):
-            return tuple(_in_pair(k, i, beds) for k, i in enumerate(items))
+            few = 2 * sum(items[k + 1].label is not None for k in beds) < len(beds)
+            return tuple(_in_pair(k, i, beds, few_labels=few) for k, i in enumerate(items))
     return items
 
 
-def _in_pair(k: int, item: Item, beds: Sequence[int]) -> Item:
+def _in_pair(k: int, item: Item, beds: Sequence[int], *, few_labels: bool) -> Item:
+    """The bed of a pair, or its line, which is no bed itself: "206 210, 211 165, 214 145"."""
     if k in beds:
         return item.as_role("bed")
-    return item._replace(clocks=NO_CLOCKS) if k - 1 in beds else item
+    if k - 1 not in beds:
+        return item
+    return item._replace(clocks=NO_CLOCKS, label=None if few_labels else item.label)
 
 
 def _may_be_bed(item: Item) -> bool:

@@ -180,7 +180,8 @@ def _millilitres(toks: Toks, i: int, number: Number, unit: str) -> int | None:
     value: Value = number.value * 1000 if unit == "litre" else number.value
     if value.denominator != 1:
         return None
-    led = number.style == "led" and toks[i].is_digits and len(word(toks, i)) > 2
+    apart = number.end > i + 1  # "3 0 5 0": 50 in bed 3, or in bed 30?
+    led = number.style == "led" and toks[i].is_digits and (apart or len(word(toks, i)) > 2)
     if led and unit not in {"ml", "litre"}:
         return None
     if number.style == "decimal" and unit != "litre":

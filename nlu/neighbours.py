@@ -6,7 +6,7 @@ from collections.abc import Mapping
 
 from .items import Item
 from .lengths import length
-from .numbers import Toks, glued, is_digits, is_own_thousand, starts_number, word
+from .numbers import Toks, glued, is_digits, is_own_scale, starts_number, word
 from .patterns.leads import BED_WORDS, DANGLING, GLUED_BEFORE, HESITATION, LINKS
 from .pipeline import Cue
 
@@ -98,11 +98,12 @@ def is_spaced_letter(toks: Toks, i: int, end: int) -> bool:
 
 
 def may_follow(before: Item, after: Item) -> bool:
-    """Whether two numbers can stand side by side: one must be a time, or the first a bed or no volume."""
+    """Whether two numbers can stand side by side: one must be a time or a bed, or the first no volume."""
     decimal = before.role == "bad" and before.figure is not None and before.figure != int(before.figure)
     if decimal or before.role in {"bed", "tube", "cue", "sep", "time"} or before.label is not None:
         return True
-    return bool(before.clocks or after.clocks) and before.role != "bad"
+    next_bed = bool(after.digits) and after.label is not None  # "27 185 30 310", as "3 185 4 310"
+    return bool(before.clocks or after.clocks or next_bed) and before.role != "bad"
 
 
 def kind_lead(toks: Toks, i: int, kind: str) -> str:
@@ -141,7 +142,7 @@ def is_of_number_before(toks: Toks, i: int, before: Item | None, index: Mapping[
     """
     label = before.label or "" if before is not None and before.role == "bed" and before.end == i else ""
     bed = len(word(toks, i - 1)) == 1 and index is not None and label[:-1] in index
-    bed |= bool(label) and is_own_thousand(toks, i)
+    bed |= bool(label) and is_own_scale(toks, i)
     return word(toks, i) in {"hundred", "thousand"} and starts_number(toks, i - 1) and not bed
 
 

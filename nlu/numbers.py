@@ -97,7 +97,7 @@ def starts_number(toks: Toks, i: int) -> bool:
         return False
     if text in {"hundred", "thousand"}:
         alone = word(toks, i - 1) not in NUMERALS and not is_digits(toks, i - 1)
-        return alone or is_own_thousand(toks, i)
+        return alone or is_own_scale(toks, i)
     if text[0].isdecimal() or text in NUMERALS:
         return text not in {"o", "ou", "oh"} or word(toks, after_hyphen(toks, i + 1)) in NUMERALS | {"point"}
     if text in {"a", "an"}:
@@ -109,9 +109,11 @@ def starts_number(toks: Toks, i: int) -> bool:
     return text == "$" and is_digits(toks, i + 1)
 
 
-def is_own_thousand(toks: Toks, i: int) -> bool:
-    """ "bed twenty two thousand four hundred": perhaps bed 22, and a thousand without its "a"."""
-    return word(toks, i) == "thousand" and word(toks, i - 1) in ONES and word(toks, i - 2) in TENS
+def is_own_scale(toks: Toks, i: int) -> bool:
+    """ "bed twenty two thousand", "bed thirty two hundred": perhaps bed 32, and a hundred without its "a"."""
+    return (
+        word(toks, i) in {"hundred", "thousand"} and word(toks, i - 1) in ONES and word(toks, i - 2) in TENS
+    )
 
 
 @remembered

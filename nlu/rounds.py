@@ -85,9 +85,13 @@ def _settled(run: list[Item], first: bool, timed: bool) -> dict[int, Item]:
 
 
 def _are_beds(beds: list[Item]) -> bool:
-    return all(
-        i.role == "num" and i.known and not (i.unit or i.at or i.about) and i.lead in HEADS for i in beds
-    )
+    return all(i.role == "num" and is_of_round(i) for i in beds)
+
+
+def is_of_round(bed: Item) -> bool:
+    """Whether a piece may be a bed of a round: nothing else is said of its number."""
+    plain = bed.label is not None and bed.known and not (bed.unit or bed.at or bed.about)
+    return bed.role == "bed" or (bed.role == "num" and plain and bed.lead in HEADS)
 
 
 def _are_lines(lines: list[Item], run: list[Item]) -> bool:

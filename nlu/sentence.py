@@ -37,6 +37,7 @@ from .scope import scoped
 from .sharing import gathered
 from .statements import Acknowledged, Answered, Asked, Statement, Unclear
 from .subjects import subjects
+from .tubehead import without_tubes
 from .verdict import Outcome, Reading, Unjudged, told
 
 UNTOLD = frozenset({"word", "empty", "neg", "join", "plan", "change", "out", "order", "unchanged"})
@@ -60,7 +61,7 @@ class Ward:
 
 def pieces(way: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:
     """The pieces of one way through a message, as its readings see them."""
-    told = scoped(with_beds(without_heading(way, toks), toks), toks)
+    told = scoped(with_beds(without_heading(without_tubes(way, toks), toks), toks), toks)
     items = withdrawals.opened(in_context(with_plain_pairs(told, toks, arrived), toks), toks)
     items = _opened(items, toks)
     items = with_sign(withdrawals.unmade(without_tag(items, toks), toks), toks)

@@ -53,7 +53,9 @@ def _share(drafts: list[Draft], items: tuple[Item, ...], gathering: Gathering) -
         _under_headings(drafts)
     _share_beds(drafts)
     share_times(drafts, [i for i in items if i.role == "sep" and i.value in APART])
+    drafts[:] = [part for draft in drafts for part in _with_reason_of_bed(draft, drafts)]
     _share_order(drafts)
+    _share_output(drafts)
     _share_closing(drafts, gathering.closes)
     _ask_which_tube(drafts, items)
 
@@ -247,6 +249,32 @@ def _share_order(drafts: list[Draft]) -> None:
     if order is not None and bed is not None and order.start < bed.start:
         for draft in drafts[1:]:
             draft.order = draft.order or (order if "suction" in draft.checks else None)
+
+
+def _with_reason_of_bed(draft: Draft, drafts: list[Draft]) -> list[Draft]:
+    """ "12 post op CABG, L 210 R 95": said apart from the lines of several tubes, it is of them all."""
+    why = draft.reason or draft.weight
+    of_bed = [d for d in drafts if d.bed is draft.bed and d.tubes]
+    if why is None or draft.kind or len({d.tube for d in of_bed}) < len(SIDES):
+        return [draft]
+    behind = draft is of_bed[-1] and draft.level is not None and why.start > draft.level.end
+    if not behind and why.start > draft.tubes[0].start:
+        return [draft]  # "R 330 haemothorax, L 820"
+    told = Draft(bed=draft.bed, reason=draft.reason, weight=draft.weight)
+    draft.reason = draft.weight = None
+    return [draft, told] if behind else [told, draft]
+
+
+def _share_output(drafts: list[Draft]) -> None:
+    """ "output 3 210, 4 310": what may be how much came from one bed may be so of the next."""
+    told = next((draft.output.start for draft in drafts if draft.output is not None), None)
+    for draft in drafts if told is not None else ():
+        bed, level = draft.bed, draft.level
+        if bed is None or level is None or level.lead or draft.kind or draft.tubes:
+            continue
+        either = level.label is not None and level.start < bed.start  # "6 total 7-7"
+        if told is not None and bed.start > told and not either:
+            draft.output, draft.level = level, None
 
 
 def _share_closing(drafts: list[Draft], closes: list[Item]) -> None:

@@ -1,0 +1,69 @@
+"""A heading that only says which tubes a bed has: "16 has a left and a right. Left 55, right 20 at 0600".
+
+Each tube is named again behind it with its line, so that the heading tells nothing of its own. Called by
+`sentence`, before any number has a role; `headings` has lists of beds.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from .headings import HEADINGS
+from .items import Item
+from .numbers import Toks, glued, word
+from .rules import there
+
+STOPS = frozenset({".", ";", ","})
+SIGNS = frozenset({":", "-"})
+QUIET = frozenset({"bed", "filler", "tubeword", "closing", "okay"})
+SAID = HEADINGS | frozenset({"situ", "chest", "side", "sides", "one", "each", "two", "pleural"})
+MOST = 4
+"""Nobody has more tubes. Common practice, no source."""
+
+
+def without_tubes(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """The pieces, with what only says which tubes there are, or how many, as filling words."""
+    if "tube" not in there(items):
+        return items
+    k = next((k for k in range(2, len(items)) if _ends_heading(items, k, toks)), 0)
+    head, rest = items[:k], items[k:]
+    beds = [i for i in head if i.role == "bed" or (i.role == "num" and i.label is not None)][:1]
+    told = [i for i in head if i not in beds and i.role in {"num", "tube"}]
+    names, named = {i.name for i in told if i.role == "tube"}, {i.name for i in rest if i.role == "tube"}
+    counts = [i for i in told if i.role == "num"]
+    if not (beds and told and names <= named) or len(names) == 1 or len(counts) > 1:
+        return items
+    lines = _lines(rest)
+    if lines < 2 or any(i.amount != lines for i in counts) or not all(_is_quiet(i) for i in head):
+        return items
+    quiet = (Item("cue", i.start, i.end, "filler") if i in told else i for i in head)
+    return (*quiet, *rest)
+
+
+def _ends_heading(items: Sequence[Item], k: int, toks: Toks) -> bool:
+    """Whether a stop, or a sign that stands alone, parts what is before this place from a tube behind it."""
+    at = items[k].start
+    sign = word(toks, at - 1) in SIGNS and not glued(toks, at)
+    stop = items[k - 1].role == "sep" and items[k - 1].value in STOPS
+    return (stop or sign) and items[k].role == "tube"
+
+
+def _lines(rest: Sequence[Item]) -> int:
+    """How many tubes have their line right behind them; nought where one has none."""
+    ends = [i.end for i, nxt in zip(rest, (*rest[1:], None), strict=True) if _ends_name(i, nxt)]
+    starts = {i.start for i in rest if i.role == "num" and i.amount is not None}
+    return len(ends) if starts.issuperset(ends) else 0
+
+
+def _ends_name(item: Item, nxt: Item | None) -> bool:
+    return item.role == "tube" and (nxt is None or nxt.role != "tube")
+
+
+def _is_quiet(item: Item) -> bool:
+    match item.role:
+        case "num":
+            return item.label is not None or (item.amount is not None and item.amount <= MOST)
+        case "cue":
+            return item.value in QUIET or (item.unread and item.name in SAID)
+        case role:
+            return role in {"bed", "tube", "sep"}
