@@ -19,6 +19,8 @@ DESCRIBING = frozenset({"it", "it's", "its", "that's", "thats", "this", "that"})
 """What is said of the canister with one of these first is no report of a change."""
 HOURLY = frozenset({"hourly", "hrly", "hourlies"})
 """Before a bare number these ask for a bed, or tell how much came."""
+GOING_ON = frozenset({"and", "&", "also", "plus"})
+"""Before a bare number: one bed more of what was asked, or so much more: "and 13"."""
 BEEN = frozenset({"s", "'", "has", "was", "been", "got"})
 CHANGED = frozenset({"changed", "swapped", "replaced", "exchanged"})
 HALTING = frozenset(
@@ -83,7 +85,8 @@ class Brief:
             return Unclear(slot="kind", text=self.text)
         if not told and self._says_which_is_right():
             return None
-        if not told and word(self.toks, 0) in HOURLY and len(answers.numbers(self.items)) == 1:
+        one = not told and len(answers.numbers(self.items)) == 1
+        if one and word(self.toks, 0) in GOING_ON | HOURLY:
             return Unclear(slot="kind", text=self.text)
         if "yes" in told and self._also_says_no():
             return Unclear(slot="answer", text=self.text, choices=("yes", "no"))
@@ -166,7 +169,11 @@ class Brief:
             timed = (
                 item.role == "num"
                 and item.lead == "at"
-                and (len(item.digits) == 4 or (item.amount is not None and item.amount <= MOST_HOURS))
+                and (
+                    len(item.digits) == 4
+                    or item.spoken_clock
+                    or (item.amount is not None and item.amount <= MOST_HOURS)
+                )
                 and item.possible(self.arrived)
             )
             kept.append(item.as_role("bed" if named else "time" if timed else item.role))

@@ -208,7 +208,9 @@ def _rebedded(items: tuple[Item, ...], toks: Toks) -> bool:
     if len(beds) != 2 or len(items) != beds[1] + 1:
         return False
     said = [i for k, i in enumerate(items) if k not in beds]
-    if sum(i.role in {"num", "time"} for i in said) != 1 or not any(i.value in LINE_WORDS for i in said):
+    if sum(i.role in {"num", "time"} for i in said) not in {1, PAIR} or not any(
+        i.value in LINE_WORDS for i in said
+    ):
         return False
     return is_told_of(items[beds[1]], toks)
 

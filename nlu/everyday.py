@@ -135,7 +135,8 @@ def _kind(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
         return _as_word(cue, "walked") if any(o.value in MISHAPS for o in happened) else cue
     pause = any(o.value in PAUSES and o.start < cue.start for o in happened)
     pause |= any(o.label == "waterseal" and o.start < cue.start for o in cues)  # "off suction for transfer"
-    if pause and cue.value in {"moved", "away"} and _is_purpose(cue, toks):
+    for_change = cue.value == "corrected" and words == ["change"]  # "clamped for the change"
+    if pause and (cue.value in {"moved", "away"} or for_change) and _is_purpose(cue, toks):
         return cue._replace(label="filler", value="")
     paused = any(o.value == "suction_off" for o in happened) or "suction" in toks.words
     if cue.value == "back" and words[-1] == "back" and word(toks, cue.end) == "on" and paused:

@@ -24,8 +24,22 @@ SPILLS = frozenset(
     {"dripping", "drips", "leaking", "leaks", "leaked", "oozing", "wet", "puddle", "everywhere", "spilling"}
 )
 """Behind such a mishap: what came of it."""
-HOLDING = frozenset({"held", "holding", "holds", "carried", "carrying", "kept", "keeping", "being", "placed"})
-"""What is done to a canister that is raised."""
+HOLDING = frozenset(
+    {
+        "chest",
+        "heart",
+        "held",
+        "holding",
+        "holds",
+        "carried",
+        "carrying",
+        "kept",
+        "keeping",
+        "being",
+        "placed",
+    }
+)
+"""What is done to a canister that is raised, and above what: "lifted above his chest"."""
 SLIPPING = frozenset(
     {"slipped", "slipping", "slid", "sliding", "came", "come", "coming", "worked", "working", "wriggled"}
     | {"crept", "fallen", "pushed", "pulled"}
@@ -42,7 +56,22 @@ SETTING = frozenset(
     | {"crank", "dial", "bring", "change", "keep", "leave", "maintain", "continue", "set", "go", "down"}
 )
 """Behind the word for an order: what is to be done to the dial."""
-HOW = frozenset({"when", "while", "whilst", "after", "during", "because", "cos", "as"})
+HOW = frozenset(
+    {
+        "when",
+        "while",
+        "whilst",
+        "after",
+        "during",
+        "because",
+        "cos",
+        "as",
+        "by",
+        "getting",
+        "trying",
+        "reaching",
+    }
+)
 
 
 def beside_events(scope: list[Item], events: list[Item], toks: Toks) -> list[Item]:
@@ -94,7 +123,7 @@ def _is_done_beside(item: Item, toks: Toks) -> bool:
 def _is_purpose(item: Item, toks: Toks) -> bool:
     """ "clamped for the walk", "to the OR for a washout": what it was stopped or who went for."""
     k = item.start - 1 - (word(toks, item.start - 1) in {"a", "an", "the", "his", "her", "another"})
-    return word(toks, k) == "for" and item.unread
+    return word(toks, k) in {"for", "during"} and item.unread
 
 
 def _without_how(scope: list[Item], event: Item, toks: Toks) -> list[Item]:

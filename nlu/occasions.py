@@ -1,4 +1,4 @@
-"""Cues that only say when something was found or happened: "lifted during transfer", "since the move".
+"""Cues that only say when something happened, or that it is put right: "during transfer", "now back down".
 
 Called by `recast`.
 """
@@ -15,14 +15,38 @@ OCCASIONS = frozenset({"during", "since", "after", "while", "whilst", "following
 OWN = frozenset({"the", "a", "his", "her", "their", "this", "that"})
 GOINGS = frozenset({"move", "transfer", "moving", "transferring", "transferred", "moved"})
 HAPPENED = FINDINGS | {"what"}
+ENDS = frozenset({"", ",", ".", ";", "!", "now", "again", "and", "the", "below", "where", "properly"})
+ON_THE_WAY = frozenset({"going", "coming", "heading", "returning", "leaving"})
 PLACED = frozenset({"to", "into", "in", "from", "back", "over"})
 
 
 def with_occasions(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each move that is only when something else was so as a word that says nothing more of it."""
-    if GOINGS.isdisjoint(toks.words) or not any(c.label in HAPPENED for c in cues):
+    happened = [c.end for c in cues if c.label in HAPPENED]
+    if not happened or not any(c.label == "kind" for c in cues):
         return cues
-    return tuple(_meant(cue, toks) for cue in cues)
+    return tuple(_on_the_way(_put_right(_meant(c, toks), min(happened), toks), happened, toks) for c in cues)
+
+
+def _on_the_way(cue: Cue, happened: list[int], toks: Toks) -> Cue:
+    """ "knocked over coming back from theatre": when it happened, and nobody is told to be back."""
+    if cue.value not in {"away", "back"}:
+        return cue
+    start = cue.start - (word(toks, cue.start) not in ON_THE_WAY)
+    before = max((end for end in happened if end <= start), default=len(toks))
+    on_the_way = word(toks, start) in ON_THE_WAY and ENDS.isdisjoint(toks.said[before:start])
+    whole = on_the_way and before <= start
+    return cue._replace(label="word", value="transfer", start=start) if whole else cue
+
+
+def _put_right(cue: Cue, happened: int, toks: Toks) -> Cue:
+    """ "lifted above the chest, now back down": the box, and no patient who came back."""
+    if cue.value != "back" or cue.start < happened or word(toks, cue.end - 1) != "back":
+        return cue
+    end = cue.end + (word(toks, cue.end) in {"down", "up", "upright", "below"})
+    ends = word(toks, end) in ENDS and end > cue.end
+    end += word(toks, end) in {"again", "now"}
+    return cue._replace(label="word", value="righted", end=end) if ends else cue
 
 
 def _meant(cue: Cue, toks: Toks) -> Cue:

@@ -9,15 +9,21 @@ from .corrections import belongs, is_no_line
 from .items import FINDINGS, RECENT, Item
 from .moments import LIST_REACH, since
 from .neighbours import phrase_of
+from .numbers import is_digits
 from .roles import OF_PATIENT, is_event
 from .sides import TURNS, Sides
 from .sorting import Sorted
-from .statements import Corrected, Statement, Unclear
+from .statements import Corrected, Mark, Statement, Unclear
 
 FALSE = frozenset({"wrong", "incorrect", "error", "typo", "mistyped", "mistake", "off"})
 SAID_OF_IT = frozenset(
     {"that", "it", "was", "is", "that's", "thats", "a", "an", "in", "the", "my", "ml", "."}
 )
+POINTING = frozenset(
+    {"the", "that", "my", "last", "previous", "earlier", "put", "entered", "sent", "charted", "was"}
+)
+"""Before the level these tell of a line that was sent."""
+SLIPPED = frozenset({"sorry", "oops", "whoops", "apologies", "no", "wait", "actually", "mean", "meant"})
 NAMED_LEVELS = frozenset({"level", "old", "new", "opens"})
 """Cues before a number after which it can be nothing but a level."""
 
@@ -88,12 +94,16 @@ class Correction(Sorted):
             return Unclear(slot="at", text=self.text, statement=replace(made, at=None))
         if was is not None and level is None and to_bed is not None and _is_line_of_time(was, self.arrived):
             return Unclear(slot="at", text=self.text, statement=replace(made, was_ml=None))
-        if level is not None and bed is not None and _is_bed_again(level, bed):
+        apart = level is not None and level.end - level.start == 2 and is_digits(self.toks, level.end - 1)
+        if level is not None and bed is not None and (_is_bed_again(level, bed) or apart):
             return Unclear(slot="level_ml", text=self.text, statement=replace(made, level_ml=None))
         return self._doubted(made, bed) or made
 
     def _doubted(self, made: Corrected, bed: Item | None) -> Unclear | None:
         """What must be asked of a correction whose times are sure."""
+        told = self._told_here(made)
+        if told is not None:
+            return told
         lost = self._wrong_without_right(made)
         if lost:
             return Unclear(slot=lost, text=self.text, statement=replace(made, level_ml=None))
@@ -104,12 +114,29 @@ class Correction(Sorted):
             return Unclear(slot="level_ml", text=self.text, statement=made)
         whole = made.at is not None and made.level_ml is not None
         paired = made.tube is not None and made.to_tube is not None
-        told = bool(self.turned or self.nums.all or self.times.all or paired or self.beds.now)
-        told |= belongs(self.items)
-        if made.bed is None and (whole or not told):
+        named = bool(self.turned or self.nums.all or self.times.all or paired or self.beds.now)
+        named |= belongs(self.items)
+        if made.bed is None and (whole or not named):
             return Unclear(slot="bed", text=self.text, statement=made)
         if not any((made.to_bed, made.to_tube, made.level_ml is not None, made.to_at)):
             return Unclear(slot="level_ml", text=self.text, statement=made)
+        return None
+
+    def _told_here(self, made: Corrected) -> Unclear | None:
+        """ "bed 4 mark 340 at 1330. Sorry, that was bed 5": the line comes with the words that mend it."""
+        line = max((i.end for i in (*self.nums.all, *self.times.all)), default=0)
+        after = self.toks.said[line:]
+        level = made.was_ml if made.was_ml is not None else made.level_ml
+        whole = level is not None and (made.at is not None or "." in after)
+        if not whole or SLIPPED.isdisjoint(after) or not POINTING.isdisjoint(self.toks.said[:line]):
+            return None
+        for slot, wrong, right in (("bed", made.bed, made.to_bed), ("tube", made.tube, made.to_tube)):
+            sides = self.beds if slot == "bed" else self.tubes
+            places = [i.start for i in sides.all]
+            if wrong and right and len(places) == 2 and min(places) < line <= max(places):
+                told = Mark(bed=made.bed, tube=made.tube, level_ml=level, at=made.at)
+                told = replace(told, bed=None) if slot == "bed" else replace(told, tube=None)
+                return Unclear(slot=slot, text=self.text, choices=(wrong, right), statement=told)
         return None
 
     def _may_be_times(self, was: Item | None, level: Item | None) -> bool:

@@ -41,8 +41,8 @@ rolling rolled repositioning walking physiotherapy ambulating bathing mistake
 accident error purpose while whilst during when just then now this that round rounds w via
 per post op day morning afternoon evening night nightshift dayshift shift done complete completed swiftly
 asap quick slightly bit little very really quite bad badly
-heads up urgent urgently stat alert as same site sited side sided single double both two trial came forgot
-forgotten
+heads up transit route urgent urgently stat alert as same site sited side sided single double both two
+trial came forgot forgotten
 """
 _WHERE = """
 theatre theater recovery xray scan ward unit floor corridor bathroom toilet commode shower loo chair rail

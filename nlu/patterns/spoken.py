@@ -39,6 +39,7 @@ SPOKEN: tuple[str, ...] = (
     "(thank you|thanks) (so much|very much|a lot|again)",
     "lah", "leh", "lor", "sia", "alr", "aiyo", "aiyoh", "aiyah", "aiya", "alamak", "wah", "ja", "yoh", "eish",
     "ag", "shame", "shem", "(ay|hay|) naku", "arre", "acha", "accha", "arrah", "ah sure", "now now",
+    "oh no", "ah no", "jaysus", "jesus", "(just|) (to let|letting) you know (that|)",
     "(kindly|please|pls) (note|be informed) (that|)", "(this is|just) to inform (you|) (that|)",
     "for your (kind|) information", "be informed (that|)",
     "(the|our) (poor|wee|) (divil|craythur|lad|lass|dote) in",
