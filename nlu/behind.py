@@ -10,7 +10,7 @@ from itertools import pairwise, takewhile
 
 from .claims import STRONG
 from .corrections import BELONGS
-from .items import AMOUNTS, FULL_HOUR, Item
+from .items import AMOUNTS, FULL_HOUR, MEASURED, Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .patterns.asides import RELATIVES, STAFF
@@ -68,13 +68,18 @@ def is_remark_behind(items: Sequence[Item], k: int, toks: Toks) -> bool:
     """Whether what follows the time of a whole line, up to the next stop, is a remark."""
     if not ends_line(items, k):
         return False
-    rest = list(takewhile(lambda i: not (i.role == "sep" and i.value in STOPS), items[k + 1 :]))
+    rest = list(takewhile(lambda i: not _is_end(i), items[k + 1 :]))
     stop = items[k + 1 + len(rest)].start if k + 1 + len(rest) < len(items) else len(toks)
     said = toks.said[items[k].end : stop]
     if len(said) < FEWEST or said[0] in LINKING or not DOUBTING.isdisjoint(said):
         return False
     plain = all(i.unread or (i.role == "foreign" and phrase_of(i, toks) in READ_OFF) for i in rest)
     return plain and not any(w.isdecimal() for w in said)
+
+
+def _is_end(item: Item) -> bool:
+    """A stop, or what is measured: "1020 at 2200 breathing easier rr 18"."""
+    return item.name == MEASURED or (item.role == "sep" and item.value in STOPS)
 
 
 def is_remark(item: Item) -> bool:

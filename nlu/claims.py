@@ -5,7 +5,7 @@ Called by `scope`, before any number gets its role.
 
 from __future__ import annotations
 
-from .items import FULL_HOUR, Item
+from .items import FULL_HOUR, MEASURED, Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .renewed import CONTEXT
@@ -59,11 +59,12 @@ def claimed(items: list[Item], toks: Toks) -> list[Item]:
         if k and _is_age(items[k - 1], cue, toks):
             items[k - 1], items[k] = items[k - 1].as_role(CLAIMED), cue._replace(value="filler")
             continue
-        own = k > 0 and _is_its_number(items, k)
+        measured = k + 1 < len(items) and items[k + 1].name == MEASURED  # "hr 104"
+        own = k > 0 and not measured and _is_its_number(items, k)
         if own:
             items[k - 1] = items[k - 1].as_role(CLAIMED)
         timed = False
-        for j in range(k + 1, len(items)):
+        for j in range(k + 1, len(items)) if not measured else ():
             stops = items[j].role == "sep" and items[j].value in STRONG
             if stops or _is_ours(items[j], own) or (own and items[j].role == "bed"):
                 break
@@ -79,9 +80,11 @@ def claimed(items: list[Item], toks: Toks) -> list[Item]:
                 items[j], own = items[j].as_role(CONTEXT if is_day and reasoned else CLAIMED), True
                 if is_day:
                     break  # "pod 2 640 0645": which day it is, and no more
+        own |= measured
         if not own:
             _claim_before(items, k, toks)
-        items[k] = cue._replace(value="filler") if is_day and own else cue.as_role("foreign")
+        said = cue._replace(name=MEASURED) if measured else cue
+        items[k] = said._replace(value="filler") if is_day and own else said.as_role("foreign")
     return items
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from .clock import clocks
-from .items import Item
+from .items import MEASURED, Item
 from .lengths import length
 from .measures import is_thousands
 from .numbers import Toks, glued, is_digits, numbers, small, word
@@ -23,7 +23,10 @@ def cuts(items: tuple[Item, ...], toks: Toks, voice: bool) -> list[str]:
     return ["a bare number right after a number is no bed"] * trailing + [
         "a number or time is cut in two"
         for item in items
-        if ((item.role in WHOLE or _is_bare_bed(item)) and _is_cut(item, ends, toks, voice))
+        if (
+            item.name != MEASURED
+            and ((item.role in WHOLE or _is_bare_bed(item)) and _is_cut(item, ends, toks, voice))
+        )
         or (item.role == "bed" and _is_half(item, ends, toks))
     ]
 

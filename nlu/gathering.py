@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from .drafts import Draft, is_one_name
 from .findings import Findings
-from .items import Item, is_now
+from .items import MEASURED, Item, is_now
 from .leading import Leads
 from .moments import hours_meant
 from .roles import EVENTS
@@ -24,7 +24,7 @@ class Gathering(Findings):
         self.leads = leads
         self.repair = False
         self.either = False
-        self.foreign = False
+        self.foreign = self.measured = False
         self.mended: Item | None = None
         self.linked = ""
         self.last: Item | None = None
@@ -45,7 +45,7 @@ class Gathering(Findings):
             case "cue":
                 self._cue(item)
             case "sep":
-                pass
+                self.measured &= not self._is_measure_apart(item)
             case "bed":
                 self._bed(item)
             case "tube":
@@ -66,13 +66,20 @@ class Gathering(Findings):
                 self.now.denied.append(item)
             case "repair":
                 self.repair, self.mended = True, self.last
-            case "foreign":
+            case "foreign" if item.name != MEASURED:
                 self.foreign = True
+            case "foreign":
+                self.measured = True
         self.follow(item)
         if item.role in {"bed", "cue"}:
             self.cued = item.role == "cue" and (self.cued or item.value != "bed")
         self.linked = item.value if item.role == "sep" else "" if item.role != "cue" else self.linked
         self.last = item if item.role not in {"sep", "cue", "repair"} else self.last
+
+    def _is_measure_apart(self, stop: Item) -> bool:
+        """ "sats 95, bed 12 340": of no bed that waits for its line, as in "bed 3 bp 110, bed 5 90"."""
+        apart = stop.value in STOPS and self.last is not None and self.last.name == MEASURED
+        return apart and (self.now.bed is None or self.now.has_amount)
 
     def _begin(self, item: Item) -> None:
         """Opens the draft that a closing word or a finding is of where that comes before its bed."""
@@ -196,7 +203,11 @@ class Gathering(Findings):
         if self.repair and (old := draft.final or draft.level or draft.volume) is not None:
             self._mend("level", old, item)
             return
-        if self.foreign and not item.unit and item.lead not in {"level", "levelat", "inside"}:
+        if (
+            (self.foreign or self.measured)
+            and not item.unit
+            and item.lead not in {"level", "levelat", "inside"}
+        ):
             draft.faults += 1
         of_same = draft.same is not None and draft.since is not None and self.last is draft.since
         draft.faults += of_same and item.at and not self.linked  # "since the 1050 mark at 1500"
@@ -276,7 +287,8 @@ class Gathering(Findings):
 
     def _cue(self, item: Item) -> None:
         if item.value in {"tubeword", "canister", "level", "levelat", "old", "new"}:
-            self.foreign, self.tube_said = False, self.tube_said or item.value == "tubeword"
+            self.foreign = self.measured = False
+            self.tube_said |= item.value == "tubeword"
         if item.value in {"old", "new", "opens", "kind", "seal", "suction", "wall", "amount", "output"}:
             self.ended, self.told_old = item.value == "old", item.value == "old" and item.name == "canister"
         self.past = item.value == "levelat" and item.name == "past"

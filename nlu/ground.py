@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from .claims import CLAIMED
 from .cuesense import asks
 from .neighbours import link_before
 from .numbers import Toks
@@ -20,6 +21,7 @@ class Ground:
     def __init__(self, read: Read, index: Mapping[str, str] | None, *, voice: bool) -> None:
         self.toks: Toks = read.tokens
         self.cues = {cue.start: cue for cue in read.cues}
+        self.claims = {cue.start for cue in read.cues if cue.label == CLAIMED}
         self.theatre = {c.end - 1 for c in read.cues if c.label == "kind" and c.end - c.start > 1}
         self.broken = read.broken
         self.index = index

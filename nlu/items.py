@@ -17,6 +17,8 @@ AMOUNTS = frozenset({"level", "volume", "output"})
 """Roles of a number of millilitres."""
 WHOLE = frozenset({"24", "12"})
 """Styles of a time that shows an hour and its minutes."""
+MEASURED = "measured"
+"""The name of what is measured of a patient and of its value: "hr 104"."""
 FINDINGS = frozenset({"leak", "tidal", "fluid", "indicator", "waterseal"})
 """Cues of what is found at a drain, beside settings and levels."""
 

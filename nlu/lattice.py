@@ -8,10 +8,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 
+from .claims import CLAIMED
 from .cuesteps import cue_steps
 from .fractions import litres
 from .ground import Ground
-from .items import Item
+from .items import MEASURED, Item
 from .neighbours import dangles, is_suffix, is_written_clock
 from .numbers import Toks, glued, heard_as_number, is_digits, starts_number, word
 from .numbersteps import bed_steps, number_steps
@@ -61,6 +62,9 @@ class Lattice:
 
     def _steps(self, i: int, way: Way) -> Iterable[Step]:
         ground, toks = self.ground, self.toks
+        cue = ground.cues.get(i)
+        if cue is not None and cue.label == CLAIMED:
+            return [(cue.end, way.with_item(Item(CLAIMED, i, cue.end, name=MEASURED)))]
         if i in ground.written and not (way.at and word(toks, i) != "side"):
             end, label = ground.written[i]
             known = ground.index is not None and label.lower() in ground.index
@@ -69,12 +73,13 @@ class Lattice:
         if way.lead == "bed" and is_digits(toks, i) and ground.places.labels(i):
             return bed_steps(ground, i, way, cued=True)
         number = way.items[-1] if way.items and way.items[-1].role == "num" else None
+        if cue is not None and cue.label == "other" and i + 1 in ground.claims:
+            return cue_steps(ground, cue, way)  # "at 1900 hr 104"
         if is_suffix(toks, i, number):
             return []
         owner = self._owners(i, way)
         if owner:
             return owner
-        cue = ground.cues.get(i)
         times = self._times(i, way)
         timed: list[Step] = []
         if times and (cue is None or max(t.end for t in times) >= cue.end):

@@ -22,10 +22,11 @@ def is_nothing_of_ours(items: tuple[Item, ...]) -> bool:
     cues = {i.value for i in items if i.role == "cue"}
     aside = "foreign" in roles or ("claimed" in roles and "reason" not in cues)  # "65 yo post op heart"
     other = aside and not cues - NOT_TOLD and not roles & TOLD
-    return other and not any(map(_may_be_level, items))
+    timed = sum(i.role == "time" for i in items) > 1
+    return other and not any(_may_be_level(item, timed) for item in items)
 
 
-def _may_be_level(item: Item) -> bool:
-    """ "12 bp 90/50 0630, 640": a number that is a time only for want of another place."""
+def _may_be_level(item: Item, timed: bool) -> bool:
+    """ "12 bp 90/50 0630, 640", "4B 1250 @ 1850 sats 95": a time only for want of another place."""
     loose = item.role == "time" and not (item.sure_time or item.at or item.lead)
-    return loose and item.amount is not None and len(item.digits) < FULL_HOUR
+    return loose and item.amount is not None and (timed or len(item.digits) < FULL_HOUR)

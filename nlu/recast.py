@@ -20,6 +20,7 @@ from .goingin import with_going_in
 from .items import FULL_HOUR
 from .lately import with_late
 from .leaks import leaks
+from .measured import measured
 from .neighbours import SIDES, is_setting, number_follows, phrase_of
 from .newcomers import with_newcomers
 from .numbers import Toks, is_digits, starts_number, word
@@ -102,9 +103,8 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     labelled = written(read.tokens, index, voice=voice)
     cues = pipeline().cues(without(read.tokens, labelled)) if labelled else read.cues
     stands = (*bays(read.tokens, index, voice=voice), *tallies(read.tokens))
-    if stands:
-        cues = _where_beds_stand(cues, stands)
-    cues = elsewhere(cues, read.tokens, index)
+    cues = _where_beds_stand(cues, stands) if stands else cues
+    cues = measured(elsewhere(cues, read.tokens, index), read.tokens)
     if voice:
         cues = tuple(_spoken(cue, read.tokens) for cue in cues)
     cues = signed(cues, read.tokens, voice=voice)

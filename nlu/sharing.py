@@ -161,7 +161,9 @@ def _fold_bare(drafts: list[Draft]) -> None:
         if len(drafts) == 1 or draft.has_content:
             continue
         near = [drafts[j] for j in (k - 1, k + 1) if 0 <= j < len(drafts)]
-        home = next((d for d in near if _fits(draft, d)), None)
+        headed = k > 1 and draft.bed is not None and any(d.bed for d in drafts[: k - 1])
+        fitting = near[1:] if headed else near  # "bed 3 L 180 R 90 at 1900. bed 18 refused obs"
+        home = next((d for d in fitting if _fits(draft, d)), None)
         if home is not None:
             home.bed = home.bed or draft.bed
             home.time = home.time or draft.time

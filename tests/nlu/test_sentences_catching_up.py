@@ -86,7 +86,7 @@ def test_med_right_behind_a_bed_and_before_a_line_is_a_tube(text: str, read: str
         ("Sat 2200 bed 3 was 1085", "mark bed=3 at=28-Feb-22:00 level_ml=1085"),
         ("bed 3 1085 on sat 22:00", "mark bed=3 at=28-Feb-22:00 level_ml=1085"),
         ("bed 3 sat 96 line 340", "mark bed=3 level_ml=340"),
-        ("sat 96% on 2 L, bed 3 340 at 1900", "ask kind"),
+        ("sat 96% on 2 L, bed 3 340 at 1900", "mark bed=3 at=19:00 level_ml=340"),
     ],
 )
 def test_sat_before_a_whole_time_is_a_day(text: str, read: str) -> None:

@@ -219,7 +219,7 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
         ("bed 12 JP 45", ""),
         ("bed 12 hgb 8.2", ""),
         ("bed 12 BP 92/50 HR 118", ""),
-        ("bed 12 K 3.4 replaced", "ask level_ml"),
+        ("bed 12 K 3.4 replaced", "ask kind"),
         ("bed 12 running at 75 ml/hr", ""),
         ("bed 12 draining about 50 an hour", "ask level_ml"),
         ("bed 12 between 1000 and 1050 at 1900", "ask level_ml"),

@@ -1,0 +1,114 @@
+"""What is measured of a patient beside a drain: "bp 98/54 hr 104", "k 3.4", "sats 95 2L", "pupils 3mm".
+
+No number of it is ever a bed, a line, a time or a setting, nor cut in two to be one. Called by `recast`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from .claims import CLAIMED
+from .numbers import Toks, glued, is_digits, word
+from .patterns.measured import (
+    BREATHED,
+    DECIMAL,
+    DEVICES,
+    LEAST,
+    LINKS,
+    LOOKS,
+    MOST,
+    MOST_OXYGEN,
+    PUPILS,
+    RATIO,
+    UNITS,
+)
+from .pipeline import Cue
+
+NAMES = frozenset(MOST) | DECIMAL | RATIO
+ALL = NAMES | PUPILS | BREATHED | DEVICES
+STOPS = frozenset({";", ".", "!"})
+LITRES = frozenset({"l", "litre", "litres", "liter", "liters", "lpm"})
+NEAR = 6
+"""Words and signs between sats and the oxygen of the same breath."""
+OF_NAME = frozenset({"blood", "serum", "plasma"})
+MOST_LINKS = 4
+MOST_PUPIL = 9
+"""Millimetres; common practice, no source."""
+HALVES = frozenset({"am", "pm", "a", "p", "hrs", "h"})
+
+
+def measured(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    """The cues, each measure as its name and the value that it claims."""
+    found = list(_measures(toks)) if not ALL.isdisjoint(toks.words) else []
+    if not found:
+        return cues
+    inside = {k for start, _, end in found for k in range(start, end)}
+    kept = [c for c in cues if inside.isdisjoint(range(c.start, c.end))]
+    kept += [Cue("other", "", start, value) for start, value, _ in found if start < value]
+    kept += [Cue(CLAIMED, "", value, end) for _, value, end in found]
+    return tuple(sorted(kept, key=lambda cue: cue.start))
+
+
+def _measures(toks: Toks) -> Iterator[tuple[int, int, int]]:
+    """Of each measure: where its name begins, its value begins, and its value ends."""
+    last = 0
+    for k in range(len(toks)):
+        if k < last:
+            continue
+        value, end = _value(toks, k)
+        if end:
+            yield k - (word(toks, k - 1) in OF_NAME), value, end
+            last = end
+
+
+def _value(toks: Toks, k: int) -> tuple[int, int]:
+    """Where the value begins and ends of what is named at `k`; litres of oxygen may have no name before."""
+    name = word(toks, k)
+    if is_digits(toks, k):
+        return k, _oxygen(toks, k)
+    if name not in NAMES | PUPILS:
+        return 0, 0
+    links = LOOKS if name in PUPILS else LINKS
+    start = next((j for j in range(k + 1, k + 2 + MOST_LINKS) if word(toks, j) not in links), k)
+    if not is_digits(toks, start) or (name == "mg" and is_digits(toks, k - 1)):
+        return 0, 0
+    return start, _pupil(toks, start, name) if name in PUPILS else _number(toks, start, name)
+
+
+def _number(toks: Toks, k: int, name: str) -> int:
+    """The end of a value that its name can have, or 0."""
+    end = k + 1
+    pointed = False
+    while word(toks, end) in {".", "/", "-"} and glued(toks, end) and glued(toks, end + 1):
+        if not is_digits(toks, end + 1):
+            break
+        pointed |= word(toks, end) == "."
+        end += 2
+    told = name in DECIMAL | MOST.keys() if pointed else name in MOST.keys() | RATIO and end > k + 1
+    plain = end == k + 1 and word(toks, k)[0] != "0"
+    whole = plain and LEAST.get(name, 0) <= int(word(toks, k)) <= MOST.get(name, -1)
+    if not (told or whole) or word(toks, end) in HALVES or (word(toks, end) == ":" and glued(toks, end)):
+        return 0
+    return end + (word(toks, end) in UNITS)
+
+
+def _oxygen(toks: Toks, k: int) -> int:
+    """The end of "2L" behind sats and of "2 L nc", or 0; behind a comma "2L 340" is of a left tube."""
+    end = k + 1
+    if word(toks, end) not in LITRES or int(word(toks, k)) > MOST_OXYGEN:
+        return 0
+    end += 1 + (word(toks, end + 1) in {"/", "per"}) * 2
+    if word(toks, end) in DEVICES:
+        return end + 1
+    before = toks.said[max(0, k - NEAR) : k]
+    reach = max((j for j, said in enumerate(before) if said in STOPS), default=-1) + 1
+    beside = not BREATHED.isdisjoint(before[reach:])
+    lined = is_digits(toks, end) and "," in before[reach:]
+    return end if beside and not lined else 0
+
+
+def _pupil(toks: Toks, k: int, name: str) -> int:
+    """The end of how wide a pupil is, or 0."""
+    unit = word(toks, k + 1) == "mm"
+    small = int(word(toks, k)) <= MOST_PUPIL
+    return k + 1 + unit if small and (unit or name in {"pupil", "pupils"}) else 0
