@@ -14,16 +14,24 @@ from .numbers import Toks, word
 
 ASKING = frozenset(
     {"what", "what's", "whats", "how", "how's", "hows", "when", "when's", "whens", "who", "which"}
+    | {"why", "why's", "whys"}
 )
 OPENING = 4
 """Words at most before what a question is about: "can you tell me"."""
 AUXILIARY = frozenset(
-    {"is", "are", "was", "were", "does", "did", "do", "has", "have", "can", "could", "should"}
+    {"is", "are", "was", "were", "does", "did", "do", "has", "have", "can", "could", "should", "am"}
+    | {"isn't", "isnt", "wasn't", "wasnt", "hasn't", "didn't", "doesn't"}
 )
 
 
 CAME = frozenset({"dumped", "gushed", "drained", "poured", "leaked", "bled", "oozed", "emptied", "out"})
 READ = frozenset({"mark", "read", "check", "marked"})
+ASKED_ALOUD = frozenset({("are", "we"), ("do", "we"), ("should", "bed"), ("should", "room"), ("have", "we")})
+OPENERS = frozenset({"so", "hey", "hi", "ok", "okay", "wait", "and", "but", "well", "um", "uh", ",", "-"})
+"""Before a question these only begin to speak."""
+OF_WHAT = frozenset({"bed", "room", "rm", "the", "pt", "patient", "he", "she", "it", "that", "this", "still"})
+OF_US = frozenset({"are", "do", "did", "have", "am"})
+US = frozenset({"we", "i", "you", "u", "they"})
 OF_FINDINGS = frozenset({"is", "was", "are", "were", "does"})
 """First before a bed these ask; dictated, "have nine" was bed nine."""
 PAIR = 2
@@ -80,13 +88,14 @@ def asking(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     asks = said is not None and said.role == "cue" and said.value in {"question", "ask", "word"}
     if said is not None and asks and word(toks, said.start) in ASKING and not _says_on_what(said, toks):
         yield from ("a question tells no number" for i in items if i.role in NUMBERS or happens(i))
-    first = next((i for i in items if i.start > 0 or i.value != "question"), None)
+    opens = next((k for k, text in enumerate(toks.said) if text not in OPENERS), 0)
+    first = next((i for i in items if i.start > opens or (i.start == opens and i.value != "question")), None)
     if (
         first is not None
         and _is_first(first, toks)
         and not _is_put_down(toks)
-        and word(toks, 0) in AUXILIARY
-        and _is_of_bed(first, toks)
+        and word(toks, opens) in AUXILIARY
+        and _is_of_bed(first, toks, opens)
     ):
         signed = any(i.role == "cue" and i.value == "mark_of_question" for i in items)
         amounts = frozenset() if signed else NUMBERS | {"num"}
@@ -116,7 +125,7 @@ def asking_aloud(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
     "three right when thirty".
     """
-    if word(toks, 0) in {"is", "was", "did", "does"}:
+    if word(toks, 0) in {"is", "was", "did", "does"} or toks.said[:2] in ASKED_ALOUD:
         yield from asking(items, toks)
     asks = any(i.role == "cue" and i.value == "question" and word(toks, i.start) in ASKING for i in items)
     if asks and any(i.role == "level" for i in items):
@@ -137,18 +146,11 @@ def doubted(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
         yield from ("what is asked and denied is not told" for i in items if i.role in NUMBERS or happens(i))
 
 
-def _is_of_bed(first: Item, toks: Toks) -> bool:
-    """ "is 19 clamped", "has the patient in 12 moved"."""
-    return first.role in {"bed", "num"} or word(toks, 1) in {
-        "bed",
-        "room",
-        "rm",
-        "the",
-        "pt",
-        "patient",
-        "he",
-        "she",
-    }
+def _is_of_bed(first: Item, toks: Toks, opens: int) -> bool:
+    """ "is 19 clamped", "has the patient in 12 moved", "so is it still 340", "are we at 410 on 12"."""
+    if first.role in {"bed", "num"} or word(toks, opens + 1) in OF_WHAT:
+        return True
+    return word(toks, opens) in OF_US and word(toks, opens + 1) in US
 
 
 def _is_found(item: Item) -> bool:

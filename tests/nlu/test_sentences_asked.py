@@ -196,3 +196,24 @@ def test_the_same_behind_another_bed_is_no_change_or_its_level(text: str, read: 
 )
 def test_an_amount_since_a_time_is_no_query(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "is that bed 3 410 at 1850", "is it still bed 5 210 at 1850", "is this bed 5 210",
+        "are we at 410 on 12",
+        "do we have 410 on 12", "am i right that 12 is 410 at 1850", "isn't 12 at 410", "so is 12 at 410",
+        "hey is 12 at 410 right now", "why is 12 at 410", "was that 410 on 12", "have we got 410 for 12",
+    ],
+)  # fmt: skip
+def test_a_line_that_is_asked_about_without_a_sign_is_no_line(text: str) -> None:
+    assert reading(text).startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["is bed twelve at four ten", "are we at four ten on bed twelve", "should bed twelve be at four ten"],
+)
+def test_a_line_that_is_asked_about_aloud_is_no_line(text: str) -> None:
+    assert reading(text, channel="voice").startswith("ask ")
