@@ -11,7 +11,7 @@ from itertools import pairwise
 
 from .clauses import NUMBERS, clauses
 from .items import AMOUNTS, FULL_HOUR, Item
-from .numbers import Toks, glued, heard_as_number, word
+from .numbers import Toks, glued, heard_as_number, is_digits, word
 from .patterns.asides import PERSONS
 from .patterns.numerals import HOMOPHONES, ONES, SCALES
 from .patterns.remarks import REMARKS
@@ -43,6 +43,7 @@ QUARTER = 15
 BREAKING = frozenset({"", ",", ".", ";", "!", "at", "@", "tea", "t"})
 LETTERS = frozenset("abcdefgh")
 ROUND = frozenset(map(str, range(20, 100, 10)))
+ALIKE = frozenset({"l", "i", "o"})
 SPANS = frozenset({"-", "to", "til", "till", "until"})
 
 
@@ -237,6 +238,14 @@ def thrice(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a number said three times"
 
 
+def _letter_inside(_: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "4l0": a letter typed for a digit, and no side; "L80 R40" has its letters before."""
+    for k in range(1, len(toks) - 1):
+        inside = glued(toks, k) and glued(toks, k + 1)
+        if word(toks, k) in ALIKE and inside and is_digits(toks, k - 1) and is_digits(toks, k + 1):
+            yield "a letter inside a number"
+
+
 EITHER = (
     Rule(row_of_beds, frozenset({"level"}), frozenset({"beds"})),
     Rule(thrice, frozenset({"bed"})),
@@ -251,6 +260,7 @@ HEARD = (
 )
 MIXUPS = (
     *EITHER,
+    Rule(_letter_inside, NUMBERS, ALIKE),
     Rule(_from_when, frozenset({"sep"})),
     Rule(_openers, frozenset({"sep"})),
     Rule(_mixed_up, frozenset({"word"})),

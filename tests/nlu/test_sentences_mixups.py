@@ -296,3 +296,15 @@ def test_the_end_of_a_span_of_time_is_no_time_of_the_line_beside_it(text: str) -
 @pytest.mark.parametrize(("text", "channel"), [("1 1 1 0", "text"), ("twelve twelve twelve", "voice")])
 def test_a_number_that_is_said_three_times_is_asked_about(text: str, channel: Channel) -> None:
     assert reading(text, arrived=MORNING, channel=channel).startswith("ask level_ml")
+
+
+@pytest.mark.parametrize(
+    "text", ["bed 6 icd 4l0 at 1830", "bed 6 4l0 at 1830", "6 left 4l0 at 1830", "bed 6 1o50"]
+)
+def test_a_letter_inside_a_number_is_asked_about(text: str) -> None:
+    assert reading(text).startswith("ask ")
+
+
+def test_a_letter_before_its_number_is_a_side() -> None:
+    told = "mark bed=6 tube=left at=18:30 level_ml=80; mark bed=6 tube=right at=18:30 level_ml=40"
+    assert reading("6 L80 R40 1830") == told
