@@ -14,7 +14,15 @@ from .fractions import is_with_part
 from .ground import Ground
 from .items import FULL_HOUR, Item
 from .labels import is_of_a_level, tube_label
-from .neighbours import is_adverb, is_day_number, is_left_there, is_setting, kind_lead, number_follows
+from .neighbours import (
+    is_adverb,
+    is_day_number,
+    is_left_there,
+    is_setting,
+    kind_lead,
+    number_follows,
+    phrase_of,
+)
 from .numbers import Toks, glued, heard_as_number, is_digits, numbers, starts_number, word
 from .numbersteps import misheard
 from .patterns.leads import LEADS, LEVEL_LEADS, LINES, MAY_BE_ARTICLE, TUBE_NAMES
@@ -23,6 +31,7 @@ from .pipeline import Cue
 from .ways import Step, Way, about
 
 CHANGED = frozenset({"stopped", "started", "lost", "gone", "ceased", "resolved"})
+LED = frozenset({"old", "new", "opens", "amount", "output"})
 DIAL_STEP = 5
 """Suction is set in steps of so many cmH2O. Common practice, no source."""
 
@@ -39,7 +48,15 @@ def cue_steps(ground: Ground, cue: Cue, way: Way) -> Iterable[Step]:
         found.append((cue.end, way.with_item(item)))
     if cue.label == "ask" and is_last_line(cue, ground.toks) and ground.places.labels(cue.end):
         found.append((cue.end, way.with_item(item)))
+    if way.lead == "amount" and phrase_of(cue, ground.toks) == "up to" and not _is_anew(cue, way):
+        found.append((cue.end, way.with_item(item, "levelat", at=True)))  # "drained up to 560": asked
     return found
+
+
+def _is_anew(cue: Cue, way: Way) -> bool:
+    """ "a heap came out, up to 560", "a lot came out and it's at 560": behind a stop, the line."""
+    amount = way.lead in {"amount", "output"} and cue.label == "levelat"
+    return amount and bool(way.items) and way.items[-1].role == "sep"
 
 
 def _is_odd_setting(ground: Ground, i: int) -> bool:
@@ -80,7 +97,7 @@ def _with_cue(ground: Ground, cue: Cue, way: Way, item: Item) -> Way:
             return _with_event(ground, cue, way, item)
         case "leak" if cue.value == "present":
             return way.with_item(item, "leakgrade")
-        case "level" | "levelat" if way.lead in {"old", "new", "opens", "amount", "output"}:
+        case "level" | "levelat" if way.lead in LED and not _is_anew(cue, way):
             return way._replace(at=way.at or cue.label == "levelat")
     if cue.label == "same" and word(ground.toks, cue.end - 1) in {"since", "as", "from"}:
         return way.with_item(item, "since")

@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .context import HOURLY
+from .followers import DIALLED
 from .items import Item
 from .numbers import Toks, word
 from .rules import Rule
@@ -19,6 +20,7 @@ OF_BOTH = frozenset({"tubes", "drains", "chest", "cts", "sides", "tube", "drain"
 PLURAL = frozenset({"tubes", "drains", "cts", "sides"})
 """A number behind one of these is no name of a tube where both were said."""
 SUMMED = frozenset({("window", "shift"), ("window", "last_shift"), ("window", "24h")})
+MUCH = frozenset({"heap", "heaps", "lot", "lots", "load", "loads", "ton", "tons", "gush", "bunch", "much"})
 NOTHING = frozenset({"nil", "nothing", "none", "zero", "nada", "0", "zilch"})
 
 
@@ -176,7 +178,26 @@ def _beds_of_a_sum(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a bed that is summed, or how much"
 
 
+def _set_apart(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "a heap came out, 560": how much that was, or where the line stands now."""
+    for item in items:
+        apart = item.role == "volume" and not item.about and word(toks, item.start - 1) in {",", "and", "-"}
+        apart = apart and word(toks, item.end) not in {"since", "in", "over", "this", "last"}
+        if apart and not MUCH.isdisjoint(toks.said[: item.start]):
+            yield "how much came, or the line"
+
+
+def _behind_suction(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "connected to suction, 20": what it is set to, or the line."""
+    for before, item in zip(items, items[2:], strict=False):
+        bare = item.role == "level" and not item.unit and item.lead in BARE and item.amount in DIALLED
+        if bare and before.name == "suction_on" and item.start == before.end + 1:
+            yield "what the suction is set to, or the line"
+
+
 OVER_TIME = (
+    Rule(_set_apart, frozenset({"volume"}), MUCH),
+    Rule(_behind_suction, frozenset({"what"})),
     Rule(_over, frozenset({"span", "window", "since"})),
     Rule(_before_bed, frozenset({"window", "ask"})),
     Rule(_heading_beds, frozenset({"amount", "ask"})),

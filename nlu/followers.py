@@ -66,7 +66,7 @@ def _opened(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> tuple[int, str]:
     if said is not None and said.value == "behind" and word(toks, said.end) in ENDING:
         return said.end, "opens"
     hooked = _connected(toks, end)
-    if word(toks, hooked) in {"the", "a"} and word(toks, hooked + 1) == "new":
+    if hooked and word(toks, hooked) in {"the", "a"} and word(toks, hooked + 1) == "new":
         return end, "old"  # "had 1940 in it before we hooked up the new one"
     return (hooked, "opens") if hooked and word(toks, hooked) in ENDING else (0, "")
 

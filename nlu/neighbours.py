@@ -51,8 +51,12 @@ def phrase_of(piece: Item | Cue, toks: Toks) -> str:
 
 
 def is_setting(toks: Toks, i: int) -> bool:
-    """ "suction on 20", "suction on at 20": a setting; "suction on at 1900" is an event."""
-    i += word(toks, i) in {"at", "-", "minus"}
+    """ "suction on 20", "on at 20", "to suction of -20": a setting; "suction on at 1900" is an event."""
+    of = word(toks, i) == "of"
+    i += of or word(toks, i) == "at"
+    i += word(toks, i) in {"-", "minus"}
+    if of:
+        return starts_number(toks, i)
     if is_digits(toks, i):
         return len(word(toks, i)) <= 2 and word(toks, i + 1) not in {":", "am", "pm", "min", "mins"}
     return word(toks, i - 1) != "at" and starts_number(toks, i)

@@ -30,6 +30,8 @@ NEARLY = frozenset({"nearly", "almost", "about", "is", "was", "over", "around", 
 HELD = frozenset({"had", "with", "contained", "held", "was"})
 """Before a number these say what the canister held that was changed."""
 TAKEN = frozenset({"off", "down", "out"})
+CHANGES = frozenset({"changed", "swapped", "replaced", "switched", "exchanged", "change", "swap", "put"})
+OF_BED = SHORT_BED_WORDS | {"of", "in", "on", "for", "room"}
 NEAR = 3
 """Words of "in it now"."""
 UNKNOWN = frozenset({"unknown", "unk", "unrecorded", "unreadable", "no", "without"})
@@ -150,8 +152,26 @@ def _old_off(said: Message) -> list[Cue]:
     return []
 
 
+def _the_new(said: Message) -> list[Cue]:
+    """ "the new bottle of bed 6 shows 35": what it shows, and no second change of it."""
+    toks, found = said.toks, []
+    alone = len([c for c in said.cues if c.label in {"kind", "old"}]) == 1 and CHANGES.isdisjoint(toks.words)
+    for k, cue in enumerate(said.cues if alone else ()):
+        named = cue.value == "exchanged" and word(toks, cue.start) in {"new", "fresh"}
+        after = next((c for c in said.cues[k + 1 :] if c.label not in {"filler", "bed", "tubeword"}), None)
+        shows = after is not None and after.label in {"level", "levelat"}
+        end = cue.end - 1 - (word(toks, cue.end - 1) == "on")
+        if not (named and shows) or word(toks, cue.start - 1) != "the" or word(toks, end) not in CANISTERS:
+            continue
+        between = toks.said[cue.end : after.start] if after is not None else ()
+        if not STOPS & set(between) and not any(map(str.isalpha, set(between) - OF_BED)):
+            found.append(cue._replace(label="canister", value=""))
+    return found
+
+
 OLD_ONES: tuple[tuple[str, Callable[[Message], list[Cue]]], ...] = (
     *((part, _part_full) for part in sorted({part[-1] for part in PARTS})),
+    ("new", _the_new),
     ("this", _this_one),
     ("off", _old_off),
     ("down", _old_off),

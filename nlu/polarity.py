@@ -9,6 +9,7 @@ from __future__ import annotations
 from .items import Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
+from .plusminus import with_marks
 
 TURNED = {"leak": "none", "tidal": "no"}
 """A sign, and what is told where there is none of it."""
@@ -42,10 +43,12 @@ def turned(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces with every sign that is denied told as absent, or denied."""
     if LOOKED_AT.isdisjoint([i.value for i in items]):
         return items
-    found = list(items)
-    for k, item in enumerate(items):
+    found, marked = with_marks(items, toks, DENIED)
+    for k, item in enumerate(found):
         if is_fluid(item):
             _colour(found, k, toks)
+        if k in marked:
+            continue
         if _is_sign(item) and _is_present(item):
             _turn(found, k, toks)
         elif _is_sign(item) and found[k + 1 : k + 2] and _is_denied_anew(item, found[k + 1], toks):

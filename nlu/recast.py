@@ -6,6 +6,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Set
 
+from .ahead import with_ahead
 from .asbefore import as_before
 from .beside import WATER_SEALS, of_their_like
 from .bridging import bridged, sent
@@ -114,6 +115,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     found = of_each(leaks(with_occasions(found, read.tokens), read.tokens), read.tokens)
     found = plainly(found, read.tokens, labelled)
     found = with_carried_out(with_endings(found, read.tokens, labelled), read.tokens)
+    found = with_ahead(found, read.tokens)
     found = with_late(everyday(found, read.tokens), read.tokens)
     return read._replace(cues=with_newcomers(found, read.tokens, voice=voice), labelled=labelled)
 

@@ -141,6 +141,7 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "shut off suction", "suction failed", "suction not on",
     ),
     "what:suction_on": (
+        "(started|attached|placed|put|connected|reconnected) (on|to) (wall|) suction",
         "(turned|switched|put|hooked|plugged|) back on", "(restarted|resumed|reconnected) again",
         "suction on", "suction back on", "suction turned on", "turned on suction", "suction is on",
         "suction is back on", "back on suction", "suction restarted", "put back on suction",

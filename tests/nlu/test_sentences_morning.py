@@ -145,7 +145,7 @@ def test_a_morning_message_is_read_as_its_nurse_meant_it(text: str, read: str) -
         ("bed 9 both drains to one bottle now", "ask level_ml"),
         ("bed 9 needs bottle changing", "ask kind"),
         ("changing bed 9's bottle at 0730", "ask at"),
-        ("for drain removal bed 9 today", "ask at"),
+        ("for drain removal bed 9 today", "ask kind"),
         ("bed 9 ?remove drain today", "ask level_ml"),
         ("bed 9's drain to come out after rounds", "ask kind"),
         ("bed 9 R tube pulled L stays", "ask level_ml"),

@@ -1,0 +1,81 @@
+"""Signs told with a plus or a minus: "(+) fluctuation, (-) bubbling", "+ tidaling, - leak", "leak (-)".
+
+A minus alone may be a dash: only beside a plus, which shows how the message is written, it says absent.
+Called by `polarity`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from .items import Item
+from .numbers import Toks, glued, word
+
+ABSENT = {"leak": "none", "tidal": "no"}
+SIGNS = frozenset({"+", "-"})
+STOPS = frozenset({"", ",", ";", ".", "!", "/", "and"})
+
+
+class Mark(NamedTuple):
+    """A plus or a minus, and the tokens that it takes with its brackets."""
+
+    sign: str
+    start: int
+    end: int
+
+
+def with_marks(items: Sequence[Item], toks: Toks, denied: str) -> tuple[list[Item], frozenset[int]]:
+    """The pieces, each sign with its minus told as absent, and where the signs are of which a mark told all.
+
+    `denied` is the role of one that must be asked.
+    """
+    found = list(items)
+    signs = [k for k, i in enumerate(items) if i.role == "cue" and i.value in ABSENT]
+    if not signs or SIGNS.isdisjoint(toks.words):
+        return found, frozenset()
+    marks = _of_one_way({k: items[k] for k in signs}, toks)
+    for k, mark in marks.items():
+        start, end = min(mark.start, items[k].start), max(mark.end, items[k].end)
+        name = ABSENT[items[k].value] if mark.sign == "-" else items[k].name
+        found[k] = items[k]._replace(name=name, start=start, end=end)
+    for k in signs:
+        loose = _before(items[k], toks) if not marks else None
+        dash = word(toks, loose.start - 1) != "," and "+" not in toks.words if loose is not None else True
+        if loose is not None and loose.sign == "-" and not dash:
+            found[k] = items[k].as_role(denied)  # "340, - leak": no dash stands behind a comma
+    return found, frozenset(marks)
+
+
+def _of_one_way(signs: dict[int, Item], toks: Toks) -> dict[int, Mark]:
+    """The marks before the signs, or those behind them, where a plus shows which; else none."""
+    first, last = min(signs), max(signs)
+    before = {k: mark for k, item in signs.items() if (mark := _before(item, toks))}
+    behind = {k: mark for k, item in signs.items() if (mark := _behind(item, toks))}
+    ends = {end for i in signs.values() for end in (i.end, i.end - (word(toks, i.end - 1) in SIGNS))}
+    plain = any(m.sign == "+" and (m.start not in ends or glued(toks, m.end)) for m in before.values())
+    if plain and last not in behind:
+        return before
+    closed = first not in before and any(m.sign == "+" for m in behind.values())
+    return behind if closed else {}
+
+
+def _before(item: Item, toks: Toks) -> Mark | None:
+    """The mark right before a sign, or the first word of its phrase."""
+    if word(toks, item.start) in SIGNS:
+        return Mark(word(toks, item.start), item.start, item.start + 1)
+    start = item.start - 1
+    if word(toks, start) == ")" and word(toks, start - 2) == "(":
+        start -= 1
+    if word(toks, start) not in SIGNS:
+        return None
+    return Mark(word(toks, start), start - (start < item.start - 1), item.start)
+
+
+def _behind(item: Item, toks: Toks) -> Mark | None:
+    """ "leak (-)," the mark in brackets that ends the clause of a sign."""
+    bracketed = word(toks, item.end) == "(" and word(toks, item.end + 2) == ")"
+    sign = word(toks, item.end + 1) if bracketed else ""
+    if sign not in SIGNS or word(toks, item.end + 3) not in STOPS:
+        return None
+    return Mark(sign, item.end, item.end + 3)
