@@ -1,6 +1,7 @@
 """Cues of what lies ahead, as the event beside it shows: "moving 11 to 19 in a few min", "for tube removal".
 
-What has happened is told with other words: "moved", "drain removed after the ward round". Called by `recast`.
+What has happened is told with other words: "moved", "drain removed after the ward round". Called by
+`carriedout`.
 """
 
 from __future__ import annotations

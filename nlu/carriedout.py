@@ -5,7 +5,9 @@ A word for a plan or an order says otherwise that something lies ahead. Called b
 
 from __future__ import annotations
 
+from .ahead import with_ahead
 from .items import FINDINGS
+from .lookedfor import without_sought
 from .numbers import Toks, word
 from .patterns.asides import STAFF, TITLES
 from .pipeline import Cue
@@ -32,6 +34,10 @@ FORESEEN = frozenset({"expected", "anticipated", "hoped"})
 HAPPENING = FINDINGS | {"what", "kind"}
 HINTS = LINKS | ADVICE
 STOPS = frozenset({".", ";", "!", "but", "then"})
+BEGUN = frozenset({"started", "commenced", "starting", "begun", "began", "on"})
+ENDED = frozenset({"over", "ended", "done", "finished", "complete", "completed", "stopped", "off"})
+OF_BED = frozenset({"bed", "filler", "side", "place", "tubeword"})
+"""Between a clamp trial and what became of it only the bed and the tube are named."""
 AHEAD = frozenset(
     {"clamp", "unclamp", "change", "swap", "remove", "pull", "move", "transfer", "exchange", "replace", "to"}
     | {"turn", "switch", "insert", "place", "discharge", "take", "put", "send"}
@@ -44,7 +50,12 @@ DONE_TO = frozenset(
 
 
 def with_carried_out(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
-    """The cues, a plan or an order that an event followed as words that say nothing more of it."""
+    """The cues, what lies ahead as plans, and a plan that an event followed as words that say nothing."""
+    cues = _with_trials(cues, toks) if "trial" in toks.words else cues
+    return without_sought(with_ahead(_carried_out(cues, toks), toks), toks)
+
+
+def _carried_out(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     if HINTS.isdisjoint(toks.words):
         return cues
     found: list[Cue] = []
@@ -59,6 +70,23 @@ def with_carried_out(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     return tuple(found)
 
 
+def _with_trials(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    """ "clamp trial 4B basal started 0915", "clamp trial for 12 over": it began or ended."""
+    found = list(cues)
+    for trial in cues:
+        if trial.value != "clamped" or word(toks, trial.end - 1) not in {"trial", "on"}:
+            continue
+        end = next(k for k in range(trial.end, len(toks) + 1) if word(toks, k) in {"", ",", *STOPS})
+        k = next((k for k in range(trial.end, end) if word(toks, k) in BEGUN | ENDED), end)
+        between = [c for c in cues if trial.end <= c.start < k]
+        if k == end or any(c.label not in OF_BED for c in between) or word(toks, k - 1) in {"be", "to"}:
+            continue
+        value = "clamped" if word(toks, k) in BEGUN else "unclamped"
+        found = [c for c in found if c is not trial and not c.start <= k < c.end]
+        found += [trial._replace(value=value), Cue("filler", "", k, k + 1)]
+    return tuple(sorted(found, key=lambda c: c.start))
+
+
 def _agreed(cues: tuple[Cue, ...], toks: Toks) -> list[Cue]:
     """Words for whose advice it was, as plans."""
     taken = {k for cue in cues for k in range(cue.start, cue.end)}
@@ -69,6 +97,8 @@ def _agreed(cues: tuple[Cue, ...], toks: Toks) -> list[Cue]:
 def _start(cue: Cue, toks: Toks) -> int:
     """Where "as per plan", "as ordered" begins; the cue's own start where it is none of these."""
     start = cue.start
+    if cue.label == "order" and word(toks, start) == "per" and word(toks, start - 1) == "as":
+        return start - 1  # "clamped as per reg"
     if cue.label not in {"plan", "order"} or word(toks, cue.end - 1) not in PLANNED | AGREED | FORESEEN:
         return start
     if word(toks, cue.end - 1) in ADVICE:

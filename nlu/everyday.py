@@ -18,6 +18,12 @@ TEAMS = frozenset({"rounds", "rounding", "rounded", "service", "chief", "np's", 
 }  # fmt: skip
 """Behind a field of medicine these make it who does or wants something, and no reason."""
 BY = frozenset({"by", "per"})
+DRAIN_VALVES = frozenset(
+    {"flutter", "heimlich", "way", "stopcock", "relief", "release", "pressure", "safety"}
+)
+VALVE_STATES = frozenset({"open", "opened", "closed", "shut", "attached", "bag"})
+"""A valve of the drain, and what becomes of it."""
+ON_AGAIN = frozenset({"back on", "put back on", "hooked back on"})
 WANTS = frozenset({"wants", "want", "ordered", "orders", "says", "said", "asked", "asking"})
 OUTINGS = frozenset({"bathroom", "toilet", "loo", "commode", "shower", "walk", "washroom"})
 """A few steps: where something happened on the way, no more than where."""
@@ -77,15 +83,27 @@ def _reason(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     orders = any(other.label == "order" and other.start == cue.end for other in cues)
     wants = word(toks, cue.end) in WANTS or orders  # "cardiac surgery wants 20"
     team = word(toks, cue.end) in TEAMS or word(toks, cue.start - 1) in BY
+    if phrase_of(cue, toks) == "valve" and _is_of_drain(cue, toks):
+        return _as_word(cue, "valve")  # "on a flutter valve so no box"
     if phrase_of(cue, toks) == "air" and word(toks, cue.start - 1) == "of":
         return _as_word(cue, "air")  # "drain in, gush of air"
     team |= wants and word(toks, cue.end - 1) == "surgery"
     return _as_word(cue, "team") if team else cue
 
 
+def _is_of_drain(cue: Cue, toks: Toks) -> bool:
+    """Whether such a valve is no heart's."""
+    named = {word(toks, cue.start - 1), word(toks, cue.start - 2)} & DRAIN_VALVES
+    return bool(named) or word(toks, cue.end) in VALVE_STATES
+
+
 def _what(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     if cue.value == "tipped" and word(toks, cue.start) == "fell" and _is_person(cue, cues, toks):
         return _as_word(cue, "unwell")
+    if cue.value == "suction_on" and phrase_of(cue, toks) in ON_AGAIN and "suction" not in toks.words:
+        apart = any(other.value == "disconnected" and other.end <= cue.start for other in cues)
+        end = cue.end + (word(toks, cue.end) == "now")
+        return Cue("filler", "", cue.start, end) if apart else cue  # "tubing came off, back on now"
     if cue.value == "dislodged" and word(toks, cue.end - 1) in TUGGED and _is_tug(cue, toks):
         return _as_word(cue, "unwell")
     if cue.value == "dislodged" and phrase_of(cue, toks).endswith("came out") and _is_days_ago(cue, toks):

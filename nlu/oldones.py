@@ -147,6 +147,9 @@ def _old_off(said: Message) -> list[Cue]:
             toks, cue.end + 1
         )
         if thing and behind and word(toks, cue.end) in TAKEN:
+            placed = said.tells("placed") and words[-1] == "one" and not said.tells("exchanged")
+            if placed:  # "new chest tube placed left, old one out": which of the tubes is not told
+                return [Cue("plan", "", cue.start, cue.end), Cue("kind", "removed", cue.end, cue.end + 1)]
             changed = Cue("kind", "exchanged", cue.start, cue.end + 1)
             return [changed, *(Cue("old", "", k, k + 1) for k in _held(said, cue.end + 2, STOPS))]
     return []

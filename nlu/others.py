@@ -9,6 +9,7 @@ from .numbers import Toks, is_digits, starts_number, word
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
 from .patterns.leads import BED_WORDS, BREAKS, KEEPS_LEAD
 from .ways import Way
+from .weighty import STAYS
 
 TUBE_WORDS = frozenset({"tube", "drain", "ct", "chest", "pigtail"})
 SHORT_PLACES = {
@@ -87,12 +88,24 @@ def _tube(toks: Toks, i: int, way: Way) -> str | None:
     text = word(toks, i)
     if text == "m" and starts_number(toks, i + 1):
         return "mediastinal"
-    if text == "med" and (word(toks, i + 1) in MED_TUBES or _is_of_drain(toks, i, way)):
+    med = text == "med" and (word(toks, i + 1) in MED_TUBES | STAYS or _is_where(toks, i))
+    if med or (text == "med" and _is_of_drain(toks, i, way)):
         return "mediastinal"
     short = SHORT_PLACES.get(text)
     if short and not toks.words.isdisjoint(short[1]) and _is_of_drain(toks, i, way):
         return short[0]
     return "right" if text == "r" else None
+
+
+def _is_where(toks: Toks, i: int) -> bool:
+    """ "180 in med since 2000", "180 in the med": where so much came; "340 in med room" is elsewhere."""
+    before = i - 1 - (word(toks, i - 1) == "the")
+    unit = word(toks, before - 1) in {"ml", "mls", "cc"}
+    return (
+        word(toks, before) == "in"
+        and is_digits(toks, before - 1 - unit)
+        and word(toks, i + 1) in {"", ",", ".", ";", "since", "at", "now", "and"}
+    )
 
 
 def _questioned(toks: Toks, i: int, way: Way) -> Way:

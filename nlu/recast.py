@@ -6,7 +6,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Set
 
-from .ahead import with_ahead
 from .asbefore import as_before
 from .beside import WATER_SEALS, of_their_like
 from .bridging import bridged, sent
@@ -115,7 +114,6 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     found = of_each(leaks(with_occasions(found, read.tokens), read.tokens), read.tokens)
     found = plainly(found, read.tokens, labelled)
     found = with_carried_out(with_endings(found, read.tokens, labelled), read.tokens)
-    found = with_ahead(found, read.tokens)
     found = with_late(everyday(found, read.tokens), read.tokens)
     return read._replace(cues=with_newcomers(found, read.tokens, voice=voice), labelled=labelled)
 
@@ -173,7 +171,7 @@ def _with_changes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
 
 
 def _is_changed_one(toks: Toks, k: int, olds: list[int], happened: Set[int]) -> bool:
-    between = toks.said[k + 1 : olds[0]]
+    between = [t.text for t in toks[k + 1 : olds[0]] if not (t.glued and t.text in "abcd")]  # "6A"
     plain = set(filter(str.isalpha, between)) <= OF_CHANGE and not STOPS & set(between) - {","}
     return (plain and _is_bed(toks, k + 1)) or _is_of_canister(toks, k, happened)
 
@@ -198,7 +196,7 @@ def _is_of_canister(toks: Toks, k: int, happened: Set[int]) -> bool:
 
 def _is_bed(toks: Toks, k: int) -> bool:
     """Whether a number stands there, perhaps behind a word for a bed."""
-    return number_follows(toks, k + (word(toks, k) in {"bed", "room", "rm", "on", "for"}))
+    return number_follows(toks, k + (word(toks, k) in {"bed", "room", "rm", "on", "for", "@"}))
 
 
 def _with_taken_back(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:

@@ -12,7 +12,7 @@ from .items import Item
 from .leading import leads
 from .numbers import Toks
 from .patterns.asides import PATIENTS
-from .timing import share_times
+from .timing import now_of_findings, share_times
 
 APART = frozenset({",", ";", "."})
 OTHERWISE = frozenset({"word", "plan", "neg", "question"})
@@ -43,6 +43,8 @@ def gathered(items: Iterable[Item], toks: Toks) -> list[Draft]:
     _without_told_again(drafts)
     if len(drafts) > 1:
         _share(drafts, said, gathering)
+    elif drafts and drafts[0].whats and drafts[0].checks:
+        now_of_findings(drafts, [i for i in said if i.role == "sep" and i.value in APART])
     return drafts
 
 

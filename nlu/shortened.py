@@ -19,6 +19,8 @@ HAPPENED = frozenset(
 SHORT = frozenset({"sl", "mod", "sm", "lg", "cont", "int", "intermit", "interm", "approx", "temp", "occ"})
 LABEL_DIGITS = 2
 FULL_HOUR = 4
+COMPANY = frozenset({"drain", "drains", "tube", "tubes", "chest", "ct", "icd", "pigtail", "both"})
+"""Behind a "w" these come along."""
 ONE_LINE = 2
 """Numbers of a line: its bed and its level."""
 BEFORE_YOU = frozenset(
@@ -39,6 +41,10 @@ def plain(toks: Sequence[Token]) -> Sequence[Token]:
         toks = [t._replace(text="you") if _is_you(toks, k) else t for k, t in enumerate(toks)]
     if "w" in said and "/" in said:
         toks = list(_with_with(toks))
+    if "w" in said:
+        toks = [
+            t._replace(text="with") if t.text == "w" and _is_with(toks, k) else t for k, t in enumerate(toks)
+        ]
     if "n" not in said:
         return toks
     return [t._replace(text="and") if t.text == "n" and _joins(toks, k) else t for k, t in enumerate(toks)]
@@ -60,6 +66,11 @@ def _with_with(toks: Sequence[Token]) -> Iterator[Token]:
             yield token._replace(text="with", end=toks[k + 1].end)
         else:
             yield token
+
+
+def _is_with(toks: Sequence[Token], k: int) -> bool:
+    """ "discharged to ward 6 w drain"."""
+    return 0 < k < len(toks) - 1 and toks[k + 1].text in COMPANY
 
 
 def _is_of_short(toks: Sequence[Token], k: int) -> bool:

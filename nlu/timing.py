@@ -13,10 +13,13 @@ from .items import Item, is_now
 from .moments import is_same_time
 from .roles import UNDOES
 
+PASSING = frozenset({"tipped", "disconnected", "kinked", "raised", "damaged"})
+
 
 def share_times(drafts: list[Draft], stops: Sequence[Item]) -> None:
     """Gives the only time of the message, or of a sentence, to what was told without one."""
     _now_of_next(drafts)
+    now_of_findings(drafts, stops)
     times = {d.time.start: d.time for d in drafts if d.time is not None}
     if any("time" in d.clashes for d in drafts):
         return
@@ -40,6 +43,18 @@ def _now_of_next(drafts: list[Draft]) -> None:
         if now is None or level is None or after.time is None or draft.shared_time:
             continue
         if now.end == level.start and is_now(now):
+            draft.time = None
+
+
+def now_of_findings(drafts: list[Draft], stops: Sequence[Item]) -> None:
+    """ "it was kinked under him, swinging again now": the now is of what is found since."""
+    for draft in drafts:
+        now, mishaps = draft.time, {w.name for w in draft.whats}
+        if now is None or not mishaps or not mishaps <= PASSING or draft.kind or not draft.checks:
+            continue
+        told = draft.whats[-1].end
+        only = not (draft.level or draft.volume or draft.shared_time)
+        if only and is_now(now) and any(told <= s.start < now.start for s in stops):
             draft.time = None
 
 

@@ -91,7 +91,9 @@ def _thrown(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _staying(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "left tube out, right stays": not every tube that is named is out."""
     out = any(is_closing(i) and i.name == "removed" for i in items)
-    if out and len({i.name for i in items if i.role == "tube"}) > 1 and any(t.text in STAYS for t in toks):
+    ends = {i.end for i in items if i.role == "tube"}
+    named = {i.name for i in items if i.role == "tube" and i.start not in ends}  # "left pleural" is one
+    if out and len(named) > 1 and any(t.text in STAYS for t in toks):
         yield "one tube is out and another stays"
     tubes = [i for i in items if i.role == "tube"]
     behind = [i for i in items if tubes[1:] and i.start > tubes[-1].start]

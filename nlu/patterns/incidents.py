@@ -16,6 +16,7 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "(lying|laying|found|ended up|over) on the floor",
         "(was|is|lying|laying|found|landed|ended up|knocked|) (flat|) on (its|it's|the) side",
         f"(kicked|knocked|tipped|pushed|turned|tripped|flipped) {THE} {BOX} (over|down|sideways|on its side)",
+        f"{BOX} went over", "went over on its side",
         "tipped", "tipped over", "knocked over", "kicked over", "fell over", "toppled",
         "tipped on its side", "spilled", "knocked down", "fell on its side", "toppled over",
         "tipped it", "got knocked over", "got kicked over", "knocked", "kicked", "overturned",
@@ -122,6 +123,8 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
     ),
     "what:suction_off": (
         "(came|got|was|been|is|) (unplugged|unhooked) from (the|) (suction|wall suction|wall)",
+        "(unplugged|unhooked|disconnected|knocked off|pulled out) (the|) (wall|) suction",
+        "wall suction (got|was|) (unplugged|disconnected)",
         "(suction|sxn) (came|got|was|has come|is) (unplugged|unhooked|disconnected)",
         (
             "(suction|wall|suction regulator|wall regulator|regulator|wall suction) "
@@ -141,7 +144,7 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "shut off suction", "suction failed", "suction not on",
     ),
     "what:suction_on": (
-        "(started|attached|placed|put|connected|reconnected) (on|to) (wall|) suction",
+        "(started|attached) (on|to) (wall|) suction", "(put|placed|connected) to wall suction",
         "(turned|switched|put|hooked|plugged|) back on", "(restarted|resumed|reconnected) again",
         "suction on", "suction back on", "suction turned on", "turned on suction", "suction is on",
         "suction is back on", "back on suction", "suction restarted", "put back on suction",
