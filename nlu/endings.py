@@ -29,7 +29,7 @@ EVENTS = frozenset({"left", "away", "back", "removed", "moved", "exchanged"})
 FINALS = frozenset({"final", "removal"})
 GOING = frozenset({"he", "she", "they", "pt", "patient", "it"})
 WENT = frozenset({"went", "left", "goes", "leaves"})
-SIDES = frozenset({"left", "right", "mediastinal", "apical", "basal", "anterior", "posterior"})
+SIDES = frozenset({"left", "right", "pleural", "mediastinal", "apical", "basal", "anterior", "posterior"})
 COMING = frozenset({"coming", "come", "be", "been", "came", "going", "go", "yet", "still", "expected"})
 HINTS = frozenset({"total", "home", "out", "full", "before", "after", "back", "this", "update", "news"})
 HINTS |= {"drains", "pigtails"} | STAYS | CANISTERS | {hint for hint, _ in OLD_ONES}
@@ -133,6 +133,7 @@ def _out(said: Message) -> list[Cue]:
     ends = {end for end, _ in said.beds.values()}
     olds = [c for c in said.cues if c.label == "old"]
     finals = [c.start for c in olds if not FINALS.isdisjoint(toks.said[c.start : c.end])]
+    finals += [c.start for c in said.cues if c.label == "inside"]  # "9 left out 0930 125 in it"
     found = []
     for k in range(1, len(toks)) if finals else ():
         start = k - (word(toks, k - 1) in {"came", "is"})

@@ -6,6 +6,7 @@ Part of `endings`, which calls these where their words are in the message, and u
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from itertools import pairwise
 from typing import NamedTuple, TypeAlias
 
 from .clock import clocks
@@ -166,16 +167,29 @@ def _the_new(said: Message) -> list[Cue]:
         end = cue.end - 1 - (word(toks, cue.end - 1) == "on")
         if not (named and shows) or word(toks, cue.start - 1) != "the" or word(toks, end) not in CANISTERS:
             continue
-        between = toks.said[cue.end : after.start] if after is not None else ()
-        if not STOPS & set(between) and not any(map(str.isalpha, set(between) - OF_BED)):
+        between = range(cue.end, after.start) if after is not None else range(0)
+        if all(word(toks, k) in OF_BED or starts_number(toks, k) or toks[k].glued for k in between):
             found.append(cue._replace(label="canister", value=""))
     return found
+
+
+def _old_removed(said: Message) -> list[Cue]:
+    """ "new box on, old one removed": that canister is gone and no tube; of a new drain it is asked."""
+    for old, removed in pairwise(said.cues):
+        beside = old.label == "old" and removed.value == "removed" and old.end == removed.start
+        changed = [c for c in said.cues if c.value == "exchanged"]
+        if beside and changed and word(said.toks, old.start) in {"old", "the"}:
+            drain = any("drain" in said.toks.said[c.start : c.end] for c in changed)
+            gone = old if drain else removed
+            return [Cue("plan" if drain else "filler", "", gone.start, gone.end)]
+    return []
 
 
 OLD_ONES: tuple[tuple[str, Callable[[Message], list[Cue]]], ...] = (
     *((part, _part_full) for part in sorted({part[-1] for part in PARTS})),
     ("new", _the_new),
     ("this", _this_one),
+    ("removed", _old_removed),
     ("off", _old_off),
     ("down", _old_off),
     ("out", _old_off),

@@ -123,7 +123,7 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
     ),
     "what:suction_off": (
         "(came|got|was|been|is|) (unplugged|unhooked) from (the|) (suction|wall suction|wall)",
-        "(unplugged|unhooked|disconnected|knocked off|pulled out) (the|) (wall|) suction",
+        "(unplugged|unhooked|disconnected|pulled out) (the|) (wall|) suction",
         "wall suction (got|was|) (unplugged|disconnected)",
         "(suction|sxn) (came|got|was|has come|is) (unplugged|unhooked|disconnected)",
         (
@@ -144,7 +144,7 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "shut off suction", "suction failed", "suction not on",
     ),
     "what:suction_on": (
-        "(started|attached) (on|to) (wall|) suction", "(put|placed|connected) to wall suction",
+        "(started on|attached to) suction", "connected to wall suction",
         "(turned|switched|put|hooked|plugged|) back on", "(restarted|resumed|reconnected) again",
         "suction on", "suction back on", "suction turned on", "turned on suction", "suction is on",
         "suction is back on", "back on suction", "suction restarted", "put back on suction",

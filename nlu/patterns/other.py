@@ -24,7 +24,7 @@ OTHER: dict[str, tuple[str, ...]] = {
     "word:tripped": ("(tripped|tripping) over (the|his|her|) (tubing|tube|tubes|line|lines|wire|cord)",),
     "word:righted": (
         "(its|it's|stood|box|canister|drain|unit) (is|it|) (now|) back (up|upright)",
-        "(its|it's|it is) (now|) (up|upright) again", "(now|) back upright", "upright again", "stood back up",
+        "(its|it's|it is) (now|) (up|upright) again", "back upright",
     ),
     "word:repositioned": (
         "(moved|put|brought|placed) it (back|back down|down|lower|down lower|off the bed) (below|under|on|) "

@@ -86,3 +86,25 @@ def test_a_lettered_bed_is_changed_too() -> None:
 def test_an_old_tube_that_is_not_named_is_asked(text: str) -> None:
     assert "exchanged" not in reading(text)
     assert "ask" in reading(text)
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("9 left pleural out 1830 125 in it", "removed bed=9 tube=left pleural at=18:30 level_ml=125"),
+        ("9 left out at 1830, 125 ml in the box", "removed bed=9 tube=left at=18:30 level_ml=125"),
+        ("12 new box on at 1830, old one removed", "exchanged bed=12 at=18:30"),
+        ("12 old tube removed at 1830", "removed bed=12 at=18:30"),
+    ],
+)
+def test_a_tube_that_is_out_and_an_old_canister_that_is_gone_are_told_apart(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+def test_whether_an_old_drain_was_a_tube_is_asked() -> None:
+    assert "removed" not in reading("12 new drain in at 1830, old one removed")
+
+
+def test_the_new_bottle_shows_its_line_aloud_too() -> None:
+    said = reading("the new bottle of bed six shows thirty five", channel="voice")
+    assert said == "mark bed=6 level_ml=35"
