@@ -259,7 +259,7 @@ def _with_reason_of_bed(draft: Draft, drafts: list[Draft]) -> list[Draft]:
     """ "12 post op CABG, L 210 R 95": said apart from the lines of several tubes, it is of them all."""
     why = draft.reason or draft.weight
     of_bed = [d for d in drafts if d.bed is draft.bed and d.tubes]
-    if why is None or draft.kind or len({d.tube for d in of_bed}) < len(SIDES):
+    if why is None or draft.kind or not draft.tubes or len({d.tube for d in of_bed}) < len(SIDES):
         return [draft]
     behind = draft is of_bed[-1] and draft.level is not None and why.start > draft.level.end
     if not behind and why.start > draft.tubes[0].start:

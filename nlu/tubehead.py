@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from .drafts import SIDES
 from .headings import HEADINGS
 from .items import Item
 from .numbers import Toks, glued, word
@@ -17,6 +18,7 @@ STOPS = frozenset({".", ";", ","})
 SIGNS = frozenset({":", "-"})
 QUIET = frozenset({"bed", "filler", "tubeword", "closing", "okay"})
 SAID = HEADINGS | frozenset({"situ", "chest", "side", "sides", "one", "each", "two", "pleural"})
+TWO_SIDED = frozenset({"bilateral", "bilat", "bilaterally", "bilats"})
 MOST = 4
 """Nobody has more tubes. Common practice, no source."""
 
@@ -25,6 +27,7 @@ def without_tubes(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces, with what only says which tubes there are, or how many, as filling words."""
     if "tube" not in there(items):
         return items
+    items = _without_bilateral(items)
     k = next((k for k in range(2, len(items)) if _ends_heading(items, k, toks)), 0)
     head, rest = items[:k], items[k:]
     beds = [i for i in head if i.role == "bed" or (i.role == "num" and i.label is not None)][:1]
@@ -38,6 +41,16 @@ def without_tubes(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
         return items
     quiet = (Item("cue", i.start, i.end, "filler") if i in told else i for i in head)
     return (*quiet, *rest)
+
+
+def _without_bilateral(items: tuple[Item, ...]) -> tuple[Item, ...]:
+    """ "12 bilateral drains R 330 L 820": where both sides have their line, no third tube."""
+    two_sided = {i.name for i in items if i.role == "tube"} >= SIDES and _lines(items) >= len(SIDES)
+    if not two_sided:
+        return items
+    return tuple(
+        Item("cue", i.start, i.end, "filler") if i.unread and i.name in TWO_SIDED else i for i in items
+    )
 
 
 def _ends_heading(items: Sequence[Item], k: int, toks: Toks) -> bool:

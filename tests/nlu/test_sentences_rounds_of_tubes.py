@@ -116,6 +116,12 @@ def test_what_may_be_how_much_came_from_one_bed_may_be_so_of_the_next(text: str)
             "mark bed=12 tube=left level_ml=210; described bed=12 tube=left reason=air; "
             "mark bed=12 tube=right level_ml=95",
         ),
+        ("12 bilateral drains L 210 R 95", CABG),
+        ("bed 12 bilat: L 210, R 95", CABG),
+        ("12 bilateral drains 330", "ask level_ml"),
+        ("12 bilateral R 330", "ask level_ml"),
+        ("12 L 210 R 95 bilateral leaks", "ask level_ml"),
+        ("12 L 210 R 95 bilateral pneumothorax", CABG + "; described bed=12 reason=air"),
         (
             "bed 12 post op lobectomy, right 210",
             "mark bed=12 tube=right level_ml=210; described bed=12 tube=right reason=lung",
