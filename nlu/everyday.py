@@ -11,6 +11,7 @@ from .clock import clocks
 from .neighbours import number_follows, phrase_of
 from .numbers import Toks, is_digits, word
 from .patterns.asides import STAFF, THINGS
+from .patterns.leads import BED_WORDS
 from .pipeline import Cue
 
 TEAMS = frozenset({"rounds", "rounding", "rounded", "service", "chief", "np's", "pa's", "attg"}) | STAFF - {
@@ -208,6 +209,15 @@ def _question(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     return cue._replace(label="filler", value="") if denied and phrase_of(cue, toks) == "any" else cue
 
 
+def _ask(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
+    """ "Dana here picking up six, what was the last mark": who has the bed now, and no trend."""
+    taken = phrase_of(cue, toks) == "picking up" and toks.words.isdisjoint({"is", "drainage", "output"})
+    more = any(o.label in {"ask", "question"} and o.start > cue.end for o in cues)
+    if not (taken and more and (word(toks, cue.end) in BED_WORDS or number_follows(toks, cue.end))):
+        return cue
+    return cue._replace(label="bed" if number_follows(toks, cue.end) else "filler", value="")
+
+
 LOOKED_AT: Mapping[str, Callable[[Cue, tuple[Cue, ...], Toks], Cue]] = {
     "reason": _reason,
     "what": _what,
@@ -215,4 +225,5 @@ LOOKED_AT: Mapping[str, Callable[[Cue, tuple[Cue, ...], Toks], Cue]] = {
     "waterseal": _off,
     "levelat": _levelat,
     "question": _question,
+    "ask": _ask,
 }

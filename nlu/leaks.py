@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from .numbers import Toks, word
 from .pipeline import Cue
+from .yesno import with_signs_in_a_row
 
 SIZES = frozenset(
     {"small", "tiny", "little", "slight", "mild", "minimal", "minor", "moderate", "mod", "large", "big"}
@@ -18,6 +19,7 @@ BREATHING = frozenset({"on", "with", "w", "when", "during"})
 
 def leaks(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each leak with how large it is and how it goes on."""
+    cues = with_signs_in_a_row(cues, toks)
     if any(c.label == "leakhow" for c in cues):
         cues = _without_breaths(cues, toks)
     if not any(c.label == "leak" for c in cues):

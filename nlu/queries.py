@@ -144,7 +144,7 @@ def _asked_once(
     text = read.text
     if _tells_more(items, topic, read):
         return [Unclear(slot="kind", text=text)]
-    items = tuple(i for i in items if not (_is_count(i, read) or _is_left(i, read)))
+    items = tuple(_from_when(i, read) for i in items if not (_is_count(i, read) or _is_left(i, read)))
     beds = list(dict.fromkeys(i.label for i in items if i.role == "bed" and i.known))
     if topic == "checks" and _is_on_suction(items, read):
         told = [Checked(bed=bed) for bed in beds]
@@ -189,6 +189,12 @@ def _is_since(item: Item, read: Read) -> bool:
     """Whether a piece says since when: "since dialysis", "since the exchange"."""
     first, last = word(read.tokens, item.start), word(read.tokens, item.end - 1)
     return first == "since" and (item.value == "since" or (item.value == "out" and last in EXCHANGE))
+
+
+def _from_when(item: Item, read: Read) -> Item:
+    """ "how much has bed 10 drained from 8 am": since then."""
+    begins = item.role == "time" and word(read.tokens, item.start - 1) == "from"
+    return item._replace(lead="from") if begins else item
 
 
 def _is_left(item: Item, read: Read) -> bool:

@@ -245,7 +245,8 @@ class Sentence:
         said = there(i for i in items if not is_of_now(i) and not questions.is_standing(i, items, self.read))
         named = any(i.role == "bed" for i in items)
         telling = TOLD_ASKED if named and not voice and questions.is_of_findings(self.read) else TELLING
-        plain = (not voice or not named) and telling.isdisjoint(said)
+        aloud = voice and named and topics.is_asked_aloud(items, self.read)
+        plain = (not voice or not named or aloud) and telling.isdisjoint(said)
         cut = [] if plain and named else cuts(items, toks, voice)  # "total on 404 yesterday": no 4:04
         if plain and topics.asks(items, self.read):
             return cut

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from .items import Item
+from .items import Item, is_of_now
 from .numbers import word
-from .patterns.together import ASKING, LONE_AGAIN, TOGETHER
+from .patterns.leads import BED_WORDS
+from .patterns.together import ASKING, LONE_AGAIN, POLITE, TOGETHER
 from .pipeline import Cue, Read, pipeline
 from .rules import there
 from .tokens import Token
@@ -34,6 +35,7 @@ HOW_MUCH = 2
 """Words of "how much" and no more."""
 AUXILIARY = frozenset({"is", "are", "was", "were", "does", "did", "do", "has", "have", "am"})
 OPENING = AUXILIARY | ASKING
+ALOUD = frozenset({"what", "what's", "whats", "how", "how's", "hows", "which", "who", "when"})
 STOPS = frozenset({",", ";", ".", "!", "?", "and", "&", "-"})
 OF_CHECKS = frozenset({"leak", "suction", "seal", "tidal", "fluid", "wall", "indicator", "waterseal"})
 
@@ -84,6 +86,15 @@ def asks(items: tuple[Item, ...], read: Read) -> bool:
 def is_asking(item: Item, read: Read) -> bool:
     """ "which beds", "what's the rate": a phrase that asks by itself."""
     return word(read.tokens, item.start) in ASKING
+
+
+def is_asked_aloud(items: tuple[Item, ...], read: Read) -> bool:
+    """Dictated "how many mils has bed five done today": it begins by asking, of the bed that has its word."""
+    first = next((k for k, said in enumerate(read.tokens.said) if said not in POLITE), 0)
+    beds = [i for i in items if i.role == "bed"]
+    named = len(beds) == 1 and word(read.tokens, beds[0].start - 1) in BED_WORDS
+    numbers = any(i.role == "num" or (i.role == "time" and not is_of_now(i)) for i in items)
+    return named and not numbers and word(read.tokens, first) in ALOUD
 
 
 def read_together(items: tuple[Item, ...], read: Read) -> frozenset[str]:

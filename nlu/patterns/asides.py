@@ -58,7 +58,7 @@ frank frankly cloudy clear thick thin free remains remaining drainage draining o
 visible ongoing continues continuing only still currently resp resps respiration respirations respiratory
 breath breaths breathing cough coughs coughing inspiration expiration w with usual changed changing
 turned went gone become became followed unchanged level levels column chamber chambers reading crepitus
-emphysema dressing dsg dressings cdi intact dry orange
+emphysema dressing dsg dressings cdi intact dry orange looked low
 """
 
 _CALLED = """

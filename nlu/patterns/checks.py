@@ -14,7 +14,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
             "now|topped|topped up|filled|refilled|filled up) (at|to|)"
         ),
         "(seal|water seal|seal chamber|water level) (is|was|) (down|dropped|gone down) (at|to)",
-        "seal", "water seal",
+        "seal water (down|low) (to|at)", "water in the seal", "seal", "water seal",
         "waterseal", "water-seal", "seal chamber", "water seal chamber", "seal level",
         "water seal level", "ws", "seal is", "water seal is", "underwater seal", "water level", "h2o seal",
         "seal at", "water seal at", "seal water", "waterseal at", "water seal at the", "seal column",

@@ -51,6 +51,9 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "come disconnected",
     ),
     "what:dislodged": (
+        f"{TUBE} (has|is|) (coming|come|came|slid|slipped) out "
+        "(a bit|a little|slightly|partly|some|a few cm)",
+        "(it|its|it's) (come|came|slid|slipped) out (a bit|a little|slightly|a few cm)",
         f"{TUBE} (has|just|has just|) (come|came|fell|fallen|slid|slipped|popped) "
         "(right|all the way|completely|clean|totally|straight|fully) out",
         "(tube|chest tube|drain|chest drain|pigtail) (just|has|has just|'s) (come|came|fallen|fell|slid) out",

@@ -48,7 +48,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         f"(pulled|drawn|slid|withdrawn|backed) {THE} {TUBE} back",
         "(pulled|pulling|pulls|tugged|tugging|tugs|yanked|yanking|picked|picking|picks) (at|on) "
         "(the|his|her|) (tubing|tube|tubes|chest tube|ct|drain|line|lines|dressing|it)",
-        f"{TUBE} {BE} (coming|come|came|pulled|slid|slipped|) out (a bit|a little|slightly|partly|some)",
+        f"{TUBE} {BE} pulled out (a bit|a little|slightly|partly|some)",
     ),
     "other": (
         "(from|at|around|round) (the|tube|drain|insertion|chest tube|) site",

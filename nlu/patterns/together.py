@@ -95,6 +95,15 @@ TOGETHER: tuple[tuple[str, tuple[frozenset[str], ...]], ...] = (
         ),
     ),
     (
+        "due",
+        (
+            _WHICH | {"who's", "whos"},
+            frozenset({"still", "left"}),
+            frozenset({"got", "have", "left", "gotta"}),
+            frozenset({"do", "read", "mark", "check"}),
+        ),
+    ),
+    (
         "history",
         (
             frozenset({"what", "show", "list"}),

@@ -87,3 +87,21 @@ def test_a_lettered_bed_is_mended_too() -> None:
 )
 def test_a_bare_time_is_no_level_and_one_bed_more_is_none(said: str, read: str, channel: Channel) -> None:
     assert reading(said, channel=channel) == read
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+@pytest.mark.parametrize(
+    ("said", "read"),
+    [
+        ("how much has bed 10 drained from 3 pm", "asked bed=10 topic=total window=15:00"),
+        ("how many mils has bed five done today", "asked bed=5 topic=total window=day"),
+        ("what did bed five do last shift", "asked bed=5 topic=total window=last_shift"),
+        ("What's bed 5 done in the last 24 hours?", "asked bed=5 topic=total window=24h"),
+        ("which ones have i still got to do", "asked topic=due"),
+        ("who have i left to do", "asked topic=due"),
+        ("picking up six, last mark?", "asked bed=6 topic=last"),
+        ("is it picking up on bed 6", "asked bed=6 topic=trend"),
+    ],
+)
+def test_questions_in_a_nurses_own_words(said: str, read: str, channel: Channel) -> None:
+    assert reading(said, channel=channel) == read

@@ -52,3 +52,23 @@ def test_a_remark_behind_a_finding_changes_nothing(said: str, read: str, channel
 )
 def test_a_finding_that_is_doubted_or_of_something_else_is_asked(said: str) -> None:
     assert reading(said).startswith("ask ")
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+@pytest.mark.parametrize(
+    ("said", "read"),
+    [
+        ("bed 4 swing yes bubble no", "checked bed=4 air_leak=none tidaling=True"),
+        ("bed 4 swing no bubble yes", "checked bed=4 air_leak=present tidaling=False"),
+        ("bed 4 leak no swing yes", "checked bed=4 air_leak=none tidaling=True"),
+        ("bed 4 swing yes, bubble no", "checked bed=4 air_leak=none tidaling=True"),
+        ("bed 4 swing yes no bubble", "checked bed=4 air_leak=none tidaling=True"),
+        ("bed 4 no swing no leak", "checked bed=4 air_leak=none tidaling=False"),
+        ("bed 4 seal water down to 1", "checked bed=4 seal_cm=1"),
+        ("bed 4 water in the seal looked low topped up to 2", "checked bed=4 seal_cm=2"),
+        ("bed 4 tube has come out a few cm", "incident bed=4 what=dislodged"),
+        ("bed 4 chest tube slipped out a bit", "incident bed=4 what=dislodged"),
+    ],
+)
+def test_each_sign_of_a_row_has_its_own_yes_or_no_and_a_seal_or_tube_how_far(said: str, read: str, channel: Channel) -> None:
+    assert reading(said, channel=channel) == read
