@@ -8,6 +8,7 @@ it was found at. Called by `subjects`.
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from .items import AMOUNTS, FINDINGS, Item
 from .numbers import Toks, word
@@ -45,6 +46,10 @@ LIMBS = frozenset(
     {"leg", "legs", "arm", "arms", "foot", "feet", "hand", "hands", "head", "hip", "hips", "punches", "fists"}
     | {"door", "doors", "gate"}
 )
+OVER = frozenset({"fixed", "sorted", "sealed", "resolved", "repaired", "settled"})
+OVER_HELPERS = frozenset({"is", "was", "now", "has", "been", "got", "all"})
+ABSENT = frozenset({"none", "no"})
+ALSO = frozenset({"and", "&", "for", "plus", "also", "too"})
 HEDGES = frozenset({"maybe", "perhaps", "possibly", "probably"})
 
 
@@ -101,7 +106,26 @@ def doubted(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         after = item.end
         while word(toks, after) in OWNED:
             after += 1
+        if item.name not in ABSENT and _is_over(item.end, toks):
+            yield "what was found may be over"
         if item.value == "tidal" and word(toks, after) in LIMBS:
             yield "what the patient swings"
         if not HEDGES.isdisjoint({word(toks, item.end), word(toks, item.start - 1)}):
             yield "a finding that is only supposed"
+
+
+def _is_over(k: int, toks: Toks) -> bool:
+    """ "leak fixed", "leak sorted by tightening it": it may be gone."""
+    while word(toks, k) in OVER_HELPERS:
+        k += 1
+    return word(toks, k) in OVER
+
+
+def of_next(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed 4 swinging and 5", "same for 5": bed 5 as well, or its line?"""
+    for before, item in pairwise(i for i in items if i.role != "sep"):
+        found = before.role == "cue" and before.value in FINDINGS | {"same", "unchanged"}
+        bed = item.label is not None and item.known
+        bare = item.role == "level" and bed and not (item.lead or item.unit)
+        if found and bare and word(toks, item.start - 1) in ALSO:
+            yield "the same of that bed, or a line"

@@ -48,6 +48,9 @@ def test_a_remark_behind_a_finding_changes_nothing(said: str, read: str, channel
         "bed 4 swinging, no leak, only when he coughs",
         "bed 3 serous and bonus mark 980 at 1900",
         "bed 4 serous after walk 340",
+        "bed 4 swinging and 5",
+        "bed 4 leak fixed",
+        "bed 4 leak sorted by tightening connection",
     ],
 )
 def test_a_finding_that_is_doubted_or_of_something_else_is_asked(said: str) -> None:
@@ -70,5 +73,17 @@ def test_a_finding_that_is_doubted_or_of_something_else_is_asked(said: str) -> N
         ("bed 4 chest tube slipped out a bit", "incident bed=4 what=dislodged"),
     ],
 )
-def test_each_sign_of_a_row_has_its_own_yes_or_no_and_a_seal_or_tube_how_far(said: str, read: str, channel: Channel) -> None:
+def test_each_sign_of_a_row_has_its_own_yes_or_no(said: str, read: str, channel: Channel) -> None:
     assert reading(said, channel=channel) == read
+
+
+@pytest.mark.parametrize(
+    ("said", "read"),
+    [
+        ("bed 4 no leak and mark 340", "mark bed=4 level_ml=340; checked bed=4 air_leak=none"),
+        ("bed 4 and 5 swinging", "checked bed=4 tidaling=True; checked bed=5 tidaling=True"),
+        ("bed 4 no leak, sorted", "checked bed=4 air_leak=none"),
+    ],
+)
+def test_a_line_behind_a_finding_and_no_leak_left_are_told(said: str, read: str) -> None:
+    assert reading(said) == read
