@@ -82,7 +82,9 @@ def _with_trials(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
         if k == end or any(c.label not in OF_BED for c in between) or word(toks, k - 1) in {"be", "to"}:
             continue
         value = "clamped" if word(toks, k) in BEGUN else "unclamped"
+        ends = [c.end for c in found if c.start <= k < c.end]  # "started at"
         found = [c for c in found if c is not trial and not c.start <= k < c.end]
+        found += [Cue("filler", "", j, j + 1) for end in ends for j in range(k + 1, end)]
         found += [trial._replace(value=value), Cue("filler", "", k, k + 1)]
     return tuple(sorted(found, key=lambda c: c.start))
 

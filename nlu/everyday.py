@@ -9,7 +9,7 @@ from collections.abc import Callable, Mapping
 
 from .clock import clocks
 from .neighbours import number_follows, phrase_of
-from .numbers import Toks, is_digits, word
+from .numbers import Toks, is_digits, starts_number, word
 from .patterns.asides import STAFF, THINGS
 from .patterns.leads import BED_WORDS
 from .pipeline import Cue
@@ -25,6 +25,9 @@ DRAIN_VALVES = frozenset(
 VALVE_STATES = frozenset({"open", "opened", "closed", "shut", "attached", "bag"})
 """A valve of the drain, and what becomes of it."""
 ON_AGAIN = frozenset({"back on", "put back on", "hooked back on"})
+MOVERS = frozenset(
+    {"they", "we", "i", "he", "she", "porters", "physio", "nurses", "being", "someone", "staff"}
+)
 WANTS = frozenset({"wants", "want", "ordered", "orders", "says", "said", "asked", "asking"})
 OUTINGS = frozenset({"bathroom", "toilet", "loo", "commode", "shower", "walk", "washroom"})
 """A few steps: where something happened on the way, no more than where."""
@@ -152,6 +155,8 @@ def _kind(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
         return cue._replace(label="tubeword" if len(words) > 1 else "filler", value="")
     if cue.value == "away" and not OUTINGS.isdisjoint(words):
         return _as_word(cue, "walked") if any(o.value in MISHAPS for o in happened) else cue
+    if cue.value == "moved" and happened and _is_occasion(cue, toks):
+        return cue._replace(label="filler", value="")
     pause = any(o.value in PAUSES and o.start < cue.start for o in happened)
     pause |= any(o.label == "waterseal" and o.start < cue.start for o in cues)  # "off suction for transfer"
     for_change = cue.value == "corrected" and words == ["change"]  # "clamped for the change"
@@ -161,6 +166,17 @@ def _kind(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     if cue.value == "back" and words[-1] == "back" and word(toks, cue.end) == "on" and paused:
         return Cue("what", "suction_on", cue.start, cue.end + 1) if clocks(toks, cue.end + 1) else cue
     return cue
+
+
+def _is_occasion(cue: Cue, toks: Toks) -> bool:
+    """ "unplugged the suction when they moved the bed": when that was, and to no other bed."""
+    k = cue.start - 1 - (word(toks, cue.start - 1) in MOVERS)
+    behind = toks.said[cue.end : cue.end + 4]
+    return (
+        word(toks, k) in {"when", "while", "as"}
+        and not any(starts_number(toks, j) for j in range(cue.end, cue.end + len(behind)))
+        and "to" not in toks.said[cue.start : cue.end + 4]
+    )
 
 
 def _is_set_on(k: int, toks: Toks) -> bool:

@@ -108,3 +108,23 @@ def test_whether_an_old_drain_was_a_tube_is_asked() -> None:
 def test_the_new_bottle_shows_its_line_aloud_too() -> None:
     said = reading("the new bottle of bed six shows thirty five", channel="voice")
     assert said == "mark bed=6 level_ml=35"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "someone unplugged the wall suction on 19 when they moved the bed",
+            "incident bed=19 what=suction_off",
+        ),
+        ("19 suction came unplugged when we moved him", "incident bed=19 what=suction_off"),
+        ("moved 19 to 21", "moved bed=19 to_bed=21"),
+    ],
+)
+def test_on_what_occasion_it_happened_is_no_move(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize("text", ["clamp trial bed twelve started at six fifteen pm"])
+def test_a_clamp_trial_is_told_around_its_bed_aloud(text: str) -> None:
+    assert reading(text, channel="voice") == "incident bed=12 at=18:15 what=clamped"
