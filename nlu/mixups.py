@@ -13,7 +13,8 @@ from .clauses import NUMBERS, clauses
 from .items import AMOUNTS, FULL_HOUR, Item
 from .numbers import Toks, glued, heard_as_number, is_digits, word
 from .patterns.asides import PERSONS
-from .patterns.numerals import HOMOPHONES, ONES, SCALES
+from .patterns.leads import BED_WORDS, LINES
+from .patterns.numerals import HOMOPHONES, ONES, SCALES, TENS
 from .patterns.remarks import REMARKS
 from .rules import Rule
 
@@ -246,6 +247,16 @@ def _letter_inside(_: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a letter inside a number"
 
 
+def _breaks_off(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed twenty for stands at ten": bed 24; "to point one five litres": 2.15, and no 150 mL."""
+    for item in items:
+        tens = item.role == "bed" and word(toks, item.end - 1) in TENS
+        if tens and word(toks, item.end) in HOMOPHONES and word(toks, item.end + 1) not in BED_WORDS | LINES:
+            yield "the bed may go on"
+        if item.role in NUMBERS and word(toks, item.start) == "point":
+            yield "what stood before the point was lost"
+
+
 EITHER = (
     Rule(row_of_beds, frozenset({"level"}), frozenset({"beds"})),
     Rule(thrice, frozenset({"bed"})),
@@ -254,6 +265,7 @@ EITHER = (
 HEARD = (
     *EITHER,
     Rule(before_all, frozenset({"bad"})),
+    Rule(_breaks_off, NUMBERS | {"bed"}, frozenset({*HOMOPHONES, "point"})),
     Rule(half_in_digits, frozenset({"level"}), frozenset(ONES)),
     Rule(last_digit, NUMBERS | {"time"}, frozenset(HOMOPHONES)),
     Rule(first_digit, AMOUNTS, frozenset(HOMOPHONES)),

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from .clock import clocks
 from .numbers import Toks, numbers, starts_number, word
 from .patterns.leads import BED_WORDS, LINES
 from .patterns.signing import (
@@ -42,7 +43,7 @@ def signed(cues: tuple[Cue, ...], toks: Toks, *, voice: bool) -> tuple[Cue, ...]
     """The cues, what only opens or closes the message as words that say nothing."""
     if HINTS.isdisjoint(toks.words):
         return cues
-    spans = [*_heading(cues, toks), *_polite(toks)]
+    spans = [*_heading(cues, toks), *_polite(toks), *_said_when(cues, toks), *_whose(toks)]
     if voice:
         end = closing(toks)
         spans += [*_yes_first(cues, toks), *_who(toks, end), *_once_more(toks)]
@@ -90,6 +91,24 @@ def _is_up_to(toks: Toks, k: int) -> bool:
     """ "twenty to eight", "came to 340": no level that is put in the place of another."""
     before = word(toks, k - 1)
     return before in CLIMBING or (starts_number(toks, k - 1) and word(toks, k - 2) not in BED_WORDS)
+
+
+def _said_when(cues: tuple[Cue, ...], toks: Toks) -> Iterator[tuple[int, int]]:
+    """ "the line is 1325 and that was at 0230": when it was read; nothing is put right."""
+    for cue in cues:
+        if cue.value != "corrected" or toks.said[cue.start : cue.end] != ("that", "was"):
+            continue
+        led = any(c.label in LEVELS for c in cues if c.start < cue.start)
+        timed = word(toks, cue.end) == "at" and any(clocks(toks, cue.end + 1))
+        if led and timed and RIGHTED.isdisjoint(toks.said[: cue.start] + toks.said[cue.end :]):
+            yield cue.start, cue.end
+
+
+def _whose(toks: Toks) -> Iterator[tuple[int, int]]:
+    """ "the canister that belongs to bed 11": whose it is; "the 340 belongs to bed 11" puts a line right."""
+    for k in range(2, len(toks)):
+        if word(toks, k) == "belongs" and word(toks, k - 1) == "that" and word(toks, k - 2) in NOUNS:
+            yield k - 1, k + 1 + (word(toks, k + 1) == "to")
 
 
 def _polite(toks: Toks) -> Iterator[tuple[int, int]]:

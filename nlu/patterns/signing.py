@@ -42,7 +42,9 @@ CLOSINGS = frozenset(
         "alright", "all right", "talk later", "talk to you later",
         "more later", "got to run", "gotta run", "got to go", "gotta go", "please and thanks",
         "that's everything", "that's me done", "that's me", "that's all i have", "that's all i've got",
-        "that is everything", "talk soon", "for now",
+        "that is everything", "off to my break now", "off to my break", "going on break", "read back please",
+        "did you get that", "appreciate it", "okay bye", "he's doing fine", "she's doing fine",
+        "talk soon", "for now",
     }
 )  # fmt: skip
 AGAIN = (
@@ -58,7 +60,7 @@ UNITS = frozenset({"ml", "mls", "mil", "mils", "cc", "ccs", "millilitres", "mill
 HALVES = frozenset({"am", "pm", "m", "o'clock", "hours", "morning", "evening", "afternoon", "ago", "now"})
 _HINTS = """
 update updates yes yeah yep yup here speaking can could would will put putting again repeat repeating
-that's that
+that's that belongs
 """
 HINTS = (
     frozenset(_HINTS.split())

@@ -172,3 +172,22 @@ def test_what_stands_before_a_line_is_no_part_of_what_was_found_behind_it(channe
 def test_a_spoken_decimal_behind_a_side_is_one_number() -> None:
     said = "bed twelve left one point six eight liters"
     assert reading(said, BEDS, "voice") == "mark bed=12 tube=left level_ml=1680"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("for bed twelve the line is five forty and that was at nineteen hundred", LINE),
+        (
+            "the canister that belongs to bed twelve has a fluid level of five forty as of nineteen hundred",
+            LINE,
+        ),
+        ("bed twelve line five forty at nineteen hundred read back please", LINE),
+        ("the line for bed twenty for stands at five forty", "ask level_ml"),
+        ("line five forty mils bed twenty for", "ask level_ml"),
+        ("to point one five litres on the canister bed eight", "ask level_ml"),
+        ("the 540 belongs to bed eleven", "ask level_ml"),
+    ],
+)
+def test_when_a_line_was_read_and_whose_its_canister_is_put_nothing_right(text: str, read: str) -> None:
+    assert reading(text, BEDS, "voice") == read
