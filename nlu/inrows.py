@@ -24,6 +24,7 @@ def doubts_of_rows(drafts: list[Draft], arrived: datetime) -> list[str]:
     found += ["a second value, or a bed with no line behind it"] * sum(
         _is_slashed(*d) for d in pairwise(drafts)
     )
+    found += ["a line before its tube, or the bed of both"] * sum(_is_behind_none(d, drafts) for d in drafts)
     found += ["digits that may be one number"] * sum(_are_spaced(*two) for two in pairwise(drafts))
     found += ["a number may be a bed of the unit"] * sum(map(_is_bed_too, drafts))
     found += ["a line, or the bed of what is told next"] * _next_beds(drafts)
@@ -48,6 +49,15 @@ def _are_spaced(first: Draft, nxt: Draft) -> bool:
     if line is None or bed is None or bed is first.bed or line.end != bed.start:
         return False
     return is_bare(line) and len(line.digits) == 1 and len(bed.label or "") == 1
+
+
+def _is_behind_none(draft: Draft, drafts: list[Draft]) -> bool:
+    """ "11 483 / 29 left right 900": where another line is behind its tube or bed, 29 is the next bed."""
+    level, tubes = draft.level, draft.tubes
+    if level is None or level.label is None or not tubes or not is_bare(level) or tubes[0].start != level.end:
+        return False
+    lines = [(d.level.start, d.tubes) for d in drafts if d.level is not None]
+    return any(not tubes or tubes[-1].end == start for start, tubes in lines)
 
 
 def _is_slashed(first: Draft, nxt: Draft) -> bool:
