@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 
+from .measured import measured
 from .numbers import starts_number, word
 from .patterns.leads import SHORT_BED_WORDS
 from .pipeline import Read, pipeline
@@ -38,6 +39,7 @@ class Again:
     def __init__(self, read: Read, ward: Ward, outcome: Callable[[Read, Ward], Outcome]) -> None:
         self.text = read.text
         self.toks = read.tokens
+        self.cues = measured(read.cues, read.tokens)
         self.ward = ward
         self._outcome = outcome
 

@@ -288,6 +288,8 @@ def _minutes_past(toks: Toks, i: int) -> Iterator[Found]:
             whole = True
             if {word(toks, stop - 1), word(toks, stop)} & HOUR_WORDS:  # "9 past 6h": a length of time
                 continue
+            if word(toks, stop) == ":" and glued(toks, stop + 1) and is_digits(toks, stop + 1):
+                continue  # "bed 2 and 16 till 12:45"
             ranged = link in RANGE and minutes % 5 and not counted and (hour.hour - minutes) % 12 in {1, 2}
             yield stop, Clock(style="odd", sure=True) if ranged else _shifted(hour, sign * minutes)
         if not whole and link in PAST and minutes < 60 and word(toks, end + 1) in {"", ".", ",", ";"}:

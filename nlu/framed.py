@@ -13,8 +13,10 @@ from typing import NamedTuple
 
 from .again import Again, Told
 from .asking import OF_FINDINGS
+from .chatter import asides, is_timed
 from .items import FULL_HOUR
 from .numbers import Toks, glued, is_digits, is_inside_number, word
+from .patterns.chatter import STARTS
 from .patterns.framing import (
     AROUND,
     BEFORE_COUNT,
@@ -59,12 +61,14 @@ class Frame(NamedTuple):
     start: int
     end: int
     lines: int = 0
+    aside: bool = False
+    """Whether it is of something else than the nurse, with numbers of its own."""
 
 
 def framed(again: Again) -> Told:
     """The lines that the message tells without what stands around them; nothing where it is not so."""
     toks = again.toks
-    frames = tuple(_frames(toks, again.ward.arrived))
+    frames = tuple(_frames(again))
     if not frames:
         return ()
     told = again.without(*((frame.start, frame.end) for frame in frames))
@@ -80,13 +84,21 @@ def _may_be_of_each_hour(marks: Sequence[Mark], toks: Toks) -> bool:
     return hourly and all((mark.level_ml or 0) <= MOST_OF_AN_HOUR for mark in marks)
 
 
-def _frames(toks: Toks, arrived: datetime) -> Iterator[Frame]:
-    numbers = [k for k in range(len(toks)) if is_digits(toks, k)]
+def _frames(again: Again) -> Iterator[Frame]:
+    toks, arrived = again.toks, again.ward.arrived
+    beside = asides(again, _clauses(toks))
+    for start, end in beside:
+        before = start > 0 and word(toks, start - 1) in STOPS
+        yield Frame(start - before, end + (not before and word(toks, end) in STOPS), aside=True)
+    told = {k for start, end in beside for k in range(start, end)}
+    numbers = [k for k in range(len(toks)) if is_digits(toks, k) and k not in told]
     if not numbers:
         return
     yield from _how_often(toks)
     counts = not toks.words.isdisjoint(COUNTS)
     for start, end in _clauses(toks):
+        if start in told:
+            continue
         count = _count(toks, start, end) if counts else 0
         digits = [k for k in range(start, end) if is_digits(toks, k)]
         said = {word(toks, k) for k in range(start, end)}
@@ -142,7 +154,7 @@ def _begins(toks: Toks, k: int) -> bool:
     said = word(toks, k)
     if said in BED_WORDS and (is_digits(toks, k + 1) or (is_digits(toks, k + 2) and glued(toks, k + 2))):
         return True
-    if is_digits(toks, k - 1) and (said in NEXT or (said in ALSO and word(toks, k + 1) in SELF)):
+    if is_digits(toks, k - 1) and (said in NEXT | STARTS or (said in ALSO and word(toks, k + 1) in SELF)):
         return True
     return (said in AT and _is_time_of_all(toks, k)) or (said in AROUND and _is_time_ahead(toks, k))
 
@@ -201,9 +213,11 @@ def _agrees(marks: Sequence[Mark], toks: Toks, frames: Sequence[Frame]) -> bool:
     said = {word(toks, k) for f in frames for k in range(f.start, f.end)}
     if GOES_HOME & said and not SELF & said and len(beds) < len(("one", "another")):
         return False
-    first = min(k for k in range(len(toks)) if is_digits(toks, k))
-    last = max(k for k in range(len(toks)) if is_digits(toks, k))
-    timed = any(word(toks, f.start) == "q" or first < f.start < last for f in frames)
+    beside = {k for f in frames if f.aside for k in range(f.start, f.end)}
+    own = [k for k in range(len(toks)) if is_digits(toks, k) and k not in beside]
+    first, last = min(own), max(own)
+    timed = any(word(toks, f.start) == "q" or (first < f.start < last and not f.aside) for f in frames)
+    timed |= any(f.aside and is_timed(toks, f.start, f.end) for f in frames)
     if timed and not all(mark.at for mark in marks):
         return False
     ahead = {word(toks, k) for f in frames if f.start < first for k in range(f.start, f.end)}

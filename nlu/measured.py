@@ -100,6 +100,7 @@ def _oxygen(toks: Toks, k: int) -> int:
     end += 1 + (word(toks, end + 1) in {"/", "per"}) * 2
     if word(toks, end) in DEVICES:
         return end + 1
+    end += 2 * (is_digits(toks, end) and word(toks, end + 1) == "%")  # "hfnc 40L 50%"
     before = toks.said[max(0, k - NEAR) : k]
     reach = max((j for j, said in enumerate(before) if said in STOPS), default=-1) + 1
     beside = not BREATHED.isdisjoint(before[reach:])

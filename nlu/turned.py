@@ -24,6 +24,7 @@ MOST_ON = 300
 OLDEST = 105
 """Years: so old a patient may be."""
 OF_SEVERAL = frozenset({"old", "new", "other", "last", "first", "second", "next", "previous", "another"})
+LITRES = frozenset({"l", "litre", "litres", "liter", "liters"})
 UNSAID = frozenset({"something", "somethin", "summat", "odd", "change", "some", "counting", "whatever"})
 """Behind a number these stand for the rest of it."""
 ONE = frozenset({"1", "one"})
@@ -66,6 +67,9 @@ def and_more(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def on_a_number(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "cont air leak still, on 20": a bed, or what the suction is set to, and no level."""
     for item in items:
+        litres = item.role == "level" and word(toks, item.end - 1) in LITRES and not item.lead
+        if litres and word(toks, item.start - 1) in {"on", "to"}:
+            yield "oxygen, or a level"
         small = item.label is not None or (item.amount or 0) <= MOST_ON
         bare = item.loose_time or (item.role == "level" and not (item.lead or item.unit))
         if bare and small and word(toks, item.start - 1) == "on":
@@ -186,7 +190,9 @@ def said_of_it(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if last is None or item.role != "time" or item.amount is None:
             continue
         of_bed = last.label is not None and not (last.lead or last.unit) and not (item.at or item.lead)
-        if (item.loose_time or of_bed) and word(toks, item.start - 1) in BEEN:
+        spirometer = word(toks, item.start - 1) == "is" and word(toks, item.start - 2) not in {"time", "it"}
+        bare = item.loose_time or of_bed or (spirometer and not item.at)  # "cough strong, IS 1250"
+        if bare and word(toks, item.start - 1) in BEEN:
             yield "what was read, or when"
 
 
@@ -236,7 +242,7 @@ TURNED = (
     Rule(one_of_several, frozenset({"level", "volume"}), OF_SEVERAL),
     Rule(and_more, AMOUNTS, UNSAID | {"a"}),
     Rule(put_in, frozenset({"level", "time"}), frozenset({"in"})),
-    Rule(on_a_number, frozenset({"level", "time"}), frozenset({"on"})),
+    Rule(on_a_number, frozenset({"level", "time"}), frozenset({"on", "to"})),
     Rule(side_of_another, frozenset({"tube"}), BODY),
     Rule(not_yet, frozenset({"neg"}), frozenset({"yet"})),
     Rule(of_two_beds, frozenset({"bed"}), frozenset({"for"})),

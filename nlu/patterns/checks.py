@@ -206,7 +206,10 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "purulent", "pus", "haemopurulent", "hemopurulent", "puss", "purulant", "seropurulent", "pus like",
         "purulent fluid",
     ),
-    "fluid:chylous": ("chylous", "milky", "chyle", "milky white", "chylus", "milky fluid", "milky drainage"),
+    "fluid:chylous": (
+        "chylous", "milky", "chyle", "milky white", "chylus", "milky fluid", "milky drainage", "chyle leak",
+        "chylous leak",
+    ),
     "fluid:bright_red": (
         "bright red", "bright red blood", "bright red bloody", "bright-red", "brb", "bright blood",
     ),

@@ -61,7 +61,8 @@ LOOKS = frozenset(
 )
 """Between pupils and how wide they are."""
 BREATHED = frozenset(
-    ["sats", "sat", "spo2", "sao2", "o2", "oxygen", "rr", "resps", "desatted", "desatting", "weaned"]
+    {"sats", "sat", "spo2", "sao2", "o2", "oxygen", "rr", "resps", "desatted", "desatting", "weaned", "hfnc"}
+    | {"hfno", "bipap", "nrb"}
 )
 """In the clause of one of these a few litres are of oxygen."""
 DEVICES = frozenset(

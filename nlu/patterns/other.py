@@ -106,7 +106,10 @@ OTHER: dict[str, tuple[str, ...]] = {
         "appointment", "meeting", "lumbar puncture", "drsg", "wound drain", "wound", "incision",
         "hip drain", "abd drain", "knee drain", "neck drain", "breast drain", "back drain",
         "surgical site drain", "bile", "bile drain", "pancreatic drain", "perc drain", "pelvic drain",
-        "liver drain", "spinal drain", "urine out", "ureteral stent",
+        "liver drain", "spinal drain", "urine out", "ureteral stent", "propofol", "norepi", "levophed",
+        "dilaudid", "oxycodone", "ketamine", "midazolam", "furosemide", "precedex", "metoprolol",
+        "ondansetron",
+        "tramadol", "ketorolac", "hydromorphone", "hfnc", "bipap", "cpap", "ewss", "amiodarone",
     ),
     "plan": (
         (

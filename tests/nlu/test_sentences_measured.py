@@ -52,7 +52,7 @@ def test_a_whole_line_stands_behind_what_is_measured(told: str, stop: str) -> No
         ("gcs 14 bed 6 pupils equal 3mm", ""),
         ("bed 12 hr 104 at 1900", ""),
         ("bed 12 bp 98/54", ""),
-        ("bed 3 left 180 right 90 at 1900. bed 18 refused obs", f"{BOTH}; ask level_ml"),
+        ("bed 3 left 180 right 90 at 1900. bed 18 refused obs", BOTH),
     ],
 )
 def test_no_number_of_what_is_measured_is_ours(text: str, read: str) -> None:
