@@ -164,7 +164,10 @@ def of_device_behind(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         bare = ends_line(items, k) and items[k - 1].lead in {"", "at"}
         named = after.role == "foreign" and after.start == item.end
         came = after.role == "cue" and after.value in {"amount", "out", "output"} and after.start == item.end
-        if bare and came and not any(i.role in AMOUNTS for i in items[k + 2 : k + 3]):
+        looks = word(toks, after.start) == "draining" and any(
+            i.value == "fluid" for i in items[k + 2 : k + 3]
+        )
+        if bare and came and not (looks or any(i.role in AMOUNTS for i in items[k + 2 : k + 3])):
             yield "an amount, or a line"
         own = any(i.role == "claimed" and i.start == after.end for i in items[k + 2 : k + 3])  # "JP 30"
         if bare and named and not own and phrase_of(after, toks) not in READ_OFF:

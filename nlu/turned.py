@@ -186,7 +186,7 @@ def said_of_it(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     time; before it perhaps the bed."""
     last: Item | None = None
     for item in items:
-        last = item if item.role == "level" else last
+        last = item if item.role in AMOUNTS else last
         if last is None or item.role != "time" or item.amount is None:
             continue
         of_bed = last.label is not None and not (last.lead or last.unit) and not (item.at or item.lead)

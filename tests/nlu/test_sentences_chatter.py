@@ -72,3 +72,15 @@ def test_who_has_which_beds_is_no_line() -> None:
 
 def test_a_leak_of_chyle_is_the_look_of_the_fluid() -> None:
     assert reading("bed 12 chyle leak") == "checked bed=12 fluid=chylous"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (f"{ONE} draining straw coloured, sats 95", f"{LINE}; checked bed=12 at=19:00 fluid=serous"),
+        (f"{ONE} draining straw coloured", f"{LINE}; checked bed=12 at=19:00 fluid=serous"),
+        ("12 output at 1850 is 1010 on the box", "ask kind"),
+    ],
+)
+def test_what_drains_is_its_look_and_what_is_read_is_no_time(text: str, read: str) -> None:
+    assert reading(text) == read
