@@ -127,13 +127,19 @@ def asking_aloud(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """
     if word(toks, 0) in {"is", "was", "did", "does"} or toks.said[:2] in ASKED_ALOUD:
         yield from asking(items, toks)
-    asks = any(i.role == "cue" and i.value == "question" and word(toks, i.start) in ASKING for i in items)
+    asks = any(i.role == "cue" and i.value == "question" and _is_asked(i, toks) for i in items)
     if asks and any(i.role == "level" for i in items):
         yield "a question tells no number"
     for item, after in pairwise(i for i in items if i.role != "bed"):
         ask = item.role == "cue" and item.value == "ask" and word(toks, item.start) in ASKING
         if ask and after.role == "volume":  # "12 how much did 9 put out"
             yield "a question tells no number"
+
+
+def _is_asked(question: Item, toks: Toks) -> bool:
+    """ "what i can see in bed 8 is 340" asks nothing."""
+    told = word(toks, question.start) == "what" and word(toks, question.start + 1) in {"i", "we", "i'm"}
+    return word(toks, question.start) in ASKING and not told
 
 
 def doubted(items: tuple[Item, ...], _: Toks) -> Iterator[str]:

@@ -25,6 +25,8 @@ def begun_aloud(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     said = [i for i in items[:3] if i.role != "sep"]
     if len(said) < 2 or said[0].role != "tube" or not _is_alone(said[0], toks):
         return
+    if any(i.role == "tube" for i in items[1:]):
+        return  # "right mark 10 and left mark 470"
     begins = said[1].role == "time" or (said[1].role == "cue" and said[1].value in BEGINS)
     if begins or _is_bed(said[1]) or word(toks, said[0].end) in GOES_ON:
         yield BEGUN

@@ -21,7 +21,7 @@ from .inclause import OF_A_CLAUSE
 from .items import AMOUNTS, FINDINGS, Item
 from .looks import TURNING, half_understood, lost_finding
 from .mixups import HEARD, MIXUPS
-from .nearnumbers import says_nothing
+from .nearnumbers import is_told_later, says_nothing
 from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.asides import ASIDES, PLACES
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
@@ -320,7 +320,8 @@ def _odd_words(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         yield "a message that breaks off"
     yield from begun_aloud(items, toks)
     for item, nxt in pairwise(items):
-        if item.role == "cue" and item.value in {"level", "new", "old", "opens"} and nxt.unread:
+        led = item.role == "cue" and item.value in {"level", "new", "old", "opens"}
+        if led and nxt.unread and not (item.value == "level" and is_told_later(items, nxt)):
             yield "a level that was not understood"
     moved = any(i.role == "cue" and i.value == "kind" and i.name in {"moved", "corrected"} for i in items)
     starts = {i.start for i in items}

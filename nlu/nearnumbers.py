@@ -58,7 +58,17 @@ def says_nothing(items: tuple[Item, ...], k: int, toks: Toks) -> bool:
     if before.role == "level":
         named = item.name in NAMES and not before.unit  # "five forty Kate": five forty eight?
         return _is_led(before) and not named and _is_remark(items, k + 1)
+    if item.role == "time":
+        led = any(i.role == "level" and _is_led(i) for i in items[:k])
+        return led and _is_plain(before) and (item.sure_time or item.at)
     return before.role == "time" and before.sure_time and _is_remark(items, k + 1)
+
+
+def is_told_later(items: tuple[Item, ...], strange: Item) -> bool:
+    """ "new line, she's asleep in bed 24, her mark is 340": the line comes later, behind its own word."""
+    levels = [i for i in items if i.role == "level"]
+    later = [i for i in levels if i.start > strange.end and _is_led(i)]
+    return len(levels) == len(later) == 1 and _is_plain(strange)
 
 
 def _is_plain(item: Item) -> bool:

@@ -35,7 +35,7 @@ SET_AT = frozenset({"at", "for"})
 IN_NUMBER = frozenset({"point", ".", ",", ":", "and"})
 CLIMBING = frozenset({"came", "comes", "come", "up", "went", "got", "climbed", "rose"})
 MODALS = frozenset({"can", "could", "would", "will"})
-CLOSING_WORDS = 4
+CLOSING_WORDS = 5
 """The longest phrase that closes a message, in words."""
 
 
@@ -160,8 +160,13 @@ def _once_more(toks: Toks) -> Iterator[tuple[int, int]]:
         bed = word(toks, start) in BED_WORDS
         end = _number_end(toks, start + bed)
         alike = (j for j in range(k) if (word(toks, j - 1) in BED_WORDS) == bed)
-        goes_on = bed and (word(toks, end) in LINES | {"closing"} or starts_number(toks, end))
-        if not goes_on and any(_is_same(toks, j, start + bed, end) for j in alike):
+        same = any(_is_same(toks, j, start + bed, end) for j in alike)
+        if bed and same and word(toks, end) in LINES:
+            line, end = end + 1, _number_end(toks, end + 1)
+            same = any(_is_same(toks, j, line, end) for j in range(k))
+        elif bed and (word(toks, end) == "closing" or starts_number(toks, end)):
+            same = False
+        if same:
             yield k, end + (word(toks, end) in UNITS | {"l"})
 
 

@@ -18,6 +18,7 @@ SPOKEN: tuple[str, ...] = (
     "little old lady", "little old man", "old lady", "old man", "old guy", "old gentleman", "old woman",
     "popped in to see", "also", "was in", "drain check", "chart this for me", "rounding on",
     "heart patient", "new heart patient",
+    "guess who", "nothing exciting in", "nothing exciting", "got my gloves on", "for you", "you know",
     "can you hear me", "hang on", "let me see", "let me get this in", "before i forget",
     "last but not least", "moving on to", "moving on", "i'll give you", "i will give you",
     "let me give you", "giving you", "(quick|an|just an|a quick|small|short|latest) update",

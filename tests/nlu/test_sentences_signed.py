@@ -191,3 +191,26 @@ def test_a_spoken_decimal_behind_a_side_is_one_number() -> None:
 )
 def test_when_a_line_was_read_and_whose_its_canister_is_put_nothing_right(text: str, read: str) -> None:
     assert reading(text, BEDS, "voice") == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bed twelve line five forty at nineteen hundred off to my break now",
+        "bed twelve mark five forty at nineteen hundred again bed twelve mark five four oh",
+        "new line she's asleep in bed twelve so her mark is five forty at nineteen hundred",
+        "what i can see on the canister for bed twelve is a level of five forty at nineteen hundred",
+    ],
+)
+def test_chatter_with_a_line_told_once_is_read(text: str) -> None:
+    assert reading(text, BEDS, "voice") == LINE
+
+
+def test_a_right_beside_a_left_is_a_side() -> None:
+    told = "mark bed=7 tube=right level_ml=510; mark bed=7 tube=left level_ml=470"
+    assert reading("right mark five ten and left mark four seventy for bed seven", BEDS, "voice") == told
+
+
+def test_another_line_behind_again_is_asked_about() -> None:
+    said = "bed twelve mark five forty again bed twelve mark five fifty"
+    assert reading(said, BEDS, "voice").startswith("ask ")
