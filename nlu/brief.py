@@ -171,7 +171,7 @@ class Brief:
                 and item.lead == "at"
                 and (
                     len(item.digits) == 4
-                    or item.spoken_clock
+                    or (item.spoken_clock and not told)
                     or (item.amount is not None and item.amount <= MOST_HOURS)
                 )
                 and item.possible(self.arrived)

@@ -105,3 +105,8 @@ def test_a_bare_time_is_no_level_and_one_bed_more_is_none(said: str, read: str, 
 )
 def test_questions_in_a_nurses_own_words(said: str, read: str, channel: Channel) -> None:
     assert reading(said, channel=channel) == read
+
+
+def test_a_whole_line_with_its_time_in_words_is_no_answer() -> None:
+    said = "yes hi log bed twelve at five forty mils at nineteen hundred"
+    assert reading(said) == "mark bed=12 at=19:00 level_ml=540"
