@@ -45,6 +45,7 @@ BREAKING = frozenset({"", ",", ".", ";", "!", "at", "@", "tea", "t"})
 LETTERS = frozenset("abcdefgh")
 ROUND = frozenset(map(str, range(20, 100, 10)))
 ALIKE = frozenset({"l", "i", "o"})
+SENTENCES = frozenset({".", ";", "!"})
 SPANS = frozenset({"-", "to", "til", "till", "until"})
 
 
@@ -177,6 +178,17 @@ def _from_when(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "the end of a span of time is no time of the line beside it"
 
 
+def _of_a_remark(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "14 mark 220. xray at 1900 ok": when that was, and no time of the line before it."""
+    for clause, after in pairwise(clauses(items, SENTENCES)):
+        lined = {"level"} == {i.role for i in clause} & {"level", "time"}
+        time = next((k for k, i in enumerate(after) if i.role == "time"), None)
+        if not lined or time is None or any(i.role in NUMBERS for i in after):
+            continue
+        if any(i.role == "foreign" or (i.unread and i.name not in REMARKS) for i in after[:time]):
+            yield "the time may be of what is told behind the line"
+
+
 def _spans(first: Item, last: Item, toks: Toks) -> bool:
     """Whether the first time and the last are the ends of a span."""
     return last.start == first.end + 1 and word(toks, first.end) in SPANS
@@ -273,6 +285,7 @@ HEARD = (
 MIXUPS = (
     *EITHER,
     Rule(_letter_inside, NUMBERS, ALIKE),
+    Rule(_of_a_remark, frozenset({"sep"})),
     Rule(_from_when, frozenset({"sep"})),
     Rule(_openers, frozenset({"sep"})),
     Rule(_mixed_up, frozenset({"word"})),

@@ -13,6 +13,7 @@ from rapidfuzz.distance import OSA
 
 from .behind import DOUBTING, LINKING
 from .items import Item
+from .labels import letter_of
 from .numbers import Toks, word
 from .patterns.clockwords import AGO, HOUR_WORDS, MINUTE_WORDS, PAST, TO
 from .patterns.clockwords import AMPM as HALVES
@@ -37,7 +38,12 @@ def may_be_number(text: str) -> bool:
     """Whether a word that was not understood may be a number, a letter or a part of one."""
     if text in PLAIN_WORDS:
         return False
-    if len(text) <= LETTER or not text.isalpha() or text in HOMOPHONES:
+    if (
+        len(text) <= LETTER
+        or not text.isalpha()
+        or text in HOMOPHONES
+        or len(letter_of(text, voice=True)) == 1
+    ):
         return True
     reach = 1 if len(text) <= SHORT else 2 if len(text) <= LONG else 3
     return any(OSA.distance(text, number, score_cutoff=reach) <= reach for number in NUMERALS)

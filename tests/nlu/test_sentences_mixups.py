@@ -308,3 +308,15 @@ def test_a_letter_inside_a_number_is_asked_about(text: str) -> None:
 def test_a_letter_before_its_number_is_a_side() -> None:
     told = "mark bed=6 tube=left at=18:30 level_ml=80; mark bed=6 tube=right at=18:30 level_ml=40"
     assert reading("6 L80 R40 1830") == told
+
+
+@pytest.mark.parametrize("text", ["14 mark 220. xray at 1900 ok", "14 mark 220; physio at 1845"])
+def test_the_time_of_a_remark_is_no_time_of_the_line_before_it(text: str) -> None:
+    assert reading(text).startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    "text", ["14 mark 220. read at 1900", "14 mark 220. thanks. 1900", "14 mark 220. at 1900"]
+)
+def test_a_time_behind_its_line_is_its_own(text: str) -> None:
+    assert reading(text) == "mark bed=14 at=19:00 level_ml=220"

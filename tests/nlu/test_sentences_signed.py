@@ -149,6 +149,7 @@ def test_what_is_told_around_a_bed_and_a_line_that_their_words_lead_is_no_part_o
     [
         "bed twenty fife line five forty",
         "bed twelve bee line five forty",
+        "bed twelve bravo line five forty",
         "bed twelve mark five forty sex",
         "bed seven heaven fifty at two",
         "bed twelve line 1100 and 72 in the afternoon",
