@@ -20,7 +20,7 @@ TEAMS = frozenset({"rounds", "rounding", "rounded", "service", "chief", "np's", 
 """Behind a field of medicine these make it who does or wants something, and no reason."""
 BY = frozenset({"by", "per"})
 DRAIN_VALVES = frozenset(
-    {"flutter", "heimlich", "way", "stopcock", "relief", "release", "pressure", "safety"}
+    {"flutter", "way", "stopcock", "relief", "release", "pressure", "safety"}
 )
 VALVE_STATES = frozenset({"open", "opened", "closed", "shut", "attached", "bag"})
 """A valve of the drain, and what becomes of it."""
