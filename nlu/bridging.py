@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from .numbers import Toks, word
+from .numbers import Toks, glued, word
 from .patterns.leads import SHORT_BED_WORDS
 from .pipeline import Cue, pipeline
 from .tokens import Token
@@ -139,10 +139,14 @@ def _beds(toks: Toks, written: Mapping[int, tuple[int, str]]) -> Iterator[tuple[
             start -= word(toks, start - 1) in PREPOSITIONS
         elif toks.words.isdisjoint(SHORT_BED_WORDS) and word(toks, i - 2) not in SET_TO:
             start -= word(toks, i - 1) == "of"  # "the suction regulator of 12 was turned off"
-        owner = word(toks, i + 1) == "'" and word(toks, i + 2) == "s"
-        if i in written:
-            end = written[i][0]
-            owner = word(toks, end) == "'" and word(toks, end + 1) == "s"
-            yield start, end + 2 if owner else end
-        elif start < i or owner:
-            yield start, i + 3 if owner else i + 1
+        end = written[i][0] if i in written else i + 1
+        owner = _owner(toks, end)
+        if i in written or start < i or owner:
+            yield start, end + owner
+
+
+def _owner(toks: Toks, end: int) -> int:
+    """How many tokens say that something is the bed's: "12's box", "12s box"."""
+    if word(toks, end) == "'" and word(toks, end + 1) == "s":
+        return 2
+    return int(word(toks, end) == "s" and glued(toks, end))

@@ -176,3 +176,15 @@ def test_a_number_behind_its_sign_is_no_other_bed_and_what_one_has_not_is_not_as
 def test_a_drain_after_an_operation_that_is_dictated_has_its_reason() -> None:
     said = "bed nine got a new chest tube on the right at eighteen twenty five after open heart surgery"
     assert reading(said, channel="voice") == "placed bed=9 tube=right at=18:25 reason=cardiac"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("changed 7s box 1840 had 455 in it", "exchanged bed=7 at=18:40 final_ml=455"),
+        ("changed 7's box 1840 had 455 in it", "exchanged bed=7 at=18:40 final_ml=455"),
+        ("kicked 12s drain over", "incident bed=12 what=tipped"),
+    ],
+)
+def test_whose_box_it_is_needs_no_apostrophe(text: str, read: str) -> None:
+    assert reading(text) == read
