@@ -19,9 +19,7 @@ TEAMS = frozenset({"rounds", "rounding", "rounded", "service", "chief", "np's", 
 }  # fmt: skip
 """Behind a field of medicine these make it who does or wants something, and no reason."""
 BY = frozenset({"by", "per"})
-DRAIN_VALVES = frozenset(
-    {"flutter", "way", "stopcock", "relief", "release", "pressure", "safety"}
-)
+DRAIN_VALVES = frozenset({"flutter", "way", "stopcock", "relief", "release", "pressure", "safety"})
 VALVE_STATES = frozenset({"open", "opened", "closed", "shut", "attached", "bag"})
 """A valve of the drain, and what becomes of it."""
 ON_AGAIN = frozenset({"back on", "put back on", "hooked back on"})

@@ -6,6 +6,8 @@ at hand opens the next one; bed, tube and time are shared afterwards, in `sharin
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from .drafts import Draft, is_one_name
 from .findings import Findings
 from .items import MEASURED, Item, is_now
@@ -333,6 +335,11 @@ class Gathering(Findings):
     def done(self) -> list[Draft]:
         """The drafts, once all pieces are in."""
         self.now.closing |= self.closing_next
+        for before, after in pairwise(self.drafts):  # "0600 430 closing 0655 455"
+            first = min((i.start for i in (after.time, after.level) if i is not None), default=-1)
+            whole = before.closing and before.time is not None and before.level is not None
+            if whole and after.level is not None and any(c.end == first for c in self.closes):
+                before.closing, after.closing = False, True
         for told, place, time in self.alike:  # "12 380 at 7, 14 90 same time", "at 7, same time 14 was 90"
             draft = told or next((d for d in self.drafts[place - 1 :] if d.has_amount and not d.time), None)
             if draft is not None and draft.time is None:

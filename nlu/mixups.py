@@ -45,6 +45,7 @@ BREAKING = frozenset({"", ",", ".", ";", "!", "at", "@", "tea", "t"})
 LETTERS = frozenset("abcdefgh")
 ROUND = frozenset(map(str, range(20, 100, 10)))
 ALIKE = frozenset({"l", "i", "o"})
+FORMERLY = frozenset({"was", "from", "previously", "before", "prev"})
 SENTENCES = frozenset({".", ";", "!"})
 SPANS = frozenset({"-", "to", "til", "till", "until"})
 
@@ -269,7 +270,16 @@ def _breaks_off(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "what stood before the point was lost"
 
 
+def _was_set(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "8 wall 80 was 60": what the wall was at before, and no line of 60."""
+    for before, item in pairwise(items):
+        bare = item.role == "level" and not item.unit and item.lead in {"", "at", "levelat"}
+        if before.role == "check" and bare and not FORMERLY.isdisjoint(toks.said[before.end : item.start]):
+            yield "what the check was before, or a line"
+
+
 EITHER = (
+    Rule(_was_set, frozenset({"check"}), FORMERLY),
     Rule(row_of_beds, frozenset({"level"}), frozenset({"beds"})),
     Rule(thrice, frozenset({"bed"})),
     Rule(lettered, frozenset({"bed"}), frozenset({"-"})),

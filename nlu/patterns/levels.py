@@ -94,6 +94,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
     "same": (
         "nothing (further|else|more|extra) (out|drained|drained out|draining|in it|since)",
         "same", "no change", "nil out", "unchanged", "no output", "no drainage", "nothing out",
+        "no more drainage", "no further drainage", "no more output", "no further output", "no more out",
         "nil output", "nil drainage", "no new output",
         "no (output|drainage) yet", "no new drainage", "zero output", "zero drainage",
         "no further drainage", "no further output", "same as before", "same as last", "same as last time",

@@ -92,7 +92,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "(when's|whens|when is|when's it|will) full", "need (a|) new (box|canister|chamber)", "capacity",
         "how full", "(when will|when does|when will it) (hit|reach) (full|capacity)",
         "(box|canister|chamber|bottle) last", "last the (night|shift|day)",
-        "when full is",
+        "when full is", "how many ml till", "how many ml until", "how much till", "how much until",
         "when will (it|) be full", "when (is|) (it|) full", "room left",
         "room to go", "how long (till|til|until|before) (it|) (fills|fills up)", "space left",
         "how much room", "how much space", "when will (it|) (fill|fill up|be filled)", "full yet",

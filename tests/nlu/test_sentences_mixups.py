@@ -320,3 +320,26 @@ def test_the_time_of_a_remark_is_no_time_of_the_line_before_it(text: str) -> Non
 )
 def test_a_time_behind_its_line_is_its_own(text: str) -> None:
     assert reading(text) == "mark bed=14 at=19:00 level_ml=220"
+
+
+@pytest.mark.parametrize("text", ["8 wall 80 was 60", "8 suction 20 was 10"])
+def test_what_a_check_was_before_is_no_line(text: str) -> None:
+    assert "mark" not in reading(text)
+    assert "ask level_ml" in reading(text)
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("7 430 1855 closing", "mark bed=7 at=18:55 level_ml=430 closing"),
+        ("15 no more drainage since 4", "drained bed=15 volume_ml=0"),
+        ("how many ml till 11 is full", "asked bed=11 topic=capacity"),
+    ],
+)
+def test_which_line_closes_and_that_no_more_came(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+def test_a_closing_before_a_time_and_its_line_is_of_that_line() -> None:
+    told = "mark bed=7 at=06:00 level_ml=430; mark bed=7 at=06:55 level_ml=455 closing"
+    assert reading("7: 0600 430 closing 0655 455", arrived=MORNING) == told
