@@ -215,6 +215,8 @@ def _agrees(marks: Sequence[Mark], toks: Toks, frames: Sequence[Frame]) -> bool:
         return False
     beside = {k for f in frames if f.aside for k in range(f.start, f.end)}
     own = [k for k in range(len(toks)) if is_digits(toks, k) and k not in beside]
+    if not own:
+        return False  # all that is left was told in words
     first, last = min(own), max(own)
     timed = any(word(toks, f.start) == "q" or (first < f.start < last and not f.aside) for f in frames)
     timed |= any(f.aside and is_timed(toks, f.start, f.end) for f in frames)

@@ -124,3 +124,8 @@ def test_beside_a_line_such_words_change_nothing_of_it(text: str, read: str) -> 
 )
 def test_what_only_looks_so_is_asked(text: str) -> None:
     assert reading(text, arrived=MORNING).startswith("ask ")
+
+
+def test_lines_told_in_words_beside_another_bed_s_remark_are_asked() -> None:
+    said = "bed twelve ten fifty bed fourteen two twenty at nineteen hundred got it, bed 7 noted"
+    assert reading(said).endswith("ask level_ml")
