@@ -338,6 +338,7 @@ class Gathering(Findings):
         for before, after in pairwise(self.drafts):  # "0600 430 closing 0655 455"
             first = min((i.start for i in (after.time, after.level) if i is not None), default=-1)
             whole = before.closing and before.time is not None and before.level is not None
+            whole &= not after.closing  # both may be told to close the shift
             if whole and after.level is not None and any(c.end == first for c in self.closes):
                 before.closing, after.closing = False, True
         for told, place, time in self.alike:  # "12 380 at 7, 14 90 same time", "at 7, same time 14 was 90"

@@ -343,3 +343,9 @@ def test_which_line_closes_and_that_no_more_came(text: str, read: str) -> None:
 def test_a_closing_before_a_time_and_its_line_is_of_that_line() -> None:
     told = "mark bed=7 at=06:00 level_ml=430; mark bed=7 at=06:55 level_ml=455 closing"
     assert reading("7: 0600 430 closing 0655 455", arrived=MORNING) == told
+
+
+def test_two_lines_may_both_close_the_shift() -> None:
+    said = "bed 14 end of shift line 500 at 1850, bed 15 end of shift line 1405 at 1852"
+    first, last = "mark bed=14 at=18:50 level_ml=500 closing", "mark bed=15 at=18:52 level_ml=1405 closing"
+    assert reading(said) == f"{first}; {last}"
