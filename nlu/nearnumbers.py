@@ -22,7 +22,7 @@ from .patterns.numerals import HOMOPHONES, NUMERALS
 from .patterns.plainwords import PLAIN_WORDS
 from .patterns.smalltalk import NAMES
 
-LINES = frozenset({"level", "volume", "output", "check", "alt", "num"})
+NUMBERED = frozenset({"level", "volume", "output", "check", "alt", "num"})
 _OF_DAY = "morning afternoon evening night tonight noon midnight today yesterday"
 OF_DAY = frozenset(_OF_DAY.split())
 OF_DAY |= HALVES.keys() | AGO | MINUTE_WORDS | HOUR_WORDS | PAST | TO
@@ -88,7 +88,7 @@ def _is_led(level: Item) -> bool:
 def _is_led_line(items: tuple[Item, ...], k: int) -> bool:
     """Whether the next number is a level that its own word leads, with nothing strange between them."""
     rest = items[k:]
-    level = next((n for n, i in enumerate(rest) if i.role in LINES or i.role in {"time", "bad"}), 0)
+    level = next((n for n, i in enumerate(rest) if i.role in NUMBERED or i.role in {"time", "bad"}), 0)
     return level > 0 and rest[level].role == "level" and _is_led(rest[level]) and not rest[level - 1].unread
 
 

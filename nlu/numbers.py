@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 from typing import NamedTuple
 
+from .patterns.leads import BED_WORDS
 from .patterns.levels import LEVELS
 from .patterns.numerals import HOMOPHONES, JOINED, NUMERALS, ONES, TEENS, TENS, ZEROS
 from .tokens import Words, remembered
@@ -97,6 +98,9 @@ def starts_number(toks: Toks, i: int) -> bool:
         return False
     if text in {"hundred", "thousand"}:
         alone = word(toks, i - 1) not in NUMERALS and not is_digits(toks, i - 1)
+        alone &= (
+            word(toks, i - 1) not in HOMOPHONES or word(toks, i - 2) not in BED_WORDS
+        )  # "bed to hundred ten"
         return alone or is_own_scale(toks, i)
     if text[0].isdecimal() or text in NUMERALS:
         return text not in {"o", "ou", "oh"} or word(toks, after_hyphen(toks, i + 1)) in NUMERALS | {"point"}

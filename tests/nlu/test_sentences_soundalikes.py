@@ -111,3 +111,8 @@ def test_typed_nothing_sounds_like_a_digit() -> None:
     """Who types "for" means it."""
     assert reading("12 for 340 at 1800") == reading("12 for 340 at 1800", channel="voice")
     assert reading("bed 12 line for 20") == "mark bed=12 level_ml=20"
+
+
+@pytest.mark.parametrize("bed", ["bed two", "bed to", "bed too", "bed for"])
+def test_a_bed_right_before_a_hundred_may_be_the_hundreds_of_the_line(bed: str) -> None:
+    assert reading(f"{bed} hundred ten at six pm", channel="voice").startswith("ask ")
