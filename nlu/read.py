@@ -14,6 +14,7 @@ from .framed import framed
 from .items import Item
 from .labels import bed_index
 from .lattice import LONG, Lattice
+from .ownclauses import beside
 from .pipeline import Read, pipeline
 from .recast import with_cues
 from .sentence import Sentence, Ward, pieces
@@ -36,9 +37,9 @@ MANY = 400
 WORK = 2000
 """Readings times tokens: what a long message may cost."""
 
-AGAIN_DICTATED = (joined, by_clause)
+AGAIN_DICTATED = (joined, by_clause, beside)
 """How a message that would be asked is read again; its stops are those of the recogniser."""
-AGAIN_TYPED = (by_sentence, joined, by_clause, by_tube, zipped, framed)
+AGAIN_TYPED = (by_sentence, joined, by_clause, by_tube, zipped, framed, beside)
 
 
 class Hypothesis(NamedTuple):
