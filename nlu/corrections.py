@@ -12,14 +12,19 @@ from .roles import CHECK_LIMITS
 ENTERED = frozenset(
     {"entered", "put", "charted", "typed", "wrote", "recorded", "texted", "sent", "logged", "said"}
 )
+OF_THE_LINE = frozenset(
+    {"the", "line", "level", "mark", "reading", "canister", "box", "actual", "right", "correct"}
+)
+"""Between "but" and what is so: "but the line is at 430"."""
 BUT_IT = frozenset({"it's", "its", "it", "that's", "thats", "really", "actually", "meant", "is", "was"})
 WROTE = frozenset({"wrote", "typed", "put", "entered", "sent", "texted"})
 SLIPS = frozenset({"but", "mistake", "error", "sorry"})
 """Beside "not 45 but 54" these say no more than that."""
+APOLOGIES = frozenset({"apologies", "apology", "apologize", "apologise", "pardon", "whoops", "oops", "sry"})
 MOVING = frozenset({"move", "transfer", "shift", "switch"})
 """Asked for with a line behind it, these put it where it belongs."""
 PAIR = 2
-BUT_REACH = 4
+BUT_REACH = 6
 """How many words behind "but" the right value comes."""
 BY_ACCIDENT = frozenset({"accident", "mistake", "error", "sorry", "oops"})
 """Behind "i wrote 930" these say no more."""
@@ -134,7 +139,7 @@ def turn_behind(items: tuple[Item, ...], toks: Toks) -> int:
         return 0
     said = toks.said
     turns = (k for k, w in enumerate(said) if w == "but" or (w in {",", "."} and _is_slip(said[:k])))
-    turn = next((k for k in turns if set(said[k + 1 : k + 3]) & BUT_IT), 0)
+    turn = next((k for k in turns if _is_of_it(said[k + 1 : k + 1 + BUT_REACH])), 0)
     if not turn or any(i.role == "time" and i.start > turn for i in items):
         return 0
     before = [i for i in items if i.role == "num" and i.end <= turn]
@@ -142,6 +147,12 @@ def turn_behind(items: tuple[Item, ...], toks: Toks) -> int:
     placed = len(before) > (not any(i.role == "bed" for i in items))
     told = placed and len(after) == 1 and after[0].start <= turn + BUT_REACH
     return turn if told and ENTERED & set(said[:turn]) else 0
+
+
+def _is_of_it(said: tuple[str, ...]) -> bool:
+    """ "it's 206", "the line is at 430": whether it tells how it is."""
+    rest = [w for w in said if w not in OF_THE_LINE]
+    return not BUT_IT.isdisjoint(rest[:2])
 
 
 def _is_slip(said: tuple[str, ...]) -> bool:
@@ -153,7 +164,8 @@ def _is_slip(said: tuple[str, ...]) -> bool:
 def without_told(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces of a correction without the words that only say that something was entered."""
     turn = turn_behind(items, toks)
-    plain = ENTERED | (SLIPS if _is_not_but(items) or _put_wrongly(items, toks) else frozenset())
+    plain = ENTERED | APOLOGIES | {"onto"} | ({"as"} if turn else set())
+    plain |= SLIPS if _is_not_but(items) or _put_wrongly(items, toks) else frozenset()
     return tuple(
         i
         for i in items
@@ -179,7 +191,7 @@ def _is_between(items: tuple[Item, ...], k: int, toks: Toks) -> bool:
     if before[-1].role != after[0].role:
         return False
     if before[-1].role == "num":
-        beside = set(toks.said[before[-1].end : items[k].start]) <= {"(", ",", "-", "and"}
+        beside = set(toks.said[before[-1].end : items[k].start]) <= {"(", ",", "-", "and", *SLIPS}
         return after[0].link == "not" and beside and before[-1].amount is not None
     return before[-1].role in {"bed", "tube"}
 
@@ -205,12 +217,13 @@ def _rebedded(items: tuple[Item, ...], toks: Toks) -> bool:
     if belongs(items):
         told = bool(beds) and word(toks, items[beds[-1]].start - 1) in {"to", "bed", "in"}
         return told or any(i.role in {"num", "time"} or i.value in LINE_WORDS for i in items)
-    if len(beds) != 2 or len(items) != beds[1] + 1:
+    if len(beds) != 2 or not {i.role for i in items[beds[1] + 1 :] if i.value != "repair"} <= {"sep"}:
         return False
     said = [i for k, i in enumerate(items) if k not in beds]
-    if sum(i.role in {"num", "time"} for i in said) not in {1, PAIR} or not any(
-        i.value in LINE_WORDS for i in said
-    ):
+    line = any(i.value in LINE_WORDS for i in said) or not ENTERED.isdisjoint(
+        toks.said[: items[beds[0]].start]
+    )
+    if not line or sum(i.role in {"num", "time"} for i in said) not in {1, PAIR}:
         return False
     return is_told_of(items[beds[1]], toks)
 

@@ -92,7 +92,7 @@ def link_before(toks: Toks, i: int) -> str:
         return "to"
     if before == "-" and glued(toks, i + 1) and word(toks, i - 1) in SIDES:
         return ""
-    return before if before in LINKS else ""
+    return "to" if before == "onto" else before if before in LINKS else ""
 
 
 def is_spaced_letter(toks: Toks, i: int, end: int) -> bool:

@@ -7,11 +7,11 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Set
 
 from .asbefore import as_before
+from .askedfor import with_moved_line, with_taken_back
 from .beside import WATER_SEALS, of_their_like
 from .bridging import bridged, sent
 from .carriedout import with_carried_out
 from .clock import clocks
-from .corrections import MOVING
 from .elsewhere import elsewhere
 from .endings import with_endings
 from .everyday import everyday
@@ -75,17 +75,6 @@ ASKING = frozenset(
 SHORT = 3
 """Words and signs of "bed 12,": before an answer no more is said."""
 CALLING = frozenset({"paging", "paged", "calling", "called", "bleeping", "bleeped", "page", "call", "bleep"})
-POLITE = frozenset({"please", "pls", "plz", "can", "could", "you", "u"})
-MARKS = frozenset({"mark", "reading", "entry"})
-TAKEN_BACK = {
-    "remove": MARKS | {"duplicate", "dup"},
-    "void": frozenset({"mark", "reading", "entry", "line", "level"}),
-    **dict.fromkeys(("kill", "throw", "toss", "pull", "drop"), MARKS),
-}
-"""Words that take back one of these, and mean something else alone: a tube is removed, a patient voids."""
-LINED = MARKS | {"line"}
-LINE_REACH = 5
-"""How many words behind them the line is named."""
 WAITED_FOR = ("waiting on", "waiting for")
 OF_ME = frozenset({"", "?", ".", ",", "!", "from", "for", "on", "in", "bed", "room", "rm", "still", "now"})
 """Behind "anything waiting on" these leave it a question of what is asked."""
@@ -135,8 +124,7 @@ def _where_beds_stand(cues: tuple[Cue, ...], stands: tuple[tuple[int, int], ...]
 def recast(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each with the meaning that it has here."""
     cues = _with_changes(cues, toks)
-    cues = _with_taken_back(cues, toks) if TAKEN_BACK.keys() & toks.words else cues
-    cues = cues if MOVING.isdisjoint(toks.words) else _with_moved_line(cues, toks)
+    cues = with_moved_line(with_taken_back(cues, toks), toks)
     ends = any(_ends(cue) for cue in cues)
     found = tuple(_meant(cue, toks, ends=ends) for each in cues for cue in _apart(each, toks))
     if not FRESH.isdisjoint(toks.words):
@@ -197,39 +185,6 @@ def _is_of_canister(toks: Toks, k: int, happened: Set[int]) -> bool:
 def _is_bed(toks: Toks, k: int) -> bool:
     """Whether a number stands there, perhaps behind a word for a bed."""
     return number_follows(toks, k + (word(toks, k) in {"bed", "room", "rm", "on", "for", "@"}))
-
-
-def _with_taken_back(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
-    """ "pls remove the 1100 mark on 18", "void 10's 0930 line": of a line that is named, it is taken back."""
-    first = _first(toks)
-    lines = TAKEN_BACK.get(word(toks, first), frozenset())
-    of_bed = word(toks, first) == "void" and word(toks, first + 1) in BED_WORDS
-    named = not lines.isdisjoint(toks.said[first + 1 : first + 1 + LINE_REACH])
-    named &= lines is not MARKS or word(toks, first + 1) in {"the", "my", "that", "out"}
-    if not (of_bed or named) or "ml" in toks.words:
-        return cues
-    taken = Cue("kind", "withdrawn", first, first + 1)
-    return tuple(sorted([taken, *(c for c in cues if c.start != first)], key=lambda cue: cue.start))
-
-
-def _first(toks: Toks) -> int:
-    """Where what is asked for begins."""
-    return next((k for k, said in enumerate(toks.said) if said not in POLITE), len(toks))
-
-
-def _with_moved_line(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
-    """ "move the 1800 mark from 5 to 6", "move my last entry to bed 6": a line is put right, nobody moves."""
-    first = _first(toks)
-    to = next((k for k in range(first, len(toks)) if word(toks, k) in {"to", "from", "into"}), 0)
-    said = toks.said[first + 1 : to]
-    numbers = [k for k, w in enumerate(said) if w.isdecimal() and len(w) >= SHORT]
-    pointed = numbers[:1] == [1] and said[0] in {"the", "my", "that", "this"}
-    line = not LINED.isdisjoint(said) and (numbers or not (MARKS | {"last"}).isdisjoint(said))
-    if word(toks, first) not in MOVING or not (pointed or line or said == ("my", "last")):
-        return cues
-    kept = [c for c in cues if c.start > first and (c.label != "ask" or c.start >= to)]
-    moved = [Cue("kind", "corrected", first, first + 1), *kept]
-    return (*(c for c in cues if c.end <= first), *moved)
 
 
 def _new_box(cue: Cue, toks: Toks) -> Cue:

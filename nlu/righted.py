@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import datetime
 
-from .corrections import belongs, is_no_line
+from .corrections import LINE_WORDS, belongs, is_no_line
 from .items import FINDINGS, RECENT, Item
 from .moments import LIST_REACH, since
 from .neighbours import phrase_of
@@ -107,7 +107,8 @@ class Correction(Sorted):
         lost = self._wrong_without_right(made)
         if lost:
             return Unclear(slot=lost, text=self.text, statement=replace(made, level_ml=None))
-        if self._may_be_levels(made) or self._may_be_of_event() or self._may_be_of_another():
+        other = self._may_be_levels(made) or self._may_be_of_event() or self._may_be_of_another()
+        if other or self._may_be_of_a_patient():
             return Unclear(slot="kind", text=self.text, statement=Corrected())
         crowded = any(s.crowded for s in (self.beds, self.nums, self.times))
         if self.odd or crowded or (bed is not None and not bed.known):
@@ -157,7 +158,7 @@ class Correction(Sorted):
     def _is_rebedded(self) -> bool:
         """ "385 for bed 4, should be bed 14", "160 was right not left", "that 340 is bed 4 but the time was
         1845": it says which line was wrong."""
-        timed = (self.wrong_time or self.turned) and not self.nums.now
+        timed = (self.wrong_time or self.turned or self.times.was) and not self.nums.now
         free, right = self.nums.free, self.times.now if timed else []
         right = right or ([self.meant] if self.meant is not None else [])
         names = len(free) == 1 and bool(right) and free[0].start < right[0].start
@@ -180,6 +181,11 @@ class Correction(Sorted):
         named = any(i.unit or i.lead in NAMED_LEVELS for i in self.nums.all)
         went = any(is_event(i) and i.name in OF_PATIENT for i in self.items)
         return (went or (any(map(is_event, self.items)) and not named)) and bool(self.nums.all)
+
+    def _may_be_of_a_patient(self) -> bool:
+        """ "move bed 5 1800 to bed 6": who moved then, or whose the line of that time is."""
+        named = any(i.value in LINE_WORDS for i in self.items) or not POINTING.isdisjoint(self.toks.said)
+        return self.moves and not named
 
     def _may_be_of_another(self) -> bool:
         """ "suction should be 20", "no, that was the foley", "due a change": of something else."""

@@ -113,7 +113,9 @@ class Sentence:
         if is_greeting(self.read.tokens):
             return told()
         if withdrawals.is_withdrawal(items):
-            if withdrawals.is_of_a_level(items, self.ward.arrived) or withdrawals.tells_more(items):
+            if withdrawals.is_of_a_level(items, self.ward.arrived) or withdrawals.tells_more(
+                items, self.read.tokens
+            ):
                 return told(Unclear(slot="kind", text=self.text))
             items = withdrawals.without_reason(items, self.read.tokens)
             made = withdrawals.withdrawn(items, self.ward.arrived, self.text)

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from datetime import datetime
+from itertools import pairwise
 
 from .corrections import ENTERED, LINE_WORDS, MOVING, belongs, is_told_of, pointed, turn_behind
 from .drafts import SIDES
-from .items import FULL_HOUR, NEAR, RECENT, Item
+from .items import FULL_HOUR, NEAR, RECENT, Item, is_now
 from .labels import tube_name
 from .moments import LIST_REACH, since
 from .neighbours import phrase_of
@@ -18,11 +19,23 @@ SAID_FALSE = frozenset(
     {"was wrong", "is wrong", "wrong", "was a typo", "was a mistake", "is a typo", "is a mistake"}
 )
 POINTING = frozenset({"the", "that", "my"})
+LINES_SAID = frozenset({"one", "mark", "line", "reading", "entry"})
+FIGURES = frozenset(
+    {"one", "number", "value", "level", "figure", "reading", "line", "mark", "time", "amount"}
+)
+COUNTS = frozenset({"two", "three", "2", "3"})
+BEFORE_COUNTS = frozenset({"the", "these", "those", "my", "them"})
+VERBS = frozenset(
+    {"read", "reads", "measured", "measures", "marked", "shows", "showing", "see", "says", "said"}
+)
+"""Last in a cue of a level, these tell how it was read and name no line."""
 TWO = 2
 PAIR = 2
 """Words between a level and the end of its time: 340 at 1800."""
 LONG_LABEL = 3
 TOO_MANY = frozenset({"extra", "a", "an", "one", "another", "missed", "missing", "dropped", "added"})
+CONTRASTS = frozenset({"instead of", "rather than"})
+"""Before what is wrong, behind what is right: "754 instead of 745"."""
 MEANT = frozenset({"meant", "i meant"})
 FAR_OVER = 10
 """A level so many times what follows was not mistyped for it."""
@@ -50,12 +63,12 @@ class Sorted:
     def piece(self, item: Item, nxt: Item | None) -> None:
         phrase = phrase_of(item, self.toks)
         match item.role:
-            case "cue" if item.value == "kind" and item.name == "corrected":
+            case "cue" if item.value == "kind" and item.name == "corrected" and phrase not in CONTRASTS:
                 self.turned |= phrase in TURNS
                 self.toward = phrase in TOWARD
                 self._said_false(phrase)
                 self._meant_before(item, nxt, phrase)
-            case "cue" if item.value == "neg":
+            case "cue" if item.value == "neg" or (item.name == "corrected" and phrase in CONTRASTS):
                 self.negated = True
             case "cue" if item.value == "filler" and phrase == "to":
                 self.turned = True
@@ -64,9 +77,11 @@ class Sorted:
                 self._add(self.beds, item)
             case "tube":
                 self._add(self.tubes, item)
-            case "time":
+            case "time" if self.wrong_time or not is_now(item):  # "looked at it again just now"
                 self._time(item, nxt)
-            case "num" if phrase != "one" and not self._is_a_digit(item):  # "the 1030 one was at 1045"
+            case "num" if phrase != "one" and not (
+                self._is_a_digit(item) or self._is_both(item, phrase)
+            ):  # "the 1030 one was at 1045"
                 self._number(item, nxt)
             case "bad" | "alt":
                 self.odd = True
@@ -85,6 +100,10 @@ class Sorted:
     def _is_a_digit(self, item: Item) -> bool:
         """ "extra zero on bed 5, should be 340"."""
         return item.amount == 0 and word(self.toks, item.start - 1) in TOO_MANY
+
+    def _is_both(self, item: Item, phrase: str) -> bool:
+        """ "i had the two mixed up"."""
+        return phrase in COUNTS and word(self.toks, item.start - 1) in BEFORE_COUNTS
 
     def _said_false(self, phrase: str) -> None:
         """ "515 was wrong, 551": the only number before it is the wrong one."""
@@ -117,7 +136,9 @@ class Sorted:
         return bool(self.beds.all) or belongs(self.items) or alone
 
     def _names_line(self, nxt: Item | None) -> bool:
-        return nxt is not None and nxt.role == "cue" and nxt.value in LINE_WORDS
+        """ "the 1900 mark", and not "to 1150 i read the wrong column"."""
+        named = nxt is not None and nxt.role == "cue" and nxt.value in LINE_WORDS
+        return nxt is not None and named and word(self.toks, nxt.end - 1) not in VERBS
 
     def _time(self, item: Item, nxt: Item | None) -> None:
         self._add(self.times, item, line=self._names_line(nxt))
@@ -127,7 +148,7 @@ class Sorted:
             bool(item.clocks) and item.clocklike and not item.unit and item.within(LIST_REACH, self.arrived)
         )
         by_place = item.lead in {"at", "timeword"} and not self._is_at_level(item)
-        by_place |= self._names_line(nxt) or item.amount is None
+        by_place |= self._names_line(nxt) or item.amount is None or self._is_the_one_from(item)
         if self._is_entered(item):
             self.nums.was.append(item)
         elif self._is_bed_of_line(item, nxt):
@@ -136,6 +157,11 @@ class Sorted:
             self._add(self.times, item, line=True)
         elif timely and self._is_retimed(item):
             self.times.now.append(item)
+        elif timely and self._is_denied_time(item):
+            self.times.was, self.times.free = (
+                [item],
+                [i for i in self.times.free if not self._is_same(i, item)],
+            )
         elif timely and not self._is_level_retimed(item) and (by_place or self._is_time_of_line(item)):
             self._time(item, nxt)
         elif item.amount is None or item.negative or item.unit == "bad":
@@ -158,6 +184,11 @@ class Sorted:
         else:
             self.odd = True
 
+    def _is_the_one_from(self, item: Item) -> bool:
+        """ "the one from 1500 should be 754"."""
+        line, of = word(self.toks, item.start - 2), word(self.toks, item.start - 1)
+        return of in {"from", "of"} and line in LINES_SAID and item.full_clock
+
     def _is_at_level(self, item: Item) -> bool:
         """ "i meant bed 3 at 415": three digits, and no other number that may be the level."""
         others = [i for i in self.items if i.role in {"num", "time"} and i is not item and not i.label]
@@ -178,7 +209,13 @@ class Sorted:
     def _is_entered(self, item: Item) -> bool:
         """ "entered 1050 on 12": the value that was told."""
         before = {word(self.toks, item.start - 1), word(self.toks, item.start - 2)}
-        told = bool(before & ENTERED) or (item.start < self.turn and bool(self.beds.all))
+        if word(self.toks, item.start - 1) in PLACED | {"at"}:
+            return False  # "the mark i sent for 1930", "put on 11"
+        told = (
+            bool(before & ENTERED)
+            or (word(self.toks, item.start - 1) == "as" and item.start < self.turn)
+            or (item.start < self.turn and bool(self.beds.all))
+        )
         placed = item.label is not None and "wrong bed" in self.said  # "recorded 4 on the wrong bed, its 5"
         return told and item.amount is not None and not (self.turned or item.at or placed)
 
@@ -200,10 +237,34 @@ class Sorted:
 
     def _is_retimed(self, item: Item) -> bool:
         """ "2000 mark was at 1930": a second clock time within 2 h of the line's is when it was read."""
-        if item.lead != "levelat" or len(self.times.all) != 1:
+        read = item.lead == "levelat" or (item.lead == "level" and item.at)  # "was really read at 1830"
+        if read and len(self.nums.free) == 1 and not self.times.all:
+            return item.full_clock and self._is_denied_behind(item)
+        if not read or len(self.times.all) != 1:
             return False
         line, now = (i.when(self.arrived, LIST_REACH).sure for i in (self.times.all[0], item))
         return line is not None and now is not None and abs(since(line, now)) <= RECENT
+
+    def _is_denied_behind(self, item: Item) -> bool:
+        """ "430 was at 1830 not 1900": beside a level, two clock times are when it was read and when not."""
+        later = [i for i in self.items if i.start > item.start and i.role in {"num", "time"}]
+        return len(later) == 1 and later[0].link == "not" and later[0].full_clock
+
+    def _opens_pair(self, item: Item) -> bool:
+        """ "time is 1845, and the level 430 not 1430": denied right behind a level that is right."""
+        return any(i.start < item.start and i.start > self.times.now[-1].start for i in self.nums.all)
+
+    def _is_same(self, one: Item, other: Item) -> bool:
+        """Whether both say one moment: "the 1900 mark was at 1845, not 1900"."""
+        return one.when(self.arrived, LIST_REACH) == other.when(self.arrived, LIST_REACH)
+
+    def _is_denied_time(self, item: Item) -> bool:
+        """ "was taken at 1845 not 1900": behind the right time, the wrong one."""
+        if not (self.negated or item.link == "not"):
+            return False
+        if self.times.was:
+            return all(self._is_same(i, item) for i in self.times.was)
+        return bool(self.times.now) and item.full_clock and not item.unit and not self._opens_pair(item)
 
     def _names_its_line(self, item: Item) -> bool:
         """ "correct bed 12 1900 to 1005": a bare clock time before what is right is the time of the line."""
@@ -309,8 +370,16 @@ def _is_timeword(item: Item, toks: Toks) -> bool:
 
 def _is_contrast(tube: Item, toks: Toks) -> bool:
     """ "right level wrong time", "right number, wrong bed": no tube."""
+    if tube.role != "tube" or word(toks, tube.start) != "right":
+        return False
     behind = [w for w in toks.said[tube.end + 1 : tube.end + 3] if w not in {",", "but"}]
-    return tube.role == "tube" and word(toks, tube.start) == "right" and behind[:1] == ["wrong"]
+    figure = word(toks, tube.start - 1) == "the" and word(toks, tube.end) in FIGURES
+    return behind[:1] == ["wrong"] or (figure and _is_wrong_figure(toks.said[: tube.start]))
+
+
+def _is_wrong_figure(said: tuple[str, ...]) -> bool:
+    """ "i gave the wrong number, the right one is 430": it is right, and of no side."""
+    return any(wrong == "wrong" and what in FIGURES for wrong, what in pairwise(said))
 
 
 def _is_full(item: Item) -> bool:

@@ -8,15 +8,24 @@ from .corrections import LINE_WORDS
 from .items import AMOUNTS, FINDINGS, FULL_HOUR, RECENT, Item
 from .labels import tube_name
 from .moments import LIST_REACH
+from .neighbours import phrase_of
 from .numbers import Toks, word
+from .sides import TOWARD
 from .statements import Statement, Unclear, Withdrawn
 
 TAKING_BACK = frozenset({"scratch", "strike"})
 REASONS = frozenset(
     {"that", "that's", "thats", "it", "it's", "its", "was", "wrong", "not", "my", "i", "mistake", "misread"}
-    | {"sorry", "typo", "meant", "read", "they", "these", "those", "this"}
+    | {"sorry", "typo", "meant", "read", "they", "these", "those", "this", "because", "bc", "as", "since"}
+    | {"cos", "cuz", "he", "she", "we", "had", "misread", "student"}
 )
 """What the reason begins with for which something is taken back."""
+OPENING = frozenset(
+    {"it", "it's", "its", "that", "that's", "thats", "because", "bc", "as", "since", "cos", "cuz", "i"}
+)
+"""With no stop before them these open a reason behind what is named."""
+WHO = frozenset({"he", "she", "they", "someone", "patient", "pt"})
+STOPS = frozenset({",", ".", ";", "-", "(", "!"})
 TOLD = (
     AMOUNTS
     | FINDINGS
@@ -48,7 +57,7 @@ OF_A_PATIENT = frozenset(
         "ir",
     }
 )
-BY_HAND = frozenset({"remove", "withdraw", "pull"})
+BY_HAND = frozenset({"remove", "withdraw", "pull", "take"})
 """What may be done to a tube as well as to its entry."""
 THINGS = frozenset({"tubeword", "canister"})
 MANY = frozenset({"both", "all", "every", "each"})
@@ -92,24 +101,39 @@ def _is_line(item: Item) -> bool:
 
 def without_reason(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """What is taken back, without the reason behind it: "scratch that, that was the urine bag"."""
-    stop, reason = _reason(items)
-    plain = all(i.role not in TOLD and not (i.role == "cue" and i.value in TOLD) for i in reason)
-    began = bool(reason) and word(toks, items[stop].end) in REASONS
-    return items[:stop] if began and plain and not any(map(_happens, reason)) else items
+    stop, reason = _reason(items, toks)
+    told = tuple(i for i in items if i.start < stop)
+    named = any(i.role == "bed" for i in told)
+    right = any(i.name == "corrected" and phrase_of(i, toks) in TOWARD for i in reason)
+    strange = TOLD if right or not named else TOLD - {"bed"}
+    plain = all(i.role not in strange and not (i.role == "cue" and i.value in TOLD - {"bed"}) for i in reason)
+    began = bool(reason) and word(toks, stop + (word(toks, stop) in STOPS)) in REASONS
+    return told if began and plain and not any(map(_happens, reason)) else items
 
 
-def tells_more(items: tuple[Item, ...]) -> bool:
+def tells_more(items: tuple[Item, ...], toks: Toks) -> bool:
     """ "scratch that, he tipped it over", "scratch that, it was the left": more than what is taken back."""
-    _, reason = _reason(items)
+    _, reason = _reason(items, toks)
     named = any(i.role in {"bed", "num"} for i in items)
     return any(map(_happens, reason)) or (not named and any(i.role == "tube" for i in reason))
 
 
-def _reason(items: tuple[Item, ...]) -> tuple[int, tuple[Item, ...]]:
-    """Where the first stop behind the word for it is, and the pieces behind."""
-    begun = next((k for k, i in enumerate(items) if i.name == "withdrawn"), len(items))
-    stop = next((k for k in range(begun, len(items)) if items[k].role == "sep"), len(items))
-    return stop, items[stop + 1 :]
+def _reason(items: tuple[Item, ...], toks: Toks) -> tuple[int, tuple[Item, ...]]:
+    """Where the first stop behind the word for it is, or the reason itself, and the pieces of the reason.
+
+    "delete the 1600 on bed 21 it was the foley": with no stop, behind the bed or the time.
+    """
+    begun = next((i for i in items if i.name == "withdrawn"), items[-1])
+    named = min(
+        (i.end for i in items if i.start >= begun.end and i.role in {"bed", "num", "time"}), default=0
+    )
+    opening = (
+        k
+        for k in range(begun.end, len(toks))
+        if word(toks, k) in STOPS | WHO or (0 < named <= k and word(toks, k) in OPENING)
+    )
+    stop = next(opening, len(toks))
+    return stop, tuple(i for i in items if i.start > stop or (i.start == stop and i.role != "sep"))
 
 
 def _happens(item: Item) -> bool:
@@ -128,7 +152,16 @@ def _is_time_of_line(item: Item, arrived: datetime) -> bool:
 def is_of_a_level(items: tuple[Item, ...], arrived: datetime) -> bool:
     """ "delete the 1900 mark, mark 1050": beside a withdrawal another line is told."""
     leads = LINE_WORDS | {"levelat"}
-    return any(i.role == "num" and i.lead in leads and not _is_time_of_line(i, arrived) for i in items)
+    nums = [i for i in items if i.role == "num" and i.lead in leads and not _is_time_of_line(i, arrived)]
+    return any(not _is_bed_behind(i, items) for i in nums)
+
+
+def _is_bed_behind(item: Item, items: tuple[Item, ...]) -> bool:
+    """ "delete 1900 mark 20": the word for a line belongs to the time before it, and the number is a bed."""
+    named = any(i.role == "bed" for i in items)
+    cue = next((k for k, i in enumerate(items) if i.role == "cue" and i.end == item.start), 0)
+    timed = cue > 0 and items[cue - 1].end == items[cue].start and items[cue - 1].clocklike
+    return timed and not named and item.label is not None and not item.unit
 
 
 def _is_one(item: Item) -> bool:

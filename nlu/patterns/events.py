@@ -181,7 +181,8 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "correct", "correction", "fix", "should be", "s/b", "should have been",
         "should have (put|said|gone to|gone on|gone in)",
         "should read", "should say",
-        "instead of", "correct that", "correct the", "amend the", "make that", "make it", "i meant",
+        "instead of", "rather than", "make the", "correct that", "correct the", "amend the", "make that",
+        "make it", "i meant",
         "meant", "change the", "change that", "was wrong", "is wrong", "corrected", "correcting", "wrong",
         "(was|is) a (typo|mistake)",
         "actually was", "was actually", "is actually", "was supposed to be", "typo", "wrong mark",
@@ -202,7 +203,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
             "the|that|) last "
             "(msg|message|text|entry|line|mark|reading|one)"
         ), "(remove|delete|bin|scrap) it",
-        "(wipe|wiped|take|rub) out (the|that|my)", "scratch that", "delete", "cancel", "undo", "strike",
+        "(wipe|wiped|take|rub) (out|off) (the|that|my)", "scratch that", "delete", "cancel", "undo", "strike",
         "take back", "ignore", "disregard", "void",
         "scrap", "erase", "forget that", "delete that", "cancel that", "ignore that", "disregard that",
         "undo that", "strike that", "never mind", "nevermind", "take that back", "scratch the",

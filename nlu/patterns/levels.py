@@ -27,7 +27,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "level came to", "line came to", "level comes to", "it said", "canister read", "box read",
         "line on his canister is",
         "line on her canister is", "line on the canister is", "line on the box is",
-        "shows us", "i make it", "(i'm|im|i am|we're|we are) (reading|seeing)", "(i|we) (read|see)",
+        "shows us", "i make (it|the)", "(i'm|im|i am|we're|we are) (reading|seeing)", "(i|we) (read|see)",
     ),
     "levelat:past": ("was at", "were at", "was up to", "had reached", "was on"),
     "levelat": (
