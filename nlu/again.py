@@ -38,6 +38,7 @@ class Again:
 
     def __init__(self, read: Read, ward: Ward, outcome: Callable[[Read, Ward], Outcome]) -> None:
         self.text = read.text
+        self.read = read
         self.toks = read.tokens
         self.cues = measured(read.cues, read.tokens)
         self.ward = ward

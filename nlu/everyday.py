@@ -61,6 +61,13 @@ BY_CHANCE = frozenset(
     | {"pressure", "occlusive", "vaseline", "gauze", "transfer", "transferring", "repositioning", "confused"}
 )
 """With one of these in the message a tube came out that should not have."""
+IS_FOR = frozenset({"he's", "she's", "hes", "shes", "is"})
+FASTING = frozenset({"npo", "nbm", "fasting", "fasted", "starved"})
+HIMSELF = frozenset({"he", "she", "he's", "she's", "hes", "shes"})
+STEPS = frozenset({"is", "was", "just", "now", "has", "had", "been", "only", "about", "to", "gone"})
+ASKING = frozenset({"what", "whats", "what's", "how", "can", "could", "give", "show", "get", "need", "send"})
+OF_REPORT = frozenset({"the", "our", "my", "bedside", "shift", "morning", "night", "evening", "a", "nursing"})
+AT_REPORT = frozenset({"at", "during", "in", "did", "doing", "had", "after", "before", "since", "until"})
 
 
 def everyday(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
@@ -87,7 +94,7 @@ def _reason(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     team = word(toks, cue.end) in TEAMS or word(toks, cue.start - 1) in BY
     if phrase_of(cue, toks) == "valve" and _is_of_drain(cue, toks):
         return _as_word(cue, "valve")  # "on a flutter valve so no box"
-    if phrase_of(cue, toks) == "air" and word(toks, cue.start - 1) == "of":
+    if phrase_of(cue, toks) == "air" and word(toks, cue.start - 1) in {"of", "fresh"}:
         return _as_word(cue, "air")  # "drain in, gush of air"
     team |= wants and word(toks, cue.end - 1) == "surgery"
     return _as_word(cue, "team") if team else cue
@@ -151,6 +158,11 @@ def _kind(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
         return cue._replace(start=start - 1)  # "took the tube out of bed 15"
     if cue.value == "placed" and words[-1] == "placed" and _is_set_on(cue.end, toks):
         return cue._replace(label="tubeword" if len(words) > 1 else "filler", value="")
+    if cue.value == "away" and "for" in words and _is_waited_for(cue, toks):
+        return _as_word(cue, "planned")
+    outing = {*words, *toks.said[cue.end : cue.end + 3]} & OUTINGS
+    if cue.value in {"away", "back"} and outing and _is_of_patient(cue, toks):
+        return _as_word(cue, "walked")
     if cue.value == "away" and not OUTINGS.isdisjoint(words):
         return _as_word(cue, "walked") if any(o.value in MISHAPS for o in happened) else cue
     if cue.value == "moved" and happened and _is_occasion(cue, toks):
@@ -164,6 +176,20 @@ def _kind(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     if cue.value == "back" and words[-1] == "back" and word(toks, cue.end) == "on" and paused:
         return Cue("what", "suction_on", cue.start, cue.end + 1) if clocks(toks, cue.end + 1) else cue
     return cue
+
+
+def _is_waited_for(cue: Cue, toks: Toks) -> bool:
+    """ "npo for bronch", "down for theatre this morning, so nil by mouth", "he's for a ct": not gone yet."""
+    listed = word(toks, cue.start) == "for" and word(toks, cue.start - 1) in IS_FOR
+    return listed or not FASTING.isdisjoint(toks.words) or "nil by mouth" in " ".join(toks.said)
+
+
+def _is_of_patient(cue: Cue, toks: Toks) -> bool:
+    """ "she's going for a walk", "he was just back from the shower": told of a patient beside a line."""
+    k = cue.start - 1
+    while word(toks, k) in STEPS:
+        k -= 1
+    return word(toks, k) in HIMSELF and any(is_digits(toks, j) for j in range(k))
 
 
 def _is_occasion(cue: Cue, toks: Toks) -> bool:
@@ -225,11 +251,25 @@ def _question(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
 
 def _ask(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     """ "Dana here picking up six, what was the last mark": who has the bed now, and no trend."""
+    if cue.value == "handoff" and _is_handing_over(cue, toks):
+        return _as_word(cue, "handover")
     taken = phrase_of(cue, toks) == "picking up" and toks.words.isdisjoint({"is", "drainage", "output"})
     more = any(o.label in {"ask", "question"} and o.start > cue.end for o in cues)
     if not (taken and more and (word(toks, cue.end) in BED_WORDS or number_follows(toks, cue.end))):
         return cue
     return cue._replace(label="bed" if number_follows(toks, cue.end) else "filler", value="")
+
+
+def _is_handing_over(cue: Cue, toks: Toks) -> bool:
+    """ "when we did the bedside handover", "giving report now": what the nurses do, and no question."""
+    if "?" in toks.words or word(toks, 0) in ASKING:
+        return False
+    if word(toks, cue.start) in {"giving", "handing"}:
+        return word(toks, cue.end) in {"now", "soon", "shortly"}
+    k = cue.start - 1
+    while word(toks, k) in OF_REPORT:
+        k -= 1
+    return word(toks, k) in AT_REPORT
 
 
 LOOKED_AT: Mapping[str, Callable[[Cue, tuple[Cue, ...], Toks], Cue]] = {

@@ -13,6 +13,7 @@ from typing import NamedTuple
 
 from .again import Again, Told
 from .asking import OF_FINDINGS
+from .background import backgrounds
 from .chatter import asides, is_timed
 from .items import FULL_HOUR
 from .numbers import Toks, glued, is_digits, is_inside_number, word
@@ -31,7 +32,7 @@ from .patterns.framing import (
     SELF,
 )
 from .patterns.leads import BED_WORDS
-from .statements import Checked, Mark
+from .statements import Checked, Described, Mark
 
 STOPS = frozenset({".", "?", ";", "!", ",", ":", "-", "(", ")"})
 AT = frozenset({"at", "@"})
@@ -63,6 +64,8 @@ class Frame(NamedTuple):
     lines: int = 0
     aside: bool = False
     """Whether it is of something else than the nurse, with numbers of its own."""
+    timely: bool = False
+    """Whether it says when something was, so that each line must have its own time."""
 
 
 def framed(again: Again) -> Told:
@@ -73,7 +76,7 @@ def framed(again: Again) -> Told:
         return ()
     told = again.without(*((frame.start, frame.end) for frame in frames))
     marks = [s for s in told if isinstance(s, Mark)]
-    if not marks or not all(isinstance(s, Mark | Checked) for s in told):
+    if not marks or not all(isinstance(s, Mark | Checked | Described) for s in told):
         return ()
     return told if _agrees(marks, toks, frames) and not _may_be_of_each_hour(marks, toks) else ()
 
@@ -86,11 +89,15 @@ def _may_be_of_each_hour(marks: Sequence[Mark], toks: Toks) -> bool:
 
 def _frames(again: Again) -> Iterator[Frame]:
     toks, arrived = again.toks, again.ward.arrived
-    beside = asides(again, _clauses(toks))
+    of_somebody = backgrounds(again)
+    whole = {k for clause in of_somebody for k in range(*clause.clause)}
+    beside = [span for span in asides(again, _clauses(toks)) if whole.isdisjoint(range(*span))]
+    for clause in of_somebody:
+        yield from (Frame(*span, aside=True, timely=clause.timely) for span in clause.spans)
     for start, end in beside:
         before = start > 0 and word(toks, start - 1) in STOPS
         yield Frame(start - before, end + (not before and word(toks, end) in STOPS), aside=True)
-    told = {k for start, end in beside for k in range(start, end)}
+    told = {k for start, end in beside for k in range(start, end)} | whole
     numbers = [k for k in range(len(toks)) if is_digits(toks, k) and k not in told]
     if not numbers:
         return
@@ -210,7 +217,7 @@ def _agrees(marks: Sequence[Mark], toks: Toks, frames: Sequence[Frame]) -> bool:
     beds = {mark.bed for mark in marks}
     if any(f.lines and f.lines not in {len(beds), len(marks)} for f in frames):
         return False
-    said = {word(toks, k) for f in frames for k in range(f.start, f.end)}
+    said = {word(toks, k) for f in frames if not f.aside for k in range(f.start, f.end)}
     if GOES_HOME & said and not SELF & said and len(beds) < len(("one", "another")):
         return False
     beside = {k for f in frames if f.aside for k in range(f.start, f.end)}
@@ -219,7 +226,7 @@ def _agrees(marks: Sequence[Mark], toks: Toks, frames: Sequence[Frame]) -> bool:
         return False  # all that is left was told in words
     first, last = min(own), max(own)
     timed = any(word(toks, f.start) == "q" or (first < f.start < last and not f.aside) for f in frames)
-    timed |= any(f.aside and is_timed(toks, f.start, f.end) for f in frames)
+    timed |= any(f.timely or (f.aside and is_timed(toks, f.start, f.end)) for f in frames)
     if timed and not all(mark.at for mark in marks):
         return False
     ahead = {word(toks, k) for f in frames if f.start < first for k in range(f.start, f.end)}

@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from .items import Item
 from .lengths import length
 from .numbers import Toks, glued, is_digits, is_own_scale, starts_number, word
+from .patterns.asides import RELATIVES
 from .patterns.leads import BED_WORDS, DANGLING, GLUED_BEFORE, HESITATION, LINKS
 from .pipeline import Cue
 
@@ -21,11 +22,20 @@ ENDS = frozenset({"", ".", ",", ";", "!", "?", "pls", "please", "sorry"})
 SIDES = frozenset({"l", "r", "left", "right", "lt", "rt"})
 ARROWS = frozenset({"\u2192", "\u21d2"})
 LEAVERS = frozenset(
-    {"i", "he", "she", "they", "we", "who", "just", "has", "have", "had", "family", "rn", "nurse", "already"}
+    {"i", "he", "she", "they", "we", "who", "just", "has", "have", "had", "already"}
+    | {"rn", "nurse", "doctor", "physio", "porter", "porters", "transport", "team", "surgeon", "registrar"}
+    | RELATIVES
 )
 """Whoever left: behind these "left" is no side."""
 
 
+LIMBS = frozenset(
+    {"arm", "leg", "hand", "foot", "shoulder", "hip", "knee", "ankle", "wrist", "groin", "elbow", "thigh"}
+    | {"ear", "eye", "calf", "heel", "buttock"}
+)
+"""Of these a patient has two, and no drain is in them."""
+OF_RT = frozenset({"is", "was", "has", "had", "will", "giving", "treatment", "treatments", "neb", "nebs"})
+"""Behind "rt", without a number, these are of a respiratory therapist."""
 LYING = frozenset(
     {"above", "hanging", "lying", "laying", "sitting", "standing", "unattended", "dangling", "under"}
     | {"propped", "upright", "behind", "beside"}
@@ -170,12 +180,19 @@ def is_adverb(toks: Toks, start: int, end: int) -> bool:
         return gone or not number_follows(toks, end) or word(toks, end) == "at"  # "when she left at 1"
     if word(toks, start) == "right" and word(toks, start - 1) in DENIALS and word(toks, end) in ENDS:
         return True  # "1050 is not right"
+    if word(toks, end) in LIMBS or _is_therapist(toks, start, end):
+        return True
     if end - start > 1 or word(toks, end) != "at":
         return False
     end += 1
     while word(toks, end) in HESITATION:
         end += 1
     return not starts_number(toks, end)
+
+
+def _is_therapist(toks: Toks, start: int, end: int) -> bool:
+    """ "RT is giving him a neb"; "rt is 340" is of the right."""
+    return word(toks, start) == "rt" and word(toks, end) in OF_RT and not number_follows(toks, end + 1)
 
 
 def is_written_clock(toks: Toks, i: int) -> bool:

@@ -98,7 +98,7 @@ def _said_when(cues: tuple[Cue, ...], toks: Toks) -> Iterator[tuple[int, int]]:
     for cue in cues:
         if cue.value != "corrected" or toks.said[cue.start : cue.end] != ("that", "was"):
             continue
-        led = any(c.label in LEVELS for c in cues if c.start < cue.start)
+        led = any(c.label in LEVELS | {"closing", "ml"} for c in cues if c.start < cue.start)
         timed = word(toks, cue.end) == "at" and any(clocks(toks, cue.end + 1))
         if led and timed and RIGHTED.isdisjoint(toks.said[: cue.start] + toks.said[cue.end :]):
             yield cue.start, cue.end
