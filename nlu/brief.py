@@ -23,6 +23,7 @@ GOING_ON = frozenset({"and", "&", "also", "plus"})
 """Before a bare number: one bed more of what was asked, or so much more: "and 13"."""
 BEEN = frozenset({"s", "'", "has", "was", "been", "got"})
 CHANGED = frozenset({"changed", "swapped", "replaced", "exchanged"})
+OF_A_LINE = frozenset({"mark", "line", "level", "reading", "fluid", "canister", "box", "chamber", "bottle"})
 HALTING = frozenset(
     {"uh", "um", "er", "erm", "ah", "hmm", "mm", "uhm", "so", "well", "okay", "please", "sorry", "thanks"}
     | {"it", "it's", "its", "that's", "is", "was", "the", "a", "at", "of", "i", "got", "have", "just", "now"}
@@ -104,14 +105,16 @@ class Brief:
         return no is not None and first < no.start and word(self.toks, no.end) in {"on", "to", "for", "bed"}
 
     def _is_whole_line(self) -> bool:
-        """ "bed eleven yeah mark ten ninety five at seven": a line with its bed and time, and a filler."""
+        """ "bed eleven yeah mark ten ninety five at seven", "yeah, mark 580 in bed 15": thinking aloud."""
         bed = next((i for i in self.items if i.role == "bed"), None)
         numbers = [i for i in self.items if i.role in {"num", "time"}]
+        leads = {i.lead for i in numbers if i.role == "num"}
         yes = next(i for i in self.items if i.role == "cue" and i.value == "yes")
-        if bed is None or not any(i.role == "time" or i.at for i in numbers):
+        told = "level" in leads or not OF_A_LINE.isdisjoint(w.removesuffix("'s") for w in self.toks.said)
+        if bed is None or not numbers:
             return False
-        led = any(i.role == "num" and i.lead in {"level", "levelat"} for i in numbers)
-        return led and (bed.start < yes.start < numbers[-1].start or len(numbers) > 1)
+        timed = len(numbers) > 1 or bed.start < yes.start < numbers[-1].start
+        return told or (timed and "levelat" in leads and any(i.role == "time" or i.at for i in numbers))
 
     def says_more(self) -> bool:
         """Dictated "and ah and sixty": words that are no part of a bare answer, so that some may be lost."""

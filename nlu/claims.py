@@ -106,6 +106,7 @@ def _claim_before(items: list[Item], k: int, toks: Toks) -> None:
     """ "450 foley", "450 out of his foley": the number before a device is its own."""
     place = _place_before(items, k, toks)
     takes = place >= 0 and items[place].role in SAYS and items[place].lead in CLAIMABLE
+    takes &= not (items[place].at and word(toks, items[k].start - 1) in OWNERS)  # "at 0941 the pump beeps"
     if takes and not _is_only_bed(items, place) and not _is_of_line(items, place):
         items[place] = items[place].as_role(CLAIMED)
         items[place + 1 : k] = [i._replace(value="filler") for i in items[place + 1 : k]]

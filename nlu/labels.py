@@ -7,7 +7,8 @@ from collections.abc import Iterator, Mapping
 from functools import lru_cache
 from types import MappingProxyType
 
-from .numbers import Number, Toks, glued, heard_as_number, is_digits, numbers, word
+from .numbers import Number, Toks, glued, heard_as_number, is_digits, numbers, starts_number, word
+from .patterns.leads import LINES
 from .patterns.numerals import NUMERALS, ONES, ZEROS
 
 LETTERS = {
@@ -276,6 +277,31 @@ BEHIND_NAME = frozenset(
     }
     | {"last", "half", "quarter", "tube", "drain", "right", "left", "bed", "room", "final", "output", "same"}
 )
+SUBJECTS = frozenset(
+    {"i", "he", "she", "we", "they", "it", "that", "the", "his", "her", "there", "my", "end"}
+)
+"""Behind "tube a" these begin what is said next."""
+SUBJECTS |= frozenset(
+    {
+        "i'm",
+        "i've",
+        "i'll",
+        "he's",
+        "she's",
+        "there's",
+        "looks",
+        "taken",
+        "read",
+        "drawn",
+        "recorded",
+        "seen",
+        "comes",
+        "came",
+        "will",
+    }
+)
+KINDS_OF_LINE = frozenset({"closing", "pen", "hourly", "final", "current"})
+TELLS = frozenset({"is", "was", "at"})
 SIDES = {"l": "left", "r": "right"}
 SPELT_LEVEL = 3
 """So many single digits in a row are a level: "one three seven"; a digit more may be the tube's."""
@@ -332,7 +358,10 @@ def ends_name(toks: Toks, i: int) -> bool:
     text = word(toks, i)
     if text in {"hundred", "thousand"}:
         return False
-    return not text.isalpha() or text in NUMERALS or text in BEHIND_NAME
+    called = word(toks, i + 1) in LINES and (word(toks, i + 2) in TELLS or starts_number(toks, i + 2))
+    if text in KINDS_OF_LINE and called:
+        return True  # "tube a closing line is 400", but not "drain, a closing line of 400"
+    return not text.isalpha() or text in NUMERALS or text in BEHIND_NAME or text in SUBJECTS
 
 
 def is_of_a_level(toks: Toks, i: int, end: int) -> bool:

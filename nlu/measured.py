@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from .claims import CLAIMED
-from .numbers import Toks, glued, is_digits, word
+from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.measured import (
     BREATHED,
     DECIMAL,
@@ -26,6 +26,20 @@ from .pipeline import Cue
 
 NAMES = frozenset(MOST) | DECIMAL | RATIO
 ALL = NAMES | PUPILS | BREATHED | DEVICES
+OF_TWO_WORDS = {
+    ("heart", "rate"): "hr",
+    ("pulse", "rate"): "hr",
+    ("resp", "rate"): "rr",
+    ("respiratory", "rate"): "rr",
+    ("breathing", "rate"): "rr",
+    ("blood", "pressure"): "bp",
+    ("oxygen", "saturation"): "sats",
+    ("oxygen", "saturations"): "sats",
+    ("pain", "score"): "pain",
+    ("pain", "level"): "pain",
+}
+"""Names as they are spoken."""
+SCORED = frozenset({"10", "ten"})
 STOPS = frozenset({";", ".", "!"})
 LITRES = frozenset({"l", "litre", "litres", "liter", "liters", "lpm"})
 NEAR = 6
@@ -66,10 +80,16 @@ def _value(toks: Toks, k: int) -> tuple[int, int]:
     name = word(toks, k)
     if is_digits(toks, k):
         return k, _oxygen(toks, k)
+    spoken = OF_TWO_WORDS.get((name, word(toks, k + 1)))
+    name = spoken or name
     if name not in NAMES | PUPILS:
         return 0, 0
+    first = k + 1 + (spoken is not None)
     links = LOOKS if name in PUPILS else LINKS
-    start = next((j for j in range(k + 1, k + 2 + MOST_LINKS) if word(toks, j) not in links), k)
+    start = next((j for j in range(first, first + 1 + MOST_LINKS) if word(toks, j) not in links), k)
+    sitting = name == "sat" and word(toks, k + 1) == "at"  # "bed twelve sat at ninety"
+    if not sitting and (said := _said(toks, start, name)):
+        return start, said
     if not is_digits(toks, start) or (name == "mg" and is_digits(toks, k - 1)):
         return 0, 0
     return start, _pupil(toks, start, name) if name in PUPILS else _number(toks, start, name)
@@ -90,6 +110,36 @@ def _number(toks: Toks, k: int, name: str) -> int:
     if not (told or whole) or word(toks, end) in HALVES or (word(toks, end) == ":" and glued(toks, end)):
         return 0
     return end + (word(toks, end) in UNITS)
+
+
+def _said(toks: Toks, k: int, name: str) -> int:
+    """The end of a value as it is spoken: "132 over 80", "3 out of 10", "97 percent", "eighty two"; or 0."""
+    end = _spoken(toks, k, name)
+    behind = toks.said[end : end + 3] if end else ()
+    if name == "pain" and behind[:2] == ("out", "of") and word(toks, end + 2) in SCORED:
+        return end + 3
+    if name == "pain" and behind[:1] == ("over",) and word(toks, end + 1) in SCORED:
+        return end + 2
+    if name in {"bp", "nibp", "abp"} and behind[:1] == ("over",):
+        return _spoken(toks, end + 1, "dbp")
+    percent = 1 if behind[:1] == ("percent",) else 2 * (behind[:2] == ("per", "cent"))
+    if not end or (is_digits(toks, k) and not percent):
+        return 0  # digits are read with their signs
+    return _with_litres(toks, end + percent) if name in BREATHED else end + percent
+
+
+def _with_litres(toks: Toks, k: int) -> int:
+    """Where "on two litres" ends behind sats; the same place where no oxygen is told."""
+    told = [n for n in numbers(toks, k + 1) if word(toks, n.end) in LITRES and n.value <= MOST_OXYGEN]
+    return told[0].end + 1 if told and word(toks, k) == "on" else k
+
+
+def _spoken(toks: Toks, k: int, name: str) -> int:
+    """The end of the longest number that begins here, where its name can have that value; or 0."""
+    end = max((n.end for n in numbers(toks, k)), default=0)
+    values = [n.value for n in numbers(toks, k) if n.end == end]
+    whole = word(toks, end) not in HALVES | LITRES and word(toks, end) not in {":", "/"}
+    return end if whole and any(LEAST.get(name, 0) <= v <= MOST.get(name, -1) for v in values) else 0
 
 
 def _oxygen(toks: Toks, k: int) -> int:

@@ -266,7 +266,8 @@ def _breaks_off(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         tens = item.role == "bed" and word(toks, item.end - 1) in TENS
         if tens and word(toks, item.end) in HOMOPHONES and word(toks, item.end + 1) not in BED_WORDS | LINES:
             yield "the bed may go on"
-        if item.role in NUMBERS and word(toks, item.start) == "point":
+        pointed = item.role in NUMBERS and word(toks, item.start) == "point"
+        if pointed and not (item.unit and word(toks, item.start - 1) not in {"", *HOMOPHONES}):
             yield "what stood before the point was lost"
 
 

@@ -92,6 +92,10 @@ SCORE = 10
 MOST_OF_TIME = 4
 """Tokens of a time: at, 19, :, 05."""
 HOME = frozenset({"me", "me's", "i'm", "im"})
+OF_NURSES = frozenset({"my", "next", "rest", "others", "lunch", "dinner", "supper", "tea", "coffee", "break"})
+"""Behind "off to" these are where a nurse goes, and no patient."""
+ANYBODY = frozenset({"anyone", "anybody", "someone", "somebody", "else", "you", "u"})
+"""Whoever asks whether these have seen something has seen no notice."""
 OFF = frozenset({"away", "off", "out", "gone", "done", "finished", "home"})
 
 
@@ -157,8 +161,10 @@ def _meant(cue: Cue, toks: Toks) -> Iterator[Cue]:
     if cue.value == "moved" and _is_right_now(cue, toks):
         yield Cue("filler", "", cue.start + 1, cue.end - 1)
         yield Cue("bed", "", cue.end - 1, cue.end)
-    elif cue.value in {"away", "left"} and _is_farewell(cue, toks):
+    elif cue.value in {"away", "left"} and (_is_farewell(cue, toks) or _is_of_me(cue, toks)):
         yield cue._replace(label="filler", value="")
+    elif cue.value == "acknowledged" and word(toks, cue.start - 1) in ANYBODY:
+        yield cue._replace(label="word", value="")
     elif cue.label in {"level", "levelat", "filler"} and _says_when(cue, toks):
         yield from _of_reading(cue, toks)
     elif cue.label == "filler" and _tells_line(cue, toks):
@@ -210,6 +216,15 @@ def _is_farewell(cue: Cue, toks: Toks) -> bool:
     return (
         word(toks, cue.start - 1) in HOME and word(toks, cue.end - 1) in OFF and word(toks, cue.end) in ENDS
     )
+
+
+def _is_of_me(cue: Cue, toks: Toks) -> bool:
+    """ "off to my next one", "i'm off to lunch": the nurse goes; "off to bed 2" names a bed and is asked."""
+    said, before = word(toks, cue.end - 1), cue.start - (word(toks, cue.start - 1) in {"now", "just"})
+    myself = word(toks, before - 1) in {"i'm", "im"} or toks.said[before - 2 : before] == ("i", "am")
+    place = cue.end + (word(toks, cue.end) in {"the", "see", "check"})
+    going = said == "to" and word(toks, cue.end - 2) in {"off", "gone", "on"}
+    return (myself and said in {"to", "for", "off"}) or (going and word(toks, place) in OF_NURSES)
 
 
 def _says_when(cue: Cue, toks: Toks) -> bool:

@@ -8,6 +8,7 @@ from typing import Literal, NamedTuple
 
 from . import hypotheses
 from .again import Again
+from .aloud import without_remarks
 from .apart import by_sentence, joined
 from .eachbed import by_clause, by_tube
 from .framed import framed
@@ -37,7 +38,7 @@ MANY = 400
 WORK = 2000
 """Readings times tokens: what a long message may cost."""
 
-AGAIN_DICTATED = (joined, by_clause, beside)
+AGAIN_DICTATED = (joined, by_clause, beside, without_remarks)
 """How a message that would be asked is read again; its stops are those of the recogniser."""
 AGAIN_TYPED = (by_sentence, joined, by_clause, by_tube, zipped, framed, beside)
 

@@ -29,6 +29,9 @@ from .pipeline import Cue
 
 STOPS = frozenset({",", ".", ":", "-", "!", ";"})
 LEVELS = frozenset({"level", "levelat"})
+TELLING = LEVELS | {"ml", "litre", "canister", "closing"}
+"""Before "that was an hour ago" one of these says that a line was told."""
+ABOUT = frozenset({"about", "around", "roughly", "maybe", "just", "like"})
 RIGHTED = frozenset({"was", "not", "should", "instead", "wrong", "correct"})
 LOGGING = frozenset({"log", "record", "note", "enter", "mark", "put"})
 SET_AT = frozenset({"at", "for"})
@@ -94,12 +97,14 @@ def _is_up_to(toks: Toks, k: int) -> bool:
 
 
 def _said_when(cues: tuple[Cue, ...], toks: Toks) -> Iterator[tuple[int, int]]:
-    """ "the line is 1325 and that was at 0230": when it was read; nothing is put right."""
+    """ "the line is 1325 and that was at 0230", "that was forty minutes ago": when it was read."""
     for cue in cues:
         if cue.value != "corrected" or toks.said[cue.start : cue.end] != ("that", "was"):
             continue
-        led = any(c.label in LEVELS | {"closing", "ml"} for c in cues if c.start < cue.start)
-        timed = word(toks, cue.end) == "at" and any(clocks(toks, cue.end + 1))
+        led = any(c.label in TELLING and c.start < cue.start for c in cues)
+        at = cue.end + (word(toks, cue.end) in ABOUT)
+        timed = word(toks, at) == "at" and any(clocks(toks, at + 1))
+        timed |= any(clock.style == "ago" for _, clock in clocks(toks, at))
         if led and timed and RIGHTED.isdisjoint(toks.said[: cue.start] + toks.said[cue.end :]):
             yield cue.start, cue.end
 

@@ -10,8 +10,8 @@ _MOST = {
     15: "gcs",
     50: "cvp",
     60: "peep",
-    80: "rr resp resps",
-    100: "sats sat spo2 sao2 fio2",
+    80: "rr resp resps respirations",
+    100: "sats sat spo2 sao2 fio2 saturation saturations",
     110: "temp temperature tmax",
     200: "map",
     300: "hr pulse nibp abp sbp dbp systolic diastolic bp",
@@ -73,5 +73,6 @@ MOST_OXYGEN = 80
 """Litres in a minute."""
 LINKS = frozenset(
     {"=", ":", "of", "is", "was", "at", "now", "in", "the", "up", "down", "to", "dropped", "+", "score"}
+    | {"are", "still", "currently", "running", "sitting", "about", "around"}
 )
 UNITS = frozenset({"%", "bpm", "mmhg", "s"})

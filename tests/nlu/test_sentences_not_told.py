@@ -137,7 +137,8 @@ def test_nothing_of_a_bed_is_accepted_beside_a_number_of_it_that_is_asked() -> N
         ),
         ("total for bed four over the last six hours", "asked bed=4 topic=total window=6h"),
         ("you know bed eleven yeah mark ten ninety five at six pm", "mark bed=11 at=18:00 level_ml=1095"),
-        ("yes bed eleven mark ten ninety five", "answered bed=11 answer=yes level_ml=1095"),
+        ("yes bed eleven mark ten ninety five", "mark bed=11 level_ml=1095"),
+        ("yes bed eleven ten ninety five", "answered bed=11 answer=yes level_ml=1095"),
         ("bed twelve never drained two hundred that was bed ten", "ask kind"),
     ],
 )

@@ -146,7 +146,6 @@ def test_what_is_said_whole_is_read(text: str, read: str) -> None:
         "bed nine mark ten ounces at nineteen hundred",
         "bed nine mark minus fifty",
         "room nine bed b mark six thirty",
-        "patient in nine is complaining of pain seven out of ten",
         "bed nine bed ten mark six thirty at nineteen hundred",
         "bed thirteen or thirty mark six thirty",
         "bed nine canister needs to be changed at twenty hundred",
