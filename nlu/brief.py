@@ -24,6 +24,7 @@ GOING_ON = frozenset({"and", "&", "also", "plus"})
 BEEN = frozenset({"s", "'", "has", "was", "been", "got"})
 CHANGED = frozenset({"changed", "swapped", "replaced", "exchanged"})
 OF_A_LINE = frozenset({"mark", "line", "level", "reading", "fluid", "canister", "box", "chamber", "bottle"})
+KEEPING = DESCRIBING | {"keep", "yes", "yeah", "yep", "ok", "okay", "please", "pls", "as", "is", "then", ","}
 HALTING = frozenset(
     {"uh", "um", "er", "erm", "ah", "hmm", "mm", "uhm", "so", "well", "okay", "please", "sorry", "thanks"}
     | {"it", "it's", "its", "that's", "is", "was", "the", "a", "at", "of", "i", "got", "have", "just", "now"}
@@ -43,6 +44,18 @@ class Brief:
         self.arrived = arrived
         self.text = text
         self.voice = voice
+
+    def kept_or_bed(self) -> Statement | None:
+        """ "keep it", "it was bed 12": a yes, or the bed that was asked for."""
+        said = set(self.toks.said[: len(self.toks)])
+        if "keep" in said and said & DESCRIBING and said <= KEEPING:
+            return Answered(answer="yes")
+        beds = [i for i in self.items if i.role == "bed" and i.known]
+        told = [i for i in self.items if i.value not in {"bed", "filler"} and i.role != "sep"]
+        of_bed = len(beds) == 1 and told == beds and not said & {"?"}
+        if of_bed and word(self.toks, 0) in {"it", "it's", "its"}:
+            return Answered(bed=beds[0].label)
+        return None
 
     def choice_of_canister(self) -> Statement | None:
         """ "new canister", "new box yes": an answer, when no bed or number is said."""

@@ -31,6 +31,13 @@ def cuts(items: tuple[Item, ...], toks: Toks, voice: bool) -> list[str]:
     ]
 
 
+def cut_lengths(items: tuple[Item, ...], toks: Toks) -> list[str]:
+    """One line for each bed that is half of a length of time: "the last 24h on bed 12"."""
+    lengths = (length(toks, i.start) for i in items if i.role == "bed")
+    ends = (end for end, minutes in lengths if minutes is not None and word(toks, end - 1) != "m")
+    return ["a length of time is cut in two" for _ in ends]
+
+
 def _trailing_beds(items: tuple[Item, ...]) -> int:
     """Dictated "one ten five": nothing says that the five is a bed."""
     pairs = pairwise(items)

@@ -250,7 +250,16 @@ def _question(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
 
 
 def _ask(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
-    """ "Dana here picking up six, what was the last mark": who has the bed now, and no trend."""
+    """ "Dana here picking up six, what was the last mark": who has the bed now, and no trend.
+
+    "how long until 12 is full at this rate": what is assumed, and not asked.
+    """
+    if (
+        cue.value == "rate"
+        and word(toks, cue.start - 2) == "at"
+        and word(toks, cue.start - 1) in {"this", "that"}
+    ):
+        return cue._replace(label="filler", value="")
     if cue.value == "handoff" and _is_handing_over(cue, toks):
         return _as_word(cue, "handover")
     taken = phrase_of(cue, toks) == "picking up" and toks.words.isdisjoint({"is", "drainage", "output"})

@@ -27,6 +27,7 @@ UNIT_WIDE = frozenset({"me", "repeat", "open", "due", "beds", "handoff", "histor
 TIMELESS = frozenset({"me", "repeat", "open", "beds"})
 ASKED_IF = frozenset(
     {"me", "see", "check", "know", "say", "ask", "wonder", "wondering", "sure", "out", "tell", "asking"}
+    | {"deciding", "decide", "debating"}
 )
 """Before "if" these make it a question."""
 SETTING = frozenset({"on", "to", "cont", "continuous", "low"})
@@ -57,6 +58,7 @@ NIGHTS: Final[dict[object, Literal["last", "this"]]] = {"last": "last", "tonight
 WHEN = frozenset({"at", "for", "by", "@"})
 RANGING = frozenset({"-", "to", "thru", "through", "til", "till"})
 UNMOVED = frozenset({"same", "unchanged"})
+DAY = timedelta(hours=24)
 SEEN = frozenset({"acknowledged", "help", "corrected"})
 SINCE = frozenset({"since", "after", "before", "from", "last", "until", "at"})
 EXCHANGE = frozenset({"exchange", "change", "changed", "swap", "exchanged"})
@@ -352,7 +354,10 @@ def _window(
             return ("24h" if minutes == 1440 else timedelta(minutes=minutes)), None
     for item in items:
         if item.role == "time" and not is_now(item):
-            found = item.when(arrived, LIST_REACH)
+            since = (
+                item.lead in {"since", "from"} and item.sure_time
+            )  # "since midnight", asked in the evening
+            found = item.when(arrived, DAY if since else LIST_REACH)
             day = item.clocks[0] if item.clocks else None
             if found.sure is not None:
                 return found.sure, None

@@ -15,6 +15,7 @@ from .items import FINDINGS, Item, is_of_now
 from .numbers import word
 from .patterns.together import POLITE
 from .pipeline import Read
+from .whyasked import without_reasons
 
 Pieces = tuple[Item, ...]
 ANSWERS = frozenset({"yes", "no", "choice"})
@@ -72,7 +73,7 @@ class Parts(NamedTuple):
 def parts(items: Pieces, read: Read) -> Parts:
     """The report of a message, what was seen before it, and the question beside it if there is one."""
     seen, rest = _seen_first(items)
-    found = _parts(rest, read)
+    found = _parts(without_reasons(rest, read), read)
     return found._replace(seen=seen) if seen else found
 
 
@@ -233,6 +234,8 @@ def _breaks_in(item: Item, read: Read) -> bool:
     if item.role != "cue" or item.value not in {"question", "ask"}:
         return False
     first, second = word(read.tokens, item.start), word(read.tokens, item.start + 1)
+    if first == "when" and second in {"i", "we"}:
+        return False  # "was 1120 when we did the handover"
     return first in {"what's", "whats", "how's", "hows", "when's", "whens"} or (
         first in {"what", "how", "when", "do", "should", "can"} and second in GOING_ON
     )

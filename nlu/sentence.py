@@ -8,13 +8,14 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, time
+from functools import partial
 
 from . import answers, corrections, queries, questions, topics, whichwrong, withdrawals
 from .asking import with_bed_to_read, with_sign, without_tag
 from .brief import Brief
 from .building import Builder
 from .context import in_context
-from .cutting import cuts
+from .cutting import cut_lengths, cuts
 from .drafts import Draft
 from .headings import without_heading
 from .items import FINDINGS, Item, is_of_now
@@ -133,12 +134,15 @@ class Sentence:
                 return told(Unclear(slot="kind", text=self.text))
             read = corrections.without_told(items, self.read.tokens)
             return told(*self._for_a_bed(self._corrected()), faults=len(self.unread(read)))
+        if self.read.tokens.said[: len(self.read.tokens)] in {("beds",), ("beds", "?")}:
+            return told(Asked(topic="beds"))
         if self._is_bare_question():
             return told(*queries.asked(self._labelled, self.ward.arrived, self.read, self.ward.shifts))
         said = answers.seen(self._labelled)
         if other := answers.other(said, self.text):
             return told(*other, faults=len(self.unread(self.items[: len(said)])))
-        simple = self.brief.choice_of_canister() or self.brief.answer()
+        brief = self.brief
+        simple = brief.kept_or_bed() or brief.choice_of_canister() or brief.answer()
         return self._rated([simple]) if simple is not None else None
 
     def _is_bare_correct(self) -> bool:
@@ -249,7 +253,8 @@ class Sentence:
         telling = TOLD_ASKED if named and not voice and questions.is_of_findings(self.read) else TELLING
         aloud = voice and named and topics.is_asked_aloud(items, self.read)
         plain = (not voice or not named or aloud) and telling.isdisjoint(said)
-        cut = [] if plain and named else cuts(items, toks, voice)  # "total on 404 yesterday": no 4:04
+        halves = cut_lengths if plain and named else partial(cuts, voice=voice)
+        cut = halves(items, toks)  # "total on 404 yesterday": no 4:04
         if plain and topics.asks(items, self.read):
             return cut
         return [*cut, *leftovers(rest, toks, voice=voice)]
@@ -294,8 +299,6 @@ class Sentence:
         if beds and not strange and not answers.cues(items, "nothing"):
             unread = len(self.unread(items)) if self.ward.voice else 0
             return told(*queries.asked(items, self.ward.arrived, self.read, self.ward.shifts), faults=unread)
-        if not strange and not beds and [t.text for t in self.read.tokens] == ["beds"]:
-            return told(Asked(topic="beds"))
         tubes = any(i.role == "tube" for i in items)
         if strange or beds or tubes or answers.cues(items, "nothing"):
             return told(Unclear(slot="kind", text=self.text))

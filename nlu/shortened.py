@@ -26,6 +26,11 @@ ONE_LINE = 2
 BEFORE_YOU = frozenset(
     {"can", "could", "would", "will", "did", "do", "if", "when", "thank", "see", "tell", "for"}
 )
+ASKING = frozenset({"which", "what", "who", "how", "where", "when", "any", "whose"})
+MANY = frozenset(
+    {"beds", "bays", "rooms", "ones", "pts", "patients", "drains", "tubes", "who", "marks", "lines"}
+)
+"""Before an "r" that is no side, but are."""
 SHOULD_HAVE = frozenset({"shoulda", "shouldve", "shuda", "shudve", "shouldof", "should'a", "should've"})
 
 
@@ -39,6 +44,10 @@ def plain(toks: Sequence[Token]) -> Sequence[Token]:
         toks = list(_should_have(toks))
     if "u" in said:
         toks = [t._replace(text="you") if _is_you(toks, k) else t for k, t in enumerate(toks)]
+    if "r" in said:
+        toks = [
+            t._replace(text="are") if t.text == "r" and _is_are(toks, k) else t for k, t in enumerate(toks)
+        ]
     if "w" in said and "/" in said:
         toks = list(_with_with(toks))
     if "w" in said:
@@ -94,6 +103,15 @@ def _joins(toks: Sequence[Token], k: int) -> bool:
 def _is_you(toks: Sequence[Token], k: int) -> bool:
     """ "can u put 420 down for bed 7"."""
     return toks[k].text == "u" and k > 0 and toks[k - 1].text in BEFORE_YOU
+
+
+def _is_are(toks: Sequence[Token], k: int) -> bool:
+    """ "which bays r overdue", "what r we at": in a question, before no number."""
+    if k == 0 and len(toks) > 1:
+        return toks[1].text in BED_WORDS | {"we", "you", "u", "they", "there", "any"}  # "r there any due"
+    asks = bool(ASKING & {t.text for t in toks[:k]}) and k < len(toks) - 1
+    many = asks and (toks[k - 1].text in MANY or toks[k + 1].text in {"we", "you", "u", "they", "the"})
+    return many and not toks[k + 1].is_digits and toks[k + 1].text not in {"tube", "side", "drain", "pleural"}
 
 
 def _should_have(toks: Sequence[Token]) -> Iterator[Token]:

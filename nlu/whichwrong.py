@@ -6,7 +6,7 @@ Called by `sentence`.
 
 from __future__ import annotations
 
-from .numbers import Toks
+from .numbers import Toks, starts_number, word
 from .statements import Answered
 
 EARLIER = frozenset({"earlier", "previous", "prior", "old", "older"})
@@ -23,16 +23,43 @@ PLAIN = frozenset(
     | {".", "!", "-", "which", "been", "were", "please", "thanks", "my"}
 )
 """Beside these the answer says nothing."""
+STOPS = frozenset({",", ".", ";", "-", "("})
+OPENING = STOPS | {"because", "bc", "cos", "cuz", "as", "since"}
+WHO = frozenset(
+    {"i", "i'd", "we", "he", "she", "they", "it", "the", "his", "her", "my", "must", "misread", "read"}
+)
+"""Behind a stop these begin what was the reason."""
+DOUBTFUL = (
+    EARLIER
+    | LATER
+    | NO
+    | YES
+    | {"bed", "room", "not", "this", "that", "same", "both", "canister", "box", "?"}
+)
 ALL = EARLIER | LINES | WRONG | PLAIN | NO | YES
 
 
 def earlier_wrong(toks: Toks) -> Answered | None:
     """That the line before was wrong, where the message says that and no more."""
-    said = toks.said[: len(toks)]
+    said = toks.said[: _reason(toks)]
     if EARLIER.isdisjoint(said) or WRONG.isdisjoint(said) or not set(said) <= ALL:
         return None
     no, yes = not NO.isdisjoint(said), not YES.isdisjoint(said)
     return Answered(choice="earlier_wrong", answer=None if no == yes else "no" if no else "yes")
+
+
+def _reason(toks: Toks) -> int:
+    """Where the reason begins: ", i must have read the scale upside down"; the end where none is told.
+
+    A number, a bed or another line in it may be what is answered.
+    """
+    opening = (k for k in range(1, len(toks)) if word(toks, k) in OPENING)
+    for k in opening:
+        behind = set(toks.said[k + 1 : len(toks)])
+        plain = behind.isdisjoint(DOUBTFUL) and not any(starts_number(toks, j) for j in range(k, len(toks)))
+        if plain and (word(toks, k) not in STOPS or word(toks, k + 1) in WHO):
+            return k
+    return len(toks)
 
 
 def is_either(toks: Toks) -> bool:

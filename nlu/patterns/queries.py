@@ -90,6 +90,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "when (will|is) (the|) (box|canister|chamber|bottle|drain) (on|in|for|) (be|going to be) full",
         "when will (the|) (box|canister|chamber|bottle|drain) (on|in|for|) (fill up|fill)",
         "(when's|whens|when is|when's it|will) full", "need (a|) new (box|canister|chamber)", "capacity",
+        "(close to|near to|close to being|getting close to) (full|capacity)",
         "how full", "(when will|when does|when will it) (hit|reach) (full|capacity)",
         "(box|canister|chamber|bottle) last", "last the (night|shift|day)",
         "when full is", "how many ml till", "how many ml until", "how much till", "how much until",
@@ -224,6 +225,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
     ),
     "span:60": ("(the|) (1st|first|2nd|second|3rd|third) (hr|hour)",),
     "question": (
+        "how much longer",
         "remind me (what|how|which|who|of)",
         "what", "what's", "whats", "how", "when", "who", "which", "show", "show me", "give me", "list",
         "any", "can you tell me", "tell me", "is there", "do we have", "did", "does", "can i get", "where",
