@@ -47,7 +47,9 @@ READ_OFF = frozenset(
 """What is measured in no millilitres."""
 PEOPLE = RELATIVES | STAFF
 BY_WHOM = frozenset({"per", "by", "w", "because", "while", "during"})
-LAST_WORDS = frozenset({"comfortable", "doing", "he's", "she's", "patient", "vitals", "everything", "else"})
+LAST_WORDS = frozenset(
+    {"comfortable", "doing", "he's", "she's", "patient", "vitals", "everything", "else", "done"}
+)
 CLOSING_WORDS = REMARKS | LAST_WORDS
 OF_THE_LINE = BELONGS | REMARKS
 BESIDE_A_TIME = BY_WHOM | PEOPLE
@@ -149,7 +151,7 @@ def _may_be_unit(time: Item, after: Item) -> bool:
 
 def _is_at_people(time: Item, after: Item) -> bool:
     """ "at 1815, family here", "at 1830 per dr patel": no unit of it."""
-    return (time.lead == "at" and after.name in BESIDE_A_TIME) or (time.full_clock and after.name in PEOPLE)
+    return after.name in (BESIDE_A_TIME if time.lead == "at" else PEOPLE | {"per"} if time.full_clock else ())
 
 
 def _clause_before(items: tuple[Item, ...], k: int) -> Iterator[Item]:

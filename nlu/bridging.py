@@ -4,12 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
+from .items import FULL_HOUR
 from .numbers import Toks, glued, word
 from .patterns.leads import SHORT_BED_WORDS
 from .pipeline import Cue, pipeline
 from .tokens import Token
 
 MOST = 4
+DONE_TO = frozenset(
+    {"changed", "swapped", "replaced", "switched", "exchanged", "removed", "pulled", "dc'd", "changing"}
+)
+CANISTERS = frozenset(
+    {"canister", "cannister", "box", "chamber", "bottle", "unit", "drain", "tube", "chest", "icc", "icd"}
+)
+"""One of these, behind a bare number, makes it the bed's."""
 SENDING = frozenset(
     {"transferred", "moved", "sent", "took", "taken", "taking", "shifted", "discharged", "wheeled"}
 )
@@ -21,8 +29,8 @@ SET_TO = frozenset({"suction", "sxn", "seal", "wall", "dial", "vacuum"})
 """Behind these "of 15" is no bed."""
 COMING = frozenset({"away", "back"})
 """Beside these something else may be told: "back from OR with a new mediastinal tube"."""
-NAMED = frozenset({"placed"})
-"""Events told around the name of a tube: "new left chest tube"."""
+NAMED = frozenset({"placed", "removed"})
+"""Events told around the name of a tube: "new left chest tube", "took out the apical drain"."""
 
 
 def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, str]]) -> tuple[Cue, ...]:
@@ -141,8 +149,14 @@ def _beds(toks: Toks, written: Mapping[int, tuple[int, str]]) -> Iterator[tuple[
             start -= word(toks, i - 1) == "of"  # "the suction regulator of 12 was turned off"
         end = written[i][0] if i in written else i + 1
         owner = _owner(toks, end)
-        if i in written or start < i or owner:
+        if i in written or start < i or owner or _is_between(toks, i):
             yield start, end + owner
+
+
+def _is_between(toks: Toks, i: int) -> bool:
+    """ "replaced 11 chamber", "pulled 14 drain": a bare number between them; "changed 1 box" counts."""
+    one = word(toks, i + 1) in CANISTERS and word(toks, i) != "1"
+    return one and word(toks, i - 1) in DONE_TO and len(word(toks, i)) < FULL_HOUR
 
 
 def _owner(toks: Toks, end: int) -> int:

@@ -82,7 +82,7 @@ def _in_canister(said: Message) -> list[Cue]:
         removed = before[-1].end
         if starts_number(toks, end) and not passes_bed(said, removed, cue.start):
             timed = any(is_timed(toks, j) for j in range(removed, cue.start))
-            plain = not clocks(toks, end) or len(word(toks, end)) < FULL_HOUR
+            plain = timed or not clocks(toks, end) or len(word(toks, end)) < FULL_HOUR
             if plain and (timed or word(toks, end - 1) != "at"):  # "removed, canister at 410": when?
                 found.append(Cue("old", "", cue.start, end))
     return found
@@ -103,10 +103,11 @@ def _is_alone(toks: Toks, number: int) -> bool:
 
 
 def _is_behind_level(toks: Toks, k: int) -> bool:
-    """ "540 ml total", "with 540 total": behind a number that has its unit or its preposition."""
+    """ "540 ml total", "with 540 total", "1655, 112 total": set apart by a unit, a preposition, a stop."""
     unit = word(toks, k - 1) in UNITS
     number = k - 1 - unit
-    return is_digits(toks, number) and (unit or word(toks, number - 1) == "with")
+    set_apart = word(toks, number - 1) == "," and any(is_timed(toks, j) for j in range(1, number - 1))
+    return is_digits(toks, number) and (unit or set_apart or word(toks, number - 1) == "with")
 
 
 def _home(said: Message) -> list[Cue]:

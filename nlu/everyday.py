@@ -18,6 +18,8 @@ TEAMS = frozenset({"rounds", "rounding", "rounded", "service", "chief", "np's", 
     "ct", "he", "she", "they", "er", "ed",
 }  # fmt: skip
 """Behind a field of medicine these make it who does or wants something, and no reason."""
+POST = frozenset({"post", "after", "had", "s/p", "p"})
+"""Before the name of a surgery these say that it was done."""
 BY = frozenset({"by", "per"})
 DRAIN_VALVES = frozenset({"flutter", "way", "stopcock", "relief", "release", "pressure", "safety"})
 VALVE_STATES = frozenset({"open", "opened", "closed", "shut", "attached", "bag"})
@@ -97,6 +99,10 @@ def _reason(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     if phrase_of(cue, toks) == "air" and word(toks, cue.start - 1) in {"of", "fresh"}:
         return _as_word(cue, "air")  # "drain in, gush of air"
     team |= wants and word(toks, cue.end - 1) == "surgery"
+    if word(toks, cue.end) == "surgery" and not {word(toks, cue.start), word(toks, cue.start - 1)}.isdisjoint(
+        POST
+    ):
+        return cue  # "11.5 kg post heart surgery"
     return _as_word(cue, "team") if team else cue
 
 

@@ -139,6 +139,8 @@ def _faults(draft: Draft) -> list[str]:
         found.append("an event has a time, and not a time since which")
     if draft.since is not None and draft.level is not None:
         found.append("a line has a time, and not a time since which")
+    if draft.kind == "help" and (draft.level or draft.final) is not None:
+        found.append("a call for help has no level")
     if draft.final is not None and not draft.kind:
         found.append("a final level of a canister that was not changed")
     if draft.level is not None and not draft.kind and draft.is_of_two:

@@ -9,6 +9,7 @@ from .items import FULL_HOUR, Item
 from .neighbours import phrase_of
 from .numbers import Toks, is_digits, word
 from .patterns.asides import THINGS
+from .patterns.narrated import WHOSE
 
 DONE_BESIDE = frozenset(
     {"dressing", "dressing changed", "dressing change", "drsg", "cxr", "chest xray", "vitals", "labs"}
@@ -142,5 +143,6 @@ def _is_of_mishap(item: Item, events: list[Item], toks: Toks) -> bool:
     leant = said in LEANING and all(e.name == "kinked" for e in events)  # "leaning on the tubing, kinked"
     held = said in HOLDING and all(e.name == "raised" for e in events)
     slipped = said in SLIPPING and all(e.name == "dislodged" for e in events)
-    came = said in TUGS or leant or joined or held or slipped
+    tool = word(toks, item.start - 2) == "with" and word(toks, item.start - 1) in WHOSE  # "with her mop"
+    came = tool or said in TUGS or leant or joined or held or slipped
     return item.unread and (came or (spills and said in SPILLS))

@@ -14,6 +14,7 @@ from typing import NamedTuple
 from .again import Again, Told
 from .numbers import Toks, is_digits, is_inside_number, word
 from .patterns.asides import PATIENTS, RELATIVES, STAFF, THINGS
+from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
 from .patterns.numerals import NUMERALS
 from .patterns.ownclauses import (
     AMOUNTS,
@@ -23,6 +24,8 @@ from .patterns.ownclauses import (
     DENIALS,
     DESCRIBING,
     DOUBTFUL,
+    DRAINS,
+    GOING_ON,
     HAS_VERB,
     JOINING,
     NOT_PERSONS,
@@ -32,7 +35,9 @@ from .patterns.ownclauses import (
     OWNERS,
     REPORTING,
     SELVES,
+    SETTLED,
     SMALL,
+    STANDS,
     WAITED_FOR,
 )
 from .patterns.smalltalk import NAMES
@@ -114,7 +119,7 @@ def _harmless(again: Again, pieces: list[Piece]) -> list[Piece]:
         subject = own or (subject if goes_on else "")
         clause = Clause(piece, subject, _words(toks, piece))
         few = len(clause.words) < (1 if goes_on else FEWEST)
-        if subject and not few and _is_harmless(again, clause):
+        if _is_settled(toks, piece) or (subject and not few and _is_harmless(again, clause)):
             found.append(piece)
         elif goes_on:
             found.pop()
@@ -136,6 +141,8 @@ def _subject(toks: Toks, piece: Piece) -> str:
         k += 1
     if word(toks, k) in SELVES:
         return word(toks, k)
+    if piece.joined == "and" and word(toks, piece.start + 1) in GOING_ON:
+        return word(toks, piece.start + 1)
     owned = word(toks, k) in OWNERS
     k += owned
     while word(toks, k) in DESCRIBING:
@@ -149,18 +156,33 @@ def _subject(toks: Toks, piece: Piece) -> str:
     return said if owned and verb and said.isalpha() else ""
 
 
+def _is_settled(toks: Toks, piece: Piece) -> bool:
+    """ "drain kept below the chest", "box went with him": it is where it should be."""
+    said = set(toks.said[piece.start : piece.end])
+    return not said.isdisjoint(DRAINS) and said <= SETTLED | DRAINS | JOINING and not said.isdisjoint(STANDS)
+
+
 def _is_harmless(again: Again, clause: Clause) -> bool:
     toks, piece, words = again.toks, clause.piece, clause.words
-    if any(is_digits(toks, k) for k in range(piece.start, piece.end)):
+    if any(is_digits(toks, k) and not _is_length(toks, k) for k in range(piece.start, piece.end)):
         return False
     if piece.joined in MEANWHILE and word(toks, piece.start - 1) == "pulled":
         return False  # "tube pulled when he rolled": by whom?
-    if words & _doubts(clause) or words & (NUMERALS - SMALL):
+    if words & _doubts(clause) or any(_is_number(toks, k) for k in range(piece.start, piece.end)):
         return False
-    if piece.joined != "as" and word(toks, piece.end - 1) in REPORTING | OPENING:
+    if piece.joined not in BECAUSE | {"as"} and word(toks, piece.end - 1) in REPORTING | OPENING:
         return False
     inside = [c for c in again.cues if piece.start <= c.start < piece.end]
     return all(_says_nothing(cue, clause, toks) for cue in inside)
+
+
+def _is_number(toks: Toks, k: int) -> bool:
+    return word(toks, k) in NUMERALS - SMALL and not _is_length(toks, k)
+
+
+def _is_length(toks: Toks, k: int) -> bool:
+    """ "he wants an x-ray in two hours": how long till then, and no number of ours."""
+    return word(toks, k - 1) in {"in", "for", "within"} and word(toks, k + 1) in HOUR_WORDS | MINUTE_WORDS
 
 
 def _doubts(clause: Clause) -> frozenset[str]:

@@ -9,6 +9,7 @@ from collections.abc import Iterator, Mapping, Set
 from .asbefore import as_before
 from .askedfor import with_moved_line, with_taken_back
 from .beside import WATER_SEALS, of_their_like
+from .bidden import bidden
 from .bridging import bridged, sent
 from .carriedout import with_carried_out
 from .clock import clocks
@@ -21,6 +22,7 @@ from .items import FULL_HOUR
 from .lately import with_late
 from .leaks import leaks
 from .measured import measured
+from .narrated import narrated
 from .neighbours import SIDES, is_setting, number_follows, phrase_of
 from .newcomers import with_newcomers
 from .numbers import Toks, is_digits, starts_number, word
@@ -69,9 +71,8 @@ READS = frozenset({"is", "was", "reads", "read", "="})
 SETTINGS = frozenset({"seal", "suction", "gauge", "dial", "vacuum"})
 AGREED = frozenset({"that's right", "thats right"})
 AGREED_BEFORE = frozenset({"", ",", ".", ";", "thanks", "yes"})
-ASKING = frozenset(
-    {"who", "when", "where", "what", "why", "how", "and", "so", "ok", "hey", "hi", "which", "but"}
-)
+_ASKING = "who when where what why how and so ok hey hi which but"
+ASKING = frozenset(_ASKING.split())
 SHORT = 3
 """Words and signs of "bed 12,": before an answer no more is said."""
 CALLING = frozenset({"paging", "paged", "calling", "called", "bleeping", "bleeped", "page", "call", "bleep"})
@@ -94,17 +95,16 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     stands = (*bays(read.tokens, index, voice=voice), *tallies(read.tokens))
     cues = _where_beds_stand(cues, stands) if stands else cues
     cues = measured(elsewhere(cues, read.tokens, index), read.tokens)
-    if voice:
-        cues = tuple(_spoken(cue, read.tokens) for cue in cues)
+    cues = tuple(_spoken(cue, read.tokens) for cue in cues) if voice else cues
     cues = signed(cues, read.tokens, voice=voice)
-    around = bridged(sent(cues, read.tokens, labelled), read.tokens, labelled)
-    around = with_going_in(around, read.tokens, index)
-    found = as_before(of_their_like(recast(around, read.tokens), read.tokens), read.tokens)
-    found = of_each(leaks(with_occasions(found, read.tokens), read.tokens), read.tokens)
-    found = plainly(found, read.tokens, labelled)
-    found = with_carried_out(with_endings(found, read.tokens, labelled), read.tokens)
-    found = with_late(everyday(found, read.tokens), read.tokens)
-    return read._replace(cues=with_newcomers(found, read.tokens, voice=voice), labelled=labelled)
+    toks = read.tokens
+    cues = narrated(cues, toks, labelled)
+    around = with_going_in(bridged(sent(cues, toks, labelled), toks, labelled), toks, index)
+    found = as_before(of_their_like(bidden(recast(around, toks), toks), toks), toks)
+    found = of_each(leaks(with_occasions(found, toks), toks), toks)
+    found = with_endings(plainly(found, toks, labelled), toks, labelled)
+    found = with_late(everyday(with_carried_out(found, toks), toks), toks)
+    return read._replace(cues=with_newcomers(found, toks, voice=voice), labelled=labelled)
 
 
 def _spoken(cue: Cue, toks: Toks) -> Cue:

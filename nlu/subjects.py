@@ -68,7 +68,8 @@ TELLING = CHECKS | {"kind", "reason", "what", "word", "check"}
 TO_BE_DONE = frozenset({"clamp", "unclamp", "change", "swap", "remove", "pull", "move", "transfer"})
 REPORTED = frozenset({"says", "said"})
 """Who says so tells what happened."""
-RANKS = frozenset({"surgical", "medical", "thoracic", "junior", "senior", "duty", "covering"})
+RANKS = frozenset({"surgical", "medical", "thoracic", "junior", "senior", "duty", "covering", "float"})
+RANKS |= {"agency", "bank", "night", "day", "student", "other", "second", "ward", "icu", "chief", "on-call"}
 """Before a word for one of the staff: "surgical reg"."""
 HELPERS = frozenset(
     {"has", "had", "have", "is", "was", "just", "then", "also", "almost", "nearly", "accidentally"}
@@ -301,7 +302,13 @@ def _names_a_thing(scope: list[Item], toks: Toks) -> bool:
         first -= 1
     while last < len(toks) and word(toks, last) not in STRONG:
         last += 1
-    return any(word(toks, k) in THINGS for k in range(first, last)) or any(i.value == "old" for i in scope)
+    removed = any(i.name == "removed" for i in scope)
+    tube = removed and any(i.role == "tube" for i in scope)  # "had the mediastinal pulled"
+    return (
+        tube
+        or any(i.value == "old" for i in scope)
+        or any(word(toks, k) in THINGS for k in range(first, last))
+    )
 
 
 def _doer(event: Item, toks: Toks) -> str:
@@ -315,7 +322,8 @@ def _doer(event: Item, toks: Toks) -> str:
 def _another_person(event: Item, clause: list[Item], toks: Toks) -> bool:
     """ "his wife went home": somebody else before the verb."""
     people = STAFF | RELATIVES | {"i", "we"}
-    first = min(i.start for i in clause)
+    beds = [i.end for i in clause if i.role == "bed" and i.end <= event.start]
+    first = max(beds, default=min(i.start for i in clause))  # "transport is here and 24 is leaving"
     return any(
         word(toks, k) in people - {"ct", "he", "she", "they"} and word(toks, k - 1) not in WITH
         for k in range(first, event.start)

@@ -14,7 +14,7 @@ dr drs doctor doctors doc docs md mds pa np rn rns reg registrar consultant surg
 residents intern fellow attending team provider providers physio physiotherapist anaesthetist anesthetist
 anesthesia anaesthetics cardiothoracic thoracics thoracic thora cts ct respiratory rt porter porters transport
 transporter tech techs technician aide aides hca cna cnas orderly student students nurse nurses sister
-surg surgery pulm hospitalist intensivist
+surg surgery pulm hospitalist intensivist prof professor spr sho rmo hmo smo
 sr snr jr senior junior sn charge colleague cleaner cleaners housekeeping staff they he she ed er
 """
 _RELATIVES = """
@@ -42,12 +42,12 @@ accident error purpose while whilst during when just then now this that round ro
 per post op day morning afternoon evening night nightshift dayshift shift done complete completed swiftly
 asap quick slightly bit little very really quite bad badly
 heads up transit route urgent urgently stat alert as same site sited side sided single double both two
-trial came forgot forgotten
+trial came forgot forgotten po opo
 """
 _WHERE = """
 theatre theater recovery xray scan ward unit floor corridor bathroom toilet commode shower loo chair rail
 rails siderail bedrail pole stand trolley stretcher wheelchair gurney icu itu hdu picu nicu ccu hospital
-facility rehab window door ground hook nail connector adapter adaptor joint junction port connection
+facility rehab resus window door ground hook nail connector adapter adaptor joint junction port connection
 bottom top side corner base seam edge back front lid handle under underneath beneath into onto behind
 beside next between around
 """

@@ -165,6 +165,7 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "(no|without|nil|w/o) (any|) (issues|issue|problems|problem|probs|concerns|complications|incident)",
         "(raised|lifted) (the|his|her) (bed|head of bed|head of the bed|hob|bed rails|legs)",
         "(disconnected|unhooked) (the|from the|from|) (monitor|iv|pump|foley|feed|ventilator|telemetry)",
+        "nothing (is|was|got|) (kinked|clamped|disconnected|tipped|loose|damaged)",
         "no kinks", "not kinked", "not clamped", "no kink", "not tipped", "not disconnected",
         "not dislodged", "no kinks or clots", "intact", "no dependent loops", "upright", "secure",
         "no clamps", "unkinked", "no kinking", "patent", "not damaged", "not broken", "not leaking",

@@ -8,6 +8,7 @@ from .spoken import SPOKEN
 # fmt: off
 
 OTHER: dict[str, tuple[str, ...]] = {
+    "word:connection": ("(on|to|with|) (a|the|) flutter (valve|bag)",),
     "word:topped": (
         "needs (topping|topped|filling|refilling) (up|off|)", "needs (a|) (top up|refill|water)",
     ),
@@ -140,6 +141,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "no more than", "less than", "more than", "greater than", "at least", "at most", "over", "under",
         "below", "not more than", "max", "maximum", "minimum", "min of", "plans", "plan", "possibly",
         "perhaps", "not sure", "unsure", "i believe", "supposedly", "looks like maybe", "could have been",
+        "(don't know|dont know|not sure|no idea|unsure) how (right|accurate|true|reliable)",
         "(you would|you'd|youd) (just|) (text|write|type)",
         "(text|write|type|say|send) (it|them) (like|as|like this)",
         "(the|) format (is|would be|goes)", "(show|teach) the (student|orientee)",
@@ -177,6 +179,13 @@ OTHER: dict[str, tuple[str, ...]] = {
     "negative": ("minus", "negative"),
     "filler": (
         "(reason|indication) for (the|his|her|) (drain|tube|chest tube|chest drain) (is|was|)",
+        "(that|as far as|so far as|what) (i|we) (can|could) (see|tell)",
+        "(after|with|) (all|) (the|that|) moving (around|about)", "on call", "on-call", "little one",
+        "(he|she|pt|patient) sat (up|down|out|back|forward) (and|when|then)",
+        "asked (me|us) to (open|unclamp|clamp|stop)",
+        "with (the|some|a bit of|) help (from|of|)", "(did|doing|does) (his|her|their|the|a) (round|rounds)",
+        "after (that|the|this) (disconnection|fall|tip|kink|mishap|spill)",
+        "(canister|box|bottle|it|) (was|is|) empty (when connected|when hooked up|at first|to start)",
         "heads up (from the desk|from desk|everyone|all|)",
         "(gave|giving|given|got|getting|took|taking) (report|handover) (to|from)",
         "(now|still|) in (place|situ)",

@@ -25,7 +25,7 @@ SELVES = frozenset(_SELVES.split())
 OWNERS = frozenset({"the", "his", "her", "their", "our", "my", "a", "an", "this", "both", "mr", "mrs", "dr"})
 _ASIDE_THINGS = """
 xray xrays ray film films cxr scan bloods labs abg ecg ekg echo notes note consent family vitals obs meds
-analgesia antibiotics dressing pad pads monitor chair lunch breakfast dinner tea
+analgesia antibiotics report handover dressing pad pads monitor chair lunch breakfast dinner tea
 """
 ASIDE_THINGS = frozenset(_ASIDE_THINGS.split())
 """What else is ordered, done or brought: "chest x-ray ordered", "notes went with him"."""
@@ -40,6 +40,21 @@ NOT_PERSONS = frozenset(
     {"ct", "cts", "ed", "er", "rt", "charge", "they", "he", "she", "present", "thoracic", "respiratory"}
 )
 """Words of the staff that are something else too, or whose person may be the patient."""
+DRAINS = frozenset({"drain", "box", "canister", "bottle", "unit", "system", "chamber", "collector", "tubing"})
+_STANDS = """
+kept keeping upright hanging hung below under lower secured secure stays staying stayed went goes going taped
+finished safe hooked travelling with
+"""
+STANDS = frozenset(_STANDS.split())
+"""Of a drain these say that it is where it should be."""
+_SETTLED = """
+is was the chest level of bed side at on his her him he she them their trolley stretcher to in place hook
+frame rail floor stand there here all well low down than beneath waist heart it its chair wheelchair still
+remains now ok good fine nicely times time
+"""
+SETTLED = STANDS | frozenset(_SETTLED.split())
+GOING_ON = frozenset({"will", "feels", "felt", "says", "said", "seems", "hopes"})
+"""Behind "and" these go on with whoever was named before."""
 HAS_VERB = frozenset({"is", "was", "are", "were", "has", "had", "been", "be", "isn't", "wasn't", "will"})
 """One of these behind a thing makes a clause of it: "his obs are fine"."""
 OBJECTS = frozenset({"it", "its", "it's", "that", "that's", "thats", "this", "them", "these", "those", "one"})

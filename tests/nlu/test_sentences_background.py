@@ -64,7 +64,7 @@ def test_what_somebody_does_before_a_line_leaves_its_bed_and_its_line(text: str)
         ", he was at 500 before",
         ", he's not right",
         ", patient leaving at 1330",
-        ", he pulled his blanket off",
+        ", he pulled it off",
         ", wife asks what's his total",
     ],
 )
