@@ -78,7 +78,9 @@ def _in_canister(said: Message) -> list[Cue]:
         before = [c for c in said.cues[:k] if c.label in {"kind", "what", "old", "new"}]
         if not before or before[-1].value != "removed" or word(toks, cue.start - 1) in FRESH:
             continue
-        end = cue.end + (word(toks, cue.end) in {"at", "was", "is", "had"})
+        end = cue.end
+        while word(toks, end) in {"at", "was", "is", "had"}:
+            end += 1
         removed = before[-1].end
         if starts_number(toks, end) and not passes_bed(said, removed, cue.start):
             timed = any(is_timed(toks, j) for j in range(removed, cue.start))

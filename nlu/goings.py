@@ -54,10 +54,13 @@ def _away_where(said: Message) -> Iterator[Cue]:
     """ "leaving for X-ray": the place is of the going."""
     for cue in said.cues:
         if cue.value in {"away", "back"}:
-            place = past(said.toks, cue.end, frozenset({"the", "an", "a"}))
+            place = past(said.toks, cue.end, frozenset({"the", "an", "a", "his", "her"}))
             end = _place_end(said.toks, place)
-            if end > place:
-                yield cue._replace(end=end)
+            start = cue.start
+            while word(said.toks, start - 1) in {"went", "come", "came", "gone", "just"}:
+                start -= 1
+            if end > place or start < cue.start:
+                yield cue._replace(start=start, end=max(cue.end, end if end > place else 0))
 
 
 def _outing(said: Message) -> Iterator[Cue]:
@@ -156,7 +159,7 @@ def _called_about(said: Message) -> Iterator[Cue]:
 
 GOINGS: tuple[tuple[frozenset[str], Rule], ...] = (
     (FASTING, _fasting),
-    (PLACES | {"x"}, _away_where),
+    (PLACES | {"x", "come", "just"}, _away_where),
     (OUTINGS, _outing),
     (TO, _sent_there),
     (TAKING, _taken),

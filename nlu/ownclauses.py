@@ -23,6 +23,7 @@ from .patterns.ownclauses import (
     BEFORE_SUBJECT,
     DENIALS,
     DESCRIBING,
+    DEVICES,
     DOUBTFUL,
     DRAINS,
     GOING_ON,
@@ -189,6 +190,7 @@ def _doubts(clause: Clause) -> frozenset[str]:
     """The words that make it doubtful: "because it wasn't draining" denies nothing of the event."""
     doubts = DOUBTFUL - AMOUNTS if clause.subject in BECAUSE else DOUBTFUL | DENIALS | OBJECTS
     doubts = doubts - THINGS - WAITED_FOR if "waiting" in clause.words else doubts
+    doubts = doubts - {"broken", "broke"} if not clause.words.isdisjoint(DEVICES) else doubts
     return doubts - {"ordered", "chest", "dry"} if clause.subject in ASIDE_THINGS else doubts
 
 
@@ -197,10 +199,14 @@ def _says_nothing(cue: Cue, clause: Clause, toks: Toks) -> bool:
     phrase = " ".join(toks.said[cue.start : cue.end])
     if phrase in OF_PEOPLE or cue.label in PLAIN or cue.value == "acknowledged":
         return True
+    if cue.value == "damaged":
+        return not words.isdisjoint(DEVICES) and clause.piece.joined in BECAUSE | {"as", "since"}
     if subject in ASIDE_THINGS:
         return cue.label in OF_THINGS
     if cue.label == "other":
         return subject in SELVES | BECAUSE or not words.isdisjoint(HAS_VERB)
+    if cue.label == "order":
+        return clause.piece.joined in BECAUSE | {"as"}  # "as the surgeon wants to see how he copes"
     if cue.label in OF_WAITING:
         return "waiting" in words
     if "sleep" in words and (cue.label == "side" or cue.value == "back"):

@@ -35,6 +35,10 @@ ASIDE = frozenset(
         "easily",
         "peacefully",
         "again",
+        "emergency",
+        "urgent",
+        "emergent",
+        "surgical",
     }
 )
 

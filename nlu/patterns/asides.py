@@ -34,7 +34,7 @@ straightened repositioned resolved informed notified updated aware called paged 
 way hairline rounded rounding reviewed laying slept sleeping snagged
 topped refilled found noticed saw sitting hanging hung lying full fresh uwsd uwd turning stable
 comfortable settled unwell agitated delirious sore bedside
-transfer transferring transferred tripped tripping stumbled sob dyspneic dyspnoeic
+emergency transfer transferring transferred tripped tripping stumbled sob dyspneic dyspnoeic
 breathless distressed desatted desatting cheerful hungry drowsy teary anxious
 transport transporting moving move mobilising mobilizing turned
 rolling rolled repositioning walking physiotherapy ambulating bathing mistake
@@ -47,9 +47,9 @@ trial came forgot forgotten po opo
 _WHERE = """
 theatre theater recovery xray scan ward unit floor corridor bathroom toilet commode shower loo chair rail
 rails siderail bedrail pole stand trolley stretcher wheelchair gurney icu itu hdu picu nicu ccu hospital
-facility rehab resus window door ground hook nail connector adapter adaptor joint junction port connection
-bottom top side corner base seam edge back front lid handle under underneath beneath into onto behind
-beside next between around
+facility rehab resus suite window door ground hook nail connector adapter adaptor joint junction port
+connection bottom top side corner base seam edge back front lid handle under underneath beneath into onto
+behind beside next between around
 """
 PLACES = frozenset(_WHERE.split())
 _LOOKS = """

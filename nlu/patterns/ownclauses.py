@@ -33,6 +33,10 @@ _DESCRIBING = """
 chest x - repeat portable post check follow up new day night charge senior junior surgical float staff
 """
 DESCRIBING = frozenset(_DESCRIBING.split())
+DEVICES = frozenset(
+    {"monitor", "bed", "window", "tv", "toilet", "sink", "door", "lift", "light", "radiator", "buzzer"}
+)
+"""What else breaks, and is why somebody was moved."""
 OF_DAY = frozenset({"morning", "afternoon", "evening", "night", "week", "weekend", "shift", "arvo"})
 """Behind "this" these make it no drain."""
 WAITED_FOR = frozenset({"regulator", "new", "suction", "pump", "supplies", "pharmacy"})

@@ -178,3 +178,38 @@ def test_what_no_doctor_asked_for_is_no_order(text: str) -> None:
 def test_what_it_is_set_to_on_somebodys_word_is_what_was_found() -> None:
     read = "checked bed=6 suction_cmh2o=20 air_leak=none"
     assert reading("bed 6's suction is on 20 as the doctor ordered and there is no leak") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 8's tube is out since 1805, box was at 430", "removed bed=8 at=18:05 level_ml=430"),
+        (
+            "swapped the unit for bed 12 with the night tech at 1810, old reading 1875",
+            "exchanged bed=12 at=18:10 final_ml=1875",
+        ),
+        (
+            "Emergency drain put in bed 14 left side at 18:20 by the anaesthetist for a tension pneumothorax",
+            "placed bed=14 tube=left at=18:20 reason=air",
+        ),
+        (
+            "bed 3 clamp on at 1845 as the surgeon wants to see how he copes",
+            "incident bed=3 at=18:45 what=clamped",
+        ),
+        ("24 has just come back up from endoscopy, sleepy but stable", "back bed=24"),
+        (
+            "we moved bed 16 into bed 23 at 1840 as the monitor was broken",
+            "moved bed=16 at=18:40 to_bed=23",
+        ),
+    ],
+)
+def test_who_helped_and_what_else_broke_changes_nothing(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["we moved bed 16 into bed 23 at 1840 as the box was broken", "bed 3 clamped if the surgeon wants to"],
+)
+def test_what_broke_or_whoever_wants_it_is_not_passed_over(text: str) -> None:
+    assert reading(text) not in {"moved bed=16 at=18:40 to_bed=23", "incident bed=3 what=clamped"}
