@@ -53,7 +53,7 @@ class Again:
         left_out = [span for span in spans if span[0] < span[1]]
         if not self._may_name_bed(left_out):
             return ()
-        text = self._blanked(left_out).rstrip()
+        text = self._blanked(left_out).rstrip(" ,;")
         outcome = self._outcome(pipeline().read(text, voice=self.ward.voice), self.ward)
         told = tuple(s for s in outcome if isinstance(s, Statement) and s.bed is not None)
         return told if len(told) == len(outcome) else ()

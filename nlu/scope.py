@@ -222,9 +222,15 @@ def _without_remarks(items: list[Item], toks: Toks) -> list[Item]:
         item, before, after = items[k], items[k - 1], items[k + 1]
         remark = _is_kind(item, {"corrected"}) and phrase_of(item, toks) in REMARKING
         timed = after.role == "time" or (after.role == "num" and after.at and bool(after.clocks))
-        if remark and before.role in {"num", "sep"} and timed and k + 2 == len(items):
+        if remark and before.role in {"num", "sep"} and timed and _tells_no_more(items[k + 2 :]):
             items[k] = item._replace(value="filler", name="")
     return items
+
+
+def _tells_no_more(rest: list[Item]) -> bool:
+    """Whether behind a stop nothing of a line follows: "that was at 9 pm, he should settle"."""
+    told = any(i.role in {"num", "time", "bed"} or i.value in {"kind", "level", "neg"} for i in rest)
+    return not rest or (rest[0].role == "sep" and not told)
 
 
 def _is_gone_for(items: list[Item], k: int, toks: Toks) -> bool:

@@ -62,3 +62,8 @@ def test_a_doubtful_clause_leaves_it_asked(text: str) -> None:
 def test_an_event_in_the_clause_is_read() -> None:
     text = "bed 7 line 450 at 1900 and the drain fell over when he got up"
     assert reading(text) == "mark bed=7 at=19:00 level_ml=450; incident bed=7 at=19:00 what=tipped"
+
+
+def test_when_that_was_is_its_time_before_such_a_clause() -> None:
+    text = "Bed 14 is now at 900 mL, that was at 6 pm, he's had his sleeping pill and should settle."
+    assert reading(text) == "mark bed=14 at=18:00 level_ml=900"
