@@ -12,9 +12,9 @@ from datetime import datetime, timedelta
 from pathlib import Path
 
 import click
-from waitress.server import create_server
 
 from bot.cli.serve import run, waitress_settings
+from bot.cli.web_server import web_server
 from bot.intake import Deployment, Incoming, handle
 from bot.settings import Settings, is_loopback
 from bot.unit import Unit, demo_unit, load_unit
@@ -70,7 +70,7 @@ def _serve(listening: socket.socket, host: str, unit: Unit | None) -> None:
         tell_story(ward, now())
     given = waitress_settings(settings)
     del given["host"], given["port"]
-    server = create_server(app, sockets=[listening], **given)
+    server = web_server(app, sockets=[listening], **given)
     click.echo(f"Penline's demonstration is at {address} (stop it with Ctrl-C)")
     run(server)
 

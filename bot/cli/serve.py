@@ -10,9 +10,9 @@ from types import FrameType
 from typing import Any, NoReturn
 
 import click
-from waitress.server import create_server
 
 from bot.cli.options import config_option, database_option, settings_of, units_option
+from bot.cli.web_server import web_server
 from bot.settings import Settings
 from bot.store import StoreAwayError
 from bot.web.app import LARGEST_BODY
@@ -59,7 +59,7 @@ def serve(settings: Settings) -> None:
         sys.exit(1)
     gc.freeze()
     gc.enable()
-    server: Any = create_server(app, **waitress_settings(settings))
+    server = web_server(app, **waitress_settings(settings))
     app.extensions["crowd"].waiting = server.task_dispatcher.queue
     run(server)
 

@@ -11,13 +11,12 @@ import logging
 import sys
 import threading
 from collections.abc import Callable
-from typing import Any
 
 from flask import Flask, Response, abort, request
 from sqlalchemy import Column, Integer, LargeBinary, MetaData, String, Table, insert
-from waitress.server import create_server
 
 from bot.cli.serve import waitress_settings
+from bot.cli.web_server import web_server
 from bot.settings import Settings
 from bot.store.connect import connect, written_file
 from bot.store.gate import Gate
@@ -69,7 +68,7 @@ def main(kind: str, url: str, threads: str, servers: str) -> None:
     """Serve until killed."""
     logging.getLogger("waitress.queue").setLevel(logging.ERROR)
     settings = Settings(port=0, threads=int(threads))
-    server: Any = create_server(app(kind, url, alone=servers == "1"), **waitress_settings(settings))
+    server = web_server(app(kind, url, alone=servers == "1"), **waitress_settings(settings))
     print(server.effective_port, flush=True)
     server.run()
 
