@@ -8,13 +8,15 @@ asked the first time is answered only by what is whole: every statement names it
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from dataclasses import replace
 
+from . import statements
 from .measured import measured
 from .numbers import starts_number, word
 from .patterns.leads import SHORT_BED_WORDS
 from .pipeline import Read, pipeline
 from .sentence import Ward
-from .statements import Statement
+from .statements import Statement, Unclear
 from .verdict import Outcome
 
 Told = tuple[Statement, ...]
@@ -50,13 +52,26 @@ class Again:
 
     def without(self, *spans: Span) -> Told:
         """What the message says without these words."""
+        outcome = self.outcome_without(*spans)
+        told = tuple(s for s in outcome if isinstance(s, Statement) and s.bed is not None)
+        return told if len(told) == len(outcome) else ()
+
+    def outcome_without(self, *spans: Span, at: int | None = None) -> Outcome:
+        """The same with what it asks; nothing where no bed can be left. Before the word `at` an "at" is
+        written, in place of the sign or the blank that stands there."""
         left_out = [span for span in spans if span[0] < span[1]]
         if not self._may_name_bed(left_out):
             return ()
         text = self._blanked(left_out).rstrip(" ,;")
+        place = self.toks[at].start - 1 if at is not None else 0
+        if at is not None:
+            text = f"{text[: max(place, 0)]}@{text[place + 1 :]}"
         outcome = self._outcome(pipeline().read(text, voice=self.ward.voice), self.ward)
-        told = tuple(s for s in outcome if isinstance(s, Statement) and s.bed is not None)
-        return told if len(told) == len(outcome) else ()
+        return outcome if place >= 0 else tuple(_moved(said) for said in outcome)
+
+    def said(self, start: int, end: int) -> str:
+        """These words as they stand in the message."""
+        return self.text[self.toks[start].start : self.toks[end - 1].end]
 
     def _blanked(self, spans: Iterable[Span]) -> str:
         """The message with blanks for these words, so that all else keeps its place."""
@@ -74,3 +89,12 @@ class Again:
         out = {k for start, end in spans for k in range(start, end)}
         left = (k for k in range(len(toks)) if k not in out)
         return any(starts_number(toks, k) or word(toks, k) in SHORT_BED_WORDS for k in left)
+
+
+def _moved(said: Statement | Unclear) -> Statement | Unclear:
+    """The same one place nearer to the start."""
+    if isinstance(said, Unclear):
+        return said
+    return replace(
+        said, spans={slot: statements.Span(at.start - 1, at.end - 1) for slot, at in said.spans.items()}
+    )

@@ -105,7 +105,7 @@ def faults_of_rows(drafts: list[Draft]) -> list[str]:
 def _headed_or_trailed(drafts: list[Draft], arrived: datetime) -> list[str]:
     """ "4 1500 left 180 right 640": is the time before the tubes with their lines, or behind them?"""
     lines = [(d.level, d.tubes) for d in drafts if d.level is not None]
-    time = drafts[-1].time
+    time = drafts[-1].time if lines else None
     if not lines or time is None or time.at or time.lead or time.sure_time:
         return []
     first, last = lines[0][0], lines[-1][1]

@@ -18,6 +18,7 @@ from .lattice import LONG, Lattice
 from .ownclauses import beside
 from .pipeline import Read, pipeline
 from .recast import with_cues
+from .rowwise import by_row
 from .sentence import Sentence, Ward, pieces
 from .statements import Checked, Parsed, Statement, Unclear
 from .verdict import (
@@ -38,9 +39,9 @@ MANY = 400
 WORK = 2000
 """Readings times tokens: what a long message may cost."""
 
-AGAIN_DICTATED = (joined, by_clause, beside, without_remarks)
+AGAIN_DICTATED = (joined, by_clause, beside, without_remarks, by_row)
 """How a message that would be asked is read again; its stops are those of the recogniser."""
-AGAIN_TYPED = (by_sentence, joined, by_clause, by_tube, zipped, framed, beside)
+AGAIN_TYPED = (by_sentence, joined, by_clause, by_tube, zipped, framed, beside, by_row)
 
 
 class Hypothesis(NamedTuple):

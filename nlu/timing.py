@@ -98,8 +98,14 @@ def _share_in_sentences(drafts: list[Draft], ends: list[int]) -> None:
         if draft.time is not None or told is None or draft.kind or draft.whats:
             continue
         near = [d for d in timed if d.time is not None and _sentence(d.time, ends) == _sentence(told, ends)]
+        near = [d for d in near if not ((d.kind or d.whats) and _is_other_bed(d, draft))]
         if len({d.time.start for d in near if d.time}) == 1 and not any(d.kind or d.whats for d in near):
             draft.time, draft.shared_time = near[0].time, True
+
+
+def _is_other_bed(event: Draft, draft: Draft) -> bool:
+    """ "3 440, 5 tube out 1810 final 210, 8 95 at 1900": an event of another bed has its own time."""
+    return event.bed is not None and draft.bed is not None and event.bed.label != draft.bed.label
 
 
 def _sentence(item: Item, ends: list[int]) -> int:

@@ -131,7 +131,7 @@ NOW: tuple[tuple[str, ...], ...] = (
     ("now",),
     ("atm",),
 )
-NOON = {"noon": 12, "midday": 12, "noontime": 12, "midnight": 0, "midnite": 0}
+NOON = {"noon": 12, "midday": 12, "noontime": 12, "nn": 12, "midnight": 0, "midnite": 0}
 MINUTE_WORDS = frozenset({"minute", "minutes", "min", "mins", "m"})
 HOUR_WORDS = frozenset({"hour", "hours", "hr", "hrs", "h"})
 PAST = frozenset({"past", "after"})

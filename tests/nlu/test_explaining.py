@@ -26,3 +26,8 @@ ARRIVED = datetime(2026, 11, 26, 6, 55, tzinfo=ZoneInfo("America/New_York"))
 )
 def test_the_roles_that_are_explained_are_those_of_the_pieces_that_were_read(text: str, line: str) -> None:
     assert line in explained(text, arrived=ARRIVED, beds=BEDS)
+
+
+def test_a_way_on_which_nothing_is_told_is_explained_too() -> None:
+    said = "Yeah, please chart a line of nine seven five on Rm 9 as of 3 30 p.m, she's asleep."
+    assert "way 1" in explained(said, arrived=ARRIVED.replace(hour=15), beds=BEDS, voice=True)

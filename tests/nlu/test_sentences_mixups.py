@@ -283,7 +283,7 @@ def test_a_line_on_another_bed_is_asked_and_never_a_move_a_level_or_a_time(text:
 def test_a_line_with_no_change_beside_it_is_asked_in_a_row_of_beds() -> None:
     text = "0300 round: 5 415, 6 120 no change, 7 80"
     read = reading(text, arrived=MORNING.replace(hour=3, minute=10))
-    assert read == "mark bed=5 at=03:00 level_ml=415; ask kind"
+    assert read == "mark bed=5 at=03:00 level_ml=415; mark bed=7 at=03:00 level_ml=80; ask kind"
 
 
 @pytest.mark.parametrize(

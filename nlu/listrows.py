@@ -1,0 +1,150 @@
+"""Where the rows of a list of beds begin and end: the words only, nothing is read.
+
+"lines at 0600: 36 - 1230, 37 - 88", "33 560/34 1235/38 L 85 @1200". Called by `rowwise`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from typing import NamedTuple
+
+from .again import Again
+from .eachbed import LEANING, SIDES
+from .labels import bed_label
+from .numbers import Toks, glued, is_digits, is_inside_number, word
+from .patterns.leads import BED_WORDS
+from .wall import Labelled, written
+
+APART = frozenset({",", ";", "/", "|", "and", "&", "+", ".", "then", "\\"})
+"""Between two rows."""
+NUMERIC = frozenset({".", ","})
+"""Within one number."""
+WITHIN = frozenset({":", "-", "=", ">", "."})
+"""Between a bed and its line."""
+NEAR = 5
+"""Words and signs at most between a bed and its line."""
+UNITS = frozenset(
+    {"ml", "mls", "cc", "l", "litres", "liters", "h", "hr", "hrs", "hours", "hour", "min", "mins", "minutes"}
+    | {"%", "kg", "cm", "mmhg", "mg", "mcg", "am", "pm", "x", "out", "of", "more", "to", "days", "day"}
+)
+"""Behind a number these say that it is no bed."""
+OTHERS = LEANING - {"all", "each", "both", "again", "check", "these", "that", "those"}
+TUBES = SIDES | {"med", "meds", "m", "ant", "post", "anterior", "posterior", "base", "apex", "upper", "lower"}
+HEDGES = frozenset({"think", "sure", "or", "maybe"})
+"""In a row with another behind it these are of that row alone."""
+
+
+class Row(NamedTuple):
+    """The words of one row: its bed ends at `label_end`, the sign behind that at `line`."""
+
+    start: int
+    label_end: int
+    line: int
+    end: int
+    bed: str
+    sign: str
+    beside: bool
+    """Whether the number right behind its bed could be a bed too."""
+
+
+def is_doubtful(toks: Toks, rows: Sequence[Row]) -> bool:
+    """Whether a word may be about another row, or the numbers behind the beds may be beds as well."""
+    beside = {*toks.said[: rows[0].start], *toks.said[rows[-1].start :]}
+    beds = [row for row in rows if row.beside]
+    if any(_is_empty(toks, row) for row in rows):
+        return True
+    ranges = any(row.sign == "-" for row in beds) and any(row.sign != "-" for row in rows)
+    return not toks.words & OTHERS <= HEDGES - beside or ranges or len(beds) * 2 > len(rows)
+
+
+def _is_empty(toks: Toks, row: Row) -> bool:
+    """ "3 510, 4, 7 300, 9 med": where one has no line the rows may be read one place on."""
+    return all(word(toks, k) in TUBES for k in range(row.line, row.end))
+
+
+def may_go_on(toks: Toks, row: Row) -> bool:
+    """ "211 R 40 L", "211 R 40 L 65 / 160": a tube or a number that lacks its own may be of the next row."""
+    inside = range(row.line, row.end)
+    return any(word(toks, k) in TUBES for k in inside) or any(
+        word(toks, k) in APART and is_digits(toks, k + 1) and not is_inside_number(toks, k) for k in inside
+    )
+
+
+def rows_of(again: Again) -> tuple[Row, ...]:
+    """The rows of a list, in order."""
+    toks, index = again.toks, again.ward.index
+    if index is None:
+        return ()
+    labelled = written(toks, index, voice=again.ward.voice)
+    found: list[Row] = []
+    for k in range(len(toks)):
+        row = _row(toks, k, index, labelled) if _may_begin(toks, k, found, voice=again.ward.voice) else None
+        if row is not None and (_is_parted(toks, k) or not found or _goes_on(toks, found[-1], row)):
+            found.append(row)
+    ends = [row.start for row in found[1:]] + [len(toks)]
+    return tuple(row._replace(end=_end(toks, row, end)) for row, end in zip(found, ends, strict=False))
+
+
+def _may_begin(toks: Toks, k: int, found: Sequence[Row], *, voice: bool) -> bool:
+    if found and k <= found[-1].line:
+        return False
+    return word(toks, k) in BED_WORDS if voice else True
+
+
+def _is_parted(toks: Toks, k: int) -> bool:
+    """Whether a bed is named there, or one row may have ended before it."""
+    before = word(toks, k - 1)
+    within = before in NUMERIC and is_inside_number(toks, k - 1)
+    return word(toks, k) in BED_WORDS or (before in APART and not within)
+
+
+def _goes_on(toks: Toks, last: Row, row: Row) -> bool:
+    """ "33 - 505 34 - 1115", "31 is 560 40 is 35": with no stop between, the same between bed and line."""
+    led, line = _lead(toks, last)
+    dashed = word(toks, line + 1) == "-" and led != ("-",)
+    return bool(led) and line + 1 + dashed == row.start and led == _lead(toks, row)[0]
+
+
+def _lead(toks: Toks, row: Row) -> tuple[tuple[str, ...], int]:
+    """What stands between a bed and its line, and where that is; nothing where it is not near."""
+    line = next((k for k in range(row.label_end, row.label_end + NEAR) if is_digits(toks, k)), row.label_end)
+    return toks.said[row.label_end : line], line
+
+
+def _row(toks: Toks, k: int, index: Mapping[str, str], labelled: Labelled) -> Row | None:
+    start = k
+    k += word(toks, k) in BED_WORDS
+    end, bed = _label(toks, k, index, labelled)
+    behind = word(toks, end)
+    if not bed or behind in UNITS:
+        return None
+    line, sign = _signed(toks, end)
+    beside = is_digits(toks, line) and bool(_label(toks, line, index, labelled)[1])
+    return Row(start, end, line, end, bed, sign, beside and word(toks, line + 1) not in UNITS)
+
+
+def _label(toks: Toks, k: int, index: Mapping[str, str], labelled: Labelled) -> tuple[int, str]:
+    """Where the label at a place ends, and the label; an empty one where none is there."""
+    if k in labelled:
+        end, bed = labelled[k]
+        return end, bed if bed in index.values() else ""
+    if not is_digits(toks, k) or (is_inside_number(toks, k + 1) and word(toks, k + 1) in NUMERIC):
+        return k, ""
+    return k + 1, bed_label(word(toks, k), index) or ""
+
+
+def _signed(toks: Toks, k: int) -> tuple[int, str]:
+    """Where the signs between a bed and its line end, and what they are; "5 -20" may be minus twenty."""
+    end = k
+    while word(toks, end) in WITHIN:
+        end += 1
+    sign = "".join(toks.said[k:end])
+    negative = sign == "-" and glued(toks, end) and not glued(toks, k)
+    return (k, "") if negative or sign == "." else (end, sign)
+
+
+def _end(toks: Toks, row: Row, end: int) -> int:
+    """Where a row ends without the stops behind it."""
+    while end > row.line and word(toks, end - 1) in APART | {"-"}:
+        end -= 1
+    return end
