@@ -43,8 +43,10 @@ READ_OFF = frozenset(
         "temp",
     }
     | {"temperature", "hr", "heart rate", "pulse", "rr", "labs", "lab", "gcs", "vitals stable", "obs stable"}
+    | {"dressing", "dressings", "drsg", "dressing changed", "dressing change", "dressing intact"}
 )
 """What is measured in no millilitres."""
+QUIET = frozenset({"nothing", "filler"})
 PEOPLE = RELATIVES | STAFF
 BY_WHOM = frozenset({"per", "by", "w", "because", "while", "during"})
 LAST_WORDS = frozenset(
@@ -75,7 +77,9 @@ def is_remark_behind(items: Sequence[Item], k: int, toks: Toks) -> bool:
     said = toks.said[items[k].end : stop]
     if len(said) < FEWEST or said[0] in LINKING or not DOUBTING.isdisjoint(said):
         return False
-    plain = all(i.unread or (i.role == "foreign" and phrase_of(i, toks) in READ_OFF) for i in rest)
+    plain = all(
+        i.unread or i.value in QUIET or (i.role == "foreign" and phrase_of(i, toks) in READ_OFF) for i in rest
+    )
     return plain and not any(w.isdecimal() for w in said)
 
 

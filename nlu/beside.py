@@ -73,6 +73,7 @@ NAMED = TITLES - {"by", "nurse", "sister"}
 """Behind these stands a name."""
 PROVIDERS = frozenset(
     {"surgeon", "surgeons", "attending", "fellow", "team", "resident", "registrar", "reg", "consultant", "md"}
+    | {"spr", "sho", "hmo", "rmo"}
     | {"doc", "doctor", "provider", "dr", "pa", "np", "surgery", "thoracics", "pulm", "hospitalist"}
 )
 OTHERS = RELATIVES | {"pt", "patient", "he", "she", "nurse", "charge", "rn", "physio"}

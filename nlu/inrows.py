@@ -13,6 +13,8 @@ from .drafts import Draft
 from .items import FULL_HOUR, RECENT, Item, could_be_level, is_bare
 from .moments import REACH, moment, since
 
+IS_AT = 2
+"""Words between a bed and its line: "is at"."""
 PAIR = 2
 """Digits of the minutes."""
 HOURS, MINUTES = 24, 60
@@ -29,6 +31,7 @@ def doubts_of_rows(drafts: list[Draft], arrived: datetime) -> list[str]:
     found += ["a number may be a bed of the unit"] * sum(map(_is_bed_too, drafts))
     found += ["a line, or the bed of what is told next"] * _next_beds(drafts)
     found += ["a number written as a time is no line"] * sum(map(_is_written_as_time, drafts))
+    found += ["a line, or that of the bed before it"] * _read_one_on(drafts)
     return found + _headed_or_trailed(drafts, arrived)
 
 
@@ -41,6 +44,17 @@ def _next_beds(drafts: list[Draft]) -> int:
         ends = {i.end for i in (draft.bed, draft.again, draft.time, *draft.tubes) if i is not None}
         apart += level is not None and level.label is not None and is_bare(level) and level.start not in ends
     return apart
+
+
+def _read_one_on(drafts: list[Draft]) -> int:
+    """ "1200: bed 1 at 505, bed 2 at 1115": bed 2 has not the line of bed 1; "36 is at 1230 37 is at 88"."""
+    ends = {d.bed.end + 1: d.bed for d in drafts if d.bed is not None}
+    lines = [(d.bed, d.level) for d in drafts if d.level is not None]
+    before = sum(line.at and bed is not None and ends.get(line.start, bed) is not bed for bed, line in lines)
+    return before + sum(
+        line.label is not None and is_bare(line) and nxt.lead == "levelat" and nxt.start <= line.end + IS_AT
+        for (_, line), (_, nxt) in pairwise(lines)
+    )
 
 
 def _are_spaced(first: Draft, nxt: Draft) -> bool:

@@ -7,7 +7,7 @@ Where one bed is named by that word, such numbers may be hours of it, and are le
 from __future__ import annotations
 
 from collections.abc import Sequence
-from itertools import pairwise
+from itertools import pairwise, takewhile
 
 from .items import NO_CLOCKS, Item
 from .numbers import Toks, glued, is_digits, word
@@ -17,6 +17,37 @@ DOUBTING = frozenset({"bed", "other", "plan", "neg", "output", "amount", "out", 
 """Beside one of these the numbers may be something else."""
 FEWEST = 3
 """So many pairs with a space between show that their first numbers are beds; with a colon, two."""
+
+
+JOINING = frozenset({"and", "&", ",", "+"})
+EACH = frozenset({"both", "each"})
+
+
+def with_line_of_each(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """ "8 and 9 both 340 at 1900", "8, 9 and 10 all 340": the pieces, with the number as the line of each bed
+    of the row that opens the message."""
+    if toks.words.isdisjoint(EACH | {"all"}):
+        return items
+    row = list(takewhile(_is_of_row, items))
+    beds = [i for i in row if i.role in {"num", "bed"}]
+    line = next(iter(items[len(row) :]), None) if beds and beds[-1].label is not None else None
+    if line is None or line.role != "num":
+        line, beds = (beds[-1], beds[:-1]) if beds else (None, [])
+    of_all = len(beds) > len(EACH)
+    if line is None or len(beds) < len(EACH) or any(i.label is None for i in beds) or not _is_line(line):
+        return items
+    if line.label is not None and not any(i.role == "time" or i.full_clock for i in items):
+        return items  # "8 and 9 both 10"
+    said = {word(toks, line.start - 1), word(toks, line.end), word(toks, beds[0].start - 1)}
+    if said.isdisjoint(EACH | ({"all"} if of_all else set())):
+        return items
+    of = {i.start: i.as_role("bed") for i in beds} | {line.start: line._replace(lead="levelat", label=None)}
+    return tuple(of.get(i.start, i) if i.role in {"num", "bed"} else i for i in items)
+
+
+def _is_of_row(item: Item) -> bool:
+    plain = item.role in {"num", "bed"} and not (item.unit or item.at or item.lead not in {"", "bed"})
+    return plain or (item.role == "sep" and item.value in JOINING) or item.value in {"bed", "filler"}
 
 
 def with_beds(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:

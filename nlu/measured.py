@@ -25,7 +25,7 @@ from .patterns.measured import (
 from .pipeline import Cue
 
 NAMES = frozenset(MOST) | DECIMAL | RATIO
-ALL = NAMES | PUPILS | BREATHED | DEVICES
+ALL = NAMES | PUPILS | BREATHED | DEVICES | {"svo", "scvo", "spo", "sao", "o"}
 OF_TWO_WORDS = {
     ("heart", "rate"): "hr",
     ("pulse", "rate"): "hr",
@@ -37,6 +37,8 @@ OF_TWO_WORDS = {
     ("oxygen", "saturations"): "sats",
     ("pain", "score"): "pain",
     ("pain", "level"): "pain",
+    ("news", "2"): "news",
+    **{(name, "2"): f"{name}2" for name in ("svo", "scvo", "spo", "sao", "o")},
 }
 """Names as they are spoken."""
 SCORED = frozenset({"10", "ten"})
@@ -71,8 +73,14 @@ def _measures(toks: Toks) -> Iterator[tuple[int, int, int]]:
             continue
         value, end = _value(toks, k)
         if end:
-            yield k - (word(toks, k - 1) in OF_NAME), value, end
+            yield _start(toks, k), value, end
             last = end
+
+
+def _start(toks: Toks, k: int) -> int:
+    """Where the name begins that ends here: "blood sugar 9", "o2 sat 96"."""
+    oxygen = word(toks, k - 2) == "o" and word(toks, k - 1) == "2" and glued(toks, k - 1)
+    return k - 2 * oxygen - (word(toks, k - 1) in OF_NAME)
 
 
 def _value(toks: Toks, k: int) -> tuple[int, int]:

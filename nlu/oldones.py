@@ -32,6 +32,7 @@ HELD = frozenset({"had", "with", "contained", "held", "was"})
 """Before a number these say what the canister held that was changed."""
 TAKEN = frozenset({"off", "down", "out"})
 CHANGES = frozenset({"changed", "swapped", "replaced", "switched", "exchanged", "change", "swap", "put"})
+CHANGED = frozenset({"changed", "swapped", "replaced", "exchanged"})
 OF_BED = SHORT_BED_WORDS | {"of", "in", "on", "for", "room"}
 NEAR = 3
 """Words of "in it now"."""
@@ -185,6 +186,23 @@ def _old_removed(said: Message) -> list[Cue]:
     return []
 
 
+def _changed_alone(said: Message) -> list[Cue]:
+    """ "14 changed at 1640, final 1345": behind a bed, beside what was in it last, the canister."""
+    if said.tells("exchanged", "removed", "placed") or not any(c.label == "old" for c in said.cues):
+        return []
+    taken = {k for cue in said.cues for k in range(cue.start, cue.end)}
+    ends = (
+        {end for end, _ in said.beds.values()}
+        | {1}
+        | {k + 2 for k, token in enumerate(said.toks) if token.text in SHORT_BED_WORDS}
+    )
+    return [
+        Cue("kind", "exchanged", k, k + 1)
+        for k, token in enumerate(said.toks)
+        if token.text in CHANGED and k not in taken and k in ends
+    ][:1]
+
+
 OLD_ONES: tuple[tuple[str, Callable[[Message], list[Cue]]], ...] = (
     *((part, _part_full) for part in sorted({part[-1] for part in PARTS})),
     ("new", _the_new),
@@ -195,5 +213,6 @@ OLD_ONES: tuple[tuple[str, Callable[[Message], list[Cue]]], ...] = (
     ("out", _old_off),
     *((unknown, _unknown) for unknown in sorted(UNKNOWN)),
     *((said, _in_old) for said in sorted(HELD)),
+    *((said, _changed_alone) for said in sorted(CHANGED)),
 )
 """Each with the word that it cannot do without."""

@@ -1,7 +1,7 @@
-"""Signs told with a plus or a minus: "(+) fluctuation, (-) bubbling", "+ tidaling, - leak", "leak (-)".
+"""Signs told with a plus or a minus: "(+) fluctuation, (-) bubbling", "+ tidaling, - leak", "swing + leak -".
 
-A minus alone may be a dash: only beside a plus, which shows how the message is written, it says absent.
-Called by `polarity`.
+A minus alone may be a dash: only beside a plus, which shows how the message is written, it says absent, and a
+bare "12 - leak" is asked. Called by `polarity`.
 """
 
 from __future__ import annotations
@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from .items import Item
-from .numbers import Toks, glued, word
+from .numbers import Toks, glued, is_digits, word
 
 ABSENT = {"leak": "none", "tidal": "no"}
 SIGNS = frozenset({"+", "-"})
@@ -42,7 +42,8 @@ def with_marks(items: Sequence[Item], toks: Toks, denied: str) -> tuple[list[Ite
     for k in signs:
         loose = _before(items[k], toks) if not marks else None
         dash = word(toks, loose.start - 1) != "," and "+" not in toks.words if loose is not None else True
-        if loose is not None and loose.sign == "-" and not dash:
+        bare = (items[k].value, items[k].name) == ("leak", "present") and items[k].end == len(toks)
+        if loose is not None and loose.sign == "-" and (bare or not dash):
             found[k] = items[k].as_role(denied)  # "340, - leak": no dash stands behind a comma
     return found, frozenset(marks)
 
@@ -57,7 +58,8 @@ def _of_one_way(signs: dict[int, Item], toks: Toks) -> dict[int, Mark]:
     if plain and last not in behind:
         return before
     closed = first not in before and any(m.sign == "+" for m in behind.values())
-    return behind if closed else {}
+    every = closed and (len(behind) == len(signs) or all(_is_bracketed(m, toks) for m in behind.values()))
+    return behind if every else {}
 
 
 def _before(item: Item, toks: Toks) -> Mark | None:
@@ -73,9 +75,19 @@ def _before(item: Item, toks: Toks) -> Mark | None:
 
 
 def _behind(item: Item, toks: Toks) -> Mark | None:
-    """ "leak (-)," the mark in brackets that ends the clause of a sign."""
+    """ "leak (-),", "swing +": the mark that ends what is said of a sign; "leak +2" has a number."""
+    if word(toks, item.end - 1) in SIGNS:
+        return Mark(word(toks, item.end - 1), item.end - 1, item.end)
+    if word(toks, item.end) in SIGNS and word(toks, item.end + 1) not in SIGNS | {"/"}:
+        return None if is_digits(toks, item.end + 1) else Mark(word(toks, item.end), item.end, item.end + 1)
+    if word(toks, item.end) in SIGNS and not glued(toks, item.end + 1):
+        return Mark(word(toks, item.end), item.end, item.end + 1)  # "swing + / leak - / seal 2"
     bracketed = word(toks, item.end) == "(" and word(toks, item.end + 2) == ")"
     sign = word(toks, item.end + 1) if bracketed else ""
     if sign not in SIGNS or word(toks, item.end + 3) not in STOPS:
         return None
     return Mark(sign, item.end, item.end + 3)
+
+
+def _is_bracketed(mark: Mark, toks: Toks) -> bool:
+    return word(toks, mark.start) == "("

@@ -24,7 +24,7 @@ from .kept import dropped
 from .keyed import with_plain_pairs
 from .lattice import LONG
 from .leftovers import leftovers
-from .lined import with_beds
+from .lined import with_beds, with_line_of_each
 from .neighbours import phrase_of
 from .nothing import is_greeting, is_nothing_of_ours
 from .numbers import Toks, word
@@ -62,7 +62,8 @@ class Ward:
 
 def pieces(way: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:
     """The pieces of one way through a message, as its readings see them."""
-    told = scoped(with_beds(without_heading(without_tubes(way, toks), toks), toks), toks)
+    told = with_line_of_each(without_heading(without_tubes(way, toks), toks), toks)
+    told = scoped(with_beds(told, toks), toks)
     items = withdrawals.opened(in_context(with_plain_pairs(told, toks, arrived), toks), toks)
     items = _opened(items, toks)
     items = with_sign(withdrawals.unmade(without_tag(items, toks), toks), toks)

@@ -19,6 +19,15 @@ HAPPENED = frozenset(
 SHORT = frozenset({"sl", "mod", "sm", "lg", "cont", "int", "intermit", "interm", "approx", "temp", "occ"})
 LABEL_DIGITS = 2
 FULL_HOUR = 4
+SIGNS = {"sw": "swing", "osc": "oscillation", "fluct": "fluctuation", "bub": "bubbling", "lk": "leak"}
+"""Signs cut short, beside a plus or a minus."""
+OUT = frozenset(
+    {"ct", "ot", "or", "mri", "xray", "ir", "theatre", "theater", "scan", "scanner", "radiology", "surgery"}
+    | {"dialysis", "cath", "echo", "endo", "endoscopy", "angio", "icu", "hdu", "itu", "ward", "recovery"}
+)
+"""Behind a bed and an arrow the patient went there."""
+ARROWS = frozenset({">", "\u2192", "\u27a1"})
+MARKED = frozenset({"+", "-"})
 COMPANY = frozenset({"drain", "drains", "tube", "tubes", "chest", "ct", "icd", "pigtail", "both"})
 """Behind a "w" these come along."""
 ONE_LINE = 2
@@ -54,6 +63,12 @@ def plain(toks: Sequence[Token]) -> Sequence[Token]:
         toks = [
             t._replace(text="with") if t.text == "w" and _is_with(toks, k) else t for k, t in enumerate(toks)
         ]
+    if not (said.isdisjoint(ARROWS) or said.isdisjoint(OUT)):
+        toks = list(_without_arrows(toks))
+    if "ot" in said and "to" in {t.text for t in toks}:
+        toks = [t._replace(text="theatre") if _is_theatre(toks, k) else t for k, t in enumerate(toks)]
+    if not said.isdisjoint(SIGNS) and not said.isdisjoint(MARKED):
+        toks = [t._replace(text=SIGNS[t.text]) if _is_marked(toks, k) else t for k, t in enumerate(toks)]
     if "n" not in said:
         return toks
     return [t._replace(text="and") if t.text == "n" and _joins(toks, k) else t for k, t in enumerate(toks)]
@@ -75,6 +90,36 @@ def _with_with(toks: Sequence[Token]) -> Iterator[Token]:
             yield token._replace(text="with", end=toks[k + 1].end)
         else:
             yield token
+
+
+def _without_arrows(toks: Sequence[Token]) -> Iterator[Token]:
+    """ "211 -> CT" as "211 to CT"."""
+    run: list[Token] = []
+    for k, token in enumerate(toks):
+        run = [*run, token] if token.text in ARROWS | {"-"} else []
+        after = toks[k + 1 : k + 2]
+        if token.text in ARROWS and k >= len(run) and after and after[0].text in OUT:
+            yield token._replace(text="to", start=run[0].start, glued=False)
+        elif not (run and _leads_out(toks, k)):
+            yield token
+
+
+def _leads_out(toks: Sequence[Token], k: int) -> bool:
+    """Whether a dash goes on to an arrow that leads out."""
+    end = next((j for j in range(k, len(toks)) if toks[j].text != "-"), len(toks))
+    return k < end < len(toks) - 1 and toks[end].text in ARROWS and toks[end + 1].text in OUT
+
+
+def _is_theatre(toks: Sequence[Token], k: int) -> bool:
+    """ "CT8 to OT": right behind a bed that is where they operate, and no therapist."""
+    bed = k > 1 and (toks[k - 2].is_digits or (len(toks[k - 2].text) == 1 and toks[k - 2].glued))
+    return toks[k].text == "ot" and bed and toks[k - 1].text == "to"
+
+
+def _is_marked(toks: Sequence[Token], k: int) -> bool:
+    """ "sw + bub -"."""
+    beside = {t.text for t in (*toks[max(k - 1, 0) : k], *toks[k + 1 : k + 2])}
+    return toks[k].text in SIGNS and not MARKED.isdisjoint(beside)
 
 
 def _is_with(toks: Sequence[Token], k: int) -> bool:

@@ -160,7 +160,8 @@ def _is_bed_behind(item: Item, items: tuple[Item, ...]) -> bool:
     """ "delete 1900 mark 20": the word for a line belongs to the time before it, and the number is a bed."""
     named = any(i.role == "bed" for i in items)
     cue = next((k for k, i in enumerate(items) if i.role == "cue" and i.end == item.start), 0)
-    timed = cue > 0 and items[cue - 1].end == items[cue].start and items[cue - 1].clocklike
+    time = items[cue - 1] if cue else None
+    timed = time is not None and time.end == items[cue].start and (time.role == "time" or time.clocklike)
     return timed and not named and item.label is not None and not item.unit
 
 

@@ -10,7 +10,7 @@ from __future__ import annotations
 from .smalltalk import ROUND_AN_EVENT
 
 _STAFF = """
-dr drs doctor doctors doc docs md mds pa np rn rns reg registrar consultant surgeon surgeons resident
+dr drs doctor doctors doc docs md mds pa np rn rns reg spr registrar consultant surgeon surgeons resident
 residents intern fellow attending team provider providers physio physiotherapist anaesthetist anesthetist
 anesthesia anaesthetics cardiothoracic thoracics thoracic thora cts ct respiratory rt porter porters transport
 transporter tech techs technician aide aides hca cna cnas orderly student students nurse nurses sister

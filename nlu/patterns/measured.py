@@ -8,10 +8,11 @@ from __future__ import annotations
 _MOST = {
     10: "pain",
     15: "gcs",
+    20: "news mews pews ews",
     50: "cvp",
     60: "peep",
     80: "rr resp resps respirations",
-    100: "sats sat spo2 sao2 fio2 saturation saturations",
+    100: "sats sat spo2 sao2 fio2 svo2 scvo2 o2 saturation saturations",
     110: "temp temperature tmax",
     200: "map",
     300: "hr pulse nibp abp sbp dbp systolic diastolic bp",
@@ -27,6 +28,7 @@ LEAST = {
     "sat": 40,
     "spo2": 40,
     "sao2": 40,
+    "o2": 40,
     "temp": 30,
 }
 """A smaller number behind these may be a bed: "bp 9 120, 10 130"."""

@@ -109,7 +109,6 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
         ("i gave you 19 but it was 20", "ask level_ml"),
         ("that last line was for the left", "ask kind"),
         ("time on that was 1745", "corrected to_at=17:45"),
-        ("bed 19 ws 2 sx 20 tid + leak -", "ask kind"),
         ("bed 19 leak 1-2", "ask leak_grade"),
         ("bed 19 seal dry, refilled", "ask kind"),
         ("bed 19 crepitus to neck", "ask kind"),
