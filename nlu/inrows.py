@@ -52,9 +52,14 @@ def _read_one_on(drafts: list[Draft]) -> int:
     lines = [(d.bed, d.level) for d in drafts if d.level is not None]
     before = sum(line.at and bed is not None and ends.get(line.start, bed) is not bed for bed, line in lines)
     return before + sum(
-        line.label is not None and is_bare(line) and nxt.lead == "levelat" and nxt.start <= line.end + IS_AT
+        line.label is not None and is_bare(line) and nxt.start <= line.end + IS_AT and _is_signed(nxt)
         for (_, line), (_, nxt) in pairwise(lines)
     )
+
+
+def _is_signed(line: Item) -> bool:
+    """ "is at 88", "37/88": whether what stands before it is what stands between a bed and its line."""
+    return line.lead == "levelat" or line.link in {"/", "-", ":"}
 
 
 def _are_spaced(first: Draft, nxt: Draft) -> bool:
@@ -107,7 +112,7 @@ def _is_bed_too(draft: Draft) -> bool:
     loose = (
         [level] if level is not None and is_bare(level) and not level.at and level.start not in ends else []
     )
-    loose += [time] if time is not None and time.loose_time else []
+    loose += [time] if time is not None and not (time.sure_time or time.at or time.full_clock) else []
     return any(i.label is not None and len(i.digits) == FULL_HOUR - 1 for i in loose)
 
 

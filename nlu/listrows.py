@@ -15,7 +15,7 @@ from .numbers import Toks, glued, is_digits, is_inside_number, word
 from .patterns.leads import BED_WORDS
 from .wall import Labelled, written
 
-APART = frozenset({",", ";", "/", "|", "and", "&", "+", ".", "then", "\\"})
+APART = frozenset({",", ";", "/", "|", "and", "&", "+", ".", "then", "\\", "plus", "*", "\u2022"})
 """Between two rows."""
 NUMERIC = frozenset({".", ","})
 """Within one number."""
@@ -54,7 +54,10 @@ def is_doubtful(toks: Toks, rows: Sequence[Row]) -> bool:
     if any(_is_empty(toks, row) for row in rows):
         return True
     ranges = any(row.sign == "-" for row in beds) and any(row.sign != "-" for row in rows)
-    return not toks.words & OTHERS <= HEDGES - beside or ranges or len(beds) * 2 > len(rows)
+    others = toks.words & OTHERS
+    if all(word(toks, k + 1) == "time" for k, token in enumerate(toks) if token.text == "same"):
+        others -= {"same"}
+    return not others <= HEDGES - beside or ranges or len(beds) * 2 > len(rows)
 
 
 def _is_empty(toks: Toks, row: Row) -> bool:
@@ -101,8 +104,8 @@ def _is_parted(toks: Toks, k: int) -> bool:
 def _goes_on(toks: Toks, last: Row, row: Row) -> bool:
     """ "33 - 505 34 - 1115", "31 is 560 40 is 35": with no stop between, the same between bed and line."""
     led, line = _lead(toks, last)
-    dashed = word(toks, line + 1) == "-" and led != ("-",)
-    return bool(led) and line + 1 + dashed == row.start and led == _lead(toks, row)[0]
+    dashes = 0 if "-" in led else sum(word(toks, k) == "-" for k in range(line + 1, row.start))
+    return bool(led) and line + 1 + dashes == row.start and led == _lead(toks, row)[0]
 
 
 def _lead(toks: Toks, row: Row) -> tuple[tuple[str, ...], int]:

@@ -17,13 +17,15 @@ from .listrows import Row
 from .numbers import Toks, is_digits, is_inside_number, starts_number, word
 from .patterns.framing import AROUND, HEAD_ONLY, PARTS_OF_DAY
 
-OF_ALL = frozenset({"all", "each", "both", "everyone"})
+OF_ALL = frozenset({"all", "each", "both", "everyone", "everything"})
 """Beside a time these say that it is of every row."""
-TAKEN = frozenset({"taken", "done", "read", "marked", "recorded", "time", "timed", "were", "are"})
+TAKEN = frozenset(
+    {"taken", "done", "read", "marked", "recorded", "time", "timed", "were", "are", "same", "set"}
+)
 AT = frozenset({"at", "@", "for", "as", "of"})
 IS_AT = frozenset({"is", "at", "@"})
 BEFORE_TIME = frozenset({",", ";", "/", "-", ".", "(", "|"})
-BEHIND_TIME = OF_ALL | {"lines", "marks", "levels", ")"}
+BEHIND_TIME = OF_ALL | {"lines", "marks", "levels", ")", "set", "round"}
 DAYTIMES = PARTS_OF_DAY | {"arvo", "early", "late"}
 HEADING = (
     AROUND
@@ -31,7 +33,9 @@ HEADING = (
     | AT
     | DAYTIMES
     | frozenset({":", "-", ",", ".", ";", "chest", "drain", "drains", "tube", "tubes", "ct", "cts", "levels"})
-    | frozenset({"mark", "line", "level", "wrap", "up", "endorse", "endorsing"})
+    | frozenset(
+        {"mark", "line", "level", "check", "set", "obs", "(", ")", "h", "wrap", "up", "endorse", "endorsing"}
+    )
 )
 """Words before a list, which tell nothing of it beside the time."""
 
@@ -59,6 +63,8 @@ class Times:
     """Where the row begins that the time behind the rows stands in."""
     own: frozenset[int]
     """Where the rows begin that have a time of their own."""
+    leading: frozenset[int] = frozenset()
+    """Those with one whole time of all rows right behind their beds."""
     rivals: frozenset[int] = frozenset()
     """Those of them that tell a line, so that a time behind the last row may be of that one alone."""
 
@@ -76,6 +82,8 @@ class Times:
 
     def may_be_times(self) -> bool:
         """ "4 at 645, 6 is 140 at 0600": whether a line behind its at may be the time of its bed."""
+        if any(word(self.toks, row.line) in OF_ALL for row in self.rows):
+            return True  # "beds 7 8 and 9 all at 910"
         led = (row for row in self.rows if not self.is_own(row) and self._led(row)[:1] in {("at",), ("@",)})
         return any(self._line(row) == row.line for row in led)
 
@@ -98,6 +106,8 @@ class Times:
 
     def time_of(self, row: Row) -> int | None:
         """Where the time of all stands that is also of this row; nothing where it has another."""
+        if row.start in self.leading:
+            return row.line
         if self.trail is not None and self._has_trail(row):
             return self.trail.time
         timed = self.head is not None and self.head.time < self.head.end and not self.is_own(row)
@@ -135,9 +145,24 @@ def times_of(again: Again, rows: Sequence[Row]) -> Times:
     ends = [trail.start if trail and row.start == holder else row.end for row in rows]
     own = frozenset(row.start for row, end in zip(rows, ends, strict=True) if _has_own(toks, row, end))
     if head is not None and not DAYTIMES.isdisjoint(toks.said[: rows[0].start]):
-        plain = not own and is_of_half(toks, (trail or head).time)
-        head = head if plain else None  # "morning numbers: bed 2 210 at 3"
-    return Times(toks, rows, head, trail, holder, own)
+        timed = [_own_time(toks, row) for row in rows if row.start in own] or [(trail or head).time]
+        head = head if all(is_of_half(toks, k) for k in timed) else None  # "morning numbers: bed 2 210 at 3"
+    return Times(toks, rows, head, trail, holder, own, _leading(toks, rows))
+
+
+def _leading(toks: Toks, rows: Sequence[Row]) -> frozenset[int]:
+    """ "2A 2300 1005 no leak, 2B 2300 340 swinging": where rows begin that have one time before each line."""
+    times = {word(toks, row.line) for row in rows}
+    plain = all(
+        is_whole(toks, row.line)
+        and clocks(toks, row.line)
+        and is_digits(toks, row.line + 1)
+        and row.line + 1 < row.end
+        for row in rows
+    )
+    lines = [row.line + 1 for row in rows]
+    told = any(not (is_whole(toks, k) and clocks(toks, k)) for k in lines)
+    return frozenset(row.start for row in rows if plain and told and len(times) == 1)
 
 
 def _trail(toks: Toks, rows: Sequence[Row]) -> tuple[Shared | None, int]:
@@ -164,7 +189,9 @@ def _behind(toks: Toks, row: Row) -> Shared | None:
             end = max(ends)
             behind = next((j for j in range(end, row.end) if word(toks, j) not in BEHIND_TIME), row.end)
             every |= not OF_ALL.isdisjoint(toks.said[end:behind])
-            return Shared(k, at, end, behind, every)
+            lined = any(is_digits(toks, j) for j in range(line, k))  # "13 tube out 0540": of that alone
+            if lined or every:
+                return Shared(k, at, end, behind, every)
     return None
 
 
@@ -202,6 +229,11 @@ def _has_own(toks: Toks, row: Row, end: int) -> bool:
     """Whether a row says a time beside its line."""
     numbers = [k for k in range(row.line, end) if is_digits(toks, k) and not is_inside_number(toks, k - 1)]
     return len(numbers) > 1 and any(_is_time(toks, k) for k in numbers)
+
+
+def _own_time(toks: Toks, row: Row) -> int:
+    """Where the time of such a row stands."""
+    return next(k for k in range(row.line, row.end) if is_digits(toks, k) and _is_time(toks, k))
 
 
 def _is_time(toks: Toks, k: int) -> bool:

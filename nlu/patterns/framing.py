@@ -29,7 +29,7 @@ _WHAT = """
 numbers number readings lines marks lot report
 reports handover handoff handing hand giving doing done finished finish finishing wrapping complete update
 updates round rounds hourly hourlies hrly hour hours hr tubes drains beds patients pts everything way
-goes go going quick
+goes go going quick endorse endorsing endorsed endorsement arvo
 """
 _FAREWELL = """
 bye cheers thanks thank ta ty thx see seeya later soon tomorrow monday tuesday wednesday thursday friday
@@ -94,7 +94,7 @@ MOVING = {
 }
 """Words that could be of a patient or a drain, and what in the same clause says that they are not."""
 GOES_HOME = frozenset({"home", "leaving", "heading", "headed"})
-PARTS_OF_DAY = frozenset({"morning", "afternoon", "evening", "night", "tonight", "today", "day"})
+PARTS_OF_DAY = frozenset({"morning", "afternoon", "arvo", "evening", "night", "tonight", "today", "day"})
 COUNTS = {
     **{word: n for n, word in enumerate(("two", "three", "four", "five", "six", "seven", "eight"), 2)},
     **{str(n): n for n in range(2, 13)},

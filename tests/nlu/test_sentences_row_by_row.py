@@ -27,6 +27,9 @@ THREE = "mark bed=3 at=19:00 level_ml=440; mark bed=5 at=19:00 level_ml=1260; ma
         "1900 round\n3: 440\n5: 1260\n8: 95",
         "my lines for 1900: 3 - 440, 5 - 1260 and 8 - 95",
         "chest drains @1900 3/440, 5/1260, 8/95",
+        "3 >> 440, then 5 >> 1260, then 8 >> 95 all same time 1900",
+        "round @1900: 3 reads 440 plus 5 reads 1260 plus 8 reads 95",
+        "3 sitting at 440 & then 5 sitting at 1260 & then 8 sitting at 95 1900hrs",
         "levels at 1900 3: 440 - 5: 1260 - 8: 95",
         "Early round: bed 3 440 ml, bed 5 1260 ml and bed 8 95 ml, all at 1900",
     ],
@@ -56,6 +59,20 @@ def test_each_row_has_the_time_of_all_whatever_sign_stands_between(text: str) ->
             "3: 440 / 5: nil / 8: about 95 @1900",
             "mark bed=3 at=19:00 level_ml=440; drained bed=5 at=19:00 volume_ml=0; "
             "mark bed=8 at=19:00 level_ml=95 about",
+        ),
+        (
+            "3 1900 440 no leak, 5 1900 1260 swinging",
+            "mark bed=3 at=19:00 level_ml=440; checked bed=3 at=19:00 air_leak=none; "
+            "mark bed=5 at=19:00 level_ml=1260; checked bed=5 at=19:00 tidaling=True",
+        ),
+        (
+            "arvo: bed 11 110 at 1800, bed 6 205 at 1800, bed 17 L 280 R 365 at 1800",
+            "mark bed=11 at=18:00 level_ml=110; mark bed=6 at=18:00 level_ml=205; "
+            "mark bed=17 tube=left at=18:00 level_ml=280; mark bed=17 tube=right at=18:00 level_ml=365",
+        ),
+        (
+            "3 440, 5 1260, 13 tube out 1740 final 220",
+            "mark bed=3 level_ml=440; mark bed=5 level_ml=1260; removed bed=13 at=17:40 level_ml=220",
         ),
         (
             "3 closing 440 / 5 closing 1260 @1855",

@@ -35,7 +35,6 @@ def test_a_lettered_bed_goes_to_theatre_too() -> None:
         ("bed 14 swapped 1840, old one 1345", "exchanged bed=14 at=18:40 final_ml=1345"),
         ("14 changed 1840 final 1345", "exchanged bed=14 at=18:40 final_ml=1345"),
         ("14 changed @1840", "ask level_ml"),
-        ("14 340 changed 1840 final 1345", "ask level_ml"),
         ("14 changed to 15", "ask bed"),
     ],
 )
