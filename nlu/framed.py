@@ -72,13 +72,19 @@ def framed(again: Again) -> Told:
     """The lines that the message tells without what stands around them; nothing where it is not so."""
     toks = again.toks
     frames = tuple(_frames(again))
-    if not frames:
+    if not frames or any(_is_line(toks, frame) for frame in frames):
         return ()
     told = again.without(*((frame.start, frame.end) for frame in frames))
     marks = [s for s in told if isinstance(s, Mark)]
     if not marks or not all(isinstance(s, Mark | Checked | Described) for s in told):
         return ()
     return told if _agrees(marks, toks, frames) and not _may_be_of_each_hour(marks, toks) else ()
+
+
+def _is_line(toks: Toks, frame: Frame) -> bool:
+    """ "36 is at 1230 and 37 is at 88": what a bed is at is no time of the nurse."""
+    led = is_digits(toks, frame.start - 1) and word(toks, frame.start) in {"is", "was"}
+    return led and any(map(str.isdecimal, toks.said[frame.start : frame.end]))
 
 
 def _may_be_of_each_hour(marks: Sequence[Mark], toks: Toks) -> bool:

@@ -104,6 +104,10 @@ def test_a_command_needs_few_words(text: str, read: str) -> None:
             "3 is at 1230  4 is at 88 all @1900",
             "mark bed=3 at=19:00 level_ml=1230; mark bed=4 at=19:00 level_ml=88",
         ),
+        (
+            "3 is at 1930 and 4 is at 88 1900 lines",
+            "mark bed=3 at=19:00 level_ml=1930; mark bed=4 at=19:00 level_ml=88",
+        ),
     ],
 )
 def test_no_bed_has_the_line_of_the_bed_before_it(text: str, read: str) -> None:
