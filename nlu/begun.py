@@ -13,6 +13,9 @@ GOES_ON = frozenset({"the", "there's", "theres", "i", "i've", "we", "we've", "my
 """Behind a right with which somebody begins to speak."""
 
 
+OWNERS = frozenset({"the", "on", "in", "his", "her", "their", "a", "from", "for"})
+
+
 def begun(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """Typed "right, bed 9 740": with a comma behind it, a word to begin with."""
     stopped = len(items) > 2 and items[1].role == "sep" and items[0].role == "tube"
@@ -22,6 +25,7 @@ def begun(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 def begun_aloud(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "okay right bed twelve mark ...", "right the line in 4 is ...", "right at seven bed 2 is at ..."."""
+    yield from _inside(items, toks)
     said = [i for i in items[:3] if i.role != "sep"]
     if len(said) < 2 or said[0].role != "tube" or not _is_alone(said[0], toks):
         return
@@ -29,6 +33,21 @@ def begun_aloud(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         return  # "right mark 10 and left mark 470"
     begins = said[1].role == "time" or (said[1].role == "cue" and said[1].value in BEGINS)
     if begins or _is_bed(said[1]) or word(toks, said[0].end) in GOES_ON:
+        yield BEGUN
+
+
+def _inside(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "quick one from me, right bed twelve ...": behind other words, and before every number."""
+    tubes = [k for k, i in enumerate(items) if i.role == "tube"]
+    k = tubes[0] if len(tubes) == 1 else 0
+    ahead = any(i.role not in {"cue", "sep"} for i in items[:k])
+    if (
+        k
+        and word(toks, items[k].start - 1) not in OWNERS
+        and not ahead
+        and _is_alone(items[k], toks)
+        and _is_bed(items[min(k + 1, len(items) - 1)])
+    ):
         yield BEGUN
 
 

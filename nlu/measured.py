@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from .claims import CLAIMED
-from .numbers import Toks, glued, is_digits, numbers, word
+from .numbers import Toks, glued, is_digits, numbers, starts_number, word
 from .patterns.measured import (
     BREATHED,
     DECIMAL,
@@ -22,6 +22,7 @@ from .patterns.measured import (
     RATIO,
     UNITS,
 )
+from .patterns.numerals import ONES
 from .pipeline import Cue
 
 NAMES = frozenset(MOST) | DECIMAL | RATIO
@@ -147,6 +148,8 @@ def _spoken(toks: Toks, k: int, name: str) -> int:
     end = max((n.end for n in numbers(toks, k)), default=0)
     values = [n.value for n in numbers(toks, k) if n.end == end]
     whole = word(toks, end) not in HALVES | LITRES and word(toks, end) not in {":", "/"}
+    tenth = name in {"temp", "temperature"} and word(toks, end) in ONES and not starts_number(toks, end + 1)
+    end += tenth  # "thirty eight one"
     return end if whole and any(LEAST.get(name, 0) <= v <= MOST.get(name, -1) for v in values) else 0
 
 

@@ -46,6 +46,7 @@ LETTERS = frozenset("abcdefgh")
 ROUND = frozenset(map(str, range(20, 100, 10)))
 ALIKE = frozenset({"l", "i", "o"})
 FORMERLY = frozenset({"was", "from", "previously", "before", "prev"})
+AGAIN = frozenset({"that's", "thats", "it's", "its", "maybe", "perhaps", "or", "no"})
 SENTENCES = frozenset({".", ";", "!"})
 SPANS = frozenset({"-", "to", "til", "till", "until"})
 
@@ -279,7 +280,16 @@ def _was_set(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "what the check was before, or a line"
 
 
+def _told_again(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "mark 500, no it's 510", "mark 500 or maybe 520": the level again, and no ten past five."""
+    for item in items:
+        again = word(toks, item.start - 1) in AGAIN and not item.at and not item.sure_time
+        if again and item.role == "time" and item.amount is not None and not item.full_clock:
+            yield "a number told again is no time"
+
+
 EITHER = (
+    Rule(_told_again, frozenset({"time"}), AGAIN),
     Rule(_was_set, frozenset({"check"}), FORMERLY),
     Rule(row_of_beds, frozenset({"level"}), frozenset({"beds"})),
     Rule(thrice, frozenset({"bed"})),

@@ -94,6 +94,10 @@ MOST_OF_TIME = 4
 HOME = frozenset({"me", "me's", "i'm", "im"})
 OF_NURSES = frozenset({"my", "next", "rest", "others", "lunch", "dinner", "supper", "tea", "coffee", "break"})
 """Behind "off to" these are where a nurse goes, and no patient."""
+LYING = frozenset(
+    {"comfortable", "comfy", "lying", "laying", "turned", "resting", "asleep", "sleeping", "rolled"}
+    | {"positioned", "repositioned", "nursed", "propped", "him", "her", "sleeps", "rests", "over", "settled"}
+)
 ANYBODY = frozenset({"anyone", "anybody", "someone", "somebody", "else", "you", "u"})
 """Whoever asks whether these have seen something has seen no notice."""
 OFF = frozenset({"away", "off", "out", "gone", "done", "finished", "home"})
@@ -161,7 +165,7 @@ def _meant(cue: Cue, toks: Toks) -> Iterator[Cue]:
     if cue.value == "moved" and _is_right_now(cue, toks):
         yield Cue("filler", "", cue.start + 1, cue.end - 1)
         yield Cue("bed", "", cue.end - 1, cue.end)
-    elif cue.value in {"away", "left"} and (_is_farewell(cue, toks) or _is_of_me(cue, toks)):
+    elif _is_of_people(cue, toks):
         yield cue._replace(label="filler", value="")
     elif cue.value == "acknowledged" and word(toks, cue.start - 1) in ANYBODY:
         yield cue._replace(label="word", value="")
@@ -216,6 +220,19 @@ def _is_farewell(cue: Cue, toks: Toks) -> bool:
     return (
         word(toks, cue.start - 1) in HOME and word(toks, cue.end - 1) in OFF and word(toks, cue.end) in ENDS
     )
+
+
+def _is_of_people(cue: Cue, toks: Toks) -> bool:
+    """Whether it is the nurse who goes, or somebody who lies on a side."""
+    goes = cue.value in {"away", "left"} and (_is_farewell(cue, toks) or _is_of_me(cue, toks))
+    return goes or (cue.label == "side" and _is_posture(cue, toks))
+
+
+def _is_posture(cue: Cue, toks: Toks) -> bool:
+    """ "comfortable on his left side": how somebody lies, and no tube."""
+    owned = word(toks, cue.start - 1) in {"his", "her", "their", "the"}
+    lies = word(toks, cue.start - 2) in {"on", "onto", "to"} and word(toks, cue.start - 3) in LYING
+    return owned and lies and "side" in toks.said[cue.start : cue.end + 1]
 
 
 def _is_of_me(cue: Cue, toks: Toks) -> bool:

@@ -8,7 +8,7 @@ from typing import Literal, NamedTuple
 
 from . import hypotheses
 from .again import Again
-from .aloud import without_remarks
+from .aloud import without_now, without_remarks
 from .apart import by_sentence, joined
 from .eachbed import by_clause, by_tube
 from .framed import framed
@@ -90,9 +90,9 @@ def _whole(text: str, ward: Ward) -> Outcome:
     """What a message says as a whole; where that is asked, what it says part by part, if each is whole."""
     read = pipeline().read(text, voice=ward.voice)
     outcome = _outcome(read, ward)
-    if not _asks(outcome):
-        return outcome
     again = Again(read, ward, _outcome)
+    if not _asks(outcome):
+        return (without_now(again, outcome) if ward.voice else ()) or outcome
     found = (way(again) for way in (AGAIN_DICTATED if ward.voice else AGAIN_TYPED))
     return next(filter(None, found), outcome)
 

@@ -9,7 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from .clock import clocks
-from .numbers import Toks, numbers, starts_number, word
+from .fractions import litres
+from .numbers import Toks, Value, numbers, starts_number, word
 from .patterns.leads import BED_WORDS, LINES
 from .patterns.signing import (
     AFTER_YES,
@@ -28,9 +29,8 @@ from .patterns.smalltalk import NAMES
 from .pipeline import Cue
 
 STOPS = frozenset({",", ".", ":", "-", "!", ";"})
+LITRES = frozenset({"litre", "litres", "liter", "liters", "l"})
 LEVELS = frozenset({"level", "levelat"})
-TELLING = LEVELS | {"ml", "litre", "canister", "closing"}
-"""Before "that was an hour ago" one of these says that a line was told."""
 ABOUT = frozenset({"about", "around", "roughly", "maybe", "just", "like"})
 RIGHTED = frozenset({"was", "not", "should", "instead", "wrong", "correct"})
 LOGGING = frozenset({"log", "record", "note", "enter", "mark", "put"})
@@ -38,6 +38,7 @@ SET_AT = frozenset({"at", "for"})
 IN_NUMBER = frozenset({"point", ".", ",", ":", "and"})
 CLIMBING = frozenset({"came", "comes", "come", "up", "went", "got", "climbed", "rose"})
 MODALS = frozenset({"can", "could", "would", "will"})
+SPEAKING = frozenset({"bear", "let", "let's", "i'm", "i'll", "hang", "hold", "here"})
 CLOSING_WORDS = 5
 """The longest phrase that closes a message, in words."""
 
@@ -49,7 +50,7 @@ def signed(cues: tuple[Cue, ...], toks: Toks, *, voice: bool) -> tuple[Cue, ...]
     spans = [*_heading(cues, toks), *_polite(toks), *_said_when(cues, toks), *_whose(toks)]
     if voice:
         end = closing(toks)
-        spans += [*_yes_first(cues, toks), *_who(toks, end), *_once_more(toks)]
+        spans += [*_yes_first(cues, toks), *_right_first(toks), *_who(toks, end), *_once_more(toks)]
         spans += [(end, len(toks))] if end < len(toks) else []
     put = _put_down(toks)
     taken = [*spans, *put]
@@ -101,7 +102,7 @@ def _said_when(cues: tuple[Cue, ...], toks: Toks) -> Iterator[tuple[int, int]]:
     for cue in cues:
         if cue.value != "corrected" or toks.said[cue.start : cue.end] != ("that", "was"):
             continue
-        led = any(c.label in TELLING and c.start < cue.start for c in cues)
+        led = any(starts_number(toks, k) and word(toks, k - 1) not in BED_WORDS for k in range(cue.start))
         at = cue.end + (word(toks, cue.end) in ABOUT)
         timed = word(toks, at) == "at" and any(clocks(toks, at + 1))
         timed |= any(clock.style == "ago" for _, clock in clocks(toks, at))
@@ -135,6 +136,12 @@ def _yes_first(cues: tuple[Cue, ...], toks: Toks) -> Iterator[tuple[int, int]]:
     begins = word(toks, end) in AFTER_YES | LOGGING - {"mark"}
     if begins and any(starts_number(toks, k) for k in range(end, len(toks))):
         yield 0, end
+
+
+def _right_first(toks: Toks) -> Iterator[tuple[int, int]]:
+    """ "right bear with me, bed 12 ...": a word to begin with, and no side."""
+    if word(toks, 0) == "right" and word(toks, 1 + (word(toks, 1) in STOPS)) in SPEAKING:
+        yield 0, 1
 
 
 def _who(toks: Toks, end: int) -> Iterator[tuple[int, int]]:
@@ -191,13 +198,24 @@ def _joins_numbers(toks: Toks, i: int) -> bool:
 
 def _is_same(toks: Toks, first: int, start: int, end: int) -> bool:
     """Whether the number at the first place is that between the others, in the same words or not."""
+    if end == start:
+        return False
+    parts = {item.amount for item in litres(toks, first) if item.amount}  # "half a litre, that's 500"
+    if parts & _values(toks, start, end):
+        return True
     last = _number_end(toks, first)
-    if last == first or end == start:
+    if last == first:
         return False
     if toks.said[first:last] == toks.said[start:end]:
         return True
-    told = {n.value for n in numbers(toks, first) if n.end == last}
-    return any(n.end == end and n.value in told for n in numbers(toks, start))
+    told = _values(toks, first, last)
+    return bool(told & _values(toks, start, end))
+
+
+def _values(toks: Toks, start: int, end: int) -> set[Value]:
+    """What the number between two places can be; in millilitres where litres stand behind it."""
+    said = {n.value for n in numbers(toks, start) if n.end == end}
+    return {value * 1000 for value in said} if word(toks, end) in LITRES else said
 
 
 def closing(toks: Toks) -> int:

@@ -27,7 +27,8 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "level came to", "line came to", "level comes to", "it said", "canister read", "box read",
         "line on his canister is",
         "line on her canister is", "line on the canister is", "line on the box is",
-        "shows us", "i make (it|the)", "(i'm|im|i am|we're|we are) (reading|seeing)", "(i|we) (read|see)",
+        "shows us", "i make (it|the)", "(i'm|im|i am|we're|we are) (reading|seeing)", "(i|we) (read|see|get)",
+        "(i'm|we're) getting",
     ),
     "levelat:past": ("was at", "were at", "was up to", "had reached", "was on"),
     "levelat": (
@@ -140,7 +141,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
     "inside": (
         "in (bottle|box|canister|chamber|drain|system)", "in it", "in it now", "in the new one",
         "in (the|) new (box|canister|chamber|drain|bottle|system)",
-        "inside", "in the (box|canister|chamber|drain|bottle|system)",
+        "inside", "(in|off) the (box|canister|chamber|drain|bottle|system)",
     ),
     "closing": (
         "(final|closing|end of shift) (marks|lines|levels|numbers|readings)",

@@ -242,7 +242,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "good afternoon", "um so", "you know", "yo", "thx", "ty", "pls", "plz", "mm", "mmm", "eh", "uhh",
         "umm", "hm", "alright", "let's see", "lets see", "let me see", "just", "got", "have",
         "has", "had", "i", "we", "it", "he", "she", "its", "it's", "that's", "fyi", "hiya", "penline",
-        "bot", "note", "put down", "write down", "jot down", "mark down",
+        "bot", "note", "put down", "write down", "jot down", "mark down", "pop down", "now then", "as for",
         "mark me down", "put me down", "turned", "has turned", "log",
         "record", "enter", "put", "add", "save", "chart please", "the", "a", "an",
         "my", "his", "her", "their", "pt", "patient", "pts", "patients", "this", "that", "is", "was", "are",

@@ -44,7 +44,7 @@ CLOSINGS = frozenset(
         "that's everything", "that's me done", "that's me", "that's all i have", "that's all i've got",
         "that is everything", "off to my break now", "off to my break", "going on break", "read back please",
         "did you get that", "appreciate it", "okay bye", "he's doing fine", "she's doing fine",
-        "talk soon", "for now",
+        "talk soon", "speak soon", "for now", "over to you", "that's me for now",
     }
 )  # fmt: skip
 AGAIN = (
@@ -59,7 +59,7 @@ GOING_ON = frozenset({"to", "at", "and", "is", "of", "not", "no", "be", "was", "
 UNITS = frozenset({"ml", "mls", "mil", "mils", "cc", "ccs", "millilitres", "milliliters", "litres", "liters"})
 HALVES = frozenset({"am", "pm", "m", "o'clock", "hours", "morning", "evening", "afternoon", "ago", "now"})
 _HINTS = """
-update updates yes yeah yep yup here speaking can could would will put putting again repeat repeating
+update updates right yes yeah yep yup here speaking can could would will put putting again repeat repeating
 that's that belongs
 """
 HINTS = (

@@ -192,3 +192,116 @@ def test_a_clause_that_may_be_of_the_line_is_asked_about(clause: str) -> None:
 )
 def test_a_letter_behind_the_word_tube_is_its_name_before_a_verb(text: str, read: str) -> None:
     assert reading(text, BEDS, "voice") == read
+
+
+@pytest.mark.parametrize(
+    "head",
+    [
+        "hang on let me move the blanket",
+        "he's asleep so i'm whispering",
+        "she's just had her tea",
+        "don't mind the noise",
+        "right bear with me",
+        "the lady by the window",
+        "okay where's my torch",
+    ],
+)
+def test_what_somebody_says_to_begin_with_leaves_the_line_whole(head: str) -> None:
+    assert reading(f"{head} bed 12 mark 540 at 1845", BEDS, "voice") == LINE
+    assert reading(f"{head}, on bed 12 i get five forty at eighteen forty five", BEDS, "voice") == LINE
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "she's not in bed 12 540",
+        "i'm not doing bed 12 mark 540",
+        "i couldn't read it bed 12 mark 540 or 550",
+        "not sure which, bed 12 or 13 mark 540",
+        "forget what i said, bed 12 mark 540 or so they say 550",
+    ],
+)
+def test_a_doubt_to_begin_with_is_asked_about(text: str) -> None:
+    assert reading(text, BEDS, "voice") != UNTIMED
+
+
+@pytest.mark.parametrize(
+    "remark",
+    [
+        "he's ninety three years old",
+        "she's day two post op",
+        "the hoist is broken again",
+        "jenny's gone to get the linen",
+        "they're talking about going home on friday",
+        "my colleague is covering the other side",
+        "the bed alarm keeps going off",
+        "his temp was thirty eight one",
+        "i'm doing the rest of the bay now",
+    ],
+)
+def test_a_number_or_an_event_of_something_else_is_none_of_the_line(remark: str) -> None:
+    assert reading(f"bed 12 mark 540 {remark}", BEDS, "voice") == UNTIMED
+    assert reading(f"bed 12 mark 540 at 6:45 p m {remark}", BEDS, "voice") == LINE
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 12 mark eight zero oh the bed alarm is loud", "mark bed=12 level_ml=800"),
+        (
+            "bed 12 reads point six four liters just now, her birthday is tomorrow",
+            "mark bed=12 at=19:05 level_ml=640",
+        ),
+        ("bed 12 mark 540 two hundred more came", "ask level_ml"),
+        ("bed 12 mark 540 he has had two hundred", "ask level_ml"),
+    ],
+)
+def test_a_remark_takes_nothing_of_the_line_with_it(text: str, read: str) -> None:
+    assert reading(text, BEDS, "voice") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("quick one from me, right bed 12 is sitting at 540", "ask level_ml"),
+        ("right bear with me, bed 12 chest drain level 540", UNTIMED),
+        ("right tube bed 12 540", "mark bed=12 tube=right level_ml=540"),
+        (
+            "right bed 12 540 left 300",
+            "mark bed=12 tube=right level_ml=540; mark bed=12 tube=left level_ml=300",
+        ),
+        ("bed 12 mark 540, comfortable on his left side", UNTIMED),
+        ("bed 12 the drain on his left side is at 540", "mark bed=12 tube=left level_ml=540"),
+    ],
+)
+def test_a_right_before_a_bed_and_how_somebody_lies_name_no_tube(text: str, read: str) -> None:
+    assert reading(text, BEDS, "voice") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("now then bed 12 mark 540", UNTIMED),
+        ("bed 12 mark 540 i'm doing the rest of the bay now", UNTIMED),
+        ("just marked bed 12 at 540 ml hannah's taking over from me at nine", "ask at"),
+        ("bed 12 mark 540 as of now", "mark bed=12 at=19:05 level_ml=540"),
+        ("bed 12 mark 540 at 1845 she's asleep now", LINE),
+    ],
+)
+def test_the_time_of_a_remark_is_no_time_of_the_line(text: str, read: str) -> None:
+    assert reading(text, BEDS, "voice") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 12 line half a litre that's 500", "mark bed=12 level_ml=500"),
+        ("bed 12 is at 0.54 liters that's 540", UNTIMED),
+        ("bed 12 canister a litre so that's one thousand", "mark bed=12 level_ml=1000"),
+        ("bed 12 line 0.2 L, that's 300 milliliters", "ask level_ml"),
+        ("mark five hundred on bed twelve, no it's 510", "ask level_ml"),
+        ("bed twelve mark five hundred, or maybe 520", "ask level_ml"),
+    ],
+)
+def test_a_level_told_again_is_the_same_or_asked_and_never_a_time(text: str, read: str) -> None:
+    assert reading(text, BEDS, "voice") == read
