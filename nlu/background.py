@@ -8,12 +8,14 @@ read it: 380 mL at 8 am". Called by `framed`, which leaves them out where a mess
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from itertools import pairwise
 from typing import NamedTuple
 
 from .again import Again, Span
 from .clock import clocks
 from .numbers import Toks, glued, is_digits, is_inside_number, word
 from .patterns.background import (
+    AMID,
     ARTICLES,
     DID,
     DOUBTFUL,
@@ -42,6 +44,7 @@ PLAIN = frozenset(
         "levelat",
         "order",
         "nothing",
+        "help",
         "since",
         "foreign",
         "question",
@@ -53,10 +56,14 @@ PLAIN = frozenset(
 """Labels of cues that say nothing of a drain where there is no number and the subject is somebody."""
 GOING = frozenset({"away", "back", "left", "moved", "acknowledged"})
 """Events that are nothing of a drain where it is no patient who goes."""
-AT = frozenset({"at", "@", "by", "around", "about", "since", "until", "till", "from", "before", "after"})
+AT = frozenset(
+    {"at", "@", "by", "for", "around", "about", "since", "until", "till", "from", "before", "after"}
+)
 SMALL = frozenset({"a", "an", "one", "oh", "to", "too", "for", "o", "and"})
 """Number words that mostly are none."""
 SAYING = frozenset({"says", "said", "thinks", "told"})
+HIMSELF_MOVED = frozenset({"himself", "herself", "themselves", "around", "about", "well", "freely", "chair"})
+"""Behind "moved" these leave a patient in the bed."""
 REST = frozenset({"sleep", "asleep", "rest", "normal", "himself", "herself", "usual", "baseline"})
 """Behind "back to" these are no place that a patient comes back from."""
 WITH = frozenset(
@@ -71,6 +78,10 @@ DENYING = frozenset(
 )
 OBJECTS = frozenset({"him", "her", "pt", "patient", "them"}) | HIMSELF
 ONWARDS = frozenset({",", ";"})
+TAKING = frozenset(
+    {"took", "taken", "taking", "collected", "collecting", "fetched", "picked", "brought", "wheeled", "sent"}
+    | {"came", "come", "coming", "called"}
+)
 LEAVING = frozenset(
     {"leaving", "leaves", "leave", "departing", "heading", "transferring", "discharging", "dc"}
 )
@@ -90,8 +101,6 @@ LABS = frozenset(
 )
 NAMED_BY = {
     "this": frozenset({"morning", "afternoon", "evening", "week", "weekend", "am", "pm"}),
-    "blood": LABS,
-    "bloods": LABS,
     "chest": frozenset({"x", "xray", "film", "physio", "physiotherapy", "ct", "infection", "pain"}),
 }
 """Words that are of no drain before these."""
@@ -101,7 +110,12 @@ OF_DRESSINGS = frozenset(
 )
 """Of a dressing these say nothing of the drain."""
 OWNED = frozenset({"his", "her", "their", "the", "of", "asleep", "way"})
-OF_PEOPLE = frozenset({"of", "people", "nurses", "aides", "staff", "times", "pillows", "visitors", "helpers"})
+BEHIND_A_NUMBER = frozenset({"ml", "mls", "cc", "ccs", "am", "pm"})
+STANDS = frozenset({"is", "was", "be", "been", "now", "still", "up", "down", "he's", "she's", "it's", "sits"})
+OF_PEOPLE = frozenset({"of", "people", "staff"})
+MILLILITRES = frozenset(
+    {"mls", "ccs", "mils", "litres", "liters", "is", "was", "has", "hundreds", "beds", "rooms"}
+)
 MOST_OF_TIME = 4
 """Words of a time, at most."""
 SUBJECT = 5
@@ -136,10 +150,18 @@ def backgrounds(again: Again) -> list[Aside]:
         inside = [c for c in read.cues if clause.begins <= c.start < end]
         who = _subject(toks, clause) or (who if goes_on == start else "")
         told = who and _is_of_somebody(toks, clause, inside, who) and _keeps(toks, clause, beds, who)
+        if not told and goes_on == start and _may_be_of_either(toks, clause, inside):
+            return []
         if told or _is_how_it_runs(toks.said[clause.begins : end]):
             found.append(_aside(toks, clause, behind=goes_on == start))
             goes_on = end + (word(toks, end) in ONWARDS)
     return found
+
+
+def _may_be_of_either(toks: Toks, clause: Clause, cues: list[Cue]) -> bool:
+    """ "wife visiting and she went home": who went, the wife or the patient?"""
+    goes = any(c.label == "kind" and c.value in GOING for c in cues)
+    return goes and word(toks, clause.begins) in HIMSELF
 
 
 def _aside(toks: Toks, clause: Clause, *, behind: bool) -> Aside:
@@ -170,7 +192,8 @@ def _clauses(toks: Toks) -> Iterator[Span]:
     for k in range(len(toks) + 1):
         stop = k == len(toks) or (word(toks, k) in STOPS and not _is_inside(toks, k))
         joint = _joins(toks, k) and not _joins(toks, k - 1)
-        cut = joint or (is_digits(toks, k - 1) and (word(toks, k) in SPEAKER | HIMSELF or _is_line(toks, k)))
+        behind = is_digits(toks, k - 1) or word(toks, k - 1) in BEHIND_A_NUMBER
+        cut = joint or (behind and (word(toks, k) in PATIENT | OTHERS or _is_line(toks, k)))
         if (stop or cut) and k > start:
             yield start, k
         if stop or cut:
@@ -243,15 +266,27 @@ def _is_of_somebody(toks: Toks, clause: Clause, cues: list[Cue], who: str) -> bo
     leaves = who == "patient" and not LEAVING.isdisjoint(toks.said[clause.begins : clause.end])
     if leaves and not any(c.label == "plan" for c in cues):
         return False
+    taken_off = any(_takes_along(toks, k) for k in range(clause.begins, clause.end))
+    if taken_off and not any(c.label == "plan" for c in cues):
+        return False
     own = [c for c in cues if c.start not in taken and c.label not in PLAIN and c.value != DUE]
     return all(_says_nothing(c, toks) or _goes_nowhere(toks, c, cues, who) for c in own)
+
+
+def _takes_along(toks: Toks, k: int) -> bool:
+    """ "they came for him", "porter collected her": whom somebody takes along is away."""
+    whom = word(toks, k + 1 + (word(toks, k + 1) in {"for", "up"}))
+    return word(toks, k) in TAKING and whom in OBJECTS
 
 
 def _says_nothing(cue: Cue, toks: Toks) -> bool:
     """ "gave him his meds", "did really well", "bloods sent": no amount, correction or look of a fluid."""
     said = word(toks, cue.start)
-    of_lab = said == "blood" and word(toks, cue.end) in LABS
-    return of_lab or (cue.end - cue.start == 1 and said in {"gave", "given", "giving", "really", "again"})
+    if cue.value == "help" or (cue.label == "output" and word(toks, cue.end - 1) == "to"):
+        return True  # "with the help of the aide", "coming to take him"
+    return _is_of_lab(toks, cue.start) or (
+        cue.end - cue.start == 1 and said in {"gave", "given", "giving", "really", "again"}
+    )
 
 
 def _is_how_it_runs(said: Sequence[str]) -> bool:
@@ -265,7 +300,7 @@ def _subject(toks: Toks, clause: Clause) -> str:
     first = word(toks, k)
     if first in SPEAKER | HIMSELF:
         return "patient" if first in HIMSELF else "other"
-    if first in DID:
+    if first in DID or (clause.start == 0 and first in AMID):
         return "nurse"
     bed = next((bed for bed in clause.beds if bed[0] == k), None)
     if bed is not None:
@@ -287,7 +322,7 @@ def _is_doubtful(toks: Toks, clause: Clause, beds: set[int]) -> bool:
     said = {
         word(toks, k)
         for k in range(clause.begins, clause.end)
-        if word(toks, k + 1) not in NAMED_BY.get(word(toks, k), ())
+        if word(toks, k + 1) not in NAMED_BY.get(word(toks, k), ()) and not _is_of_lab(toks, k)
     }
     doubtful = DOUBTFUL - OF_DRESSINGS if said & DRESSINGS else DOUBTFUL
     right = word(toks, clause.end - 1) == "right" and word(toks, clause.end - 2) not in ARTICLES | {"all"}
@@ -305,11 +340,15 @@ def _is_amount(toks: Toks, k: int) -> bool:
     said = word(toks, k)
     if not (is_digits(toks, k) or said in NUMERALS - SMALL) or _is_in_time(toks, k):
         return False
-    return word(toks, k + 1) not in (OWNED if said == "half" else OF_PEOPLE)
+    behind = word(toks, k + 1)
+    plural = behind[-1:] == "s" and len(behind) > len("his") and behind not in MILLILITRES
+    counted = plural and not is_digits(toks, k)  # "two laps"
+    return not (counted or behind in (OWNED if said == "half" else OF_PEOPLE))
 
 
 def _is_in_time(toks: Toks, k: int) -> bool:
     near = (j for j in range(max(1, k - MOST_OF_TIME), k + 1) if word(toks, j - 1) in AT)
+    near = (j for j in near if word(toks, j - 2) not in STANDS)  # "he is at 1100" may be a line
     return any(k < end and _is_whole_time(toks, j, end) for j in near for end, _ in clocks(toks, j))
 
 
@@ -321,6 +360,12 @@ def _is_whole_time(toks: Toks, k: int, end: int) -> bool:
 def _is_reported(toks: Toks, k: int) -> bool:
     """ "she says": whatever was told before; "he says he feels better" is of him."""
     return word(toks, k) in SAYING and word(toks, k + 1) not in HIMSELF | ARTICLES
+
+
+def _is_of_lab(toks: Toks, k: int) -> bool:
+    """ "bloods", which the speller takes for blood, "blood gas"."""
+    plural = toks[k].end - toks[k].start == len("bloods")
+    return word(toks, k) == "blood" and (plural or word(toks, k + 1) in LABS)
 
 
 def _goes_nowhere(toks: Toks, cue: Cue, cues: list[Cue], who: str) -> bool:
@@ -336,12 +381,16 @@ def _goes_nowhere(toks: Toks, cue: Cue, cues: list[Cue], who: str) -> bool:
         return True  # "for a scan later"
     if word(toks, cue.start - 1) in ARTICLES and cue.end - cue.start == 1:
         return True  # "slept through the move"
+    if cue.value == "away" and word(toks, cue.start - 1) in {"sat", "sitting", "up"}:
+        return True  # "sat out for two hours"
+    if cue.value == "moved" and HIMSELF_MOVED & set(toks.said[cue.end : cue.end + 3]):
+        return True  # "he moved himself up the bed"
     if cue.value == "back" and REST & {word(toks, cue.end), word(toks, cue.end + 1)}:
         return True
     start = cue.start
     while start and word(toks, start - 1) not in JOINTS | STOPS:
         start -= 1
     before = {word(toks, k) for k in range(start + 1, cue.start)}
-    behind = zip(toks.said[cue.end :], toks.said[cue.end + 1 :], strict=False)
+    behind = pairwise(toks.said[cue.start :])
     along = any(a == "with" and b in OBJECTS for a, b in behind)
     return who == "other" and not (before & OBJECTS or along)

@@ -63,6 +63,7 @@ BY_CHANCE = frozenset(
     | {"pressure", "occlusive", "vaseline", "gauze", "transfer", "transferring", "repositioning", "confused"}
 )
 """With one of these in the message a tube came out that should not have."""
+CARRIERS = frozenset({"transport", "transporter", "porter", "porters", "escort", "they", "crew"})
 IS_FOR = frozenset({"he's", "she's", "hes", "shes", "is"})
 FASTING = frozenset({"npo", "nbm", "fasting", "fasted", "starved"})
 HIMSELF = frozenset({"he", "she", "he's", "she's", "hes", "shes"})
@@ -98,6 +99,9 @@ def _reason(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
         return _as_word(cue, "valve")  # "on a flutter valve so no box"
     if phrase_of(cue, toks) == "air" and word(toks, cue.start - 1) in {"of", "fresh"}:
         return _as_word(cue, "air")  # "drain in, gush of air"
+    named = word(toks, cue.end) in DRAINS and not any(c.value == "placed" for c in cues)
+    if named and any(map(str.isdecimal, toks.said[cue.end :])):
+        return cue._replace(label="filler", value="")  # "empyema drain showing pus, 300 at 2215"
     team |= wants and word(toks, cue.end - 1) == "surgery"
     if word(toks, cue.end) == "surgery" and not {word(toks, cue.start), word(toks, cue.start - 1)}.isdisjoint(
         POST
@@ -255,6 +259,15 @@ def _question(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     return cue._replace(label="filler", value="") if denied and phrase_of(cue, toks) == "any" else cue
 
 
+def _side(cue: Cue, _: tuple[Cue, ...], toks: Toks) -> Cue:
+    """ "transport left with him": the patient is away, and it is no left tube."""
+    behind = word(toks, cue.end + 1)
+    whom = behind in {"him", "pt", "patient"} or (behind == "her" and not word(toks, cue.end + 2).isalpha())
+    left = word(toks, cue.start) == "left" and word(toks, cue.start - 1) in CARRIERS
+    gone = left and word(toks, cue.end) == "with" and whom
+    return Cue("kind", "away", cue.start, cue.end + 2) if gone else cue
+
+
 def _ask(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     """ "Dana here picking up six, what was the last mark": who has the bed now, and no trend.
 
@@ -295,4 +308,5 @@ LOOKED_AT: Mapping[str, Callable[[Cue, tuple[Cue, ...], Toks], Cue]] = {
     "levelat": _levelat,
     "question": _question,
     "ask": _ask,
+    "side": _side,
 }

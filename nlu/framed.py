@@ -32,8 +32,10 @@ from .patterns.framing import (
     SELF,
 )
 from .patterns.leads import BED_WORDS
-from .statements import Checked, Described, Mark
+from .statements import Away, Back, Checked, Described, Mark, Ordered
 
+BESIDE_SOMEBODY = (Mark, Checked, Described, Ordered, Away, Back)
+"""What somebody does beside one of these changes nothing of it; "tube pulled when he rolled" is asked."""
 STOPS = frozenset({".", "?", ";", "!", ",", ":", "-", "(", ")"})
 AT = frozenset({"at", "@"})
 NEXT = frozenset({"next", "nxt"})
@@ -64,6 +66,8 @@ class Frame(NamedTuple):
     lines: int = 0
     aside: bool = False
     """Whether it is of something else than the nurse, with numbers of its own."""
+    of_somebody: bool = False
+    """Whether somebody is its subject, and no drain."""
     timely: bool = False
     """Whether it says when something was, so that each line must have its own time."""
 
@@ -76,7 +80,9 @@ def framed(again: Again) -> Told:
         return ()
     told = again.without(*((frame.start, frame.end) for frame in frames))
     marks = [s for s in told if isinstance(s, Mark)]
-    if not marks or not all(isinstance(s, Mark | Checked | Described) for s in told):
+    plain = bool(told) and all(isinstance(s, BESIDE_SOMEBODY) for s in told)
+    plain &= all(frame.of_somebody for frame in frames)
+    if not plain and not (marks and all(isinstance(s, Mark | Checked | Described) for s in told)):
         return ()
     return told if _agrees(marks, toks, frames) and not _may_be_of_each_hour(marks, toks) else ()
 
@@ -99,7 +105,7 @@ def _frames(again: Again) -> Iterator[Frame]:
     whole = {k for clause in of_somebody for k in range(*clause.clause)}
     beside = [span for span in asides(again, _clauses(toks)) if whole.isdisjoint(range(*span))]
     for clause in of_somebody:
-        yield from (Frame(*span, aside=True, timely=clause.timely) for span in clause.spans)
+        yield from (Frame(*span, 0, True, True, clause.timely) for span in clause.spans)
     for start, end in beside:
         before = start > 0 and word(toks, start - 1) in STOPS
         yield Frame(start - before, end + (not before and word(toks, end) in STOPS), aside=True)

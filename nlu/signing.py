@@ -33,6 +33,7 @@ LITRES = frozenset({"litre", "litres", "liter", "liters", "l"})
 LEVELS = frozenset({"level", "levelat"})
 ABOUT = frozenset({"about", "around", "roughly", "maybe", "just", "like"})
 RIGHTED = frozenset({"was", "not", "should", "instead", "wrong", "correct"})
+OF_A_LINE = frozenset({"be", "have", "read", "say", "been", "of", "not", ""})
 LOGGING = frozenset({"log", "record", "note", "enter", "mark", "put"})
 SET_AT = frozenset({"at", "for"})
 IN_NUMBER = frozenset({"point", ".", ",", ":", "and"})
@@ -106,8 +107,15 @@ def _said_when(cues: tuple[Cue, ...], toks: Toks) -> Iterator[tuple[int, int]]:
         at = cue.end + (word(toks, cue.end) in ABOUT)
         timed = word(toks, at) == "at" and any(clocks(toks, at + 1))
         timed |= any(clock.style == "ago" for _, clock in clocks(toks, at))
-        if led and timed and RIGHTED.isdisjoint(toks.said[: cue.start] + toks.said[cue.end :]):
+        if led and timed and not any(_rights(toks, k) for k in range(len(toks)) if k != cue.start + 1):
             yield cue.start, cue.end
+
+
+def _rights(toks: Toks, k: int) -> bool:
+    """ "it should be 340"; nothing is put right by "he should settle"."""
+    if word(toks, k) == "should":
+        return word(toks, k + 1) in OF_A_LINE or not word(toks, k + 1).isalpha()
+    return word(toks, k) in RIGHTED
 
 
 def _whose(toks: Toks) -> Iterator[tuple[int, int]]:

@@ -79,17 +79,37 @@ probably possibly might think thinks thought sure unsure certain doubt doubtful 
 ignore disregard scratch delete undo cancel instead rather except unless if whether or nor neither either
 question same unchanged similar nothing none nil zero more less increase increased decrease decreased double
 half other another others both each previous prior earlier old second yours mine theirs ours different
-would've could've supposed plan planned told heard hear report reports reported said saw see notice noticed
+would've could've supposed plan planned told according copied copying
+example test testing practice training format template pretend heard hear report reports reported said saw see
+notice noticed
 """
 DOUBTFUL = frozenset(" ".join((_OF_THE_LINE, _OF_THE_DRAIN, _OF_WHAT_WAS_TOLD)).split()) | (
     THINGS - {"unit", "ct"}
 )
 """With one of these a clause may be of the drain, of its line, or of what was told."""
 DID = frozenset(
-    {"went", "gave", "helped", "turned", "washed", "fed", "did", "popped", "walked", "sat", "repositioned"}
+    {
+        "went",
+        "gave",
+        "had",
+        "got",
+        "waited",
+        "came",
+        "helped",
+        "turned",
+        "washed",
+        "fed",
+        "did",
+        "popped",
+        "walked",
+        "sat",
+        "repositioned",
+    }
     | {"given", "medicated", "encouraged", "reassured", "assisted", "ambulated", "mobilised", "mobilized"}
 )
 """A clause that begins so is of the nurse or the patient: "went in to give him his meds"."""
+AMID = frozenset({"with", "during", "despite", "following", "having", "between", "amid"})
+"""A message that begins so says first beside what the line was read."""
 RUNNING = frozenset(
     {"slowed", "slowing", "slower", "easing", "eased", "settling", "tapering", "tailing", "quicker", "faster"}
 )

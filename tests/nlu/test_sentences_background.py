@@ -31,6 +31,11 @@ LINE = "mark bed=9 at=11:00 level_ml=710"
         ", bloods sent and antibiotics given",
         ", chest x-ray is booked for this afternoon",
         ", she's due to go to theatre tomorrow",
+        ", he did two laps with physio",
+        ", sat out for two hours and managed well",
+        ", lab is coming to take his bloods",
+        ", he moved himself up the bed",
+        " physio coming back later to walk him",
     ],
 )
 def test_what_somebody_does_behind_a_line_leaves_the_line_whole(tail: str) -> None:
@@ -66,6 +71,9 @@ def test_what_somebody_does_before_a_line_leaves_its_bed_and_its_line(text: str)
         ", patient leaving at 1330",
         ", he pulled it off",
         ", wife asks what's his total",
+        ", transport left with him",
+        ", they came for him at 1130",
+        ", her neighbour has 300 as well",
     ],
 )
 def test_a_clause_of_somebody_that_may_be_of_the_line_is_asked_about_or_read(tail: str) -> None:
@@ -77,6 +85,8 @@ def test_a_clause_of_somebody_that_may_be_of_the_line_is_asked_about_or_read(tai
     [
         "bed 9 has three in, left 60 and right 310",
         "the format is bed 9 mark 710 at 1100",
+        "bed 9 will be at 1100 by 1900, she is asleep",
+        "bed 9 is at 1100, he is asleep, line 710",
         "9 450 i'm guessing",
         "Went in to 9 after he woke at 1030, 710",
     ],
@@ -131,3 +141,22 @@ def test_a_handover_that_the_nurses_had_asks_for_none(text: str, read: str) -> N
 )
 def test_who_left_and_which_arm_are_no_side_of_a_drain(text: str, read: str) -> None:
     assert reading(text, arrived=NOON) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 9 line 710 mL, that was at 1100, he's had his pill and should settle", LINE),
+        (
+            "bed 9 710 mL, that was at 1100, it should be 730",
+            "corrected bed=9 at=11:00 was_ml=710 level_ml=730",
+        ),
+        ("bed 9 empyema drain showing pus, 710 mL at 1100", f"{LINE}; checked bed=9 at=11:00 fluid=purulent"),
+    ],
+)
+def test_a_remark_beside_it_makes_no_other_thing_of_what_is_told(text: str, read: str) -> None:
+    assert reading(text, arrived=NOON) == read
+
+
+def test_who_went_may_be_the_visitor_or_the_patient() -> None:
+    assert "ask" in reading("bed 9 710 1100 wife visiting and she went home now", arrived=NOON)
