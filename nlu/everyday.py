@@ -119,6 +119,8 @@ def _is_of_drain(cue: Cue, toks: Toks) -> bool:
 def _what(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     if cue.value == "tipped" and word(toks, cue.start) == "fell" and _is_person(cue, cues, toks):
         return _as_word(cue, "unwell")
+    if word(toks, cue.end - 1) == "fell" and word(toks, cue.end) == "asleep":
+        return _as_word(cue, "asleep")
     if cue.value == "suction_on" and phrase_of(cue, toks) in ON_AGAIN and "suction" not in toks.words:
         apart = any(other.value == "disconnected" and other.end <= cue.start for other in cues)
         end = cue.end + (word(toks, cue.end) == "now")

@@ -191,8 +191,10 @@ def is_adverb(toks: Toks, start: int, end: int) -> bool:
 
 
 def _is_therapist(toks: Toks, start: int, end: int) -> bool:
-    """ "RT is giving him a neb"; "rt is 340" is of the right."""
-    return word(toks, start) == "rt" and word(toks, end) in OF_RT and not number_follows(toks, end + 1)
+    """ "RT is giving him a neb", "trach care done by RT"; "rt is 340" is of the right."""
+    does = word(toks, end) in OF_RT and not number_follows(toks, end + 1)
+    by = word(toks, start - 1) in {"by", "per"} and not number_follows(toks, end)
+    return word(toks, start) == "rt" and (does or by)
 
 
 def is_written_clock(toks: Toks, i: int) -> bool:

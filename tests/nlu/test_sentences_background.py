@@ -131,6 +131,9 @@ def test_a_handover_that_the_nurses_had_asks_for_none(text: str, read: str) -> N
     ("text", "read"),
     [
         ("bed 9 line 710 mL at 1100, RT is giving him a neb", LINE),
+        ("bed 9 line 710 mL at 1100, trach care done by RT", LINE),
+        ("bed 9 line 710 mL at 1100, lungs sound better per RT", LINE),
+        ("bed 9 line 710 mL at 1100, he fell asleep while I was talking", LINE),
         ("bed 9 line 710 mL at 1100, wife left", LINE),
         ("bed 9 line 710 mL at 1100, IV in left arm", LINE),
         ("bed 9 line 710 mL, that was at 1100, she is asleep", LINE),
