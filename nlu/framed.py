@@ -34,7 +34,7 @@ from .patterns.framing import (
 from .patterns.leads import BED_WORDS
 from .statements import Away, Back, Checked, Described, Mark, Ordered
 
-BESIDE_SOMEBODY = (Mark, Checked, Described, Ordered, Away, Back)
+BESIDE_SOMEBODY = (Mark, Described, Ordered, Away, Back)
 """What somebody does beside one of these changes nothing of it; "tube pulled when he rolled" is asked."""
 STOPS = frozenset({".", "?", ";", "!", ",", ":", "-", "(", ")"})
 AT = frozenset({"at", "@"})

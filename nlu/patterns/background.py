@@ -41,7 +41,7 @@ WHEN = frozenset(
     {"as", "while", "whilst", "when", "before", "after", "once", "since", "until", "till", "then"}
 )
 """Behind these a clause says when it was: the line beside it must have a time of its own."""
-HEDGES = frozenset({"just", "also", "now", "apparently", "meanwhile", "currently", "only", "still", "even"})
+HEDGES = frozenset({"just", "also", "now", "apparently", "meanwhile", "currently"})
 _VERBS = """
 is are was were isn't wasn't has have had hasn't will went came goes comes gets got looks looked feels felt
 seems wants wanted needs needed says said did does likes loves keeps slept ate walked sat stood asked
@@ -70,7 +70,7 @@ upright tangled twisted pulled pull pulling pulls tugged tug tugging yanked yank
 removing removal dislodged displaced changed change changing swapped swap swapping replaced replace
 exchanged exchange insert inserted placed stitch stitches suture sutured sutures raised lifted higher above
 hiss hissing whistling gurgling noise alarm alarming crepitus emphysema sob collapsed collapse worried
-worse worsening crash crashing arrest died dead death passed stopped stop stops
+coughs breathes breathing worse worsening crash crashing arrest died dead death passed stopped stop stops
 """
 _OF_WHAT_WAS_TOLD = """
 it it's its itself that that's this these those them which wrong incorrect correct correction corrected

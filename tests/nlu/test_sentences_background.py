@@ -72,6 +72,7 @@ def test_what_somebody_does_before_a_line_leaves_its_bed_and_its_line(text: str)
         ", he pulled it off",
         ", wife asks what's his total",
         ", transport left with him",
+        ", no leak, only when he coughs",
         ", they came for him at 1130",
         ", her neighbour has 300 as well",
     ],
