@@ -38,6 +38,28 @@ TURNED = frozenset({"to", "now", "turned", "became", "gone", "went", "is", "into
 """Behind these a look is how it has turned, whenever that was: "from serous to bloody yesterday"."""
 HANDING = frozenset({"handover", "handoff", "report"})
 PAST = frozenset({"was", "were", "previously", "formerly", "less"})
+NOT = frozenset({"not", "isn't", "isnt", "aint", "ain't", "stopped"})
+OF_BLOOD = frozenset(
+    {"thinner", "thinners", "transfusion", "transfusions", "pressure", "pressures", "test", "tests", "work"}
+    | {"sugar", "sugars", "gas", "gases", "culture", "cultures", "taken", "sample", "samples", "products"}
+    | {
+        "results",
+        "bank",
+        "glucose",
+        "count",
+        "running",
+        "hung",
+        "sent",
+        "up",
+        "unit",
+        "units",
+        "loss",
+        "going",
+    }
+)
+"""Behind "blood" these make it the patient's, and nothing that is in the drain."""
+CLOTTED = frozenset({"clot", "clots", "dark", "blood", "brown", "bloody", "clotted"})
+CLEARED = frozenset({"gone", "cleared", "resolved", "stopped", "settled"})
 SHADES = frozenset({"more", "a", "bit", "very", "quite", "just", "only", "mostly", "light", "clear"})
 AT = frozenset({"at", "on", "during", "in"})
 SINCE = frozenset({"since", "after", "before", "from"})
@@ -50,10 +72,33 @@ def as_before(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     if "same" in labels:
         checks = tuple(c for c in cues if c.label in OF_CHECKS)
         cues = tuple(_of_check(cue, checks, toks) for cue in cues)
+    if "fluid" in labels:
+        cues = tuple(_of_now(cue, cues, toks) for cue in cues)
     old = _old_looks(cues, toks) if "fluid" in labels else []
     if "ask" in labels and labels & FOUND:
         old += _handovers(cues, toks)
     return _left_out(cues, old) if old else cues
+
+
+def _of_now(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
+    """ "on blood thinners", "blood earlier, clear now", "a bit of blood, gone now": no look of now."""
+    if cue.label == "old" and cue.end - cue.start == 1 and word(toks, cue.end) in CLOTTED:
+        return cue._replace(label="filler", value="")  # "old dark red clots": no old canister
+    if cue.label != "fluid":
+        return cue
+    of_patient = word(toks, cue.start) == "bloods" or (
+        word(toks, cue.end - 1) == "blood" and word(toks, cue.end) in OF_BLOOD
+    )
+    alone = not any(c.label == "fluid" and c is not cue for c in cues)
+    gone = alone and (word(toks, cue.end) in EARLIER - {"yesterday"} or _is_gone(toks, cue.end))
+    return cue._replace(label="word", value="look") if of_patient or gone else cue
+
+
+def _is_gone(toks: Toks, k: int) -> bool:
+    """ ", gone now", "but cleared"."""
+    while word(toks, k) in {",", "but", "now", "has", "it's", "its", "all", "then", "and", "-"}:
+        k += 1
+    return word(toks, k) in CLEARED and word(toks, k + 1) in {"", "now", ".", ",", "up", "again", "since"}
 
 
 def _left_out(cues: tuple[Cue, ...], spans: list[tuple[int, int]]) -> tuple[Cue, ...]:
@@ -84,8 +129,14 @@ def _is_before_check(cue: Cue, checks: tuple[Cue, ...], toks: Toks) -> bool:
     while word(toks, k) in BETWEEN and k < cue.end + MOST_BETWEEN:
         k += 1
     found = (c for c in checks if cue.end <= c.start <= k and c.value not in {"none", "no"})
-    named = any(not number_follows(toks, c.end) for c in found) or word(toks, k) in NAMING
+    since = word(toks, k) in {"check", "checks"} and not checks and _is_since(cue, toks)
+    named = any(not number_follows(toks, c.end) for c in found) or (word(toks, k) in NAMING and not since)
     return named and (k > cue.end or word(toks, cue.end - 1) in UNCHANGED | {"last"})
+
+
+def _is_since(cue: Cue, toks: Toks) -> bool:
+    """ "same as last check", "no change since last check": since when, where no check is told."""
+    return not {"last", "since", "previous", "as", "from"}.isdisjoint(toks.said[cue.start : cue.end])
 
 
 def _old_looks(cues: tuple[Cue, ...], toks: Toks) -> list[tuple[int, int]]:
@@ -102,6 +153,9 @@ def _past(look: Cue, toks: Toks) -> tuple[int, int] | None:
         k -= 1
     if word(toks, k) in PAST:
         return k, look.end
+    if word(toks, k) in NOT or (word(toks, k) == "longer" and word(toks, k - 1) == "no"):
+        any_more = 2 if word(toks, look.end) == "any" else int(word(toks, look.end) in {"anymore", "now"})
+        return k - (word(toks, k) == "longer"), look.end + any_more
     before = word(toks, look.end) in EARLIER
     handed = word(toks, look.end) in AT and word(toks, look.end + 1) in HANDING
     if not (before or handed) or word(toks, k) in TURNED:

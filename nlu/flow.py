@@ -40,6 +40,21 @@ def _over(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             yield "an amount over a length of time"
 
 
+def _or_when(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "8 drained at 1500": how much came, or when; with an amount beside it, it is when."""
+    for item in items:
+        if item.role == "volume" and item.lead == "amount" and item.at and item.full_clock and not item.unit:
+            yield "how much came, or when"
+
+
+def _when_again(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "clamped 20 min ago at 1955": once more when, or a line."""
+    for before, item in pairwise(items):
+        ago = before.role == "time" and word(toks, before.end - 1) == "ago"
+        if ago and item.role == "level" and item.at and item.full_clock and not item.unit:
+            yield "when that was, or a line"
+
+
 def _is_amount_of_it(item: Item) -> bool:
     """A bare level, or what is a time only for want of another place: "240 for the night, line 880"."""
     return item.loose_time or _is_bare_level(item)
@@ -211,4 +226,6 @@ OVER_TIME = (
     Rule(_before_an_amount, frozenset({"volume"})),
     Rule(_of_both, frozenset({"level"}), frozenset({"both"})),
     Rule(_after_an_amount, frozenset({"volume"})),
+    Rule(_or_when, frozenset({"volume"}), frozenset({"at", "@"})),
+    Rule(_when_again, frozenset({"level"}), frozenset({"ago"})),
 )

@@ -10,8 +10,9 @@ from collections.abc import Iterator
 
 from .clock import clocks
 from .items import FULL_HOUR
-from .numbers import Toks, starts_number, word
+from .numbers import Toks, is_digits, starts_number, word
 from .patterns.clockwords import NOON
+from .patterns.leads import BED_WORDS
 from .pipeline import Cue
 
 UNSENT = frozenset(
@@ -32,7 +33,8 @@ OF_IT = frozenset(
 """Behind it these say no more; "that" may be the line that is denied."""
 STOPS = frozenset({"", ".", ",", ";", "!", "-", "(", ")", "as", "because", "bc", "cos", "cuz", "and", "no"})
 FORGOT = frozenset({"forgot", "forgotten", "missed"})
-LATE = FORGOT | SENDING | SENDING_NOW
+MISSED = frozenset({"missed", "skipped"})
+LATE = MISSED | FORGOT | SENDING | SENDING_NOW | {"ago"}
 THE = frozenset({"the", "my", "our", "a", "this"})
 LINES = frozenset({"one", "mark", "line", "reading", "entry", "level", "hourly"})
 SETTLING = frozenset({"choice", "kind", "neg", "no", "yes", "repair", "plan"})
@@ -45,7 +47,7 @@ def with_late(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, with what only says that a line comes late as words that say nothing of it."""
     if toks.words.isdisjoint(LATE):
         return cues
-    late = [*_unsent(cues, toks), *_forgotten(cues, toks), *_only_now(toks)]
+    late = [*_unsent(cues, toks), *_forgotten(cues, toks), *_only_now(toks), *_ago(toks), *_missed(toks)]
     inside = {k for cue in late for k in range(cue.start, cue.end)}
     kept = [cue for cue in cues if inside.isdisjoint(range(cue.start, cue.end))]
     return tuple(sorted([*kept, *late], key=lambda cue: cue.start)) if late else cues
@@ -80,6 +82,21 @@ def _only_now(toks: Toks) -> Iterator[Cue]:
             yield Cue("filler", "", k, end + 1)
 
 
+def _missed(toks: Toks) -> Iterator[Cue]:
+    """ "missed bed 5 at 1800": there is no line of then."""
+    for k, said in enumerate(toks.said):
+        if said in MISSED and word(toks, k + 1) in BED_WORDS and starts_number(toks, k + 2):
+            yield Cue("neg", "", k, k + 1)
+
+
+def _ago(toks: Toks) -> Iterator[Cue]:
+    """ "marked 20 min ago at 760": when it was is told, so that it was at so much."""
+    for k, said in enumerate(toks.said):
+        if said == "ago" and word(toks, k + 1) == "at" and starts_number(toks, k + 2):
+            whole = len(word(toks, k + 2)) == FULL_HOUR and any(clocks(toks, k + 2))
+            yield from [Cue("levelat", "", k + 1, k + 2)] * (not whole)
+
+
 def _told_late(cues: tuple[Cue, ...], toks: Toks) -> Iterator[tuple[int, int]]:
     """Where "never sent" or "forgot to send" begins and ends."""
     yield from ((cue.start, end) for cue in cues if (end := _sending(cue, toks)))
@@ -92,6 +109,11 @@ def _forgotten(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
     """ "forgot to send the 1700 for bed 10, was 500", "never sent the noon one on 10, it was 500"."""
     for start, end in _told_late(cues, toks):
         at = end + (word(toks, end) in {"in", "you"})
+        of_bed = word(toks, at) in BED_WORDS and is_digits(toks, at + 1) and word(toks, at + 2) == "at"
+        ends = _time(toks, at + 3) if of_bed else 0
+        if ends and any(starts_number(toks, k) for k in range(ends, len(toks))):
+            yield Cue("filler", "", start, at)  # "forgot to text bed 5 at 1800, it was 580"
+            continue
         named = word(toks, at) in THE
         ends = _time(toks, at + named) if named or word(toks, at) in NOON else 0
         if ends:

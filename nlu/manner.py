@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from .items import FULL_HOUR, Item
 from .neighbours import phrase_of
-from .numbers import Toks, is_digits, word
+from .numbers import Toks, is_digits, starts_number, word
 from .patterns.asides import THINGS
 from .patterns.narrated import WHOSE
 
@@ -52,6 +52,14 @@ SCANNED = frozenset(
     | {"lungs", "thoracic", "guided", "biopsy", "angio", "angiogram", "contrast", "aorta", "tap", "kub"}
 )
 """Behind the name of a scan: of what it is taken."""
+SKIN = frozenset(
+    {"dressing", "dressings", "drsg", "dsg", "site", "skin", "wound", "insertion", "gauze", "sutures"}
+)
+ON_SKIN = frozenset(
+    {"leaking", "leak", "oozing", "ooze", "weeping", "wet", "around", "round", "at", "the", "from"}
+)
+CONTRASTS = frozenset({"but", ",", ";", "though", "however"})
+CANISTERS = frozenset({"chamber", "canister", "box", "bottle", "drain", "system"})
 SETTING = frozenset(
     {"increase", "decrease", "reduce", "raise", "lower", "turn", "drop", "wean", "titrate", "bump"}
     | {"crank", "dial", "bring", "change", "keep", "leave", "maintain", "continue", "set", "go", "down"}
@@ -92,7 +100,29 @@ def beside_checks(scope: list[Item], clause: list[Item], toks: Toks) -> list[Ite
     order = next((i.end for i in clause if i.role == "cue" and i.value == "order"), len(toks))
     ordered = {i.start for i in clause if i.start >= order and word(toks, i.start) in SETTING}
     scope = [i for i in scope if i in clause or not _is_done_beside(i, toks)]
+    skin = _of_skin(scope, toks)
+    scope = [i for i in scope if i.start not in skin]
     return [i for i in scope if not (i.unread and i.start in ordered)]
+
+
+def _of_skin(scope: list[Item], toks: Toks) -> range:
+    """ "dressing leaking but no air leak": what is told of the skin, before a leak that is named whole."""
+    check = next((i for i in scope if i.value == "leak" and _is_of_drain(i, toks)), None)
+    end = check.start if check is not None else 0
+    first = next((k for k in range(end) if word(toks, k) in SKIN), end)
+    while word(toks, first - 1) in ON_SKIN and first > 0:
+        first -= 1
+    joint = next((k for k in range(end - 1, first, -1) if word(toks, k) in CONTRASTS), first)
+    numbers = any(starts_number(toks, k) for k in range(first, joint))
+    return range(first, joint + 1) if joint > first and not numbers else range(0)
+
+
+def _is_of_drain(leak: Item, toks: Toks) -> bool:
+    """ "air leak", "bubbling", "leak in the chamber": no leak of the dressing."""
+    behind = word(toks, leak.end + 1 + (word(toks, leak.end + 1) == "the"))
+    return "leak" not in toks.said[leak.start : leak.end] or (
+        "air" in toks.said[leak.start : leak.end] or (word(toks, leak.end) == "in" and behind in CANISTERS)
+    )
 
 
 def _is_scanned(item: Item, toks: Toks) -> bool:

@@ -12,6 +12,7 @@ from .aloud import without_now, without_remarks
 from .apart import by_sentence, joined
 from .eachbed import by_clause, by_tube
 from .framed import framed
+from .hindered import hindered
 from .items import Item
 from .labels import bed_index
 from .lattice import LONG, Lattice
@@ -39,9 +40,9 @@ MANY = 400
 WORK = 2000
 """Readings times tokens: what a long message may cost."""
 
-AGAIN_DICTATED = (joined, by_clause, beside, without_remarks, by_row)
+AGAIN_DICTATED = (joined, by_clause, beside, without_remarks, by_row, hindered)
 """How a message that would be asked is read again; its stops are those of the recogniser."""
-AGAIN_TYPED = (by_sentence, joined, by_clause, by_tube, zipped, framed, beside, by_row)
+AGAIN_TYPED = (by_sentence, joined, by_clause, by_tube, zipped, framed, beside, by_row, hindered)
 
 
 class Hypothesis(NamedTuple):

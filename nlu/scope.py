@@ -112,9 +112,19 @@ def _planned(items: list[Item], toks: Toks) -> list[Item]:
         start = next((j + 1 for j in range(k, -1, -1) if _is_break(items[j])), 0)
         if said in COMING and is_of_later(items, k, start, _clause_end(items, k)):
             continue
+        start += said in GOALS and _is_bed_of_goal(items, start, k)
         end = condition_end(items, k) if word(toks, cue.start) in CONDITIONS else _clause_end(items, k)
         _deny(items, start, end, CLAIMED if said in GOALS else DENIED, planned=True)
     return items
+
+
+def _is_bed_of_goal(items: list[Item], start: int, k: int) -> bool:
+    """ "7 goal is under 200, line is 130": the number that only says where, before the goal's own."""
+    first = items[start]
+    bed = (
+        start == k - 1 and first.role == "num" and first.label is not None and not (first.lead or first.unit)
+    )
+    return bed and any(i.role in SAYS for i in items[k + 1 : _clause_end(items, k)])
 
 
 def _is_past(items: list[Item], k: int, toks: Toks) -> bool:

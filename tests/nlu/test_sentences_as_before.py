@@ -15,7 +15,7 @@ from .saying import reading
         ("bed 10 leak same", "checked bed=10 air_leak=present"),
         ("7 color same as before", "ask bed"),
         ("bed 4 checks unchanged", "ask kind"),
-        ("14 same as last check", "ask bed"),
+        ("14 same as last check", "drained bed=14 volume_ml=0"),
         ("12 same suction, no leak", "checked bed=12 air_leak=none"),
         ("12 450 at 1850 same suction", "mark bed=12 at=18:50 level_ml=450"),
         (
