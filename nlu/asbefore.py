@@ -58,9 +58,10 @@ OF_BLOOD = frozenset(
     }
 )
 """Behind "blood" these make it the patient's, and nothing that is in the drain."""
+BAGS = frozenset({"unit", "units", "bag", "bags", "pint"})
 CLOTTED = frozenset({"clot", "clots", "dark", "blood", "brown", "bloody", "clotted"})
 CLEARED = frozenset({"gone", "cleared", "resolved", "stopped", "settled"})
-SHADES = frozenset({"more", "a", "bit", "very", "quite", "just", "only", "mostly", "light", "clear"})
+SHADES = frozenset({"being", "more", "a", "bit", "very", "quite", "just", "only", "mostly", "light", "clear"})
 AT = frozenset({"at", "on", "during", "in"})
 SINCE = frozenset({"since", "after", "before", "from"})
 OWN = frozenset({"the", "my", "this", "last", "morning", "night"})
@@ -86,8 +87,9 @@ def _of_now(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
         return cue._replace(label="filler", value="")  # "old dark red clots": no old canister
     if cue.label != "fluid":
         return cue
-    of_patient = word(toks, cue.start) == "bloods" or (
-        word(toks, cue.end - 1) == "blood" and word(toks, cue.end) in OF_BLOOD
+    of_patient = word(toks, cue.end - 1) == "blood" and (
+        word(toks, cue.end) in OF_BLOOD
+        or (word(toks, cue.start - 1) == "of" and word(toks, cue.start - 2) in BAGS)
     )
     alone = not any(c.label == "fluid" and c is not cue for c in cues)
     gone = alone and (word(toks, cue.end) in EARLIER - {"yesterday"} or _is_gone(toks, cue.end))

@@ -60,6 +60,8 @@ def with_moved_line(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     said = toks.said[first + 1 : to]
     numbers = [k for k, w in enumerate(said) if w.isdecimal() and len(w) >= LEVEL]
     pointed = numbers[:1] == [1] and said[0] in {"the", "my", "that", "this"}
+    if word(toks, first) == "put" and not (pointed and _is_from_bed_to_bed(toks, to)):
+        return cues
     line = not LINED.isdisjoint(said) and (numbers or not (MARKS | {"last"}).isdisjoint(said))
     timed = sum(map(str.isdecimal, said)) > 1 and not {"at", "@"} & set(said)  # "move bed 5 1800 to bed 6"
     if word(toks, first) not in MOVING or not (pointed or line or timed or said == ("my", "last")):
@@ -67,3 +69,8 @@ def with_moved_line(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     kept = [c for c in cues if c.start > first and (c.label != "ask" or c.start >= to)]
     moved = [Cue("kind", "corrected", first, first + 1), *kept]
     return (*(c for c in cues if c.end <= first), *moved)
+
+
+def _is_from_bed_to_bed(toks: Toks, k: int) -> bool:
+    """ "put the 1900 from bed 3 under bed 8"; "put the 340 on bed 3" tells a line."""
+    return word(toks, k) == "from" and sum(w in BED_WORDS for w in toks.said[k:]) > 1

@@ -42,7 +42,19 @@ READ_OFF = frozenset(
         "pain score",
         "temp",
     }
-    | {"temperature", "hr", "heart rate", "pulse", "rr", "labs", "lab", "gcs", "vitals stable", "obs stable"}
+    | {
+        "temperature",
+        "hr",
+        "heart rate",
+        "pulse",
+        "rr",
+        "labs",
+        "lab",
+        "bloods",
+        "gcs",
+        "vitals stable",
+        "obs stable",
+    }
     | {"dressing", "dressings", "drsg", "dressing changed", "dressing change", "dressing intact"}
 )
 """What is measured in no millilitres."""

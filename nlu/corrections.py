@@ -21,7 +21,7 @@ WROTE = frozenset({"wrote", "typed", "put", "entered", "sent", "texted"})
 SLIPS = frozenset({"but", "mistake", "error", "sorry"})
 """Beside "not 45 but 54" these say no more than that."""
 APOLOGIES = frozenset({"apologies", "apology", "apologize", "apologise", "pardon", "whoops", "oops", "sry"})
-MOVING = frozenset({"move", "transfer", "shift", "switch"})
+MOVING = frozenset({"move", "transfer", "shift", "switch", "reassign", "put"})
 """Asked for with a line behind it, these put it where it belongs."""
 PAIR = 2
 BUT_REACH = 6
@@ -164,7 +164,7 @@ def _is_slip(said: tuple[str, ...]) -> bool:
 def without_told(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces of a correction without the words that only say that something was entered."""
     turn = turn_behind(items, toks)
-    plain = ENTERED | APOLOGIES | {"onto"} | ({"as"} if turn else set())
+    plain = ENTERED | APOLOGIES | BELONGING | {"onto"} | ({"as"} if turn else set())
     plain |= SLIPS if _is_not_but(items) or _put_wrongly(items, toks) else frozenset()
     return tuple(
         i

@@ -19,6 +19,7 @@ HINDERED = frozenset(
         "couldn't",
         "couldnt",
         "missed",
+        "skipped",
         "unable",
         "supposed",
         "meant",
@@ -32,7 +33,7 @@ HINDERED = frozenset(
 )
 """With one of these it is told that a line was not read when it should have been."""
 WHEN = frozenset({"at", "for", "by", "@", "due"})
-STOPS = frozenset({",", ".", ";", ":", "-", "but"})
+STOPS = frozenset({",", ".", ";", ":", "-", ")", "but"})
 TELLING = frozenset({"kind", "what", "leak", "fluid", "tidal", "amount", "output", "same"})
 """Cues that tell of the drain: such a head is more than why."""
 MOST_STOPS = 3

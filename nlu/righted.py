@@ -162,7 +162,8 @@ class Correction(Sorted):
         free, right = self.nums.free, self.times.now if timed else []
         right = right or ([self.meant] if self.meant is not None else [])
         names = len(free) == 1 and bool(right) and free[0].start < right[0].start
-        return names or self.moves or any(map(self._only_names, (self.beds, self.tubes)))
+        given = belongs(self.items) and bool(self.beds.now or self.tubes.now)  # "the 540 belongs to bed 11"
+        return names or given or self.moves or any(map(self._only_names, (self.beds, self.tubes)))
 
     def _only_names(self, sides: Sides) -> bool:
         """Whether the one number stands before the right one of two beds, or of two tubes."""

@@ -209,7 +209,7 @@ class Sorted:
     def _is_entered(self, item: Item) -> bool:
         """ "entered 1050 on 12": the value that was told."""
         before = {word(self.toks, item.start - 1), word(self.toks, item.start - 2)}
-        if word(self.toks, item.start - 1) in PLACED | {"at"}:
+        if self.moves or word(self.toks, item.start - 1) in PLACED | {"at"}:
             return False  # "the mark i sent for 1930", "put on 11"
         told = (
             bool(before & ENTERED)

@@ -26,16 +26,27 @@ PLAIN = frozenset(
 STOPS = frozenset({",", ".", ";", "-", "("})
 OPENING = STOPS | {"because", "bc", "cos", "cuz", "as", "since"}
 WHO = frozenset(
-    {"i", "i'd", "we", "he", "she", "they", "it", "the", "his", "her", "my", "must", "misread", "read"}
+    {
+        "i",
+        "i'd",
+        "we",
+        "he",
+        "she",
+        "they",
+        "somebody",
+        "someone",
+        "it",
+        "the",
+        "his",
+        "her",
+        "my",
+        "must",
+        "misread",
+        "read",
+    }
 )
 """Behind a stop these begin what was the reason."""
-DOUBTFUL = (
-    EARLIER
-    | LATER
-    | NO
-    | YES
-    | {"bed", "room", "not", "this", "that", "same", "both", "canister", "box", "?"}
-)
+DOUBTFUL = EARLIER | LATER | NO | YES | {"not", "this", "that", "same", "both", "canister", "box", "?"}
 ALL = EARLIER | LINES | WRONG | PLAIN | NO | YES
 
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from .asking import AUXILIARY
 from .items import FINDINGS, Item, is_of_now
 from .numbers import word
 from .patterns.asides import RELATIVES, STAFF
@@ -67,13 +68,13 @@ EVENTS = frozenset({"exchanged", "removed", "placed", "away", "back", "left", "m
 
 def without_reasons(items: Pieces, read: Read) -> Pieces:
     """The pieces of a message that asks, without clauses that only say why, and without what is planned."""
-    if there(items).isdisjoint(ASKS):
+    if there(items).isdisjoint(ASKS) and word(read.tokens, 0) not in AUXILIARY:
         return items
     clauses = list(_clauses(items))
     asides = [_is_aside(clause, read) for clause in clauses]
     planned = [not aside and _is_planned(clause) for clause, aside in zip(clauses, asides, strict=True)]
     rest = [c for c, a, p in zip(clauses, asides, planned, strict=True) if not (a or p)]
-    if len(rest) == len(clauses) or not rest or not all(map(_asks, rest)):
+    if len(rest) == len(clauses) or not rest or not all(_asks(c, read) for c in rest):
         return items
     return tuple(
         item
@@ -92,9 +93,11 @@ def _clauses(items: Pieces) -> Iterator[Pieces]:
             begun = k
 
 
-def _asks(clause: Pieces) -> bool:
+def _asks(clause: Pieces, read: Read) -> bool:
     """Whether it asks and tells nothing."""
-    asks = any(i.role == "cue" and i.value in ASKS for i in clause)
+    asks = word(read.tokens, _stretch(clause, read)[0]) in AUXILIARY or any(
+        i.role == "cue" and i.value in ASKS for i in clause
+    )
     return asks or all(_names_bed(i) or i.role == "sep" or i.unread for i in clause)
 
 
@@ -144,7 +147,7 @@ def _is_aside(clause: Pieces, read: Read) -> bool:
 def _stretch(clause: Pieces, read: Read) -> tuple[int, int]:
     """Where a clause begins, words that are no pieces with it, and where it ends."""
     said = [i for i in clause if i.role != "sep"]
-    start, end = said[0].start, said[-1].end
+    start, end = (said[0].start, said[-1].end) if said else (0, 0)
     while start and word(read.tokens, start - 1) not in {",", ".", ";", "?", "!", "-", ":", "and", "&"}:
         start -= 1
     return start, end

@@ -206,6 +206,7 @@ def _may_be_by_hand(items: tuple[Item, ...], text: str) -> bool:
 
 def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement | Unclear:
     """What is taken back: the last message, or the line of that bed and time."""
+    items = tuple(i.as_role("bed") if i.role == "num" and _is_bed_behind(i, items) else i for i in items)
     beds = list(dict.fromkeys(i.label for i in items if i.role == "bed"))
     tubes = [i.name for i in items if i.role == "tube"]
     if any(i.role == "bed" or (i.role == "num" and not _is_one(i)) for i in items):

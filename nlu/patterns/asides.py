@@ -53,7 +53,7 @@ behind beside next between around
 """
 PLACES = frozenset(_WHERE.split())
 _LOOKS = """
-clots clot clotty only strands
+clots clot clotty only strands few
 liquid minimal mild slight small tiny moderate large big some good nice nicely normal gentle vigorous brisk
 frank frankly cloudy clear thick thin free remains remaining drainage draining output noted seen present
 visible ongoing continues continuing only still currently resp resps respiration respirations respiratory

@@ -102,6 +102,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "j tube", "g tube", "gj tube", "ultrasound", "vent", "ventilator", "dose", "doses", "tablets",
         "vitals", "nausea", "peripheral iv", "cc/hr of", "infusing", "infusion", "infused", "running at",
         "drip", "gtt", "antibiotic", "antibiotics", "fever", "febrile", "tmax", "co2", "etco2", "lab",
+        "bloods",
         "labs", "parking", "locker", "door code", "code is", "fax", "zip", "room temp", "bair hugger",
         "icp", "cpp", "sao2", "osat", "o2 sat", "o2 sats", "bicarb", "chloride", "chest xray", "cxr",
         "appointment", "meeting", "lumbar puncture", "drsg", "wound drain", "wound", "incision",

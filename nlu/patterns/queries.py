@@ -62,7 +62,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "how is it trending", "how's it trending", "tapering off",
     ),
     "ask:due": (
-        "(which|what|who) (ones|beds|is|are) (are|) late",
+        "(which|what|who) (ones|beds|is|are) (are|) late", "(any|any beds|any rooms|anyone|anything) late",
         "(what's|whats|what is|who's|who is|anything|anyone) left to (mark|check|read|do)",
         "(when|what time) do (i|we) (have to|need to|got to|gotta|next|) mark",
         "(which|what) (beds|rooms|ones) (are|) (due|overdue) (for|) (a|another|) (line|mark|reading)",
@@ -91,6 +91,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "when will (the|) (box|canister|chamber|bottle|drain) (on|in|for|) (fill up|fill)",
         "(when's|whens|when is|when's it|will) full", "need (a|) new (box|canister|chamber)", "capacity",
         "(close to|near to|close to being|getting close to) (full|capacity)",
+        "how (many|much) more (mls|ml|ccs|cc|) (fit|fits|can|will|before|until|till|to)",
         "how full", "(when will|when does|when will it) (hit|reach) (full|capacity)",
         "(box|canister|chamber|bottle) last", "last the (night|shift|day)",
         "when full is", "how many ml till", "how many ml until", "how much till", "how much until",
@@ -114,7 +115,8 @@ QUERIES: dict[str, tuple[str, ...]] = {
     "ask:beds": (
         "(which|what) beds (have|got) (a|) (chest tube|chest tubes|tube|tubes|drain|drains)",
         "(which|what|who) (beds|rooms|has|have|got) (a|have|has|got|) (chest drain|chest drains)",
-        "which beds", "list beds", "what beds", "who has chest tubes", "census", "who has a chest tube",
+        "which beds", "bed list", "list beds",
+        "what beds", "who has chest tubes", "census", "who has a chest tube",
         "all beds", "list of beds", "list the beds", "show beds", "which patients have chest tubes",
         "who has tubes", "beds list", "show me the beds", "what beds do we have",
         "who has drains", "all patients",

@@ -97,3 +97,37 @@ def test_a_line_is_given_to_another_bed_and_a_patient_may_have_moved(text: str, 
 )
 def test_a_line_is_taken_back_for_a_reason_that_tells_nothing_more(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("put the 1800 from bed 3 under bed 8", "corrected bed=3 at=18:00 to_bed=8"),
+        ("move the 1800 from bed 3 under bed 8", "corrected bed=3 at=18:00 to_bed=8"),
+        ("reassign bed 3 1800 to bed 8", "ask kind"),
+        ("the 540 belongs to bed 11", "corrected was_ml=540 to_bed=11"),
+        ("put the 340 on bed 5 at 1800", "mark bed=5 at=18:00 level_ml=340"),
+        ("put 340 down for bed 5 at 1800", "mark bed=5 at=18:00 level_ml=340"),
+        ("delete 0600 mark 20", "withdrawn bed=20 at=06:00"),
+        (
+            "no it was the previous entry that was off, somebody read the wrong side",
+            "answered answer=no choice=earlier_wrong",
+        ),
+        ("previous reading incorrect, I had the bed up", "answered choice=earlier_wrong"),
+        ("any beds late?", "asked topic=due"),
+        ("bed list pls", "asked topic=beds"),
+        ("how many more mls fit in bed 9", "asked bed=9 topic=capacity"),
+        ("how many mls has bed 9 drained today", "asked bed=9 topic=total window=day"),
+        ("bed 24 340 at 1800, bloods back", "ask level_ml"),
+        ("16 stopped being bloody, straw coloured now", "checked bed=16 at=19:05 fluid=serous"),
+        ("could not read bed 9 at 1730 (in the scanner), 820 at 1845", "ask kind; ask kind"),
+        ("skipped bed 9 at 1730", "ask kind"),
+    ],
+)
+def test_the_same_in_other_words(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+def test_a_dictated_line_belongs_to_another_bed() -> None:
+    said = "the noon mark I gave for bed eleven belongs to bed twelve"
+    assert reading(said, channel="voice") == "corrected bed=11 at=12:00 to_bed=12"
