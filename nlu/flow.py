@@ -43,7 +43,8 @@ def _over(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
 def _or_when(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "8 drained at 1500": how much came, or when; with an amount beside it, it is when."""
     for item in items:
-        if item.role == "volume" and item.lead == "amount" and item.at and item.full_clock and not item.unit:
+        whole = item.full_clock or item.spoken_clock
+        if item.role == "volume" and item.lead == "amount" and item.at and whole and not item.unit:
             yield "how much came, or when"
 
 

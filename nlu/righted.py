@@ -10,7 +10,7 @@ from .items import FINDINGS, RECENT, Item
 from .moments import LIST_REACH, since
 from .neighbours import phrase_of
 from .numbers import is_digits
-from .roles import OF_PATIENT, is_event
+from .roles import CHECK_LIMITS, OF_PATIENT, is_event
 from .sides import TURNS, Sides
 from .sorting import Sorted
 from .statements import Corrected, Mark, Statement, Unclear
@@ -193,7 +193,8 @@ class Correction(Sorted):
         asks = any(i.role == "cue" and i.value == "ask" and i.name == "due" for i in self.items)
         denied = any(i.role == "cue" and i.value == "neg" for i in self.items)
         asks |= denied and any(i.lead == "amount" for i in self.nums.all)  # "never drained 200"
-        asks |= any(i.role == "cue" and i.value in FINDINGS for i in self.items)  # "5 clear, 9 has the leak"
+        looked = FINDINGS | CHECK_LIMITS.keys()  # "5 clear, 9 has the leak", "suction should be 20 not 10"
+        asks |= any(i.role == "cue" and i.value in looked for i in self.items)
         return asks or any(is_no_line(i) or i.role == "foreign" for i in self.items)
 
     def _wrong_without_right(self, made: Corrected) -> str:

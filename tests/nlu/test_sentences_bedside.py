@@ -55,7 +55,7 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
         ("does 14 still have 2 tubes", "ask kind"),
         ("14 pt name bob smith 1110", "ask level_ml"),
         ("stop", "ask kind"),
-        ("is this the right number for blood bank", "ask bed"),
+        ("is this the right number for blood bank", "ask kind"),
         ("14 out of bed, 14 back in bed 1800", "ask level_ml"),
         ("14 will need ct scan 2000", "ask kind"),
         ("14 left at 1840", "ask level_ml"),

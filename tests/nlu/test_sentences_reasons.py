@@ -106,6 +106,8 @@ def test_a_line_is_taken_back_for_a_reason_that_tells_nothing_more(text: str, re
         ("move the 1800 from bed 3 under bed 8", "corrected bed=3 at=18:00 to_bed=8"),
         ("reassign bed 3 1800 to bed 8", "ask kind"),
         ("the 540 belongs to bed 11", "corrected was_ml=540 to_bed=11"),
+        ("bed 9 suction should be 20 rather than 10", "ask kind"),
+        ("bed 9 suction should be 20 not 10", "ask kind"),
         ("put the 340 on bed 5 at 1800", "mark bed=5 at=18:00 level_ml=340"),
         ("put 340 down for bed 5 at 1800", "mark bed=5 at=18:00 level_ml=340"),
         ("delete 0600 mark 20", "withdrawn bed=20 at=06:00"),

@@ -198,7 +198,7 @@ def test_since_when_an_amount_came_is_not_when_it_was_read(text: str, read: str)
         ("bed 12 1300 was not 945 but 954", "corrected bed=12 at=13:00 was_ml=945 level_ml=954"),
         ("bed 12 not 950 but 905", "corrected bed=12 was_ml=950 level_ml=905"),
         ("bed 12 is not at 950 but 905", "ask kind"),
-        ("bed 12 suction not 10 but 20", "ask level_ml"),
+        ("bed 12 suction not 10 but 20", "ask kind"),
         ("bed 12 did not drain 50 but 60", "ask kind"),
         ("bed 12 was not 1800 but 1810", "ask at"),
     ],

@@ -187,7 +187,7 @@ def test_a_spoken_decimal_behind_a_side_is_one_number() -> None:
         ("the line for bed twenty for stands at five forty", "ask level_ml"),
         ("line five forty mils bed twenty for", "ask level_ml"),
         ("to point one five litres on the canister bed eight", "ask level_ml"),
-        ("the 540 belongs to bed eleven", "ask level_ml"),
+        ("the 540 belongs to bed eleven", "ask bed"),
     ],
 )
 def test_when_a_line_was_read_and_whose_its_canister_is_put_nothing_right(text: str, read: str) -> None:

@@ -39,6 +39,7 @@ def test_the_time_that_was_missed_is_of_no_line(text: str, read: str) -> None:
     [
         ("8 drained at 1500", "ask volume_ml"),
         ("bed 8 dumped at 1800", "ask volume_ml"),
+        ("bed eight drained at fifteen hundred", "ask volume_ml"),
         ("bed 8 drained 1500", "drained bed=8 volume_ml=1500"),
         ("bed 8 drained 150 at 1500", "drained bed=8 at=15:00 volume_ml=150"),
         ("7 goal is under 200 for the day, line is 130 at 1800", "mark bed=7 at=18:00 level_ml=130"),
