@@ -18,6 +18,7 @@ from .endings import with_endings
 from .everyday import everyday
 from .followers import DEEP
 from .goingin import with_going_in
+from .idle import without_idle
 from .items import FULL_HOUR
 from .lately import with_late
 from .leaks import leaks
@@ -104,7 +105,8 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     found = of_each(leaks(with_occasions(found, toks), toks), toks)
     found = with_endings(plainly(found, toks, labelled), toks, labelled)
     found = with_late(everyday(with_carried_out(found, toks), toks), toks)
-    return read._replace(cues=with_newcomers(found, toks, voice=voice), labelled=labelled)
+    found = with_newcomers(without_idle(found, toks, labelled), toks, voice=voice)
+    return read._replace(cues=found, labelled=labelled)
 
 
 def _spoken(cue: Cue, toks: Toks) -> Cue:

@@ -1,0 +1,93 @@
+"""Words of remarks in which a word of ours asks, answers or puts right nothing."""
+
+from __future__ import annotations
+
+from .leads import LINES, MANY_LINES
+
+WEAK = frozenset(
+    {"change", "correct", "wrong", "actually", "really", "error", "update", "edit", "fix", "amend"}
+    | {"make it", "make the", "change the", "fix the", "has to be", "correct the", "is wrong", "was wrong"}
+)
+"""What is put right must be said beside these."""
+_LITTLE = """
+a an the of for on in to at is are was were be it's and or please pls plz sorry ok okay so just um uh er
+well oh now then with by from thanks thank you ta cheers hi hey hello right also too one i we my up down
+noon midday midnight am pm hours hrs hundred ml mls mils cc ccs milliliters millilitres
+"""
+LITTLE = frozenset(_LITTLE.split())
+"""Words that say nothing of what is told."""
+_OBJECTS = """
+it that this one ones these those number numbers value figure figures time times bed room side tube entry
+entries message msg text something patient pt person drain canister box chamber bottle typo mistake error
+earlier last previous before again twice chart charted sent put wrote typed entered should meant not
+checked checking log record note enter
+"""
+OBJECTS = LINES | MANY_LINES | frozenset(_OBJECTS.split())
+"""What is put right, or who and how: with one of these a correction may be told."""
+_ASKING = """
+what what's whats how how's hows which who who's when when's where where's why any anything anyone give
+show get send tell read list remind check need want can could please pls would should may repeat see look
+pull let's lets
+"""
+ASKING = frozenset(_ASKING.split())
+AUXILIARY = frozenset({"is", "are", "was", "were", "does", "did", "do", "has", "have", "am"})
+_SUBJECTS = """
+i you he she it we they the his her my our their this that there any anyone anything bed room rm we've
+your these those a an anybody everything someone 's s
+"""
+SUBJECTS = frozenset(_SUBJECTS.split())
+"""Behind an auxiliary at the start these make it a question."""
+OF_A_LAST = LINES | MANY_LINES | {"check", "checks", "shift", "night", "handover", "round", "rounds", "count"}
+OF_TIME = frozenset(
+    {"hour", "hours", "hr", "hrs", "half", "few", "couple", "shift", "night", "day", "h", "min", "mins"}
+    | {"minutes", "minute", "24h", "12h", "two", "three", "four", "six", "eight", "twelve"}
+)
+OPENING = frozenset(
+    {"hang", "hold", "just", "nice", "nothing", "happy", "there", "there's", "theres", "what"}
+)
+_IDIOMS = """
+out for the count
+well off
+knocked for six
+fell out with
+fell about
+fell asleep
+in full swing
+at any rate
+at this rate
+first rate
+all the same
+same old
+no change there
+out and about
+back on board
+on the board
+across the board
+wrong side of bed
+wrong side of the bed
+go wrong
+level best
+"""
+IDIOMS = tuple(tuple(idiom.split()) for idiom in _IDIOMS.strip().splitlines())
+"""What everybody says and of no drain."""
+SORE = frozenset({"is", "hurts", "aches", "ache", "pain", "killing", "sore", "was", "feels", "rub"})
+OF_SOMEBODY = frozenset(
+    {"his", "her", "my", "your", "their", "with", "tonight", "today", "here", "preceptor", "this"}
+)
+_OTHER_THINGS = """
+diet diets rehab clinic function functions conditioning con mattress monitor monitors monitoring meds
+nurse nurses ward floor exercises exercise step of monitored
+"""
+OTHER_THINGS = frozenset(_OTHER_THINGS.split())
+"""Behind a field of medicine these are what it is of, and no reason for a drain."""
+_INTENSIFIED = """
+hell freezing awful typical computer computers marvellous marvelous nightmare brilliant busy cold hot
+tired starving phone phones parking lovely good great late early long night shift joke mess rain weather
+thing
+"""
+INTENSIFIED = frozenset(_INTENSIFIED.split())
+"""Behind "bloody" these make it an oath."""
+TAKEN = frozenset({"taken", "sent", "drawn", "results", "test", "tests", "sugar", "sugars", "gas", "gases"})
+OTHERS_BEHIND_LEFT = frozenset(
+    {"my", "his", "her", "our", "their", "me", "him", "them", "us", "a", "an", "it", "some", "early", "work"}
+)
