@@ -15,7 +15,7 @@ from .doubts import CHECK_SLOTS, Doubts, check_value, whole
 from .drafts import SIDES, Draft, each_tube
 from .items import Item
 from .moments import LIST_REACH, REACH, Moment, distinct
-from .numbers import Toks
+from .numbers import Toks, word
 from .statements import (
     Away,
     Back,
@@ -127,6 +127,8 @@ class Builder:
         checks, ordered = dict(draft.checks), draft.ordered
         if draft.order is not None and ordered is None:
             ordered = checks.pop("suction", None)
+        elif ordered is not None and _is_said_twice(ordered, checks.get("suction"), self.toks):
+            del checks["suction"]
         if ordered is not None:
             yield Ordered(suction_cmh2o=whole(ordered)), {"suction_cmh2o": ordered}
         if checks:
@@ -283,3 +285,8 @@ def _each_named(said: list[Item]) -> tuple[str, ...]:
 
 def _said(**items: Item | None) -> dict[str, Item]:
     return {slot: item for slot, item in items.items() if item is not None}
+
+
+def _is_said_twice(ordered: Item, check: Item | None, toks: Toks) -> bool:
+    """ "order from pulm: bed 15 to gravity, no suction": still what was ordered, and nothing found."""
+    return check is not None and not (ordered.figure or check.figure) and word(toks, check.start) == "no"

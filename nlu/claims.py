@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from .items import FULL_HOUR, MEASURED, Item
 from .neighbours import phrase_of
-from .numbers import Toks, word
+from .numbers import Toks, glued, word
 from .renewed import CONTEXT
 
 CLAIMED = "claimed"
@@ -43,6 +43,10 @@ CLAIMABLE = frozenset({"", "at", "amount", "output"})
 DOSES = frozenset({"mg", "mcg", "g", "meq", "grams", "gram", "units"})
 CAME = frozenset({"out", "amount"})
 WHENCE = frozenset({"of", "from", "in", "into", "via"})
+HAVING = frozenset({"has", "have", "had", "he's", "she's", "got"})
+"""Before a device these tell that a patient has it, and the number before them is of something else."""
+FEWEST_TOLD = 2
+"""Numbers of a line: its bed or its level, and its time."""
 OWNERS = frozenset({"his", "her", "their", "the", "a", "pts", "patients"})
 
 
@@ -65,8 +69,7 @@ def claimed(items: list[Item], toks: Toks) -> list[Item]:
             items[k - 1] = items[k - 1].as_role(CLAIMED)
         timed = False
         for j in range(k + 1, len(items)) if not measured else ():
-            stops = items[j].role == "sep" and items[j].value in STRONG
-            if stops or _is_ours(items[j], own) or (own and items[j].role == "bed"):
+            if _ends_claim(items, j, toks) or _is_ours(items[j], own) or (own and items[j].role == "bed"):
                 break
             if (timed and items[j].role in SAYS) or items[j].value == "other":
                 break
@@ -107,9 +110,28 @@ def _claim_before(items: list[Item], k: int, toks: Toks) -> None:
     place = _place_before(items, k, toks)
     takes = place >= 0 and items[place].role in SAYS and items[place].lead in CLAIMABLE
     takes &= not (items[place].at and word(toks, items[k].start - 1) in OWNERS)  # "at 0941 the pump beeps"
+    takes &= not _is_had(items[place].end, items[k].start, toks)
     if takes and not _is_only_bed(items, place) and not _is_of_line(items, place):
         items[place] = items[place].as_role(CLAIMED)
         items[place + 1 : k] = [i._replace(value="filler") for i in items[place + 1 : k]]
+
+
+def _is_had(start: int, end: int, toks: Toks) -> bool:
+    """ "1820 he has a foley": what a patient has, behind the time of a line; not "450 he has out of it"."""
+    return word(toks, end - 1) in {"a", "an"} and not HAVING.isdisjoint(toks.said[start:end])
+
+
+def _ends_claim(items: list[Item], j: int, toks: Toks) -> bool:
+    return (items[j].role == "sep" and items[j].value in STRONG) or _opens_a_line(items, j, toks)
+
+
+def _opens_a_line(items: list[Item], j: int, toks: Toks) -> bool:
+    """ "foley emptied - 12 340 at 1900": behind a dash a bed begins, with its line."""
+    item = items[j]
+    dash = word(toks, item.start - 1) == "-" and not (glued(toks, item.start - 1) or glued(toks, item.start))
+    bed = item.role == "bed" or (item.value == "bed" and item.role == "cue") or item.label is not None
+    told = sum(i.role in SAYS or i.role == "time" for i in items[j:])
+    return dash and bed and told >= FEWEST_TOLD
 
 
 def _is_age(number: Item, cue: Item, toks: Toks) -> bool:

@@ -13,7 +13,7 @@ from .followers import DIALLED
 from .items import Item, is_now
 from .neighbours import phrase_of
 from .numbers import Toks, word
-from .patterns.leads import LEVEL_LEADS, MANY_LINES
+from .patterns.leads import LEVEL_LEADS, MANY_LINES, RANGING
 from .patterns.remarks import REMARKS
 from .renewed import CONTEXT, renewed
 from .roles import CHECK_LIMITS
@@ -301,9 +301,9 @@ def _is_start(items: list[Item], k: int, toks: Toks) -> bool:
         return False
     if (nxt.amount or 0) < (item.amount or 0):
         return False
-    climbs = word(toks, item.start - 2) in CLIMBS
+    climbs, ranged = (word(toks, item.start - 2) in words for words in (CLIMBS, RANGING))
     timed = word(toks, nxt.end) in {"at", "@"} and any(i.role in {"num", "time"} for i in items[k + 2 :])
-    return climbs or (timed and not item.at)
+    return climbs or (timed and not (ranged or item.at))
 
 
 def _risen(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:

@@ -283,6 +283,9 @@ def _ask(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
         return cue._replace(label="filler", value="")
     if cue.value == "handoff" and _is_handing_over(cue, toks):
         return _as_word(cue, "handover")
+    nothing = {word(toks, cue.start - 1), word(toks, cue.start - 2)} & {"nothing", "nowt", "nothin"}
+    if cue.value == "chart" and nothing and "?" not in toks.words:
+        return _as_word(cue, "charted")  # "drain goes with him, nothing to chart"
     taken = phrase_of(cue, toks) == "picking up" and toks.words.isdisjoint({"is", "drainage", "output"})
     more = any(o.label in {"ask", "question"} and o.start > cue.end for o in cues)
     if not (taken and more and (word(toks, cue.end) in BED_WORDS or number_follows(toks, cue.end))):

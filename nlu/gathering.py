@@ -179,6 +179,9 @@ class Gathering(Findings):
             draft.time_before = item  # "no change since the 1050 at 1500": when that line was
             return
         if draft.time is not None and is_now(draft.time):
+            ago = any(c.style == "ago" for c in item.clocks)  # "340 now, physio came 20 min ago"
+            read = draft.level is not None and draft.level.end == draft.time.start
+            draft.faults += ago and read and item.start > draft.time.end + 1
             draft.time = item
             return
         if is_now(item) and draft.kind == "exchanged" and draft.final is not None:

@@ -10,15 +10,18 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from typing import NamedTuple
 
+from .lengths import length
 from .neighbours import phrase_of
 from .numbers import Toks, is_digits, is_inside_number, starts_number, word
 from .patterns.background import HIMSELF, SPEAKER
+from .patterns.clockwords import AGO
 from .patterns.idle import (
     ASKING,
     AUXILIARY,
     IDIOMS,
     INTENSIFIED,
     LITTLE,
+    NEEDING,
     OBJECTS,
     OF_A_LAST,
     OF_SOMEBODY,
@@ -26,9 +29,11 @@ from .patterns.idle import (
     OPENING,
     OTHER_THINGS,
     OTHERS_BEHIND_LEFT,
+    SAME_THINGS,
     SORE,
     SUBJECTS,
     TAKEN,
+    WANTING,
     WEAK,
 )
 from .patterns.leads import BED_WORDS, LINES
@@ -70,9 +75,12 @@ def without_idle(
         idle -= righted  # "correct bed 13 1800 to 1150, i read the wrong column"
     if not idle:
         return cues
-    return tuple(
-        Cue("word", phrase_of(cue, toks), cue.start, cue.end) if cue.start in idle else cue for cue in cues
-    )
+    return tuple(_as_word(cue, toks) if cue.start in idle else cue for cue in cues)
+
+
+def _as_word(cue: Cue, toks: Toks) -> Cue:
+    said = phrase_of(cue, toks)
+    return Cue("filler" if said == "that was" else "word", said, cue.start, cue.end)
 
 
 def _has_figures(toks: Toks, labelled: Mapping[int, tuple[int, str]]) -> bool:
@@ -156,15 +164,23 @@ def _adjoins(cue: Cue, stretch: Stretch, toks: Toks) -> bool:
 def _correction(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
     """ "for a change", "he's actually asleep": nothing is put right there."""
     said = phrase_of(cue, toks)
+    if said == "that was":
+        return _is_ago(cue.end, toks)
     if said not in WEAK:
         return False
-    if said == "change" and word(toks, cue.start - 1) in {"a", "no"}:
+    if said == "change" and word(toks, cue.start - 1) == "a" and word(toks, cue.start - 2) not in NEEDING:
         return True
     if said == "wrong" and not _is_of_another(cue, stretch, toks, taken):
         return False
     if _objects(stretch, toks) or _adjoins(cue, stretch, toks) or not _opens(stretch, toks):
         return False
     return bool(_strange(cue, stretch, toks, taken))
+
+
+def _is_ago(k: int, toks: Toks) -> bool:
+    """ "that was 45 minutes ago, bed 12 line 410": when it was, and nothing that was wrong."""
+    end, minutes = length(toks, k)
+    return minutes is not None and word(toks, end) in AGO
 
 
 def _is_of_another(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
@@ -210,7 +226,7 @@ def _ask(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
     offered = cue.value in OF_UNIT and word(toks, cue.start) == "any"  # "any questions just ask"
     if _has_form_of_question(stretch, toks) and not offered:
         return False
-    if "it" in toks.said[stretch.start : stretch.end]:
+    if not WANTING.isdisjoint(toks.said[stretch.start : stretch.end]):
         return False
     return (cue.value in OF_UNIT and not offered) or bool(_strange(cue, stretch, toks, taken))
 
@@ -283,6 +299,12 @@ def _closing(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
     return word(toks, cue.end) in {"was", "is"} and not stretch.before_figures
 
 
+def _same(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
+    """ "with the same tube in place": which one it is, and not that nothing came."""
+    del stretch, taken
+    return phrase_of(cue, toks) in {"same", "the same"} and word(toks, cue.end) in SAME_THINGS
+
+
 def _nothing(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
     """What only an idiom makes a word of a remark."""
     del cue, stretch, toks, taken
@@ -300,7 +322,7 @@ LOOKED_AT: Mapping[str, Callable[[Cue, Stretch, Toks, set[int]], bool]] = {
     "question": _question,
     "kind": _kind,
     "what": _nothing,
-    "same": _nothing,
+    "same": _same,
     "tidal": _nothing,
     "out": _nothing,
     "output": _nothing,

@@ -32,7 +32,7 @@ from .renewed import CONTEXT
 from .roles import CHECK_LIMITS
 from .rules import Rule, Rules, signs
 from .takenback import TAKEN_BACK
-from .turned import TURNED, counted_aloud
+from .turned import READ_AS, TURNED, counted_aloud
 from .unexplained import UNEXPLAINED
 from .weighty import weighty
 from .whose import DEVICE_BEFORE, WHOSE
@@ -105,7 +105,8 @@ def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if before.unread and named and before.name not in GREETINGS:
             yield f"{before.name!r} may be the name of the tube"
     for item in items:
-        if item.role == "level" and not item.unit and (item.lead == "to" or _is_in(item, toks)):
+        heard = item.lead == "to" and (not item.unit or word(toks, item.start - 2) in READ_AS)
+        if item.role == "level" and (heard or (not item.unit and _is_in(item, toks))):
             yield "to or in a number says a bed or a change of value"
         if item.role == "level" and not item.lead and item.label and word(toks, item.start - 1) == "now":
             yield "the level now, or the bed now"

@@ -17,6 +17,10 @@ SIGNS = frozenset({"+", "-"})
 STOPS = frozenset({"", ",", ";", ".", "!", "/", "and"})
 
 
+ROW = 3
+"""So many dashes part the values of a message."""
+
+
 class Mark(NamedTuple):
     """A plus or a minus, and the tokens that it takes with its brackets."""
 
@@ -62,6 +66,12 @@ def _of_one_way(signs: dict[int, Item], toks: Toks) -> dict[int, Mark]:
     return behind if every else {}
 
 
+def _is_parted(toks: Toks) -> bool:
+    """Whether dashes with a blank on either side part the values: "9 - 1205 - 1900 - swing +"."""
+    dashes = (k for k, text in enumerate(toks.said) if text == "-")
+    return sum(not (glued(toks, k) or glued(toks, k + 1)) for k in dashes) >= ROW
+
+
 def _before(item: Item, toks: Toks) -> Mark | None:
     """The mark right before a sign, or the first word of its phrase."""
     if word(toks, item.start) in SIGNS:
@@ -69,7 +79,7 @@ def _before(item: Item, toks: Toks) -> Mark | None:
     start = item.start - 1
     if word(toks, start) == ")" and word(toks, start - 2) == "(":
         start -= 1
-    if word(toks, start) not in SIGNS:
+    if word(toks, start) not in SIGNS or (word(toks, start) == "-" and _is_parted(toks)):
         return None
     return Mark(word(toks, start), start - (start < item.start - 1), item.start)
 

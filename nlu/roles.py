@@ -193,6 +193,8 @@ def _alternative(item: Item, trail: Trail) -> Item | None:
     between = last is not None and last.link == "between"
     if item.link in {"to", "into"} and _has_moved_since(trail, last):
         return None  # "12 line 640, moved to 14"
+    if item.link == "to" and item.lead in {"level", "levelat"} and last is not None and last.role == "time":
+        return None  # dictated "at 6 40 pm, level to seventy five": of the level that the word names
     if item.link == "to" and item.lead == "levelat" and last is not None and last.role == "tube":
         return None  # "right basal is up to 1300"
     if item.negative or (item.link not in ALTERNATIVE and not between):

@@ -19,6 +19,7 @@ from .statements import (
     Back,
     Checked,
     Corrected,
+    Described,
     Drained,
     Exchanged,
     Left,
@@ -225,14 +226,29 @@ def untimed_asked(outcome: Outcome, text: str) -> Outcome:
 
     def is_asked(said: Statement | Unclear) -> bool:
         if not isinstance(said, Mark):
-            return asks and _is_loosely_timed(said, text)
+            return asks and (_is_loosely_timed(said, text) or _has_doubtful_time(said, unclear))
         drain = (said.bed, said.tube)
         return drain in rival or (said.at is None and (drain in doubtful or id(said) in doubted))
 
     return tuple(
-        Unclear(slot="at", text=text, statement=s) if isinstance(s, Statement) and is_asked(s) else s
+        Unclear(slot="at", text=text, statement=s)
+        if isinstance(s, Statement) and is_asked(s)
+        else _untimed(s, unclear)
         for s in outcome
     )
+
+
+def _untimed(said: Statement | Unclear, unclear: Sequence[Mark]) -> Statement | Unclear:
+    """ "weighs 14 kg, line at 1900 is 68": where the line is asked, the weight has no time of its own."""
+    at = said.spans.get("at") if isinstance(said, Described) else None
+    of_line = at is not None and any(mark.spans.get("at") == at for mark in unclear)
+    return replace(said, at=None) if of_line and isinstance(said, Described) else said
+
+
+def _has_doubtful_time(said: Statement | Unclear, unclear: Sequence[Mark]) -> bool:
+    """ "12 1830 1900 sxn 20": where the line is asked, which number is the time of the check is not sure."""
+    at = said.spans.get("at") if isinstance(said, Checked) else None
+    return at is not None and any(mark.level_ml is None and mark.spans.get("at") == at for mark in unclear)
 
 
 def _is_loosely_timed(said: Statement | Unclear, text: str) -> bool:

@@ -6,7 +6,7 @@ in it. Called by `leaks`.
 
 from __future__ import annotations
 
-from .numbers import Toks, word
+from .numbers import Toks, glued, is_digits, word
 from .pipeline import Cue
 
 TIDAL = frozenset(
@@ -14,7 +14,7 @@ TIDAL = frozenset(
 )
 LEAK = frozenset({"bubble", "bubbles", "bubbling", "leak", "airleak"})
 YES = frozenset({"yes", "y", "present"})
-SAID = YES | {"no", "n", "nil", "none", "absent"}
+SAID = YES | {"no", "n", "nil", "none", "absent", "0"}
 PAIR = 2
 """Fewest signs of a row."""
 
@@ -52,11 +52,17 @@ def _row(toks: Toks) -> list[tuple[Cue, bool]]:
     return found
 
 
+def _is_none(toks: Toks, end: int) -> bool:
+    """ "leak 0 swing y": a nought that ends there; not "leak 0 - 1", "leak 0.5"."""
+    ranged = word(toks, end) in {"/", "-", "."} and (glued(toks, end) or is_digits(toks, end + 1))
+    return not (ranged or is_digits(toks, end))
+
+
 def _pair(toks: Toks, k: int) -> tuple[Cue, bool] | None:
     start = k
     k += word(toks, k) == "air" and word(toks, k + 1) == "leak"
     sign, said = word(toks, k), word(toks, k + 1)
-    if sign not in TIDAL | LEAK or said not in SAID:
+    if sign not in TIDAL | LEAK or said not in SAID or (said == "0" and not _is_none(toks, k + 2)):
         return None
     yes = said in YES
     value = ("yes" if yes else "no") if sign in TIDAL else ("present" if yes else "none")

@@ -338,6 +338,8 @@ EVENTS: dict[str, tuple[str, ...]] = {
     "timeword": (
         "t =", "t :", "as of", "as at", "timed", "timed at",
         "time", "the time", "time was", "time is", "time to", "timing", "hour was",
+        "(the|) time (of|for) (the|this|that|) (reading|mark|line|level|check) (is|was|)",
+        "(the|) time (read|marked|measured|taken|checked) (is|was|)",
     ),
 }
 # fmt: on

@@ -37,7 +37,11 @@ your these those a an anybody everything someone 's s
 """
 SUBJECTS = frozenset(_SUBJECTS.split())
 """Behind an auxiliary at the start these make it a question."""
+NEEDING = frozenset({"due", "needs", "need", "needing", "wants", "getting"})
+"""Before "a change" these say that a canister is to be changed."""
 OF_A_LAST = LINES | MANY_LINES | {"check", "checks", "shift", "night", "handover", "round", "rounds", "count"}
+WANTING = frozenset({"it", "know", "asking", "asks", "wondering", "wants", "needs"})
+"""With these somebody may ask: "doctor wants to know the rate", "not charting it"."""
 OF_TIME = frozenset(
     {"hour", "hours", "hr", "hrs", "half", "few", "couple", "shift", "night", "day", "h", "min", "mins"}
     | {"minutes", "minute", "24h", "12h", "two", "three", "four", "six", "eight", "twelve"}
@@ -88,6 +92,23 @@ thing
 INTENSIFIED = frozenset(_INTENSIFIED.split())
 """Behind "bloody" these make it an oath."""
 TAKEN = frozenset({"taken", "sent", "drawn", "results", "test", "tests", "sugar", "sugars", "gas", "gases"})
+SAME_THINGS = frozenset(
+    {
+        "tube",
+        "drain",
+        "box",
+        "canister",
+        "bottle",
+        "chamber",
+        "side",
+        "place",
+        "site",
+        "patient",
+        "bed",
+        "spot",
+    }
+    | {"nurse", "room", "tubing", "chest", "pigtail", "time", "plan", "team"}
+)
 OTHERS_BEHIND_LEFT = frozenset(
     {"my", "his", "her", "our", "their", "me", "him", "them", "us", "a", "an", "it", "some", "early", "work"}
 )

@@ -54,6 +54,11 @@ SHORT_BED_WORDS = BED_WORDS | {"b"}
 """With the b of "b12"."""
 MANY_LINES = frozenset({"marks", "lines", "levels", "readings"})
 LINES = frozenset({"mark", "line", "reading", "level", "marking"})
+RANGING = LINES | {
+    "somewhere", "anywhere", "anything", "something", "around", "about", "roughly", "approx", "like", "reads",
+    "shows", "says", "showing", "reading", "is", "its", "it's", "s", "at", "sits", "sitting", "ranging",
+}  # fmt: skip
+"""Before "from 710 to 730" these say between what the line is, and not how it rose."""
 GLUED_BEFORE = frozenset({"b", "l", "r", "m", "x", "s"})
 DANGLING = (
     frozenset({"am", "pm", "ago", "hundred", "thousand", "past", "o'clock", "oclock", "point"})

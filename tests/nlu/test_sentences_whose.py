@@ -128,7 +128,7 @@ def test_what_is_approximate_is_the_level_and_not_the_bed_or_the_time(text: str,
         ("trend 9 past 6h", "asked bed=9 topic=trend window=6h"),
         ("bed 4 300 at 10 past 6", "mark bed=4 at=18:10 level_ml=300"),
         ("thoracic rounded on 9 at 1315 no changes", "ask volume_ml"),
-        ("7 lvl 505, last pain med 1840", "mark bed=7 level_ml=505; ask kind"),
+        ("7 lvl 505, last pain med 1840", "mark bed=7 level_ml=505"),
         ("7 lvl 505, whats the last on 8", "mark bed=7 level_ml=505; asked bed=8 topic=last"),
         (
             "new orders bed 1 sxn 20, bed 2 gravity",
