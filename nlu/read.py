@@ -16,6 +16,7 @@ from .hindered import hindered
 from .items import Item
 from .labels import bed_index
 from .lattice import LONG, Lattice
+from .misgivings import doubted
 from .ownclauses import beside
 from .pipeline import Read, pipeline
 from .recast import with_cues
@@ -90,6 +91,10 @@ def _parsed(text: str, ward: Ward) -> Parsed:
 def _whole(text: str, ward: Ward) -> Outcome:
     """What a message says as a whole; where that is asked, what it says part by part, if each is whole."""
     read = pipeline().read(text, voice=ward.voice)
+    return doubted(_told(read, ward), read)
+
+
+def _told(read: Read, ward: Ward) -> Outcome:
     outcome = _outcome(read, ward)
     again = Again(read, ward, _outcome)
     if not _asks(outcome):

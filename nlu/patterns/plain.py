@@ -17,7 +17,7 @@ leaving left less life lift light like liked liner lines link lips list lives lo
 long look looks lose lots loud love lung lungs made mail main make makes male many march mare market
 maybe meal mean meat meet mile miles milk mind mine more morning most move much must name near neck
 need news next nice night nose note nurse once only open order other over page paid pain pair part
-party pass past path pick pink place plan plate play please poor post pull push quick quiet quite
+party pass past path pick pink place plan plate play please poor post pull push quick quiet quite quote
 rain rang rather ready real rest rice rich ride right ring rise road role roll roof room root rope
 rose round rule safe said sale salt same sand says seat seem seen self sell send sent shall share
 shift ship shoe shop short shot should show shown shut sick side sign silk since sing site size skin

@@ -1,0 +1,255 @@
+"""What a doubt, a denial or a cancellation told beside a statement reaches: that is asked, never recorded.
+
+"bed 7 450 at 1300, not sure though", "bed 7 tube out at 1300, team decided against it": however a message
+was read and whatever was left out for that, its own words are looked at here last. A doubt reaches what is
+told in its clause, else in its sentence, else in the sentence before; one that goes on about something else
+("not sure if he wants lunch") reaches nothing. Called by `read` with what was read.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from itertools import takewhile
+from typing import Any, NamedTuple, TypeGuard
+
+from .numbers import Toks, is_digits, is_inside_number, word
+from .patterns import misgivings as said_so
+from .patterns.asides import LOADED, THINGS
+from .patterns.numerals import NUMERALS
+from .pipeline import Read
+from .statements import (
+    Answered,
+    Away,
+    Back,
+    Checked,
+    Corrected,
+    Drained,
+    Exchanged,
+    Incident,
+    Left,
+    Mark,
+    Moved,
+    Ordered,
+    Placed,
+    Removed,
+    Statement,
+    Unclear,
+    Withdrawn,
+)
+
+DOUBTED = (
+    Mark | Drained | Placed | Exchanged | Removed | Moved | Away | Back | Left | Incident | Checked | Ordered
+)
+KINDS = tuple(
+    (name, re.compile(rf"(?<![\w']){'(?:' + pattern + ')'}(?![\w'])"))
+    for name, pattern in (
+        ("rough", said_so.ROUGH),
+        ("seeming", said_so.SEEMING),
+        ("seeing", said_so.SEEING),
+        ("tilted", said_so.TILTED),
+        ("cancelled", said_so.CANCELLED),
+        ("doubting", said_so.DOUBTING),
+        ("taking back", said_so.TAKING_BACK),
+    )
+)
+HARD = frozenset({".", ";", "!", "?"})
+STOPS = HARD | {",", "(", ")", ":", "-"}
+EVENTS = frozenset({"kind", "what"})
+AMOUNT_SLOTS = ("level_ml", "final_ml", "volume_ml")
+
+
+class Doubt(NamedTuple):
+    """Words of doubt, and the clause that they stand in."""
+
+    kind: str
+    start: int
+    end: int
+    clause: tuple[int, int]
+
+
+def doubted(outcome: Sequence[Statement | Unclear], read: Read) -> tuple[Statement | Unclear, ...]:
+    """What was read, with what is doubted asked."""
+    toks = read.tokens
+    told: list[Statement] = [s for s in outcome if isinstance(s, DOUBTED) or _is_whole_answer(s)]
+    if not told or any(isinstance(s, Answered | Corrected | Withdrawn) for s in outcome if s not in told):
+        return tuple(outcome)
+    covers = {id(s): _covered(s, toks) for s in told}
+    whole = frozenset().union(
+        *covers.values(), *(range(c.start, c.end) for c in read.cues if c.label in EVENTS)
+    )
+    asked: dict[int, Statement | Unclear] = {}
+    for doubt in _doubts(toks):
+        if _reaches(doubt, toks, whole):
+            for statement in _reached(doubt, told, covers, toks):
+                asked[id(statement)] = _asked(doubt, asked.get(id(statement), statement), toks, read.text)
+    return tuple(asked.get(id(s), s) for s in outcome)
+
+
+def _is_whole_answer(said: Statement | Unclear) -> TypeGuard[Answered]:
+    """ "pretty sure bed 7 450": a line with a bed of its own, and no answer to anything."""
+    return isinstance(said, Answered) and not said.choice and None not in (said.level_ml, said.bed)
+
+
+def _covered(statement: Statement, toks: Toks) -> frozenset[int]:
+    """The places of the words that a statement was read from."""
+    spans = statement.spans.values()
+    return frozenset(k for k, t in enumerate(toks) if any(s.start < t.end and t.start < s.end for s in spans))
+
+
+def _doubts(toks: Toks) -> Iterator[Doubt]:
+    said = toks.said[: len(toks)]
+    starts, at = dict[int, int](), 0
+    for k, w in enumerate(said):
+        starts[at] = k
+        at += len(w) + 1
+    joined = " ".join(said)
+    taken = set[int]()
+    for kind, pattern in KINDS:
+        for match in pattern.finditer(joined):
+            start = starts.get(match.start())
+            if start is None or start in taken:
+                continue
+            end = start + match.group().count(" ") + 1
+            taken |= set(range(start, end))
+            yield Doubt(kind, start, end, _clause(toks, start, end))
+
+
+def _clause(toks: Toks, start: int, end: int) -> tuple[int, int]:
+    """From one stop or joining word to the next."""
+    while start and not _is_stop(toks, start - 1) and word(toks, start - 1) not in said_so.JOINTS:
+        start -= 1
+    while end < len(toks) and not _is_stop(toks, end) and not _joins(toks, end):
+        end += 1
+    return start, end
+
+
+def _joins(toks: Toks, k: int) -> bool:
+    last = k + 1 >= len(toks) or _is_stop(toks, k + 1)
+    since_when = word(toks, k) == "since" and word(toks, k + 1) in said_so.LIGHT
+    return word(toks, k) in said_so.JOINTS and not (last or since_when)
+
+
+def _is_stop(toks: Toks, k: int) -> bool:
+    hyphen = word(toks, k) == "-" and toks[k].glued and k + 1 < len(toks) and toks[k + 1].glued
+    return word(toks, k) in STOPS and not is_inside_number(toks, k) and not hyphen
+
+
+def _reaches(doubt: Doubt, toks: Toks, told: frozenset[int]) -> bool:
+    """Whether the words around a doubt leave it with what is told, or go on about something else."""
+    first, last = doubt.clause
+    before = list(range(first, doubt.start))
+    while told.intersection(before):
+        before.pop(0)
+    behind = list(takewhile(lambda k: k not in told, range(doubt.end, last)))
+    onto = doubt.end + len(behind) < last
+    if doubt.kind == "rough":
+        return not (behind or onto) and all(_is_light(toks, k) for k in before)
+    if doubt.end - doubt.start == 1 and _guesses_number(toks, doubt.end, told):
+        return False
+    if doubt.kind == "taking back":
+        last_told = doubt.end > max(told, default=0)
+        return last_told and all(_is_light(toks, k) for k in (*before, *behind))
+    if onto and all(_is_light(toks, k) or word(toks, k) in LOADED | THINGS for k in behind):
+        return _is_of_it_before(doubt, toks, before)
+    return _is_of_it_before(doubt, toks, before) and _is_of_it_behind(doubt, toks, behind)
+
+
+def _guesses_number(toks: Toks, k: int, told: frozenset[int]) -> bool:
+    """ "maybe 450", "maybe at 1900", "for maybe 10 min": only the number is guessed; read elsewhere."""
+    k += word(toks, k) == "at"
+    unit = word(toks, k + 1) in said_so.OF_CLOCK
+    return _is_number(toks, k) and (k in told or unit)
+
+
+def _is_of_it_before(doubt: Doubt, toks: Toks, before: list[int]) -> bool:
+    who = said_so.LIGHT | said_so.OF_LINE | (frozenset() if doubt.kind == "seeming" else said_so.TEAM)
+    return doubt.kind == "tilted" or all(_is_number(toks, k) or word(toks, k) in who for k in before)
+
+
+def _is_of_it_behind(doubt: Doubt, toks: Toks, behind: list[int]) -> bool:
+    words = [word(toks, k) for k in behind if not _is_number(toks, k)]
+    found = set(words)
+    if " ".join(words) in said_so.NO_MORE or (
+        doubt.kind == "doubting" and words[:1] and words[0] in said_so.WHY
+    ):
+        return len(words) > 1 and not said_so.STRONG.isdisjoint(found)
+    if doubt.kind in {"seeming", "tilted"}:
+        return True
+    goes_on = said_so.LIGHT | (said_so.IN_THE_END if doubt.kind == "cancelled" else said_so.OF_LINE)
+    if found <= goes_on:
+        return True
+    if doubt.kind == "seeing":
+        through = words[0] in said_so.THROUGH or not said_so.CANISTER.isdisjoint(found)
+        return through and said_so.PERSONS.isdisjoint(found)
+    return doubt.kind == "doubting" and not said_so.STRONG.isdisjoint(found)
+
+
+def _is_light(toks: Toks, k: int) -> bool:
+    return word(toks, k) in said_so.LIGHT | said_so.OF_LINE or _is_number(toks, k)
+
+
+def _is_number(toks: Toks, k: int) -> bool:
+    return is_digits(toks, k) or word(toks, k) in NUMERALS
+
+
+def _reached(
+    doubt: Doubt, told: Sequence[Statement], covers: dict[int, frozenset[int]], toks: Toks
+) -> Sequence[Statement]:
+    """What is told in its clause, else in its sentence, else nearest before it, else behind it."""
+    start, end = doubt.clause
+    sentence = _sentence(toks, start, end)
+    either = word(toks, doubt.start) == "or"  # "final 450, or was it 540"
+    for first, last in ((start, end), sentence)[either:]:
+        inside = [s for s in told if any(first <= k < last for k in covers[id(s)])]
+        if inside:
+            return inside
+    ends = [max(covers[id(s)]) for s in told if covers[id(s)] and max(covers[id(s)]) < start]
+    if not ends:
+        return told
+    near = _sentence(toks, max(ends), max(ends) + 1)
+    return [s for s in told if any(near[0] <= k < near[1] for k in covers[id(s)])]
+
+
+def _sentence(toks: Toks, start: int, end: int) -> tuple[int, int]:
+    while start and not (word(toks, start - 1) in HARD and _is_stop(toks, start - 1)):
+        start -= 1
+    while end < len(toks) and not (word(toks, end) in HARD and _is_stop(toks, end)):
+        end += 1
+    return start, end
+
+
+def _asked(doubt: Doubt, said: Statement | Unclear, toks: Toks, text: str) -> Statement | Unclear:
+    """What is asked of a statement that is doubted; where the level is only a rough one it is told as one."""
+    if not isinstance(said, Statement):
+        return said
+    amount = next((s for s in AMOUNT_SLOTS if getattr(said, s, None) is not None), None)
+    if doubt.kind == "rough":
+        timed = " ".join(toks.said[doubt.start : doubt.end]) in said_so.OF_TIME
+        if amount is None or (timed and not _is_stop(toks, doubt.start - 1)):
+            return said
+        if isinstance(said, Mark | Drained):
+            return replace(said, about=True)
+    if doubt.kind == "tilted" and amount is None:
+        return said
+    if doubt.kind in {"seeing", "seeming", "tilted"} and getattr(said, "about", False):
+        return said  # "roughly 500 at 1905, can't read it under the bed"
+    slot = _slot(doubt, amount, toks)
+    if slot is None or (slot == "tube" and said.tube is None):
+        return Unclear(slot="kind", text=text, choices=(said.kind,), readings=(said,), statement=said)
+    partly: dict[str, Any] = {slot: None}
+    return Unclear(slot=slot, text=text, statement=replace(said, **partly))
+
+
+def _slot(doubt: Doubt, amount: str | None, toks: Toks) -> str | None:
+    """What a doubt is of, as the words of its clause behind it say; nothing where it is of all."""
+    if doubt.kind in {"rough", "seeing", "seeming", "tilted"}:
+        return amount
+    if doubt.kind != "doubting":
+        return None
+    words = set(toks.said[doubt.start : doubt.clause[1]])
+    for slot, named in (("bed", said_so.OF_PLACE), ("tube", said_so.OF_TUBE), ("at", said_so.OF_CLOCK)):
+        if words & named:
+            return slot
+    return amount if words & said_so.OF_VALUE else None

@@ -1,0 +1,192 @@
+"""What a nurse says who doubts or takes back what is told beside it, and how far such words reach.
+
+Each line of a group is a regular expression over the words of a message with one blank between them. Behind
+and before it may stand what goes on about the line; a word that is not here makes it a doubt of something
+else: "not sure if he wants lunch". Never put here what a patient eats, feels or does.
+"""
+
+from __future__ import annotations
+
+_SHORT = {
+    "<not>": r"(?:not|isn't|isnt|wasn't|wasnt|ain't|aint|don't|dont|can't|cant|cannot|never)",
+    "<did not>": r"(?:didn't|didnt|did not|never|hasn't|hasnt|haven't|havent|have not|not)",
+    "<cannot>": r"(?:can't|cant|cannot|couldn't|couldnt|can not|could not|didn't"
+    r"|didnt|unable to|not able to)",
+    "<may>": r"(?:may|might|could|must|would|will)(?: well)?(?: (?:just|only|also|even))?",
+    "<quite>": r"(?: (?:a|an|the|too|very|so|quite|rather|pretty|awfully|really|bit|little|that|all|100|%"
+    r"|hundred|entirely|totally|completely|fully|particularly|terribly|super|overly|percent|per|cent))*",
+    "<who>": r"(?:you|someone|somebody|anyone)",
+    "<strange>": r"(?:wrong|odd|weird|strange|funny|fishy|dodgy|unlikely|suspicious|suspect|inaccurate"
+    r"|implausible|inflated|unreliable|suss|incorrect|mad|crazy|impossible)",
+}
+
+
+def _any_of(lines: str) -> str:
+    for short, meant in _SHORT.items():
+        lines = lines.replace(short, meant)
+    return "|".join(lines.strip().splitlines())
+
+
+DOUBTING = _any_of(r"""
+maybe|perhaps|possibly|probably|presumably|supposedly|allegedly|reportedly|apparently|seemingly
+unsure|uncertain|questionable|dubious|doubtful|iffy|tentative(?:ly)?|provisional(?:ly)?|dodgy
+(?:a |the |my |just |best |rough |wild |at a )*guess(?:ing|ed|work|timate|timated|es)?
+i(?:'m| am)? (?:think|thought|believe|reckon|suppose|assume|assumed|assuming|suspect|presume)
+(?:i|we|i'd|we'd) (?:would )?(?:say|imagine)
+think(?:ing)?(?: so)?|reckon|assuming|pretty sure|fairly sure
+<not><quite> (?:sure|certain|confident|convinced|positive|know|knows|clear|remember|trust)
+no (?:idea|clue)|who knows|dunno|not (?:100|a hundred|one hundred)(?: ?%| percent| per cent)?
+<cannot> be<quite> (?:sure|certain|positive)
+<cannot> (?:remember|recall|swear|confirm|vouch|say for sure|verify|guarantee)
+if (?:i|we) (?:remember|recall|read|heard|got|saw|counted|have)|if memory serves|from memory
+(?:don't|dont|do not) (?:quote|hold|trust|rely|bank|take)
+(?:that's|thats|it's|its|(?:that |it )?(?:was|is)) (?:from )?(?:the |an |a )?(?:old|previous|wrong|other) \w+
+(?:that's|thats|it's|its|(?:that |it )?(?:was|is)) (?:from )?yesterday'?s \w+
+(?:take|taken) (?:it |that |this )?with a (?:pinch|grain)|treat with caution
+tbc|tba|unconfirmed|unverified|unchecked|not (?:yet )?(?:confirmed|verified|checked|double checked)
+to be (?:confirmed|verified|checked)|needs? (?:to be )?(?:confirm|verif|double check|check)\w*
+<did not> (?:\w+ )?(?:check|checked|verif\w+|confirm\w*|double check\w*)
+(?:please|pls|plz|(?:can|could) <who>|someone)(?: please| pls)? (?:verify|confirm|double check|check|recheck)
+(?:was|were|been|so i'm|i'm|im) told|told me|hearsay|second hand|secondhand|by the sounds? of it|rumou?r
+<did not> (?:actually |really )?(?:see|seen|read|look|witness|do)(?: \w+)? (?:myself|ourselves|personally)
+<may>(?:'ve| have| of|a)? (?:mis\w+|mix\w*|muddl\w*|confus\w*|got|gotten|read|written|swapped|been|transposed)
+or (?:was|is|were|maybe) (?:it|that)(?! not)|(?:may|might|could) (?:well )?be
+doubt|doubts|in doubt|have my doubts|would double check
+""")
+"""The value, the bed, the tube or the time, as the words beside it say; else all that is told."""
+SEEING = _any_of(r"""
+<cannot> (?:really |quite |even |properly |actually |clearly )*(?:see|read|tell|make|look|visuali[sz]e|get at)
+<cannot> get an? (?:good|clear|proper|decent|accurate) (?:look|view|reading|read)
+(?:hard|difficult|tricky|tough|impossible|awkward|not easy|a pain|struggled|struggling) to (?:see|read|tell)
+(?:hard|difficult|tricky|tough|impossible|awkward|not easy|struggled) to (?:make|judge|gauge|get|visuali[sz]e)
+(?:hard|difficult|tricky|tough|impossible|not easy) to be (?:sure|exact|precise|accurate)
+mis(?:read|reading|judged|counted|typed|heard)
+""")
+"""The level that was read."""
+SEEMING = _any_of(r"""
+(?:seems?|seemed|looks?|looked|feels?|felt|sounds?|sounded|strikes me as)<quite> (?:high|low|off|lot|much|out)
+(?:seems?|seemed|looks?|looked|feels?|felt|sounds?|sounded|strikes me as)<quite> <strange>
+(?:is|was|'s|that's|thats|it's|its)<quite> <strange>
+(?:<not>|won't|doesn't|doesnt|<cannot>)(?: \w+)? (?:right|correct|accurate|true|reliable|precise)
+(?:<not>|<cannot>)(?: \w+)? (?:exact|possible)
+(?:<not>|doesn't|doesnt|does not)(?: \w+)? (?:good reading|add up|make sense)
+<may> be<quite> (?:off|out|wrong|inaccurate|incorrect|false|unreliable|skewed|different)
+<may> be<quite> (?:less|more|higher|lower)
+""")
+"""What was read is not believed."""
+TILTED = (
+    r"(?:box|canister|cannister|bottle|chamber|collector|drain|unit|system|it|it's|its|that)(?: \w+){0,2} "
+    r"(?:tilted|tilting|leaning|slanted|slanting|lopsided|wonky|crooked|squint|sloping|skewed|angled"
+    r"|not (?:level|upright|flat|straight)|(?:at|on) an angle|(?:on|onto) its side|uneven)"
+)
+"""How the canister stood when it was read."""
+CANCELLED = _any_of(r"""
+cancel(?:led|ed|s)?|called (?:it |that )?off|decided (?:against|not to|otherwise)|decision reversed
+(?:said|says|say|saying) (?:no|not to|nope|otherwise|to hold off|to wait|to leave it|wait|leave it|don't)
+changed (?:his|her|their|my|our|its) minds?
+<did not> (?:actually |yet |even |really )?(?:happen|happened|happening|go ahead|went ahead|going ahead)
+<did not> (?:actually |yet |even |really )?(?:go through|take place|proceed|done|do it|did it|occur)
+no longer (?:happening|going ahead|needed|required|going)|not (?:needed|required|going to happen)
+postponed|deferred|put off|on hold|aborted|abandoned|vetoed|refused|declined|overruled|rescheduled
+fell through|backed out|stood down
+""")
+"""It was not done."""
+TAKING_BACK = _any_of(r"""
+(?:no,? )?wait(?: no)?|hang on|hold on|hold up|actually no|no actually|never ?mind|nvm|(?:just )?kidding
+jk|oops|scratch|ignore|disregard|forget|discard|strike|delete|as you were|belay|no no|nope
+""")
+"""Said behind what is told these take it back."""
+ROUGH = _any_of(r"""
+roughly|approx|approximately|approximate|give or take|more or less|near enough|ish|or so|or thereabouts
+thereabouts|ball ?park|(?:a |an )?(?:rough )?(?:estimate|estimated|estimation|eyeballed|eyeballing)|rounded
+or near(?:est)?(?: enough)?|nearly|roundabout|plus or minus|a rough (?:figure|reading|one)|rough
+""")
+"""The level is told as approximate."""
+OF_TIME = frozenset({"ish", "or so", "or thereabouts", "thereabouts"})
+"""Right behind a time these are of it."""
+_LIGHT = """
+it it's its it'll that that's thats this these those them so tho though but if whether i i'm im i've ive we
+me my you to be is was were been the a an of about on in at for with by from as well clearly properly exactly
+really very much quite bit little too right correct accurate precise now then here again all any anyhow honest
+honestly tbh sorry myself what which how when one ones and or no not also just have has had got did do done
+does would could can may might must will lol haha hmm um uh er eh pls please someone somebody anyone
+there personally only even 100 % percent say said otherwise wrong off out sure certain either way side
+like still yet oh ok okay yes yeah yep nah nope actually true good fully entirely absolutely up read down
+"""
+LIGHT = frozenset(_LIGHT.split())
+"""Words that go on about what is told, or say nothing."""
+_LINE = """
+read reading readings number numbers figure figures value values amount volume total level levels line lines
+mark marks meniscus scale mls ml mils cc ccs result entry message text last previous above quote hold trust
+accuracy accurately misread
+"""
+_PLACE = "bed beds bay room bedspace"
+_TUBE = "tube tubes side drain left right apical basal anterior posterior mediastinal pleural other"
+_TIME = "time times when minute minutes hour hours mins min oclock o'clock clock timing"
+_VALUE = "reading readings number numbers figure figures value level meniscus line amount volume"
+OF_VALUE, OF_PLACE = frozenset(_VALUE.split()), frozenset(_PLACE.split())
+OF_TUBE, OF_CLOCK = frozenset(_TUBE.split()), frozenset(_TIME.split())
+OF_LINE = frozenset(_LINE.split()) | OF_PLACE | OF_TUBE | OF_CLOCK
+STRONG = frozenset({"reading", "readings", "meniscus", "figure", "figures", "misread", "accurate", "number"})
+STRONG |= {"accuracy", "marked", "charted", "mixed", "muddled", "swapped"}
+"""One of these in the clause: it is of the line, whatever else is said."""
+_CANISTER = """
+canister cannister box bottle chamber collector drain fluid markings marking scale window front panel foam
+froth bubbles condensation glare gauge numbers level line meniscus
+"""
+CANISTER = frozenset(_CANISTER.split())
+"""What could not be seen well."""
+THROUGH = frozenset(
+    {"with", "through", "in", "due", "under", "behind", "from", "without", "because", "past", "for"}
+)
+_TEAM = """
+dr dr's drs doctor doctors doc docs team teams surgeon surgeons surgery surgical consultant reg registrar they
+they've theyve they'd he she he's she's he'd md mds np pa rn rns nurse nurses charge cardiothoracic thoracic
+resident resp student students hca hcas cna tech attending fellow boss pt patient nobody nothing everyone
+procedure removal pull insertion exchange change swap clamping trial transfer move trip event plan ended
+"""
+TEAM = frozenset(_TEAM.split())
+"""Who may have decided otherwise or may doubt, and what may be called off."""
+PERSONS = frozenset(
+    {"he", "she", "he's", "she's", "hes", "shes", "his", "her", "him", "pt", "patient", "family"}
+)
+PERSONS |= {
+    "wife",
+    "husband",
+    "mum",
+    "mom",
+    "dad",
+    "son",
+    "daughter",
+    "they",
+    "their",
+    "pt's",
+    "doctor",
+    "dr",
+}
+IN_THE_END = frozenset(
+    {
+        "end",
+        "last",
+        "moment",
+        "second",
+        "minute",
+        "today",
+        "now",
+        "until",
+        "till",
+        "tomorrow",
+        "tonight",
+        "later",
+    }
+    | {"after", "because", "anymore", "more", "again", "instead", "us", "ward", "hold", "for", "time", "yet"}
+)
+"""What is said behind something that was called off."""
+NO_MORE = frozenset({"that's it", "thats it", "that's all", "thats all", "that is it", "that is all"})
+WHY = frozenset({"why", "who", "how", "since"})
+"""Of these nothing that is told is in doubt: "not sure why"."""
+JOINTS = frozenset(
+    {"but", "although", "though", "and", "because", "cos", "coz", "bc", "as", "since", "while"}
+)
+JOINTS |= {"so", "until", "till", "after", "before", "unless", "then", "once"}
+"""With these a clause begins."""
