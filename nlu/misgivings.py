@@ -55,7 +55,7 @@ KINDS = tuple(
     )
 )
 HARD = frozenset({".", ";", "!", "?"})
-STOPS = HARD | {",", "(", ")", ":", "-"}
+STOPS = HARD | {",", "(", ")", "-"}
 EVENTS = frozenset({"kind", "what"})
 AMOUNT_SLOTS = ("level_ml", "final_ml", "volume_ml")
 
@@ -79,9 +79,10 @@ def doubted(outcome: Sequence[Statement | Unclear], read: Read) -> tuple[Stateme
     whole = frozenset().union(
         *covers.values(), *(range(c.start, c.end) for c in read.cues if c.label in EVENTS)
     )
+    asks = len(told) < len(outcome)
     asked: dict[int, Statement | Unclear] = {}
     for doubt in _doubts(toks):
-        if _reaches(doubt, toks, whole):
+        if _reaches(doubt, toks, whole) and not (asks and _is_of_asked(doubt, toks, whole)):
             for statement in _reached(doubt, told, covers, toks):
                 asked[id(statement)] = _asked(doubt, asked.get(id(statement), statement), toks, read.text)
     return tuple(asked.get(id(s), s) for s in outcome)
@@ -184,6 +185,13 @@ def _is_of_it_behind(doubt: Doubt, toks: Toks, behind: list[int]) -> bool:
         through = words[0] in said_so.THROUGH or not said_so.CANISTER.isdisjoint(found)
         return through and said_so.PERSONS.isdisjoint(found)
     return doubt.kind == "doubting" and not said_so.STRONG.isdisjoint(found)
+
+
+def _is_of_asked(doubt: Doubt, toks: Toks, told: frozenset[int]) -> bool:
+    """ "3 440, 5 1260 i think, 8 95": it is of the row that is asked already."""
+    first, last = doubt.clause
+    numbers = any(is_digits(toks, k) for k in range(first, doubt.start))
+    return numbers and told.isdisjoint(range(first, last))
 
 
 def _is_light(toks: Toks, k: int) -> bool:
