@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from .items import FULL_HOUR, Item
 from .numbers import Toks
 from .patterns.remarks import GREETING_HEADS, GREETINGS
@@ -23,7 +25,17 @@ def is_nothing_of_ours(items: tuple[Item, ...]) -> bool:
     aside = "foreign" in roles or ("claimed" in roles and "reason" not in cues)  # "65 yo post op heart"
     other = aside and not cues - NOT_TOLD and not roles & TOLD
     timed = sum(i.role == "time" for i in items) > 1
-    return other and not any(_may_be_level(item, timed) for item in items)
+    return other and not (any(_may_be_level(item, timed) for item in items) or _may_be_line(items))
+
+
+def _may_be_line(items: tuple[Item, ...]) -> bool:
+    """ "full english for breakfast 12 340 at 1900": a bed and its line, where no other bed is named."""
+    if any(i.role == "bed" for i in items) or not any(i.role == "time" for i in items):
+        return False
+    return any(
+        bed.role == line.role == "claimed" and bed.label is not None and bed.end == line.start
+        for bed, line in pairwise(items)
+    )
 
 
 def _may_be_level(item: Item, timed: bool) -> bool:

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from .asides import THINGS
 from .leads import LINES, MANY_LINES
 
 WEAK = frozenset(
     {"change", "correct", "wrong", "actually", "really", "error", "update", "edit", "fix", "amend"}
     | {"make it", "make the", "change the", "fix the", "has to be", "correct the", "is wrong", "was wrong"}
+    | {"should be", "corrected", "correcting"}
 )
 """What is put right must be said beside these."""
 _LITTLE = """
@@ -37,6 +39,26 @@ your these those a an anybody everything someone 's s
 """
 SUBJECTS = frozenset(_SUBJECTS.split())
 """Behind an auxiliary at the start these make it a question."""
+TURNING = frozenset({"into", "of", "round", "around", "places", "shift", "channel", "channels", "clothes"})
+"""Behind "change" these are no part of a line."""
+LISTS = frozenset(
+    {"list", "window", "form", "forms", "papers", "paperwork", "request", "letter", "summary", "documents"}
+    | {"checklist", "team", "of", "lounge", "meds", "planning", "board", "belt", "slide", "sheet"}
+)
+"""Behind the word for a move these make it a thing."""
+MINE = frozenset({"my", "our", "your"})
+OF_TUBES = THINGS | {
+    "side", "sided", "lung", "anterior", "posterior", "lower", "upper", "lateral", "flank", "apical", "basal",
+    "mediastinal", "front", "back", "apex", "base", "hemithorax", "that's", "thats", "it's", "its", "patient",
+    "pt",
+}  # fmt: skip
+"""With one of these a side may be that of a tube, and an event that of a drain."""
+LISTED = frozenset({"list", "papers", "paperwork", "form", "forms", "letter"})
+LEAKING = frozenset(
+    {"roof", "ceiling", "staff", "sink", "tap", "kitchen", "bathroom", "toilet", "window", "fridge", "shower"}
+    | {"sluice", "radiator", "corridor", "office", "bath", "pipes", "washer", "dishwasher"}
+)
+"""What leaks and is no drain."""
 NEEDING = frozenset({"due", "needs", "need", "needing", "wants", "getting"})
 """Before "a change" these say that a canister is to be changed."""
 OF_A_LAST = LINES | MANY_LINES | {"check", "checks", "shift", "night", "handover", "round", "rounds", "count"}
@@ -71,6 +93,22 @@ wrong side of bed
 wrong side of the bed
 go wrong
 level best
+last straw
+milky way
+bad blood
+straw for
+straw poll
+swings and roundabouts
+bubbling over
+split second
+time out
+gone wrong
+correct and proper
+politically correct
+confirm you
+yeah nah
+right you are
+wrong number rang
 """
 IDIOMS = tuple(tuple(idiom.split()) for idiom in _IDIOMS.strip().splitlines())
 """What everybody says and of no drain."""
@@ -79,7 +117,7 @@ OF_SOMEBODY = frozenset(
     {"his", "her", "my", "your", "their", "with", "tonight", "today", "here", "preceptor", "this"}
 )
 _OTHER_THINGS = """
-diet diets rehab clinic function functions conditioning con mattress monitor monitors monitoring meds
+arrest diet diets rehab clinic function functions conditioning con mattress monitor monitors monitoring meds
 nurse nurses ward floor exercises exercise step of monitored
 """
 OTHER_THINGS = frozenset(_OTHER_THINGS.split())
@@ -92,8 +130,11 @@ thing
 INTENSIFIED = frozenset(_INTENSIFIED.split())
 """Behind "bloody" these make it an oath."""
 TAKEN = frozenset({"taken", "sent", "drawn", "results", "test", "tests", "sugar", "sugars", "gas", "gases"})
+SPEAKING = frozenset({"that's", "thats", "folks", "guys", "mate", "love", "lads", "ladies", "let's"})
+"""Behind "right" these make it a word to speak with, and no side."""
 SAME_THINGS = frozenset(
     {
+        "story",
         "tube",
         "drain",
         "box",

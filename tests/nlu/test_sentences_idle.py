@@ -8,7 +8,15 @@ from .saying import CHANNELS, Channel, reading
 
 LINE = "mark bed=12 at=19:00 level_ml=340"
 ONE = "bed 12 line 340 mL at 1900"
-ASKED = {"ask level_ml", "ask kind", "ask at", "ask bed", "ask kind; ask kind", f"{LINE}; ask kind"}
+ASKED = {
+    f"{LINE}; ask level_ml",
+    "ask level_ml",
+    "ask kind",
+    "ask at",
+    "ask bed",
+    "ask kind; ask kind",
+    f"{LINE}; ask kind",
+}
 """Where the remark is not understood beside the line, that is asked; never is something added."""
 
 
@@ -49,6 +57,19 @@ ASKED = {"ask level_ml", "ask kind", "ask at", "ask bed", "ask kind; ask kind", 
         "the change of shift was chaos",
         "fell about laughing",
         "fell out with my sister",
+        "right royal pain in the neck",
+        "right you are",
+        "nothing left in the fridge",
+        "I've got your back",
+        "back in five",
+        "he's on the transfer list for rehab",
+        "he's crying out for tea",
+        "should be fine",
+        "corrected my spelling",
+        "change the subject",
+        "clamped my car",
+        "leak in the staff room roof",
+        "last straw",
     ],
 )
 @pytest.mark.parametrize("channel", CHANNELS)
@@ -98,6 +119,23 @@ def test_most_such_remarks_leave_the_line_whole(told: str) -> None:
 )  # fmt: skip
 def test_what_is_asked_answered_or_put_right_beside_figures_stays(text: str, told: str) -> None:
     assert reading(text) == told
+
+
+@pytest.mark.parametrize(
+    ("told", "read"),
+    [
+        ("left", "mark bed=12 tube=left at=19:00 level_ml=340"),
+        ("gone to ct", f"{LINE}; away bed=12 at=19:00"),
+        ("clamped his drain", f"{LINE}; incident bed=12 at=19:00 what=clamped"),
+        ("fresh blood", f"{LINE}; checked bed=12 at=19:00 fluid=sanguineous"),
+    ],
+)
+def test_what_is_of_the_drain_stays(told: str, read: str) -> None:
+    assert reading(f"bed 12 340 at 1900, {told}") == read
+
+
+def test_a_bed_and_its_line_are_never_dropped_with_what_is_not_ours() -> None:
+    assert reading("full english for breakfast 12 340 at 1900").startswith("ask")
 
 
 @pytest.mark.parametrize("told", ["clocks wrong", "and i'm wrong"])

@@ -1,0 +1,130 @@
+"""Cues of events, findings and sides that a remark beside a line only seems to tell: "his back is sore".
+
+Called by `idle`.
+"""
+
+from __future__ import annotations
+
+from .neighbours import phrase_of
+from .numbers import Toks, starts_number, word
+from .patterns.idle import (
+    INTENSIFIED,
+    LEAKING,
+    LISTED,
+    LISTS,
+    MINE,
+    OF_SOMEBODY,
+    OF_TUBES,
+    OTHER_THINGS,
+    OTHERS_BEHIND_LEFT,
+    SAME_THINGS,
+    SORE,
+    SPEAKING,
+    TAKEN,
+)
+from .patterns.leads import BED_WORDS
+from .pipeline import Cue
+from .stretches import Stretch, is_stop, objects, strange
+
+LONGEST = 8
+"""Words of a remark in which a side is none; a longer one is asked or read."""
+GOING = frozenset({"going", "heading", "being", "coming"})
+
+
+def is_going(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
+    """ "his back is sore", "out for the count", "back into bed": nobody comes or goes."""
+    if word(toks, cue.end) in MINE and not objects(stretch, toks):
+        return bool(strange(cue, stretch, toks, taken))
+    if word(toks, cue.start) == "out" and word(toks, cue.start - 1).endswith("ing"):
+        return cue.start > stretch.start and word(toks, cue.start - 1) not in GOING  # "crying out for tea"
+    if not LISTED.isdisjoint(toks.said[cue.start + 1 : cue.end]):
+        return True  # "on the transfer list for rehab"
+    if word(toks, cue.end - 1) in {"transfer", "discharge", "move"} and word(toks, cue.end) in LISTS:
+        return True  # "on the transfer list"
+    if cue.value != "back" or word(toks, cue.end - 1) != "back":
+        return False
+    body = word(toks, cue.start - 1) in OF_SOMEBODY and not SORE.isdisjoint(toks.said[cue.end : cue.end + 2])
+    body |= word(toks, cue.start - 1) in MINE or _is_soon(cue, stretch, toks)
+    into = word(toks, cue.end) in {"into", "in", "to"} and word(toks, cue.end + 1) == "bed"
+    from_somewhere = "from" in toks.said[stretch.start : stretch.end]
+    return body or (into and not from_somewhere and not starts_number(toks, cue.end + 2))
+
+
+def _is_soon(cue: Cue, stretch: Stretch, toks: Toks) -> bool:
+    """ "back in five", beside a bed that has its word: so many minutes, and no bed."""
+    k = cue.end + 1
+    number = word(toks, cue.end) == "in" and starts_number(toks, k) and (k == stretch.end)
+    ends = (
+        k + 1 == len(toks)
+        or is_stop(toks, k + 1)
+        or word(toks, k + 1) in BED_WORDS | {"min", "mins", "minutes"}
+    )
+    return number and ends and not BED_WORDS.isdisjoint(toks.words)
+
+
+def reason(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
+    """ "cardiac diet ordered", "new grad on peds cardiac": of another thing, or where somebody works."""
+    del taken
+    if word(toks, cue.end) in OTHER_THINGS:
+        return True
+    k = cue.start - 1
+    while word(toks, k) in {"peds", "paeds", "the", "our", "adult"}:
+        k -= 1
+    works = word(toks, k) in {"on", "in", "at"} and not OF_SOMEBODY.isdisjoint(
+        toks.said[cue.end : stretch.end]
+    )
+    return works or (word(toks, cue.start - 1) in {"hot", "fresh"} and phrase_of(cue, toks) == "air")
+
+
+def fluid(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
+    """ "bloody freezing in here", "blood taken": of no fluid in a drain."""
+    del stretch, taken
+    behind = word(toks, cue.end)
+    said = phrase_of(cue, toks)
+    return (said == "bloody" and behind in INTENSIFIED) or (said == "blood" and behind in TAKEN)
+
+
+def side(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
+    """ "left my pen at the desk": what somebody did."""
+    said = phrase_of(cue, toks)
+    k = cue.end + (word(toks, cue.end) == ",")
+    spoken = said == "right" and word(toks, k) in SPEAKING  # "right, that's me"
+    done = said == "left" and word(toks, cue.end) in OTHERS_BEHIND_LEFT
+    return spoken or done or _is_remarked(cue, stretch, toks, taken)
+
+
+def _is_remarked(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
+    """ "nothing left in the fridge", "right royal pain": apart from all figures, and of no tube."""
+    if stretch.behind_figures or stretch.before_figures or stretch.end - stretch.start > LONGEST:
+        return False
+    said = toks.said[stretch.start : stretch.end]
+    if not OF_TUBES.isdisjoint(said) or objects(stretch, toks):
+        return False
+    own = {k for k in taken if not cue.start <= k < cue.end}
+    return bool(strange(cue, stretch, toks, taken)) and own.isdisjoint(range(stretch.start, stretch.end))
+
+
+def closing(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
+    """ "the change of shift was chaos": what it was like, and no line that closes it."""
+    del taken
+    told = not starts_number(toks, cue.end + 1)
+    return word(toks, cue.end) in {"was", "is"} and told and cue.end + 1 < stretch.end
+
+
+def what(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
+    """ "clamped my car": what happened to something of the nurse's."""
+    mine = word(toks, cue.end) in MINE and OF_TUBES.isdisjoint(toks.said[stretch.start : stretch.end])
+    return mine and bool(strange(cue, stretch, toks, taken))
+
+
+def same(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
+    """ "with the same tube in place": which one it is, and not that nothing came."""
+    del stretch, taken
+    return phrase_of(cue, toks) in {"same", "the same"} and word(toks, cue.end) in SAME_THINGS
+
+
+def leak(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
+    """ "leak in the staff room roof"."""
+    del taken
+    where = word(toks, cue.end) in {"in", "from"} and cue.end < stretch.end
+    return where and not LEAKING.isdisjoint(toks.said[cue.end : stretch.end])
