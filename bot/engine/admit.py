@@ -7,13 +7,15 @@ and tip-overs need no rules of their own.
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from datetime import datetime, timedelta
+from itertools import islice, takewhile
 
 from bot.engine.entries import Correction, Entry, Line
 from bot.engine.ledger import Ledger
 from bot.engine.order import SAME_LINE
 from bot.engine.policy import Policy
-from bot.engine.values import Doubt, Level
+from bot.engine.values import AT, Doubt, Level
 
 LONG_SILENCE = timedelta(hours=14)
 _HOUR = timedelta(hours=1)
@@ -28,7 +30,7 @@ def doubts(ledger: Ledger, told: Entry, policy: Policy) -> tuple[Doubt, ...]:
     match told.payload:
         case Correction(target=target):
             return _doubts_of(ledger.with_entry(told), target, policy)
-        case Line(level_ml=level_ml) if duplicate_of(ledger, level_ml, told.at):
+        case Line(level_ml=level_ml) if _repeats(ledger, told, level_ml):
             return ()
         case _:
             found = _doubts_of(ledger.with_entry(told), told.id, policy)
@@ -38,11 +40,28 @@ def doubts(ledger: Ledger, told: Entry, policy: Policy) -> tuple[Doubt, ...]:
 def duplicate_of(ledger: Ledger, level_ml: int, at: datetime) -> Level | None:
     """The line of that level at most 5 min away with nothing else read between, on the canister that was
     there then: the reading is already marked."""
-    probe = ledger.next_entry(Line(level_ml=level_ml), at, at)
+    return _repeated_by(ledger, ledger.next_entry(Line(level_ml=level_ml), at, at), level_ml)
+
+
+def _repeats(ledger: Ledger, told: Entry, level_ml: int) -> bool:
+    """The same of a line as it would be recorded: that ledger is needed next.
+
+    Where another level was read at that very moment, it is judged as if it had been entered then.
+    """
+    first = bisect_left(ledger.live, told.at, key=AT)
+    beside = takewhile(lambda entry: entry.at == told.at, islice(ledger.live, first, None))
+    levels = {entry.payload.level_ml for entry in beside if isinstance(entry.payload, Line)}
+    if levels <= {level_ml}:
+        return _repeated_by(ledger, told, level_ml) is not None
+    return duplicate_of(ledger, level_ml, told.at) is not None
+
+
+def _repeated_by(ledger: Ledger, told: Entry, level_ml: int) -> Level | None:
+    at = told.at
     near = [ledger.level_before(at), *ledger.levels_at(at), ledger.level_after(at)]
     if not any(level and level.level_ml == level_ml and abs(level.at - at) <= SAME_LINE for level in near):
         return None
-    repeated = dict(ledger.with_entry(probe).duplicates).get(probe.id)
+    repeated = dict(ledger.with_entry(told).duplicates).get(told.id)
     return ledger.level_of(repeated) if repeated else None
 
 

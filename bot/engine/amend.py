@@ -6,7 +6,6 @@ from bisect import bisect_left
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime
-from functools import lru_cache
 from itertools import takewhile
 from operator import is_
 
@@ -25,6 +24,7 @@ from bot.engine.entries import (
 from bot.engine.ledger import Ledger, fold
 from bot.engine.past import reaches_back
 from bot.engine.policy import ChartBy, Schedule
+from bot.engine.shelf import Shelf
 from bot.engine.values import Amendment, Charted, GivenOut, Interval
 from bot.engine.volumes import charted
 
@@ -55,11 +55,13 @@ def outstanding(ledger: Ledger, schedule: Schedule, chart_by: ChartBy = "mark") 
     turns = tuple(turn for turn in reaching if turn >= since)
     if not turns:
         return ()
-    memory = _memory(ledger.drain, ledger.capacity_ml, schedule, chart_by, since)
-    told = memory.told  # read once: another thread may be asking about the same drain
-    if told is None or told[0] != ledger.entries:
-        told = memory.told = (ledger.entries, _outstanding(ledger, schedule, turns, chart_by, memory))
-    return told[1]
+    key = (ledger.drain, ledger.capacity_ml, schedule, chart_by, since)
+    memory = _REMEMBERED.find(key) or _Memory()
+    asked = memory.asked
+    if asked is None or asked.entries != ledger.entries:
+        steps, asked = _gone_on(memory, _Past(ledger, schedule, chart_by, asked), turns)
+        _REMEMBERED.keep(key, _Memory(steps, asked), len(ledger.entries))
+    return asked.found
 
 
 def unlike(
@@ -75,61 +77,87 @@ def unlike(
 
 @dataclass(frozen=True, slots=True)
 class _Step:
-    """What was on the chart, and what held, before a step that begins after these entries."""
+    """What was on the chart, and what held, when there were only these entries: the last reaches back, or
+    none does."""
 
     entries: tuple[Entry, ...]
     chart: _Held
     known: _Held
-    place: int
+
+    def begins(self, entries: tuple[Entry, ...]) -> bool:
+        """Whether those entries go on from here."""
+        return entries[: len(self.entries)] == self.entries
 
 
-@dataclass(slots=True)
+@dataclass(frozen=True, slots=True)
+class _Asked:
+    """A ledger's entries, its volumes and its amend list, as it was asked about."""
+
+    entries: tuple[Entry, ...]
+    holds: _Held
+    found: tuple[Amendment, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class _Memory:
-    """The last step of a drain's amend list: a ledger that has only grown is reckoned on from there.
+    """The last steps of a drain's amend list, the newest first, and the ledger that was asked about last.
 
-    Nothing is taken from it unless its entries are the ledger's own.
+    Nothing is taken from it unless its entries are the ledger's own, or the first of them.
     """
 
-    told: tuple[tuple[Entry, ...], tuple[Amendment, ...]] | None = None
-    step: _Step | None = None
+    steps: tuple[_Step, ...] = ()
+    asked: _Asked | None = None
 
     def step_of(self, entries: tuple[Entry, ...], first: int) -> _Step:
         """The step to go on from."""
-        step = self.step
-        if step is not None and entries[: len(step.entries)] == step.entries:
-            return step
-        return _Step(entries[:first], {}, {}, first)
+        known = (step for step in self.steps if step.begins(entries))
+        return next(known, _Step(entries[:first], {}, {}))
 
 
-@lru_cache(maxsize=256)
-def _memory(_drain: str, _capacity_ml: int, _schedule: Schedule, _chart_by: ChartBy, _since: int) -> _Memory:
-    """What is remembered of a drain."""
-    return _Memory()
+_REMEMBERED: Shelf[_Memory] = Shelf()
+"""Of each drain (and schedule, and way to chart) what is known since the chart was said to be amended."""
 
 
-def _outstanding(
-    ledger: Ledger, schedule: Schedule, turns: tuple[int, ...], chart_by: ChartBy, memory: _Memory
-) -> tuple[Amendment, ...]:
-    entries = ledger.entries
+@dataclass(frozen=True, slots=True)
+class _Past:
+    """The volumes of a drain after its first so many entries."""
+
+    ledger: Ledger
+    schedule: Schedule
+    chart_by: ChartBy
+    asked: _Asked | None
+
+    def volumes(self, count: int) -> _Held:
+        """What was charted then: reckoned from those entries alone, unless they were asked about just now."""
+        entries = self.ledger.entries[:count]
+        if self.asked is not None and self.asked.entries == entries:
+            return self.asked.holds
+        whole = count == len(self.ledger.entries)
+        ledger = self.ledger if whole else fold(entries, self.ledger.capacity_ml)
+        return _held(charted(ledger, self.schedule, self.chart_by))
+
+
+def _gone_on(memory: _Memory, past: _Past, turns: tuple[int, ...]) -> tuple[tuple[_Step, ...], _Asked]:
+    """The last steps up to a ledger of which the entries of these indexes reach back, and its amend list."""
+    entries, steps = past.ledger.entries, memory.steps
     step = memory.step_of(entries, turns[0])
-    chart, known, place = dict(step.chart), step.known, step.place
-    for turn in turns[bisect_left(turns, len(step.entries) - 1) :]:
-        if turn == turns[-1]:
-            memory.step = _Step(entries[: turn + 1], dict(chart), known, place)
-        was = known if known and turn == place else _volumes(ledger, turn, schedule, chart_by)
-        chart |= {key: interval for key, interval in was.items() if key not in known}
-        place = turn + 1
-        known = _volumes(ledger, place, schedule, chart_by)
-        chart |= _charted_afresh(was, known)
-    holds = _held(charted(ledger, schedule, chart_by))
-    chart |= {key: interval for key, interval in holds.items() if key not in known}
+    for turn in turns[bisect_left(turns, len(step.entries)) :]:
+        step = _stepped(past, step, turn)
+        steps = (step, *steps[:1])
+    holds = step.known if len(step.entries) == len(entries) else past.volumes(len(entries))
+    chart = step.chart | {key: interval for key, interval in holds.items() if key not in step.known}
     stale = [interval for key, interval in chart.items() if key not in holds]
-    return _amended(stale, [interval for key, interval in holds.items() if key not in chart])
+    fresh = [interval for key, interval in holds.items() if key not in chart]
+    return steps, _Asked(entries, holds, _amended(stale, fresh))
 
 
-def _volumes(ledger: Ledger, count: int, schedule: Schedule, chart_by: ChartBy) -> _Held:
-    """What was charted after the first `count` entries."""
-    return _held(charted(fold(ledger.entries[:count], ledger.capacity_ml), schedule, chart_by))
+def _stepped(past: _Past, step: _Step, turn: int) -> _Step:
+    """The next step, at the entry of that index."""
+    known = step.known
+    was = known if known and turn == len(step.entries) else past.volumes(turn)
+    chart = step.chart | {key: interval for key, interval in was.items() if key not in known}
+    now = past.volumes(turn + 1)
+    return _Step(past.ledger.entries[: turn + 1], chart | _charted_afresh(was, now), now)
 
 
 def _held(given_out: Iterable[Interval]) -> _Held:

@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
-from datetime import datetime
+from datetime import datetime, timedelta
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
-from bot.engine.admit import doubts, duplicate_of
+from bot.engine.admit import _repeats, doubts, duplicate_of
 from bot.engine.amend import amendments, outstanding
-from bot.engine.entries import Correction, Exchanged, FinalLevel, Line, Payload, Removed, Seen, What
+from bot.engine.entries import Correction, Entry, Exchanged, FinalLevel, Line, Payload, Removed, Seen, What
 from bot.engine.ledger import fold
 from bot.engine.values import Amendment
 from tests.engine.sheet import ADULT, SCHEDULE, Sheet, at
+from tests.engine.strategies import entries
 
 
 def changes(sheet: Sheet, since: int) -> tuple[Amendment, ...]:
@@ -237,3 +240,24 @@ def test_a_reading_of_the_same_level_on_a_new_canister_is_not_already_marked() -
     sheet.mark("19:00", 0)
     sheet.exchanged("19:02", final_ml=0)
     assert duplicate_of(sheet.ledger, 0, at("19:04")) is None
+
+
+@given(entries(), st.data())
+def test_a_line_that_would_be_recorded_repeats_what_its_reading_repeats(
+    told: tuple[Entry, ...], data: st.DataObject
+) -> None:
+    ledger = fold(told)
+    beside = data.draw(st.sampled_from(ledger.live or told))
+    moment = beside.at + timedelta(minutes=data.draw(st.sampled_from([0, 0, 1, -1, 5, -5, 6])))
+    level_ml = data.draw(st.sampled_from([each.level_ml for each in ledger.levels] or [0]))
+    line = ledger.next_entry(Line(level_ml=level_ml), moment, moment + timedelta(days=40))
+    assert _repeats(ledger, line, level_ml) == (duplicate_of(ledger, level_ml, moment) is not None)
+
+
+def test_of_two_levels_of_one_moment_either_is_already_marked() -> None:
+    sheet = Sheet()
+    sheet.tells("19:00", Line(level_ml=500))
+    sheet.tells("19:00", Line(level_ml=600), told="19:05")
+    for level_ml in (500, 600):
+        again = sheet.ledger.next_entry(Line(level_ml=level_ml), at("19:00"), at("19:10"))
+        assert _repeats(sheet.ledger, again, level_ml)

@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from bot.engine.amend import outstanding
+from bot.engine.amend import _REMEMBERED, outstanding
 from bot.engine.cautions import cautions
 from bot.engine.cautions.scene import Subject
 from bot.engine.cautions.sudden import _risen
@@ -19,6 +19,7 @@ from bot.engine.patient import Patient
 from bot.engine.policy import ChartBy
 from bot.engine.rates import HOUR, higher, highest_amount, highest_hour, sustained
 from bot.engine.series import Point, Series, series_of
+from bot.engine.volumes import intervals
 from tests.engine import plain
 from tests.engine.sheet import ADULT, SCHEDULE, THREE_SHIFTS, Sheet, at
 from tests.engine.strategies import BEGINNINGS, entries
@@ -125,6 +126,22 @@ def test_what_is_remembered_of_one_past_is_never_taken_for_another(
     for first, count in asked:
         ledger = fold((one if first else other)[:count])
         assert outstanding(ledger, SCHEDULE) == plain.outstanding(ledger, SCHEDULE, "mark")
+
+
+def test_of_one_more_late_line_nothing_is_folded_but_its_own_ledger() -> None:
+    sheet = Sheet()
+    sheet.marks(t0800=100, t1000=140, t1200=180, t1400=220, t1600=260)
+    sheet.tells(at("09:00"), Line(level_ml=120))
+    ledger = sheet.ledger
+    outstanding(ledger, SCHEDULE)
+    sheet.tells(at("11:00"), Line(level_ml=160))
+    grown = ledger.with_entry(sheet.entries[-1])
+    outstanding(grown, SCHEDULE)
+    memory = _REMEMBERED.find((ledger.drain, ledger.capacity_ml, SCHEDULE, "mark", 0))
+    assert memory is not None
+    for step, whole in zip(memory.steps, (grown, ledger), strict=True):
+        known = zip(step.known.values(), intervals(whole, SCHEDULE), strict=True)
+        assert all(one is other for one, other in known)
 
 
 @pytest.mark.parametrize("count", [200])
