@@ -142,6 +142,8 @@ def _is_doubtful(again: Again, start: int, end: int, claimed: set[int]) -> bool:
         return True
     if any(len(w) == 1 and w.isalpha() and w not in {"a", "i"} for w in words):
         return True  # "a m", and the letter of a tube
+    if start == 0 and words & {"midnight", "midday"}:
+        return True  # "at midnight | bed 14 was reading 18 hundred"
     harmless = {"hour"} if words & PLANS else set()
     if (words & DOUBTFUL) - harmless or any(_is_bed(toks, k) for k in range(start, end)):
         return True

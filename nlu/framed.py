@@ -32,7 +32,7 @@ from .patterns.framing import (
     SELF,
 )
 from .patterns.leads import BED_WORDS
-from .statements import Away, Back, Checked, Described, Mark, Ordered
+from .statements import Away, Back, Checked, Described, Mark, Ordered, Statement
 
 BESIDE_SOMEBODY = (Mark, Described, Ordered, Away, Back)
 """What somebody does beside one of these changes nothing of it; "tube pulled when he rolled" is asked."""
@@ -84,7 +84,14 @@ def framed(again: Again) -> Told:
     plain &= all(frame.of_somebody for frame in frames)
     if not plain and not (marks and all(isinstance(s, Mark | Checked | Described) for s in told)):
         return ()
+    if any(f.aside and is_timed(toks, f.start, f.end) for f in frames) and any(map(_is_untimed, told)):
+        return ()
     return told if _agrees(marks, toks, frames) and not _may_be_of_each_hour(marks, toks) else ()
+
+
+def _is_untimed(said: Statement) -> bool:
+    """ "gone to CT with the porter and a nurse at 1025": the time of what is left out may be its own."""
+    return said.at is None and not isinstance(said, Checked | Described)
 
 
 def _is_line(toks: Toks, frame: Frame) -> bool:

@@ -230,7 +230,16 @@ def age_or_level(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             yield "an age, or a level"
 
 
+def whether_it_has(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "has bed 12 got a line for 1900": asked, and no level."""
+    first = next((i for i in items if i.role != "cue" or i.value != "bed"), None)
+    begins = word(toks, 0) == "has" and first is not None and first.role == "bed"
+    if begins and first is not None and first.start <= 1 + (word(toks, 1) in BED_WORDS):
+        yield "whether it has, or that it has"
+
+
 TURNED = (
+    Rule(whether_it_has, frozenset({"bed"}), frozenset({"has"})),
     Rule(age_or_level, frozenset({"reason"})),
     Rule(weight_change, frozenset({"weight"}), CHANGES),
     Rule(read_or_when, frozenset({"time"}), READ_AS),

@@ -143,3 +143,19 @@ def test_a_line_behind_a_dash_is_never_swallowed_by_what_is_not_ours(text: str) 
 
 def test_the_same_tube_is_not_the_same_line() -> None:
     assert "drained" not in reading("12 back from IR at 1840 with the same tube in place, line 215")
+
+
+def test_the_time_of_an_event_is_not_left_out_with_who_came_along() -> None:
+    told = "bed 9 has gone down to CT with the porter and a staff nurse escort at 1840"
+    assert reading(f"{told}, drain kept below chest height on the trolley") == "ask kind"
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+def test_whether_a_bed_has_a_line_is_no_line(channel: Channel) -> None:
+    assert reading("has bed 12 got a line for 1900", channel=channel) == "ask level_ml"
+
+
+def test_midnight_is_never_left_out_as_a_remark() -> None:
+    text = "at midnight bed 14 was reading 18 hundred the supply room is a mess"
+    said = reading(text, channel="voice", arrived=ARRIVED.replace(hour=0, minute=6))
+    assert said.startswith("ask") or "at=00:00" in said
