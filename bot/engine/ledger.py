@@ -2,7 +2,7 @@
 
 `fold` makes it from the entries; nothing derived is stored anywhere. It never raises on odd entries: a
 ledger that looks wrong is kept and told about. Cost: a sort (nearly in order already) and one walk; a ledger
-that only goes on (`with_entry`) is walked on from where it stands.
+that only goes on (`with_entry`) is walked on from where it stands, and one with a late line from there.
 """
 
 from __future__ import annotations
@@ -28,7 +28,7 @@ from bot.engine.entries import (
     Seen,
 )
 from bot.engine.levels import Walk, walked
-from bot.engine.order import SAME_LINE, ordered, repeated_lines
+from bot.engine.order import SAME_LINE, late_place, ordered, repeated_lines
 from bot.engine.story import Story
 from bot.engine.values import AT, Canister, Level
 
@@ -162,8 +162,8 @@ class Ledger:
         """The ledger as it would be with one more entry; what is recorded was mostly tried just before."""
         found = self._tried.get(entry)
         if found is None:
-            onward = _goes_on(self, entry)
-            found = _gone_on(self, entry) if onward else fold((*self.entries, entry), self.capacity_ml)
+            found = _gone_on(self, entry) if _goes_on(self, entry) else _slipped_in(self, entry)
+            found = found or fold((*self.entries, entry), self.capacity_ml)
             self._tried.clear()
             self._tried[entry] = found
         return found
@@ -210,9 +210,7 @@ _OfKind: TypeAlias = tuple[int, tuple[tuple[Entry, P], ...]]
 
 def _goes_on(ledger: Ledger, entry: Entry) -> bool:
     """Whether the entry only comes behind all others, and changes nothing of what they say."""
-    if not ledger.live or entry.id in ledger._awaited or entry.drain != ledger.drain:
-        return False
-    if ledger.closed_at is not None or entry.position <= ledger.entries[-1].position:
+    if not _is_next(ledger, entry):
         return False
     match entry.payload:
         case Line(level_ml=level):
@@ -221,6 +219,13 @@ def _goes_on(ledger: Ledger, entry: Entry) -> bool:
             return entry.at > ledger.live[-1].at
         case _:
             return False
+
+
+def _is_next(ledger: Ledger, entry: Entry) -> bool:
+    """Whether it is the next of an open drain on which something is told, and no other entry names it."""
+    if not ledger.live or entry.id in ledger._awaited or entry.drain != ledger.drain:
+        return False
+    return ledger.closed_at is None and entry.position > ledger.entries[-1].position
 
 
 def _may_repeat(ledger: Ledger, at: datetime, level_ml: int) -> bool:
@@ -247,6 +252,41 @@ def _gone_on(ledger: Ledger, entry: Entry) -> Ledger:
         _walk=walk,
         _reckoned={},
         _reckoned_before=ledger._reckoned,
+        _tried={},
+    )
+
+
+def _slipped_in(ledger: Ledger, entry: Entry) -> Ledger | None:
+    """The ledger with a late line among lines of one canister: walked from there, which `fold` would come to.
+
+    None where it may change more than the levels from its place on.
+    """
+    if not isinstance(entry.payload, Line) or not _is_next(ledger, entry):
+        return None
+    assert ledger._walk is not None
+    known = ledger._walk.repeats
+    found = late_place(ledger.live, entry, known)
+    if found is None:
+        return None
+    place, before = found
+    live = (*ledger.live[:place], entry, *ledger.live[place:])
+    repeats = repeated_lines(live)
+    repeated = entry.id in repeats
+    if (repeated and entry.payload.closing) or len(repeats) != len(known) + repeated:
+        return None
+    if any(repeats.get(repeat) != counts for repeat, counts in known.items()):
+        return None
+    walk = ledger._walk.between(before.id, live[place:], repeats)
+    return replace(
+        ledger,
+        entries=(*ledger.entries, entry),
+        live=live,
+        levels=tuple(walk.levels),
+        duplicates=tuple(repeats.items()),
+        _held={**ledger._held, entry.id: entry},
+        _walk=walk,
+        _reckoned={},
+        _reckoned_before={},
         _tried={},
     )
 

@@ -43,6 +43,34 @@ class Walk:
         walk.take(entry)
         return walk
 
+    def between(self, before: str, told: Sequence[Entry], repeats: Mapping[str, str]) -> Walk:
+        """The walk with a late line, the first of `told`, behind the level of the entry `before`; all that
+        follows are lines, or leave the levels as they are. It is walked until it comes out as it was."""
+        count = next(place for place, level in enumerate(self.levels) if level.entry == before) + 1
+        last, line = self.levels[count - 1], told[0]
+        closes = isinstance(line.payload, Line) and line.payload.closing
+        walk = replace(
+            self,
+            repeats=repeats,
+            closing=self.closing | {line.id} if closes else self.closing,
+            levels=self.levels[:count],
+            total_ml=last.total_ml,
+            gaps=last.gaps,
+            reference_ml=last.level_ml,
+        )
+        for entry in told:
+            walk.take(entry)
+            place = len(walk.levels) - 2
+            if place >= count and walk.levels[-1] == self.levels[place]:
+                return replace(
+                    walk,
+                    levels=[*walk.levels[:-1], *self.levels[place:]],
+                    total_ml=self.total_ml,
+                    gaps=self.gaps,
+                    reference_ml=self.reference_ml,
+                )
+        return walk
+
     def take(self, entry: Entry) -> None:
         """Go one entry on."""
         match entry.payload:

@@ -41,6 +41,36 @@ def ordered(held: Mapping[str, Entry]) -> tuple[Entry, ...]:
     return tuple(result)
 
 
+def late_place(live: Sequence[Entry], line: Entry, repeats: Mapping[str, str]) -> tuple[int, Entry] | None:
+    """Where a late line comes among the live entries, and the line that counts before it.
+
+    None where something that is no line and moves the levels stands at its moment, behind it, or between it
+    and that line: then all may change.
+    """
+    place: int | None = None
+    before: Entry | None = None
+    for index in range(len(live) - 1, -1, -1):
+        entry = live[index]
+        if place is not None and before is not None and entry.at < line.at:
+            break
+        if _moves_levels(entry):
+            return None
+        if place is None and _key(entry, {}) < _key(line, {}):
+            place = index + 1
+        if place is not None and before is None and isinstance(entry.payload, Line):
+            before = None if entry.id in repeats else entry
+    return None if place is None or before is None else (place, before)
+
+
+def _moves_levels(entry: Entry) -> bool:
+    """Whether it is no line and changes what a line behind it says."""
+    match entry.payload:
+        case FinalLevel() | Exchanged() | Placed() | Incident(what=What.TIPPED):
+            return True
+        case _:
+            return False
+
+
 def _key(entry: Entry, held: Mapping[str, Entry]) -> _Key:
     match entry.payload:
         case FinalLevel(exchange=str(name)) if name in held:

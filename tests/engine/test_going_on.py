@@ -6,12 +6,24 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import timedelta
 
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bot.engine.amend import amendments, outstanding, unlike
 from bot.engine.cautions import all_cautions
-from bot.engine.entries import Checked, Entry, FinalLevel, Incident, Line, Ordered, Payload, Seen, What
+from bot.engine.entries import (
+    Checked,
+    Entry,
+    Exchanged,
+    FinalLevel,
+    Incident,
+    Line,
+    Ordered,
+    Payload,
+    Placed,
+    Seen,
+    What,
+)
 from bot.engine.ledger import Ledger, fold
 from bot.engine.patient import Patient
 from bot.engine.policy import ChartBy
@@ -95,6 +107,48 @@ def test_what_is_told_in_turn_comes_out_as_if_folded_from_the_start(
 @given(entries())
 def test_so_does_what_is_told_in_any_order(told: tuple[Entry, ...]) -> None:
     check_each_step(told)
+
+
+late_steps = st.lists(
+    st.tuples(
+        st.integers(0, 40),
+        st.one_of(
+            st.builds(
+                Line,
+                level_ml=st.sampled_from([10, 10, 20, 30]),
+                closing=st.sampled_from([False] * 5 + [True]),
+            ),
+            st.builds(Line, level_ml=st.integers(0, 60)),
+            st.sampled_from((*OTHERS, Placed(bed="12", opening_ml=5), Exchanged(), FinalLevel(level_ml=40))),
+        ),
+    ),
+    max_size=30,
+)
+
+
+@given(late_steps, st.sampled_from([1, 3, 9]), st.integers(0, 20))
+@settings(max_examples=60)
+def test_lines_told_late_come_out_as_if_folded_from_the_start(
+    told: list[tuple[int, Payload]], apart: int, others: int
+) -> None:
+    """Crowded: many at one moment, many that repeat another; what is no line comes first, or now and then."""
+    ledger, count = fold(()), 0
+    for minute, payload in sorted(told, key=lambda step: isinstance(step[1], Line) and step[0] > others):
+        at = BEGINNINGS[0] + timedelta(minutes=apart * minute)
+        entry = ledger.next_entry(payload, at, BEGINNINGS[0] + timedelta(days=1, minutes=count % 7))
+        ledger, count = ledger.with_entry(entry), count + 1
+        whole = fold(ledger.entries)
+        assert (ledger, ledger._held, ledger._awaited) == (whole, whole._held, whole._awaited)
+        assert ledger._walk == whole._walk
+
+
+def test_a_late_line_moves_no_level_but_its_own_and_the_next() -> None:
+    ledger = fold(told_in_turn([(60, 10)] * 6))
+    at = ledger.levels[2].at + timedelta(minutes=20)
+    grown = ledger.with_entry(ledger.next_entry(Line(level_ml=33), at, at))
+    assert [level.level_ml for level in grown.levels] == [10, 20, 30, 33, 40, 50, 60]
+    kept = zip(ledger.levels, (*grown.levels[:3], *grown.levels[4:]), strict=True)
+    assert all(one is other for one, other in kept)
 
 
 def test_lines_told_in_turn_are_not_folded_again() -> None:
