@@ -49,8 +49,8 @@ KINDS = tuple(
         ("seeming", said_so.SEEMING),
         ("seeing", said_so.SEEING),
         ("tilted", said_so.TILTED),
-        ("cancelled", said_so.CANCELLED),
         ("doubting", said_so.DOUBTING),
+        ("cancelled", said_so.CANCELLED),
         ("taking back", said_so.TAKING_BACK),
     )
 )
@@ -81,7 +81,10 @@ def doubted(outcome: Sequence[Statement | Unclear], read: Read) -> tuple[Stateme
     )
     asks = len(told) < len(outcome)
     asked: dict[int, Statement | Unclear] = {}
+    spoken = frozenset().union(*covers.values())
     for doubt in _doubts(toks):
+        if doubt.kind == "cancelled" and not spoken.isdisjoint(range(doubt.start, doubt.end)):
+            continue  # "hasn't drained anything": it is what was read
         if _reaches(doubt, toks, whole) and not (asks and _is_of_asked(doubt, toks, whole)):
             for statement in _reached(doubt, told, covers, toks):
                 asked[id(statement)] = _asked(doubt, asked.get(id(statement), statement), toks, read.text)
@@ -145,8 +148,10 @@ def _reaches(doubt: Doubt, toks: Toks, told: frozenset[int]) -> bool:
         before.pop(0)
     behind = list(takewhile(lambda k: k not in told, range(doubt.end, last)))
     onto = doubt.end + len(behind) < last
+    if doubt.kind == "cancelled" and onto and word(toks, doubt.start) not in said_so.OFF:
+        return False
     if doubt.kind == "rough":
-        return not (behind or onto) and all(_is_light(toks, k) for k in before)
+        return not onto and all(_is_light(toks, k) for k in (*before, *behind))
     if doubt.end - doubt.start == 1 and _guesses_number(toks, doubt.end, told):
         return False
     if doubt.kind == "taking back":
@@ -166,6 +171,8 @@ def _guesses_number(toks: Toks, k: int, told: frozenset[int]) -> bool:
 
 def _is_of_it_before(doubt: Doubt, toks: Toks, before: list[int]) -> bool:
     who = said_so.LIGHT | said_so.OF_LINE | (frozenset() if doubt.kind == "seeming" else said_so.TEAM)
+    if doubt.kind == "cancelled":
+        who = who - said_so.SIDES  # "left tube out, right still in"
     return doubt.kind == "tilted" or all(_is_number(toks, k) or word(toks, k) in who for k in before)
 
 
@@ -176,7 +183,7 @@ def _is_of_it_behind(doubt: Doubt, toks: Toks, behind: list[int]) -> bool:
         doubt.kind == "doubting" and words[:1] and words[0] in said_so.WHY
     ):
         return len(words) > 1 and not said_so.STRONG.isdisjoint(found)
-    if doubt.kind in {"seeming", "tilted"}:
+    if doubt.kind == "tilted" or (doubt.kind == "seeming" and words[:1] and words[0] in said_so.COMPARED):
         return True
     goes_on = said_so.LIGHT | (said_so.IN_THE_END if doubt.kind == "cancelled" else said_so.OF_LINE)
     if found <= goes_on:
@@ -206,6 +213,8 @@ def _reached(
     doubt: Doubt, told: Sequence[Statement], covers: dict[int, frozenset[int]], toks: Toks
 ) -> Sequence[Statement]:
     """What is told in its clause, else in its sentence, else nearest before it, else behind it."""
+    if doubt.kind in {"seeing", "seeming"}:  # "read it upside down maybe": of the level, and nothing tipped
+        told = [s for s in told if _amount(s)] or told
     start, end = doubt.clause
     sentence = _sentence(toks, start, end)
     either = word(toks, doubt.start) == "or"  # "final 450, or was it 540"
@@ -232,7 +241,7 @@ def _asked(doubt: Doubt, said: Statement | Unclear, toks: Toks, text: str) -> St
     """What is asked of a statement that is doubted; where the level is only a rough one it is told as one."""
     if not isinstance(said, Statement):
         return said
-    amount = next((s for s in AMOUNT_SLOTS if getattr(said, s, None) is not None), None)
+    amount = _amount(said)
     if doubt.kind == "rough":
         timed = " ".join(toks.said[doubt.start : doubt.end]) in said_so.OF_TIME
         if amount is None or (timed and not _is_stop(toks, doubt.start - 1)):
@@ -248,6 +257,11 @@ def _asked(doubt: Doubt, said: Statement | Unclear, toks: Toks, text: str) -> St
         return Unclear(slot="kind", text=text, choices=(said.kind,), readings=(said,), statement=said)
     partly: dict[str, Any] = {slot: None}
     return Unclear(slot=slot, text=text, statement=replace(said, **partly))
+
+
+def _amount(said: Statement) -> str | None:
+    """The slot of its level or amount, if it has one."""
+    return next((slot for slot in AMOUNT_SLOTS if getattr(said, slot, None) is not None), None)
 
 
 def _slot(doubt: Doubt, amount: str | None, toks: Toks) -> str | None:

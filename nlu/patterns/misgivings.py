@@ -16,6 +16,11 @@ _SHORT = {
     "<quite>": r"(?: (?:a|an|the|too|very|so|quite|rather|pretty|awfully|really|bit|little|that|all|100|%"
     r"|hundred|entirely|totally|completely|fully|particularly|terribly|super|overly|percent|per|cent))*",
     "<who>": r"(?:you|someone|somebody|anyone)",
+    "<any>": r"(?: \w+){0,2}",
+    "<waiting>": r"(?:awaiting|pending|waiting (?:for|on))",
+    "<is>": r"(?:that's|thats|it's|its|(?:that |it |this )?(?:was|is))",
+    "<neg>": r"(?:didn't(?! like)|didnt(?! like)|did not|wasn't|wasnt|couldn't|couldnt|wouldn't|wouldnt"
+    r"|hasn't|hasnt|isn't|isnt|hadn't|haven't|havent|won't|wont|doesn't|doesnt)",
     "<strange>": r"(?:wrong|odd|weird|strange|funny|fishy|dodgy|unlikely|suspicious|suspect|inaccurate"
     r"|implausible|inflated|unreliable|suss|incorrect|mad|crazy|impossible)",
 }
@@ -39,10 +44,11 @@ no (?:idea|clue)|who knows|dunno|not (?:100|a hundred|one hundred)(?: ?%| percen
 <cannot> be<quite> (?:sure|certain|positive)
 <cannot> (?:remember|recall|swear|confirm|vouch|say for sure|verify|guarantee)
 if (?:i|we) (?:remember|recall|read|heard|got|saw|counted|have)|if memory serves|from memory
-(?:don't|dont|do not) (?:quote|hold|trust|rely|bank|take)
-(?:that's|thats|it's|its|(?:that |it )?(?:was|is)) (?:from )?(?:the |an |a )?(?:old|previous|wrong|other) \w+
-(?:that's|thats|it's|its|(?:that |it )?(?:was|is)) (?:from )?yesterday'?s \w+
-(?:take|taken) (?:it |that |this )?with a (?:pinch|grain)|treat with caution
+(?:don't|dont|do not) (?:quote|hold|trust|rely|bank|take)|(?:wife|husband|mum|mom|dad|family|he|she) told me
+(?:nights?|days?|night staff|day staff|someone|somebody) (?:said|says|told me|reckoned|had it)
+<is> (?:from )?(?:the |an |a )?(?:old|previous|wrong|other) \w+|<is> (?:from )?yesterday'?s \w+
+<is> (?:from )?(?:the |his |her )?(?:jp|foley|urine|catheter|ng|bulb|hemovac|redon|pee|wee|vac|stoma)
+(?:take|taken) (?:it |that |this )?with a (?:pinch|grain)(?: of salt)?|treat with caution
 tbc|tba|unconfirmed|unverified|unchecked|not (?:yet )?(?:confirmed|verified|checked|double checked)
 to be (?:confirmed|verified|checked)|needs? (?:to be )?(?:confirm|verif|double check|check)\w*
 <did not> (?:\w+ )?(?:check|checked|verif\w+|confirm\w*|double check\w*)
@@ -50,8 +56,19 @@ to be (?:confirmed|verified|checked)|needs? (?:to be )?(?:confirm|verif|double c
 (?:was|were|been|so i'm|i'm|im) told|told me|hearsay|second hand|secondhand|by the sounds? of it|rumou?r
 <did not> (?:actually |really )?(?:see|seen|read|look|witness|do)(?: \w+)? (?:myself|ourselves|personally)
 <may>(?:'ve| have| of|a)? (?:mis\w+|mix\w*|muddl\w*|confus\w*|got|gotten|read|written|swapped|been|transposed)
-or (?:was|is|were|maybe) (?:it|that)(?! not)|(?:may|might|could) (?:well )?be
+or (?:was|is|were) (?:it|that)(?! not)|or (?:maybe|perhaps)|(?:may|might|could) (?:well )?be
 doubt|doubts|in doubt|have my doubts|would double check
+(?:they|he|she|it|so they|or so they|apparently they) (?:say|says)
+heard (?:it |this |that )?(?:at|in|from) \w+
+in (?:theory|principle)|technically|loosely|so to speak|if you like|unclear (?:which|when|what)
+i(?:'d|'ll| would| will| should)? (?:double )?check (?:it|that|this)(?: \w+){0,4}
+(?:give it |needs )?(?:a )?(?:second|another) look|second opinion
+wrong (?:one|bed|room|chart|drain|tube|side|patient|pt|person|line|number|figure|time)
+next door|mea culpa|someone else (?:read|got|had|said|saw)
+(?:some ?time )?(?:around|about) then|or (?:right |just |shortly )?(?:after|before)(?: (?:that|then))?
+(?:not|didn't|wasn't|without) look(?:ing|ed)? at (?:the|my|a) (?:clock|watch)
+times? (?:is |was )?(?:approx\w*|estimated|rough)
+(?:don't|dont|do not|pls don't) (?:record|chart|log|save|count|enter|write|use|include|put)
 """)
 """The value, the bed, the tube or the time, as the words beside it say; else all that is told."""
 SEEING = _any_of(r"""
@@ -61,6 +78,14 @@ SEEING = _any_of(r"""
 (?:hard|difficult|tricky|tough|impossible|awkward|not easy|struggled) to (?:make|judge|gauge|get|visuali[sz]e)
 (?:hard|difficult|tricky|tough|impossible|not easy) to be (?:sure|exact|precise|accurate)
 mis(?:read|reading|judged|counted|typed|heard)
+(?:i was |was )?(?:read|reading|seen|looking|looked) (?:it )?(?:from|through|across|upside|over)(?: \w+){0,4}
+blurry|blurred|illegible|unreadable|smudged|smeared|faded|obscured|murky
+(?:fogged|misted|steamed)(?: up)?
+(?:scale|label|markings?|numbers?|figures?|window|front|level|tape)<any> (?:covered|hidden|worn|in the way)
+(?:scale|label|markings?|numbers?|figures?|window|front|line|level|tape)<any> (?:blocked|dirty|not clear)
+(?:lots of |a lot of |some |much )?(?:foam|froth|glare|condensation)(?: \w+){0,3}
+(?:bad|poor|low|no|dim) (?:light|lighting|angle|view)
+my (?:eyes|eyesight|glasses)(?: [\w']+){0,3}|without my glasses
 """)
 """The level that was read."""
 SEEMING = _any_of(r"""
@@ -70,14 +95,22 @@ SEEMING = _any_of(r"""
 (?:<not>|won't|doesn't|doesnt|<cannot>)(?: \w+)? (?:right|correct|accurate|true|reliable|precise)
 (?:<not>|<cannot>)(?: \w+)? (?:exact|possible)
 (?:<not>|doesn't|doesnt|does not)(?: \w+)? (?:good reading|add up|make sense)
-<may> be<quite> (?:off|out|wrong|inaccurate|incorrect|false|unreliable|skewed|different)
+<may> be<quite> (?:off|out|wrong|inaccurate|incorrect|false|unreliable|different)
 <may> be<quite> (?:less|more|higher|lower)
+<strange>(?: (?:number|reading|figure|value|one|level))?|surely not|(?:makes|making) no sense|no way
+(?:can't|cant|cannot|can not|couldn't) be<quite> (?:much|many|high|low|lot|less|more)?
+(?:does not|doesn't|doesnt|don't|not) (?:quite |really )?(?:match|fit|tally|agree|correspond)(?: \w+){0,4}
+not (?:quite |really )?what i (?:expected|thought)
 """)
 """What was read is not believed."""
 TILTED = (
     r"(?:box|canister|cannister|bottle|chamber|collector|drain|unit|system|it|it's|its|that)(?: \w+){0,2} "
-    r"(?:tilted|tilting|leaning|slanted|slanting|lopsided|wonky|crooked|squint|sloping|skewed|angled"
-    r"|not (?:level|upright|flat|straight)|(?:at|on) an angle|(?:on|onto) its side|uneven)"
+    r"(?:swinging|swaying|sloshing|moving|rocking|tilted|tilting|leaning|slanted|slanting"
+    r"|lopsided|wonky|crooked|squint|sloping|skewed|angled"
+    r"|(?:not|wasn't|isn't|wasnt|isnt) (?:level|upright|flat|straight)|(?:at|on) an angle"
+    r"|(?:on|onto) its side|uneven)(?! with)"
+    r"|(?:it|box|canister|bottle) (?:was|got) (?:knocked|bumped|kicked|nudged)"
+    r"|(?:moving|shaking|rocking|swinging|carrying|holding) (?:the |his |her )?(?:box|canister|bottle|drain)"
 )
 """How the canister stood when it was read."""
 CANCELLED = _any_of(r"""
@@ -89,17 +122,34 @@ changed (?:his|her|their|my|our|its) minds?
 no longer (?:happening|going ahead|needed|required|going)|not (?:needed|required|going to happen)
 postponed|deferred|put off|on hold|aborted|abandoned|vetoed|refused|declined|overruled|rescheduled
 fell through|backed out|stood down
+<neg>(?: (?:do|did|done|it|that|this|them|to|have|let|allow|able|keen|go|be|work|agree|want|manage))*
+(?:attempt |attempts |it |they |try )?(?:failed|fails)|unsuccessful(?:ly)?
+tried(?: it| to)?(?: but)?|no luck|false alarm
+reversed(?: (?:it|the decision|that))?
+turned (?:back|around|round)|came straight back|never left|back in again|still (?:in|here)
+(?:wants?|wanted|prefers?)(?: (?:it|them|us))?(?: to)?(?: be)? (?:wait|left|leave|hold|stay)(?: in| it| off)?
+if (?:\w+ ){1,2}(?:agrees?|goes?|ok|okay|allows?|happy|permits?|says?|approves?|works?|possible)(?: \w+){0,2}
+<waiting>(?: [\w']+){0,3} (?:confirm|confirmation|ok|okay|review|approval|decision|consent)
+due to be(?: done)?|(?<!as )planned(?: anyway)?|meant to be|supposed to be|should be(?: done)?
+not (?:yet|for real|really|quite yet)
+(?:will|gonna|to) (?:do|be done)(?: it| that)?(?: \w+)?
 """)
 """It was not done."""
 TAKING_BACK = _any_of(r"""
 (?:no,? )?wait(?: no)?|hang on|hold on|hold up|actually no|no actually|never ?mind|nvm|(?:just )?kidding
 jk|oops|scratch|ignore|disregard|forget|discard|strike|delete|as you were|belay|no no|nope
+hold that|undo|cancel that|(?:just |only )?(?:a )?(?:test|testing)
+this is (?:just |only )?a test(?: \w+)?|practi[cs]e|example|fake
+(?:only |just )?(?:joking|a joke)|april fools?|not$|psych|sike
 """)
 """Said behind what is told these take it back."""
 ROUGH = _any_of(r"""
 roughly|approx|approximately|approximate|give or take|more or less|near enough|ish|or so|or thereabouts
 thereabouts|ball ?park|(?:a |an )?(?:rough )?(?:estimate|estimated|estimation|eyeballed|eyeballing)|rounded
 or near(?:est)?(?: enough)?|nearly|roundabout|plus or minus|a rough (?:figure|reading|one)|rough
+circa|ca|c|est|by eye|at a (?:push|stretch)|eyeballing(?: it)?|almost|rounded(?: (?:up|down|off))?
+(?:a |just |only )?(?:touch|hair|bit|tad|slightly|little|just|fraction) (?:under|over|less|more|below)
+(?:plus|minus) a (?:bit|little|few)|give or take(?: \w+){0,2}
 """)
 """The level is told as approximate."""
 OF_TIME = frozenset({"ish", "or so", "or thereabouts", "thereabouts"})
@@ -183,6 +233,11 @@ IN_THE_END = frozenset(
 )
 """What is said behind something that was called off."""
 NO_MORE = frozenset({"that's it", "thats it", "that's all", "thats all", "that is it", "that is all"})
+COMPARED = frozenset({"to", "for", "compared", "considering", "given", "from", "than"})
+"""Behind what seems odd these say for whom, or beside what."""
+SIDES = OF_TUBE - {"tube", "tubes", "drain"}
+OFF = frozenset({"cancelled", "canceled", "postponed", "deferred", "aborted", "abandoned"})
+"""Before what is told these take it back, too: "cancelled: bed 7 off to CT"."""
 WHY = frozenset({"why", "who", "how", "since"})
 """Of these nothing that is told is in doubt: "not sure why"."""
 JOINTS = frozenset(

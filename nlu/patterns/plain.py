@@ -23,7 +23,7 @@ rose round rule safe said sale salt same sand says seat seem seen self sell send
 shift ship shoe shop short shot should show shown shut sick side sign silk since sing site size skin
 slow small smile snow soft sold some song soon sore sort soup spoke stable stand stands star start
 state stay step stop store street such sure swim table take taken takes talk tall task team tear
-tell test than thank that their them then there these they thin thing think this those three time
+tell test testing than thank that their them then there these they thin thing think this those three time
 times tiny told tone took tool touch town tree trip true truth turn twice type under unit until upon
 used user very view wait wake walk want warm wash water week well went were what when where which
 while white whole wide wife will wind window wing wish with wood word words work world would year

@@ -38,6 +38,12 @@ def _is_asked(said: str) -> bool:
         ", so I was told", ", I didn't see it myself", ", team decided against it", ", doctor said no",
         " but the surgeon said no", ", they cancelled", " (cancelled)", ". It was called off",
         ", didn't happen in the end", " but it never happened", ", scratch that", ". Ignore that",
+        ", wrong chart", ", just testing", ", no way", ", false alarm", ", so they didn't",
+        ", attempt failed",
+        ", they tried but couldn't", ", if the team agrees", ", awaiting confirmation",
+        ", pt wouldn't have it",
+        ", not yet though", ", he says", ", wife told me", ", smudged", ", read from the doorway",
+        ", doesn't match the last one", ", don't chart it", ", that was urine", ", in theory", ", fogged up",
         ", hang on", ". lol jk", ", actually no", ", that can't be right", ", looks wrong to me",
     ],
 )  # fmt: skip
@@ -91,7 +97,21 @@ def test_a_doubt_reaches_its_own_sentence_and_no_other() -> None:
     assert said == "mark bed=3 at=18:40 level_ml=200; ask kind"
 
 
-@pytest.mark.parametrize("tail", [", roughly", ", approx", " (approx)", ", give or take", ", more or less"])
+@pytest.mark.parametrize(
+    "tail",
+    [
+        ", roughly",
+        ", approx",
+        " (approx)",
+        ", give or take",
+        ", more or less",
+        ", eyeballed",
+        ", a touch under",
+        ", circa",
+        ", ish",
+        ", rounded up",
+    ],
+)
 def test_a_rough_level_is_told_as_one(tail: str) -> None:
     assert reading(f"bed 7 450 at 1840{tail}") == "mark bed=7 at=18:40 level_ml=450 about"
 
@@ -104,6 +124,10 @@ def test_a_rough_level_is_told_as_one(tail: str) -> None:
         ", I think the family is coming in later", ", I guess he misses his dog", ", didn't sleep",
         ", couldn't sleep", ", his surgery was postponed", ", discharge postponed", ", MRI on hold",
         ", temp seems high", ", he seems off today", ", hard to wake", ", family said no to DNR",
+        ", he didn't eat much", ", wouldn't let go of my hand", ", didn't like it", ", awaiting bloods",
+        ", strange night", ", failed his swallow test", ", tried to walk", ", he says he feels better",
+        ", hold that thought", ", not yet had lunch", ", wants his wife", ", bit blurry vision",
+        ", eyes sore",
         ", will recheck", ", I double checked", ", I think that's it", ", was told he can eat",
     ],
 )  # fmt: skip
@@ -122,4 +146,49 @@ def test_the_same_words_of_something_else_leave_it_whole(plain: str, remark: str
     ],
 )
 def test_what_only_sounds_like_a_doubt_stands(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bed 6 he pulled it himself at 1840", "bed 6 tube out at 1840, he pulled it himself",
+        "bed 6 pulled his own drain out at 1840", "patient in bed 6 removed his drain himself at 1840",
+        "bed 6 drain pulled out by patient at 1840", "bed 6 drain pulled by the pt at 1840",
+        "bed 6 drain out at 1840, she did it herself", "bed 6 drain removed at 1840. He took it out himself",
+    ],
+)  # fmt: skip
+def test_a_tube_that_the_patient_took_out_is_dislodged(text: str) -> None:
+    assert "removed" not in reading(text)
+    assert "incident bed=6 at=18:40 what=dislodged" in reading(text)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "he pulled the drain in bed 6 up onto the bed", "bed 6 he pulled the drain closer",
+        "bed 6 pulled the drain towards him", "she pulled the box in bed 6 up on to her lap",
+    ],
+)  # fmt: skip
+def test_a_drain_that_is_pulled_along_is_not_removed(text: str) -> None:
+    assert "removed" not in reading(text)
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 6 tube out at 1840, pulled by the registrar", "removed bed=6 at=18:40"),
+        ("bed 6 tube out at 1840, he did well", "removed bed=6 at=18:40"),
+        ("bed 6 tube out at 1840. He fed himself after", "removed bed=6 at=18:40"),
+        (
+            "bed 6 tube out at 1840 final 300, breathing well by himself",
+            "removed bed=6 at=18:40 level_ml=300",
+        ),
+        (
+            "3 tube out at 1840, 6 pulled it himself",
+            "removed bed=3 at=18:40; incident bed=6 what=dislodged",
+        ),
+    ],
+)
+def test_who_else_took_it_out_leaves_a_removal(text: str, read: str) -> None:
     assert reading(text) == read

@@ -1,0 +1,114 @@
+"""Who took a tube out: "tube out at 1300, he pulled it himself" is no removal, it was dislodged.
+
+Nor is it out where it was only pulled somewhere: "he pulled the drain in bed 6 up onto the bed". Called by
+`narrated`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from .numbers import Toks, is_digits, word
+from .oldones import Message
+from .patterns.asides import STAFF
+from .patterns.leads import BED_WORDS
+from .patterns.numerals import NUMERALS
+from .pipeline import Cue
+
+HIMSELF = frozenset({"himself", "herself", "themself", "themselves", "hisself", "themselfs"})
+TAKING = frozenset(
+    {"pulled", "took", "removed", "yanked", "ripped", "did", "got", "had", "taken", "tugged", "out"}
+)
+TAKEN = frozenset(
+    {
+        "it",
+        "the",
+        "his",
+        "her",
+        "own",
+        "tube",
+        "drain",
+        "chest",
+        "out",
+        "off",
+        "by",
+        "one",
+        "that",
+        "icc",
+        "ct",
+    }
+    | {"pigtail", "completely", "all", "right", "left", "and", "for", "was", "is", "been", "on", "purpose"}
+)
+"""Between what was done and "himself" these may stand."""
+PATIENT = HIMSELF | {"pt", "patient", "him", "her"}
+STOPS = frozenset({".", ",", ";", "!", "?", "(", ")", "and", "but", "so", "because", "then", "when", "after"})
+HARD = frozenset({".", ";", "!", "?"})
+TEAM = STAFF - {"they", "he", "she", "ct"}
+FAR = 8
+"""Words between what was pulled and where to."""
+TO = frozenset({"on", "onto", "to", "over", "higher", "beside", "next", "with"})
+NEARER = frozenset({"closer", "nearer", "towards", "toward", "along", "onto"})
+
+
+def by_himself(said: Message) -> Iterator[Cue]:
+    """ "he pulled it himself", "drain pulled by pt": what was told as taken out came out by accident."""
+    toks = said.toks
+    for k in range(1, len(toks)):
+        start = _taken_from(toks, k)
+        if start:
+            yield from _came_out(said, start - 1, k)
+
+
+def _came_out(said: Message, start: int, end: int) -> Iterator[Cue]:
+    """What he did, and what the same sentence told before it, "tube out at 1300, he pulled it"."""
+    first = start
+    while first > 0 and word(said.toks, first - 1) not in HARD:
+        first -= 1
+    out = [c for c in said.cues if c.start < end and c.value in {"removed", "dislodged"}]
+    told = [c for c in out if c.start >= first] or out[-1:]
+    here = [c for c in told if c.start >= start]
+    before = [c for c in told if c.start < start and not _is_another(said.toks, c.end, start, end)]
+    for k, cue in enumerate([*before, *here]):
+        yield (
+            cue._replace(label="what", value="dislodged")
+            if k == 0
+            else cue._replace(label="filler", value="")
+        )
+
+
+def _is_another(toks: Toks, told: int, start: int, end: int) -> bool:
+    """Whether another bed is named behind an event: "3 tube out, 6 pulled it himself"."""
+    numbered = any(is_digits(toks, k) or word(toks, k) in NUMERALS for k in range(start, end))
+    return numbered or not BED_WORDS.isdisjoint(toks.said[told:end])
+
+
+def pulled_along(said: Message) -> Iterator[Cue]:
+    """ "pulled the drain in bed 6 up onto the bed": it was moved, and is not out."""
+    toks = said.toks
+    for cue in said.cues:
+        if cue.value == "removed" and "pulled" in toks.said[cue.start : cue.end]:
+            near = range(cue.end, min(len(toks), cue.end + FAR))
+            if any(
+                word(toks, k) in NEARER or (word(toks, k) == "up" and word(toks, k + 1) in TO) for k in near
+            ):
+                yield Cue("word", "turned", cue.start, cue.end)
+
+
+def _taken_from(toks: Toks, k: int) -> int:
+    """Where his clause begins, and 1 more, if the patient is who did it: no doctor "pulled it himself"."""
+    if word(toks, k) not in PATIENT:
+        return 0
+    start = k - 1 - (word(toks, k - 1) == "the")
+    if word(toks, start) != "by" and word(toks, k) not in HIMSELF:
+        return 0
+    while start > 0 and word(toks, start) in TAKEN and word(toks, start) not in TAKING:
+        start -= 1
+    while start > 0 and word(toks, start) == "out":
+        start -= 1
+    while start > 0 and word(toks, start) in TAKEN:
+        start -= 1
+    if word(toks, start) not in TAKING:
+        return 0
+    while start > 0 and word(toks, start - 1) not in STOPS:
+        start -= 1
+    return start + 1 if TEAM.isdisjoint(toks.said[start:k]) else 0
