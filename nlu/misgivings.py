@@ -92,8 +92,8 @@ def doubted(outcome: Sequence[Statement | Unclear], read: Read) -> tuple[Stateme
 
 
 def _is_whole_answer(said: Statement | Unclear) -> TypeGuard[Answered]:
-    """ "pretty sure bed 7 450": a line with a bed of its own, and no answer to anything."""
-    return isinstance(said, Answered) and not said.choice and None not in (said.level_ml, said.bed)
+    """ "pretty sure bed 7 450", "bed 7 450, maybe I misread": a line with a bed of its own."""
+    return isinstance(said, Answered) and None not in (said.level_ml, said.bed)
 
 
 def _covered(statement: Statement, toks: Toks) -> frozenset[int]:
@@ -239,7 +239,7 @@ def _sentence(toks: Toks, start: int, end: int) -> tuple[int, int]:
 
 def _asked(doubt: Doubt, said: Statement | Unclear, toks: Toks, text: str) -> Statement | Unclear:
     """What is asked of a statement that is doubted; where the level is only a rough one it is told as one."""
-    if not isinstance(said, Statement):
+    if not isinstance(said, Statement) or _is_put_right(doubt, said):
         return said
     amount = _amount(said)
     if doubt.kind == "rough":
@@ -257,6 +257,11 @@ def _asked(doubt: Doubt, said: Statement | Unclear, toks: Toks, text: str) -> St
         return Unclear(slot="kind", text=text, choices=(said.kind,), readings=(said,), statement=said)
     partly: dict[str, Any] = {slot: None}
     return Unclear(slot=slot, text=text, statement=replace(said, **partly))
+
+
+def _is_put_right(doubt: Doubt, said: Statement) -> bool:
+    """ "misread, bed 7 880": what was wrong, and no doubt of what is right."""
+    return isinstance(said, Answered) and doubt.kind != "doubting"
 
 
 def _amount(said: Statement) -> str | None:

@@ -69,6 +69,22 @@ next door|mea culpa|someone else (?:read|got|had|said|saw)
 (?:not|didn't|wasn't|without) look(?:ing|ed)? at (?:the|my|a) (?:clock|watch)
 times? (?:is |was )?(?:approx\w*|estimated|rough)
 (?:don't|dont|do not|pls don't) (?:record|chart|log|save|count|enter|write|use|include|put)
+(?:bit of )?a stab in the dark|afaik|iirc|idk|imo|imho|as far as i know|kind of|sort of|kinda|sorta
+verbal(?: only)?
+(?:only |fairly |mostly |half |nearly |almost |reasonably |relatively |quite |\d+ % ){1,2}(?:sure|certain)
+(?:or )?something(?: like (?:that|it))?|or whatever|am i (?:mad|right|wrong)|is that right|or am i
+(?:i )?(?:hope|hopefully|fingers crossed)(?: (?:it's|its|that's|thats|it is|that is))? (?:right|correct|ok)
+if (?:correct|accurate|true|right|possible|that's|thats|it's|reliable)(?: \w+){0,3}
+(?:student|hca|tech|aide|wife|husband|mum|he|she|someone|nurse) (?:read|measured|eyeballed) (?:it|that)
+(?:check|confirm|verify) (?:it |that |this )?with \w+|ask (?:the )?(?:day|night|other|next) \w+
+(?:will|let me|to|needs?|must|should) (?:double check|confirm|verify|confirming|verifying)
+colleagues? disagrees?
+other (?:bed|guy|patient|room)|other (?:side|tube|drain|one)$|(?:neighbour|neighbor|roommate)'s
+belongs to(?: \w+){0,3}|meant bed
+(?:time|when)(?: exactly)? (?:is )?unknown|earlier or later|some ?time (?:after|before|around) \w+
+(?:clock|watch)(?: is| was)? (?:off|wrong|fast|slow|broken|dead)|told by phone|(?:not |un)witnessed
+before my time
+must have been(?: \w+){0,3}
 """)
 """The value, the bed, the tube or the time, as the words beside it say; else all that is told."""
 SEEING = _any_of(r"""
@@ -86,6 +102,11 @@ blurry|blurred|illegible|unreadable|smudged|smeared|faded|obscured|murky
 (?:lots of |a lot of |some |much )?(?:foam|froth|glare|condensation)(?: \w+){0,3}
 (?:bad|poor|low|no|dim) (?:light|lighting|angle|view)
 my (?:eyes|eyesight|glasses)(?: [\w']+){0,3}|without my glasses
+(?:i )?(?:squinted|squinting)|<cannot> get (?:close|near)(?: enough)?|(?:too|very) dark to \w+|hazy
+(?:torch|flashlight) \w+ \w+
+(?:cap|tape|sticker|blanket|curtain|label)<any> (?:in the way|over the (?:numbers|scale|window|markings))
+readings?(?: are| is| was)? (?:all over(?: the place)?|jumping|unstable)|sloshing(?: about)?
+not on a (?:flat|level|even) \w+|stand was crooked|wore no specs|no specs|something like that
 """)
 """The level that was read."""
 SEEMING = _any_of(r"""
@@ -101,6 +122,7 @@ SEEMING = _any_of(r"""
 (?:can't|cant|cannot|can not|couldn't) be<quite> (?:much|many|high|low|lot|less|more)?
 (?:does not|doesn't|doesnt|don't|not) (?:quite |really )?(?:match|fit|tally|agree|correspond)(?: \w+){0,4}
 not (?:quite |really )?what i (?:expected|thought)
+(?:seems?|looks?|sounds?)<quite> (?:excessive|alarming|huge|massive|tiny)|alarming if \w+
 """)
 """What was read is not believed."""
 TILTED = (
@@ -130,9 +152,18 @@ turned (?:back|around|round)|came straight back|never left|back in again|still (
 (?:wants?|wanted|prefers?)(?: (?:it|them|us))?(?: to)?(?: be)? (?:wait|left|leave|hold|stay)(?: in| it| off)?
 if (?:\w+ ){1,2}(?:agrees?|goes?|ok|okay|allows?|happy|permits?|says?|approves?|works?|possible)(?: \w+){0,2}
 <waiting>(?: [\w']+){0,3} (?:confirm|confirmation|ok|okay|review|approval|decision|consent)
-due to be(?: done)?|(?<!as )planned(?: anyway)?|meant to be|supposed to be|should be(?: done)?
+due to be(?: done)?|(?<!as )planned(?: anyway)?|meant to be|supposed to be
+should be (?:done|out|over|finished)
 not (?:yet|for real|really|quite yet)
 (?:will|gonna|to) (?:do|be done)(?: it| that)?(?: \w+)?
+(?:then |we |they )*(?:stopped|changed) (?:us|the plan|halfway)|then stopped
+plan (?:has |was )?(?:changed|dropped)
+(?:surgeon|team|doctor|dr|reg|boss|consultant) (?:stopped us|not happy|said (?:leave|hold|wait))
+(?:surgeon|team|doctor|dr|reg|boss|consultant) wants? it (?:in|left|kept)
+(?:team|surgeons) want it (?:in|left|kept)|not today|another day|next week|tomorrow instead
+in an hour or so|about to
+half ?way|half done|incomplete|not (?:finished|complete|completed|by us)|unfinished|in progress|objected
+no consent|consent (?:withdrawn|refused|not given)|never got (?:done|there|finished)|nobody did(?: it)?
 """)
 """It was not done."""
 TAKING_BACK = _any_of(r"""
@@ -141,6 +172,7 @@ jk|oops|scratch|ignore|disregard|forget|discard|strike|delete|as you were|belay|
 hold that|undo|cancel that|(?:just |only )?(?:a )?(?:test|testing)
 this is (?:just |only )?a test(?: \w+)?|practi[cs]e|example|fake
 (?:only |just )?(?:joking|a joke)|april fools?|not$|psych|sike
+sorry no|sorry scrap(?: that)?|scrap that|bin (?:that|it|this)|void|null|pretend i didn't(?: \w+){0,2}
 """)
 """Said behind what is told these take it back."""
 ROUGH = _any_of(r"""
@@ -193,6 +225,7 @@ _TEAM = """
 dr dr's drs doctor doctors doc docs team teams surgeon surgeons surgery surgical consultant reg registrar they
 they've theyve they'd he she he's she's he'd md mds np pa rn rns nurse nurses charge cardiothoracic thoracic
 resident resp student students hca hcas cna tech attending fellow boss pt patient nobody nothing everyone
+mum mom dad wife husband family son daughter
 procedure removal pull insertion exchange change swap clamping trial transfer move trip event plan ended
 """
 TEAM = frozenset(_TEAM.split())

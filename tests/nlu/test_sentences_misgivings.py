@@ -44,6 +44,8 @@ def _is_asked(said: str) -> bool:
         ", pt wouldn't have it",
         ", not yet though", ", he says", ", wife told me", ", smudged", ", read from the doorway",
         ", doesn't match the last one", ", don't chart it", ", that was urine", ", in theory", ", fogged up",
+        ", afaik", ", only half sure", ", kind of", ", if correct", ", student read it", ", check with days",
+        ", time unknown", ", no consent", ", plan changed", ", half done", ", never got done", ", void",
         ", hang on", ". lol jk", ", actually no", ", that can't be right", ", looks wrong to me",
     ],
 )  # fmt: skip
@@ -128,6 +130,8 @@ def test_a_rough_level_is_told_as_one(tail: str) -> None:
         ", strange night", ", failed his swallow test", ", tried to walk", ", he says he feels better",
         ", hold that thought", ", not yet had lunch", ", wants his wife", ", bit blurry vision",
         ", eyes sore",
+        ", kind of chilly in here", ", plan changed for physio", ", changed his sheets",
+        ", not finished his lunch", ", home next week", ", family objected to the food",
         ", will recheck", ", I double checked", ", I think that's it", ", was told he can eat",
     ],
 )  # fmt: skip
