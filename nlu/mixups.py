@@ -288,7 +288,28 @@ def _told_again(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a number told again is no time"
 
 
+def _put_under(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "put the 1900 on bed 9": a level of 1900, or the line of that time?"""
+    for item in items:
+        plain = item.role == "level" and item.full_clock and not item.unit and not item.at
+        the = word(toks, item.start - 1) == "the" and word(toks, item.start - 2) in PUT
+        if plain and the and word(toks, item.end) in {"on", "under", "for", "in", "to", "down"}:
+            yield "the line of that time, or a level"
+
+
+def _named_over(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed ct two, uh no, ct three": the tube behind the mending has the name of the bed before it."""
+    said = [i for i in items if i.role not in {"sep", "cue"}]
+    for before, repair, after in zip(said, said[1:], said[2:], strict=False):
+        named = before.role == "bed" and repair.role == "repair" and after.role == "tube"
+        if named and word(toks, after.start) in toks.said[before.start - 1 : before.end]:
+            yield "the name behind the mending may be the bed"
+
+
+PUT = frozenset({"put", "log", "enter", "chart", "record", "stick", "add", "file"})
 EITHER = (
+    Rule(_put_under, frozenset({"level"}), PUT),
+    Rule(_named_over, frozenset({"repair"})),
     Rule(_told_again, frozenset({"time"}), AGAIN),
     Rule(_was_set, frozenset({"check"}), FORMERLY),
     Rule(row_of_beds, frozenset({"level"}), frozenset({"beds"})),

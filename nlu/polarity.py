@@ -32,6 +32,11 @@ LOOKING = frozenset(
 DEGREE = frozenset({"as", "so", "that", "very", "too", "really", "quite", "looking", "all"})
 """Between a denial and the look of the fluid: "not as bloody"."""
 STOPS = frozenset({",", ";", ".", "!", "but", "then", "and", "&", "also"})
+FRESH = frozenset(
+    {"fresh", "frank", "more", "further", "new", "obvious", "visible", "active", "gross", "overt"}
+)
+FRESH |= {"evident", "any", "sign", "signs", "of", "evidence", "red", "old", "bright", "significant", "real"}
+"""Between "no" and the blood that was not seen."""
 PAST = frozenset({"was", "were", "from", "previously", "been"})
 PRESENT = frozenset({"now", "to"})
 """Before the look of the fluid: what it was, and what it is."""
@@ -85,8 +90,19 @@ def _colour(items: list[Item], k: int, toks: Toks) -> None:
     if denial is not None and denial.value == "neg" and phrase_of(denial, toks) in TURNING:
         items[k] = items[k].as_role(DENIED)
         return
+    if denial is None or denial.value != "neg":
+        _unbloodied(items, k, toks)
     past = word(toks, items[k].start - 1) in PAST
     if past and any(is_fluid(i) and word(toks, i.start - 1) in PRESENT for i in items[k + 1 :]):
+        items[k] = items[k]._replace(value="filler")
+
+
+def _unbloodied(items: list[Item], k: int, toks: Toks) -> None:
+    """ "no fresh blood": none was seen, which is no finding of it."""
+    start = items[k].start
+    while word(toks, start - 1) in FRESH:
+        start -= 1
+    if start < items[k].start and word(toks, start - 1) in {"no", "nil", "without", "zero", "0"}:
         items[k] = items[k]._replace(value="filler")
 
 

@@ -36,6 +36,7 @@ from .plainly import plainly
 from .rooms import bays
 from .signing import signed
 from .tallies import tallies
+from .turnedaway import turned_away
 from .wall import without, written
 
 MILLILITRES = frozenset({"ml", "mls", "cc", "ccs", "l", "litre", "litres", "liter", "liters"})
@@ -310,7 +311,7 @@ def _meant(cue: Cue, toks: Toks, *, ends: bool) -> Cue:
         return cue._replace(label="level", value="")
     if words in WATER_SEALS and _is_state(cue, toks):
         return cue._replace(label="waterseal")
-    return cue
+    return turned_away(cue, toks)
 
 
 def _is_of_an_order(behind: str) -> bool:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import datetime
+from itertools import pairwise
 
 from .corrections import LINE_WORDS, belongs, is_no_line
 from .items import FINDINGS, RECENT, Item
@@ -24,6 +25,9 @@ POINTING = frozenset(
 )
 """Before the level these tell of a line that was sent."""
 SLIPPED = frozenset({"sorry", "oops", "whoops", "apologies", "no", "wait", "actually", "mean", "meant"})
+OVER = SLIPPED | {"scratch", "rather", "strike"}
+LOOKING = frozenset({"mark", "marking", "read", "check", "checking", "recheck", "measure"})
+BUT_NOT = frozenset({"not", "than", "was", "from", "instead", "should", "meant"})
 NAMED_LEVELS = frozenset({"level", "old", "new", "opens"})
 """Cues before a number after which it can be nothing but a level."""
 
@@ -101,7 +105,7 @@ class Correction(Sorted):
 
     def _doubted(self, made: Corrected, bed: Item | None) -> Unclear | None:
         """What must be asked of a correction whose times are sure."""
-        told = self._told_here(made)
+        told = self._told_over(made) or self._told_here(made)
         if told is not None:
             return told
         lost = self._wrong_without_right(made)
@@ -122,6 +126,28 @@ class Correction(Sorted):
         if not any((made.to_bed, made.to_tube, made.level_ml is not None, made.to_at)):
             return Unclear(slot="level_ml", text=self.text, statement=made)
         return None
+
+    def _told_over(self, made: Corrected) -> Unclear | None:
+        """ "to 560, no, 590": the right level told twice; "be about 500 by then" is a forecast."""
+        planned = any(i.value == "plan" for i in self.items) and not self.toks.words.isdisjoint(LOOKING)
+        if planned or ("by", "then") in pairwise(self.toks.said):
+            return Unclear(slot="kind", text=self.text, statement=Statement(bed=made.bed))
+        if len(self.nums.all) < 2:
+            return None
+        first, last = sorted(self.nums.all, key=lambda i: i.start)[:2]
+        between = self.toks.said[first.end : last.start]
+        late = any(i.role == "time" for i in self.items if i.end <= first.start) or self.toks.said[
+            first.start - 1
+        ] in {"to", "be"}
+        if not late or OVER.isdisjoint(between) or not BUT_NOT.isdisjoint(between):
+            return None
+        choices = tuple(i.amount for i in (first, last) if i.amount is not None)
+        return Unclear(
+            slot="level_ml",
+            text=self.text,
+            choices=choices,
+            statement=replace(made, was_ml=None, level_ml=None),
+        )
 
     def _told_here(self, made: Corrected) -> Unclear | None:
         """ "bed 4 mark 340 at 1330. Sorry, that was bed 5": the line comes with the words that mend it."""

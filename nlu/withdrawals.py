@@ -60,6 +60,14 @@ OF_A_PATIENT = frozenset(
 BY_HAND = frozenset({"remove", "withdraw", "pull", "take"})
 """What may be done to a tube as well as to its entry."""
 THINGS = frozenset({"tubeword", "canister"})
+ORDERED = frozenset(
+    {"scan", "scans", "mri", "xray", "x-ray", "cxr", "film", "ultrasound", "echo", "transport", "order"}
+    | {"orders", "transfer", "porter", "porters", "theatre", "theater", "booking", "appointment"}
+    | {"referral", "consult", "physio", "endoscopy", "dialysis"}
+)
+"""What is cancelled on a ward beside lines."""
+LINES = frozenset({"line", "lines", "mark", "marks", "level", "reading"})
+OF_A_LINE = LINES | {"tube", "drain", "out", "removal"}
 MANY = frozenset({"both", "all", "every", "each"})
 
 
@@ -204,6 +212,13 @@ def _may_be_by_hand(items: tuple[Item, ...], text: str) -> bool:
     return thing and not said.isdisjoint(BY_HAND) and said.isdisjoint(OF_AN_ENTRY)
 
 
+def _may_be_ordered(text: str) -> bool:
+    """ "cancel the ct scan for bed 12", "cancel transport for 9": what was booked, and no line."""
+    said = set(text.replace(",", " ").replace(".", " ").split())
+    films = "ct" in said and "cancel" in said and said.isdisjoint(OF_A_LINE)
+    return (films or not said.isdisjoint(ORDERED)) and said.isdisjoint(OF_AN_ENTRY | LINES)
+
+
 def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement | Unclear:
     """What is taken back: the last message, or the line of that bed and time."""
     items = tuple(i.as_role("bed") if i.role == "num" and _is_bed_behind(i, items) else i for i in items)
@@ -222,7 +237,7 @@ def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statemen
     if not beds and not nums and (bed := _bed_among(times)) is not None:
         beds, times = [bed.label], [i for i in times if i is not bed]
     made = Withdrawn(bed=beds[0] if beds else None, tube=tube_name(tubes) if tubes else None)
-    if any(i.role in {"foreign", "claimed"} for i in items):
+    if any(i.role in {"foreign", "claimed"} for i in items) or _may_be_ordered(text.lower()):
         return Unclear(slot="kind", text=text, statement=made)  # "cancel the breakfast tray for 12"
     if len(beds) > 1 or any(i.role == "bed" and not i.known for i in items):
         return Unclear(slot="bed", text=text, choices=tuple(b for b in beds if b), statement=made)

@@ -1,0 +1,49 @@
+"""Words that look like a tube, an event or a correction, and turn out to be another thing beside a line.
+
+Called by `recast` for each cue.
+"""
+
+from __future__ import annotations
+
+from .neighbours import number_follows
+from .numbers import Toks, word
+from .pipeline import Cue
+
+EXACTLY = frozenset({"at", "on", "around", "about", "by", "near"})
+BEING = frozenset(
+    {"is", "'s", "s", "it's", "its", "we're", "are", "was", "sitting", "sits", "still", "reads"}
+)
+BEING |= {"reading", "now", "he's", "she's", "that's", "showing", "measures", "up"}
+COUNTED = frozenset({"one", "two", "only", "single", "both", "1", "2", "three"})
+READ = frozenset({"read", "taken", "checked", "measured", "at", "as", "done", "seen", "just", "noted"})
+JOINED = frozenset({"and", "which"})
+
+
+def turned_away(cue: Cue, toks: Toks) -> Cue:
+    """The cue, with nothing said where its word is of something else."""
+    if _is_exactly(cue, toks) or _counts_tubes(cue, toks) or _tells_when(cue, toks):
+        return cue._replace(label="filler", value="")
+    return cue
+
+
+def _is_exactly(cue: Cue, toks: Toks) -> bool:
+    """ "the line is right at a thousand": no right tube; "right is at 800" has one."""
+    right = cue.label in {"side", "yes"} and word(toks, cue.end - 1) == "right"
+    if not right or word(toks, cue.end) not in EXACTLY or word(toks, cue.end - 2) not in BEING:
+        return False
+    k = cue.end + 1
+    while word(toks, k) in {"a", "the", "about", "around", "at"}:
+        k += 1
+    return number_follows(toks, k) or number_follows(toks, k - 1)
+
+
+def _counts_tubes(cue: Cue, toks: Toks) -> bool:
+    """ "just the one tube in this one": how many there are, and none that was placed."""
+    counted = word(toks, cue.start - 1 - (word(toks, cue.start - 1) in {"chest", "drain"})) in COUNTED
+    return cue.value == "placed" and counted and word(toks, cue.end - 1) in {"tube", "drain", "tubes", "in"}
+
+
+def _tells_when(cue: Cue, toks: Toks) -> bool:
+    """ "it's come up to 510 and that was read at 2000": when the line was read, and nothing put right."""
+    said = cue.value == "corrected" and cue.end - cue.start == 2 and word(toks, cue.start) == "that"
+    return said and word(toks, cue.end) in READ and word(toks, cue.start - 1) in JOINED
