@@ -67,6 +67,9 @@ SINCE = frozenset({"since", "after", "before", "from"})
 OWN = frozenset({"the", "my", "this", "last", "morning", "night"})
 
 
+LOOKED_AT = frozenset({"check", "checks", "obs", "vitals", "observations"})
+
+
 def as_before(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, without what only tells how a drain was or that a check has not changed."""
     labels = {c.label for c in cues}
@@ -122,7 +125,10 @@ def _is_behind_check(cue: Cue, checks: tuple[Cue, ...], toks: Toks) -> bool:
     k = cue.start
     while word(toks, k - 1) in BETWEEN and k > cue.start - MOST_BETWEEN:
         k -= 1
-    return any(c.end == k for c in checks) or word(toks, k - 1) in NAMING
+    named = k - 1
+    while named >= 0 and (word(toks, named).isdecimal() or word(toks, named) in {"on", "for", "in", "bed"}):
+        named -= 1  # "checks on 9 same as last"
+    return any(c.end == k for c in checks) or word(toks, k - 1) in NAMING or word(toks, named) in LOOKED_AT
 
 
 def _is_before_check(cue: Cue, checks: tuple[Cue, ...], toks: Toks) -> bool:

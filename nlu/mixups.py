@@ -306,8 +306,17 @@ def _named_over(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "the name behind the mending may be the bed"
 
 
+def _put_over(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "put bed 9 1900 to bed 10": the line of one bed is another's, or the patient is."""
+    beds = [i for i in items if i.role == "bed"]
+    put = len(beds) == 2 and word(toks, 0) in {"put", "please", "can", "pls"} and "put" in toks.words
+    if put and "to" in toks.said[beds[0].end : beds[1].start]:
+        yield "whose line it is, or where the patient went"
+
+
 PUT = frozenset({"put", "log", "enter", "chart", "record", "stick", "add", "file"})
 EITHER = (
+    Rule(_put_over, frozenset({"bed"}), frozenset({"put"})),
     Rule(_put_under, frozenset({"level"}), PUT),
     Rule(_named_over, frozenset({"repair"})),
     Rule(_told_again, frozenset({"time"}), AGAIN),

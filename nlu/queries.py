@@ -368,6 +368,8 @@ def _window(
                 return shift, None if shift else ("shift", "last_shift")
             return None, distinct(found.values or found.nearest) or (arrived,)
     named = [i.name for i in items if i.role == "cue" and i.value == "window"]
+    if named and (whose := shiftwords.whose([i.name for i in items])):
+        named = [whose]
     if named and named[0] in shiftwords.INSIDE:
         shift = shiftwords.named_shift(named[0], arrived, shifts)
         return shift, None if shift else ("shift", "last_shift")

@@ -4,12 +4,24 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import datetime, time, timedelta
+from itertools import pairwise
 from typing import Literal
 
 INSIDE = {"nights": time(3), "days": time(12)}
 """An hour that lies in every night shift, and in every day shift."""
 JUST_BEGUN = timedelta(hours=2)
 """So early in a night shift, "on nights" may well be the night before."""
+
+
+WORKING = frozenset({"nurse", "nurses", "staff", "shift", "team", "crew", "rn", "get", "have"})
+
+
+def whose(names: Sequence[str]) -> str:
+    """ "what did the night nurse get": whose shift is meant, "nights", "days", or nothing."""
+    for name, after in pairwise(names):
+        if name in {"night", "nights", "days", "day"} and after in WORKING:
+            return "nights" if name.startswith("night") else "days"
+    return ""
 
 
 def named_shift(

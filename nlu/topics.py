@@ -49,6 +49,10 @@ def topic(items: tuple[Item, ...], read: Read) -> str | None:
         found |= _without_beds(items, read)
     if not (found - WEAK or cues & SUMS) and (told := _together(items, read)):
         found.add(told[0])
+    if any(i.name == "last" and is_asking(i, read) for i in asking) and not any(
+        i.name == "due" and is_asking(i, read) for i in asking
+    ):
+        found.discard("due")  # "bed 11 is 8 hours behind, what was the last one"
     if sums_up_a_bed(items) or cues & {*SUMS, "out"}:
         found.add("total")
     if _is_lone_again(asking, read) and (found != {"repeat"} or any(i.role == "bed" for i in items)):
@@ -58,7 +62,8 @@ def topic(items: tuple[Item, ...], read: Read) -> str | None:
     if "checks" in found or _is_of_one_line(asking, cues, read):
         found -= {"last"} if "checks" in found else {"total"}
     windowed = cues & {"span", "window"} or (not found and _is_of_a_day(items, read))
-    if windowed and not found - {"last"} and not cues & {"plan", "neg"}:
+    late = "last" in found and not read.tokens.words.isdisjoint({"behind", "late", "overdue"})
+    if windowed and not late and not found - {"last"} and not cues & {"plan", "neg"}:
         found.add("total")
     if not found and cues & {"level", "levelat"}:
         found.add("last")

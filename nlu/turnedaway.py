@@ -16,11 +16,14 @@ BEING = frozenset(
 BEING |= {"reading", "now", "he's", "she's", "that's", "showing", "measures", "up"}
 COUNTED = frozenset({"one", "two", "only", "single", "both", "1", "2", "three"})
 READ = frozenset({"read", "taken", "checked", "measured", "at", "as", "done", "seen", "just", "noted"})
+ASKED = frozenset({"when", "when's", "whens", "how", "what", "which", "am", "do", "does", "who", "?"})
 JOINED = frozenset({"and", "which"})
 
 
 def turned_away(cue: Cue, toks: Toks) -> Cue:
     """The cue, with nothing said where its word is of something else."""
+    if cue.value == "capacity" and _is_need(cue, toks):
+        return cue._replace(label="word", value="need")
     if _is_exactly(cue, toks) or _counts_tubes(cue, toks) or _tells_when(cue, toks):
         return cue._replace(label="filler", value="")
     return cue
@@ -47,3 +50,9 @@ def _tells_when(cue: Cue, toks: Toks) -> bool:
     """ "it's come up to 510 and that was read at 2000": when the line was read, and nothing put right."""
     said = cue.value == "corrected" and cue.end - cue.start == 2 and word(toks, cue.start) == "that"
     return said and word(toks, cue.end) in READ and word(toks, cue.start - 1) in JOINED
+
+
+def _is_need(cue: Cue, toks: Toks) -> bool:
+    """ "12 will need a new box tonight": told beside a question, and not asked itself."""
+    needed = word(toks, cue.start) in {"need", "needs"} and word(toks, cue.start - 1) in {"will", "to", "ll"}
+    return needed and ASKED.isdisjoint(toks.said[: cue.start])

@@ -153,7 +153,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "+ air leak", "leak +", "air leak +", "minimal air leak", "mild air leak",
     ),
     "tidal:yes": (
-        "tid +", "+ tid", "tid yes",
+        "tid +", "+ tid", "tid yes", "column (is|) moving",
         "(tidaling|tidalling|swinging|swing|oscillation|fluctuation|tid) (is|) (positive|pos)",
         "(positive|pos) (tidaling|tidalling|swinging|swing|oscillation|fluctuation|tid)",
         "(tidaling|tidalling|fluctuating|oscillating) (nicely|gently)",
@@ -168,7 +168,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "water seal tidaling", "tidaling in seal",
     ),
     "tidal:no": (
-        "tid -", "- tid", "no tid",
+        "tid -", "- tid", "no tid", "column (is|) (not|isn't|isnt) moving",
         "(tidaling|tidalling|swinging|swing|oscillation|fluctuation|tid) (is|) (negative|neg)",
         "(negative|neg) (tidaling|tidalling|swinging|swing|oscillation|fluctuation|tid)",
         (
