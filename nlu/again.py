@@ -60,7 +60,7 @@ class Again:
         """The same with what it asks; nothing where no bed can be left. Before the word `at` an "at" is
         written, in place of the sign or the blank that stands there."""
         left_out = [span for span in spans if span[0] < span[1]]
-        if not self._may_name_bed(left_out):
+        if not self._may_name_bed(left_out) or any(self._is_behind_dash(start) for start, _ in left_out):
             return ()
         text = self._blanked(left_out).rstrip(" ,;")
         place = self.toks[at].start - 1 if at is not None else 0
@@ -80,6 +80,11 @@ class Again:
             first, last = self.toks[start].start, self.toks[end - 1].end
             text = text[:first] + " " * (last - first) + text[last:]
         return text
+
+    def _is_behind_dash(self, start: int) -> bool:
+        """ "leak - told the doctor": without what follows, the dash behind the sign would be a minus."""
+        signs = (cue.end for cue in self.cues if cue.label in {"leak", "tidal"})
+        return start - 1 in signs and word(self.toks, start - 1) == "-"
 
     def _may_name_bed(self, spans: Iterable[Span]) -> bool:
         """Whether a number or a word for a bed is left; a bed whose label has digits needs one."""

@@ -10,8 +10,8 @@ from itertools import pairwise
 
 from .context import HOURLY
 from .followers import DIALLED
-from .items import Item
-from .numbers import Toks, word
+from .items import Item, is_now
+from .numbers import Toks, is_digits, word
 from .rules import Rule
 
 AMOUNTS_ASKED = frozenset({"hourly", "hourlies", "volumes", "rate", "trend"})
@@ -21,6 +21,8 @@ PLURAL = frozenset({"tubes", "drains", "cts", "sides"})
 """A number behind one of these is no name of a tube where both were said."""
 SUMMED = frozenset({("window", "shift"), ("window", "last_shift"), ("window", "24h")})
 MUCH = frozenset({"heap", "heaps", "lot", "lots", "load", "loads", "ton", "tons", "gush", "bunch", "much"})
+OF_ALL = frozenset({"all", "both", "each", "everyone"})
+SET = frozenset({"seal", "suction", "wall", "suction_on"})
 NOTHING = frozenset({"nil", "nothing", "none", "zero", "nada", "0", "zilch"})
 
 
@@ -211,7 +213,30 @@ def _behind_suction(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             yield "what the suction is set to, or the line"
 
 
+def _bed_behind_setting(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed 9 suction on, 10, bubbling", "seal was 1 cm and is now 2": what it is set to, or one more bed."""
+    for k, item in enumerate(items):
+        alone = item.role == "bed" and not item.lead and is_digits(toks, item.start)
+        if not alone or word(toks, item.end) not in {"", ",", ".", ";"}:
+            continue
+        told = [i.value in SET or i.name in SET for i in items[:k]]
+        now = word(toks, item.start - 1) == "now" and any(told)
+        cut = k > 1 and items[k - 1].value == "," and told[-2]
+        if (now or cut) and any(i.role == "bed" for i in items[:k]):
+            yield "what that is set to, or a bed"
+
+
+def _now_or_all(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "203 now 640, 205 now 310 all 1900": when each was read, or all."""
+    times = [i for i in items if i.role == "time"]
+    led = (word(toks, i.start - 1 - (word(toks, i.start - 1) in {"at", "@", "taken"})) for i in times)
+    if any(map(is_now, times)) and not OF_ALL.isdisjoint(led):
+        yield "now, or the time of all"
+
+
 OVER_TIME = (
+    Rule(_now_or_all, frozenset({"time"}), OF_ALL),
+    Rule(_bed_behind_setting, SET | {"what"}),
     Rule(_set_apart, frozenset({"volume"}), MUCH),
     Rule(_behind_suction, frozenset({"what"})),
     Rule(_over, frozenset({"span", "window", "since"})),

@@ -17,6 +17,7 @@ from .background import backgrounds
 from .chatter import asides, is_timed
 from .items import FULL_HOUR
 from .numbers import Toks, glued, is_digits, is_inside_number, word
+from .ofall import is_of_all
 from .patterns.chatter import STARTS
 from .patterns.framing import (
     AROUND,
@@ -95,7 +96,10 @@ def _is_untimed(said: Statement) -> bool:
 
 
 def _is_line(toks: Toks, frame: Frame) -> bool:
-    """ "36 is at 1230 and 37 is at 88": what a bed is at is no time of the nurse."""
+    """ "36 is at 1230 and 37 is at 88": what a bed is at is no time of the nurse, and "all
+    taken at 2300" is one of theirs."""
+    if is_of_all(toks, frame.start, frame.end):
+        return True
     led = is_digits(toks, frame.start - 1) and word(toks, frame.start) in {"is", "was"}
     return led and any(map(str.isdecimal, toks.said[frame.start : frame.end]))
 

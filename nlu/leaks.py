@@ -5,7 +5,7 @@ Called by `recast`, once the cues have their meaning.
 
 from __future__ import annotations
 
-from .numbers import Toks, word
+from .numbers import Toks, glued, is_digits, word
 from .pipeline import Cue
 from .yesno import with_signs_in_a_row
 
@@ -14,12 +14,13 @@ SIZES = frozenset(
     | {"huge", "new", "a", "an", "wee", "low", "faint"}
 )
 """Words of how large it is, which has no slot."""
+STOPS = frozenset({",", ";", ".", "!", "/", "and"})
 BREATHING = frozenset({"on", "with", "w", "when", "during"})
 
 
 def leaks(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each leak with how large it is and how it goes on."""
-    cues = with_signs_in_a_row(cues, toks)
+    cues = tuple(_signed(cue, toks) for cue in with_signs_in_a_row(cues, toks))
     if any(c.label == "leakhow" for c in cues):
         cues = _without_breaths(cues, toks)
     if not any(c.label == "leak" for c in cues):
@@ -28,6 +29,25 @@ def leaks(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     found = [_whole(cue, hows, toks) if cue.label == "leak" else cue for cue in cues]
     spans = [(c.start, c.end) for c in found if c.label == "leak"]
     return tuple(c for c in found if c.label == "leak" or not any(a <= c.start < b for a, b in spans))
+
+
+def is_closed(minus: int, toks: Toks) -> bool:
+    """Whether a minus is glued behind its sign, or ends the clause, and is no dash before what follows.
+
+    At the end of the message more may have come behind it: "1340 1900 leak -".
+    """
+    return glued(toks, minus) or word(toks, minus + 1) in STOPS
+
+
+def is_signed(end: int, toks: Toks) -> bool:
+    """ "AL-", "leak +": whether a sign has its plus or minus there, behind which comes no grade."""
+    minus = word(toks, end) == "-" and (is_closed(end, toks) or not word(toks, end + 1))
+    return (word(toks, end) == "+" or minus) and not (is_digits(toks, end + 1) and glued(toks, end + 1))
+
+
+def _signed(cue: Cue, toks: Toks) -> Cue:
+    signed = cue.label == "leakgrade" and is_signed(cue.end, toks)
+    return cue._replace(label="leak", value="present") if signed else cue
 
 
 def _whole(cue: Cue, hows: dict[int, Cue], toks: Toks) -> Cue:

@@ -1,7 +1,8 @@
 """Signs told with a plus or a minus: "(+) fluctuation, (-) bubbling", "+ tidaling, - leak", "swing + leak -".
 
-A minus alone may be a dash: only beside a plus, which shows how the message is written, it says absent, and a
-bare "12 - leak" is asked. Called by `polarity`.
+A minus alone may be a dash. Beside a plus, which shows how the message is written, it says absent, and so it
+does glued behind its sign, or where the clause ends with it ("leak- 1500", "leak -, seal 2"), if the message
+has no dashes between its parts and goes on; else a sign with a minus is asked. Called by `polarity`.
 """
 
 from __future__ import annotations
@@ -10,11 +11,13 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from .items import Item
+from .leaks import SIZES, STOPS, is_closed
 from .numbers import Toks, glued, is_digits, word
 
 ABSENT = {"leak": "none", "tidal": "no"}
 SIGNS = frozenset({"+", "-"})
-STOPS = frozenset({"", ",", ";", ".", "!", "/", "and"})
+PLAIN = frozenset({"present", "yes"})
+"""What a sign says where nothing else tells how it is."""
 
 
 ROW = 3
@@ -49,7 +52,34 @@ def with_marks(items: Sequence[Item], toks: Toks, denied: str) -> tuple[list[Ite
         bare = (items[k].value, items[k].name) == ("leak", "present") and items[k].end == len(toks)
         if loose is not None and loose.sign == "-" and (bare or not dash):
             found[k] = items[k].as_role(denied)  # "340, - leak": no dash stands behind a comma
-    return found, frozenset(marks)
+    told = {} if marks else _with_minus(items, signs, toks)
+    for k, absent in told.items():
+        name, end = ABSENT[items[k].value], items[k].end + 1
+        found[k] = items[k]._replace(name=name, end=end) if absent else items[k].as_role(denied)
+    return found, frozenset(marks) | frozenset(told)
+
+
+def _with_minus(items: Sequence[Item], signs: Sequence[int], toks: Toks) -> dict[int, bool]:
+    """The signs with a minus right behind them, and whether each is told as absent, or may be so only."""
+    ends = {items[k].end for k in signs if word(toks, items[k].end) == "-"}
+    ends -= {item.start - 1 for item in items if item.value == "leakhow"}  # "air leak - continuous"
+    parting = any(word(toks, k) == "-" and k not in ends and _is_dash(k, toks) for k in range(len(toks)))
+    behind = {k: items[k] for k in signs if items[k].end in ends and _may_have_minus(items[k], toks)}
+    return {k: not parting and is_closed(item.end, toks) for k, item in behind.items()}
+
+
+def _may_have_minus(item: Item, toks: Toks) -> bool:
+    """ "no leak - swinging", "small leak - told", "bubbling -20" have none, nor has "swinging - told"."""
+    value = is_digits(toks, item.end + 1) and glued(toks, item.end + 1)
+    if item.name not in PLAIN or word(toks, item.start) in SIZES or value:
+        return False
+    noun = item.value == "leak" or not word(toks, item.end - 1).endswith("ing")
+    return noun or is_closed(item.end, toks)
+
+
+def _is_dash(k: int, toks: Toks) -> bool:
+    """Whether a dash may part what stands beside it: "33 - 160", "33-160", and no "suction -20"."""
+    return not (glued(toks, k + 1) and not glued(toks, k))
 
 
 def _of_one_way(signs: dict[int, Item], toks: Toks) -> dict[int, Mark]:
@@ -94,7 +124,7 @@ def _behind(item: Item, toks: Toks) -> Mark | None:
         return Mark(word(toks, item.end), item.end, item.end + 1)  # "swing + / leak - / seal 2"
     bracketed = word(toks, item.end) == "(" and word(toks, item.end + 2) == ")"
     sign = word(toks, item.end + 1) if bracketed else ""
-    if sign not in SIGNS or word(toks, item.end + 3) not in STOPS:
+    if sign not in SIGNS or word(toks, item.end + 3) not in STOPS | {""}:
         return None
     return Mark(sign, item.end, item.end + 3)
 

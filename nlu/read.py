@@ -17,6 +17,7 @@ from .items import Item
 from .labels import bed_index
 from .lattice import LONG, Lattice
 from .misgivings import doubted
+from .ofall import asked_of_all
 from .ownclauses import beside
 from .pipeline import Read, pipeline
 from .recast import with_cues
@@ -97,6 +98,8 @@ def _whole(text: str, ward: Ward) -> Outcome:
 def _told(read: Read, ward: Ward) -> Outcome:
     outcome = _outcome(read, ward)
     again = Again(read, ward, _outcome)
+    if asked := asked_of_all(again, outcome):
+        return asked
     if not _asks(outcome):
         return (without_now(again, outcome) if ward.voice else ()) or outcome
     found = (way(again) for way in (AGAIN_DICTATED if ward.voice else AGAIN_TYPED))

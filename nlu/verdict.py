@@ -35,6 +35,7 @@ Outcome = tuple[Statement | Unclear, ...]
 WITH_LEVEL = (Mark, Drained, Placed, Exchanged, Removed, Corrected)
 WEIGHTY = (*WITH_LEVEL, Left, Moved, Away, Back)
 """What changes the sums of a drain: never accepted while the message is in doubt."""
+HOURS, MINUTES = 24, 60
 ORDER = ("bed", "level_ml", "volume_ml", "final_ml", "tube", "at")
 
 
@@ -223,10 +224,12 @@ def untimed_asked(outcome: Outcome, text: str) -> Outcome:
     rival = {(r.bed, r.tube) for r in ended}  # "1400 prev 1640 now": of which canister?
     doubted = {id(s) for s, after in pairwise(outcome) if _is_half_read(after)}
     asks = any(isinstance(u, Unclear) for u in outcome)
+    rivals = {u.statement.bed for u in outcome if isinstance(u, Unclear) and u.statement and _may_be_time(u)}
 
     def is_asked(said: Statement | Unclear) -> bool:
         if not isinstance(said, Mark):
-            return asks and (_is_loosely_timed(said, text) or _has_doubtful_time(said, unclear))
+            bare = said.bed in rivals if isinstance(said, Statement) else False
+            return asks and (_is_loosely_timed(said, text, whole=bare) or _has_doubtful_time(said, unclear))
         drain = (said.bed, said.tube)
         return drain in rival or (said.at is None and (drain in doubtful or id(said) in doubted))
 
@@ -251,11 +254,24 @@ def _has_doubtful_time(said: Statement | Unclear, unclear: Sequence[Mark]) -> bo
     return at is not None and any(mark.level_ml is None and mark.spans.get("at") == at for mark in unclear)
 
 
-def _is_loosely_timed(said: Statement | Unclear, text: str) -> bool:
-    """ "14 is 880 no leak, 9 is 210 same": beside what is asked, a bare number may be no time either."""
+def _is_loosely_timed(said: Statement | Unclear, text: str, *, whole: bool) -> bool:
+    """ "14 is 880 no leak, 9 is 210 same": beside what is asked, a bare number may be no time either; nor a
+    whole one, where the number that is asked may be the time."""
     at = said.spans.get("at") if isinstance(said, Statement) else None
     written = text[at.start : at.end] if at is not None else ""
-    return written.isdecimal() and len(written) < FULL_HOUR
+    what = said.spans.get("what") if isinstance(said, Statement) else None
+    led = at is not None and text[: at.start].rstrip().lower().endswith(("@", " at"))
+    led |= at is not None and what is not None and what.end <= at.start  # "tube kicked apart 1845"
+    return written.isdecimal() and (len(written) < FULL_HOUR or (whole and not led))
+
+
+def _may_be_time(asked: Unclear) -> bool:
+    """ "211 1130 1300 suction 20": whether the line that is asked may be when the rest was found."""
+    level = asked.choices[0] if asked.slot == "level_ml" and asked.choices else None
+    if not isinstance(level, int) or not isinstance(asked.statement, Mark):
+        return False
+    hours, minutes = divmod(level, 100)
+    return 0 < hours < HOURS and minutes < MINUTES
 
 
 def _is_half_read(said: Statement | Unclear) -> bool:

@@ -135,3 +135,29 @@ def test_what_may_be_no_list_of_lines_is_asked_as_a_whole(text: str) -> None:
 def test_a_lettered_bed_begins_a_row_too() -> None:
     said = "mark bed=2A at=19:00 level_ml=505; mark bed=CT1 at=19:00 level_ml=90"
     assert reading("2A -> 505 / CT1 -> 90 all @1900", LETTERED) == said
+
+
+@pytest.mark.parametrize(
+    "heading",
+    ["goals:", "due at 1900:", "yesterday's:", "last shift:", "not done:", "old lines:", "next due"],
+)
+def test_a_heading_claims_all_its_rows(heading: str) -> None:
+    assert "mark" not in reading(f"{heading} 3 440, 5 1260 @1900").replace("ask", "")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "2:340/4:25. all taken at 1900",
+            "mark bed=2 at=19:00 level_ml=340; mark bed=4 at=19:00 level_ml=25",
+        ),
+        (
+            "3 now 640, 5 now 310 all 1900",
+            "mark bed=3 at=19:00 level_ml=640; mark bed=5 at=19:00 level_ml=310",
+        ),
+        ("lines: 3 440, 5 260 @1900", "mark bed=3 at=19:00 level_ml=440; mark bed=5 at=19:00 level_ml=260"),
+    ],
+)
+def test_a_time_of_all_is_never_left_out(text: str, read: str) -> None:
+    assert reading(text) == read

@@ -112,3 +112,63 @@ def test_a_command_needs_few_words(text: str, read: str) -> None:
 )
 def test_no_bed_has_the_line_of_the_bed_before_it(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("11 230 leak- 1900", "mark bed=11 at=19:00 level_ml=230; checked bed=11 at=19:00 air_leak=none"),
+        (
+            "11 230 at 1900 AL-, seal 2",
+            "mark bed=11 at=19:00 level_ml=230; checked bed=11 at=19:00 seal_cm=2 air_leak=none",
+        ),
+        (
+            "11 230 at 1900 bubbling -, swing-",
+            "mark bed=11 at=19:00 level_ml=230; checked bed=11 at=19:00 air_leak=none tidaling=False",
+        ),
+        (
+            "3 440 at 1900 leak-, 5 620 at 1900 leak+",
+            "mark bed=3 at=19:00 level_ml=440; checked bed=3 at=19:00 air_leak=none; "
+            "mark bed=5 at=19:00 level_ml=620; checked bed=5 at=19:00 air_leak=present",
+        ),
+        ("11 leak - seal 2", "checked bed=11 seal_cm=2; ask kind"),
+        ("11 - leak - swing", "checked bed=11 tidaling=True; ask kind"),
+        ("11-230-1900-leak-", "ask kind; ask kind"),
+        ("11 230 at 1900 leak - she sat out", "ask kind; ask kind"),
+        ("11 small leak - seal 2", "checked bed=11 seal_cm=2 air_leak=present"),
+        ("11 no leak - seal 2", "checked bed=11 seal_cm=2 air_leak=none"),
+        ("11 air leak - continuous", "checked bed=11 air_leak=continuous"),
+        ("11 swinging - seal 2", "checked bed=11 seal_cm=2 tidaling=True"),
+    ],
+)
+def test_a_minus_behind_a_finding_is_never_a_leak(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 9 suction on, 10, bubbling", "ask kind"),
+        ("bed 9 seal was 1 cm and is now 2. Line is 305 at 1900", "ask kind"),
+        ("9 no leak, 10 swinging", "checked bed=9 air_leak=none; checked bed=10 tidaling=True"),
+        ("9 seal 2, 10 seal 3", "checked bed=9 seal_cm=2; checked bed=10 seal_cm=3"),
+        ("9 suction on, 10 suction off", "incident bed=9 what=suction_on; incident bed=10 what=suction_off"),
+    ],
+)
+def test_a_bare_number_behind_a_setting_is_no_bed(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("11 1730 1900 suction 20 seal 2", "ask at; ask level_ml"),
+        ("1900 11 right 1420 clamped", "ask at; ask level_ml"),
+        (
+            "11 230 1900 suction 20",
+            "mark bed=11 at=19:00 level_ml=230; checked bed=11 at=19:00 suction_cmh2o=20",
+        ),
+    ],
+)
+def test_what_was_found_is_asked_where_the_line_may_be_its_time(text: str, read: str) -> None:
+    assert reading(text) == read
