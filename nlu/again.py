@@ -56,13 +56,13 @@ class Again:
         told = tuple(s for s in outcome if isinstance(s, Statement) and s.bed is not None)
         return told if len(told) == len(outcome) else ()
 
-    def outcome_without(self, *spans: Span, at: int | None = None) -> Outcome:
+    def outcome_without(self, *spans: Span, at: int | None = None, parting: Iterable[int] = ()) -> Outcome:
         """The same with what it asks; nothing where no bed can be left. Before the word `at` an "at" is
-        written, in place of the sign or the blank that stands there."""
+        written, in place of the sign or the blank that stands there, and commas for the signs `parting`."""
         left_out = [span for span in spans if span[0] < span[1]]
         if not self._may_name_bed(left_out) or any(self._is_behind_dash(start) for start, _ in left_out):
             return ()
-        text = self._blanked(left_out).rstrip(" ,;")
+        text = self._blanked(left_out, parting).rstrip(" ,;")
         place = self.toks[at].start - 1 if at is not None else 0
         if at is not None:
             text = f"{text[: max(place, 0)]}@{text[place + 1 :]}"
@@ -73,9 +73,11 @@ class Again:
         """These words as they stand in the message."""
         return self.text[self.toks[start].start : self.toks[end - 1].end]
 
-    def _blanked(self, spans: Iterable[Span]) -> str:
-        """The message with blanks for these words, so that all else keeps its place."""
+    def _blanked(self, spans: Iterable[Span], parting: Iterable[int]) -> str:
+        """The message with blanks for these words and commas for these signs, so that all keeps its place."""
         text = self.text
+        for k in parting:
+            text = f"{text[: self.toks[k].start]},{text[self.toks[k].start + 1 :]}"
         for start, end in spans:
             first, last = self.toks[start].start, self.toks[end - 1].end
             text = text[:first] + " " * (last - first) + text[last:]

@@ -98,7 +98,13 @@ def _is_parted(toks: Toks, k: int) -> bool:
     """Whether a bed is named there, or one row may have ended before it."""
     before = word(toks, k - 1)
     within = before in NUMERIC and is_inside_number(toks, k - 1)
-    return word(toks, k) in BED_WORDS or (before in APART and not within)
+    return word(toks, k) in BED_WORDS or (before in APART and not within) or _begins_chain(toks, k)
+
+
+def _begins_chain(toks: Toks, k: int) -> bool:
+    """ "204/1050/1000  211/340/1000": with slashes all through a row, a blank ends it."""
+    chains = word(toks, k - 2) == word(toks, k - 4) == word(toks, k + 1) == word(toks, k + 3) == "/"
+    return chains and is_digits(toks, k - 1) and not glued(toks, k)
 
 
 def _goes_on(toks: Toks, last: Row, row: Row) -> bool:
@@ -116,10 +122,12 @@ def _lead(toks: Toks, row: Row) -> tuple[tuple[str, ...], int]:
 
 def _row(toks: Toks, k: int, index: Mapping[str, str], labelled: Labelled) -> Row | None:
     start = k
-    k += word(toks, k) in BED_WORDS
+    named = word(toks, k) in BED_WORDS
+    k += named
     end, bed = _label(toks, k, index, labelled)
     behind = word(toks, end)
-    if not bed or behind in UNITS:
+    left = named and behind == "l" and is_digits(toks, end + 1)
+    if not bed or (behind in UNITS and not left):
         return None
     line, sign = _signed(toks, end)
     beside = is_digits(toks, line) and bool(_label(toks, line, index, labelled)[1])
@@ -147,7 +155,9 @@ def _signed(toks: Toks, k: int) -> tuple[int, str]:
 
 
 def _end(toks: Toks, row: Row, end: int) -> int:
-    """Where a row ends without the stops behind it."""
-    while end > row.line and word(toks, end - 1) in APART | {"-"}:
+    """Where a row ends without the stops behind it; a dash behind a word may be a minus: "3 440 leak-"."""
+    while end > row.line and (
+        word(toks, end - 1) in APART or (word(toks, end - 1) == "-" and is_digits(toks, end - 2))
+    ):
         end -= 1
     return end

@@ -24,6 +24,7 @@ from .recast import with_cues
 from .rowwise import by_row
 from .sentence import Sentence, Ward, pieces
 from .statements import Checked, Parsed, Statement, Unclear
+from .telegram import by_field
 from .verdict import (
     WITH_LEVEL,
     Outcome,
@@ -44,7 +45,7 @@ WORK = 2000
 
 AGAIN_DICTATED = (joined, by_clause, beside, without_remarks, by_row, hindered)
 """How a message that would be asked is read again; its stops are those of the recogniser."""
-AGAIN_TYPED = (by_sentence, joined, by_clause, by_tube, zipped, framed, beside, by_row, hindered)
+AGAIN_TYPED = (by_field, by_sentence, joined, by_clause, by_tube, zipped, framed, beside, by_row, hindered)
 
 
 class Hypothesis(NamedTuple):

@@ -15,6 +15,7 @@ from .listed import VOLUMES
 from .listrows import Row, is_doubtful, may_go_on, rows_of
 from .listtimes import Times, times_of
 from .statements import Answered, Asked, Corrected, Drained, Mark, Moved, Statement, Unclear, Withdrawn
+from .telegram import told_in_fields
 from .verdict import Outcome
 
 FEWEST_SURE = 2
@@ -58,6 +59,8 @@ def _may_be_lines(told: Outcome) -> bool:
 def _of_row(again: Again, row: Row, times: Times) -> Outcome:
     """What one row says of its own bed, or what is asked of it."""
     outcome = again.outcome_without(*times.spans_beside(row), at=times.time_of(row))
+    if times.is_own(row) and any(isinstance(said, Unclear) for said in outcome):
+        outcome = told_in_fields(again, row, row.start, row.end) or outcome
     text = again.said(row.start, row.end)
     if all(_is_of(said, row) for said in outcome) and outcome:
         return tuple(_timed(said, text, times, row) for said in outcome)

@@ -21,6 +21,9 @@ LABEL_DIGITS = 2
 FULL_HOUR = 4
 SIGNS = {"sw": "swing", "osc": "oscillation", "fluct": "fluctuation", "bub": "bubbling", "lk": "leak"}
 """Signs cut short, beside a plus or a minus."""
+LEAKS = frozenset({"leak", "bubbling", "bubbles", "bubble", "al"})
+FIELDS = frozenset({"/", "-", ",", ";", "|", "+", "@", "at", "=", ">", "\u00b7"})
+DIALLED = frozenset({"5", "10", "15", "20", "25", "30", "40"})
 OUT = frozenset(
     {"ct", "ot", "or", "mri", "xray", "ir", "theatre", "theater", "scan", "scanner", "radiology", "surgery"}
     | {"dialysis", "cath", "echo", "endo", "endoscopy", "angio", "icu", "hdu", "itu", "ward", "recovery"}
@@ -48,7 +51,11 @@ def plain(toks: Sequence[Token]) -> Sequence[Token]:
     said = {t.text for t in toks}
     if "." in said and not SHORT.isdisjoint(said):
         toks = [t for k, t in enumerate(toks) if not (t.text == "." and _is_of_short(toks, k))]
-    toks = list(_without_plurals(toks)) if "s" in said else toks
+    if "s" in said:
+        toks = [t._replace(text="suction") if _is_suction(toks, k) else t for k, t in enumerate(toks)]
+        toks = list(_without_plurals(toks))
+    if "int" in said:
+        toks = [t._replace(text="intermittent") if _is_how(toks, k) else t for k, t in enumerate(toks)]
     if not said.isdisjoint(SHOULD_HAVE) or {"should", "of"} <= said:
         toks = list(_should_have(toks))
     if "u" in said:
@@ -72,6 +79,23 @@ def plain(toks: Sequence[Token]) -> Sequence[Token]:
     if "n" not in said:
         return toks
     return [t._replace(text="and") if t.text == "n" and _joins(toks, k) else t for k, t in enumerate(toks)]
+
+
+def _is_suction(toks: Sequence[Token], k: int) -> bool:
+    """ "12A/42/1000/serosang/S10", "seal ok / S -20": a field of its own with what suction is set to."""
+    if not 0 < k < len(toks) - 1 or toks[k].text != "s":
+        return False
+    if toks[k].glued and toks[k - 1].text not in FIELDS:
+        return False
+    field = toks[k - 1].text in FIELDS or toks[k + 1].glued or _is_whole_clock(toks[k - 1])
+    value = k + 1 + (field and toks[k + 1].text == "-")
+    set_to = field and value < len(toks) and toks[value].text in DIALLED
+    return set_to and (value + 1 == len(toks) or not toks[value + 1].is_digits)
+
+
+def _is_how(toks: Sequence[Token], k: int) -> bool:
+    """ "leak int": how it goes on."""
+    return toks[k].text == "int" and k > 0 and toks[k - 1].text in LEAKS
 
 
 def _with_with(toks: Sequence[Token]) -> Iterator[Token]:

@@ -163,7 +163,7 @@ def test_a_bare_number_behind_a_setting_is_no_bed(text: str, read: str) -> None:
     ("text", "read"),
     [
         ("11 1730 1900 suction 20 seal 2", "ask at; ask level_ml"),
-        ("1900 11 right 1420 clamped", "ask at; ask level_ml"),
+        ("1900 11 right 1820 clamped", "ask at; ask level_ml"),
         (
             "11 230 1900 suction 20",
             "mark bed=11 at=19:00 level_ml=230; checked bed=11 at=19:00 suction_cmh2o=20",
@@ -171,4 +171,40 @@ def test_a_bare_number_behind_a_setting_is_no_bed(text: str, read: str) -> None:
     ],
 )
 def test_what_was_found_is_asked_where_the_line_may_be_its_time(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("9/42/1900/serosang/S10", "suction_cmh2o=10 fluid=serosanguineous"),
+        ("9 - 42 - 1900 - seal 2 - sxn 20 - swing +", "seal_cm=2 suction_cmh2o=20 tidaling=True"),
+        ("9 - 42 - no leak - swing + - s 20 - 1900", "suction_cmh2o=20 air_leak=none tidaling=True"),
+        ("9: 42, seal 2, suct 20, leak nil, 1900", "seal_cm=2 suction_cmh2o=20 air_leak=none"),
+        ("b9 42 at 1900 / seal ok / wall 90 / S -20", "suction_cmh2o=20 wall_mmhg=90"),
+        ("9: 42@1900 dial 30 wall 100 leak int", "suction_cmh2o=30 wall_mmhg=100 air_leak=intermittent"),
+        ("9 42 1900 no leak swing + seal 2", "seal_cm=2 air_leak=none tidaling=True"),
+        ("9 42 / bubbling cont / suct 20 / 1900", "suction_cmh2o=20 air_leak=continuous"),
+        ("1900 - rm 9: 42 - leak- - wall 90", "wall_mmhg=90 air_leak=none"),
+        ("9 | 42 | 1900 | leak- | swing +", "air_leak=none tidaling=True"),
+    ],
+)
+def test_a_line_told_in_fields_is_read_with_its_checks(text: str, read: str) -> None:
+    assert reading(text) == f"mark bed=9 at=19:00 level_ml=42; checked bed=9 at=19:00 {read}"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("9 med 325/1900", "mark bed=9 tube=mediastinal at=19:00 level_ml=325"),
+        ("bed 9 R 1290 / 1850", "mark bed=9 tube=right at=18:50 level_ml=1290"),
+        ("9/1050/1900  11/340/1900", "mark bed=9 at=19:00 level_ml=1050; mark bed=11 at=19:00 level_ml=340"),
+        ("9/290/1900, 11/125/1900", "mark bed=9 at=19:00 level_ml=290; mark bed=11 at=19:00 level_ml=125"),
+        ("9/1750/1900", "ask level_ml"),
+        ("9 - 1830 - 1900 - seal 2", "ask level_ml"),
+        ("9 - 42 - leak - 1900", "ask kind; ask kind"),
+        ("9/42/1500", "ask level_ml"),
+    ],
+)
+def test_a_line_in_fields_has_one_time_of_the_last_hours(text: str, read: str) -> None:
     assert reading(text) == read
