@@ -119,14 +119,9 @@ def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "more or less than a number is no level"
 
 
-def _seen(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+def _seen(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "seen 12 and 99": behind a word for a notice that was seen, a number alone may be one more bed."""
-    noticed = next((i for i in items if i.role == "cue" and i.name == "acknowledged"), None)
-    if noticed is not None:
-        if UNSEEN.intersection(toks.said[max(0, noticed.start - 4) : noticed.start]) and not any(
-            i.role in AMOUNTS for i in items
-        ):
-            yield "what was not seen is no notice"  # "18 not draining, milked, no clot seen"
+    if any(i.role == "cue" and i.name == "acknowledged" for i in items):
         told = [i for i in items if i.role in {"level", "time"} or (i.role == "cue" and i.value == "level")]
         if len(told) == 1 and told[0].role != "cue" and not told[0].unit and told[0].lead in {"", "at"}:
             yield "a bed that was seen, or a level or time"
@@ -340,7 +335,6 @@ def _odd_words(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a tube whose name was lost"
 
 
-UNSEEN = frozenset({"no", "nil", "not", "none", "never"})
 EITHER = (
     Rule(_units, UNITS),
     Rule(counted_aloud, frozenset({"level"}), frozenset(ONES)),

@@ -314,9 +314,20 @@ def _put_over(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         yield "whose line it is, or where the patient went"
 
 
+def _at_twice(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "mark bed 16 at eight at 500": a line of 8 at five, or of 500 at eight?"""
+    hours = [i for i in items if i.role == "level" and i.amount in range(1, 13) and not i.unit]
+    times = [i for i in items if i.role == "time" and (i.amount or 0) > LATEST and not i.sure_time]
+    if hours and times and all(word(toks, i.start - 1) == "at" for i in (*hours, *times)):
+        yield "which of the two is the time"
+
+
+LATEST = 24
+"""No hour is a greater number."""
 PUT = frozenset({"put", "log", "enter", "chart", "record", "stick", "add", "file"})
 EITHER = (
     Rule(_put_over, frozenset({"bed"}), frozenset({"put"})),
+    Rule(_at_twice, frozenset({"time"}), frozenset({"at"})),
     Rule(_put_under, frozenset({"level"}), PUT),
     Rule(_named_over, frozenset({"repair"})),
     Rule(_told_again, frozenset({"time"}), AGAIN),

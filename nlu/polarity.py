@@ -90,8 +90,7 @@ def _colour(items: list[Item], k: int, toks: Toks) -> None:
     if denial is not None and denial.value == "neg" and phrase_of(denial, toks) in TURNING:
         items[k] = items[k].as_role(DENIED)
         return
-    if denial is None or denial.value != "neg":
-        _unbloodied(items, k, toks)
+    _unbloodied(items, k, toks)
     past = word(toks, items[k].start - 1) in PAST
     if past and any(is_fluid(i) and word(toks, i.start - 1) in PRESENT for i in items[k + 1 :]):
         items[k] = items[k]._replace(value="filler")
@@ -102,8 +101,13 @@ def _unbloodied(items: list[Item], k: int, toks: Toks) -> None:
     start = items[k].start
     while word(toks, start - 1) in FRESH:
         start -= 1
-    if start < items[k].start and word(toks, start - 1) in {"no", "nil", "without", "zero", "0"}:
+    shown = start < items[k].start or items[k].end - items[k].start > 1
+    denied = shown and word(toks, start - 1) in {"no", "nil", "without", "zero", "0"}
+    of = word(toks, items[k].start - 1) == "of" and word(toks, items[k].start - 2) in {"free", "clear"}
+    if denied or of or word(toks, items[k].end) == "free" or word(toks, start - 1) in {"denies", "denied"}:
         items[k] = items[k]._replace(value="filler")
+        if denied and word(toks, start - 1) == "nil":
+            items[:k] = [i._replace(value="filler") if i.start == start - 1 else i for i in items[:k]]
 
 
 def _is_denied_anew(none: Item, after: Item, toks: Toks) -> bool:

@@ -17,6 +17,7 @@ BEING |= {"reading", "now", "he's", "she's", "that's", "showing", "measures", "u
 COUNTED = frozenset({"one", "two", "only", "single", "both", "1", "2", "three"})
 READ = frozenset({"read", "taken", "checked", "measured", "at", "as", "done", "seen", "just", "noted"})
 ASKED = frozenset({"when", "when's", "whens", "how", "what", "which", "am", "do", "does", "who", "?"})
+UNSEEN = frozenset({"no", "nil", "not", "none", "never"})
 JOINED = frozenset({"and", "which"})
 
 
@@ -24,6 +25,8 @@ def turned_away(cue: Cue, toks: Toks) -> Cue:
     """The cue, with nothing said where its word is of something else."""
     if cue.value == "capacity" and _is_need(cue, toks):
         return cue._replace(label="word", value="need")
+    if cue.value == "acknowledged" and UNSEEN.intersection(toks.said[max(0, cue.start - 3) : cue.start]):
+        return cue._replace(label="word", value="seen")  # "no clot seen"
     if _is_exactly(cue, toks) or _counts_tubes(cue, toks) or _tells_when(cue, toks):
         return cue._replace(label="filler", value="")
     return cue
@@ -32,6 +35,8 @@ def turned_away(cue: Cue, toks: Toks) -> Cue:
 def _is_exactly(cue: Cue, toks: Toks) -> bool:
     """ "the line is right at a thousand": no right tube; "right is at 800" has one."""
     right = cue.label in {"side", "yes"} and word(toks, cue.end - 1) == "right"
+    if right and word(toks, cue.end) == "on" and word(toks, cue.end + 2) in {"dot", "money", "nose"}:
+        return True
     if not right or word(toks, cue.end) not in EXACTLY or word(toks, cue.end - 2) not in BEING:
         return False
     k = cue.end + 1

@@ -63,7 +63,7 @@ THINGS = frozenset({"tubeword", "canister"})
 ORDERED = frozenset(
     {"scan", "scans", "mri", "xray", "x-ray", "cxr", "film", "ultrasound", "echo", "transport", "order"}
     | {"orders", "transfer", "porter", "porters", "theatre", "theater", "booking", "appointment"}
-    | {"referral", "consult", "physio", "endoscopy", "dialysis"}
+    | {"referral", "consult", "physio", "endoscopy", "dialysis", "discharge", "procedure", "surgery"}
 )
 """What is cancelled on a ward beside lines."""
 LINES = frozenset({"line", "lines", "mark", "marks", "level", "reading"})

@@ -96,6 +96,19 @@ def test_blood_that_was_not_seen_is_no_look(none: str) -> None:
     assert reading(f"bed 2 1330 at 1830, {none}") == "mark bed=2 at=18:30 level_ml=1330"
 
 
+@pytest.mark.parametrize("none", ["nil frank blood", "free of blood", "clear of blood", "blood free"])
+def test_a_drain_without_blood_is_no_look(none: str) -> None:
+    """The same in other words, before the line and behind it."""
+    assert reading(f"bed 2 1330 at 1830, {none}") == "mark bed=2 at=18:30 level_ml=1330"
+
+
+@pytest.mark.parametrize("text", ["bed 9 at 7 at 500", "i'm going to mark bed 16 at eight at 500"])
+def test_of_two_numbers_behind_at_the_hour_is_no_level(text: str) -> None:
+    """A line of 7 mL at five, or of 500 at seven."""
+    assert reading(text, channel="voice").startswith("ask")
+    assert reading("bed 9 at 500 at 7", channel="voice") == "mark bed=9 at=19:00 level_ml=500"
+
+
 def test_fresh_blood_is_a_look() -> None:
     """The same words without the no."""
     said = reading("bed 2 1330 at 1830 fresh blood")
@@ -104,6 +117,7 @@ def test_fresh_blood_is_a_look() -> None:
 
 def test_a_clot_that_was_not_seen_is_no_notice() -> None:
     """ "no clot seen" answers nothing; "18 seen" does."""
-    assert reading("18 not draining since evening, milked, no clot seen") == "ask kind"
+    assert reading("18 not draining since evening, milked, no clot seen") == "ask level_ml"
+    assert reading("9 no blood seen") == "ask kind"
     assert reading("18 seen") == "acknowledged bed=18"
     assert reading("18 no clot seen, 300 at 1830") == "mark bed=18 at=18:30 level_ml=300"
