@@ -7,7 +7,7 @@ Neither is found now: what has not changed of a check is no line, and an old loo
 from __future__ import annotations
 
 from .items import FINDINGS
-from .neighbours import number_follows
+from .neighbours import number_follows, phrase_of
 from .numbers import Toks, word
 from .pipeline import Cue
 
@@ -64,6 +64,12 @@ CLEARED = frozenset({"gone", "cleared", "resolved", "stopped", "settled"})
 SHADES = frozenset({"being", "more", "a", "bit", "very", "quite", "just", "only", "mostly", "light", "clear"})
 AT = frozenset({"at", "on", "during", "in"})
 SINCE = frozenset({"since", "after", "before", "from"})
+MEALS = frozenset({"breakfast", "dinner", "lunch", "supper", "tea", "brekkie"})
+WHEN = frozenset(
+    {"this", "last", "earlier", "before", "yesterday", "overnight", "the", "in", "it", "was", "morning"}
+    | {"afternoon", "evening", "night", "shift", "hour", "day", "time", "handover", "usual", "previous"}
+)
+"""Words of an earlier time that something is compared with."""
 OWN = frozenset({"the", "my", "this", "last", "morning", "night"})
 
 
@@ -79,6 +85,8 @@ def as_before(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     if "fluid" in labels:
         cues = tuple(_of_now(cue, cues, toks) for cue in cues)
     old = _old_looks(cues, toks) if "fluid" in labels else []
+    cues = tuple(_meal(cue, toks) for cue in cues) if "other" in labels else cues
+    old += _compared(toks) if "than" in toks.words else []
     if "ask" in labels and labels & FOUND:
         old += _handovers(cues, toks)
     return _left_out(cues, old) if old else cues
@@ -104,6 +112,27 @@ def _is_gone(toks: Toks, k: int) -> bool:
     while word(toks, k) in {",", "but", "now", "has", "it's", "its", "all", "then", "and", "-"}:
         k += 1
     return word(toks, k) in CLEARED and word(toks, k + 1) in {"", "now", ".", ",", "up", "again", "since"}
+
+
+def _meal(cue: Cue, toks: Toks) -> Cue:
+    """ "put out another 80 since breakfast": since when, and nothing that was eaten."""
+    if cue.label != "other" or phrase_of(cue, toks) not in MEALS or word(toks, cue.start - 1) not in SINCE:
+        return cue
+    return cue if number_follows(toks, cue.end) else cue._replace(label="word", value="lunch")
+
+
+def _compared(toks: Toks) -> list[tuple[int, int]]:
+    """ "1115 at 1800, slower than this morning": how it was then is compared, and that time is of no line."""
+    found = []
+    for k in (k for k, text in enumerate(toks.said) if text == "than" and k > 0):
+        end = k + 1
+        while word(toks, end) in WHEN:
+            end += 1
+        more = word(toks, k - 1)
+        compared = more in {"more", "less"} or (more.endswith("er") and more not in {"other", "rather"})
+        if compared and end > k + 1 and not (number_follows(toks, end) or word(toks, end).isalpha()):
+            found.append((k - 1, end))
+    return found
 
 
 def _left_out(cues: tuple[Cue, ...], spans: list[tuple[int, int]]) -> tuple[Cue, ...]:

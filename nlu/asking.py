@@ -25,6 +25,12 @@ AUXILIARY = frozenset(
 
 
 CAME = frozenset({"dumped", "gushed", "drained", "poured", "leaked", "bled", "oozed", "emptied", "out"})
+SINCE = frozenset({"since", "after"})
+STOPS = frozenset({",", ".", ";", "?", "!", "and"})
+UNSUMMED = frozenset({"rate", "last", "checks", "due", "capacity"})
+"""Topics without a window: since when is only why they are asked for."""
+REACH = 4
+"""Tokens between "since" and what happened then, and one more."""
 READ = frozenset({"mark", "read", "check", "marked"})
 ASKED_ALOUD = frozenset({("are", "we"), ("do", "we"), ("should", "bed"), ("should", "room"), ("have", "we")})
 OPENERS = frozenset({"so", "hey", "hi", "ok", "okay", "wait", "and", "but", "well", "um", "uh", ",", "-"})
@@ -87,7 +93,9 @@ def asking(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     said = next((i for i in items if i.role not in {"bed", "sep"} and i.value != "bed"), None)
     asks = said is not None and said.role == "cue" and said.value in {"question", "ask", "word"}
     if said is not None and asks and word(toks, said.start) in ASKING and not _says_on_what(said, toks):
-        yield from ("a question tells no number" for i in items if i.role in NUMBERS or happens(i))
+        summed = not any(i.role == "cue" and i.value == "ask" and i.name in UNSUMMED for i in items)
+        given = (i for i in items if i.role in NUMBERS or (happens(i) and (summed or not _is_when(i, toks))))
+        yield from ("a question tells no number" for _ in given)
     opens = next((k for k, text in enumerate(toks.said) if text not in OPENERS), 0)
     first = next((i for i in items if i.start > opens or (i.start == opens and i.value != "question")), None)
     if (
@@ -101,6 +109,12 @@ def asking(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         amounts = frozenset() if signed else NUMBERS | {"num"}
         told = [i for i in items if i.role in amounts or happens(i) or _is_found(i)]
         yield from ("a question tells nothing" for _ in told)
+
+
+def _is_when(item: Item, toks: Toks) -> bool:
+    """ "the rate on 11 since he came back": since when is asked, and not told."""
+    before = toks.said[max(0, item.start - REACH) : item.start]
+    return not SINCE.isdisjoint(before) and STOPS.isdisjoint(before)
 
 
 def _says_on_what(said: Item, toks: Toks) -> bool:

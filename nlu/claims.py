@@ -47,6 +47,8 @@ HAVING = frozenset({"has", "have", "had", "he's", "she's", "got"})
 """Before a device these tell that a patient has it, and the number before them is of something else."""
 FEWEST_TOLD = 2
 """Numbers of a line: its bed or its level, and its time."""
+DRESSINGS = frozenset({"dressing", "dressings", "drsg", "dsg"})
+"""What has no number of its own."""
 OWNERS = frozenset({"his", "her", "their", "the", "a", "pts", "patients"})
 
 
@@ -111,6 +113,7 @@ def _claim_before(items: list[Item], k: int, toks: Toks) -> None:
     takes = place >= 0 and items[place].role in SAYS and items[place].lead in CLAIMABLE
     takes &= not (items[place].at and word(toks, items[k].start - 1) in OWNERS)  # "at 0941 the pump beeps"
     takes &= not _is_had(items[place].end, items[k].start, toks)
+    takes &= not (word(toks, items[k].start) in DRESSINGS and _is_behind_line(items, place))
     if takes and not _is_only_bed(items, place) and not _is_of_line(items, place):
         items[place] = items[place].as_role(CLAIMED)
         items[place + 1 : k] = [i._replace(value="filler") for i in items[place + 1 : k]]
@@ -132,6 +135,12 @@ def _opens_a_line(items: list[Item], j: int, toks: Toks) -> bool:
     bed = item.role == "bed" or (item.value == "bed" and item.role == "cue") or item.label is not None
     told = sum(i.role in SAYS or i.role == "time" for i in items[j:])
     return dash and bed and told >= FEWEST_TOLD
+
+
+def _is_behind_line(items: list[Item], k: int) -> bool:
+    """ "780 1500 dressing cdi": a time with its line before it."""
+    line = items[k - 1] if k > 0 else None
+    return items[k].clocklike and line is not None and line.role == "num" and line.label is None
 
 
 def _is_age(number: Item, cue: Item, toks: Toks) -> bool:

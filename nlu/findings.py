@@ -87,6 +87,8 @@ class Findings:
         if slot == "suction" and draft.order is not None and draft.ordered is None:
             draft.ordered = item
             return
+        if slot == "suction" and draft.ordered is not None and self._is_ordered_again(draft, item):
+            return
         old = draft.checks.get(slot)
         if slot == "fluid" and old is not None:
             draft.checks[slot] = min(old, item, key=lambda i: FLUIDS.index(i.value))
@@ -96,6 +98,14 @@ class Findings:
         if old is not None and (old.value, old.figure) != (item.value, item.figure):
             draft.clash(slot, old, item)
         draft.checks[slot] = item
+
+    @staticmethod
+    def _is_ordered_again(draft: Draft, item: Item) -> bool:
+        """ "wants 16 off suction, please put the order in as water seal": ordered once, and not yet so."""
+        order, ordered = draft.order, draft.ordered
+        if order is None or ordered is None:
+            return False
+        return ordered.end <= order.start < item.start and ordered.figure == item.figure
 
     def waterseal(self, item: Item) -> None:
         """On water seal: no suction, where none was told or what is told is no order."""

@@ -28,6 +28,7 @@ FOUND = CHECKS | FINDINGS
 DOING = frozenset({"i", "we", "they", "it", "was", "got", "is", "being"})
 HOOKED = frozenset({"hooked", "connected", "attached", "put", "hung", "set", "went", "use", "used"})
 HOOKED |= {"it", "up", "on"}
+AT = frozenset({"at", "@"})
 THROWN = frozenset({"discarded", "binned"})
 ENDING = frozenset({"", ",", ";", ".", "!", ")", "and", "at", "@", "today", "this"})
 """Behind "before we hooked up" these end it; "before we hooked up the new one" is of the old one."""
@@ -48,11 +49,23 @@ def followed_by(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> tuple[int, I
     cue = _behind(item, toks, cues)
     if word(toks, item.end) in THROWN and item.lead in {"", "at"} and item.label is None:
         return item.end + 1, item._replace(lead="old")  # "1900 discarded"
+    if cue is not None and cue.label == "fluid" and _came_out(cue, item, toks, cues):
+        return item.end, item._replace(lead="amount")
     if cue is not None and cue.label == "fluid" and item.unit == "ml":
         cue = cues.get(cue.end, cue)  # "65 ml pus since 0700"
     if cue is None or item.lead not in {"", "at", "to"}:
         return item.end, item
     return _led_by(cue, item, toks)
+
+
+def _came_out(fluid: Cue, item: Item, toks: Toks, cues: Mapping[int, Cue]) -> bool:
+    """ "120 dark red came out": how much came, and what it looked like."""
+    came = cues.get(fluid.end + (word(toks, fluid.end) in {"fluid", "blood", "stuff", "drainage"}))
+    if came is None or came.label not in {"amount", "out"} or item.lead not in {"", "at"}:
+        return False
+    told = toks.said[came.start : came.end][0] not in {"volume", "amount", "another", "extra"}
+    timed = _is_clock(toks, came.end + (word(toks, came.end) in AT))
+    return told and (timed or not number_follows(toks, came.end))
 
 
 def _opened(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> tuple[int, str]:
@@ -102,7 +115,8 @@ def _behind(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> Cue | None:
 
 
 def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
-    behind = number_follows(toks, cue.end) and not _is_clock(toks, cue.end)
+    came = cue.label in {"amount", "out"} and word(toks, cue.end) in AT  # "90 gushed out at 0600"
+    behind = number_follows(toks, cue.end) and not _is_clock(toks, cue.end + came)
     called = cue.value == CALLED or word(toks, cue.end - 1) in MANY_LINES
     if cue.label == "level" and called and item.clocklike:
         return item.end, item._replace(lead="timeword")

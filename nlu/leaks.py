@@ -21,6 +21,8 @@ BREATHING = frozenset({"on", "with", "w", "when", "during"})
 def leaks(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each leak with how large it is and how it goes on."""
     cues = tuple(_signed(cue, toks) for cue in with_signs_in_a_row(cues, toks))
+    if "cm" in toks.words:
+        cues = tuple(_how_far(c, cues, toks) if c.label == "tidal" else c for c in cues)
     if any(c.label == "leakhow" for c in cues):
         cues = _without_breaths(cues, toks)
     if not any(c.label == "leak" for c in cues):
@@ -48,6 +50,17 @@ def is_signed(end: int, toks: Toks) -> bool:
 def _signed(cue: Cue, toks: Toks) -> Cue:
     signed = cue.label == "leakgrade" and is_signed(cue.end, toks)
     return cue._replace(label="leak", value="present") if signed else cue
+
+
+def _how_far(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
+    """ "swinging 2cm", "swing of 2-3 cm": how far, which has no slot; "swinging, 2 cm seal" is the seal's."""
+    end = cue.end + (word(toks, cue.end) in {"of", "by", "about"})
+    first = end
+    while is_digits(toks, end) or (end > first and word(toks, end) in {"-", "to"}):
+        end += 1
+    behind = {c.start for c in cues if c.label in {"seal", "suction"}}
+    far = end > first and word(toks, end) == "cm" and end + 1 not in behind and word(toks, end + 1) != "of"
+    return cue._replace(end=end + 1) if far and cue.value == "yes" else cue
 
 
 def _whole(cue: Cue, hows: dict[int, Cue], toks: Toks) -> Cue:

@@ -16,6 +16,10 @@ OWN = frozenset({"the", "a", "his", "her", "their", "this", "that"})
 GOINGS = frozenset({"move", "transfer", "moving", "transferring", "transferred", "moved"})
 HAPPENED = FINDINGS | {"what"}
 ENDS = frozenset({"", ",", ".", ";", "!", "now", "again", "and", "the", "below", "where", "properly"})
+WAY = "way"
+"""Before "back" this says when a mishap was: "knocked over on the way back from ct"."""
+BREAKS = ENDS - {"the", "below", "where", "properly", "again"}
+"""Between what happened and "coming back" these begin something else."""
 ON_THE_WAY = frozenset({"going", "coming", "heading", "returning", "leaving"})
 PLACED = frozenset({"to", "into", "in", "from", "back", "over"})
 
@@ -25,16 +29,24 @@ def with_occasions(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     happened = [c.end for c in cues if c.label in HAPPENED]
     if not happened or not any(c.label == "kind" for c in cues):
         return cues
-    return tuple(_on_the_way(_put_right(_meant(c, toks), min(happened), toks), happened, toks) for c in cues)
+    mishaps = [c.end for c in cues if c.label == "what"]
+    return tuple(
+        _on_the_way(
+            _put_right(_meant(c, toks), min(happened), toks),
+            mishaps if word(toks, c.start - 1) == WAY else happened,
+            toks,
+        )
+        for c in cues
+    )
 
 
 def _on_the_way(cue: Cue, happened: list[int], toks: Toks) -> Cue:
     """ "knocked over coming back from theatre": when it happened, and nobody is told to be back."""
     if cue.value not in {"away", "back"}:
         return cue
-    start = cue.start - (word(toks, cue.start) not in ON_THE_WAY)
+    start = cue.start - (word(toks, cue.start) not in ON_THE_WAY)  # "coming back", "on the way back"
     before = max((end for end in happened if end <= start), default=len(toks))
-    on_the_way = word(toks, start) in ON_THE_WAY and ENDS.isdisjoint(toks.said[before:start])
+    on_the_way = word(toks, start) in ON_THE_WAY | {WAY} and BREAKS.isdisjoint(toks.said[before:start])
     whole = on_the_way and before <= start
     return cue._replace(label="word", value="transfer", start=start) if whole else cue
 

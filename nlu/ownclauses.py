@@ -40,6 +40,7 @@ from .patterns.ownclauses import (
     SMALL,
     STANDS,
     WAITED_FOR,
+    WANTING,
 )
 from .patterns.smalltalk import NAMES
 from .pipeline import Cue
@@ -191,7 +192,13 @@ def _doubts(clause: Clause) -> frozenset[str]:
     doubts = DOUBTFUL - AMOUNTS if clause.subject in BECAUSE else DOUBTFUL | DENIALS | OBJECTS
     doubts = doubts - THINGS - WAITED_FOR if "waiting" in clause.words else doubts
     doubts = doubts - {"broken", "broke"} if not clause.words.isdisjoint(DEVICES) else doubts
-    return doubts - {"ordered", "chest", "dry"} if clause.subject in ASIDE_THINGS else doubts
+    another = clause.subject in ASIDE_THINGS or _is_of_another(clause)
+    return doubts - {"ordered", "chest", "dry"} if another else doubts
+
+
+def _is_of_another(clause: Clause) -> bool:
+    """ "clamped at 1715 and wants an x-ray": what else is wanted, and nothing of the drain."""
+    return clause.subject in WANTING and not clause.words.isdisjoint(ASIDE_THINGS)
 
 
 def _says_nothing(cue: Cue, clause: Clause, toks: Toks) -> bool:
@@ -206,7 +213,8 @@ def _says_nothing(cue: Cue, clause: Clause, toks: Toks) -> bool:
     if cue.label == "other":
         return subject in SELVES | BECAUSE or not words.isdisjoint(HAS_VERB)
     if cue.label == "order":
-        return clause.piece.joined in BECAUSE | {"as"}  # "as the surgeon wants to see how he copes"
+        # "as the surgeon wants to see how he copes", "and wants an x-ray"
+        return clause.piece.joined in BECAUSE | {"as"} or _is_of_another(clause)
     if cue.label in OF_WAITING:
         return "waiting" in words
     if "sleep" in words and (cue.label == "side" or cue.value == "back"):

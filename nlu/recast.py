@@ -44,6 +44,8 @@ ENDING = frozenset({"exchanged", "removed", "placed"})
 """With these told, the last line is the final level of a canister."""
 FULL = frozenset({"was full", "it was full"})
 STOPS = frozenset({",", ";", ".", "!", "and", "but", "then"})
+LOOKED_OVER = frozenset({"suction", "sxn", "sx", "seal", "wall", "checked", "checking", "check", "?", "or"})
+"""With one of these in the message a water seal that is named may only be what was looked at."""
 ORDERED = frozenset(
     {"order", "orders", "ordered", "wants", "want", "wanted", "says", "said", "requested", "asked"}
 )
@@ -335,9 +337,17 @@ def _is_state(cue: Cue, toks: Toks) -> bool:
     ends = not word(toks, cue.end).isalnum() or word(toks, cue.end) in {"and", "no"}
     if (ends or word(toks, cue.end) in {"leak", "air", "with"}) and _is_spoken_bed(toks, bed):
         return True
+    if number in STOPS and _is_told_alone(cue, toks):
+        return True
     if not (ends and number.isdecimal()):
         return False
     return before in {"", "bed", "room", "rm"} or (before in {",", ";", "and"} and int(number[:4]) > DEEP)
+
+
+def _is_told_alone(cue: Cue, toks: Toks) -> bool:
+    """ "95 at 0700, no air leak, water seal": how its drain is set, where nothing else is said of a seal."""
+    behind = word(toks, cue.end) in STOPS | {""} and not number_follows(toks, cue.end + 1)
+    return behind and LOOKED_OVER.isdisjoint(toks.said[: cue.start] + toks.said[cue.end :])
 
 
 def _is_spoken_bed(toks: Toks, k: int) -> bool:

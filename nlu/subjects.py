@@ -178,8 +178,9 @@ def _is_indicator_told(items: tuple[Item, ...]) -> bool:
 def _loaded(clause: list[Item]) -> Iterator[str]:
     """ "changed 24 at 1800": a verb of an event that was not read as one."""
     if any(i.role in AMOUNTS for i in clause):
-        for item in clause:
-            if item.unread and item.name in LOADED:
+        for before, item in zip((None, *clause), clause, strict=False):
+            of_another = before is not None and before.role == "foreign" and before.end == item.start
+            if item.unread and item.name in LOADED and not of_another:  # "925 8am drsg changed"
                 yield f"{item.name!r} may tell of an event"
 
 
@@ -208,7 +209,8 @@ def _with_bed(clauses: list[list[Item]], place: int) -> list[Item]:
 def _strange(scope: list[Item], harmless: frozenset[str], toks: Toks) -> Iterator[str]:
     for item in scope:
         rank = item.name in RANKS and word(toks, item.end) in STAFF  # "surgical reg put a pigtail in 11"
-        if item.unread and item.name not in harmless and not (rank or _is_name(item, toks)):
+        since = word(toks, item.start - 1) == "since"  # "another 80 since lunch and still swinging"
+        if item.unread and item.name not in harmless and not (rank or since or _is_name(item, toks)):
             yield f"{item.name!r} was not understood beside an event"
         if item.role == "cue" and item.value == "new" and word(toks, item.end) in NEWCOMERS:
             yield "a new patient"

@@ -126,7 +126,8 @@ def stretch(items: tuple[Item, ...], read: Read) -> tuple[int, int]:
     start, end = own[0].start, own[-1].end
     while start and word(read.tokens, start - 1) not in STOPS:
         start -= 1
-    while end < len(read.tokens) and word(read.tokens, end) not in STOPS:
+    ended = word(read.tokens, end - 1) in STOPS  # "is the seal ok on 1? not on the chart"
+    while not ended and end < len(read.tokens) and word(read.tokens, end) not in STOPS:
         end += 1
     return start, end
 

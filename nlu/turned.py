@@ -30,6 +30,11 @@ UNSAID = frozenset({"something", "somethin", "summat", "odd", "change", "some", 
 ONE = frozenset({"1", "one"})
 DONE = frozenset({"done", "performed", "started", "successful", "carried", "possible", "completed"})
 LASTING = frozenset({"leak", "tidal", "waterseal", "suction"})
+HAVING = frozenset(
+    {"for", "on", "covering", "cover", "have", "has", "having", "taking", "take", "got", "with", "after"}
+    | {"minding", "doing", "i'm", "im", "i've", "ive", "my", "mine", "nurse", "rn"}
+)
+"""Before a row of beds these say whose they are."""
 PAUSED = frozenset({"suction_off"})
 READ_AS = frozenset({"is", "reads"})
 BEEN = frozenset({"was", "is", "were"})
@@ -238,8 +243,22 @@ def whether_it_has(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         yield "whether it has, or that it has"
 
 
+def from_bed_to_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "Jen here for 8A to 9B", "covering 8A to 9B": which beds somebody has, and nobody moved."""
+    if any(i.role == "cue" and i.value == "kind" for i in items):
+        return
+    for bed, other in pairwise(i for i in items if i.role == "bed"):
+        k = bed.start - 1
+        while word(toks, k) in BED_WORDS | {"beds", "rooms"}:
+            k -= 1
+        row = all(w == "to" or w in BED_WORDS for w in toks.said[bed.end : other.start])
+        if row and other.link == "to" and word(toks, k) in HAVING:
+            yield "whose beds these are, or who moved"
+
+
 TURNED = (
     Rule(whether_it_has, frozenset({"bed"}), frozenset({"has"})),
+    Rule(from_bed_to_bed, frozenset({"bed"}), frozenset({"to"})),
     Rule(age_or_level, frozenset({"reason"})),
     Rule(weight_change, frozenset({"weight"}), CHANGES),
     Rule(read_or_when, frozenset({"time"}), READ_AS),

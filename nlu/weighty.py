@@ -39,6 +39,7 @@ ASIDE = frozenset(
         "urgent",
         "emergent",
         "surgical",
+        "request",
     }
 )
 

@@ -36,6 +36,8 @@ WITHOUT = frozenset(
         "couldn't",
         "lost",
         "missing",
+        "nothing",
+        "isn't",
         "didn't",
         "didnt",
         "down",
@@ -46,6 +48,8 @@ WITHOUT = frozenset(
     }
 )
 """With one of these the chart or the report is only where it could not be found."""
+FOR_THAT = frozenset({"for", "before"})
+"""In a clause of somebody else the report behind these is only what it is wanted for."""
 THINKING = frozenset(
     {"thinking", "considering", "deciding", "debating", "discussing", "planning", "wondering"}
 )
@@ -135,7 +139,8 @@ def _is_aside(clause: Pieces, read: Read) -> bool:
     first = words[0] if words else ""
     opens = first in SELF | THEM | STAFF | RELATIVES | WHAT_FOR | SAID_OF | WITHOUT
     if any(i.role == "cue" and i.value == "ask" for i in said):
-        return opens and (first in WHAT_FOR or not WITHOUT.isdisjoint(words))
+        wanted = first in STAFF and not FOR_THAT.isdisjoint(words)  # "attending wants it for report"
+        return opens and (first in WHAT_FOR or wanted or not WITHOUT.isdisjoint(words))
     events = any(i.role == "cue" and i.value == "kind" for i in said)
     strange = any(i.role == "foreign" or i.value in {"order", "neg", "window", "amount", "out"} for i in said)
     events &= not (first in SELF and all(i.name in {"back", "away"} for i in said if i.value == "kind"))

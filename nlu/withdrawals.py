@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import datetime
+from itertools import pairwise
 
 from .corrections import LINE_WORDS
 from .items import AMOUNTS, FINDINGS, FULL_HOUR, RECENT, Item
@@ -68,6 +69,9 @@ ORDERED = frozenset(
 """What is cancelled on a ward beside lines."""
 LINES = frozenset({"line", "lines", "mark", "marks", "level", "reading"})
 OF_A_LINE = LINES | {"tube", "drain", "out", "removal"}
+IGNORING = frozenset({"ignore", "disregard", "forget", "drop", "skip"})
+MAY = frozenset({"can", "could", "may", "should", "to", "will", "must", "crew", "team", "days", "nights"})
+"""Before such a word these say that it is for others to do."""
 MANY = frozenset({"both", "all", "every", "each"})
 
 
@@ -219,6 +223,20 @@ def _may_be_ordered(text: str) -> bool:
     return (films or not said.isdisjoint(ORDERED)) and said.isdisjoint(OF_AN_ENTRY | LINES)
 
 
+def _says_which(text: str) -> bool:
+    """ "ignore my last on 3", "disregard what i sent for 3": something that was sent."""
+    return not OF_AN_ENTRY.isdisjoint(text.replace(",", " ").split())
+
+
+def _may_be_left_out(items: tuple[Item, ...], text: str) -> bool:
+    """ "days can ignore bed 30, no drain in there": a bed that others may leave out, and no line of it."""
+    said = text.replace(",", " ").split()
+    others = any(verb in IGNORING and before in MAY for before, verb in pairwise(said))
+    bare = any(i.role == "cue" and i.value == "no" for i in items)
+    thing = any(i.role == "cue" and i.value in THINGS for i in items)
+    return others or (bare and thing and not IGNORING.isdisjoint(said))
+
+
 def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement | Unclear:
     """What is taken back: the last message, or the line of that bed and time."""
     items = tuple(i.as_role("bed") if i.role == "num" and _is_bed_behind(i, items) else i for i in items)
@@ -242,6 +260,9 @@ def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statemen
     if len(beds) > 1 or any(i.role == "bed" and not i.known for i in items):
         return Unclear(slot="bed", text=text, choices=tuple(b for b in beds if b), statement=made)
     lines = any(i.role == "cue" and i.value in LINE_WORDS for i in items)
+    whole = times or nums or not beds or _says_which(text.lower())
+    if not (lines or whole) and _may_be_left_out(items, text.lower()):
+        return Unclear(slot="kind", text=text, statement=Statement(bed=made.bed))
     if not lines and (_may_be_of_a_patient(text.lower()) or _may_be_by_hand(items, text.lower())):
         return Unclear(slot="kind", text=text, statement=Statement(bed=made.bed))
     if any(i.role == "bad" for i in items):

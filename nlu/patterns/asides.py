@@ -42,7 +42,7 @@ accident error purpose while whilst during when just then now this that round ro
 per post op day morning afternoon evening night nightshift dayshift shift done complete completed swiftly
 asap quick slightly bit little very really quite bad badly
 heads up transit route urgent urgently stat alert as same site sited side sided single double both two
-trial came forgot forgotten po opo
+trial came forgot forgotten po opo reconnected reattached rejoined retaped resecured
 """
 _WHERE = """
 theatre theater recovery xray scan ward unit floor corridor bathroom toilet commode shower loo chair rail
@@ -59,7 +59,7 @@ frank frankly cloudy clear thick thin free remains remaining drainage draining o
 visible ongoing continues continuing only still currently resp resps respiration respirations respiratory
 breath breaths breathing cough coughs coughing inspiration expiration w with usual changed changing
 turned went gone become became followed unchanged level levels column chamber chambers reading crepitus
-emphysema dressing dsg dressings cdi intact dry orange looked low
+emphysema dressing dsg dressings drsg cdi intact dry orange looked low
 """
 
 _CALLED = """

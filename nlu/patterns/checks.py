@@ -153,7 +153,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "+ air leak", "leak +", "air leak +", "minimal air leak", "mild air leak",
     ),
     "tidal:yes": (
-        "tid +", "+ tid", "tid yes", "column (is|) moving",
+        "tid +", "+ tid", "tid yes",
         "(tidaling|tidalling|swinging|swing|oscillation|fluctuation|tid) (is|) (positive|pos)",
         "(positive|pos) (tidaling|tidalling|swinging|swing|oscillation|fluctuation|tid)",
         "(tidaling|tidalling|fluctuating|oscillating) (nicely|gently)",
@@ -166,6 +166,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "swinging with respirations", "respiratory swing", "swinging yes", "swing yes", "tidling",
         "tideling", "tidaling +", "+ tidaling", "tidaling is present", "seal tidaling",
         "water seal tidaling", "tidaling in seal",
+        "(column|water column|water level) (is|) (moving|oscillating|swinging|fluctuating) (well|nicely|)",
     ),
     "tidal:no": (
         "tid -", "- tid", "no tid", "column (is|) (not|isn't|isnt) moving",

@@ -214,6 +214,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "(take|pull) (out|back) (my|the|that) last (entry|line|mark|reading|one|message|msg)",
         "strike the", "void the", "void that", "withdraw the",
         "retract that", "retract the", "scrap the", "remove my last", "delete my last", "cancel my last",
+        "(take|pull) out what",
         "get rid of", "disregard last", "ignore last", "ignore my last", "disregard my last",
         "undo my last", "scratch my last", "take it back",
     ),

@@ -106,6 +106,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "(nil|none|nada) (further|more|) (drained|draining|drained out)",
         "(hasn't|hasnt|has not|didn't|didnt|did not|haven't|havent) (drained|drain|put out) "
         "(anything|any|a thing|anything else|a drop)",
+        "nil increase",
         "nothing drained", "still the same", "line unchanged", "mark unchanged", "level the same",
         "line the same", "no additional", "nil", "nothing more", "no increase", "has not changed",
         "hasn't changed", "hasn't moved", "has not moved", "level same", "mark same", "mark is the same",

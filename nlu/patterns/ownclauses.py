@@ -57,7 +57,9 @@ frame rail floor stand there here all well low down than beneath waist heart it 
 remains now ok good fine nicely times time
 """
 SETTLED = STANDS | frozenset(_SETTLED.split())
-GOING_ON = frozenset({"will", "feels", "felt", "says", "said", "seems", "hopes"})
+WANTING = frozenset({"wants", "wanted", "want", "asked"})
+"""Behind "and" these go on with whoever was named before, where something else is wanted: an x-ray."""
+GOING_ON = WANTING | frozenset({"will", "feels", "felt", "says", "said", "seems", "hopes"})
 """Behind "and" these go on with whoever was named before."""
 HAS_VERB = frozenset({"is", "was", "are", "were", "has", "had", "been", "be", "isn't", "wasn't", "will"})
 """One of these behind a thing makes a clause of it: "his obs are fine"."""

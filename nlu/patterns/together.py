@@ -30,6 +30,7 @@ TOGETHER: tuple[tuple[str, tuple[frozenset[str], ...]], ...] = (
         "open",
         (_ANSWER, frozenset({"what", "what's", "whats", "any", "anything", "which", "still", "did", "have"})),
     ),
+    ("checks", (frozenset({"is", "does", "was", "are", "still"}), frozenset({"leaking", "leaks"}))),
     ("capacity", (_WHEN, _FULL)),
     ("capacity", (frozenset({"how"}), frozenset({"full"}))),
     (
