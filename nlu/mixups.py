@@ -309,7 +309,8 @@ def _named_over(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _put_over(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "put bed 9 1900 to bed 10": the line of one bed is another's, or the patient is."""
     beds = [i for i in items if i.role == "bed"]
-    put = len(beds) == 2 and word(toks, 0) in {"put", "please", "can", "pls"} and "put" in toks.words
+    told = word(toks, 0) in MOVED or (word(toks, 0) in {"please", "can", "pls"} and "put" in toks.words)
+    put = told and len(beds) == 2 and any(i.role == "time" for i in items)
     if put and "to" in toks.said[beds[0].end : beds[1].start]:
         yield "whose line it is, or where the patient went"
 
@@ -322,11 +323,12 @@ def _at_twice(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         yield "which of the two is the time"
 
 
+MOVED = frozenset({"put", "shift"})
 LATEST = 24
 """No hour is a greater number."""
 PUT = frozenset({"put", "log", "enter", "chart", "record", "stick", "add", "file"})
 EITHER = (
-    Rule(_put_over, frozenset({"bed"}), frozenset({"put"})),
+    Rule(_put_over, frozenset({"bed"}), MOVED),
     Rule(_at_twice, frozenset({"time"}), frozenset({"at"})),
     Rule(_put_under, frozenset({"level"}), PUT),
     Rule(_named_over, frozenset({"repair"})),

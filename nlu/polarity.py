@@ -96,6 +96,14 @@ def _colour(items: list[Item], k: int, toks: Toks) -> None:
         items[k] = items[k]._replace(value="filler")
 
 
+def _is_unseen(toks: Toks, k: int) -> bool:
+    """ "denies blood", "haven't seen any blood", "worried about blood": none that was there."""
+    looked = word(toks, k) in {"seen", "see", "seeing", "noticed", "noted"}
+    denied = not (TURNING | {"haven't", "havent", "don't", "dont"}).isdisjoint(toks.said[max(0, k - 2) : k])
+    worried = word(toks, k) in {"about", "for"} and word(toks, k - 1) in {"worried", "concerned", "watching"}
+    return word(toks, k) in {"denies", "denied"} or (looked and denied) or worried
+
+
 def _unbloodied(items: list[Item], k: int, toks: Toks) -> None:
     """ "no fresh blood": none was seen, which is no finding of it."""
     start = items[k].start
@@ -104,7 +112,7 @@ def _unbloodied(items: list[Item], k: int, toks: Toks) -> None:
     shown = start < items[k].start or items[k].end - items[k].start > 1
     denied = shown and word(toks, start - 1) in {"no", "nil", "without", "zero", "0"}
     of = word(toks, items[k].start - 1) == "of" and word(toks, items[k].start - 2) in {"free", "clear"}
-    if denied or of or word(toks, items[k].end) == "free" or word(toks, start - 1) in {"denies", "denied"}:
+    if denied or of or word(toks, items[k].end) == "free" or _is_unseen(toks, start - 1):
         items[k] = items[k]._replace(value="filler")
         if denied and word(toks, start - 1) == "nil":
             items[:k] = [i._replace(value="filler") if i.start == start - 1 else i for i in items[:k]]

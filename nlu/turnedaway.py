@@ -34,6 +34,12 @@ def turned_away(cue: Cue, toks: Toks) -> Cue:
 
 def _is_exactly(cue: Cue, toks: Toks) -> bool:
     """ "the line is right at a thousand": no right tube; "right is at 800" has one."""
+    if (
+        cue.label == "side"
+        and word(toks, cue.end) == "of"
+        and word(toks, cue.start - 1) in {"just", "is", "bit"}
+    ):
+        return number_follows(toks, cue.end + 1)  # "just right of four hundred"
     right = cue.label in {"side", "yes"} and word(toks, cue.end - 1) == "right"
     if right and word(toks, cue.end) == "on" and word(toks, cue.end + 2) in {"dot", "money", "nose"}:
         return True
@@ -59,5 +65,10 @@ def _tells_when(cue: Cue, toks: Toks) -> bool:
 
 def _is_need(cue: Cue, toks: Toks) -> bool:
     """ "12 will need a new box tonight": told beside a question, and not asked itself."""
-    needed = word(toks, cue.start) in {"need", "needs"} and word(toks, cue.start - 1) in {"will", "to", "ll"}
+    needed = word(toks, cue.start) in {"need", "needs"} and word(toks, cue.start - 1) in {
+        "will",
+        "to",
+        "ll",
+        "gonna",
+    }
     return needed and ASKED.isdisjoint(toks.said[: cue.start])

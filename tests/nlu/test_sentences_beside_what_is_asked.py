@@ -53,3 +53,5 @@ def test_a_moving_column_swings() -> None:
 def test_a_line_put_to_another_bed_moves_nobody() -> None:
     """ "put bed 9 1900 to bed 10": the line or the patient."""
     assert reading("put bed 9 1800 to bed 10", channel="voice") == "ask kind"
+    assert reading("shift bed 9 1800 over to bed 10", channel="voice") == "ask kind"
+    assert reading("bed 9 shifted to bed 10 at 1800") == "moved bed=9 at=18:00 to_bed=10"

@@ -96,7 +96,9 @@ def test_blood_that_was_not_seen_is_no_look(none: str) -> None:
     assert reading(f"bed 2 1330 at 1830, {none}") == "mark bed=2 at=18:30 level_ml=1330"
 
 
-@pytest.mark.parametrize("none", ["nil frank blood", "free of blood", "clear of blood", "blood free"])
+@pytest.mark.parametrize(
+    "none", ["nil frank blood", "free of blood", "blood free", "don't see any blood", "worried about blood"]
+)
 def test_a_drain_without_blood_is_no_look(none: str) -> None:
     """The same in other words, before the line and behind it."""
     assert reading(f"bed 2 1330 at 1830, {none}") == "mark bed=2 at=18:30 level_ml=1330"
