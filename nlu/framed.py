@@ -2,7 +2,7 @@
 
 "Nights here. Bed 2 455, bed 3 1010 at 0700. Off home now", "my three at 1900: bed 1 210, ...". Such a
 clause tells nothing of a line, but its words could; so it is left out only where the whole message would be
-asked, and what is left must be whole lines. Called by `read`, for typed messages.
+asked, and what is left must be whole. Called by `read`; dictated, only what `ownclauses` finds is left out.
 """
 
 from __future__ import annotations
@@ -13,11 +13,11 @@ from typing import NamedTuple
 
 from .again import Again, Told
 from .asking import OF_FINDINGS
-from .background import backgrounds
 from .chatter import asides, is_timed
 from .items import FULL_HOUR
 from .numbers import Toks, glued, is_digits, is_inside_number, word
 from .ofall import is_of_all
+from .ownclauses import own_clauses
 from .patterns.chatter import STARTS
 from .patterns.framing import (
     AROUND,
@@ -33,10 +33,11 @@ from .patterns.framing import (
     SELF,
 )
 from .patterns.leads import BED_WORDS
-from .statements import Away, Back, Checked, Described, Mark, Ordered, Statement
+from .patterns.smalltalk import NAMES
+from .statements import Answered, Asked, Checked, Corrected, Described, Mark, Statement, Withdrawn
+from .verdict import Outcome
 
-BESIDE_SOMEBODY = (Mark, Described, Ordered, Away, Back)
-"""What somebody does beside one of these changes nothing of it; "tube pulled when he rolled" is asked."""
+NO_REPORT = (Answered, Asked, Corrected, Withdrawn)
 STOPS = frozenset({".", "?", ";", "!", ",", ":", "-", "(", ")"})
 AT = frozenset({"at", "@"})
 NEXT = frozenset({"next", "nxt"})
@@ -75,19 +76,26 @@ class Frame(NamedTuple):
 
 def framed(again: Again) -> Told:
     """The lines that the message tells without what stands around them; nothing where it is not so."""
-    toks = again.toks
     frames = tuple(_frames(again))
-    if not frames or any(_is_line(toks, frame) for frame in frames):
+    of_somebody = tuple(frame for frame in frames if frame.of_somebody)
+    ways = dict.fromkeys((of_somebody, frames))
+    return next(filter(None, (_told(again, way) for way in ways if way)), ())
+
+
+def _told(again: Again, frames: Sequence[Frame]) -> Told:
+    toks, voice = again.toks, again.ward.voice
+    if any(_is_line(toks, frame) for frame in frames):
         return ()
     told = again.without(*((frame.start, frame.end) for frame in frames))
     marks = [s for s in told if isinstance(s, Mark)]
-    plain = bool(told) and all(isinstance(s, BESIDE_SOMEBODY) for s in told)
+    plain = bool(told) and not any(isinstance(s, NO_REPORT) for s in told)
     plain &= all(frame.of_somebody for frame in frames)
     if not plain and not (marks and all(isinstance(s, Mark | Checked | Described) for s in told)):
         return ()
     if any(f.aside and is_timed(toks, f.start, f.end) for f in frames) and any(map(_is_untimed, told)):
         return ()
-    return told if _agrees(marks, toks, frames) and not _may_be_of_each_hour(marks, toks) else ()
+    whole = _agrees(told, toks, frames, voice=voice) and not _may_be_of_each_hour(marks, toks, voice=voice)
+    return told if whole else ()
 
 
 def _is_untimed(said: Statement) -> bool:
@@ -104,23 +112,30 @@ def _is_line(toks: Toks, frame: Frame) -> bool:
     return led and any(map(str.isdecimal, toks.said[frame.start : frame.end]))
 
 
-def _may_be_of_each_hour(marks: Sequence[Mark], toks: Toks) -> bool:
+def _may_be_of_each_hour(marks: Sequence[Mark], toks: Toks, *, voice: bool) -> bool:
     """ "hourlies 1600 44, 1700 47": how much came in each hour, perhaps."""
-    hourly = any(text in EVERY_HOUR for text in toks.said)
+    hourly = not voice and any(text in EVERY_HOUR for text in toks.said)
     return hourly and all((mark.level_ml or 0) <= MOST_OF_AN_HOUR for mark in marks)
 
 
 def _frames(again: Again) -> Iterator[Frame]:
-    toks, arrived = again.toks, again.ward.arrived
-    of_somebody = backgrounds(again)
-    whole = {k for clause in of_somebody for k in range(*clause.clause)}
-    beside = [span for span in asides(again, _clauses(toks)) if whole.isdisjoint(range(*span))]
+    toks = again.toks
+    of_somebody = own_clauses(again)
     for clause in of_somebody:
         yield from (Frame(*span, 0, True, True, clause.timely) for span in clause.spans)
+    if again.ward.voice:
+        return  # its stops are those of the recogniser
+    whole = {k for clause in of_somebody for k in range(*clause.clause)}
+    beside = [span for span in asides(again, _clauses(toks)) if whole.isdisjoint(range(*span))]
     for start, end in beside:
         before = start > 0 and word(toks, start - 1) in STOPS
         yield Frame(start - before, end + (not before and word(toks, end) in STOPS), aside=True)
-    told = {k for start, end in beside for k in range(start, end)} | whole
+    yield from _of_nurses(toks, {k for start, end in beside for k in range(start, end)} | whole, again)
+
+
+def _of_nurses(toks: Toks, told: set[int], again: Again) -> Iterator[Frame]:
+    """Those of who writes, how many beds come and what is next; `told` is what others tell of."""
+    arrived = again.ward.arrived
     numbers = [k for k in range(len(toks)) if is_digits(toks, k) and k not in told]
     if not numbers:
         return
@@ -235,8 +250,9 @@ def _is_next(toks: Toks, start: int, end: int, arrived: datetime) -> bool:
     return SKEW < (timedelta(hours=hour, minutes=minute) - since) % timedelta(days=1) <= SOON
 
 
-def _agrees(marks: Sequence[Mark], toks: Toks, frames: Sequence[Frame]) -> bool:
+def _agrees(told: Told, toks: Toks, frames: Sequence[Frame], *, voice: bool) -> bool:
     """Whether so many lines came as were said, it is the nurse who goes, and no part of a day was lost."""
+    marks = [s for s in told if isinstance(s, Mark)]
     beds = {mark.bed for mark in marks}
     if any(f.lines and f.lines not in {len(beds), len(marks)} for f in frames):
         return False
@@ -246,13 +262,13 @@ def _agrees(marks: Sequence[Mark], toks: Toks, frames: Sequence[Frame]) -> bool:
     beside = {k for f in frames if f.aside for k in range(f.start, f.end)}
     own = [k for k in range(len(toks)) if is_digits(toks, k) and k not in beside]
     if not own:
-        return False  # all that is left was told in words
+        return all(f.of_somebody for f in frames)  # all that is left was told in words
     first, last = min(own), max(own)
     timed = any(word(toks, f.start) == "q" or (first < f.start < last and not f.aside) for f in frames)
     timed |= any(f.timely or (f.aside and is_timed(toks, f.start, f.end)) for f in frames)
-    if timed and not all(mark.at for mark in marks):
+    if timed and not all(s.at for s in (marks or told)):
         return False
-    ahead = {word(toks, k) for f in frames if f.start < first for k in range(f.start, f.end)}
+    ahead = {word(toks, k) for f in frames if f.start < first and not voice for k in range(f.start, f.end)}
     return PARTS_OF_DAY.isdisjoint(ahead) or all(_is_written(mark, toks) for mark in marks)
 
 
@@ -261,3 +277,29 @@ def _is_written(mark: Mark, toks: Toks) -> bool:
     if mark.at is None:
         return False
     return mark.at.strftime("%H%M") in toks.words
+
+
+def without_now(again: Again, outcome: Outcome) -> Told:
+    """What is dictated without "i'm doing the rest now", "Hannah's taking over at nine": no times of it."""
+    toks = again.toks
+    said = [s.spans.get("at") for s in outcome if isinstance(s, Mark)]
+    timed = {
+        k
+        for span in said
+        if span is not None
+        for k, t in enumerate(toks)
+        if span.start <= t.start and t.end <= span.end
+    }
+    now = {k for k in timed if word(toks, k) == "now"}
+    spans = [
+        clause.clause
+        for clause in (own_clauses(again, timed) if timed else ())
+        if now & set(range(*clause.clause))
+        or (
+            clause.clause[0]
+            and timed & set(range(*clause.clause))
+            and word(toks, clause.clause[0]).removesuffix("'s") in NAMES
+        )
+    ]
+    told = again.without(*spans) if spans else ()
+    return () if any(isinstance(s, NO_REPORT) for s in told) else told

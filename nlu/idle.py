@@ -13,7 +13,6 @@ from .idleevents import closing, fluid, is_going, leak, reason, same, side, what
 from .lengths import length
 from .neighbours import phrase_of
 from .numbers import Toks, is_digits, starts_number, word
-from .patterns.background import HIMSELF, SPEAKER
 from .patterns.clockwords import AGO
 from .patterns.idle import (
     ASKING,
@@ -28,6 +27,7 @@ from .patterns.idle import (
     WANTING,
     WEAK,
 )
+from .patterns.ownclauses import HIMSELF, SPEAKER
 from .pipeline import Cue
 from .stretches import Stretch, adjoins, has_noun, objects, opens, strange, stretch_of
 

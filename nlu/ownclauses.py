@@ -1,225 +1,392 @@
-"""Clauses with a subject of their own beside what is told whole: "clamped at 1015, she felt dizzy".
+"""Clauses with a subject of their own, and no drain, beside what is told whole: "he's been up for breakfast".
 
-Who else did something, or how the patient is, changes nothing of a line or an event beside it, whatever its
-words are: so they need not be understood. What makes such a clause doubtful is a number, a word for a drain
-or for what happens to one, a cue of ours, a doubt or a denial, or "it" and "that", which may be the drain.
-Then the message is asked as it was. Called by `read` for messages that would be asked.
+What somebody else did, or how the patient is, changes nothing of a line or an event beside it, whatever its
+words are: so they need not be understood. What makes such a clause doubtful is a number, a word for a drain,
+its line or what happens to one, a cue of ours, a doubt, a denial of the nurse, or "it" and "that", which may
+be the drain. The bed that it names stays: "physio is with [bed 11] so I read it: 380 mL at 8 am". Called by
+`framed`, typed and dictated, which leaves them out where a message would be asked.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Container, Sequence
+from itertools import pairwise
 from typing import NamedTuple
 
-from .again import Again, Told
-from .numbers import Toks, is_digits, is_inside_number, word
-from .patterns.asides import PATIENTS, RELATIVES, STAFF, THINGS
-from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
-from .patterns.numerals import NUMERALS
+from .again import Again, Span
+from .clock import clocks
+from .measured import measured
+from .numbers import Toks, is_digits, starts_number, word
+from .patterns.leads import BED_WORDS, LINES
+from .patterns.numerals import FRACTIONS, NUMERALS
 from .patterns.ownclauses import (
+    AHEAD,
     AMOUNTS,
-    ASIDE_THINGS,
+    ARTICLES,
     BECAUSE,
-    BEFORE_SUBJECT,
+    BROKEN,
+    COUNTED,
     DENIALS,
-    DESCRIBING,
-    DEVICES,
     DOUBTFUL,
     DRAINS,
-    GOING_ON,
-    HAS_VERB,
-    JOINING,
-    NOT_PERSONS,
+    HIMSELF,
+    JOINTS,
     OBJECTS,
-    OF_DAY,
-    OPENING,
-    OWNERS,
-    REPORTING,
-    SELVES,
+    PLANS,
+    RUNNING,
+    RUNNING_ON,
     SETTLED,
-    SMALL,
     STANDS,
-    WAITED_FOR,
-    WANTING,
+    THINGS,
+    VERBS,
 )
-from .patterns.smalltalk import NAMES
 from .pipeline import Cue
-from .statements import Answered, Asked, Corrected, Withdrawn
-from .weighty import MEANWHILE
-
-STOPS = frozenset({".", ";", "!", ",", "(", ")"})
-PLAIN = frozenset(
-    {"filler", "word", "okay", "bed", "about", "timeword", "question", "since", "plan", "neg", "nothing"}
-    | {"window", "span", "ask", "arrival"}
+from .plainly import is_whole_clock
+from .recast import with_cues
+from .somebody import (
+    HEAD,
+    IS_PATIENT,
+    ONWARDS,
+    OTHER,
+    SPEAKS,
+    STOPS,
+    THING,
+    Clause,
+    clauses,
+    names_bed,
 )
-"""Labels of cues that say nothing of a drain; what they doubt or deny is looked for by its words."""
-OF_PEOPLE = frozenset({"coming to", "really"})
-"""Phrases that are cues only of what is ours."""
-OF_PERSONS = frozenset({"away", "back", "left", "moved"})
-"""What people do, too: "her husband went home"."""
-PERSONS = (STAFF | RELATIVES | PATIENTS | NAMES | {"pt", "pts", "patient", "patients"}) - NOT_PERSONS
-OTHERS = (STAFF | RELATIVES | NAMES) - NOT_PERSONS
-"""Persons who lie in no bed of the unit."""
-OF_PATIENT = frozenset({"him", "her", "pt", "patient"})
-OF_WAITING = frozenset({"wall", "canister", "tubeword"})
-OF_THINGS = frozenset({"order", "tubeword", "other"})
-"""Cues beside what else is ordered: "chest x-ray ordered"."""
+
+_PLAIN = """
+filler word other okay bed plan neg no badunit claimed about span window levelat order nothing help since
+foreign question litre timeword weight ask arrival join
+"""
+PLAIN = frozenset(_PLAIN.split())
+"""Labels of cues that say nothing of a drain where there is no number and the subject is somebody."""
+GOING = frozenset({"away", "back", "left", "moved", "acknowledged"})
+"""Events that are nothing of a drain where it is no patient who goes."""
+AT = frozenset(
+    {"at", "@", "by", "for", "around", "about", "since", "until", "till", "from", "before", "after"}
+)
+SMALL = frozenset({"a", "an", "one", "oh", "to", "too", "for", "o", "and"})
+"""Number words that mostly are none."""
+SAYING = frozenset({"says", "said", "thinks", "told"})
+HIMSELF_MOVED = frozenset({"himself", "herself", "themselves", "around", "about", "well", "freely", "chair"})
+"""Behind "moved" these leave a patient in the bed."""
+REST = frozenset({"sleep", "asleep", "rest", "normal", "himself", "herself", "usual", "baseline"})
+"""Behind "back to" these are no place that a patient comes back from."""
+WHOM = frozenset({"him", "her", "pt", "patient", "them"}) | HIMSELF
+_TAKING = """
+took taken taking collected collecting fetched picked brought wheeled sent came come coming called
+"""
+TAKING = frozenset(_TAKING.split())
+LEAVING = frozenset(
+    {"leaving", "leaves", "leave", "departing", "heading", "transferring", "discharging", "dc"}
+)
+LATER = frozenset({"later", "tomorrow", "soon", "afternoon", "tonight", "evening"})
+GONE = frozenset(
+    {"gone", "went", "left", "taken", "took", "moved", "came", "come", "returned", "transferred"}
+)
+LEFT = frozenset({"left", "lt", "l"})
+MEANWHILE = frozenset({"when", "while", "whilst"})
+"""Behind these the time is that of the line too: "when i went in at 1100 the line was 275"."""
+LOOKED = frozenset({"look", "looked", "check", "checked"})
+HOURS = frozenset({"hour", "midnight", "midday", "noon"})
+"""When something will be, which is no time of a line."""
+LABS = frozenset(
+    {"sent", "taken", "drawn", "done", "gas", "gases", "results", "pressure", "sugar", "sugars", "test"}
+    | {"tests", "work", "cultures", "glucose", "were", "are"}
+)
+NAMED_BY = {
+    "this": frozenset({"morning", "afternoon", "evening", "week", "weekend", "am", "pm"}),
+    "nothing": frozenset({"else"}),
+    "chest": frozenset({"x", "xray", "film", "physio", "physiotherapy", "ct", "infection", "pain"}),
+}
+"""Words that are of no drain before these."""
+NAMING = {
+    "shift": frozenset({"this"}),
+    "rate": frozenset({"heart", "pulse", "resp", "respiratory", "breathing"}),
+}
+"""Words that are of no drain behind these."""
+DRESSINGS = frozenset({"dressing", "dressings", "dsg"})
+OF_DRESSINGS = frozenset(
+    {"changed", "change", "changing", "dry", "wet", "soaked", "clear", "clean", "replaced"}
+)
+"""Of a dressing these say nothing of the drain."""
+WAITED_FOR = frozenset({"regulator", "new", "suction", "pump", "supplies", "pharmacy"})
+OWNED = frozenset({"his", "her", "their", "the", "of", "asleep", "way"})
+STAND = frozenset({"is", "was", "be", "been", "now", "still", "up", "down", "he's", "she's", "it's", "sits"})
+MILLILITRES = frozenset(
+    {"mls", "ccs", "mils", "litres", "liters", "is", "was", "has", "hundreds", "beds", "rooms"}
+)
+COUNTING = (NUMERALS | FRACTIONS.keys()) - SMALL
+MYSELF = frozenset({"i", "i'll", "i'm", "i've", "im", "ive", "ill", "we", "we'll", "we're", "we've", "me"})
+MYSELF |= {"it", "it's", "its"}
+"""Of whoever speaks, or of what was read: a no of these may be of the line."""
+CANISTERS = frozenset({"it", "one", "that", "them"})
+MOST_OF_TIME = 4
+"""Words of a time, at most."""
 FEWEST = 2
 """Words of a clause."""
+_OPEN = """
+said says say told tells reported reports reckons thinks thought asked wants wanted ordered noticed found saw
+called texted wrote charted of to for from at the a his her with like
+"""
+OPEN = frozenset(_OPEN.split())
+"""A clause that ends with one of these goes on behind it."""
 
 
-class Piece(NamedTuple):
-    """A stretch between stops and joining words; `joined` is the word that it begins with."""
+class Aside(NamedTuple):
+    """A clause of somebody: what is left out of it, and whether it says when the line was."""
 
-    start: int
-    end: int
-    joined: str
-
-
-class Clause(NamedTuple):
-    """A stretch with whom it is of ("he", "wife", or "because") and its words."""
-
-    piece: Piece
-    subject: str
-    words: frozenset[str]
+    clause: Span
+    spans: tuple[Span, ...]
+    timely: bool
 
 
-def beside(again: Again) -> Told:
-    """What the message tells without such clauses; nothing where that is not whole."""
-    if "?" in again.toks.words:
-        return ()
-    spans = _harmless(again, list(_pieces(again.toks)))
-    if not spans:
-        return ()
-    told = again.without(*((piece.start, piece.end) for piece in spans))
-    return () if any(isinstance(s, Answered | Asked | Corrected | Withdrawn) for s in told) else told
+def own_clauses(again: Again, timed: Container[int] = ()) -> list[Aside]:
+    """The clauses that are of somebody, in order; a number at a place of `timed` is no doubt of them."""
+    return _Finding(again, timed).found()
 
 
-def _pieces(toks: Toks) -> Iterator[Piece]:
-    start = 0
-    for k in range(len(toks) + 1):
-        stop = k == len(toks) or (word(toks, k) in STOPS and not is_inside_number(toks, k))
-        if k > start and (stop or _joins(toks, k)):
-            yield Piece(start, k, word(toks, start) if word(toks, start) in JOINING else "")
-            start = k
-        if stop:
-            start = k + 1
+class _Finding:
+    """Goes through the clauses of a message."""
+
+    def __init__(self, again: Again, timed: Container[int]) -> None:
+        self.toks, self.voice = again.toks, again.ward.voice
+        self.cues = measured(with_cues(again.read, again.ward.index).cues, self.toks)
+        self.claimed = {k for c in self.cues if c.label == "claimed" for k in range(c.start, c.end)}
+        self.claimed |= {k for k in range(len(self.toks)) if k in timed}
+        self.clauses = clauses(again, self.claimed)
+        self.beds = sum(len(clause.beds) for clause in self.clauses)
+
+    def found(self) -> list[Aside]:
+        toks = self.toks
+        found: list[Aside] = []
+        who, goes_on = "", -1
+        for clause in self.clauses:
+            follows = goes_on == clause.start
+            who = clause.who or (who if follows else "")
+            said = toks.said[clause.begins : clause.end]
+            inside = [c for c in self.cues if clause.begins <= c.start < clause.end]
+            told = bool(who) and self._is_harmless(clause._replace(who=who), inside)
+            if not told and follows and _may_be_of_either(toks, clause, inside):
+                return []
+            if not told and follows and not clause.who and _goes_on(toks, clause, who):
+                found.pop()
+            if told or _is_how_it_runs(said) or _is_settled(said):
+                found.append(_aside(toks, clause))
+                goes_on = clause.end + (word(toks, clause.end) in ONWARDS)
+        return found
+
+    def _is_harmless(self, clause: Clause, cues: list[Cue]) -> bool:
+        """Whether nothing in a clause of somebody is doubtful, and its bed the only one."""
+        toks = self.toks
+        said = toks.said[clause.start : clause.end]
+        if clause.beds and (self.voice or self.beds > 1 or clause.who == THING or DENIALS & set(said)):
+            return False
+        taken = {k for bed in clause.beds for k in range(*bed)}
+        if taken.issuperset(range(clause.begins, clause.end)) or self._is_doubtful(clause, taken):
+            return False
+        planned = any(c.label == "plan" for c in cues)
+        leaves = clause.who == IS_PATIENT and not LEAVING.isdisjoint(said)
+        taken_along = any(_takes_along(toks, k) for k in range(clause.begins, clause.end))
+        if (leaves or taken_along) and not planned:
+            return False
+        own = [c for c in cues if c.start not in taken and c.label not in PLAIN and c.value != "due"]
+        return all(_says_nothing(c, toks, clause) or _goes_nowhere(toks, c, cues, clause) for c in own)
+
+    def _is_doubtful(self, clause: Clause, beds: set[int]) -> bool:
+        toks, inside = self.toks, range(clause.begins, clause.end)
+        said = {
+            word(toks, k)
+            for k in inside
+            if k not in self.claimed
+            and word(toks, k + 1) not in NAMED_BY.get(word(toks, k), ())
+            and word(toks, k - 1) not in NAMING.get(word(toks, k), ())
+            and not _is_of_lab(toks, k)
+        }
+        doubtful = DOUBTFUL - OF_DRESSINGS if said & (DRESSINGS | THINGS) else DOUBTFUL
+        doubtful = doubtful - WAITED_FOR if "waiting" in said else doubtful
+        last = clause.end - 1
+        right = word(toks, last) == "right" and word(toks, last - 1) not in ARTICLES | {"all"}
+        why = not BECAUSE.isdisjoint(toks.said[clause.start : clause.begins])
+        doubtful = doubtful - AMOUNTS if why else doubtful
+        doubtful = doubtful - HOURS if said & PLANS else doubtful
+        if said & doubtful or right or (word(toks, clause.end) == "?" and not self.voice):
+            return True
+        if not why and self._is_of_it(said, first=clause.start == 0):
+            return True
+        if self._is_cut_short(clause, said):
+            return True
+        places = [k for k in inside if k not in beds and k not in self.claimed]
+        return any(self._is_amount(k) or (not why and _is_reported(toks, k)) for k in places)
+
+    def _is_of_it(self, said: set[str], *, first: bool) -> bool:
+        """Whether something is done to what may be the drain, or the nurse says that something is not so."""
+        own = bool(said & MYSELF)
+        if own and not first and said & DENIALS:
+            return True
+        return bool(said & OBJECTS) and not said & PLANS and (own or not self.voice)
+
+    def _is_cut_short(self, clause: Clause, said: set[str]) -> bool:
+        """ "surgeon wants | bed 9 tube out", "pulled | when he rolled", "she's not | in bed 4": a half."""
+        toks, start, end = self.toks, clause.start, clause.end
+        why = word(toks, start) in BECAUSE
+        few = end - (clause.begins if why else start) < FEWEST + (self.voice and clause.who == THING)
+        if few and (self.voice or why):
+            return True
+        if why and clause.who == THING and any(is_digits(toks, k) for k in range(start, end)):
+            return True  # "Jess has bed 2 and 16 till 20:45"
+        if word(toks, start) in MEANWHILE and (
+            word(toks, start - 1) == "pulled" or (self.voice and not start)
+        ):
+            return True
+        if clause.begins == start and word(toks, end - 1) in OPEN and (self.voice or not clause.beds):
+            return True
+        if not self.voice:
+            return False
+        if clause.who == HEAD and "now" in toks.said[start:end]:
+            return True  # "right now, room 22 line at 1430"
+        cut = end < len(toks) and word(toks, end) not in STOPS and end - clause.begins < MOST_OF_TIME
+        letter = any(len(w) == 1 and w not in {"a", "i", "-"} for w in said)
+        return letter or (cut and bool(said & DENIALS)) or any(names_bed(toks, k) for k in range(start, end))
+
+    def _is_amount(self, k: int) -> bool:
+        """Whether a number there may be ours: it is no time behind its at, and counts nothing else."""
+        toks = self.toks
+        said = word(toks, k)
+        if not (is_digits(toks, k) or said in COUNTING):
+            return False
+        if not self.voice and _is_in_time(toks, k):
+            return False
+        end = k
+        while starts_number(toks, end) or word(toks, end) in COUNTING:
+            end += 1
+        behind = word(toks, max(end, k + 1))
+        if behind in COUNTED or (self.voice and word(toks, k - 1) == "day"):
+            return False
+        plural = behind[-1:] == "s" and len(behind) > len("his") and behind not in MILLILITRES
+        counted = plural and not is_digits(toks, k) and not self.voice  # "two laps"
+        return not (counted or (said == "half" and behind in OWNED))
 
 
-def _joins(toks: Toks, k: int) -> bool:
-    """Whether a clause begins with this word; none does with the last one, nor the "once" of "at once"."""
-    last = word(toks, k + 1) in STOPS | {""}
-    return word(toks, k) in JOINING and word(toks, k - 1) not in {"at", "and"} and not last
+def _is_settled(said: Sequence[str]) -> bool:
+    """ "drain kept below the chest", "box went with him": it is where it should be."""
+    words = set(said)
+    return bool(words & DRAINS and words & STANDS) and words <= SETTLED | DRAINS | JOINTS
 
 
-def _harmless(again: Again, pieces: list[Piece]) -> list[Piece]:
-    """The clauses that may be left out; none whose subject the next one has: "he sat up and pulled"."""
-    toks, found, subject = again.toks, list[Piece](), ""
-    for piece in pieces:
-        own = _subject(toks, piece)
-        goes_on = bool(piece.joined and not own and found and found[-1].end == piece.start)
-        subject = own or (subject if goes_on else "")
-        clause = Clause(piece, subject, _words(toks, piece))
-        few = len(clause.words) < (1 if goes_on else FEWEST)
-        if _is_settled(toks, piece) or (subject and not few and _is_harmless(again, clause)):
-            found.append(piece)
-        elif goes_on:
-            found.pop()
+def _goes_on(toks: Toks, clause: Clause, who: str) -> bool:
+    """ "he was confused and pulled the tubing off": what the one before it did, too."""
+    first = word(toks, clause.begins)
+    verb = first.isalpha() and first not in LINES | DRAINS | ARTICLES | BED_WORDS
+    return who in {IS_PATIENT, OTHER} and (verb if clause.begins > clause.start else first in VERBS)
+
+
+def _may_be_of_either(toks: Toks, clause: Clause, cues: list[Cue]) -> bool:
+    """ "wife visiting and she went home": who went, the wife or the patient?"""
+    goes = any(c.label == "kind" and c.value in GOING for c in cues)
+    return goes and word(toks, clause.begins) in HIMSELF
+
+
+def _aside(toks: Toks, clause: Clause) -> Aside:
+    """What is left out: all but the bed, the stop before it, and a time that is the line's as well."""
+    first = clause.start - (word(toks, clause.start - 1) == ",")
+    joints = toks.said[clause.start : clause.begins]
+    times = [(j - 1, end) for j, end in _times(toks) if clause.start < j < clause.end]
+    said = toks.said[clause.begins : clause.end]
+    looked = not MEANWHILE.isdisjoint(joints) or (clause.who == SPEAKS and not LOOKED.isdisjoint(said))
+    planned = not PLANS.isdisjoint(said)
+    own = tuple(times) if looked and not planned and len(_times(toks)) == 1 else ()
+    ends = [first, *(k for kept in sorted((*clause.beds, *own)) for k in kept), clause.end]
+    spans = tuple((a, b) for a, b in zip(ends[::2], ends[1::2], strict=True) if a < b)
+    return Aside((first, clause.end), spans, not (own or planned) and bool(times))
+
+
+def _times(toks: Toks) -> list[Span]:
+    """Where the times stand that have an at before them."""
+    found: list[Span] = []
+    for k in range(1, len(toks)):
+        ends = [end for end, _ in clocks(toks, k) if _is_whole_time(toks, k, end)]
+        if word(toks, k - 1) in AT and ends:
+            found.append((k, max(ends)))
     return found
 
 
-def _words(toks: Toks, piece: Piece) -> frozenset[str]:
-    """The words of a clause without the one that joins it, and without the "this" of "this morning"."""
-    said = toks.said[piece.start + bool(piece.joined) : piece.end]
-    return frozenset(w for k, w in enumerate(said) if w != "this" or OF_DAY.isdisjoint(said[k + 1 : k + 2]))
+def _takes_along(toks: Toks, k: int) -> bool:
+    """ "they came for him", "porter collected her": whom somebody takes along is away."""
+    whom = word(toks, k + 1 + (word(toks, k + 1) in {"for", "up"}))
+    return word(toks, k) in TAKING and whom in WHOM
 
 
-def _subject(toks: Toks, piece: Piece) -> str:
-    """Whom a clause is of: "he", "wife"; "because" where it only says why; nothing where nobody is named."""
-    if piece.joined in BECAUSE:
-        return piece.joined
-    k = piece.start
-    while k < piece.end and word(toks, k) in BEFORE_SUBJECT:
-        k += 1
-    if word(toks, k) in SELVES:
-        return word(toks, k)
-    if piece.joined == "and" and word(toks, piece.start + 1) in GOING_ON:
-        return word(toks, piece.start + 1)
-    owned = word(toks, k) in OWNERS
-    k += owned
-    while word(toks, k) in DESCRIBING:
-        k += 1
-    if k >= piece.end:
-        return ""
-    said = word(toks, k)
-    if said in PERSONS or said in ASIDE_THINGS:
-        return said
-    verb = not HAS_VERB.isdisjoint(toks.said[k + 1 : piece.end])
-    return said if owned and verb and said.isalpha() else ""
-
-
-def _is_settled(toks: Toks, piece: Piece) -> bool:
-    """ "drain kept below the chest", "box went with him": it is where it should be."""
-    said = set(toks.said[piece.start : piece.end])
-    return not said.isdisjoint(DRAINS) and said <= SETTLED | DRAINS | JOINING and not said.isdisjoint(STANDS)
-
-
-def _is_harmless(again: Again, clause: Clause) -> bool:
-    toks, piece, words = again.toks, clause.piece, clause.words
-    if any(is_digits(toks, k) and not _is_length(toks, k) for k in range(piece.start, piece.end)):
-        return False
-    if piece.joined in MEANWHILE and word(toks, piece.start - 1) == "pulled":
-        return False  # "tube pulled when he rolled": by whom?
-    if words & _doubts(clause) or any(_is_number(toks, k) for k in range(piece.start, piece.end)):
-        return False
-    if piece.joined not in BECAUSE | {"as"} and word(toks, piece.end - 1) in REPORTING | OPENING:
-        return False
-    inside = [c for c in again.cues if piece.start <= c.start < piece.end]
-    return all(_says_nothing(cue, clause, toks) for cue in inside)
-
-
-def _is_number(toks: Toks, k: int) -> bool:
-    return word(toks, k) in NUMERALS - SMALL and not _is_length(toks, k)
-
-
-def _is_length(toks: Toks, k: int) -> bool:
-    """ "he wants an x-ray in two hours": how long till then, and no number of ours."""
-    return word(toks, k - 1) in {"in", "for", "within"} and word(toks, k + 1) in HOUR_WORDS | MINUTE_WORDS
-
-
-def _doubts(clause: Clause) -> frozenset[str]:
-    """The words that make it doubtful: "because it wasn't draining" denies nothing of the event."""
-    doubts = DOUBTFUL - AMOUNTS if clause.subject in BECAUSE else DOUBTFUL | DENIALS | OBJECTS
-    doubts = doubts - THINGS - WAITED_FOR if "waiting" in clause.words else doubts
-    doubts = doubts - {"broken", "broke"} if not clause.words.isdisjoint(DEVICES) else doubts
-    another = clause.subject in ASIDE_THINGS or _is_of_another(clause)
-    return doubts - {"ordered", "chest", "dry"} if another else doubts
-
-
-def _is_of_another(clause: Clause) -> bool:
-    """ "clamped at 1715 and wants an x-ray": what else is wanted, and nothing of the drain."""
-    return clause.subject in WANTING and not clause.words.isdisjoint(ASIDE_THINGS)
-
-
-def _says_nothing(cue: Cue, clause: Clause, toks: Toks) -> bool:
-    subject, words = clause.subject, clause.words
-    phrase = " ".join(toks.said[cue.start : cue.end])
-    if phrase in OF_PEOPLE or cue.label in PLAIN or cue.value == "acknowledged":
-        return True
-    if cue.value == "damaged":
-        return not words.isdisjoint(DEVICES) and clause.piece.joined in BECAUSE | {"as", "since"}
-    if subject in ASIDE_THINGS:
-        return cue.label in OF_THINGS
-    if cue.label == "other":
-        return subject in SELVES | BECAUSE or not words.isdisjoint(HAS_VERB)
-    if cue.label == "order":
-        # "as the surgeon wants to see how he copes", "and wants an x-ray"
-        return clause.piece.joined in BECAUSE | {"as"} or _is_of_another(clause)
-    if cue.label in OF_WAITING:
+def _says_nothing(cue: Cue, toks: Toks, clause: Clause) -> bool:
+    """ "gave him his meds", "did really well", "bloods sent": no amount, correction or look of a fluid."""
+    first, words = word(toks, cue.start), set(toks.said[clause.start : clause.end])
+    if cue.value in {"help", "acknowledged"} or (cue.label == "output" and word(toks, cue.end - 1) == "to"):
+        return True  # "with the help of the aide", "coming to take him"
+    if cue.value in {"damaged", "exchanged"}:
+        other = BROKEN if cue.value == "damaged" else THINGS
+        return bool(words & other) and not words & CANISTERS
+    if cue.label == "wall":
         return "waiting" in words
-    if "sleep" in words and (cue.label == "side" or cue.value == "back"):
-        return True  # "went right back to sleep"
-    if phrase == "move":
-        return word(toks, cue.start - 1) in OWNERS  # "slept through the move"
-    of_person = cue.label == "kind" and cue.value in OF_PERSONS and subject in OTHERS
-    return of_person and words.isdisjoint(OF_PATIENT)
+    if cue.label == "repair" and clause.who == HEAD:
+        return True
+    return _is_of_lab(toks, cue.start) or (
+        cue.end - cue.start == 1 and first in {"gave", "given", "giving", "really", "again"}
+    )
+
+
+def _is_how_it_runs(said: Sequence[str]) -> bool:
+    """ "so it has slowed down": no number, and nothing that happened."""
+    return not RUNNING.isdisjoint(said) and RUNNING_ON.issuperset(said)
+
+
+def _is_in_time(toks: Toks, k: int) -> bool:
+    near = (j for j in range(max(1, k - MOST_OF_TIME), k + 1) if word(toks, j - 1) in AT)
+    near = (j for j in near if word(toks, j - 2) not in STAND)  # "he is at 1100" may be a line
+    return any(k < end and _is_whole_time(toks, j, end) for j in near for end, _ in clocks(toks, j))
+
+
+def _is_whole_time(toks: Toks, k: int, end: int) -> bool:
+    """ "at 0700", "at quarter to two", "at nine"; "at 500" may be a line."""
+    return is_whole_clock(toks, k) or not any(is_digits(toks, j) for j in range(k, end))
+
+
+def _is_reported(toks: Toks, k: int) -> bool:
+    """ "she says": whatever was told before; "he says he feels better" is of him."""
+    return word(toks, k) in SAYING and word(toks, k + 1) not in HIMSELF | ARTICLES
+
+
+def _is_of_lab(toks: Toks, k: int) -> bool:
+    """ "bloods", which the speller takes for blood, "blood gas"."""
+    plural = toks[k].end - toks[k].start == len("bloods")
+    return word(toks, k) == "blood" and (plural or word(toks, k + 1) in LABS)
+
+
+def _goes_nowhere(toks: Toks, cue: Cue, cues: list[Cue], clause: Clause) -> bool:
+    """Whether what tells of a patient who comes or goes tells of somebody else, of later, or of sleep."""
+    other = clause.who in {OTHER, SPEAKS} or not MYSELF.isdisjoint(toks.said[clause.start : clause.end])
+    if cue.label == "side":
+        kept = word(toks, cue.end) in WHOM and other  # "the doctor left him on it"
+        return kept or word(toks, cue.start) not in LEFT or word(toks, cue.start - 1) in ARTICLES
+    if cue.label != "kind" or cue.value not in GOING:
+        return False
+    if any(before.label == "plan" and before.start < cue.start for before in cues):
+        return True
+    behind = toks.said[cue.end : cue.end + 3]
+    if (LATER | AHEAD) & set(behind[:2]) and GONE.isdisjoint(toks.said[cue.start - 1 : cue.end]):
+        return True  # "for a scan later"
+    if word(toks, cue.start - 1) in ARTICLES and cue.end - cue.start == 1:
+        return True  # "slept through the move"
+    if cue.value == "away" and word(toks, cue.start - 1) in {"sat", "sitting", "up"}:
+        return True  # "sat out for two hours"
+    if cue.value == "moved" and HIMSELF_MOVED & set(behind):
+        return True  # "he moved himself up the bed"
+    if cue.value == "back" and REST & set(behind[:2]):
+        return True
+    start = cue.start
+    while start and word(toks, start - 1) not in JOINTS | STOPS:
+        start -= 1
+    before = {word(toks, k) for k in range(start + 1, cue.start)}
+    along = any(a == "with" and b in WHOM for a, b in pairwise(toks.said[cue.start :]))
+    return other and not (before & WHOM or along or clause.beds)

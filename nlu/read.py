@@ -8,17 +8,15 @@ from typing import Literal, NamedTuple
 
 from . import hypotheses
 from .again import Again
-from .aloud import without_now, without_remarks
 from .apart import by_sentence, joined
 from .eachbed import by_clause, by_tube
-from .framed import framed
+from .framed import framed, without_now
 from .hindered import hindered
 from .items import Item
 from .labels import bed_index
 from .lattice import LONG, Lattice
 from .misgivings import doubted
 from .ofall import asked_of_all
-from .ownclauses import beside
 from .pipeline import Read, pipeline
 from .recast import with_cues
 from .rowwise import by_row
@@ -43,9 +41,9 @@ MANY = 400
 WORK = 2000
 """Readings times tokens: what a long message may cost."""
 
-AGAIN_DICTATED = (joined, by_clause, beside, without_remarks, by_row, hindered)
+AGAIN_DICTATED = (joined, by_clause, framed, by_row, hindered)
 """How a message that would be asked is read again; its stops are those of the recogniser."""
-AGAIN_TYPED = (by_field, by_sentence, joined, by_clause, by_tube, zipped, framed, beside, by_row, hindered)
+AGAIN_TYPED = (by_field, by_sentence, joined, by_clause, by_tube, zipped, framed, by_row, hindered)
 
 
 class Hypothesis(NamedTuple):

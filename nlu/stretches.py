@@ -9,9 +9,9 @@ from collections.abc import Mapping
 from typing import NamedTuple
 
 from .numbers import Toks, is_digits, is_inside_number, starts_number, word
-from .patterns.background import HIMSELF, SPEAKER
 from .patterns.idle import LITTLE, OBJECTS, OPENING
 from .patterns.leads import BED_WORDS, LINES
+from .patterns.ownclauses import HIMSELF, SPEAKER
 from .pipeline import Cue
 
 STOPS = frozenset({".", ",", ";", "!", "?", ":", "-", "(", ")", "\n"})

@@ -1,49 +1,158 @@
-"""Words by which a clause beside what is told is known as one of its own, or as doubtful."""
+"""Words of clauses beside what is told: whom or what they are of, and what makes them doubtful after all.
+
+"he's been sitting up for breakfast", "her husband has gone home", "the wifi keeps dropping". Whatever such
+people and things eat, feel or do is left out beside what is whole, unless a word here says that it may be of
+the drain, of its line, or of what was told. Never take away from `DOUBTFUL` what a drain is, shows or does.
+"""
 
 from __future__ import annotations
 
-from .asides import LOADED, THINGS
-from .chatter import DOUBTFUL as OF_DRAINS
+from .asides import PATIENTS, RELATIVES, STAFF
+from .asides import THINGS as OF_DRAINS
+from .smalltalk import NAMES
 
+HIMSELF = frozenset({"he", "he's", "hes", "he'd", "he'll", "she", "she's", "shes", "she'd", "she'll"})
+PATIENT = HIMSELF | PATIENTS | frozenset({"pt", "pts", "patient", "pt's", "patient's"})
+"""Whoever has the drain."""
+_SPEAKER = """
+i i'm im i've ive i'd i'll we we're we've we'd we'll they they're they've they'd they'll nobody everyone
+everybody
+"""
+SPEAKER = frozenset(_SPEAKER.split())
+_VISITING = """
+parents grandchildren dietitian dietician chaplain priest pharmacist phlebotomist phlebotomy interpreter
+anaesthetics volunteer midwife fiance you you're girlfriend boyfriend cousin aunt uncle niece nephew neighbour
+"""
+OTHERS = (
+    SPEAKER
+    | (STAFF - {"ct", "thoracic", "thora", "respiratory", "ed", "er", "surg", "surgery"})
+    | (RELATIVES - {"present"})
+    | NAMES
+    | frozenset(_VISITING.split())
+) - HIMSELF
+"""Whoever may come, go or move without any drain."""
+ARTICLES = frozenset({"the", "his", "her", "their", "my", "our", "a", "an", "this", "pt's", "patient's"})
+PLANS = frozenset({"i'll", "ill", "we'll", "will", "gonna", "going"})
+_OPENING = """
+all asleep bandage breakfast breathing comfortable coughing dinner dressing dressings eating everything
+feeling gave give giving gonna gown gowns hope hoping ill it its linen lunch lungs lying meds mr mrs ms need
+nothing obs pad pads present respiratory resting sheet sheets sitting skin sleeping snoring somebody someone
+surg surgery talking tell there's theres theyre thora thoracic vitals waiting walking you
+"""
+OPENING = PATIENT | OTHERS | (ARTICLES - {"a", "an", "this"}) | PLANS | frozenset(_OPENING.split())
+"""What a dictated clause begins with behind a line."""
 BECAUSE = frozenset({"because", "cos", "coz", "cuz", "bc", "cause", "until", "till", "til"})
 """What stands behind these only says why, or till when."""
-AMOUNTS = frozenset({"more", "less", "much"})
+WHEN = frozenset(
+    {"as", "while", "whilst", "when", "before", "after", "once", "since", "until", "till", "then"}
+)
+"""Behind these a clause says when it was: the line beside it must have a time of its own."""
+JOINTS = BECAUSE | WHEN | {"and", "&", "but", "so", "though", "although", "where", "who"}
+"""What a clause of its own begins with, beside a comma or a stop."""
+HEDGES = frozenset({"just", "also", "now", "apparently", "meanwhile", "currently"})
+_VERBS = """
+is are was were isn't wasn't has have had hasn't will went came goes comes gets got looks looked feels felt
+seems wants wanted needs needed says said did does likes loves keeps slept ate walked sat stood asked given
+sent taken done running booked held resited arrived arrives pending coming finished started be ordered
+"""
+VERBS = frozenset(_VERBS.split())
+"""With one of these behind a thing, it is told of the thing: "the dressing is dry"."""
+_OF_THE_LINE = """
+rate
+line lines level levels mark marks marked marking reading readings read number numbers figure figures value
+charted recorded recording noted logged wrote written write entered enter measured measure measuring estimate
+estimated roughly approx approximately guess guessing guessed guesses reckon believe assume assuming assumed
+suppose total totals output outputs amount volume ml mls cc ccs millilitre millilitres hourly per
+"""
+_OF_THE_DRAIN = """
+fluid fluids drainage draining drained drains effluent blood bloody bleed bleeding bled clot clots clotted
+pus red pink serous serosanguineous haemoserous sanguineous purulent chylous milky straw cloudy clear gush
+gushed gushing pouring poured dump dumped dumps leak leaks leaking leaked air bubble bubbles bubbling bubbled
+swing swings swinging swung tidal tidals tidaling tidalling oscillating oscillation fluctuating seal suction
+wall gauge gravity regulator valve kink kinks kinked clamp clamps clamped clamping unclamped bag pump soaked
+empty emptied full overflowing filling filled fills stuck blocked blockage patent milked stripped flushed
+flush connect connected connection disconnect disconnected reconnected plug plugged unplugged loose hole
+crack cracked snapped tipped tip tipping toppled knocked knock kicked kick upside spilled spilt spill dropped
+drop drops fell fall falls falling fallen upright tangled twisted pulled pull pulls tugged tug tugging yanked
+yank ripped rip removed remove removing removal dislodged displaced changed change changing swapped swap
+swapping replaced replace exchanged exchange insert inserted placed stitch stitches suture sutured sutures
+raised lifted higher above hiss hissing whistling gurgling crepitus emphysema sob collapsed collapse worried
+coughs breathes breathing worse worsening crash crashing arrest died dead death passed stopped stops ago
+anterior apical barely basal bulb dial discharge discharged discharging dumping dying empties emptying evd
+exchanging expired fix flow flowed flowing flows foley goal hardly hemovac hour hr icc icd inserting jp jug
+last limit mediastinal midday midnight mistyped mixup ng ngt noon ooze oozed oozing penrose placing posterior
+previously reconnect reconnecting redon removes replaces replacing scant shift swaps switched target trial
+typo unclamp unclamping unclamps vac vacuum weighed whoops
+"""
+_OF_WHAT_WAS_TOLD = """
+wrong incorrect correct correction corrected mistake mistaken error misread mixed mix oops actually wait
+meant mean means maybe perhaps probably possibly might think thinks thought sure unsure certain doubt
+doubtful confirm confirmed verify ignore disregard scratch delete undo cancel instead rather except unless if
+whether or nor neither either question same unchanged similar none nil zero more less increase increased
+decrease decreased double another others both each previous prior earlier second yours mine theirs ours
+different would've could've supposed plan planned according copied copying example test testing practice
+training format template pretend heard hear report reports reported said saw notice noticed
+"""
+DOUBTFUL = frozenset(" ".join((_OF_THE_LINE, _OF_THE_DRAIN, _OF_WHAT_WAS_TOLD)).split()) | (
+    OF_DRAINS - {"unit", "ct", "it"}
+)
+"""With one of these a clause may be of the drain, of its line, or of what was told."""
+OBJECTS = frozenset({"it", "it's", "its", "itself", "that", "that's", "this", "these", "those", "them"})
+"""These may be the drain, or its line."""
+AMOUNTS = frozenset({"more", "less", "much", "increased", "double"})
 """A reason may say these: "clamped because it was too much"."""
-JOINING = BECAUSE | {"and", "&", "so", "but", "as", "while", "whilst", "when", "once", "before", "after"}
-JOINING |= {"then", "since", "although", "though", "who"}
-"""With these a clause begins, without a stop before it."""
-_ADVERBS = """
-now also then just meanwhile thankfully luckily still currently today tonight again later yes yeah ok okay oh
-hi hello hey and so but
+_DENIALS = """
+can't cannot cant confused couldn't couldnt denies didn't didnt doesn't doesnt don't dont hasn't hasnt
+haven't havent isn't isnt never no nobody not nothing refused unable wasn't wasnt without won't wont wouldn't
+wouldnt
 """
-BEFORE_SUBJECT = JOINING | frozenset(_ADVERBS.split())
-_SELVES = """
-i i'm im i've ive i'll i'd we we're we've weve we'll we'd he he's hes he'll he'd she she's shes she'll she'd
-they they're theyre they've they'll they'd you everyone everybody nobody
+DENIALS = frozenset(_DENIALS.split())
+_DID = """
+ambulated assisted came did encouraged fed gave given got had helped medicated mobilised mobilized popped
+reassured repositioned sat turned waited walked washed went
 """
-SELVES = frozenset(_SELVES.split())
-OWNERS = frozenset({"the", "his", "her", "their", "our", "my", "a", "an", "this", "both", "mr", "mrs", "dr"})
-_ASIDE_THINGS = """
-xray xrays ray film films cxr scan bloods labs abg ecg ekg echo notes note consent family vitals obs meds
-analgesia antibiotics report handover dressing pad pads monitor chair lunch breakfast dinner tea
-"""
-ASIDE_THINGS = frozenset(_ASIDE_THINGS.split())
-"""What else is ordered, done or brought: "chest x-ray ordered", "notes went with him"."""
-_DESCRIBING = """
-chest x - repeat portable post check follow up new day night charge senior junior surgical float staff
-"""
-DESCRIBING = frozenset(_DESCRIBING.split())
-DEVICES = frozenset(
-    {"monitor", "bed", "window", "tv", "toilet", "sink", "door", "lift", "light", "radiator", "buzzer"}
+DID = frozenset(_DID.split())
+"""A clause that begins so is of the nurse or the patient: "went in to give him his meds"."""
+WANTING = frozenset({"wants", "wanted", "want", "asked"})
+WANTED = frozenset(
+    {"xray", "xrays", "ray", "rays", "film", "cxr", "scan", "bloods", "labs", "abg", "ecg", "echo"}
 )
-"""What else breaks, and is why somebody was moved."""
-OF_DAY = frozenset({"morning", "afternoon", "evening", "night", "week", "weekend", "shift", "arvo"})
-"""Behind "this" these make it no drain."""
-WAITED_FOR = frozenset({"regulator", "new", "suction", "pump", "supplies", "pharmacy"})
-NOT_PERSONS = frozenset(
-    {"ct", "cts", "ed", "er", "rt", "charge", "they", "he", "she", "present", "thoracic", "respiratory"}
+"""What else is wanted: "clamped at 1715 and wants an x-ray"."""
+GOING_ON = frozenset({"will", "feels", "felt", "says", "said", "seems", "hopes"})
+"""Behind "and" these go on with whoever was named before."""
+AMID = frozenset({"with", "during", "despite", "following", "having", "between", "amid"})
+"""A message that begins so says first beside what the line was read."""
+RUNNING = frozenset(
+    {"slowed", "slowing", "slower", "easing", "eased", "settling", "tapering", "tailing", "quicker", "faster"}
 )
-"""Words of the staff that are something else too, or whose person may be the patient."""
+_RUNNING_ON = """
+so and it it's its has have is are looks like seems to be been a bit lot little down off up now nicely well
+overnight this morning afternoon really quite much today drain drainage output finally
+"""
+RUNNING_ON = RUNNING | frozenset(_RUNNING_ON.split())
+"""How it runs, in a clause of nothing but these."""
+AHEAD = frozenset(
+    {"tomorrow", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "someday"}
+)
+"""With one of these nothing has happened yet."""
+_THINGS = """
+bandage bandages batteries battery blanket bulb channel clothes diaper dressing dressings gloves gown gowns
+linen linens nappy pad pads pajamas pillow pillowcase pillows pyjamas sheet sheets shirt socks
+"""
+THINGS = frozenset(_THINGS.split())
+"""What is changed and is no canister."""
+_BROKEN = """
+ac bell blind buzzer computer curtain door fan heating hoist lamp lift light lock monitor phone printer
+radiator radio scanner sink tablet telly thermometer toilet tv wifi window
+"""
+BROKEN = frozenset(_BROKEN.split())
+"""What else is broken."""
+_COUNTED = """
+blankets brothers cats children daughters days doctors dogs grandchildren grandkids kids laps months nurses
+of people pillows puffs sisters sons steps tablets times visitors weeks year years yrs
+"""
+COUNTED = frozenset(_COUNTED.split())
+"""Behind a number these say that it is none of ours: "he's ninety three years old"."""
 DRAINS = frozenset({"drain", "box", "canister", "bottle", "unit", "system", "chamber", "collector", "tubing"})
 _STANDS = """
 kept keeping upright hanging hung below under lower secured secure stays staying stayed went goes going taped
@@ -57,43 +166,10 @@ frame rail floor stand there here all well low down than beneath waist heart it 
 remains now ok good fine nicely times time
 """
 SETTLED = STANDS | frozenset(_SETTLED.split())
-WANTING = frozenset({"wants", "wanted", "want", "asked"})
-"""Behind "and" these go on with whoever was named before, where something else is wanted: an x-ray."""
-GOING_ON = WANTING | frozenset({"will", "feels", "felt", "says", "said", "seems", "hopes"})
-"""Behind "and" these go on with whoever was named before."""
-HAS_VERB = frozenset({"is", "was", "are", "were", "has", "had", "been", "be", "isn't", "wasn't", "will"})
-"""One of these behind a thing makes a clause of it: "his obs are fine"."""
-OBJECTS = frozenset({"it", "its", "it's", "that", "that's", "thats", "this", "them", "these", "those", "one"})
-OBJECTS |= {"ones", "itself", "everything", "something", "anything", "stuff", "thing", "things"}
-"""These may be the drain, or its line."""
-DENIALS = frozenset(
-    {"not", "no", "never", "don't", "dont", "didn't", "didnt", "doesn't", "doesnt", "isn't", "isnt", "nobody"}
-    | {"wasn't", "wasnt", "hasn't", "hasnt", "haven't", "havent", "can't", "cant", "cannot", "couldn't"}
-    | {"couldnt", "won't", "wont", "wouldn't", "wouldnt", "without", "unable", "refused", "denies", "nothing"}
-)
-REPORTING = frozenset(
-    {"said", "says", "say", "told", "tells", "reported", "reports", "reckons", "thinks", "thought", "asked"}
-    | {"wants", "wanted", "ordered", "noticed", "found", "saw", "called", "texted", "wrote", "charted"}
-)
-"""A clause that ends with one of these goes on behind it."""
-OPENING = frozenset({"of", "to", "for", "from", "at", "the", "a", "his", "her", "with"})
-SMALL = frozenset({"a", "an", "oh", "to", "for", "o", "and", "second", "point"})
-"""Number words that mostly are none."""
-_HARMLESS = """
-he she shes hes it's its was were be been i home died gone moved off out since again so far new side been
-left right should clot clots
+_BEFORE_LINE = """
+put log record enter note mark line level reading reads canister box chamber fluid drain this is so okay ok
+now right then and but could can you please pop down i i'm i've get got drew read just come out having look
+add my next patient hourly update in on of for to from at the his her a by with have here one
 """
-_MORE = """
-perhaps possibly probably guess guessed might could estimated eyeballed misread mistyped typo mistake mixed
-wrong wrongly mixup instead rather meant mean unsure reckon supposed supposedly apparently seemingly unless
-whether if either neither each next both another different swap swaps swapping replace replaces remove
-removes pull pulls take takes clamp clamps unclamp unclamps empty empties disconnect reconnect reconnecting
-order orders ordered pump pumps test testing example hypothetically bed's bled hole kink gush gushed
-poured pouring dump sprang spurted flowing flow flows flowed slowed slower faster jug measured measure
-measuring weighed scale catheter pigtail icc icd suction vacuum regulator dial seal bubble bubbles bubbling
-swing swings swinging tidaling leak leaks air trial draining drainage fluid forgot missed skipped late
-transfer transferring discharge discharging die dying passed expired
-"""
-DOUBTFUL = (OF_DRAINS | LOADED | THINGS | frozenset(_MORE.split())) - frozenset(_HARMLESS.split())
-"""Of a drain, or what happens to one, or a doubt."""
-DOUBTFUL -= OBJECTS | DENIALS
+BEFORE_LINE = frozenset(_BEFORE_LINE.split())
+"""What a line begins with before its bed."""

@@ -67,3 +67,29 @@ def test_an_event_in_the_clause_is_read() -> None:
 def test_when_that_was_is_its_time_before_such_a_clause() -> None:
     text = "Bed 14 is now at 900 mL, that was at 6 pm, he's had his sleeping pill and should settle."
     assert reading(text) == "mark bed=14 at=18:00 level_ml=900"
+
+
+@pytest.mark.parametrize(
+    ("text", "channel"),
+    [
+        ("let me put my glasses on please put down bed seven four fifty at nineteen hundred", "voice"),
+        ("bed seven four fifty at nineteen hundred and he wants a cup of tea bless him", "voice"),
+        ("bed seven line four fifty at nineteen hundred Maria is on her break", "voice"),
+    ],
+)
+def test_a_head_or_a_remark_that_is_dictated_needs_no_stop(text: str, channel: Channel) -> None:
+    assert reading(text, channel=channel) == "mark bed=7 at=19:00 level_ml=450"
+
+
+@pytest.mark.parametrize(
+    ("text", "channel"),
+    [
+        ("surgeon wants bed 7 tube out", "voice"),
+        ("bed 7 450 this shift", "voice"),
+        ("7 tipped over, the cup", "voice"),
+        ("bed 7 tube pulled when he rolled", "text"),
+        ("13 has a jp too, 30 out of that", "text"),
+    ],
+)
+def test_half_a_clause_or_another_drain_is_never_left_out(text: str, channel: Channel) -> None:
+    assert "ask" in reading(text, channel=channel)
