@@ -58,7 +58,7 @@ to be (?:confirmed|verified|checked)|needs? (?:to be )?(?:confirm|verif|double c
 <may>(?:'ve| have| of|a)? (?:mis\w+|mix\w*|muddl\w*|confus\w*|got|gotten|read|written|swapped|been|transposed)
 or (?:was|is|were) (?:it|that)(?! not)|or (?:maybe|perhaps)|(?:may|might|could) (?:well )?be
 doubt|doubts|in doubt|have my doubts|would double check
-(?:they|he|she|it|so they|or so they|apparently they) (?:say|says)
+(?:they|he|she|so it|or so it|apparently it|so they|or so they|apparently they) (?:say|says)
 heard (?:it |this |that )?(?:at|in|from) \w+
 in (?:theory|principle)|technically|loosely|so to speak|if you like|unclear (?:which|when|what)
 i(?:'d|'ll| would| will| should)? (?:double )?check (?:it|that|this)(?: \w+){0,4}

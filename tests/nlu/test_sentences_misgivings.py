@@ -143,6 +143,8 @@ def test_the_same_words_of_something_else_leave_it_whole(plain: str, remark: str
 @pytest.mark.parametrize(
     ("text", "read"),
     [
+        ("bed 7 it says 450 at 1830", "mark bed=7 at=18:30 level_ml=450"),
+        ("it says 610 on the box in room 6 at 1830", "mark bed=6 at=18:30 level_ml=610"),
         ("bed 12 suction is off", "incident bed=12 what=suction_off"),
         ("12 340 maybe at 1900", "mark bed=12 at=19:00 level_ml=340 about"),
         ("bed 6 roughly 500 at 1905 cant read under the bed", "mark bed=6 at=19:05 level_ml=500 about"),
