@@ -19,6 +19,11 @@ READ = frozenset({"read", "taken", "checked", "measured", "at", "as", "done", "s
 ASKED = frozenset({"when", "when's", "whens", "how", "what", "which", "am", "do", "does", "who", "?"})
 UNSEEN = frozenset({"no", "nil", "not", "none", "never"})
 JOINED = frozenset({"and", "which"})
+DONE = frozenset(
+    {"found", "did", "saw", "noticed", "put", "changed", "swapped", "replaced", "clamped", "unclamped"}
+)
+DONE |= {"opened", "stopped", "started", "moved", "took", "pulled", "removed", "fixed", "reconnected"}
+LEFT_IN = frozenset({"for", "place", "situ", "until", "till", "overnight", "by", "as", "per", "and", ",", ""})
 
 
 def turned_away(cue: Cue, toks: Toks) -> Cue:
@@ -27,7 +32,9 @@ def turned_away(cue: Cue, toks: Toks) -> Cue:
         return cue._replace(label="word", value="need")
     if cue.value == "acknowledged" and UNSEEN.intersection(toks.said[max(0, cue.start - 3) : cue.start]):
         return cue._replace(label="word", value="seen")  # "no clot seen"
-    if _is_exactly(cue, toks) or _counts_tubes(cue, toks) or _tells_when(cue, toks):
+    if cue.label == "levelat" and word(toks, cue.start) == "it" and word(toks, cue.start - 1) in DONE:
+        return cue._replace(label="word", value="it")  # "suction was off, found it at six": when
+    if _is_exactly(cue, toks) or _counts_tubes(cue, toks) or _tells_when(cue, toks) or _is_left_in(cue, toks):
         return cue._replace(label="filler", value="")
     return cue
 
@@ -55,6 +62,12 @@ def _counts_tubes(cue: Cue, toks: Toks) -> bool:
     """ "just the one tube in this one": how many there are, and none that was placed."""
     counted = word(toks, cue.start - 1 - (word(toks, cue.start - 1) in {"chest", "drain"})) in COUNTED
     return cue.value == "placed" and counted and word(toks, cue.end - 1) in {"tube", "drain", "tubes", "in"}
+
+
+def _is_left_in(cue: Cue, toks: Toks) -> bool:
+    """ "drain left in for coroner": it stays where it is; "tube left in bed 5" has a side."""
+    left = cue.label == "side" and word(toks, cue.end - 1) == "left" and word(toks, cue.end) == "in"
+    return left and word(toks, cue.end + 1) in LEFT_IN
 
 
 def _tells_when(cue: Cue, toks: Toks) -> bool:

@@ -11,6 +11,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "level of", "reading", "reading is", "reading of", "reads", "read", "measures", "measured",
         "measuring", "fluid level", "drain level", "drainage level", "chest tube level", "tube level",
         "canister level", "canister reads", "canister reading", "marked it", "markd", "mk", "mrk", "lvl",
+        "ln",
         "(line|mark) (drawn|marked)", "hourly (mark|line|level|reading)",
         "current (level|levels|line|mark|reading)",
         "drew (the|a|my|his|her) (line|mark)",

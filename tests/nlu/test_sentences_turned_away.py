@@ -123,3 +123,30 @@ def test_a_clot_that_was_not_seen_is_no_notice() -> None:
     assert reading("9 no blood seen") == "ask kind"
     assert reading("18 seen") == "acknowledged bed=18"
     assert reading("18 no clot seen, 300 at 1830") == "mark bed=18 at=18:30 level_ml=300"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bed eighteen suction was off found it at six put it back on",
+        "bed eighteen tube kinked found it at six",
+        "bed four changed it at nine",
+        "bed four clamped it at eight",
+    ],
+)
+def test_when_something_was_found_or_done_is_no_level(text: str) -> None:
+    assert "level_ml=" not in reading(text, channel="voice")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 6 drain left in situ, line 340 at 1830", "mark bed=6 at=18:30 level_ml=340"),
+        ("bed 6 drain left in for now, line 340 at 1830", "mark bed=6 at=18:30 level_ml=340"),
+        ("tube left in bed 5 at 340", "mark bed=5 tube=left level_ml=340"),
+        ("b12 eos ln 582", "mark bed=12 level_ml=582 closing"),
+        ("5 ln 232 1830 asleep", "mark bed=5 at=18:30 level_ml=232"),
+    ],
+)
+def test_a_drain_left_in_names_no_side_and_ln_is_a_line(text: str, read: str) -> None:
+    assert reading(text) == read
