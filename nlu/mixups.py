@@ -338,8 +338,18 @@ EITHER = (
     Rule(thrice, frozenset({"bed"})),
     Rule(lettered, frozenset({"bed"}), frozenset({"-"})),
 )
+
+
+def _bed_goes_on(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed seven hundred and five line 210" on a ward that has none: perhaps no bed 5 either."""
+    for bed, rest in pairwise(items):
+        if bed.role == "bed" and rest.role == "bad" and word(toks, bed.end) in SCALES:
+            yield "a bed whose number goes on"
+
+
 HEARD = (
     *EITHER,
+    Rule(_bed_goes_on, frozenset({"bad"}), frozenset(SCALES)),
     Rule(before_all, frozenset({"bad"})),
     Rule(_breaks_off, NUMBERS | {"bed"}, frozenset({*HOMOPHONES, "point"})),
     Rule(half_in_digits, frozenset({"level"}), frozenset(ONES)),

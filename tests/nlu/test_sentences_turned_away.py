@@ -150,3 +150,15 @@ def test_when_something_was_found_or_done_is_no_level(text: str) -> None:
 )
 def test_a_drain_left_in_names_no_side_and_ln_is_a_line(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bed seven hundred and five line two ten at five",
+        "bed two hundred and five line two ten at five",
+        "bed six hundred and twelve mark four fifty",
+    ],
+)
+def test_a_bed_that_the_ward_has_not_is_not_cut_to_one_that_it_has(text: str) -> None:
+    assert "bed=" not in reading(text, channel="voice")
