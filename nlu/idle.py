@@ -78,9 +78,9 @@ def _is_idiom(cue: Cue, toks: Toks) -> bool:
     """ "in full swing", "at any rate": of nothing here, whatever stands beside it."""
     said = toks.said
     return any(
-        said[k : k + len(idiom)] == idiom and k < cue.end and k + len(idiom) > cue.start
+        said[k : k + len(idiom)] == idiom and k + len(idiom) > cue.start
         for k in range(max(0, cue.start - FAR), cue.end)
-        for idiom in IDIOMS
+        for idiom in IDIOMS.get(said[k], ())
     )
 
 

@@ -153,10 +153,11 @@ class _Finding:
 
     def __init__(self, again: Again, timed: Container[int]) -> None:
         self.toks, self.voice = again.toks, again.ward.voice
-        self.cues = measured(with_cues(again.read, again.ward.index).cues, self.toks)
+        read = with_cues(again.read, again.ward.index)
+        self.cues = measured(read.cues, self.toks)
         self.claimed = {k for c in self.cues if c.label == "claimed" for k in range(c.start, c.end)}
         self.claimed |= {k for k in range(len(self.toks)) if k in timed}
-        self.clauses = clauses(again, self.claimed)
+        self.clauses = clauses(again, self.claimed, read.labelled)
         self.beds = sum(len(clause.beds) for clause in self.clauses)
 
     def found(self) -> list[Aside]:

@@ -7,7 +7,7 @@ with whom it is of behind what may end a line, and ends before what a line begin
 
 from __future__ import annotations
 
-from collections.abc import Container, Iterator
+from collections.abc import Container, Iterator, Mapping
 from typing import NamedTuple
 
 from .again import Again, Span
@@ -33,7 +33,6 @@ from .patterns.ownclauses import (
     WANTING,
     WHEN,
 )
-from .recast import with_cues
 from .sentences import BEHIND
 
 STOPS = frozenset({".", "?", ";", "!", ",", ":", "-", "(", ")"})
@@ -65,9 +64,9 @@ class Clause(NamedTuple):
     who: str
 
 
-def clauses(again: Again, claimed: Container[int]) -> list[Clause]:
-    """The clauses in order; `claimed` are places of numbers that are of something else."""
-    toks, beds, voice = again.toks, _beds(again), again.ward.voice
+def clauses(again: Again, claimed: Container[int], labelled: Mapping[int, tuple[int, str]]) -> list[Clause]:
+    """The clauses in order; `claimed` are numbers that are of something else, `labelled` the beds."""
+    toks, beds, voice = again.toks, _beds(again, labelled), again.ward.voice
     spans = _dictated(toks, claimed) if voice else _typed(toks)
     found = []
     for start, end in spans:
@@ -118,10 +117,9 @@ def _subject(toks: Toks, clause: Clause, *, voice: bool) -> str:
     return THING if voice and _opens(first) else ""
 
 
-def _beds(again: Again) -> tuple[Span, ...]:
+def _beds(again: Again, labelled: Mapping[int, tuple[int, str]]) -> tuple[Span, ...]:
     """The beds that are named: by that word, by a label that is no mere number, or as who is meant."""
     toks, found = again.toks, []
-    labelled = with_cues(again.read, again.ward.index).labelled
     for k in range(len(toks)):
         named = word(toks, k - 1) in BED_WORDS
         if k in labelled:

@@ -110,8 +110,9 @@ yeah nah
 right you are
 wrong number rang
 """
-IDIOMS = tuple(tuple(idiom.split()) for idiom in _IDIOMS.strip().splitlines())
-"""What everybody says and of no drain."""
+_BY_WORDS = [tuple(idiom.split()) for idiom in _IDIOMS.strip().splitlines()]
+IDIOMS = {first: [idiom for idiom in _BY_WORDS if idiom[0] == first] for first, *_ in _BY_WORDS}
+"""What everybody says and of no drain, by its first word."""
 SORE = frozenset({"is", "hurts", "aches", "ache", "pain", "killing", "sore", "was", "feels", "rub"})
 OF_SOMEBODY = frozenset(
     {"his", "her", "my", "your", "their", "with", "tonight", "today", "here", "preceptor", "this"}
