@@ -47,7 +47,7 @@ if (?:i|we) (?:remember|recall|read|heard|got|saw|counted|have)|if memory serves
 (?:don't|dont|do not) (?:quote|hold|trust|rely|bank|take)|(?:wife|husband|mum|mom|dad|family|he|she) told me
 (?:nights?|days?|night staff|day staff|someone|somebody) (?:said|says|told me|reckoned|had it)
 <is> (?:from )?(?:the |an |a )?(?:old|previous|wrong|other) \w+|<is> (?:from )?yesterday'?s \w+
-<is> (?:from )?(?:the |his |her )?(?:jp|foley|urine|catheter|ng|bulb|hemovac|redon|pee|wee|vac|stoma)
+<is> (?:from )?(?:the |his |her )?(?:jp|foley|urine|catheter|ng|bulb|pee|wee|vac|stoma)
 (?:take|taken) (?:it |that |this )?with a (?:pinch|grain)(?: of salt)?|treat with caution
 tbc|tba|unconfirmed|unverified|unchecked|not (?:yet )?(?:confirmed|verified|checked|double checked)
 to be (?:confirmed|verified|checked)|needs? (?:to be )?(?:confirm|verif|double check|check)\w*

@@ -79,9 +79,9 @@ swapping replaced replace exchanged exchange insert inserted placed stitch stitc
 raised lifted higher above hiss hissing whistling gurgling crepitus emphysema sob collapsed collapse worried
 coughs breathes breathing worse worsening crash crashing arrest died dead death passed stopped stops ago
 anterior apical barely basal bulb dial discharge discharged discharging dumping dying empties emptying evd
-exchanging expired fix flow flowed flowing flows foley goal hardly hemovac hour hr icc icd inserting jp jug
+exchanging expired fix flow flowed flowing flows foley goal hardly hour hr icc icd inserting jp jug
 last limit mediastinal midday midnight mistyped mixup ng ngt noon ooze oozed oozing penrose placing posterior
-previously reconnect reconnecting redon removes replaces replacing scant shift swaps switched target trial
+previously reconnect reconnecting removes replaces replacing scant shift swaps switched target trial
 typo unclamp unclamping unclamps vac vacuum weighed whoops
 """
 _OF_WHAT_WAS_TOLD = """
