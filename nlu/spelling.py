@@ -12,6 +12,7 @@ from functools import lru_cache
 from rapidfuzz.distance import OSA
 
 from .patterns.asides import ASIDES
+from .patterns.misgivings import SAID
 from .patterns.numerals import NUMERALS
 from .patterns.plain import PLAIN
 from .patterns.shorthand import SHORTHAND
@@ -32,7 +33,7 @@ class Speller:
 
     def __init__(self, vocabulary: frozenset[str]) -> None:
         self.vocabulary = vocabulary
-        self._known = vocabulary | NUMERALS | (ASIDES - NAMES)  # a night "tech" does not "teach"
+        self._known = vocabulary | NUMERALS | SAID | (ASIDES - NAMES)  # a night "tech" does not "teach"
         self._by_length: dict[int, list[str]] = {}
         for word in sorted(vocabulary - NUMERALS - TOO_MUCH):
             if word.isalpha() and len(word) >= SHORTEST:

@@ -7,6 +7,8 @@ else: "not sure if he wants lunch". Never put here what a patient eats, feels or
 
 from __future__ import annotations
 
+import re
+
 _SHORT = {
     "<not>": r"(?:not|isn't|isnt|wasn't|wasnt|ain't|aint|don't|dont|can't|cant|cannot|never)",
     "<did not>": r"(?:didn't|didnt|did not|never|hasn't|hasnt|haven't|havent|have not|not)",
@@ -126,7 +128,7 @@ not (?:quite |really )?what i (?:expected|thought)
 """)
 """What was read is not believed."""
 TILTED = (
-    r"(?:box|canister|cannister|bottle|chamber|collector|drain|unit|system|it|it's|its|that)(?: \w+){0,2} "
+    r"(?:box|canister|bottle|chamber|collector|drain|unit|system|it|it's|its|that)(?: \w+){0,2} "
     r"(?:swinging|swaying|sloshing|moving|rocking|tilted|tilting|leaning|slanted|slanting"
     r"|lopsided|wonky|crooked|squint|sloping|skewed|angled"
     r"|(?:not|wasn't|isn't|wasnt|isnt) (?:level|upright|flat|straight)|(?:at|on) an angle"
@@ -184,6 +186,12 @@ circa|ca|c|est|by eye|at a (?:push|stretch)|eyeballing(?: it)?|almost|rounded(?:
 (?:plus|minus) a (?:bit|little|few)|give or take(?: \w+){0,2}
 """)
 """The level is told as approximate."""
+SAID = frozenset(
+    re.findall(
+        r"(?<!\\)\b[a-z]{4,}", " ".join((DOUBTING, SEEING, SEEMING, TILTED, CANCELLED, TAKING_BACK, ROUGH))
+    )
+)
+"""The words of all these: none is another word misspelt, as "tape over the numbers" is not "taped"."""
 OF_TIME = frozenset({"ish", "or so", "or thereabouts", "thereabouts"})
 """Right behind a time these are of it."""
 _LIGHT = """
@@ -213,7 +221,7 @@ STRONG = frozenset({"reading", "readings", "meniscus", "figure", "figures", "mis
 STRONG |= {"accuracy", "marked", "charted", "mixed", "muddled", "swapped"}
 """One of these in the clause: it is of the line, whatever else is said."""
 _CANISTER = """
-canister cannister box bottle chamber collector drain fluid markings marking scale window front panel foam
+canister box bottle chamber collector drain fluid markings marking scale window front panel foam
 froth bubbles condensation glare gauge numbers level line meniscus
 """
 CANISTER = frozenset(_CANISTER.split())

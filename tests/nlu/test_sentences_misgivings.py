@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from .saying import reading
+from .saying import Channel, reading
 
 PLAIN = (
     "bed 7 450 at 1840",
@@ -198,3 +198,9 @@ def test_a_drain_that_is_pulled_along_is_not_removed(text: str) -> None:
 )
 def test_who_else_took_it_out_leaves_a_removal(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize("channel", ["text", "voice"])
+def test_a_word_of_doubt_is_not_repaired_into_another(channel: Channel) -> None:
+    """ "tape" is no "taped": what lies over the scale hides it."""
+    assert reading("bed 7 520 at 1840, tape over the numbers", channel=channel) == "ask level_ml"
