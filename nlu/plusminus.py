@@ -73,7 +73,7 @@ def _may_have_minus(item: Item, toks: Toks) -> bool:
     value = is_digits(toks, item.end + 1) and glued(toks, item.end + 1)
     if item.name not in PLAIN or word(toks, item.start) in SIZES or value:
         return False
-    noun = item.value == "leak" or not word(toks, item.end - 1).endswith("ing")
+    noun = item.value == "leak" or not word(toks, item.end - 1).removesuffix("swing").endswith("ing")
     return noun or is_closed(item.end, toks)
 
 

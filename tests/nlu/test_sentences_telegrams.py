@@ -132,6 +132,8 @@ def test_no_bed_has_the_line_of_the_bed_before_it(text: str, read: str) -> None:
             "mark bed=5 at=19:00 level_ml=620; checked bed=5 at=19:00 air_leak=present",
         ),
         ("11 leak - seal 2", "checked bed=11 seal_cm=2; ask kind"),
+        ("11 swing - seal 2", "checked bed=11 seal_cm=2; ask kind"),
+        ("11 swing-, seal 2", "checked bed=11 seal_cm=2 tidaling=False"),
         ("11 - leak - swing", "checked bed=11 tidaling=True; ask kind"),
         ("11-230-1900-leak-", "ask kind; ask kind"),
         ("11 230 at 1900 leak - she sat out", "ask kind; ask kind"),
