@@ -9,12 +9,13 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from dataclasses import replace
+from functools import cached_property
 
 from . import statements
 from .measured import measured
 from .numbers import starts_number, word
 from .patterns.leads import SHORT_BED_WORDS
-from .pipeline import Read, pipeline
+from .pipeline import Cue, Read, pipeline
 from .sentence import Ward
 from .statements import Statement, Unclear
 from .verdict import Outcome
@@ -42,9 +43,13 @@ class Again:
         self.text = read.text
         self.read = read
         self.toks = read.tokens
-        self.cues = measured(read.cues, read.tokens)
         self.ward = ward
         self._outcome = outcome
+
+    @cached_property
+    def cues(self) -> tuple[Cue, ...]:
+        """The cues that were said, those of other measures as such."""
+        return measured(self.read.cues, self.toks)
 
     def part(self, start: int, end: int) -> Told:
         """What the words from one place to another say alone."""

@@ -49,13 +49,14 @@ def late_place(live: Sequence[Entry], line: Entry, repeats: Mapping[str, str]) -
     """
     place: int | None = None
     before: Entry | None = None
+    key = _key(line, {})
     for index in range(len(live) - 1, -1, -1):
         entry = live[index]
         if place is not None and before is not None and entry.at < line.at:
             break
         if _moves_levels(entry):
             return None
-        if place is None and _key(entry, {}) < _key(line, {}):
+        if place is None and _key(entry, {}) < key:
             place = index + 1
         if place is not None and before is None and isinstance(entry.payload, Line):
             before = None if entry.id in repeats else entry
