@@ -10,7 +10,7 @@ from collections.abc import Iterator
 
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.leads import BED_WORDS
-from .pipeline import Cue
+from .pipeline import Cue, overlaps, with_found
 
 DOING = frozenset(
     {"moving", "changing", "swapping", "pulling", "removing", "taking", "transferring", "clamping"}
@@ -74,15 +74,8 @@ def with_ahead(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     if (DOING | NAMED | SHORTLY | BEHIND | WHILES | {"have"}).isdisjoint(toks.words):
         return cues
     found = [_as_remark(c, toks) for c in (*_waited_for(cues, toks), *_later(cues, toks))]
-    found = [c for k, c in enumerate(found) if not _overlaps(c, found[:k])]
-    if not found:
-        return cues
-    kept = [c for c in cues if not _overlaps(c, found)]
-    return tuple(sorted([*kept, *found], key=lambda c: c.start))
-
-
-def _overlaps(cue: Cue, others: list[Cue]) -> bool:
-    return any(o.start < cue.end and cue.start < o.end for o in others)
+    found = [c for k, c in enumerate(found) if not overlaps(c, found[:k])]
+    return with_found(cues, found) if found else cues
 
 
 def _waited_for(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:

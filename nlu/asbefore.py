@@ -9,7 +9,7 @@ from __future__ import annotations
 from .items import FINDINGS
 from .neighbours import number_follows, phrase_of
 from .numbers import Toks, word
-from .pipeline import Cue
+from .pipeline import Cue, in_order
 
 SETTINGS = frozenset({"seal", "suction", "wall", "leakgrade"})
 OF_CHECKS = FINDINGS | SETTINGS
@@ -139,7 +139,7 @@ def _left_out(cues: tuple[Cue, ...], spans: list[tuple[int, int]]) -> tuple[Cue,
     """The cues, with those of these stretches as words that say nothing."""
     kept = [c for c in cues if not any(start <= c.start < end for start, end in spans)]
     kept += [Cue("filler", "", start, end) for start, end in spans]
-    return tuple(sorted(kept, key=lambda c: c.start))
+    return in_order(kept)
 
 
 def _of_check(cue: Cue, checks: tuple[Cue, ...], toks: Toks) -> Cue:

@@ -9,7 +9,7 @@ from __future__ import annotations
 from .corrections import MOVING
 from .numbers import Toks, starts_number, word
 from .patterns.leads import BED_WORDS
-from .pipeline import Cue
+from .pipeline import Cue, in_order
 
 POLITE = frozenset({"please", "pls", "plz", "can", "could", "you", "u"})
 MARKS = frozenset({"mark", "reading", "entry"})
@@ -40,7 +40,7 @@ def with_taken_back(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     if not (of_bed or named) or "ml" in toks.words:
         return cues
     taken = Cue("kind", "withdrawn", first, first + 1)
-    return tuple(sorted([taken, *(c for c in cues if c.start != first)], key=lambda cue: cue.start))
+    return in_order([taken, *(c for c in cues if c.start != first)])
 
 
 def _first(toks: Toks) -> int:

@@ -15,7 +15,7 @@ from .numbers import Toks, is_digits, numbers, starts_number, word
 from .patterns.asides import RELATIVES, STAFF, TITLES
 from .patterns.leads import BED_WORDS
 from .patterns.levels import LEVELS
-from .pipeline import Cue
+from .pipeline import Cue, with_found
 from .plainly import is_whole_clock
 from .roles import CHECK_LIMITS
 
@@ -151,10 +151,7 @@ def _with_wishes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     said_by = [Cue("order", "", k, end) for k in range(len(said)) if (end := _per_provider(k, toks))]
     orders = [Cue("order", "", k, k + 1) for k in wishes]
     orders += [] if timed else said_by  # "to water seal at 1400 per dr lee" was carried out
-    if not orders:
-        return cues
-    others = [c for c in cues if not any(c.start < o.end and o.start < c.end for o in orders)]
-    return tuple(sorted([*others, *orders], key=lambda c: c.start))
+    return with_found(cues, orders) if orders else cues
 
 
 def _is_advice(k: int, toks: Toks) -> bool:

@@ -8,7 +8,7 @@ from __future__ import annotations
 from .beside import PROVIDERS
 from .numbers import Toks, starts_number, word
 from .patterns.asides import RELATIVES, TITLES
-from .pipeline import Cue
+from .pipeline import Cue, in_order, overlaps
 
 TEAMS = PROVIDERS | {"doctors", "docs", "round", "rounds", "sho", "spr", "icu", "anaesthetist", "intensivist"}
 TEAMS |= {"surgical", "prof", "professor", "boss", "chief", "cardiothoracics"}
@@ -35,15 +35,11 @@ def bidden(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
         return cues
     told = [o for o in (_order(k, toks) for k in range(1, len(toks))) if o is not None]
     orders = [*told, *(c for c in cues if c.label == "order")]
-    orders = [o for k, o in enumerate(orders) if not any(_overlaps(o, other) for other in orders[:k])]
-    found = [c for c in cues if not any(_overlaps(c, o) for o in orders)]
+    orders = [o for k, o in enumerate(orders) if not overlaps(o, orders[:k])]
+    found = [c for c in cues if not overlaps(c, orders)]
     for order in orders:
         found = [_set_to(c, order, toks) for c in found]
-    return tuple(sorted([*found, *orders], key=lambda c: c.start))
-
-
-def _overlaps(cue: Cue, other: Cue) -> bool:
-    return cue.start < other.end and other.start < cue.end
+    return in_order([*found, *orders])
 
 
 def _order(k: int, toks: Toks) -> Cue | None:

@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from .items import FULL_HOUR
 from .numbers import Toks, glued, word
 from .patterns.leads import SHORT_BED_WORDS
-from .pipeline import Cue, pipeline
+from .pipeline import Cue, in_order, pipeline
 from .tokens import Token
 
 MOST = 4
@@ -52,7 +52,7 @@ def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, 
                 found = [_behind(c, cue.end + end - start) for c in found]
                 found.append(Cue(cue.label, cue.value, cue.start, start))
                 found = _without_tail(found, end, end + cue.end - start)
-    return tuple(sorted(found, key=lambda c: c.start))
+    return in_order(found)
 
 
 def _behind(cue: Cue, end: int) -> Cue:
@@ -82,7 +82,7 @@ def sent(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, str
                 tail = end + cue.end - i - 1
                 kept = [c for c in cues if c.end <= i or i < c.start < end or c.start >= tail]
                 told = (Cue("filler", "", i, i + 1), Cue("kind", cue.value, end, tail))
-                return tuple(sorted([*kept, *told], key=lambda c: c.start))
+                return in_order([*kept, *told])
     return cues
 
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from .misgivings import HARD
 from .numbers import Toks, is_digits, word
 from .oldones import Message
 from .patterns.asides import STAFF
@@ -42,7 +43,6 @@ TAKEN = frozenset(
 """Between what was done and "himself" these may stand."""
 PATIENT = HIMSELF | {"pt", "patient", "him", "her"}
 STOPS = frozenset({".", ",", ";", "!", "?", "(", ")", "and", "but", "so", "because", "then", "when", "after"})
-HARD = frozenset({".", ";", "!", "?"})
 TEAM = STAFF - {"they", "he", "she", "ct"}
 FAR = 8
 """Words between what was pulled and where to."""

@@ -10,7 +10,7 @@ from .items import FINDINGS
 from .lookedfor import without_sought
 from .numbers import Toks, word
 from .patterns.asides import STAFF, TITLES
-from .pipeline import Cue
+from .pipeline import Cue, in_order
 
 LINKS = frozenset({"as", "per"})
 PLANNED = frozenset({"plan", "planned", "ordered", "order", "orders", "prescribed", "requested", "protocol"})
@@ -60,7 +60,7 @@ def _carried_out(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
         return cues
     found: list[Cue] = []
     agreed = _agreed(cues, toks)
-    for cue in sorted([*cues, *agreed], key=lambda c: c.start):
+    for cue in in_order([*cues, *agreed]):
         start = _start(cue, toks)
         if start < cue.start and _has_happened(start, found, toks):
             found = [c for c in found if c.end <= start]
@@ -86,7 +86,7 @@ def _with_trials(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
         found = [c for c in found if c is not trial and not c.start <= k < c.end]
         found += [Cue("filler", "", j, j + 1) for end in ends for j in range(k + 1, end)]
         found += [trial._replace(value=value), Cue("filler", "", k, k + 1)]
-    return tuple(sorted(found, key=lambda c: c.start))
+    return in_order(found)
 
 
 def _agreed(cues: tuple[Cue, ...], toks: Toks) -> list[Cue]:

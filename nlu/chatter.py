@@ -30,6 +30,7 @@ from .patterns.chatter import (
     WHEN,
 )
 from .patterns.leads import BED_WORDS
+from .patterns.levels import LITRES
 from .patterns.numerals import NUMERALS
 from .pipeline import Cue
 
@@ -42,7 +43,6 @@ UP_TO = frozenset({"up", "to"})
 JOINTS = frozenset({"and", "&", ",", "/", "+"})
 PLACING = frozenset({"in", "for", "on"})
 LEADING = frozenset({"at", "of", "on", "is", "up", "to"})
-LITRES = frozenset({"l", "litres", "liters", "litre", "liter"})
 HALVES = frozenset({"am", "pm", "a", "p"})
 MEASURES = SCORES | DRUGS | NAMES
 LED = frozenset({"is", "has", "needs", "needing", "refused", "refusing", "asking"})

@@ -9,7 +9,7 @@ from collections.abc import Mapping
 
 from .labels import bed_label
 from .numbers import Toks, numbers, word
-from .pipeline import Cue
+from .pipeline import Cue, with_found
 
 WARDS = frozenset({"ward", "unit", "floor", "level", "station", "wing", "tower", "block"})
 """Behind these stands which of them."""
@@ -45,14 +45,11 @@ def elsewhere(cues: tuple[Cue, ...], toks: Toks, index: Mapping[str, str] | None
     for cue in cues:
         if cue.value == "moved" and word(toks, cue.end) in OUTINGS and _is_place(toks, cue.end):
             end = cue.end + 1 + (word(toks, cue.end + 1) in ROOMS)
-            kept = [c for c in cues if c.end <= cue.start or c.start >= end]
-            away = Cue("kind", "away", cue.start, end)  # "transferred to cath lab"
-            return tuple(sorted([*kept, away], key=lambda c: c.start))
+            return with_found(cues, [Cue("kind", "away", cue.start, end)])  # "transferred to cath lab"
         ends = _end(cue, toks, index) if cue.label == "kind" and cue.value in GOING | {"back"} else 0
         if ends:
-            kept = [c for c in cues if c.end <= cue.start or c.start >= ends]
             gone = cue._replace(value="left" if cue.value == "moved" else cue.value, end=ends)
-            return tuple(sorted([*kept, gone], key=lambda c: c.start))
+            return with_found(cues, [gone])
     return cues
 
 

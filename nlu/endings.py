@@ -14,7 +14,7 @@ from .neighbours import phrase_of
 from .numbers import Toks, is_digits, starts_number, word
 from .oldones import CANISTERS, FRESH, OLD_ONES, STOPS, UNITS, Labelled, Message, is_timed, passes_bed
 from .patterns.leads import SHORT_BED_WORDS
-from .pipeline import Cue
+from .pipeline import Cue, with_found
 from .weighty import STAYS
 
 SAYING = frozenset({"of", "was", "is", ":", "="})
@@ -43,8 +43,7 @@ def with_endings(cues: tuple[Cue, ...], toks: Toks, labelled: Labelled) -> tuple
     for hint, find in _RULES:
         if hint in toks.words:
             for found in find(said):
-                kept = [c for c in said.cues if c.end <= found.start or c.start >= found.end]
-                said = said._replace(cues=tuple(sorted([*kept, found], key=lambda c: c.start)))
+                said = said._replace(cues=with_found(said.cues, [found]))
     return said.cues
 
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from .clock import clocks
+from .manner import PAUSES
 from .neighbours import number_follows, phrase_of
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.asides import STAFF, THINGS
@@ -32,7 +33,6 @@ WANTS = frozenset({"wants", "want", "ordered", "orders", "says", "said", "asked"
 OUTINGS = frozenset({"bathroom", "toilet", "loo", "commode", "shower", "walk", "washroom"})
 """A few steps: where something happened on the way, no more than where."""
 MISHAPS = frozenset({"tipped", "damaged", "disconnected", "dislodged", "kinked", "raised", "suction_off"})
-PAUSES = frozenset({"clamped", "unclamped", "suction_off", "suction_on"})
 BED_PLACES = frozenset(
     {
         "bed",

@@ -13,6 +13,7 @@ from typing import NamedTuple
 
 from .again import Again, Told
 from .asking import OF_FINDINGS
+from .brief import HOURLY as EVERY_HOUR
 from .chatter import asides, is_timed
 from .items import FULL_HOUR
 from .numbers import Toks, glued, is_digits, is_inside_number, word
@@ -34,11 +35,11 @@ from .patterns.framing import (
 )
 from .patterns.leads import BED_WORDS
 from .patterns.smalltalk import NAMES
+from .somebody import STOPS
 from .statements import Answered, Asked, Checked, Corrected, Described, Mark, Statement, Withdrawn
 from .verdict import Outcome
 
 NO_REPORT = (Answered, Asked, Corrected, Withdrawn)
-STOPS = frozenset({".", "?", ";", "!", ",", ":", "-", "(", ")"})
 AT = frozenset({"at", "@"})
 NEXT = frozenset({"next", "nxt"})
 LINES = frozenset({"one", "mark", "line", "reading", "check", "level", "read", "set", "round", "due", "lot"})
@@ -50,7 +51,6 @@ SKEW = timedelta(minutes=5)
 NUMBER_WORDS = frozenset(COUNTS)
 COUNTING = BEFORE_COUNT | COUNTED
 OFTEN = frozenset({"on", "the", "hour", "half", "hourly", "hourlies", "hrly", "every", "readings", "numbers"})
-EVERY_HOUR = frozenset({"hourly", "hourlies", "hrly"})
 MOST_OF_AN_HOUR = 300
 """mL that may come from one drain hour after hour; common practice, no source."""
 LABEL = 2

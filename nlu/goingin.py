@@ -13,7 +13,7 @@ from .numbers import Toks, is_digits, starts_number, word
 from .patterns.leads import PUTS
 from .patterns.nouns import TUBE
 from .patterns.places import PLACES
-from .pipeline import Cue
+from .pipeline import Cue, in_order
 
 NOUNS = frozenset(TUBE.strip("()").replace("|", " ").split()) | {"drains", "icds", "pigtails"}
 CANISTERS = frozenset(PLACES["canister"])
@@ -41,7 +41,7 @@ def with_going_in(cues: tuple[Cue, ...], toks: Toks, index: Mapping[str, str] | 
     joined = any(cue.label == "join" for cue in cues) and not any(cue.label == "kind" for cue in cues)
     for k in list(_alone(toks))[:1] if joined else ():
         found = [*(c for c in found if c.start != k), Cue("kind", "placed", k, k + 1)]
-    return tuple(sorted(found, key=lambda cue: cue.start))
+    return in_order(found)
 
 
 def _told(cues: list[Cue], noun: Cue, toks: Toks, index: Mapping[str, str] | None) -> list[Cue]:

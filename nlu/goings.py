@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 
 from .clock import clocks
+from .endings import WENT
 from .numbers import Toks, is_digits, starts_number, word
 from .oldones import Message
 from .patterns.leads import BED_WORDS, SHORT_BED_WORDS
@@ -18,7 +19,6 @@ GOING = frozenset({"going", "goes", "gone"})
 TO = frozenset({"to", "\u2192", "\u21d2", ">"})
 OPENS = frozenset({"", ",", ";", ".", "!", "and", "so", "then"})
 PERSONS = frozenset({"he", "she", "they", "pt", "patient", "we", "i"})
-WENT = frozenset({"left", "went", "goes", "leaves"})
 DAYS = frozenset({"morning", "afternoon", "evening", "today", "tonight", "lunchtime"})
 CALLING = frozenset({"rang", "called", "phoned", "spoke", "paged", "bleeped", "asked", "messaged"})
 LONGEST_LABEL = 3

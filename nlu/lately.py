@@ -13,7 +13,7 @@ from .items import FULL_HOUR
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.clockwords import NOON
 from .patterns.leads import BED_WORDS
-from .pipeline import Cue
+from .pipeline import Cue, with_found
 
 UNSENT = frozenset(
     {"never", "didn't", "didnt", "did not", "haven't", "havent", "have not", "couldn't", "wasn't", "wasnt"}
@@ -48,9 +48,7 @@ def with_late(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     if toks.words.isdisjoint(LATE):
         return cues
     late = [*_unsent(cues, toks), *_forgotten(cues, toks), *_only_now(toks), *_ago(toks), *_missed(toks)]
-    inside = {k for cue in late for k in range(cue.start, cue.end)}
-    kept = [cue for cue in cues if inside.isdisjoint(range(cue.start, cue.end))]
-    return tuple(sorted([*kept, *late], key=lambda cue: cue.start)) if late else cues
+    return with_found(cues, late) if late else cues
 
 
 def _unsent(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.leads import BED_WORDS
-from .pipeline import Cue
+from .pipeline import Cue, in_order
 
 LOOKING = frozenset(
     {"checked", "checking", "looked", "looking", "check", "examined", "inspected", "assessed"}
@@ -47,7 +47,7 @@ def _left_out(
     of_look = (k for k in inside - told if word(toks, k).isalpha() and not _is_place(toks, k))
     found = [Cue("nothing", "", c.start, c.start + 1) for c in sought]
     found += [Cue("filler", "", k, k + 1) for k in of_look]
-    return tuple(sorted([*kept, *found], key=lambda c: c.start))
+    return in_order([*kept, *found])
 
 
 def _sought_end(toks: Toks, k: int) -> int:

@@ -23,7 +23,7 @@ from .patterns.measured import (
     UNITS,
 )
 from .patterns.numerals import ONES
-from .pipeline import Cue
+from .pipeline import Cue, in_order
 
 NAMES = frozenset(MOST) | DECIMAL | RATIO
 ALL = NAMES | PUPILS | BREATHED | DEVICES | {"svo", "scvo", "spo", "sao", "o"}
@@ -63,7 +63,7 @@ def measured(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     kept = [c for c in cues if inside.isdisjoint(range(c.start, c.end))]
     kept += [Cue("other", "", start, value) for start, value, _ in found if start < value]
     kept += [Cue(CLAIMED, "", value, end) for _, value, end in found]
-    return tuple(sorted(kept, key=lambda cue: cue.start))
+    return in_order(kept)
 
 
 def _measures(toks: Toks) -> Iterator[tuple[int, int, int]]:

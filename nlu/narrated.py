@@ -30,7 +30,7 @@ from .patterns.narrated import (
     THINGS,
     WHOSE,
 )
-from .pipeline import Cue
+from .pipeline import Cue, with_found
 
 SIDES = TUBE_NAMES | {"l", "r", "lt", "rt", "both"}
 LONE = frozenset({"pulled", "removed", "pulled at", "discontinued"})
@@ -46,8 +46,7 @@ def narrated(cues: tuple[Cue, ...], toks: Toks, labelled: Mapping[int, tuple[int
             continue
         found = list(rule(said))
         if found:
-            kept = [c for c in said.cues if not any(c.start < f.end and f.start < c.end for f in found)]
-            said = said._replace(cues=tuple(sorted([*kept, *found], key=lambda c: c.start)))
+            said = said._replace(cues=with_found(said.cues, found))
     return said.cues
 
 

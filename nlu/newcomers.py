@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from .clock import clocks
 from .neighbours import phrase_of
 from .numbers import Toks, is_digits, word
-from .pipeline import Cue
+from .pipeline import Cue, in_order
 
 FRESH = frozenset({"fresh"})
 NEW_ONES = frozenset({"new one", "a new one", "the new one"})
@@ -51,10 +51,10 @@ def with_newcomers(cues: tuple[Cue, ...], toks: Toks, *, voice: bool) -> tuple[C
     if "placed" in kinds:
         counts |= {k: k + 2 for k in range(len(toks)) if _is_size(k, toks)}
     if not counts:
-        return tuple(sorted(found, key=lambda cue: cue.start))
+        return in_order(found)
     found = [cue for cue in found if cue.start not in counts]
     found += [Cue("filler", "", k, end) for k, end in counts.items()]
-    return tuple(sorted(found, key=lambda cue: cue.start))
+    return in_order(found)
 
 
 def _of_operations(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:

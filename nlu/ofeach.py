@@ -8,7 +8,7 @@ from __future__ import annotations
 from .followers import DIALLED
 from .items import FINDINGS
 from .numbers import Toks, is_digits, word
-from .pipeline import Cue
+from .pipeline import Cue, in_order
 
 EACH = frozenset({"both", "either", "each", "all", "bilat", "bilaterally"})
 ALL = frozenset({"each", "all"})
@@ -40,7 +40,7 @@ def of_each(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     found = [c for c in cues if c.label in FOUND]
     said = [each for k in range(1, len(toks)) if (each := _each(k, toks)) and _is_behind(each, found, toks)]
     kept = [c for c in cues if not any(each.start <= c.start < each.end for each in said)]
-    return tuple(sorted([*kept, *said], key=lambda c: c.start))
+    return in_order([*kept, *said])
 
 
 def _with_dials(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
@@ -52,7 +52,7 @@ def _with_dials(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
         if not any(c.start == k + 2 and c.label in {"kind", "what"} for c in cues)
     ]
     kept = [c for c in cues if c.start not in {dial.start for dial in dials}]
-    return tuple(sorted([*kept, *dials], key=lambda c: c.start))
+    return in_order([*kept, *dials])
 
 
 def _is_of_line(k: int, toks: Toks) -> bool:

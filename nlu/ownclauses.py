@@ -55,6 +55,7 @@ from .somebody import (
     clauses,
     names_bed,
 )
+from .weighty import MEANWHILE
 
 _PLAIN = """
 filler word other okay bed plan neg no badunit claimed about span window levelat order nothing help since
@@ -87,7 +88,6 @@ GONE = frozenset(
     {"gone", "went", "left", "taken", "took", "moved", "came", "come", "returned", "transferred"}
 )
 LEFT = frozenset({"left", "lt", "l"})
-MEANWHILE = frozenset({"when", "while", "whilst"})
 """Behind these the time is that of the line too: "when i went in at 1100 the line was 275"."""
 LOOKED = frozenset({"look", "looked", "check", "checked"})
 HOURS = frozenset({"hour", "midnight", "midday", "noon"})

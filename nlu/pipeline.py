@@ -47,6 +47,21 @@ class Cue(NamedTuple):
     end: int
 
 
+def in_order(cues: Iterable[Cue]) -> tuple[Cue, ...]:
+    """These cues by where they start."""
+    return tuple(sorted(cues, key=lambda cue: cue.start))
+
+
+def overlaps(cue: Cue, others: Iterable[Cue]) -> bool:
+    """Whether a word of the cue is one of another's too."""
+    return any(cue.start < other.end and other.start < cue.end for other in others)
+
+
+def with_found(cues: Iterable[Cue], found: Sequence[Cue]) -> tuple[Cue, ...]:
+    """The cues with these in the place of all that they overlap."""
+    return in_order([*(cue for cue in cues if not overlaps(cue, found)), *found])
+
+
 class Read(NamedTuple):
     """The tokens of a message with repaired spelling, and its cues by where they start.
 

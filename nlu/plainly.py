@@ -16,9 +16,10 @@ from .numbers import Toks, glued, is_digits, starts_number, word
 from .patterns.asides import THINGS
 from .patterns.clockwords import HOUR_WORDS
 from .patterns.leads import LINES
+from .patterns.levels import VOLUMES
 from .patterns.numerals import HOMOPHONES
 from .patterns.places import PLACES
-from .pipeline import Cue
+from .pipeline import Cue, in_order
 
 BED_WORDS = frozenset({"bed", "room", "rm", "bay", "#"})
 BEFORE_BED = BED_WORDS | {
@@ -48,7 +49,6 @@ AT = frozenset({"at", "@"})
 TELLS = frozenset(
     {"is", "=", ":", "now", "says", "shows", "showing", "reads", "reading", "mark", "line", "level"}
 )
-UNITS = frozenset({"ml", "mls", "cc", "ccs", "l", "litre", "litres", "liter", "liters"})
 ENDS = frozenset({"", ".", ",", ";", "!", "-", "now", "everyone", "all", "folks", "guys", "team", "then"})
 STOPS = frozenset({",", ";", ".", "!", "?", "but", "and"})
 CANNOT = frozenset({"can't", "cant", "cannot", "couldn't", "couldnt", "unable to"})
@@ -116,7 +116,7 @@ def plainly(cues: tuple[Cue, ...], toks: Toks, labelled: Mapping[int, tuple[int,
         taken = {k for cue in found for k in range(cue.start, cue.end)}
         ends = {end for end, _ in labelled.values()}
         found += [c for c in _said(toks, ends) if c.start not in taken]
-    return tuple(sorted(found, key=lambda cue: cue.start))
+    return in_order(found)
 
 
 def _in_the_last(cues: list[Cue], toks: Toks) -> Iterator[Cue]:
@@ -125,7 +125,7 @@ def _in_the_last(cues: list[Cue], toks: Toks) -> Iterator[Cue]:
     for k in range(2, len(toks)):
         last = k + 1 + (word(toks, k + 1) == "the")
         over = word(toks, k) in {"in", "over", "within"} and word(toks, last) in LATELY
-        number = k - 1 - (word(toks, k - 1) in UNITS)
+        number = k - 1 - (word(toks, k - 1) in VOLUMES)
         counted = over and is_digits(toks, number) and number > 0 and word(toks, number - 1) not in NO_AMOUNT
         end = _length_end(toks, last + 1)
         if counted and end > last + 1 and not any(c.label in TELLING and c.end == number for c in cues):
@@ -314,6 +314,6 @@ def _is_told(toks: Toks, end: int) -> bool:
         return True  # "17 line is at 1215, read at 1855"
     if word(toks, led) in LINES:
         return not is_whole_clock(toks, k)  # "mark 1850 read at 1900": which is the line?
-    if word(toks, k + 1) in UNITS and (glued(toks, k + 1) or word(toks, k + 1) != "l"):
+    if word(toks, k + 1) in VOLUMES and (glued(toks, k + 1) or word(toks, k + 1) != "l"):
         return True
     return word(toks, k - 1) in TELLS and not is_whole_clock(toks, k)

@@ -13,9 +13,10 @@ from . import topics
 from .asking import OF_FINDINGS
 from .items import FINDINGS, Item, is_of_now
 from .numbers import word
+from .patterns.idle import AUXILIARY
 from .patterns.together import POLITE
 from .pipeline import Read
-from .whyasked import without_reasons
+from .whyasked import ASKS, without_reasons
 
 Pieces = tuple[Item, ...]
 ANSWERS = frozenset({"yes", "no", "choice"})
@@ -49,8 +50,7 @@ TOLD_OF_BED = frozenset({"is", "has", "looks", "s", "'s", "was", "keeps", "start
 NAMING = topics.SUMS | {"ask"}
 SETTLING = frozenset({"withdrawn", "corrected", "acknowledged", "help"})
 GOING_ON = frozenset({"is", "will", "do", "does", "did", "should", "much", "many", "i", "we"})
-ASKING = frozenset({"question", "ask", "mark_of_question"})
-NAMING_OR_ASKING = NAMING | ASKING
+NAMING_OR_ASKING = NAMING | ASKS
 OPENING = frozenset({"word", "repair", "okay", "reason", "closing"})
 WHY = frozenset(
     {"was", "were", "is", "it's", "its", "because", "bc", "since", "already", "twice", "double", "by"}
@@ -105,7 +105,7 @@ def _goes_on(rest: Pieces) -> bool:
 
 def _parts(items: Pieces, read: Read) -> Parts:
     asks = not NAMING_OR_ASKING.isdisjoint([i.value for i in items if i.role == "cue"])
-    if not asks and word(read.tokens, 0) not in topics.AUXILIARY:
+    if not asks and word(read.tokens, 0) not in AUXILIARY:
         return Parts(items)
     for k in _starts(items, read):
         head, rest = items[:k], items[k:]
@@ -199,14 +199,14 @@ def _settles(items: Pieces) -> bool:
 
 def _is_a_report(items: Pieces) -> bool:
     """Whether it tells something of a bed that it names, and asks nothing."""
-    asks = any(i.role == "cue" and i.value in ASKING for i in items)
+    asks = any(i.role == "cue" and i.value in ASKS for i in items)
     return not asks and _tells_of_its_bed(items)
 
 
 def _is_odd_report(items: Pieces, read: Read) -> bool:
     """ "what's due, bed 4 is bleeding": something that is not understood is told of it, and nothing asked."""
     bed = next((i for i in items if i.role == "bed" or i.label is not None), None)
-    asks = any(i.role == "cue" and i.value in ASKING for i in items)
+    asks = any(i.role == "cue" and i.value in ASKS for i in items)
     if bed is None or asks or bed not in items[:2]:
         return False
     verb = word(read.tokens, bed.end) in TOLD_OF_BED

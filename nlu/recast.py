@@ -30,8 +30,9 @@ from .numbers import Toks, is_digits, starts_number, word
 from .occasions import with_occasions
 from .ofeach import EACH, of_each
 from .patterns.leads import BED_WORDS
+from .patterns.levels import VOLUMES
 from .patterns.places import PLACES
-from .pipeline import Cue, Read, pipeline
+from .pipeline import Cue, Read, in_order, pipeline
 from .plainly import plainly
 from .rooms import bays
 from .signing import signed
@@ -39,7 +40,6 @@ from .tallies import tallies
 from .turnedaway import turned_away
 from .wall import without, written
 
-MILLILITRES = frozenset({"ml", "mls", "cc", "ccs", "l", "litre", "litres", "liter", "liters"})
 ENDING = frozenset({"exchanged", "removed", "placed"})
 """With these told, the last line is the final level of a canister."""
 FULL = frozenset({"was full", "it was full"})
@@ -123,7 +123,7 @@ def _where_beds_stand(cues: tuple[Cue, ...], stands: tuple[tuple[int, int], ...]
     inside = {k for start, end in stands for k in range(start, end)}
     kept = [cue for cue in cues if cue.start not in inside]
     kept += [Cue("filler", "", start, end) for start, end in stands]
-    return tuple(sorted(kept, key=lambda cue: cue.start))
+    return in_order(kept)
 
 
 def recast(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
@@ -159,7 +159,7 @@ def _with_changes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
             _is_behind_box(toks, k) or (olds and _is_changed_one(toks, k, olds, happened))
         ):
             kept = [c for c in cues if not c.start <= k < c.end]
-            return tuple(sorted([*kept, Cue("kind", "exchanged", k, k + 1)], key=lambda c: c.start))
+            return in_order([*kept, Cue("kind", "exchanged", k, k + 1)])
     return cues
 
 
@@ -263,7 +263,7 @@ def _is_told_before(cue: Cue, toks: Toks) -> bool:
     """ "1.1 L in bed 11's box at 1700": with a level in its clause, the at is of the time."""
     k = cue.start - 1
     while word(toks, k) and word(toks, k) not in STOPS:
-        if word(toks, k) in MILLILITRES and toks[k - 1].is_digits:
+        if word(toks, k) in VOLUMES and toks[k - 1].is_digits:
             return len(word(toks, cue.end)) == FULL_HOUR
         k -= 1
     return False

@@ -12,6 +12,7 @@ from .clock import clocks
 from .fractions import litres
 from .numbers import Toks, Value, numbers, starts_number, word
 from .patterns.leads import BED_WORDS, LINES
+from .patterns.levels import LITRES
 from .patterns.signing import (
     AFTER_YES,
     AGAIN,
@@ -26,10 +27,9 @@ from .patterns.signing import (
     UNITS,
 )
 from .patterns.smalltalk import NAMES
-from .pipeline import Cue
+from .pipeline import Cue, in_order
 
 STOPS = frozenset({",", ".", ":", "-", "!", ";"})
-LITRES = frozenset({"litre", "litres", "liter", "liters", "l"})
 LEVELS = frozenset({"level", "levelat"})
 ABOUT = frozenset({"about", "around", "roughly", "maybe", "just", "like"})
 RIGHTED = frozenset({"was", "not", "should", "instead", "wrong", "correct"})
@@ -57,7 +57,7 @@ def signed(cues: tuple[Cue, ...], toks: Toks, *, voice: bool) -> tuple[Cue, ...]
     taken = [*spans, *put]
     kept = [c for c in cues if not any(c.start < end and c.end > start for start, end in taken)]
     kept += [*(Cue("filler", "", *span) for span in spans), *(Cue("levelat", "", *span) for span in put)]
-    return tuple(sorted(kept, key=lambda cue: cue.start))
+    return in_order(kept)
 
 
 def _put_down(toks: Toks) -> list[tuple[int, int]]:

@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from .behind import READ_OFF
 from .items import AMOUNTS, Item
-from .neighbours import phrase_of
+from .neighbours import ARTICLES, phrase_of
 from .numbers import Toks, word
 from .rules import Rule
 
@@ -33,7 +33,6 @@ DENIED = frozenset({"sent", "said", "wrote", "typed", "entered", "charted", "rep
 LESSENING = frozenset({"minus", "less", "excluding", "plus", "including", "includes", "counting"})
 PARTS = frozenset(("and", "a", part) for part in ("half", "quarter", "third", "bit"))
 """ "one thousand and a half": of what?"""
-ARTICLES = frozenset({"the", "his", "her", "a", "their"})
 
 
 def _unrecorded(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:

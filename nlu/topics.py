@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from .items import Item, is_of_now
 from .numbers import word
+from .patterns.idle import AUXILIARY
 from .patterns.leads import BED_WORDS
 from .patterns.together import ASKING, LONE_AGAIN, POLITE, TOGETHER
 from .pipeline import Cue, Read, pipeline
@@ -33,7 +34,6 @@ OF_SUMS = frozenset({"how", "how's", "hows", "did", "has"})
 LAST_NIGHT = ("last", "night")
 HOW_MUCH = 2
 """Words of "how much" and no more."""
-AUXILIARY = frozenset({"is", "are", "was", "were", "does", "did", "do", "has", "have", "am"})
 OPENING = AUXILIARY | ASKING
 ALOUD = frozenset({"what", "what's", "whats", "how", "how's", "hows", "which", "who", "when"})
 STOPS = frozenset({",", ";", ".", "!", "?", "and", "&", "-"})

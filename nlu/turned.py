@@ -12,6 +12,7 @@ from itertools import pairwise, takewhile
 from .items import AMOUNTS, Item
 from .numbers import Toks, word
 from .patterns.leads import BED_WORDS
+from .patterns.levels import LITRES
 from .patterns.numerals import ONES
 from .roles import is_event
 from .rules import Rule
@@ -24,7 +25,6 @@ MOST_ON = 300
 OLDEST = 105
 """Years: so old a patient may be."""
 OF_SEVERAL = frozenset({"old", "new", "other", "last", "first", "second", "next", "previous", "another"})
-LITRES = frozenset({"l", "litre", "litres", "liter", "liters"})
 UNSAID = frozenset({"something", "somethin", "summat", "odd", "change", "some", "counting", "whatever"})
 """Behind a number these stand for the rest of it."""
 ONE = frozenset({"1", "one"})

@@ -14,6 +14,7 @@ from .items import FINDINGS, Item, is_of_now
 from .numbers import word
 from .patterns.asides import RELATIVES, STAFF
 from .pipeline import Read
+from .roles import EVENTS
 from .rules import there
 
 Pieces = tuple[Item, ...]
@@ -67,7 +68,6 @@ TELLING = FINDINGS | {
     "since",
 }
 NUMBERS = frozenset({"num", "bed", "tube", "bad", "alt", "check", "claimed", "denied"})
-EVENTS = frozenset({"exchanged", "removed", "placed", "away", "back", "left", "moved"})
 
 
 def without_reasons(items: Pieces, read: Read) -> Pieces:

@@ -7,7 +7,7 @@ in it. Called by `leaks`.
 from __future__ import annotations
 
 from .numbers import Toks, glued, is_digits, word
-from .pipeline import Cue
+from .pipeline import Cue, in_order
 
 TIDAL = frozenset(
     {"swing", "swinging", "swings", "tidal", "tidaling", "tidalling", "oscillation", "fluctuation"}
@@ -28,7 +28,7 @@ def with_signs_in_a_row(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
         return cues
     start, end = row[0][0].start, row[-1][0].end
     kept = [c for c in cues if c.end <= start or c.start >= end]
-    return tuple(sorted([*kept, *(cue for cue, _ in row)], key=lambda cue: cue.start))
+    return in_order([*kept, *(cue for cue, _ in row)])
 
 
 def _is_bubble(cue: Cue, toks: Toks) -> bool:

@@ -179,3 +179,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
     ),
 }
 # fmt: on
+
+LITRES = frozenset({"l", "litre", "litres", "liter", "liters"})
+VOLUMES = frozenset({"ml", "mls", "cc", "ccs"}) | LITRES
+"""Units as they are mostly typed."""
