@@ -9,6 +9,7 @@ from collections.abc import Iterator
 
 from .claims import CLAIMED
 from .numbers import Toks, glued, is_digits, numbers, starts_number, word
+from .patterns.levels import LITRES
 from .patterns.measured import (
     BREATHED,
     DECIMAL,
@@ -44,7 +45,7 @@ OF_TWO_WORDS = {
 """Names as they are spoken."""
 SCORED = frozenset({"10", "ten"})
 STOPS = frozenset({";", ".", "!"})
-LITRES = frozenset({"l", "litre", "litres", "liter", "liters", "lpm"})
+PER_MINUTE = LITRES | {"lpm"}
 NEAR = 6
 """Words and signs between sats and the oxygen of the same breath."""
 OF_NAME = frozenset({"blood", "serum", "plasma"})
@@ -139,7 +140,7 @@ def _said(toks: Toks, k: int, name: str) -> int:
 
 def _with_litres(toks: Toks, k: int) -> int:
     """Where "on two litres" ends behind sats; the same place where no oxygen is told."""
-    told = [n for n in numbers(toks, k + 1) if word(toks, n.end) in LITRES and n.value <= MOST_OXYGEN]
+    told = [n for n in numbers(toks, k + 1) if word(toks, n.end) in PER_MINUTE and n.value <= MOST_OXYGEN]
     return told[0].end + 1 if told and word(toks, k) == "on" else k
 
 
@@ -147,7 +148,7 @@ def _spoken(toks: Toks, k: int, name: str) -> int:
     """The end of the longest number that begins here, where its name can have that value; or 0."""
     end = max((n.end for n in numbers(toks, k)), default=0)
     values = [n.value for n in numbers(toks, k) if n.end == end]
-    whole = word(toks, end) not in HALVES | LITRES and word(toks, end) not in {":", "/"}
+    whole = word(toks, end) not in HALVES | PER_MINUTE and word(toks, end) not in {":", "/"}
     tenth = name in {"temp", "temperature"} and word(toks, end) in ONES and not starts_number(toks, end + 1)
     end += tenth  # "thirty eight one"
     return end if whole and any(LEAST.get(name, 0) <= v <= MOST.get(name, -1) for v in values) else 0
@@ -156,7 +157,7 @@ def _spoken(toks: Toks, k: int, name: str) -> int:
 def _oxygen(toks: Toks, k: int) -> int:
     """The end of "2L" behind sats and of "2 L nc", or 0; behind a comma "2L 340" is of a left tube."""
     end = k + 1
-    if word(toks, end) not in LITRES or int(word(toks, k)) > MOST_OXYGEN:
+    if word(toks, end) not in PER_MINUTE or int(word(toks, k)) > MOST_OXYGEN:
         return 0
     end += 1 + (word(toks, end + 1) in {"/", "per"}) * 2
     if word(toks, end) in DEVICES:

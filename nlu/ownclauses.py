@@ -15,7 +15,6 @@ from typing import NamedTuple
 
 from .again import Again, Span
 from .clock import clocks
-from .measured import measured
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.leads import BED_WORDS, LINES
 from .patterns.numerals import FRACTIONS, NUMERALS
@@ -154,7 +153,7 @@ class _Finding:
     def __init__(self, again: Again, timed: Container[int]) -> None:
         self.toks, self.voice = again.toks, again.ward.voice
         read = with_cues(again.read, again.ward.index)
-        self.cues = measured(read.cues, self.toks)
+        self.cues = read.cues
         self.claimed = {k for c in self.cues if c.label == "claimed" for k in range(c.start, c.end)}
         self.claimed |= {k for k in range(len(self.toks)) if k in timed}
         self.clauses = clauses(again, self.claimed, read.labelled)
