@@ -98,7 +98,7 @@ def _person(toks: Toks, i: int, written: Mapping[int, tuple[int, str]]) -> int:
 
 def _joins(toks: Toks, start: int, end: int) -> bool:
     """Whether any event has the words around the stretch side by side: else none reaches over it."""
-    return (word(toks, start - 1), word(toks, end)) in pipeline().joints
+    return (word(toks, start - 1), word(toks, end)) in pipeline().book.joints
 
 
 def _placed_drain(cue: Cue, toks: Sequence[Token]) -> Cue:

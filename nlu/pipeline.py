@@ -6,12 +6,10 @@ number "#"), so the string store never grows: threads need neither lock nor memo
 
 from __future__ import annotations
 
-import re
-from collections.abc import Iterable, Iterator, Mapping, Sequence
-from functools import cache, lru_cache
-from itertools import chain, pairwise, product
+from collections.abc import Iterable, Mapping, Sequence
+from functools import lru_cache
 from types import MappingProxyType
-from typing import NamedTuple, TypeAlias, cast
+from typing import NamedTuple, cast
 
 import spacy
 from spacy.lang.en import English
@@ -19,8 +17,9 @@ from spacy.matcher import PhraseMatcher
 from spacy.tokens import Doc
 
 from . import heard, sentences, shortened, spelling, trade
-from .patterns import clockwords, cues, other, queries
+from .patterns import clockwords
 from .patterns.numerals import HOMOPHONES, NUMERALS, ONES, TENS
+from .phrasebook import PhraseBook, phrases
 from .tokens import Token, Words, cut, folded, tokens, without_dots, without_possessive
 
 UNKNOWN = "?unknown"
@@ -33,9 +32,6 @@ DRAWN = frozenset({"record", "log", "enter", "chart", "draw", "drew", "mark", "m
 LABELLED = frozenset({"bed", "room", "rm", "bay"})
 TUBES = frozenset({"tube", "drain"})
 BEFORE_ONE = TENS.keys() | LABELLED
-_CHOICE = re.compile(r"\(([^()]*)\)")
-_STRETCH = re.compile(r"(?:\([^()]*\)|[^\s()])+")
-_Choice: TypeAlias = tuple[tuple[str, ...], ...]
 
 
 class Cue(NamedTuple):
@@ -97,40 +93,17 @@ class Pipeline:
     """Tokenizer and matcher, ready."""
 
     def __init__(self) -> None:
-        said = {label: [stretches(pattern) for pattern in told] for label, told in dict(phrases()).items()}
-        choices = {each for told in said.values() for pattern in told for each in pattern}
-        vocabulary = frozenset(w for choice in choices for words in choice for w in words) | _plain_words()
+        self.book = PhraseBook()
+        vocabulary = self.book.words | _plain_words()
         # What `spacy.blank("en")` makes, without its own tokenizer, whose many exceptions nobody asks about.
         self.nlp = English(create_tokenizer=lambda nlp: WardTokenizer(nlp.vocab, vocabulary))
         self.tokenizer = cast("WardTokenizer", self.nlp.tokenizer)
         self.matcher = PhraseMatcher(self.nlp.vocab, attr="ORTH")
         self.speller = spelling.Speller(vocabulary)
-        self.joints = frozenset(
-            pair for label in told_around(said) for pattern in said[label] for pair in side_by_side(pattern)
-        )
-        """Each two words that stand side by side in some phrase of an event."""
-        self._add(said, choices)
-
-    def _add(self, said: Mapping[str, Iterable[tuple[_Choice, ...]]], choices: Iterable[_Choice]) -> None:
-        """Each phrase under the first label that has it. They are added as the hashes of their words, as the
-        matcher itself keeps them: to make a document of each would take most of a start."""
         strings = self.nlp.vocab.strings
-        keys = {word: strings.add(word) for word in self.tokenizer.words}
-        hashed = {each: [tuple(keys[word] for word in words) for words in each] for each in choices}
-        first: dict[tuple[int, ...], str] = {}
-        for label, told in said.items():
-            for pattern in told:
-                for chosen in product(*(hashed[each] for each in pattern)):
-                    first.setdefault(tuple(chain.from_iterable(chosen)), label)
-        of_label: dict[str, list[tuple[int, ...]]] = {}
-        for phrase, label in first.items():
-            if phrase:
-                of_label.setdefault(label, []).append(phrase)
-        self.labels: dict[int, tuple[str, str]] = {}
-        for label, phrases in of_label.items():
-            self.matcher.add(label, cast("list[Doc]", phrases))
-            name, _, value = label.partition(":")
-            self.labels[strings[label]] = (name, value)
+        for word in vocabulary:
+            strings.add(word)
+        self.labels = {strings.add(label): _named(label) for label, _ in phrases()}
 
     def read(self, text: str, *, voice: bool = False) -> Read:
         """The tokens and cues of a message."""
@@ -144,6 +117,7 @@ class Pipeline:
 
     def cues(self, toks: Sequence[Token]) -> tuple[Cue, ...]:
         """The cue phrases of tokens, the longest at each place, in order, without overlaps."""
+        self.book.write_out([token.text for token in toks], self.matcher, self.nlp.vocab.strings)
         matches = self.matcher(self.tokenizer.doc(toks))
         found = [m for m in matches if toks[m[1]].text not in ONES or not _ends_a_number(toks, m[1])]
         found.sort(key=lambda m: (m[1], -m[2]))
@@ -226,49 +200,10 @@ def _is_out_of_a_bed(toks: Sequence[Token], start: int, end: int) -> bool:
     return named and end < len(toks) and (toks[end].is_digits or toks[end].text in NUMERALS)
 
 
-def stretches(pattern: str) -> tuple[_Choice, ...]:
-    """What can stand in each stretch of a pattern between two spaces that no choice is part of: no token
-    reaches over one."""
-    return tuple(map(_choice, _STRETCH.findall(pattern)))
-
-
-@cache
-def _choice(stretch: str) -> _Choice:
-    """The tokens of each form that a stretch has, in order."""
-    parts = _CHOICE.split(stretch)
-    options = [part.split("|") if k % 2 else [part] for k, part in enumerate(parts)]
-    forms = ("".join(chosen) for chosen in product(*options))
-    return tuple(tuple(token.text for token in tokens(form)) for form in forms)
-
-
-def told_around(labels: Iterable[str]) -> Iterator[str]:
-    """The labels of what may be told around a bed or the name of a tube: "changed bed 12 chamber"."""
-    return (label for label in labels if label.partition(":")[0] in {"what", "kind"})
-
-
-def side_by_side(pattern: Iterable[_Choice]) -> Iterator[tuple[str, str]]:
-    """Each two words that stand side by side in some form of a pattern."""
-    before: set[str] = set()
-    for stretch in pattern:
-        said = [form for form in stretch if form]
-        yield from product(before, {form[0] for form in said})
-        yield from (pair for form in said for pair in pairwise(form))
-        before = {form[-1] for form in said} | (before if len(said) < len(stretch) else set())
-
-
-def phrases() -> Iterator[tuple[str, tuple[str, ...]]]:
-    """Every pattern of every cue, by its label."""
-    for table in (
-        cues.CHECKS,
-        cues.INCIDENTS,
-        cues.LEVELS,
-        cues.PLACES,
-        other.OTHER,
-        cues.EVENTS,
-        cues.ANSWERS,
-        queries.QUERIES,
-    ):
-        yield from table.items()
+def _named(label: str) -> tuple[str, str]:
+    """The name and the value that a label has: "kind:exchanged"."""
+    name, _, value = label.partition(":")
+    return name, value
 
 
 def _plain_words() -> frozenset[str]:

@@ -8,7 +8,7 @@ from math import prod
 
 import pytest
 
-from nlu.pipeline import phrases, stretches
+from nlu.phrasebook import phrases, stretches
 from nlu.tokens import tokens
 
 GROUP = re.compile(r"\(([^()]*)\)")

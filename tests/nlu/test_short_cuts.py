@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import random
 from collections.abc import Iterable, Iterator
+from concurrent.futures import ThreadPoolExecutor
 from datetime import UTC, date, datetime, time, timedelta
 from itertools import chain, pairwise, product
 from zoneinfo import ZoneInfo
@@ -26,7 +27,8 @@ from nlu.leftovers import leftovers
 from nlu.lengths import length
 from nlu.measures import measured
 from nlu.moments import BARE_REACH, LIST_REACH, REACH, SKEW, Moment, moment
-from nlu.pipeline import phrases, pipeline, stretches
+from nlu.phrasebook import phrases, stretches
+from nlu.pipeline import Pipeline, pipeline
 from nlu.recast import with_cues
 from nlu.roles import assignments
 from nlu.scope import scoped
@@ -189,7 +191,7 @@ def test_no_event_is_told_around_a_bed_unless_its_words_stand_side_by_side_in_a_
         if label.partition(":")[0] in {"what", "kind"}:
             for pattern in patterns:
                 for said in product(*stretches(pattern)):
-                    assert READER.joints.issuperset(pairwise(chain.from_iterable(said)))
+                    assert READER.book.joints.issuperset(pairwise(chain.from_iterable(said)))
 
 
 @pytest.mark.parametrize("name", ["corpus_typed", "corpus_dictated"])
@@ -262,3 +264,11 @@ def test_a_reading_that_is_judged_no_further_could_not_have_stood(monkeypatch: p
     near = [parse(text, arrived=ARRIVED, beds=BEDS, channel=channel) for text, channel in asked]
     monkeypatch.setattr("nlu.verdict._least", lambda each: each.rank[0] if isinstance(each, Reading) else 0)
     assert [parse(text, arrived=ARRIVED, beds=BEDS, channel=channel) for text, channel in asked] == near
+
+
+def test_a_phrase_is_found_by_whoever_says_its_first_word_first() -> None:
+    """What one thread has the matcher learn while others look is learnt once, and whole."""
+    fresh, texts = Pipeline(), [case.line["text"] for case in cases("corpus_typed")][:200]
+    with ThreadPoolExecutor(8) as pool:
+        found = list(pool.map(fresh.read, [*texts, *reversed(texts)]))
+    assert found == [READER.read(text) for text in (*texts, *reversed(texts))]
