@@ -208,6 +208,7 @@ def test_an_altered_entry_is_not_restored(tmp_path: Path, backup: list[str]) -> 
         (b'{"schema":"0003"}\n', "the file ends too early"),
         (b'{"schema":"0009"}\n', "line 1: is a backup of step 0009, and this program knows 0002 and 0003"),
     ],
+    ids=["packed", "not UTF-8", "a database", "nothing", "nested", "cut", "of another step"],
 )  # fmt: skip
 def test_a_file_that_is_no_backup_is_told_as_that_and_nothing_is_written(
     tmp_path: Path, found: bytes, said: str
