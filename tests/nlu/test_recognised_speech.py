@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections import Counter
+from functools import cache
 
-from tests.nlu.recognised import sentences
+from tests.nlu.recognised import Heard, sentences
 
 UNHEARD = {
     "152 mL": "one point two litres, written as a whole and likely number with a unit",
@@ -23,17 +24,21 @@ UNHEARD = {
 }
 """Pieces of sentences with an error that no reader could see; those are for the reply that reads back."""
 
-FOUND = [(each, each.verdict()) for each in sentences()]
+
+@cache
+def found() -> tuple[tuple[Heard, str], ...]:
+    """Each sentence with how the reader stands to it."""
+    return tuple((each, each.verdict()) for each in sentences())
 
 
 def test_only_errors_that_no_word_shows_are_read_wrongly() -> None:
-    wrong = [each.heard for each, found in FOUND if found == "wrong"]
+    wrong = [each.heard for each, verdict in found() if verdict == "wrong"]
 
     assert [heard for heard in wrong if not any(piece in heard for piece in UNHEARD)] == []
     assert len(wrong) <= 19
 
 
 def test_most_of_what_a_careful_human_could_read_is_read() -> None:
-    counts = Counter(found for _, found in FOUND)
+    counts = Counter(verdict for _, verdict in found())
 
     assert counts["exact"] >= 450, counts
