@@ -121,7 +121,8 @@ class Postgres:
         psutil.wait_procs(self._dead)  # while nobody has collected them they pass for alive
         self.cluster.ensure_pgdata_inited()  # pytest may have closed the folders above it again
         while True:
-            with suppress(SubprocessError):  # it has 10 s there, which a busy machine may need
+            # It has 10 s there, which a busy machine may need; asked again, not ready yet is an error too.
+            with suppress(SubprocessError, AssertionError):
                 self.cluster.ensure_postgres_running()
                 return
             time.sleep(1)
