@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import shutil
 import warnings
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -39,11 +40,12 @@ def postgres_cluster(folder: Path) -> Iterator[Any]:
             if on_ci():
                 raise
             pytest.skip("no PostgreSQL can be installed here")
-        server = get_server(folder, cleanup_mode="delete")
+        server = get_server(folder, cleanup_mode="stop")
     try:
         yield server
     finally:
         server.cleanup()
+        shutil.rmtree(folder)  # `cleanup` would do so under a lock that all other servers here wait for
 
 
 def new_database(server: str, like: str | None = None) -> str:
