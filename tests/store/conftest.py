@@ -6,15 +6,21 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from sqlalchemy import create_engine, text
 
 from bot.store import Store, open_store
-from tests.databases import new_database, postgres_server
+from tests.databases import new_database, postgres_server, with_driver
 
 
 @pytest.fixture(scope="session")
 def postgres(tmp_path_factory: pytest.TempPathFactory) -> Iterator[str]:
-    """A PostgreSQL for the session."""
+    """A PostgreSQL for the session. It syncs nothing: what is here is deleted, and no test cuts the power."""
     with postgres_server(tmp_path_factory.mktemp("pg")) as url:
+        engine = create_engine(with_driver(url), isolation_level="AUTOCOMMIT")
+        with engine.connect() as connection:
+            connection.execute(text("ALTER SYSTEM SET fsync = off"))
+            connection.execute(text("SELECT pg_reload_conf()"))
+        engine.dispose()
         yield url
 
 
