@@ -33,7 +33,7 @@ INSTALLED = (
     ".venv/bin/pip install -e '.[postgres]'",
 )
 COLLECTED = (
-    ".venv/bin/pytest",
+    ".venv/bin/pytest -n auto",
     ".venv/bin/pytest tests/transcripts",
     ".venv/bin/pytest --cov",
     ".venv/bin/pytest tests/transcripts tests/test_documents.py --write",
