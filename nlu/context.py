@@ -76,6 +76,7 @@ WHICH = frozenset({"the", "my", "that"})
 FOUND = frozenset({"leak", "tidal", "seal"})
 BELOW = frozenset({"-", "minus", "negative"})
 """Without one of these no number is below nothing."""
+CENTIMETRES = "cm"
 SWITCHED = frozenset({"suction_on", "suction_off"})
 
 
@@ -138,16 +139,17 @@ def _is_some_one(item: Item, toks: Toks) -> bool:
 
 
 def _below_nothing(items: list[Item], toks: Toks) -> list[Item]:
-    """ "seal 2, -20, no leak": beside what was found, a pressure below nothing is the suction."""
+    """ "seal 2, -20, no leak", "-20 cmH2O": below nothing is suction, beside a finding or by its unit."""
     if toks.words.isdisjoint(BELOW):
         return items
-    found = any(i.value in FOUND if i.role == "cue" else i.lead == "seal" for i in items)
-    if not found or any(i.lead == "suction" or i.value == "suction" or i.name in SWITCHED for i in items):
+    found = any(i.value in FOUND if i.role == "cue" else i.lead in {"seal", "wall"} for i in items)
+    units = {"", CENTIMETRES} if found else {CENTIMETRES}
+    if any(i.lead == "suction" or i.value == "suction" or i.name in SWITCHED for i in items):
         return items
     sucked = [i.role == "num" and i.negative and i.amount in DIALLED and i.lead in {"", "at"} for i in items]
     return [
         i._replace(lead="suction", label=None)
-        if s and not i.unit and word(toks, i.end) not in COMPARED
+        if s and i.unit in units and word(toks, i.end) not in COMPARED
         else i
         for i, s in zip(items, sucked, strict=True)
     ]

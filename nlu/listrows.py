@@ -19,8 +19,11 @@ APART = frozenset({",", ";", "/", "|", "and", "&", "+", ".", "then", "\\", "plus
 """Between two rows."""
 NUMERIC = frozenset({".", ","})
 """Within one number."""
+SPACED = frozenset({"-", "~"})
+"""So do these with a blank on either side, where no such sign parts a bed from its line."""
 WITHIN = frozenset({":", "-", "=", ">", "."})
 """Between a bed and its line."""
+MINUTE_DIGITS = 2
 NEAR = 5
 """Words and signs at most between a bed and its line."""
 UNITS = frozenset(
@@ -28,6 +31,7 @@ UNITS = frozenset(
     | {"%", "kg", "cm", "mmhg", "mg", "mcg", "am", "pm", "x", "out", "of", "more", "to", "days", "day"}
 )
 """Behind a number these say that it is no bed."""
+VOLUME = frozenset({"ml", "mls", "cc"})
 OTHERS = LEANING - {"all", "each", "both", "again", "check", "these", "that", "those"}
 TUBES = SIDES | {"med", "meds", "m", "ant", "post", "anterior", "posterior", "base", "apex", "upper", "lower"}
 HEDGES = frozenset({"think", "sure", "or", "maybe"})
@@ -35,7 +39,8 @@ HEDGES = frozenset({"think", "sure", "or", "maybe"})
 
 
 class Row(NamedTuple):
-    """The words of one row: its bed ends at `label_end`, the sign behind that at `line`."""
+    """The words of one row: its bed ends at `label_end`, the sign behind that at `line`; none where the unit
+    has no such bed."""
 
     start: int
     label_end: int
@@ -82,10 +87,20 @@ def rows_of(again: Again) -> tuple[Row, ...]:
     found: list[Row] = []
     for k in range(len(toks)):
         row = _row(toks, k, index, labelled) if _may_begin(toks, k, found, voice=again.ward.voice) else None
-        if row is not None and (_is_parted(toks, k) or not found or _goes_on(toks, found[-1], row)):
+        if row is None and found and _is_parted(toks, k):
+            row = _of_no_bed(toks, k, found[-1])
+        if row is not None and (not found or _is_parted(toks, k) or _is_next(toks, k, found[-1], row)):
             found.append(row)
+    if len(found) > 1 and _is_clock(toks, found[0]) and not _is_clock(toks, found[1]):
+        del found[0]  # "19:00 - 4: 205; 5: 340"
     ends = [row.start for row in found[1:]] + [len(toks)]
     return tuple(row._replace(end=_end(toks, row, end)) for row, end in zip(found, ends, strict=False))
+
+
+def _is_clock(toks: Toks, row: Row) -> bool:
+    """Whether a bed and its line may be an hour and minutes."""
+    joined = row.sign == ":" and is_inside_number(toks, row.label_end)
+    return joined and word(toks, row.start) not in BED_WORDS and len(word(toks, row.line)) == MINUTE_DIGITS
 
 
 def _may_begin(toks: Toks, k: int, found: Sequence[Row], *, voice: bool) -> bool:
@@ -105,6 +120,15 @@ def _begins_chain(toks: Toks, k: int) -> bool:
     """ "204/1050/1000  211/340/1000": with slashes all through a row, a blank ends it."""
     chains = word(toks, k - 2) == word(toks, k - 4) == word(toks, k + 1) == word(toks, k + 3) == "/"
     return chains and is_digits(toks, k - 1) and not glued(toks, k)
+
+
+def _is_next(toks: Toks, k: int, last: Row, row: Row) -> bool:
+    """ "12 L 0, R 365 - 31 430 - 36 890", "33 - 505 34 - 1115": whether the next row begins there."""
+    spaced = word(toks, k - 1) in SPACED and not (glued(toks, k - 1) or glued(toks, k))
+    lined = any(is_digits(toks, j) for j in range(last.line, k - 1))
+    if spaced and lined and not (last.sign or row.sign) and word(toks, last.line) not in APART:
+        return True
+    return _goes_on(toks, last, row)
 
 
 def _goes_on(toks: Toks, last: Row, row: Row) -> bool:
@@ -134,6 +158,15 @@ def _row(toks: Toks, k: int, index: Mapping[str, str], labelled: Labelled) -> Ro
     return Row(start, end, line, end, bed, sign, beside and word(toks, line + 1) not in UNITS)
 
 
+def _of_no_bed(toks: Toks, k: int, last: Row) -> Row | None:
+    """ "4: 205; 5: 340; 41: 100": told as the row before, of a bed that the unit has not."""
+    line, sign = _signed(toks, k + 1)
+    alike = bool(sign) and sign == last.sign and is_digits(toks, k) and is_digits(toks, line)
+    ends = word(toks, line + 1 + (word(toks, line + 1) in VOLUME)) in APART | {""}
+    inside = is_inside_number(toks, k + 1) or k <= last.line
+    return Row(k, k + 1, line, line, "", sign, beside=False) if alike and ends and not inside else None
+
+
 def _label(toks: Toks, k: int, index: Mapping[str, str], labelled: Labelled) -> tuple[int, str]:
     """Where the label at a place ends, and the label; an empty one where none is there."""
     if k in labelled:
@@ -157,7 +190,7 @@ def _signed(toks: Toks, k: int) -> tuple[int, str]:
 def _end(toks: Toks, row: Row, end: int) -> int:
     """Where a row ends without the stops behind it; a dash behind a word may be a minus: "3 440 leak-"."""
     while end > row.line and (
-        word(toks, end - 1) in APART or (word(toks, end - 1) == "-" and is_digits(toks, end - 2))
+        word(toks, end - 1) in APART or (word(toks, end - 1) in SPACED and is_digits(toks, end - 2))
     ):
         end -= 1
     return end

@@ -49,6 +49,16 @@ class Shared(NamedTuple):
     behind: int
     every: bool = False
     """Whether it is said to be of all."""
+    kept: tuple[Span, ...] = ()
+    """Words beside it that are said of each row: "eos 1900: 2 110, 5 130"."""
+
+    def beside(self, start: int, end: int) -> Iterator[Span]:
+        """What stands between two places without the words that are kept."""
+        for kept, behind in self.kept:
+            if start <= kept < end:
+                yield start, kept
+                start = behind
+        yield start, end
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,8 +101,8 @@ class Times:
         """What stands before and behind a row and is not of it, the "all" of the time among it."""
         first = self.rows[0].start
         if self.head is not None:
-            yield 0, first if self.is_own(row) else self.head.time
-            yield self.head.end, first
+            yield from self.head.beside(0, first if self.is_own(row) else self.head.time)
+            yield from self.head.beside(self.head.end, first)
         yield row.label_end, self._line(row)
         trail = self.trail if self._has_trail(row) else None
         if trail is not None and row.start == self.holder:
@@ -198,12 +208,12 @@ def _behind(toks: Toks, row: Row) -> Shared | None:
 def _before(again: Again, first: int) -> Shared | None:
     """The time of all before the first row, where nothing else is told there."""
     toks = again.toks
-    if any(cue.start < first and cue.label == "closing" for cue in again.cues):
-        return None
+    closing = tuple((c.start, c.end) for c in again.cues if c.start < first and c.label == "closing")
     found = ((k, end) for k in range(first) for end, _ in clocks(toks, k) if end <= first)
     time, end = max(found, key=lambda span: span[1] - span[0], default=(0, 0))
-    beside = {word(toks, k) for k in range(first) if not time <= k < end}
-    return Shared(0, time, end, first) if beside <= HEADING else None
+    kept = {k for span in (*closing, (time, end)) for k in range(*span)}
+    beside = {word(toks, k) for k in range(first) if k not in kept}
+    return Shared(0, time, end, first, kept=closing) if beside <= HEADING else None
 
 
 def _lead(toks: Toks, k: int) -> tuple[int, bool]:

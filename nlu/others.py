@@ -18,6 +18,8 @@ SHORT_PLACES = {
 }
 """Short names of places, each with those of which one must be said too: "ant 870 post 340"."""
 LEADING = frozenset({":", "=", "is", "was", "line", "mark", "level"})
+FIELD_SIGNS = frozenset({",", ";", "/", "|", "-", ""})
+"""Between two of these, or at the end, a word is a field of its own: "4B, med, 450"."""
 MED_TUBES = frozenset({"tube", "tubes", "drain", "drains", "ct", "chest"})
 
 
@@ -41,12 +43,18 @@ def _numbered(toks: Toks, i: int, way: Way) -> Item | None:
 
 
 def _is_of_drain(toks: Toks, i: int, way: Way) -> bool:
-    """ "L 340 med 85", "10 med: 225": behind another tube or right behind the bed, and before its line."""
+    """ "L 340 med 85", "10 med: 225", "4B, 1850, med, 450": behind another tube, the bed or a number, and
+    before its line or a field of its own."""
+    before = i
+    while before and word(toks, before - 1) in FIELD_SIGNS | LEADING:
+        before -= 1
+    last = next((item for item in reversed(way.items) if item.role != "sep"), None)
+    behind = last is not None and last.end == before and (last.role in {"bed", "time", "num"})
+    if before < i and behind and word(toks, i + 1) in FIELD_SIGNS:
+        return True
     if not starts_number(toks, i + 1 + (word(toks, i + 1) in LEADING)):
         return False
-    last = way.items[-1] if way.items else None
-    of_bed = last is not None and last.end == i and (last.role == "bed" or last.label is not None)
-    return of_bed or any(item.role == "tube" for item in way.items)
+    return behind or any(item.role == "tube" for item in way.items)
 
 
 def other_word(toks: Toks, i: int, way: Way, *, voice: bool) -> tuple[int, Way]:

@@ -14,6 +14,7 @@ from .again import Again
 from .listed import VOLUMES
 from .listrows import Row, is_doubtful, may_go_on, rows_of
 from .listtimes import Times, times_of
+from .numbers import word
 from .statements import Answered, Asked, Corrected, Drained, Mark, Moved, Statement, Unclear, Withdrawn
 from .telegram import told_in_fields
 from .verdict import Outcome
@@ -58,6 +59,9 @@ def _may_be_lines(told: Outcome) -> bool:
 
 def _of_row(again: Again, row: Row, times: Times) -> Outcome:
     """What one row says of its own bed, or what is asked of it."""
+    if not row.bed:
+        text = again.said(row.start, row.end)
+        return (Unclear(slot="bed", text=text, statement=Mark(level_ml=int(word(again.toks, row.line)))),)
     outcome = again.outcome_without(*times.spans_beside(row), at=times.time_of(row))
     if times.is_own(row) and any(isinstance(said, Unclear) for said in outcome):
         outcome = told_in_fields(again, row, row.start, row.end) or outcome

@@ -16,6 +16,7 @@ HAPPENED = frozenset(
     | {"swapped", "now", "it's", "its", "is", "was", "got", "landed", "split", "disconnected", "gone"}
 )
 """Before what happened an "n" is no no."""
+SIDES = frozenset({"l", "r", "lt", "rt", "left", "right"})
 SHORT = frozenset({"sl", "mod", "sm", "lg", "cont", "int", "intermit", "interm", "approx", "temp", "occ"})
 LABEL_DIGITS = 2
 FULL_HOUR = 4
@@ -54,6 +55,8 @@ def plain(toks: Sequence[Token]) -> Sequence[Token]:
     if "s" in said:
         toks = [t._replace(text="suction") if _is_suction(toks, k) else t for k, t in enumerate(toks)]
         toks = list(_without_plurals(toks))
+    if "pl" in said:
+        toks = [t._replace(text="pleural") if _is_of_side(toks, k) else t for k, t in enumerate(toks)]
     if "int" in said:
         toks = [t._replace(text="intermittent") if _is_how(toks, k) else t for k, t in enumerate(toks)]
     if not said.isdisjoint(SHOULD_HAVE) or {"should", "of"} <= said:
@@ -91,6 +94,11 @@ def _is_suction(toks: Sequence[Token], k: int) -> bool:
     value = k + 1 + (field and toks[k + 1].text == "-")
     set_to = field and value < len(toks) and toks[value].text in DIALLED
     return set_to and (value + 1 == len(toks) or not toks[value + 1].is_digits)
+
+
+def _is_of_side(toks: Sequence[Token], k: int) -> bool:
+    """ "L pl 85": right behind a side it is the pleural tube; alone it is please."""
+    return toks[k].text == "pl" and k > 0 and toks[k - 1].text in SIDES
 
 
 def _is_how(toks: Sequence[Token], k: int) -> bool:

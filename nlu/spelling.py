@@ -21,6 +21,8 @@ from .tokens import Token, Words
 
 SHORTEST = 4
 LONG = 8
+ENDED = "ed"
+VOWELS = frozenset("aeiouy")
 BROKEN = "?broken"
 LEAVING = frozenset({"deceased", "discharged", "expired", "passed", "transferred", "removed"})
 """These close a drain."""
@@ -34,6 +36,7 @@ class Speller:
     def __init__(self, vocabulary: frozenset[str]) -> None:
         self.vocabulary = vocabulary
         self._known = vocabulary | NUMERALS | SAID | (ASIDES - NAMES)  # a night "tech" does not "teach"
+        self._ended = [w for w in vocabulary if w.endswith(ENDED) and len(w) > SHORTEST + len(ENDED)]
         self._by_length: dict[int, list[str]] = {}
         for word in sorted(vocabulary - NUMERALS - TOO_MUCH):
             if word.isalpha() and len(word) >= SHORTEST:
@@ -62,6 +65,8 @@ class Speller:
     def _repair(self, word: str) -> str:
         if word in PLAIN:
             return word
+        if whole := self._whole(word):
+            return whole
         if any(_near(word, numeral) for numeral in NUMERALS if len(numeral) >= SHORTEST):
             return BROKEN
         reach = 2 if len(word) >= LONG else 1
@@ -75,6 +80,19 @@ class Speller:
                 if distance <= reach and _same_start(word, known):
                     best.append((distance, not swapped, known))
         return min(best)[2] if best else word
+
+    def _whole(self, word: str) -> str:
+        """What happened, told with its first letters or an apostrophe: "exch 0910", "disconn", "chg'd"."""
+        base = word.removesuffix("'d")
+        if base != word:
+            base = SHORTHAND.get(base, base).removesuffix("e")
+            told = f"{base}{ENDED}"
+            if told in self.vocabulary or len(base) < SHORTEST:
+                return told if told in self.vocabulary else ""
+        if not VOWELS.isdisjoint(base[-2:]):
+            return ""
+        found = [told for told in self._ended if told.startswith(base)]
+        return found[0] if len(found) == 1 else ""
 
 
 def _near(word: str, numeral: str) -> bool:

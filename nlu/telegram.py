@@ -1,8 +1,8 @@
 """A line told in fields: "12A/42/1000/serosang", "9 - 1205 - 1600 - seal 2", "CT2: 110, seal 2, 1400".
 
-A bed, its tube, its line, and somewhere one whole time of the last two hours: the signs between the fields
-are taken for stops, and the line must come as it stands there. Called by `read` and `rowwise`, for messages
-that would be asked.
+A bed, its tube, its line, and one whole time of the last two hours, in any order: the signs between the
+fields are taken for stops, and the line must come as it stands there. Called by `read` and `rowwise`, for
+messages that would be asked.
 """
 
 from __future__ import annotations
@@ -13,7 +13,7 @@ from typing import NamedTuple
 from .again import Again
 from .items import FULL_HOUR
 from .listrows import TUBES, Row, rows_of
-from .listtimes import IS_AT, is_whole
+from .listtimes import IS_AT
 from .numbers import Toks, glued, is_digits, is_inside_number, word
 from .patterns.leads import SHORT_BED_WORDS
 from .statements import Answered, Asked, Corrected, Drained, Mark, Moved, Withdrawn
@@ -24,14 +24,29 @@ SIGNS = frozenset({"/", "-", "|", ",", ":", "=", ";"})
 PARTING = frozenset({"/", "-", "|"})
 NAMING = SHORT_BED_WORDS | {"#"}
 OF_TIME = frozenset({"h", "hrs", "hr", "hours"})
+LINES = frozenset({"level", "line", "mark"})
+ML = frozenset({"ml", "mls", "cc"})
+OF_LINE = LINES | ML | {"@", "at", "."}
+OTHER_UNITS = frozenset({"cm", "cmh", "cms", "mm", "mmhg", "kg", "%", "l", "h", "hrs", "hr", "am", "pm"})
+VALUED = frozenset({"seal", "suction", "wall", "leakgrade"})
 BARE = frozenset({("leak", "present"), ("tidal", "yes")})
 OF_OTHERS = (Answered, Asked, Corrected, Drained, Moved, Withdrawn)
 HOURS, MINUTES = 24, 60
 DAY, HALF_DAY, RECENT, SKEW = 1440, 720, 120, 5
 """Minutes."""
 MOST = 8
+MINUTE_DIGITS = 2
 SHORT = 3
 """Digits of a time that may be of either half of the day."""
+
+
+class Figure(NamedTuple):
+    """A number of digits, or two runs of them with a sign between: "19:00", "1,075"."""
+
+    start: int
+    end: int
+    text: str
+    sign: str = ""
 
 
 class Fields(NamedTuple):
@@ -39,8 +54,8 @@ class Fields(NamedTuple):
 
     row: Row
     start: int
-    level: int
-    time: int
+    level: Figure
+    time: Figure
     end: int
 
 
@@ -66,49 +81,86 @@ def told_in_fields(again: Again, row: Row, start: int, end: int) -> Outcome:
     fields = _fields(again, row, start, end)
     if fields is None:
         return ()
-    parting = [k for k in range(fields.level + 1, end) if _parts(again.toks, k)]
+    toks, level, time = again.toks, fields.level, fields.time
+    joining = {k for k in _between(toks, fields) if word(toks, k) in SIGNS}
+    parting = [k for k in range(start, end) if k not in joining and _parts(toks, k)]
     if any(_is_in_doubt(again, k, fields) for k in parting):
         return ()
-    led = word(again.toks, fields.time - 1) in IS_AT
-    outside = ((0, start), (end, len(again.toks)))
-    before = (*range(start, row.start), *range(row.label_end, fields.level))
-    signs = [(k, k + 1) for k in before if word(again.toks, k) in SIGNS]
-    beside = ((k, k + 1) for k in parting if k in {fields.level + 1, fields.time - 1, fields.time + 1})
-    at = None if led else fields.time
-    outcome = again.outcome_without(*outside, *signs, *beside, at=at, parting=parting)
-    return outcome if _is_whole_line(outcome, again.toks, fields) else ()
+    led = time.sign or word(toks, time.start - 1) in IS_AT
+    outside = ((0, start), (end, len(toks)))
+    if row.start < level.start:
+        joining |= {k for k in parting if k in {level.end, time.start - 1, time.end}}
+    signs = ((k, k + 1) for k in joining)
+    at = None if led else time.start
+    outcome = again.outcome_without(*outside, *signs, at=at, parting=parting)
+    return outcome if _is_whole_line(outcome, toks, fields) else ()
+
+
+def _between(toks: Toks, fields: Fields) -> range:
+    """What joins the bed and its line, where nothing but a tube stands between."""
+    between = range(fields.row.label_end, fields.level.start)
+    return between if all(word(toks, k) in SIGNS | TUBES for k in between) else range(0)
 
 
 def _fields(again: Again, row: Row, start: int, end: int) -> Fields | None:
     toks = again.toks
-    level = row.label_end
-    while word(toks, level) in SIGNS | TUBES:
-        level += 1
-    within = is_inside_number(toks, level + 1) and word(toks, level + 1) in NUMERIC
-    ends = not within and word(toks, level + 1) != "%"
-    negative = word(toks, level - 1) == "-" and glued(toks, level)
-    if not (level < end and is_digits(toks, level) and ends) or negative:
+    figures = [f for f in _figures(toks, start, end) if not row.start <= f.start < row.label_end]
+    times = [f for f in figures if _is_time(again, f)]
+    level = _level(again, row, figures)
+    if level in times:
+        times.remove(level)
+    if level is None or len(times) != 1 or "(" in toks.said[times[0].start - 2 : times[0].start]:
         return None
-    times = [k for k in _times(again, start, end) if k != level]
-    head = set(toks.said[start : row.start]) - SIGNS - OF_TIME - NAMING
-    if len(times) != 1 or "(" in toks.said[times[0] - 2 : times[0]] or not head <= {word(toks, times[0])}:
+    time = times[0]
+    known = {k for f in (level, time) for k in range(f.start, f.end)}
+    head = {word(toks, k) for k in range(start, row.start) if k not in known}
+    if not head <= SIGNS | OF_TIME | NAMING | OF_LINE | TUBES:
         return None
-    if _is_recent(again, level, either=times[0] == level + 1):  # "17 left 520 1800": 5:20, or 18:00?
-        return None
-    return Fields(row, start, level, times[0], end)
+    bare = not (level.sign or word(toks, level.end) in ML)
+    if bare and _is_recent(again, level.text, either=time.start == level.end):
+        return None  # "17 left 520 1800": 5:20, or 18:00?
+    if bare and not time.sign and row.label_end <= time.start < level.start:
+        return None  # "12 - 1900 - 1050"
+    return Fields(row, start, level, time, end)
 
 
-def _times(again: Again, start: int, end: int) -> Iterator[int]:
-    """The whole times of the last two hours."""
-    values = {cue.end for cue in again.cues if cue.label in {"seal", "suction", "wall", "leakgrade"}}
-    for k in range(start, end):
-        if is_whole(again.toks, k) and k not in values and _is_recent(again, k, either=False):
-            yield k
+def _level(again: Again, row: Row, figures: Sequence[Figure]) -> Figure | None:
+    """The line: right behind its bed and tube, or the one number that can be it."""
+    toks, place = again.toks, row.label_end
+    while word(toks, place) in SIGNS | TUBES:
+        place += 1
+    values = {cue.end + (word(toks, cue.end) in SIGNS) for cue in again.cues if cue.label in VALUED}
+    found = [f for f in figures if _may_be_line(toks, f) and f.start not in values]
+    told = [f for f in found if f.sign or word(toks, f.end) in ML or word(toks, f.start - 1) in LINES]
+    first = [f for f in found if f.start == place]
+    others = [f for f in found if not _is_time(again, f)]
+    return next((each[0] for each in (told, first, others) if len(each) == 1), None)
 
 
-def _is_recent(again: Again, k: int, *, either: bool) -> bool:
+def _may_be_line(toks: Toks, figure: Figure) -> bool:
+    negative = word(toks, figure.start - 1) == "-" and glued(toks, figure.start)
+    return not negative and figure.sign in {"", ","} and word(toks, figure.end) not in OTHER_UNITS
+
+
+def _figures(toks: Toks, start: int, end: int) -> Iterator[Figure]:
+    k = start
+    while k < end:
+        inside = is_inside_number(toks, k + 1) and word(toks, k + 1) in NUMERIC
+        behind = k + 1 + 2 * inside
+        if is_digits(toks, k):
+            yield Figure(k, behind, "".join(toks.said[k:behind:2]), word(toks, k + 1) if inside else "")
+        k = behind if is_digits(toks, k) else k + 1
+
+
+def _is_time(again: Again, figure: Figure) -> bool:
+    """Whether it is a whole time of the last two hours."""
+    if figure.sign == "," or (figure.sign and len(word(again.toks, figure.end - 1)) != MINUTE_DIGITS):
+        return False
+    return len(figure.text) == FULL_HOUR and _is_recent(again, figure.text, either=False)
+
+
+def _is_recent(again: Again, said: str, *, either: bool) -> bool:
     """Whether a number may be a time of the last two hours; a short one in either half of the day."""
-    said = word(again.toks, k)
     hours, minutes = divmod(int(said), 100)
     if len(said) < (SHORT if either else FULL_HOUR) or hours > HOURS or minutes >= MINUTES:
         return False
@@ -130,7 +182,11 @@ def _is_in_doubt(again: Again, k: int, fields: Fields) -> bool:
     """ "120/80" and "20-40" are of one thing, and "leak -" may be a minus."""
     toks = again.toks
     between = is_digits(toks, k - 1) and is_digits(toks, k + 1)
-    own = {fields.level, fields.time}
+    own = {
+        k
+        for start, end in (fields.level[:2], fields.time[:2], fields.row[:2])
+        for k in range(start, end + (word(toks, end) in ML))
+    }
     bare = any(c.end == k and (c.label, c.value) in BARE for c in again.cues) and word(toks, k - 1) != "+"
     behind = next((j for j in range(k, fields.end) if word(toks, j) != "-"), fields.end)
     minus = word(toks, k) == "-" and (bare or behind >= fields.end or word(toks, behind) in SIGNS)
@@ -143,15 +199,8 @@ def _is_whole_line(outcome: Outcome, toks: Toks, fields: Fields) -> bool:
     lines = [s for s in outcome if isinstance(s, Mark)]
     if len(lines) != 1 or any(isinstance(s, OF_OTHERS) for s in outcome):
         return False
-    line, tubed = lines[0], not TUBES.isdisjoint(toks.said[fields.row.label_end : fields.level])
-    timed = line.at is not None and line.at.strftime("%H%M") == word(toks, fields.time)
+    line, tubed = lines[0], not TUBES.isdisjoint([word(toks, k) for k in _between(toks, fields)])
+    timed = line.at is not None and line.at.strftime("%H%M") == fields.time.text
     beds = {getattr(s, "bed", None) for s in outcome}
-    return (
-        beds == {fields.row.bed}
-        and timed
-        and (line.level_ml, tubed)
-        == (
-            int(word(toks, fields.level)),
-            line.tube is not None,
-        )
-    )
+    same = line.level_ml == int(fields.level.text) and (line.tube is not None or not tubed)
+    return beds == {fields.row.bed} and timed and same

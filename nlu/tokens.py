@@ -31,12 +31,17 @@ _SAME_LENGTH = str.maketrans(
         "\uff1a": ":",
         "\uff0c": ",",
         "\uff0e": ".",
+        "\u2248": "~",
+        "\u223c": "~",
         "\n": ";",
         "\r": " ",
     }
 )
 ABBREVIATED = frozenset({"or", "ct", "icu", "mri", "er", "ed", "iv", "bp", "hr", "jp", "ng", "md", "rn"})
 _FRACTIONS = {"\u00bd": "half", "\u00bc": "quarter", "\u00be": "three-quarters"}
+_NIL = {"\u00f8": "nil", "\u2205": "nil", "\u2300": "nil"}
+"""A nought struck through, as in handwriting: none of what stands beside it."""
+_READ_AS = _FRACTIONS | _NIL
 
 
 class Token(NamedTuple):
@@ -110,7 +115,8 @@ def cut(plain: str) -> list[Token]:
     for match in _TOKEN.finditer(plain):
         word = match.group()
         start, end = match.span()
-        found.append(Token(_FRACTIONS.get(word, word), start, end, start == last))
+        loose = word == "\u00b7" and start != last
+        found.append(Token("|" if loose else _READ_AS.get(word, word), start, end, start == last))
         last = end
     return found
 

@@ -193,7 +193,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
     ),
     "fluid:serosanguineous": (
         "serosanguineous", "serosanguinous", "serosang", "sero sang", "serosanginous", "sero-sanguineous",
-        "serosanguinious", "haemoserous", "hemoserous", "ss drainage", "serosanguinos", "sero-sang",
+        "serosanguinious", "haemoserous", "hemoserous", "ss", "ss drainage", "serosanguinos", "sero-sang",
         "sero sanguineous", "sero sanguinous", "serosangineous", "serosanguenous", "sero-sanguinous",
         "serous sanguineous", "serous sanguinous", "serosanguineus", "serosanguineious", "blood tinged",
         "blood-tinged",

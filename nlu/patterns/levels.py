@@ -150,6 +150,9 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "end of shift", "closing number", "closing", "final for (my|this|the) shift", "for my shift",
         "closing line", "closing mark", "finishing (line|mark|level)",
         "(final|last) (for|of) (the|) (night|day|nights|days)",
+        "final (line|lines|mark|marks|) (nights|days)", "last (lines|marks) (nights|days)",
+        "(day|night) (shift|) (final|finals)", "(nights|days|day|night) (closing|close)",
+        "close (nights|days)",
         "eos", "shift end", "end shift", "close of shift",
         "final for shift", "end of my shift",
         "(final|last) (mark|marks|line|lines|reading|readings|level|levels|number|numbers|one|ones) "
