@@ -95,6 +95,10 @@ class Brief:
             return None
         if self._denies() or (self.voice and told == {"yes"} and self._is_whole_line()):
             return None
+        if "no" in told and "wait" in self.toks.words and any(i.role == "bed" for i in self.items):
+            return Unclear(
+                slot="kind", text=self.text
+            )  # "wait no bed 14 was 817": no answer, or another line
         if "no" in told and any(i.role == "tube" for i in self.items) and self._says("not", "right"):
             return Unclear(slot="kind", text=self.text)
         if not told and self._says_which_is_right():

@@ -35,31 +35,10 @@ IN_BRACKETS = frozenset(
 )
 """Behind a number in brackets: over which time so much more came."""
 TELLING_HOW = frozenset(
-    {
-        "report",
-        "report given",
-        "report for",
-        "handover",
-        "my beds",
-        "all my beds",
-        "nearly full",
-        "almost full",
-        "near full",
-        "slowing down",
-        "slowing",
-        "picking up",
-        "speeding up",
-    }
-    | {
-        "trending up",
-        "trending down",
-        "tapering off",
-        "tapering",
-        "giving report",
-        "next due",
-        "getting worse",
-    }
-    | {"getting better", "handing off"}
+    {"report", "report given", "report for", "handover", "my beds", "all my beds"}
+    | {"nearly full", "almost full", "near full", "slowing down", "slowing", "picking up"}
+    | {"speeding up", "trending up", "trending down", "tapering off", "tapering", "giving report"}
+    | {"next due", "getting worse", "getting better", "handing off"}
 )
 """Beside a level these tell how it goes, and ask nothing."""
 STOPS = frozenset({",", "and", "&", "+", "/"})
@@ -76,7 +55,6 @@ WHICH = frozenset({"the", "my", "that"})
 FOUND = frozenset({"leak", "tidal", "seal"})
 BELOW = frozenset({"-", "minus", "negative"})
 """Without one of these no number is below nothing."""
-CENTIMETRES = "cm"
 SWITCHED = frozenset({"suction_on", "suction_off"})
 
 
@@ -143,7 +121,7 @@ def _below_nothing(items: list[Item], toks: Toks) -> list[Item]:
     if toks.words.isdisjoint(BELOW):
         return items
     found = any(i.value in FOUND if i.role == "cue" else i.lead in {"seal", "wall"} for i in items)
-    units = {"", CENTIMETRES} if found else {CENTIMETRES}
+    units = {"", "cm"} if found else {"cm"}
     if any(i.lead == "suction" or i.value == "suction" or i.name in SWITCHED for i in items):
         return items
     sucked = [i.role == "num" and i.negative and i.amount in DIALLED and i.lead in {"", "at"} for i in items]
@@ -178,8 +156,13 @@ def _full(items: list[Item], toks: Toks) -> list[Item]:
     """ "nearly full 1950", "395 at 1900, slowing down": beside a level it tells how it goes."""
     levels = any(i.role == "num" and (i.label is None or i.lead in LEVEL_LEADS) for i in items)
     levels &= not any(i.role == "cue" and i.value in BESIDE_QUESTION for i in items)
-    told = [levels and i.value == "ask" and phrase_of(i, toks) in TELLING_HOW for i in items]
-    return [i._replace(value="filler", name="") if t else i for i, t in zip(items, told, strict=True)]
+    closes = "last" if "closing" in [i.value for i in items] else ""  # "my last one, 12, closing 235"
+    asks = [levels and i.value == "ask" and _tells_how(i, closes, toks) for i in items]
+    return [i._replace(value="filler", name="") if a else i for i, a in zip(items, asks, strict=True)]
+
+
+def _tells_how(item: Item, closes: str, toks: Toks) -> bool:
+    return item.name == closes or phrase_of(item, toks) in TELLING_HOW
 
 
 def _not_asking(items: list[Item], toks: Toks) -> Iterator[Item]:

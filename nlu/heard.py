@@ -54,6 +54,12 @@ COUNTED = frozenset(
     }
 )
 """What ends a number or a time."""
+SPOKEN_STOPS = frozenset({"comma", "period", "stop"})
+_BEFORE_PERIOD = (
+    "a the this that these any one each every per over same hour hourly time rest day last long short"
+)
+BEFORE_PERIOD = frozenset(_BEFORE_PERIOD.split())
+"""Behind these a period is a length of time."""
 SPELT = frozenset({"icu", "itu", "hdu", "ccu", "mri", "uss"})
 SPELT_LETTERS = 3
 LONGEST_LETTERS = 3
@@ -64,9 +70,40 @@ MOST_WORDS = 3
 
 def plain(toks: Sequence[Token]) -> list[Token]:
     """The tokens with what was misheard put right, each still at its place in the message."""
-    joined = sounded(_looks(put_right(figures(_flowing(_spelt(toks))))))
+    joined = sounded(_looks(put_right(figures(_flowing(_spelt(_stopped(_timed(toks))))))))
     named = any(t.text in SAID for t in joined)
     return [_bed(joined, k, named=named) for k in range(len(joined))]
+
+
+def _stopped(toks: Sequence[Token]) -> Sequence[Token]:
+    """ "mark three thirty comma no leak period": the stops that were spoken; "over a period" is none."""
+    if SPOKEN_STOPS.isdisjoint([t.text for t in toks]):
+        return toks
+    out: list[Token] = []
+    for k, token in enumerate(toks):
+        if token.text == "stop" and out and out[-1].text == "full":
+            out[-1] = out[-1]._replace(text=".", end=token.end, glued=True)
+        elif token.text == "comma":
+            out.append(token._replace(text=",", glued=True))
+        elif token.text == "period" and not (
+            _text(toks, k - 1) in BEFORE_PERIOD or _text(toks, k + 1) == "of"
+        ):
+            out.append(token._replace(text=".", glued=True))
+        else:
+            out.append(token)
+    return out
+
+
+def _timed(toks: Sequence[Token]) -> Sequence[Token]:
+    """ "mark 640, time now": it is of now; "time now 1905" says when that is."""
+    last = len(toks) - 1 - (_text(toks, len(toks) - 1) in {".", "!"})
+    is_now = _text(toks, last) == "now"
+    start = last - 1 - (_text(toks, last - 1) == "is")
+    before = _text(toks, start - 1)
+    behind = before in {",", ".", "hundred", *COUNTED} or _is_number(before)
+    if not (is_now and behind) or _text(toks, start) != "time":
+        return toks
+    return [*toks[:start], *toks[last:]]
 
 
 def _spelt(toks: Sequence[Token]) -> Sequence[Token]:

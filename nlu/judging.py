@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from itertools import pairwise
 
+from .clockface import Clock
 from .drafts import Draft
 from .inrows import before_timed, doubts_of_rows, either_is_bed, faults_of_rows, is_led_row, may_be_next_bed
 from .items import FULL_HOUR, NEAR, RECENT, Item, could_be_level, is_bare, is_now
@@ -162,14 +163,16 @@ def _faults(draft: Draft) -> list[str]:
 
 def _same_line_twice(drafts: list[Draft]) -> list[str]:
     """Two levels of one drain at one time: one of them is not a level, or they are two drains."""
-    seen: dict[tuple[str | None, str | None, int | None], Draft] = {}
+    seen: dict[tuple[str | None, str | None, tuple[Clock, ...]], Draft] = {}
     found: list[str] = []
     for draft in list(drafts):
         if draft.level is None or draft.kind:
             continue
-        key = (draft.bed.label if draft.bed else None, draft.tube, draft.time.start if draft.time else None)
+        key = (draft.bed.label if draft.bed else None, draft.tube, draft.time.clocks if draft.time else ())
         first = seen.setdefault(key, draft)
-        if first is not draft:
+        again = draft.time is not first.time  # "mark 650 at 2200, mark 650, 2200"
+        same = again and first.level is not None and first.level.amount == draft.level.amount
+        if first is not draft and not same:
             found.append("two levels of one drain at one time")
             first.clash("level", first.level, draft.level)
             drafts.remove(draft)

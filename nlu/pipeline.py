@@ -153,12 +153,18 @@ def _is_no_phrase(toks: Sequence[Token], start: int, end: int) -> bool:
     """Whether these words only look like a phrase, as what stands beside them shows."""
     return (
         _is_letter_of_bed(toks, start)
+        or _ends_with_first_word(toks, end)
         or (toks[start].is_digits and start > 0 and toks[start - 1].text in LABELLED)  # "bed 24 hourly line"
         or _is_drawn_line(toks, start, end)
         or _is_out_of_a_bed(toks, start, end)
         or _is_other_side(toks, start, end)
         or _is_next_bed(toks, start, end)
     )
+
+
+def _ends_with_first_word(toks: Sequence[Token], end: int) -> bool:
+    """Whether the "a" of "about a" is of the number behind it: "about a hundred and twenty"."""
+    return toks[end - 1].text == "a" and end < len(toks) and toks[end].text in {"hundred", "thousand"}
 
 
 def _is_letter_of_bed(toks: Sequence[Token], i: int) -> bool:

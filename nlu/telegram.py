@@ -113,8 +113,9 @@ def _fields(again: Again, row: Row, start: int, end: int) -> Fields | None:
         return None
     time = times[0]
     known = {k for f in (level, time) for k in range(f.start, f.end)}
+    known |= {k for k in (level.start - 1, level.end, time.start - 1) if word(toks, k) in OF_LINE}
     head = {word(toks, k) for k in range(start, row.start) if k not in known}
-    if not head <= SIGNS | OF_TIME | NAMING | OF_LINE | TUBES:
+    if not head <= SIGNS | OF_TIME | NAMING | TUBES:
         return None
     bare = not (level.sign or word(toks, level.end) in ML)
     if bare and _is_recent(again, level.text, either=time.start == level.end):
@@ -191,6 +192,9 @@ def _is_in_doubt(again: Again, k: int, fields: Fields) -> bool:
     behind = next((j for j in range(k, fields.end) if word(toks, j) != "-"), fields.end)
     minus = word(toks, k) == "-" and (bare or behind >= fields.end or word(toks, behind) in SIGNS)
     either = word(toks, k - 1) == "+" and word(toks, k + 1) == "-"  # "swing +/-"
+    letter = is_digits(toks, k - 1) and word(toks, k + 1).isalpha() and len(word(toks, k + 1)) == 1
+    if letter and glued(toks, k) and glued(toks, k + 1) and word(toks, k + 1) not in TUBES:
+        return True  # "12-A" of another unit
     return minus or either or (between and not {k - 1, k + 1} & own)
 
 

@@ -115,7 +115,7 @@ def settled(readings: Iterable[Reading | Unjudged], text: str, *, strict: bool =
     if not found:
         return (Unclear(slot="kind", text=text),)
     best = found[0].rank
-    made = [r.made() for r in found]
+    made = [_once(r.made()) for r in found]
     top = list(dict.fromkeys(made)) if len(made) > 1 else made
     asks = any(isinstance(s, Unclear) for s in top[0])
     unread = all(r.unread for r in found)
@@ -123,6 +123,14 @@ def settled(readings: Iterable[Reading | Unjudged], text: str, *, strict: bool =
         return top[0]
     strange = any(r.strange for r in found)
     return merged(top, text, doubted=best[1] > 0 or not asks or unread, strict=strange or (strict and unread))
+
+
+def _once(told: Outcome) -> Outcome:
+    """ "mark 650 at 2200, mark 650, 2200": a line of one drain and time that is said again is one line."""
+    if len(told) == 1:
+        return told
+    lines = [s for s in told if isinstance(s, Mark) and s.at is not None]
+    return told if len(set(lines)) == len(lines) else tuple(dict.fromkeys(told))
 
 
 def merged(outcomes: Sequence[Outcome], text: str, *, doubted: bool = False, strict: bool = False) -> Outcome:

@@ -71,3 +71,45 @@ def test_dictated_corrections_and_answers_are_understood(text: str, read: str) -
 )
 def test_what_is_in_doubt_when_dictated_is_asked(text: str, read: str) -> None:
     assert reading(text, channel="voice") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "bed seventeen comma mark three thirty comma nineteen hundred period",
+            "mark bed=17 at=19:00 level_ml=330",
+        ),
+        (
+            "bed nine mark four fifty full stop bed ten comma two twenty period",
+            "mark bed=9 level_ml=450; mark bed=10 level_ml=220",
+        ),
+        (
+            "bed nine comma left three forty comma right one twenty comma at nineteen hundred",
+            "mark bed=9 tube=left at=19:00 level_ml=340; mark bed=9 tube=right at=19:00 level_ml=120",
+        ),
+        ("bed nine drained forty over a period of an hour", "drained bed=9 volume_ml=40"),
+        ("bed nine over the four hour period drained forty", "drained bed=9 volume_ml=40"),
+        ("stop suction on bed nine", "ask kind"),
+    ],
+)
+def test_stops_that_are_spoken_are_stops(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("so uh bed fourteen's at like about a hundred and twenty", "mark bed=14 level_ml=120 about"),
+        ("bed 14 mark 640, time now", "mark bed=14 at=19:05 level_ml=640"),
+        ("bed 14 mark 640, time now 1900", "mark bed=14 at=19:00 level_ml=640"),
+        ("bed 14 mark 640 at 1900, mark 640, 1900", "mark bed=14 at=19:00 level_ml=640"),
+        ("bed 14 mark 640 at 1900, mark 660, 1900", "ask level_ml"),
+        ("wait no bed fourteen was eight seventeen at seven", "ask kind"),
+        ("no bed fourteen was eight seventeen at seven", "answered bed=14 at=19:00 answer=no level_ml=817"),
+        ("my last one, bed twelve, closing line two thirty five", "mark bed=12 level_ml=235 closing"),
+        ("what was my last one, bed twelve, closing line", "asked bed=12 topic=last"),
+    ],
+)
+def test_a_line_is_dictated_in_passing(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read

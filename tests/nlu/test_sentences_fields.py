@@ -31,7 +31,10 @@ def test_bed_line_and_time_stand_in_any_order(text: str) -> None:
     [
         ("1855 bed 2 1,340", "mark bed=2 at=18:55 level_ml=1340"),
         ("b2 1855 1,340", "mark bed=2 at=18:55 level_ml=1340"),
-        ("9 / seal 2 / 1,075 mL / 19:00", "mark bed=9 at=19:00 level_ml=1075; checked bed=9 at=19:00 seal_cm=2"),
+        (
+            "9 / seal 2 / 1,075 mL / 19:00",
+            "mark bed=9 at=19:00 level_ml=1075; checked bed=9 at=19:00 seal_cm=2",
+        ),
         ("19:00 10 / med / 180", "mark bed=10 tube=mediastinal at=19:00 level_ml=180"),
         ("9, med, 450, 1900", "mark bed=9 tube=mediastinal at=19:00 level_ml=450"),
         ("9 - 450 - med - 1900", "mark bed=9 tube=mediastinal at=19:00 level_ml=450"),
@@ -96,7 +99,10 @@ def test_a_heading_that_closes_the_shift_is_said_of_each_row(head: str) -> None:
 @pytest.mark.parametrize(
     ("text", "read"),
     [
-        ("final line nights: 2 110, 5 130", "mark bed=2 level_ml=110 closing; mark bed=5 level_ml=130 closing"),
+        (
+            "final line nights: 2 110, 5 130",
+            "mark bed=2 level_ml=110 closing; mark bed=5 level_ml=130 closing",
+        ),
         ("days closing: 2 110, 5 130", "mark bed=2 level_ml=110 closing; mark bed=5 level_ml=130 closing"),
         ("not closing: 2 110, 5 130", "ask level_ml"),
         ("last line days: 2 110, 5 130", "ask level_ml"),
