@@ -91,7 +91,7 @@ class Speller:
                 return told if told in self.vocabulary else ""
         if not VOWELS.isdisjoint(base[-2:]):
             return ""
-        found = [told for told in self._ended if told.startswith(base)]
+        found = [told for told in self._ended if told.startswith(base) and told != f"{base}{ENDED}"]
         return found[0] if len(found) == 1 else ""
 
 
