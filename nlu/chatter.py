@@ -77,7 +77,7 @@ def is_chatter(toks: Toks, cues: tuple[Cue, ...], span: tuple[int, int], beds: C
     numbers = [k for k in range(start, end) if is_digits(toks, k)]
     if not numbers:
         return _is_remark(clause)
-    real = words - UNITS - BED_WORDS - UNTIL - JOINTS - HALVES - {"ml", "h", "hrs", "now"}
+    real = words - UNITS - BED_WORDS - UNTIL - JOINTS - HALVES - {"ml", "h", "hrs", "now", "not"}
     claimed = {k for c in inside if c.label == "claimed" for k in range(c.start, c.end)}
     own = all(k in claimed or _is_of_other(toks, k, clause) for k in numbers)
     return bool(real) and clause.labels <= PLAIN and own

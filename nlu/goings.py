@@ -55,7 +55,7 @@ def _away_where(said: Message) -> Iterator[Cue]:
     for cue in said.cues:
         if cue.value in {"away", "back"}:
             place = past(said.toks, cue.end, frozenset({"the", "an", "a", "his", "her"}))
-            end = _place_end(said.toks, place)
+            end = place if place in said.beds else _place_end(said.toks, place)  # "to x-ray CT4"
             start = cue.start
             while word(said.toks, start - 1) in {"went", "come", "came", "gone", "just"}:
                 start -= 1

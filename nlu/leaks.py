@@ -48,7 +48,11 @@ def is_signed(end: int, toks: Toks) -> bool:
 
 
 def _signed(cue: Cue, toks: Toks) -> Cue:
-    signed = cue.label == "leakgrade" and is_signed(cue.end, toks)
+    """ "AL-", "450 1900 AL": with no grade behind it, a leak."""
+    behind = word(toks, cue.end)
+    ends = behind in STOPS | {""} or (behind == "-" and not is_digits(toks, cue.end + 1))
+    bare = word(toks, cue.start) == "al" and ends
+    signed = cue.label == "leakgrade" and (bare or is_signed(cue.end, toks))
     return cue._replace(label="leak", value="present") if signed else cue
 
 

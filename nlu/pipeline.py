@@ -163,8 +163,11 @@ def _is_no_phrase(toks: Sequence[Token], start: int, end: int) -> bool:
 
 
 def _ends_with_first_word(toks: Sequence[Token], end: int) -> bool:
-    """Whether the "a" of "about a" is of the number behind it: "about a hundred and twenty"."""
-    return toks[end - 1].text == "a" and end < len(toks) and toks[end].text in {"hundred", "thousand"}
+    """Whether the last word is of what stands behind it: "about a hundred and twenty", "to x-ray CT4"."""
+    if end >= len(toks):
+        return False
+    label = toks[end - 1].text == "ct" and toks[end].glued and toks[end].is_digits
+    return label or (toks[end - 1].text == "a" and toks[end].text in {"hundred", "thousand"})
 
 
 def _is_letter_of_bed(toks: Sequence[Token], i: int) -> bool:

@@ -57,6 +57,8 @@ def plain(toks: Sequence[Token]) -> Sequence[Token]:
         toks = list(_without_plurals(toks))
     if "pl" in said:
         toks = [t._replace(text="pleural") if _is_of_side(toks, k) else t for k, t in enumerate(toks)]
+    if "fr" in said:
+        toks = [t._replace(text="from") if _is_from(toks, k) else t for k, t in enumerate(toks)]
     if "int" in said:
         toks = [t._replace(text="intermittent") if _is_how(toks, k) else t for k, t in enumerate(toks)]
     if not said.isdisjoint(SHOULD_HAVE) or {"should", "of"} <= said:
@@ -99,6 +101,12 @@ def _is_suction(toks: Sequence[Token], k: int) -> bool:
 def _is_of_side(toks: Sequence[Token], k: int) -> bool:
     """ "L pl 85": right behind a side it is the pleural tube; alone it is please."""
     return toks[k].text == "pl" and k > 0 and toks[k - 1].text in SIDES
+
+
+def _is_from(toks: Sequence[Token], k: int) -> bool:
+    """ "back fr OR 1850"; beside a number it is the size of a tube."""
+    beside = (*toks[max(k - 1, 0) : k], *toks[k + 1 : k + 2])
+    return toks[k].text == "fr" and len(beside) > 1 and not any(t.is_digits for t in beside)
 
 
 def _is_how(toks: Sequence[Token], k: int) -> bool:

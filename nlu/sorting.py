@@ -276,6 +276,8 @@ class Sorted:
         timed = right is not None and right.at and right.clocklike
         if right is not None and timed and (short or right.end <= item.end + PAIR):
             return False  # "correction: bed 5 340 at 1800"
+        if right is not None and not (right.lead or right.link or item.within(RECENT, self.arrived)):
+            self.doubted |= right.full_clock and right.within(RECENT, self.arrived)  # "7 not 8 320 1900"
         if short and (right is None or (right.label is not None and right.link != "to")):
             return False  # "the 240 was for bed 7 not bed 6"
         other = right is not None and right.label is not None and (right.link != "to" or belongs(self.items))

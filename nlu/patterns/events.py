@@ -77,6 +77,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
     ),
     "kind:moved": (
         "now in", "(gone|taken|sent) over to (bed|room)",
+        "(tx|trf|trf'd|tx'd) to",
         "moved to", "moved from", "moved into", "moved over to", "transferred to bed", "is now in bed",
         "now in bed", "moved", "relocated to", "went to bed", "is now bed", "now bed", "is now in",
         "is now in room", "now in room", "moving to", "swapped beds to", "changed beds to",
@@ -320,7 +321,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "new canister starts at", "new one opens at", "new canister opened at", "new canister starting at",
         "new opened at", "starts with", "came with", "started with", "primed with", "opening mark",
         "opening line", "starting mark", "starting line",
-        "already had", "new one started at", "new started at", "new canister started at", "initial",
+        "init", "already had", "new one started at", "new started at", "new canister started at", "initial",
         "initial level", "initial output", "initial drainage",
         "initially",
         "already in (it|there|the box|the canister|the new one)", "initial mark",

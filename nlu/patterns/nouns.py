@@ -20,10 +20,10 @@ PROVIDER = (
 )
 """Who orders."""
 ELSEWHERE = (
-    "(icu|itu|hdu|picu|nicu|ccu|cvicu|sicu|micu|cticu|stepdown|step down|step-down|the icu|the itu|the hdu|"
-    "the ccu|the floor|the ward|floor|ward|telemetry|tele|medicine|med surg|intensive care|high dependency|"
-    "critical care|another ward|another unit|another floor|another hospital|a different unit|"
-    "the stepdown unit|stepdown unit|the surgical ward|the medical ward)"
+    "(icu|itu|hdu|sdu|pcu|picu|nicu|ccu|cvicu|sicu|micu|cticu|stepdown|step down|step-down|the icu|the itu|"
+    "the hdu|the ccu|the floor|the ward|floor|ward|telemetry|tele|medicine|med surg|"
+    "intensive care|high dependency|critical care|another ward|another unit|another floor|"
+    "another hospital|a different unit|the stepdown unit|stepdown unit|the surgical ward|the medical ward)"
 )
 """Where a patient goes for good."""
 OUT = (

@@ -9,6 +9,9 @@ side tubing system
 """With an 's that is an "is": "the line's at 540"."""
 SHORTHAND = {
     "frm": "from",
+    "bk": "back",
+    "ret": "returned",
+    "gr": "grade",
     "nill": "nil",
     "chnged": "changed",
     "chged": "changed",

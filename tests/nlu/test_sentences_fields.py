@@ -139,3 +139,30 @@ def test_the_tubes_of_a_lettered_bed_have_short_names() -> None:
         "mark bed=CT1 tube=left pleural at=19:00 level_ml=85; "
         "mark bed=CT1 tube=right pleural at=19:00 level_ml=30"
     )
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("18 box changed 1850 / 1760 old", "exchanged bed=18 at=18:50 final_ml=1760"),
+        ("18 exch; 1760 old; 1850", "exchanged bed=18 at=18:50 final_ml=1760"),
+        ("18 new R CT 1850 init 350", "placed bed=18 tube=right at=18:50 level_ml=350"),
+        ("18 bk fr OR 1850", "back bed=18 at=18:50"),
+        ("18 tx to 20 1850", "moved bed=18 at=18:50 to_bed=20"),
+        ("18 tx to SDU 1850", "left bed=18 at=18:50"),
+        ("18 CT out - 320 final - 1850", "ask level_ml"),
+        ("18 450 1900 AL", "mark bed=18 at=19:00 level_ml=450; checked bed=18 at=19:00 air_leak=present"),
+        ("18 AL 2", "checked bed=18 air_leak=present leak_grade=2"),
+        ("7 not 8 320 1900", "ask at"),
+        ("bed 7 not bed 8 320 1900", "ask at"),
+        ("7 not 8, 320 at 1900", "corrected bed=8 at=19:00 level_ml=320 to_bed=7"),
+    ],
+)
+def test_what_happened_has_its_fields_in_any_order(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+def test_a_place_is_no_part_of_a_bed_behind_it() -> None:
+    beds = (*LETTERED, "4", "CT4")
+    assert reading("to x-ray CT4 at 1850", beds) == "away bed=CT4 at=18:50"
+    assert reading("to theatre CT4 - 1850", beds) == "away bed=CT4 at=18:50"
