@@ -22,6 +22,7 @@ DAYS = frozenset({"day", "days", "week", "weeks", "wk", "wks", "month", "months"
 BEFORE = frozenset({"after", "for", "since"})
 """Before what is counted these tell no time."""
 COUNTED = THINGS | LENGTHS | DAYS
+GRAFTED = frozenset({"cabg", "bypass", "grafts"})
 FEW, FAR = 20, 1000
 
 
@@ -34,6 +35,9 @@ def _is_counted(toks: Toks, k: int, end: int) -> bool:
 
 def tallies(toks: Toks) -> Iterator[tuple[int, int]]:
     """Where each begins and ends, with an "after" before it; one that begins the message may be a bed."""
+    for k in range(2, len(toks)) if "x" in toks.words and not GRAFTED.isdisjoint(toks.words) else ():
+        if word(toks, k - 1) == "x" and word(toks, k - 2) in GRAFTED and len(word(toks, k)) == 1:
+            yield k - 1, k + 1  # "CABG x3"
     for k in range(1, len(toks)) if not COUNTED.isdisjoint(toks.words) else ():
         far = FAR if word(toks, k - 1) in WALKING else FEW
         ends = [n.end for n in numbers(toks, k) if n.style == "plain" and n.value <= far]

@@ -108,7 +108,8 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
             "ct|mri|xray|the move)"
         ),
         "clamped", "clamp on", "clamp trial", "clamp applied", "clamping", "tube clamped",
-        "clamp trial started", "clamped the tube", "clamped off", "clamped for", "clamp", "is clamped",
+        "clamp trial (started|start|begun|commenced)",
+        "clamped the tube", "clamped off", "clamped for", "clamp", "is clamped",
         "now clamped", "clamp closed", "clamped tube", "clamp the tube", "on a clamp trial",
         "clamp trial on",
     ),
@@ -138,6 +139,7 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "sxn (is|was|been|got|found|has been) (turned|switched|knocked|accidentally|) off",
         "regulator turned off", "regulator switched off", "wall turned off", "wall suction turned off",
         "vacuum turned off", "regulator knocked off",
+        "(suction|sxn) (dc'd|d/c'd|d/c|discontinued)",
         "suction came off", "found off suction", "found suction off", "turned off suction",
         "suction disconnected", "turned suction off", "turned the suction off", "turned off the suction",
         "suction stopped", "suction lost", "lost suction", "taken off suction", "took off suction",

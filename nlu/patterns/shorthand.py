@@ -10,6 +10,7 @@ side tubing system
 SHORTHAND = {
     "frm": "from",
     "bk": "back",
+    "ord": "ordered",
     "ret": "returned",
     "gr": "grade",
     "nill": "nil",
