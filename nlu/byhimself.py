@@ -41,6 +41,7 @@ TAKEN = frozenset(
     | {"pigtail", "completely", "all", "right", "left", "and", "for", "was", "is", "been", "on", "purpose"}
 )
 """Between what was done and "himself" these may stand."""
+ACCIDENTS = frozenset({"accident", "accidentally", "accidently"})
 PATIENT = HIMSELF | {"pt", "patient", "him", "her"}
 STOPS = frozenset({".", ",", ";", "!", "?", "(", ")", "and", "but", "so", "because", "then", "when", "after"})
 TEAM = STAFF - {"they", "he", "she", "ct"}
@@ -80,6 +81,14 @@ def _is_another(toks: Toks, told: int, start: int, end: int) -> bool:
     """Whether another bed is named behind an event: "3 tube out, 6 pulled it himself"."""
     numbered = any(is_digits(toks, k) or word(toks, k) in NUMERALS for k in range(start, end))
     return numbered or not BED_WORDS.isdisjoint(toks.said[told:end])
+
+
+def by_accident(said: Message) -> Iterator[Cue]:
+    """ "tube out accidentally 0630": it was dislodged."""
+    for cue in said.cues:
+        behind = cue.end + (word(said.toks, cue.end) == "by")
+        if cue.value == "removed" and word(said.toks, behind) in ACCIDENTS:
+            yield cue._replace(label="what", value="dislodged", end=behind + 1)
 
 
 def pulled_along(said: Message) -> Iterator[Cue]:

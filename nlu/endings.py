@@ -32,7 +32,7 @@ WENT = frozenset({"went", "left", "goes", "leaves"})
 SIDES = frozenset({"left", "right", "pleural", "mediastinal", "apical", "basal", "anterior", "posterior"})
 COMING = frozenset({"coming", "come", "be", "been", "came", "going", "go", "yet", "still", "expected"})
 HINTS = frozenset({"total", "home", "out", "full", "before", "after", "back", "this", "update", "news"})
-HINTS |= {"drains", "pigtails"} | STAYS | CANISTERS | {hint for hint, _ in OLD_ONES}
+HINTS |= {"dc", "c", "drains", "pigtails"} | STAYS | CANISTERS | {hint for hint, _ in OLD_ONES}
 
 
 def with_endings(cues: tuple[Cue, ...], toks: Toks, labelled: Labelled) -> tuple[Cue, ...]:
@@ -151,6 +151,25 @@ def _out(said: Message) -> list[Cue]:
     return found
 
 
+def _discontinued(said: Message) -> list[Cue]:
+    """ "d/c tube 0630", "dc L ICD final 780": with when it was, or its final level, it is no plan."""
+    toks, found = said.toks, []
+    for cue in said.cues:
+        start = cue.start
+        while word(toks, start - 1) in SIDES | {"the", "chest", "l", "r", "lt", "rt"}:
+            start -= 1
+        slashed = toks.said[max(0, start - 3) : start] == ("d", "/", "c")
+        behind = cue.end + (word(toks, cue.end) == ",")
+        final = any(c.label == "old" and c.start >= cue.end for c in said.cues)
+        if cue.label == "tubeword" and (slashed or word(toks, start - 1) == "dc"):
+            end, start = start, start - (3 if slashed else 1)
+            opens = start == 0 or word(toks, start - 1) in STOPS | {":"} or is_digits(toks, start - 1)
+            opens |= any(last == start for last, _ in said.beds.values())
+            if opens and (final or is_timed(toks, behind)):
+                found.append(Cue("kind", "removed", start, end))
+    return found
+
+
 def _drains_out(said: Message) -> list[Cue]:
     """ "both chest drains out at 1330": a word for several tubes, and that they are out."""
     toks, found = said.toks, []
@@ -254,6 +273,8 @@ _RULES: tuple[tuple[str, Callable[[Message], list[Cue]]], ...] = (
     ("home", _home),
     ("out", _out),
     ("drains", _drains_out),
+    ("c", _discontinued),
+    ("dc", _discontinued),
     ("pigtails", _drains_out),
     ("total", _totals),
     ("back", _not_back),

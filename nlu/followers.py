@@ -121,7 +121,8 @@ def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
     if cue.label == "level" and called and item.clocklike:
         return item.end, item._replace(lead="timeword")
     final = word(toks, cue.start) == "final" and not item.lead
-    final |= toks.said[cue.start : cue.end] == ("old",) and not (item.lead or item.label)  # "1760 old"
+    olds = toks.said[cue.start : cue.end] in {("old",), ("out", "of", "old")}  # "1760 old"
+    final |= olds and not (item.lead or item.label)
     final |= word(toks, cue.end - 1) == "removal" and not item.lead  # "410 at removal"
     if cue.label == "old" and (cue.start > item.end or final) and not behind:
         return cue.end, item._replace(lead="old")

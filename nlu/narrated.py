@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from .byhimself import HIMSELF, by_himself, pulled_along
+from .byhimself import ACCIDENTS, HIMSELF, by_accident, by_himself, pulled_along
 from .clock import clocks
 from .goings import GOINGS, PERSONS, Rule, bed_ends, past
 from .neighbours import phrase_of
@@ -208,6 +208,7 @@ def _changed_bed(said: Message) -> Iterator[Cue]:
 RULES: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({"pulled"}), pulled_along),
     (HIMSELF | {"by"}, by_himself),
+    (ACCIDENTS, by_accident),
     (frozenset({"pulled", "removed", "discontinued"}), _of_a_thing),
     (frozenset({"side"}), _side_of_bed),
     (NEEDING, _needed),

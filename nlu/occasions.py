@@ -5,11 +5,12 @@ Called by `recast`.
 
 from __future__ import annotations
 
+from .clock import clocks
 from .items import FINDINGS
 from .neighbours import number_follows
 from .numbers import Toks, word
 from .patterns.leads import BED_WORDS
-from .pipeline import Cue
+from .pipeline import Cue, with_found
 
 OCCASIONS = frozenset({"during", "since", "after", "while", "whilst", "following", "with", "on"})
 OWN = frozenset({"the", "a", "his", "her", "their", "this", "that"})
@@ -24,8 +25,19 @@ ON_THE_WAY = frozenset({"going", "coming", "heading", "returning", "leaving"})
 PLACED = frozenset({"to", "into", "in", "from", "back", "over"})
 
 
+FIXES = {
+    "disconnected": frozenset({"reconnected", "reattached"}),
+    "tipped": frozenset({"righted", "upright", "uprighted"}),
+    "kinked": frozenset({"straightened", "unkinked", "freed", "released"}),
+    "raised": frozenset({"lowered"}),
+}
+"""What happened, and how it is put right."""
+FIXED = frozenset().union(*FIXES.values())
+
+
 def with_occasions(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each move that is only when something else was so as a word that says nothing more of it."""
+    cues = cues if FIXED.isdisjoint(toks.words) else with_found(cues, _fixed_then(cues, toks))
     happened = [c.end for c in cues if c.label in HAPPENED]
     if not happened or not any(c.label == "kind" for c in cues):
         return cues
@@ -38,6 +50,19 @@ def with_occasions(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
         )
         for c in cues
     )
+
+
+def _fixed_then(cues: tuple[Cue, ...], toks: Toks) -> list[Cue]:
+    """ "disconnected 0630, reconnected 0631": when it was put right, behind when it happened."""
+    found = []
+    for cue in cues:
+        for k in range(cue.end, len(toks)) if cue.label == "what" and cue.value in FIXES else ():
+            at = k + 1 + (word(toks, k + 1) in {"at", "@", "by"})
+            ends = [end for end, clock in clocks(toks, at) if clock.sure or clock.style == "24"]
+            timed = any(clocks(toks, j) for j in range(cue.end, k))
+            if word(toks, k) in FIXES[cue.value] and timed and ends:
+                found.append(Cue("filler", "", k, max(ends)))
+    return found
 
 
 def _on_the_way(cue: Cue, happened: list[int], toks: Toks) -> Cue:

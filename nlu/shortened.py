@@ -16,6 +16,7 @@ HAPPENED = frozenset(
     | {"swapped", "now", "it's", "its", "is", "was", "got", "landed", "split", "disconnected", "gone"}
 )
 """Before what happened an "n" is no no."""
+NAMED = frozenset({":", "="})
 SIDES = frozenset({"l", "r", "lt", "rt", "left", "right"})
 SHORT = frozenset({"sl", "mod", "sm", "lg", "cont", "int", "intermit", "interm", "approx", "temp", "occ"})
 LABEL_DIGITS = 2
@@ -55,6 +56,8 @@ def plain(toks: Sequence[Token]) -> Sequence[Token]:
     if "s" in said:
         toks = [t._replace(text="suction") if _is_suction(toks, k) else t for k, t in enumerate(toks)]
         toks = list(_without_plurals(toks))
+    if "l" in said and not said.isdisjoint(NAMED):
+        toks = [t._replace(text="left") if _is_left(toks, k) else t for k, t in enumerate(toks)]
     if "pl" in said:
         toks = [t._replace(text="pleural") if _is_of_side(toks, k) else t for k, t in enumerate(toks)]
     if "fr" in said:
@@ -98,9 +101,19 @@ def _is_suction(toks: Sequence[Token], k: int) -> bool:
     return set_to and (value + 1 == len(toks) or not toks[value + 1].is_digits)
 
 
+def _is_left(toks: Sequence[Token], k: int) -> bool:
+    """ "5 L: 780 R: 90": behind the bed that opens a clause it is the left tube, and no litre."""
+    if toks[k].text != "l" or not 0 < k < len(toks) - 2 or toks[k + 1].text not in NAMED:
+        return False
+    opens = k == 1 or toks[k - 2].text in BED_WORDS | FIELDS | {"#"}
+    return opens and toks[k - 1].is_digits and toks[k + 2].is_digits
+
+
 def _is_of_side(toks: Sequence[Token], k: int) -> bool:
-    """ "L pl 85": right behind a side it is the pleural tube; alone it is please."""
-    return toks[k].text == "pl" and k > 0 and toks[k - 1].text in SIDES
+    """ "L pl 85", "med 210 pl 85": behind a side or another tube the pleural one; alone it is please."""
+    behind = k > 0 and toks[k - 1].text in SIDES
+    tubes = any(t.text in {"med", "mediastinal"} for t in toks[:k]) and toks[k + 1 : k + 2] != []
+    return toks[k].text == "pl" and (behind or (tubes and toks[k + 1].is_digits))
 
 
 def _is_from(toks: Sequence[Token], k: int) -> bool:

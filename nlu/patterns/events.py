@@ -159,13 +159,13 @@ EVENTS: dict[str, tuple[str, ...]] = {
             "high dependency|critical care|stepdown|another ward|another unit)"
         ),
         "(pt |patient |)left (ama|against medical advice)",
-        f"(tx|tx'd|txd|trf|trf'd|xfer|xfer'd|xferred|tfr|tfr'd) (out|) to {ELSEWHERE}",
+        f"(tx|tx'd|txd|trf|trf'd) (out|) to {ELSEWHERE}", f"(tx|trf) {ELSEWHERE}",
         "discharged", "went home", "passed away", "expired", "deceased",
         "left the unit", "gone home", "has left", "has died", "has passed", "discharged home", "passed",
         "transferred off", "transferred off the unit", "transferred off unit", "left for home",
         "left the hospital", "is gone", "was discharged", "dc'd home",
         "d/c'd home", "dcd home", "dc'ed home", "sent home", "has gone home", "transferred to rehab",
-        "to icu", "left the ward",
+        "to (icu|itu|hdu|sdu|picu|ccu)", "left the ward",
         "patient left", "pt left", "coded and died", "transferred elsewhere", "transferred to hospice",
         "stepped down to ward", "stepped down to level", "transferred to level", "gone to level",
         "sent to level", "moved to level", "gone to unit", "transferred to unit", "moved to unit",
@@ -283,6 +283,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
     "old": (
         "full at", "was full at", "was full", "it was full",
         "(prev|previous) (was|one|one was|at|)",
+        "out of old",
         "old one", "old canister", "old", "final", "final level", "old one at", "old box", "last level",
         "closed at", "old was", "old one was", "final mark", "final reading", "final output", "old level",
         "final was", "the old one", "old one had", "old one read", "old canister at", "old one final",

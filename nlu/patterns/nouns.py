@@ -16,7 +16,8 @@ BE = "(is|was|are|has been|been|were|)"
 BOX = "(canister|cannister|box|chamber|bottle|system|drain|unit|chest drain|collector)"
 PROVIDER = (
     "(md|dr|doc|doctor|doctors|provider|pa|np|surgeon|surgeons|surgery|team|surgical team|reg|registrar|"
-    "surgical reg|spr|sho|consultant|resident|thoracics|ct surgery|thoracic surgery|cards|attending|fellow)"
+    "surgical reg|spr|sho|mo|consultant|resident|thoracics|ct surgery|thoracic surgery|cards|"
+    "attending|fellow)"
 )
 """Who orders."""
 ELSEWHERE = (

@@ -166,3 +166,50 @@ def test_a_place_is_no_part_of_a_bed_behind_it() -> None:
     beds = (*LETTERED, "4", "CT4")
     assert reading("to x-ray CT4 at 1850", beds) == "away bed=CT4 at=18:50"
     assert reading("to theatre CT4 - 1850", beds) == "away bed=CT4 at=18:50"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("6 d/c R chest tube 1830, 720 final", "removed bed=6 tube=right at=18:30 level_ml=720"),
+        ("6: dc ICD 1830 final 720", "removed bed=6 at=18:30 level_ml=720"),
+        ("6 d/c tube", "ask kind"),
+        ("6 for d/c tube 1830", "ask level_ml"),
+        ("6 ok to d/c tube", "ask kind"),
+        ("6 d/c home 1830", "left bed=6 at=18:30"),
+        ("6 tube out accidentally 1830", "incident bed=6 at=18:30 what=dislodged"),
+        ("6 box changed 1830 1980 out of old", "exchanged bed=6 at=18:30 final_ml=1980"),
+        ("6 disconnected 1830, reconnected 1831", "incident bed=6 at=18:30 what=disconnected"),
+        ("6 tipped 1830 upright 1831", "incident bed=6 at=18:30 what=tipped"),
+        ("6 disconnected, reconnected 1831", "ask kind"),
+        (
+            "6 clamped 1830 unclamped 1840",
+            "incident bed=6 at=18:30 what=clamped; incident bed=6 at=18:40 what=unclamped",
+        ),
+        ("6 -> HDU 1830", "left bed=6 at=18:30"),
+        ("6 trf HDU 1830", "left bed=6 at=18:30"),
+        ("6 MO wants sxn 10", "ordered bed=6 suction_cmh2o=10"),
+        ("6 CABG x3, 81kg", "described bed=6 reason=cardiac weight_kg=81"),
+    ],
+)
+def test_what_was_taken_out_put_right_or_ordered_is_told_in_a_word(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "5 L=780 R=90 1845",
+            "mark bed=5 tube=left at=18:45 level_ml=780; mark bed=5 tube=right at=18:45 level_ml=90",
+        ),
+        ("5 L: 780 1845", "mark bed=5 tube=left at=18:45 level_ml=780"),
+        ("5 drained 2 L: 2000", "ask volume_ml"),
+        (
+            "5 med 780 pl 90 1845",
+            "mark bed=5 tube=mediastinal at=18:45 level_ml=780; mark bed=5 tube=pleural at=18:45 level_ml=90",
+        ),
+    ],
+)
+def test_a_tube_is_named_by_its_letters(text: str, read: str) -> None:
+    assert reading(text) == read
