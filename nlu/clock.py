@@ -169,8 +169,9 @@ def _hour_and_minutes(toks: Toks, i: int, text: str) -> Iterator[Found]:
         if not glued(toks, i + 2) and sign != "h":
             return
         end = i + 3
-        if sign == ":" and word(toks, end) == ":" and len(word(toks, end + 1)) == 2:
-            end += 2
+        seconds = word(toks, end + 1)
+        if sign == ":" and word(toks, end) == ":" and seconds.isdecimal() and len(seconds) == 2:
+            end += 2 * (glued(toks, end) and glued(toks, end + 1))  # "19:00: 12 340" is of bed 12
         style: Style = "24" if sign == "h" else "12"
         for stop, clock in _checked(end, int(text), int(tail), style, text):
             yield stop, clock._replace(sure=sign == "h", colon=sign != "h")

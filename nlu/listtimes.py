@@ -32,7 +32,28 @@ HEADING = (
     | HEAD_ONLY
     | AT
     | DAYTIMES
-    | frozenset({":", "-", ",", ".", ";", "chest", "drain", "drains", "tube", "tubes", "ct", "cts", "levels"})
+    | frozenset(
+        {
+            ":",
+            "-",
+            ",",
+            ".",
+            ";",
+            "/",
+            "rds",
+            "rnds",
+            "rnd",
+            "rd",
+            "chest",
+            "drain",
+            "drains",
+            "tube",
+            "tubes",
+            "ct",
+            "cts",
+            "levels",
+        }
+    )
     | frozenset(
         {"mark", "line", "level", "check", "set", "obs", "(", ")", "h", "wrap", "up", "endorse", "endorsing"}
     )

@@ -90,6 +90,7 @@ def is_negative(toks: Toks, i: int) -> bool:
     if before in {"minus", "negative"}:
         return True
     chained = is_digits(toks, i - 2) or word(toks, i - 2) in SIDES  # "L-340"
+    chained |= len(word(toks, i - 2)) == 1 and glued(toks, i - 2) and is_digits(toks, i - 3)  # "7B-260"
     return before == "-" and glued(toks, i) and not (glued(toks, i - 1) and chained)
 
 

@@ -213,3 +213,23 @@ def test_what_was_taken_out_put_right_or_ordered_is_told_in_a_word(text: str, re
 )
 def test_a_tube_is_named_by_its_letters(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("19:00: 12 340", "mark bed=12 at=19:00 level_ml=340"),
+        ("19:00: 12 340, 14 90", "mark bed=12 at=19:00 level_ml=340; mark bed=14 at=19:00 level_ml=90"),
+        ("19:00:30 12 340", "mark bed=12 at=19:00 level_ml=340"),
+        ("rds 1900: 12-340 / 14-90", "mark bed=12 at=19:00 level_ml=340; mark bed=14 at=19:00 level_ml=90"),
+    ],
+)
+def test_behind_a_colon_of_its_own_stand_no_seconds(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+def test_a_time_and_its_colon_leave_a_lettered_bed_whole() -> None:
+    lines = "mark bed=CT1 at=19:00 level_ml=740; mark bed=CT2 at=19:00 level_ml=90"
+    assert reading("lines 19:00: CT1 740 | CT2 90", LETTERED) == lines
+    assert reading("2B-260 1900", LETTERED) == "mark bed=2B at=19:00 level_ml=260"
+    assert reading("2B -260 1900", LETTERED) == "ask level_ml"
