@@ -54,7 +54,8 @@ COUNTED = frozenset(
     }
 )
 """What ends a number or a time."""
-SPOKEN_STOPS = frozenset({"comma", "period", "stop"})
+SPOKEN_SIGNS = frozenset({"colon", "dash", "semicolon"})
+SPOKEN_STOPS = SPOKEN_SIGNS | {"comma", "period", "stop"}
 _BEFORE_PERIOD = (
     "a the this that these any one each every per over same hour hourly time rest day last long short"
 )
@@ -83,7 +84,7 @@ def _stopped(toks: Sequence[Token]) -> Sequence[Token]:
     for k, token in enumerate(toks):
         if token.text == "stop" and out and out[-1].text == "full":
             out[-1] = out[-1]._replace(text=".", end=token.end, glued=True)
-        elif token.text == "comma":
+        elif token.text == "comma" or (token.text in SPOKEN_SIGNS and _joins_values(toks, k)):
             out.append(token._replace(text=",", glued=True))
         elif token.text == "period" and not (
             _text(toks, k - 1) in BEFORE_PERIOD or _text(toks, k + 1) == "of"
@@ -92,6 +93,12 @@ def _stopped(toks: Sequence[Token]) -> Sequence[Token]:
         else:
             out.append(token)
     return out
+
+
+def _joins_values(toks: Sequence[Token], k: int) -> bool:
+    """ "bed nine colon four fifty dash nine pm": between a bed or a side and a number, or two numbers."""
+    before, after = _text(toks, k - 1), _text(toks, k + 1)
+    return (_is_number(before) or before in SIDES) and (_is_number(after) or after in LINE | SIDES)
 
 
 def _timed(toks: Sequence[Token]) -> Sequence[Token]:

@@ -91,6 +91,9 @@ def test_what_is_in_doubt_when_dictated_is_asked(text: str, read: str) -> None:
         ("bed nine drained forty over a period of an hour", "drained bed=9 volume_ml=40"),
         ("bed nine over the four hour period drained forty", "drained bed=9 volume_ml=40"),
         ("stop suction on bed nine", "ask kind"),
+        ("bed nine colon four fifty dash nineteen hundred", "mark bed=9 at=19:00 level_ml=450"),
+        ("bed nine mark four fifty dash four sixty", "ask level_ml"),
+        ("bed nine had a colon resection mark four fifty", "mark bed=9 level_ml=450"),
     ],
 )
 def test_stops_that_are_spoken_are_stops(text: str, read: str) -> None:
