@@ -234,7 +234,8 @@ def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) 
         if draft.kind in PLAIN_TIME and could_be_level(time) and not told:
             return ["a bare number may be a level or a time"]
         return []
-    ends = level.lead == "old" and level.full_clock and time.end <= level.start and not (time.at or time.lead)
+    ends = level.lead == "old" and level.full_clock and time.end <= level.start
+    ends &= not (level.at or time.at or time.lead)
     if ends and level.within(RECENT, arrived) and not (time.sure_time or time.within(RECENT, arrived)):
         return ["the level could be the time, and the time the level"]  # "CT out - 320 final - 1850"
     if level.lead == "at" and not level.unit and time.start > level.start:
