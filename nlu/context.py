@@ -52,7 +52,7 @@ BESIDE_QUESTION = frozenset({"question", "mark_of_question"})
 COMPARED = frozenset({"from", "since", "than", "on", "over", "in"})
 """Behind a number that is so much more or less than another."""
 WHICH = frozenset({"the", "my", "that"})
-FOUND = frozenset({"leak", "tidal", "seal"})
+FOUND = frozenset({"leak", "tidal", "seal", "fluid"})
 BELOW = frozenset({"-", "minus", "negative"})
 """Without one of these no number is below nothing."""
 SWITCHED = frozenset({"suction_on", "suction_off"})

@@ -6,7 +6,7 @@ that time, "w/" is with, and "shoulda" is typed as it is said. Called by `pipeli
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 
 from .patterns.leads import BED_WORDS
 from .tokens import Token
@@ -56,22 +56,12 @@ def plain(toks: Sequence[Token]) -> Sequence[Token]:
     if "s" in said:
         toks = [t._replace(text="suction") if _is_suction(toks, k) else t for k, t in enumerate(toks)]
         toks = list(_without_plurals(toks))
-    if "l" in said and not said.isdisjoint(NAMED):
-        toks = [t._replace(text="left") if _is_left(toks, k) else t for k, t in enumerate(toks)]
-    if "pl" in said:
-        toks = [t._replace(text="pleural") if _is_of_side(toks, k) else t for k, t in enumerate(toks)]
-    if "fr" in said:
-        toks = [t._replace(text="from") if _is_from(toks, k) else t for k, t in enumerate(toks)]
-    if "int" in said:
-        toks = [t._replace(text="intermittent") if _is_how(toks, k) else t for k, t in enumerate(toks)]
+    for short, (means, meant) in SHORTENED.items():
+        if short in said:
+            found = {k for k, t in enumerate(toks) if t.text == short and meant(toks, k)}
+            toks = [t._replace(text=means) if k in found else t for k, t in enumerate(toks)]
     if not said.isdisjoint(SHOULD_HAVE) or {"should", "of"} <= said:
         toks = list(_should_have(toks))
-    if "u" in said:
-        toks = [t._replace(text="you") if _is_you(toks, k) else t for k, t in enumerate(toks)]
-    if "r" in said:
-        toks = [
-            t._replace(text="are") if t.text == "r" and _is_are(toks, k) else t for k, t in enumerate(toks)
-        ]
     if "w" in said and "/" in said:
         toks = list(_with_with(toks))
     if "w" in said:
@@ -125,6 +115,12 @@ def _is_from(toks: Sequence[Token], k: int) -> bool:
 def _is_how(toks: Sequence[Token], k: int) -> bool:
     """ "leak int": how it goes on."""
     return toks[k].text == "int" and k > 0 and toks[k - 1].text in LEAKS
+
+
+def _ends_field(toks: Sequence[Token], k: int) -> bool:
+    """ "AL grade 3 cont": at the end of its field beside a leak; "cont to observe" is none of it."""
+    leak = not LEAKS.isdisjoint(t.text for t in toks[:k])
+    return leak and (k == len(toks) - 1 or not toks[k + 1].text[0].isalnum())
 
 
 def _with_with(toks: Sequence[Token]) -> Iterator[Token]:
@@ -237,3 +233,15 @@ def _without_plurals(toks: Sequence[Token]) -> Iterator[Token]:
 
 def _is_whole_clock(token: Token) -> bool:
     return token.is_digits and len(token.text) == FULL_HOUR and token.text < "2400" and token.text[2] < "6"
+
+
+SHORTENED: dict[str, tuple[str, Callable[[Sequence[Token], int], bool]]] = {
+    "l": ("left", _is_left),
+    "pl": ("pleural", _is_of_side),
+    "fr": ("from", _is_from),
+    "int": ("intermittent", _is_how),
+    "cont": ("continuous", _ends_field),
+    "u": ("you", _is_you),
+    "r": ("are", _is_are),
+}
+"""What is typed for a word, the word, and where it stands for it."""

@@ -10,6 +10,9 @@ side tubing system
 SHORTHAND = {
     "frm": "from",
     "bk": "back",
+    "mvd": "moved",
+    "exp'd": "expired",
+    "xfer'd": "transferred",
     "ord": "ordered",
     "ret": "returned",
     "gr": "grade",
