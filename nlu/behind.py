@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import pairwise, takewhile
 
+from .adjuncts import ADJUNCTS, JUST, plain_end
 from .claims import STRONG
 from .corrections import BELONGS
 from .items import AMOUNTS, FULL_HOUR, MEASURED, Item
@@ -121,7 +122,7 @@ def _unsure_times(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if (
             bare
             and any(i.start == item.end and _may_be_unit(item, i) for i in after)
-            and not (is_remark_behind(items, k, toks))
+            and not (is_remark_behind(items, k, toks) or _is_of_event(item, items, toks))
         ):
             yield "a word behind a bare time may be its unit"
         ahead = any(i.role == "level" for i in items[k + 1 :]) and not any(
@@ -130,6 +131,13 @@ def _unsure_times(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         told = any(i.role == "cue" and i.value in {"kind", "what"} for i in _clause_before(items, k))
         if ahead and not told and any(i.unread and i.name not in OF_THE_LINE for i in before):
             yield "the time may be of what was not understood"
+
+
+def _is_of_event(time: Item, items: tuple[Item, ...], toks: Toks) -> bool:
+    """ "clamped at 1850 near the lift": where it was, and no unit; a line may be "at 1850 in the jug"."""
+    lined = any(i.role in AMOUNTS for i in items)
+    whole = time.lead == "at" and time.full_clock and not lined
+    return whole and word(toks, time.end) in ADJUNCTS | JUST and plain_end(toks, time.end) > 0
 
 
 def behind_an_event(items: tuple[Item, ...], _: Toks) -> Iterator[str]:

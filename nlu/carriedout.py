@@ -32,6 +32,8 @@ AGREED = ADVICE | {
 FORESEEN = frozenset({"expected", "anticipated", "hoped"})
 """What was found is as it was foreseen: "bubbling continuously as expected"."""
 HAPPENING = FINDINGS | {"what", "kind"}
+DRAWN = frozenset({"marked", "drew", "measured"})
+"""A line was drawn: "marked 23 at 0900 as planned, 600"."""
 HINTS = LINKS | ADVICE
 STOPS = frozenset({".", ";", "!", "but", "then"})
 BEGUN = frozenset({"started", "commenced", "starting", "begun", "began", "on"})
@@ -115,6 +117,7 @@ def _start(cue: Cue, toks: Toks) -> int:
 def _has_happened(start: int, before: list[Cue], toks: Toks) -> bool:
     """Whether an event is told before it in the same clause, and no word says that it lies ahead."""
     events = [c for c in before if c.label in HAPPENING and c.value != "corrected"]
+    events += [c for c in before if c.label in {"level", "bed"} and word(toks, c.start) in DRAWN]
     if not events or any(c.label in {"plan", "neg", "no", "order"} for c in before):
         return False
     event = events[-1]

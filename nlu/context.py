@@ -7,14 +7,14 @@ kept as `context` and given no role. Called by `read` once what is not ours is s
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from itertools import pairwise, takewhile
+from itertools import pairwise
 
 from .followers import DIALLED
-from .items import Item, is_now
+from .items import Item
 from .neighbours import phrase_of
+from .nowadays import WORDS, told_now
 from .numbers import Toks, word
 from .patterns.leads import LEVEL_LEADS, MANY_LINES, RANGING
-from .patterns.remarks import REMARKS
 from .renewed import CONTEXT, renewed
 from .roles import CHECK_LIMITS
 from .rules import there
@@ -85,8 +85,8 @@ def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     if not pieces.isdisjoint(ASKED):
         found = _full([_last_lines(item, k, found, toks) for k, item in enumerate(found)], toks)
         found = list(_not_asking(found, toks))
-    if "now" in toks.words:
-        found = list(_told_now(found))
+    if not toks.words.isdisjoint(WORDS):
+        found = list(told_now(found, toks))
     if "again" in toks.words:
         found = list(_told_again(found, toks))
     if not pieces.isdisjoint(OF_BEDS):
@@ -181,28 +181,6 @@ def _told_again(items: Iterable[Item], toks: Toks) -> Iterator[Item]:
     for item in found:
         lone = item.name == "repeat" and item.end - item.start == 1 and word(toks, item.start) == "again"
         yield item._replace(value="word", name="again") if lone and told else item
-
-
-def _told_now(items: list[Item]) -> Iterator[Item]:
-    """ "745 at 2000 drawing labs now": beside a line with its time, of what else is done."""
-    timed, lined, before = False, False, None
-    for k, item in enumerate(items):
-        now = is_now(item)
-        of_remark = before is not None and (
-            before.role == "foreign" or (before.role == "cue" and before.value in {"word", "filler"})
-        )
-        told = (timed and of_remark) or (lined and of_remark and _is_plain_now(items, k))
-        yield item._replace(role="cue", value="word", name="now") if now and told else item
-        timed = (timed or is_at(item)) and item.role != "sep"
-        lined = (lined or is_at(item)) and (item.role != "sep" or item.value == ",")
-        before = item
-
-
-def _is_plain_now(items: list[Item], k: int) -> bool:
-    """ "340 at 0700, giving report now": what is done now is no number and nothing of the drain."""
-    before = items[k - 1]
-    behind = takewhile(lambda i: i.role != "sep", items[k + 1 :])
-    return (before.value == "filler" or before.name in REMARKS) and not any(i.role == "num" for i in behind)
 
 
 def _tells(item: Item) -> bool:

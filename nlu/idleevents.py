@@ -12,22 +12,30 @@ from .patterns.idle import (
     LEAKING,
     LISTED,
     LISTS,
+    LITTLE,
+    LOOKING,
     MINE,
     OF_SOMEBODY,
     OF_TUBES,
+    ON_AGAIN,
     OTHER_THINGS,
     OTHERS_BEHIND_LEFT,
     SAME_THINGS,
     SORE,
     SPEAKING,
+    SUCTION,
     TAKEN,
 )
 from .patterns.leads import BED_WORDS
+from .patterns.ownclauses import BROKEN, THINGS
 from .pipeline import Cue
 from .stretches import Stretch, is_stop, objects, strange
 
 LONGEST = 8
 """Words of a remark in which a side is none; a longer one is asked or read."""
+OTHERS = THINGS | BROKEN | {"clot", "clots", "label", "labels", "sticker", "tape", "scale"}
+"""What is moved and is no patient."""
+TUGGED = frozenset({"pulled", "removed", "yanked", "ripped", "tugged"})
 GOING = frozenset({"going", "heading", "being", "coming"})
 
 
@@ -37,6 +45,10 @@ def is_going(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
         return bool(strange(cue, stretch, toks, taken))
     if word(toks, cue.start) == "out" and word(toks, cue.start - 1).endswith("ing"):
         return cue.start > stretch.start and word(toks, cue.start - 1) not in GOING  # "crying out for tea"
+    if cue.value == "moved" and word(toks, cue.start - 1) in OTHERS and phrase_of(cue, toks) == "moved":
+        return True  # "big clot moved", "label moved"
+    if _is_of_nurse(cue, stretch, toks):
+        return True
     if not LISTED.isdisjoint(toks.said[cue.start + 1 : cue.end]):
         return True  # "on the transfer list for rehab"
     if word(toks, cue.end - 1) in {"transfer", "discharge", "move"} and word(toks, cue.end) in LISTS:
@@ -48,6 +60,15 @@ def is_going(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
     into = word(toks, cue.end) in {"into", "in", "to"} and word(toks, cue.end + 1) == "bed"
     from_somewhere = "from" in toks.said[stretch.start : stretch.end]
     return body or (into and not from_somewhere and not starts_number(toks, cue.end + 2))
+
+
+def _is_of_nurse(cue: Cue, stretch: Stretch, toks: Toks) -> bool:
+    """ "went back to look: 6 is 330", "ok went back in with a light, 3 is 1490": whoever writes."""
+    apart = not (stretch.behind_figures or stretch.before_figures)
+    went = cue.value == "back" and toks.said[cue.start - 1 : cue.end] == ("went", "back")
+    begins = LITTLE.issuperset(toks.said[stretch.start : cue.start - 1])
+    looks = word(toks, cue.end) == "to" and word(toks, cue.end + 1) in LOOKING
+    return apart and went and begins and (looks or word(toks, cue.end) in {"in", "over", "round", "and"})
 
 
 def _is_soon(cue: Cue, stretch: Stretch, toks: Toks) -> bool:
@@ -112,7 +133,13 @@ def closing(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
 
 
 def what(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
-    """ "clamped my car": what happened to something of the nurse's."""
+    """ "clamped my car", "label back on the door", "pt pulled his dressing off": of no drain."""
+    if phrase_of(cue, toks) in ON_AGAIN and SUCTION.isdisjoint(toks.words):
+        of = toks.said[stretch.start : cue.start]
+        return OF_TUBES.isdisjoint(of) and not LITTLE.issuperset(of)
+    if word(toks, cue.end - 1) in TUGGED and cue.value == "dislodged":
+        k = cue.end + (word(toks, cue.end) in {"his", "her", "their", "the", "own"})
+        return word(toks, k) in THINGS and OF_TUBES.isdisjoint(toks.said[k : stretch.end])
     mine = word(toks, cue.end) in MINE and OF_TUBES.isdisjoint(toks.said[stretch.start : stretch.end])
     return mine and bool(strange(cue, stretch, toks, taken))
 

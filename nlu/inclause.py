@@ -69,7 +69,8 @@ def _unread(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     levels = [i for i in clause if i.role == "level"]
     bare = [i for i in levels if i.lead in {"", "at"}]
     articles = [word(toks, i.start - 1) == "a" for i in bare]  # "got a liter"
-    if any(word(toks, i.start - 1 - a) in TAKEN for i, a in zip(bare, articles, strict=True)):
+    got = [word(toks, i.start - 1 - a) in TAKEN for i, a in zip(bare, articles, strict=True)]
+    if any(g and not _is_read_off(i, clause, toks) for i, g in zip(bare, got, strict=True)):
         yield "what was got may be an amount"
     if not PLUSES.isdisjoint(toks.words) and _is_added(clause, bare, toks):
         yield "a plus says how much more"
@@ -92,6 +93,14 @@ def _unread(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             or _is_behind_finding(item, clause)
         ):
             yield f"{item.name!r} may say what the number is"
+
+
+def _is_read_off(level: Item, clause: tuple[Item, ...], toks: Toks) -> bool:
+    """ "got 650 on 17 at 2000": what was read then; an amount is not "at" a moment."""
+    beds = (i.start - level.end for i in clause if i.role == "bed")
+    on = word(toks, level.end) == "on" and any(0 < apart <= len(("on", "bed")) for apart in beds)
+    timed = any(i.role == "time" and i.at and i.full_clock for i in clause)
+    return on and timed and word(toks, level.start - 1) == "got"
 
 
 def _is_added(clause: tuple[Item, ...], bare: list[Item], toks: Toks) -> bool:

@@ -134,12 +134,16 @@ def _headed_or_trailed(drafts: list[Draft], arrived: datetime) -> list[str]:
 
 
 def may_be_next_bed(draft: Draft) -> bool:
-    """ "4 340, 6 410, 430", "2 and 5 are 210 and 1340": what a list takes for a line, or a time, is a bed."""
+    """ "4 340, 6 410, 430", "2 and 5 are 210 and 1340": what a list takes for a line, or a time, is a bed;
+    not so right behind a bed: "bed 5 was 15 at 3 and 55 at 6"."""
     level, time = draft.level, draft.time
     if level is None or time is None or not is_bare(level):
         return False
     whole = time.full_clock or time.sure_time
-    loose = (level.label is not None and not whole) or (time.label is not None and time.loose_time)
+    behind = draft.bed is not None and time.at and 0 <= level.start - draft.bed.end <= 1
+    loose = (level.label is not None and not (whole or behind)) or (
+        time.label is not None and time.loose_time
+    )
     return loose or either_is_bed(draft, level)
 
 

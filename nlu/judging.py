@@ -198,6 +198,8 @@ def _doubts(draft: Draft, arrived: datetime) -> list[str]:
         and not draft.shared_time
     ):
         found += _bare_time(draft, time, level, arrived)
+    if time is not None and _is_its_line(draft, time):
+        found.append("a number behind its bed, or behind the word for a closing line, is the line")
     if time is not None and level is not None and _is_day_of_other(time, level, arrived):
         found.append("the day is of the clock time beside it")
     if time is not None and level is not None and time.lead in {"level", "levelat"} and not time.at:
@@ -206,9 +208,15 @@ def _doubts(draft: Draft, arrived: datetime) -> list[str]:
         )
     if level is not None and (is_bare(level) or level.lead in NAMED) and not draft.kind:
         found += _bare_level(draft, level, time, arrived)
-    if level is not None and is_bare(level) and draft.kind in PLAIN_TIME:
+    if level is not None and is_bare(level) and draft.kind in PLAIN_TIME and not _stood_at(level, time):
         found.append("a bare number may be a level or a time")
     return found
+
+
+def _stood_at(level: Item, time: Item | None) -> bool:
+    """ "pulled the drain in 29 at 1500, it was at 150": behind its whole time, what the line was."""
+    timed = time is not None and time.at and time.full_clock and time.end < level.start
+    return timed and level.lead == "levelat" and not level.full_clock
 
 
 def _is_day_of_other(time: Item, level: Item, arrived: datetime) -> bool:
@@ -249,6 +257,15 @@ def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) 
         return [] if told else ["bare numbers, and the first is no time within 2 h"]
     ok = time.start > level.start and time.within(RECENT, arrived) and not level.within(RECENT, arrived)
     return [] if ok else ["bare numbers, and the second is no time within 2 h"]
+
+
+def _is_its_line(draft: Draft, time: Item) -> bool:
+    """ "17 end of shift 150 serous", "chest drain on 7 at 300, dark red": no hour of the night."""
+    bare = not (draft.kind or draft.whats or draft.has_amount or time.full_clock or time.sure_time)
+    told = could_be_level(time) and len(time.digits) == FULL_HOUR - 1
+    checks = [c.start for c in draft.checks.values()]
+    first = bool(checks) and draft.bed is not None and draft.bed.start < time.start < min(checks)
+    return bare and told and first and (draft.closing or time.at)
 
 
 def _is_level_told(draft: Draft, time: Item) -> bool:

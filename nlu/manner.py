@@ -5,6 +5,7 @@ Called by `subjects`, for which any other word that was not understood makes the
 
 from __future__ import annotations
 
+from .adjuncts import without_adjunct
 from .items import FULL_HOUR, Item
 from .neighbours import phrase_of
 from .numbers import Toks, is_digits, starts_number, word
@@ -14,6 +15,7 @@ from .patterns.narrated import WHOSE
 DONE_BESIDE = frozenset(
     {"dressing", "dressing changed", "dressing change", "drsg", "cxr", "chest xray", "vitals", "labs"}
 )
+OF_SKIN = frozenset({"emphysema", "crepitus"})
 PAUSES = frozenset({"clamped", "unclamped", "suction_off", "suction_on"})
 LEANING = frozenset({"leaning", "leaned", "leant"})
 TUGS = frozenset({"pulled", "pulling", "tugged", "tugging", "yanked", "yanking"})
@@ -92,7 +94,7 @@ def beside_events(scope: list[Item], events: list[Item], toks: Toks) -> list[Ite
         scope = [i for i in scope if not _is_dressing_of(i, events, toks)]  # "drain came out with dressing"
     if names <= MISHAPS:
         scope = [i for i in _without_how(scope, events[-1], toks) if not _is_of_mishap(i, events, toks)]
-    return scope
+    return without_adjunct(scope, events, toks) if scope else scope
 
 
 def beside_checks(scope: list[Item], clause: list[Item], toks: Toks) -> list[Item]:
@@ -147,8 +149,9 @@ def _is_dressing_of(item: Item, events: list[Item], toks: Toks) -> bool:
 
 
 def _is_done_beside(item: Item, toks: Toks) -> bool:
-    """ "10 dressing changed, no leak": done on the way, in a clause of its own."""
-    return item.role == "foreign" and phrase_of(item, toks) in DONE_BESIDE
+    """ "10 dressing changed, no leak", "surgical emphysema, leak": beside it, in a clause of its own."""
+    said = phrase_of(item, toks)
+    return item.role == "foreign" and (said in DONE_BESIDE or word(toks, item.end - 1) in OF_SKIN)
 
 
 def _is_purpose(item: Item, toks: Toks) -> bool:

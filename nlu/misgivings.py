@@ -148,6 +148,8 @@ def _reaches(doubt: Doubt, toks: Toks, told: frozenset[int]) -> bool:
         before.pop(0)
     behind = list(takewhile(lambda k: k not in told, range(doubt.end, last)))
     onto = doubt.end + len(behind) < last
+    if _is_settled(doubt, toks, before, onto=onto):
+        return False
     if doubt.kind == "cancelled" and onto and word(toks, doubt.start) not in said_so.OFF:
         return False
     if doubt.kind == "rough":
@@ -160,6 +162,14 @@ def _reaches(doubt: Doubt, toks: Toks, told: frozenset[int]) -> bool:
     if onto and all(_is_light(toks, k) or word(toks, k) in LOADED | THINGS for k in behind):
         return _is_of_it_before(doubt, toks, before)
     return _is_of_it_before(doubt, toks, before) and _is_of_it_behind(doubt, toks, behind)
+
+
+def _is_settled(doubt: Doubt, toks: Toks, before: list[int], *, onto: bool) -> bool:
+    """ "foam settled", "resident has been told": what hid the line is gone, and somebody else heard of it."""
+    if word(toks, doubt.end - 1) == "told" and not onto:
+        return any(word(toks, k) in said_so.TEAM - said_so.NOBODY for k in before)
+    said = set(toks.said[slice(*doubt.clause)])
+    return doubt.kind == "seeing" and bool(said & said_so.GONE) and said.isdisjoint(said_so.NOT_GONE)
 
 
 def _guesses_number(toks: Toks, k: int, told: frozenset[int]) -> bool:

@@ -9,6 +9,7 @@ from .clock import clocks
 from .items import FINDINGS
 from .neighbours import number_follows
 from .numbers import Toks, word
+from .patterns.asides import THINGS
 from .patterns.leads import BED_WORDS
 from .pipeline import Cue, with_found
 
@@ -21,6 +22,9 @@ WAY = "way"
 """Before "back" this says when a mishap was: "knocked over on the way back from ct"."""
 BREAKS = ENDS - {"the", "below", "where", "properly", "again"}
 """Between what happened and "coming back" these begin something else."""
+HOW = frozenset({"when", "as", "after", "because", "cos", "while", "since"})
+ONTO = frozenset({"on", "onto", "against", "into", "over"})
+IT = THINGS - {"seal", "pleural", "its", "chest"}
 ON_THE_WAY = frozenset({"going", "coming", "heading", "returning", "leaving"})
 PLACED = frozenset({"to", "into", "in", "from", "back", "over"})
 
@@ -39,9 +43,11 @@ def with_occasions(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each move that is only when something else was so as a word that says nothing more of it."""
     cues = cues if FIXED.isdisjoint(toks.words) else with_found(cues, _fixed_then(cues, toks))
     happened = [c.end for c in cues if c.label in HAPPENED]
-    if not happened or not any(c.label == "kind" for c in cues):
-        return cues
     mishaps = [c.end for c in cues if c.label == "what"]
+    if not happened or not (len(mishaps) > 1 or any(c.label == "kind" for c in cues)):
+        return cues
+    if len(mishaps) > 1:
+        cues = tuple(_fallen_on_it(c, mishaps, toks) for c in cues)
     return tuple(
         _on_the_way(
             _put_right(_meant(c, toks), min(happened), toks),
@@ -74,6 +80,16 @@ def _on_the_way(cue: Cue, happened: list[int], toks: Toks) -> Cue:
     on_the_way = word(toks, start) in ON_THE_WAY | {WAY} and BREAKS.isdisjoint(toks.said[before:start])
     whole = on_the_way and before <= start
     return cue._replace(label="word", value="transfer", start=start) if whole else cue
+
+
+def _fallen_on_it(cue: Cue, mishaps: list[int], toks: Toks) -> Cue:
+    """ "went over when the pole fell on it": how the first came, and nothing more that happened."""
+    before = max((end for end in mishaps if end <= cue.start), default=len(toks))
+    how = before <= cue.start and not HOW.isdisjoint(toks.said[before : cue.start])
+    it = cue.end + 1 + (word(toks, cue.end + 1) == "the")
+    onto = word(toks, cue.end) in ONTO and word(toks, it) in IT
+    fell = cue.label == "what" and how and onto and word(toks, cue.start - 1) not in THINGS
+    return cue._replace(label="word", value="fell") if fell else cue
 
 
 def _put_right(cue: Cue, happened: int, toks: Toks) -> Cue:

@@ -30,6 +30,7 @@ from .patterns.ownclauses import (
     DRAINS,
     HIMSELF,
     JOINTS,
+    NAMED_BY,
     OBJECTS,
     PLANS,
     RUNNING,
@@ -95,12 +96,6 @@ LABS = frozenset(
     {"sent", "taken", "drawn", "done", "gas", "gases", "results", "pressure", "sugar", "sugars", "test"}
     | {"tests", "work", "cultures", "glucose", "were", "are"}
 )
-NAMED_BY = {
-    "this": frozenset({"morning", "afternoon", "evening", "week", "weekend", "am", "pm"}),
-    "nothing": frozenset({"else"}),
-    "chest": frozenset({"x", "xray", "film", "physio", "physiotherapy", "ct", "infection", "pain"}),
-}
-"""Words that are of no drain before these."""
 NAMING = {
     "shift": frozenset({"this"}),
     "rate": frozenset({"heart", "pulse", "resp", "respiratory", "breathing"}),

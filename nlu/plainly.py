@@ -18,39 +18,32 @@ from .patterns.clockwords import HOUR_WORDS
 from .patterns.leads import LINES
 from .patterns.levels import VOLUMES
 from .patterns.numerals import HOMOPHONES
-from .patterns.places import PLACES
 from .pipeline import Cue, in_order
-
-BED_WORDS = frozenset({"bed", "room", "rm", "bay", "#"})
-BEFORE_BED = BED_WORDS | {
-    "",
-    ",",
-    ";",
-    ".",
-    "!",
-    "-",
-    "and",
-    "ok",
-    "okay",
-    "so",
-    "then",
-    "hi",
-    "hey",
-    "hello",
-}
-"""What stands before a bed that opens its clause."""
-IN = frozenset({"in", "on", "of", "for"})
-CANISTERS = frozenset(PLACES["canister"]) | frozenset(PLACES["tubeword"])
-READ = frozenset(
-    {"read", "marked", "measured", "drew", "drawn", "took", "taken", "recorded", "noted", "checked"}
+from .readthen import (
+    AT,
+    BED_WORDS,
+    BEFORE_BED,
+    LABEL_DIGITS,
+    LONGEST_LABEL,
+    MOST_OF_TIME,
+    READ,
+    STOPS,
+    follows_bed,
+    has_time,
+    is_fallen_on,
+    is_marking,
+    is_of_bed_read,
+    is_particle,
+    of_chest,
+    was_at_time,
 )
+from .readthen import is_whole_clock as is_whole_clock
+
 IT = frozenset({"it", "line", "that", "this", "them"})
-AT = frozenset({"at", "@"})
 TELLS = frozenset(
     {"is", "=", ":", "now", "says", "shows", "showing", "reads", "reading", "mark", "line", "level"}
 )
 ENDS = frozenset({"", ".", ",", ";", "!", "-", "now", "everyone", "all", "folks", "guys", "team", "then"})
-STOPS = frozenset({",", ";", ".", "!", "?", "but", "and"})
 CANNOT = frozenset({"can't", "cant", "cannot", "couldn't", "couldnt", "unable to"})
 SEEING = frozenset({"see", "read", "get", "reach", "find", "bend", "kneel", "crouch", "look", "turn"})
 DOUBTS = frozenset({"right", "sure", "correct", "or", "if", "whether", "not", "no", "true"})
@@ -59,9 +52,8 @@ PAPER = frozenset({"paper", "chart", "sheet", "flowsheet", "board", "whiteboard"
 OF_BED = frozenset({"for", "on", "in", "of"})
 TOLD = frozenset({"is", "was", "=", "reads"})
 THINKING = frozenset({"uh", "um", "alright", "right"})
-LONGEST_LABEL = 3
-"""Words of a bed's label, at most."""
 LATELY = frozenset({"last", "past"})
+CLIMBED = frozenset({("got", "to"), ("up", "to"), ("gone", "to"), ("come", "to"), ("rose", "to")})
 NO_AMOUNT = BED_WORDS | frozenset(
     {
         "",
@@ -86,11 +78,8 @@ NO_AMOUNT = BED_WORDS | frozenset(
 TELLING = frozenset(
     {"amount", "output", "old", "ask", "level", "levelat", "other", "seal", "suction", "wall"}
 )
-LABEL_DIGITS = 2
 SCORE = 10
 """A patient says how bad it is, from nought to ten."""
-MOST_OF_TIME = 4
-"""Tokens of a time: at, 19, :, 05."""
 HOME = frozenset({"me", "me's", "i'm", "im"})
 OF_NURSES = frozenset({"my", "next", "rest", "others", "lunch", "dinner", "supper", "tea", "coffee", "break"})
 """Behind "off to" these are where a nurse goes, and no patient."""
@@ -116,6 +105,11 @@ def plainly(cues: tuple[Cue, ...], toks: Toks, labelled: Mapping[int, tuple[int,
         taken = {k for cue in found for k in range(cue.start, cue.end)}
         ends = {end for end, _ in labelled.values()}
         found += [c for c in _said(toks, ends) if c.start not in taken]
+    if "na" in toks.words or "po" in toks.words:
+        found = [c for c in found if not is_particle(toks, c.start)]
+        found += (Cue("filler", "", k, k + 1) for k in range(1, len(toks)) if is_particle(toks, k))
+    if "chest" in toks.words:
+        found += of_chest(toks, {end for end, _ in labelled.values()}, {c.start for c in found})
     return in_order(found)
 
 
@@ -144,21 +138,12 @@ def _said(toks: Toks, ends: set[int]) -> Iterator[Cue]:
     for k, text in enumerate(toks.said if PAPER.isdisjoint(toks.words) else ()):
         if text != "says" or not starts_number(toks, k + 1):
             continue
-        label = k in ends or _follows_bed(toks, k)
+        label = k in ends or follows_bed(toks, k)
         number = word(toks, k + 1)
         goes_on = word(toks, k + 2) == "," or is_digits(toks, k + 2)
         scored = number.isdecimal() and int(number) <= SCORE and not goes_on
         if label and not scored and word(toks, k + 2) not in {"/", "out", "of", "pain"}:
             yield Cue("level", "", k, k + 1)
-
-
-def _follows_bed(toks: Toks, k: int) -> bool:
-    """ "13 says", "bed two oh one says", "the canister in nineteen says"."""
-    start = k
-    while start > 0 and starts_number(toks, start - 1):
-        start -= 1
-    before = word(toks, start - 1)
-    return start < k and (before in BEFORE_BED or (before in IN and word(toks, start - 2) in CANISTERS))
 
 
 def _meant(cue: Cue, toks: Toks) -> Iterator[Cue]:
@@ -175,6 +160,16 @@ def _meant(cue: Cue, toks: Toks) -> Iterator[Cue]:
         yield cue._replace(label="level")
     elif cue.label == "level" and _is_called_by_time(cue, toks):
         yield cue._replace(value=CALLED)
+    elif cue.label == "filler" and was_at_time(cue, toks):
+        yield cue._replace(label="level", value="")
+    elif cue.label == "levelat" and is_fallen_on(cue, toks):
+        yield from (Cue("filler", "", k, k + 1) for k in range(cue.start, cue.end))
+    elif cue.label == "level" and has_time(cue, toks):
+        yield cue._replace(label="filler", value="")
+    elif cue.label == "level" and is_of_bed_read(cue, toks):
+        yield cue._replace(label="bed", value="")
+    elif cue.label == "level" and is_marking(cue, toks):
+        yield cue._replace(label="filler", value="")
     elif cue.label == "filler" and _is_before_line(cue, toks):
         yield cue._replace(label="level", value="")
     elif cue.label == "filler" and _was_then(cue, toks):
@@ -298,12 +293,6 @@ def _of_reading(cue: Cue, toks: Toks) -> Iterator[Cue]:
         yield Cue("filler", "", end, cue.end)
 
 
-def is_whole_clock(toks: Toks, i: int) -> bool:
-    """Whether a time stands here that is written whole: 1858, 18:58, 7 pm."""
-    digits = len(word(toks, i)) == FULL_HOUR and is_digits(toks, i)
-    return any(clock.sure or clock.colon or (digits and clock.style == "24") for _, clock in clocks(toks, i))
-
-
 def _is_told(toks: Toks, end: int) -> bool:
     """Whether the last number before is told as a level: with its unit, or behind "is" and no whole time."""
     k = next((k for k in range(end - 1, 0, -1) if is_digits(toks, k)), 0)
@@ -312,6 +301,9 @@ def _is_told(toks: Toks, end: int) -> bool:
     led = k - 1 - (word(toks, k - 1) in AT)
     if word(toks, led) == "is" and word(toks, led - 1) in LINES:
         return True  # "17 line is at 1215, read at 1855"
+    stood = word(toks, k - 1) in AT and word(toks, led) in {"is", "sits", "stands", "now"}
+    if (stood or toks.said[k - 2 : k] in CLIMBED) and not STOPS.isdisjoint(toks.said[k + 1 : end]):
+        return True  # "bed 27 is at 1100, calm today, read at 1005"
     if word(toks, led) in LINES:
         return not is_whole_clock(toks, k)  # "mark 1850 read at 1900": which is the line?
     if word(toks, k + 1) in VOLUMES and (glued(toks, k + 1) or word(toks, k + 1) != "l"):

@@ -36,7 +36,7 @@ from .pipeline import Cue, Read, in_order, pipeline
 from .plainly import plainly
 from .rooms import bays
 from .signing import signed
-from .tallies import tallies
+from .tallies import parts, tallies
 from .turnedaway import turned_away
 from .wall import without, written
 
@@ -96,7 +96,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     """The message with its cues as they are meant; `index` are the labels of the unit."""
     labelled = written(read.tokens, index, voice=voice)
     cues = pipeline().cues(without(read.tokens, labelled)) if labelled else read.cues
-    stands = (*bays(read.tokens, index, voice=voice), *tallies(read.tokens))
+    stands = (*bays(read.tokens, index, voice=voice), *tallies(read.tokens), *parts(read.tokens))
     cues = _where_beds_stand(cues, stands) if stands else cues
     cues = measured(elsewhere(cues, read.tokens, index), read.tokens)
     cues = tuple(_spoken(cue, read.tokens) for cue in cues) if voice else cues

@@ -12,7 +12,7 @@ from .behind import DOUBTING
 from .claims import STRONG
 from .clauses import clauses
 from .items import AMOUNTS, FINDINGS, Item
-from .manner import beside_checks, beside_events
+from .manner import CANISTERS, MISHAPS, beside_checks, beside_events
 from .neighbours import phrase_of
 from .numbers import Toks, glued, word
 from .patterns.asides import (
@@ -93,6 +93,8 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if not events and not checks:
             continue
         scope = _with_bed(parts, place)
+        if events and {e.name for e in events} <= MISHAPS and _is_of_own(events[0], clause, toks):
+            scope = _without_words_before(scope, clause)
         scope = (
             beside_events(scope, events, toks) if events else _behind_line(beside_checks(scope, clause, toks))
         )
@@ -109,6 +111,19 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             if event.value == "what" and event.name in strong and phrase_of(event, toks) in EVERYDAY:
                 continue
             yield from _of_another(event, clause, scope, toks)
+
+
+def _without_words_before(scope: list[Item], clause: list[Item]) -> list[Item]:
+    """The clause with the bed before it, where only another matter is told there."""
+    before = [i for i in scope if i not in clause]
+    told = any(i.role == "cue" and i.value not in {"word", "bed"} for i in before)
+    other = any(i.role == "foreign" for i in before)
+    return scope if told or not other else [*(i for i in before if i.role == "bed"), *clause]
+
+
+def _is_of_own(event: Item, clause: list[Item], toks: Toks) -> bool:
+    """ "wet around the site, bottle cracked": what the clause of the event itself names before it."""
+    return any(word(toks, k) in CANISTERS for k in range(clause[0].start, event.start))
 
 
 def _behind_line(scope: list[Item]) -> list[Item]:
@@ -210,6 +225,7 @@ def _strange(scope: list[Item], harmless: frozenset[str], toks: Toks) -> Iterato
     for item in scope:
         rank = item.name in RANKS and word(toks, item.end) in STAFF  # "surgical reg put a pigtail in 11"
         since = word(toks, item.start - 1) == "since"  # "another 80 since lunch and still swinging"
+        since |= {"did", "go"} <= {word(toks, item.start - 1), word(toks, item.start), word(toks, item.end)}
         if item.unread and item.name not in harmless and not (rank or since or _is_name(item, toks)):
             yield f"{item.name!r} was not understood beside an event"
         if item.role == "cue" and item.value == "new" and word(toks, item.end) in NEWCOMERS:

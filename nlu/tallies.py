@@ -44,3 +44,23 @@ def tallies(toks: Toks) -> Iterator[tuple[int, int]]:
         end = next((end for end in ends if _is_counted(toks, k, end)), 0)
         if end:
             yield k - (word(toks, k - 1) in BEFORE), end + 1
+
+
+PERCENT = frozenset({"%", "percent"})
+FILLED = frozenset({"full", "filled", "empty", "of", "leak", "sats", "spo2"})
+PARTS = PERCENT | {"us"}
+
+
+def parts(toks: Toks) -> Iterator[tuple[int, int]]:
+    """ "100% on this one", "two of us looked": how sure, and how many; "80% full" tells of the canister."""
+    for k in range(len(toks)) if not PARTS.isdisjoint(toks.words) else ():
+        found = [n for n in numbers(toks, k) if n.style == "plain" and n.value <= FAR]
+        end = next((n.end for n in found if _is_part(toks, n.end)), 0)
+        if end:
+            yield k, end + 1
+
+
+def _is_part(toks: Toks, end: int) -> bool:
+    if word(toks, end) == "of":
+        return word(toks, end + 1) == "us"
+    return word(toks, end) in PERCENT and word(toks, end + 1) not in FILLED

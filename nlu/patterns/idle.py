@@ -154,3 +154,7 @@ SAME_THINGS = frozenset(
 OTHERS_BEHIND_LEFT = frozenset(
     {"my", "his", "her", "our", "their", "me", "him", "them", "us", "a", "an", "it", "some", "early", "work"}
 )
+LOOKING = frozenset({"look", "check", "see", "read", "recheck", "confirm", "measure", "mark", "count"})
+ON_AGAIN = frozenset({"back on", "put back on", "hooked back on"})
+SUCTION = frozenset({"suction", "sxn", "suct", "wall", "lws", "vacuum", "vac", "sx"})
+"""With one of these that is what is back on."""

@@ -73,7 +73,8 @@ times? (?:is |was )?(?:approx\w*|estimated|rough)
 (?:don't|dont|do not|pls don't) (?:record|chart|log|save|count|enter|write|use|include|put)
 (?:bit of )?a stab in the dark|afaik|iirc|idk|imo|imho|as far as i know|kind of|sort of|kinda|sorta
 verbal(?: only)?
-(?:only |fairly |mostly |half |nearly |almost |reasonably |relatively |quite |\d+ % ){1,2}(?:sure|certain)
+(?:only |fairly |mostly |half |nearly |almost |reasonably |relatively |quite ){1,2}(?:sure|certain)
+(?!100 )\d+ % (?:sure|certain)
 (?:or )?something(?: like (?:that|it))?|or whatever|am i (?:mad|right|wrong)|is that right|or am i
 (?:i )?(?:hope|hopefully|fingers crossed)(?: (?:it's|its|that's|thats|it is|that is))? (?:right|correct|ok)
 if (?:correct|accurate|true|right|possible|that's|thats|it's|reliable)(?: \w+){0,3}
@@ -255,6 +256,12 @@ PERSONS |= {
     "doctor",
     "dr",
 }
+NOBODY = frozenset({"nobody", "nothing"})
+GONE = frozenset({"settled", "cleared", "gone", "wiped", "cleaned", "peeled", "moved", "lifted", "removed"})
+GONE |= {"redrew", "redrawn", "replaced", "fixed", "retaped", "dried", "dispersed"}
+"""With one of these what hid the line hides it no more."""
+NOT_GONE = frozenset({"not", "no", "never", "until", "till", "still", "hasn't", "hasnt", "isn't", "isnt"})
+NOT_GONE |= {"haven't", "havent", "wasn't", "wasnt", "didn't", "didnt", "if", "needs", "be", "yet"}
 IN_THE_END = frozenset(
     {
         "end",

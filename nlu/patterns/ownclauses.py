@@ -173,3 +173,9 @@ add my next patient hourly update in on of for to from at the his her a by with 
 """
 BEFORE_LINE = frozenset(_BEFORE_LINE.split())
 """What a line begins with before its bed."""
+NAMED_BY = {
+    "this": frozenset({"morning", "afternoon", "evening", "week", "weekend", "am", "pm"}),
+    "nothing": frozenset({"else"}),
+    "chest": frozenset({"x", "xray", "film", "physio", "physiotherapy", "ct", "infection", "pain"}),
+}
+"""Words that are of no drain before these."""

@@ -123,7 +123,7 @@ def test_where_a_line_is_asked_the_check_has_none_of_its_numbers_as_its_time(tex
 @pytest.mark.parametrize(
     ("text", "told"),
     [
-        ("bed 14 weighs 14 kg, line at 1900 is 68", "described bed=14 weight_kg=14; ask level_ml"),
+        ("bed 14 weighs 14 kg, line at 1900 is 1850", "described bed=14 weight_kg=14; ask level_ml"),
         ("order from pulm: bed 15 to gravity, no suction", "ordered bed=15 suction_cmh2o=0"),
         ("bed 15 on gravity, no suction", "checked bed=15 suction_cmh2o=0"),
         ("bed 5 220 1820 he has a central line", "mark bed=5 at=18:20 level_ml=220"),
