@@ -18,7 +18,7 @@ from .patterns.remarks import REMARKS
 from .roles import CHECK_LIMITS
 from .rules import Rule, Rules
 from .weighty import is_closing
-from .whose import WHOSE
+from .whose import WHOSE, named_before_bed
 
 SIDED = frozenset(
     {"chest", "lung", "sided", "hemi", "base", "thorax", "pleura", "post", "ant", "lat", "upper"}
@@ -216,6 +216,7 @@ def _fluid_amount(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:
 OF_A_CLAUSE = Rules(
     (
         *WHOSE,
+        Rule(named_before_bed, frozenset({"word"})),
         Rule(_of_another, frozenset({"foreign"})),
         Rule(_ordered, frozenset({"order"})),
         Rule(_unread, frozenset({"level"})),

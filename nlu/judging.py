@@ -289,7 +289,7 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
             or level.lead == "new"
             or (len(level.digits) == 4 and level.digits[0] != "0" and not draft.wants and not draft.closing)
         )
-        near = _near(level, arrived) or (level.lead == "at" and level.within(NEAR, arrived))
+        near = _near(level, arrived) or (level.lead in {"at", "level"} and level.within(NEAR, arrived))
         return ["a lone number that is a time within the hour"] if at and near else []
     if is_now(time) and len(level.digits) == FULL_HOUR and not level.lead:
         if not level.within(RECENT, arrived):

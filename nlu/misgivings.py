@@ -14,6 +14,7 @@ from dataclasses import replace
 from itertools import takewhile
 from typing import Any, NamedTuple, TypeGuard
 
+from .hearsay import second_hand
 from .numbers import Toks, is_digits, is_inside_number, word
 from .patterns import misgivings as said_so
 from .patterns.asides import LOADED, THINGS
@@ -88,6 +89,7 @@ def doubted(outcome: Sequence[Statement | Unclear], read: Read) -> tuple[Stateme
         if _reaches(doubt, toks, whole) and not (asks and _is_of_asked(doubt, toks, whole)):
             for statement in _reached(doubt, told, covers, toks):
                 asked[id(statement)] = _asked(doubt, asked.get(id(statement), statement), toks, read.text)
+    asked |= {id(s): _on_whose_word(s, read.text) for s in _second_hand(told, toks)}
     return tuple(asked.get(id(s), s) for s in outcome)
 
 
@@ -267,6 +269,39 @@ def _asked(doubt: Doubt, said: Statement | Unclear, toks: Toks, text: str) -> St
         return Unclear(slot="kind", text=text, choices=(said.kind,), readings=(said,), statement=said)
     partly: dict[str, Any] = {slot: None}
     return Unclear(slot=slot, text=text, statement=replace(said, **partly))
+
+
+def _second_hand(told: Sequence[Statement], toks: Toks) -> Iterator[Statement]:
+    """Those whose number somebody else vouches for."""
+    places = {id(s): k for s in told if (k := _value_place(s, toks)) is not None}
+    orders = {id(s) for s in told if isinstance(s, Ordered)}
+    values = [k for said, k in places.items() if said not in orders]
+    found = second_hand(toks, values, [k for said, k in places.items() if said in orders])
+    yield from (s for s in told if places.get(id(s)) in found)
+
+
+def _value_place(said: Statement, toks: Toks) -> int | None:
+    """Where the number stands that is told of a drain."""
+    if isinstance(said, Checked | Ordered):
+        slots: tuple[str, ...] = ("suction_cmh2o", "seal_cm", "wall_mmhg")
+    else:
+        slots = AMOUNT_SLOTS if isinstance(said, Mark | Drained | Answered) else ()
+    spans = [span for slot in slots if (span := said.spans.get(slot)) is not None]
+    return next(
+        (k for span in spans for k, t in enumerate(toks) if span.start < t.end and t.start < span.end), None
+    )
+
+
+def _on_whose_word(said: Statement, text: str) -> Unclear:
+    """The level that somebody else vouches for, to be read; what else was told so is asked as a whole."""
+    slot = _amount(said)
+    if slot is None or not isinstance(said, Mark | Drained):
+        return Unclear(slot="kind", text=text, choices=(said.kind,), readings=(said,), statement=said)
+    partly: dict[str, Any] = {slot: None}
+    value = getattr(said, slot)
+    return Unclear(
+        slot=slot, text=text, choices=(value,), readings=(said,), statement=replace(said, **partly)
+    )
 
 
 def _is_put_right(doubt: Doubt, said: Statement) -> bool:

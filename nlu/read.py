@@ -21,7 +21,7 @@ from .pipeline import Read, pipeline
 from .recast import with_cues
 from .rowwise import by_row
 from .sentence import Sentence, Ward, pieces
-from .statements import Checked, Parsed, Statement, Unclear
+from .statements import Checked, Mark, Parsed, Statement, Unclear
 from .telegram import by_field
 from .verdict import (
     WITH_LEVEL,
@@ -91,7 +91,12 @@ def _parsed(text: str, ward: Ward) -> Parsed:
 def _whole(text: str, ward: Ward) -> Outcome:
     """What a message says as a whole; where that is asked, what it says part by part, if each is whole."""
     read = pipeline().read(text, voice=ward.voice)
-    return doubted(_told(read, ward), read)
+    return doubted(_once(_told(read, ward)), read)
+
+
+def _once(outcome: Outcome) -> Outcome:
+    """ "mark 650 at 2200, mark 650, 2200": what is dictated twice is told once."""
+    return tuple(s for k, s in enumerate(outcome) if not isinstance(s, Mark) or s not in outcome[:k])
 
 
 def _told(read: Read, ward: Ward) -> Outcome:

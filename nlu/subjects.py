@@ -7,6 +7,7 @@ clause that was not understood, and that is no harmless remark, makes the messag
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from .behind import DOUBTING
 from .claims import STRONG
@@ -28,6 +29,7 @@ from .patterns.asides import (
     TITLES,
     WITH,
 )
+from .patterns.leads import BED_WORDS
 from .remarked import ALSO, HEDGES, LIMBS, OVER, doubted, of_next, without_harmless
 from .roles import OF_PATIENT, is_event
 from .rules import Rule, Rules, signs, there
@@ -75,6 +77,11 @@ HELPERS = frozenset(
     {"has", "had", "have", "is", "was", "just", "then", "also", "almost", "nearly", "accidentally"}
 )
 JOINTS = frozenset({"and", "&", ",", "/"})
+PEOPLE = STAFF | RELATIVES | {"i", "we"}
+WHOSE = frozenset({"for", "of", "in", "on", "with"})
+BESIDE = frozenset({"beside", "opposite"})
+FETCHING = frozenset({"transport", "transporter", "porter", "porters", "team"})
+"""Whoever comes for a patient is named with the bed as well."""
 MOST_OF_A_CHECK = 200
 """mmHg at the wall at most; a dial and a seal have less."""
 
@@ -338,14 +345,38 @@ def _doer(event: Item, toks: Toks) -> str:
 
 
 def _another_person(event: Item, clause: list[Item], toks: Toks) -> bool:
-    """ "his wife went home": somebody else before the verb."""
-    people = STAFF | RELATIVES | {"i", "we"}
-    beds = [i.end for i in clause if i.role == "bed" and i.end <= event.start]
-    first = max(beds, default=min(i.start for i in clause))  # "transport is here and 24 is leaving"
+    """ "his wife went home", "the nurse for CT6 got moved": somebody else before the verb."""
+    beds = [i for i in clause if i.role == "bed" and i.end <= event.start]
+    if any(is_of_person(bed, toks) for bed in beds):
+        return True
+    ends = [bed.end for bed in beds]
+    first = max(ends, default=min(i.start for i in clause))  # "transport is here and 24 is leaving"
     return any(
-        word(toks, k) in people - {"ct", "he", "she", "they"} and word(toks, k - 1) not in WITH
+        word(toks, k) in PEOPLE - {"ct", "he", "she", "they"}
+        and (word(toks, k - 1) not in WITH or (word(toks, k - 1) == "and" and _goes_alone(toks, k, ends)))
         for k in range(first, event.start)
     )
+
+
+def _goes_alone(toks: Toks, k: int, beds: list[int]) -> bool:
+    """ "480 at 1850 and mum has gone home"; with "bed 7 and wife went home" the patient went, too."""
+    return k - 1 not in beds and word(toks, k - 2) not in PATIENT | PEOPLE | PERSONS
+
+
+def is_of_person(bed: Item, toks: Toks) -> bool:
+    """ "nurse for CT6", "daughter of bed 3", "patient next to 7": whoever is told of is not in that bed."""
+    k = bed.start - 1 - (word(toks, bed.start - 1) in BED_WORDS)
+    if word(toks, k) in BESIDE or toks.said[max(0, k - 1) : k + 1] == ("next", "to"):
+        return True
+    return word(toks, k) in WHOSE and word(toks, k - 1) in PEOPLE - FETCHING - {"i", "we", "ct"}
+
+
+def _who_left(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "wife of 12 left at 1800": who left, and no line of a left tube."""
+    for bed, item in pairwise(items):
+        left = item.role == "tube" and word(toks, item.start) == "left" and bed.end == item.start
+        if left and bed.role == "bed" and is_of_person(bed, toks):
+            yield "who left"
 
 
 OF_ALL = Rules(
@@ -360,6 +391,7 @@ OF_ALL = Rules(
         Rule(_sealed, frozenset({"seal"})),
         Rule(_changing, EVENT_CUES),
         Rule(_of_each, frozenset({"check"})),
+        Rule(_who_left, frozenset({"tube"}), frozenset({"left"})),
         Rule(_counted, frozenset({"bed"}), frozenset({"tubes", "drains", "canisters"})),
     )
 )

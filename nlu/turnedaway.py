@@ -5,8 +5,12 @@ Called by `recast` for each cue.
 
 from __future__ import annotations
 
-from .neighbours import number_follows
+from itertools import pairwise
+
+from .neighbours import number_follows, phrase_of
 from .numbers import Toks, word
+from .patterns.asides import PATIENTS, RELATIVES, STAFF
+from .patterns.leads import LINES
 from .pipeline import Cue
 
 EXACTLY = frozenset({"at", "on", "around", "about", "by", "near"})
@@ -23,7 +27,43 @@ DONE = frozenset(
     {"found", "did", "saw", "noticed", "put", "changed", "swapped", "replaced", "clamped", "unclamped"}
 )
 DONE |= {"opened", "stopped", "started", "moved", "took", "pulled", "removed", "fixed", "reconnected"}
+STANDING = frozenset({("in", "front"), ("next", "to"), ("beside", "it"), ("by", "it")})
 LEFT_IN = frozenset({"for", "place", "situ", "until", "till", "overnight", "by", "as", "per", "and", ",", ""})
+
+AMID = frozenset({"of", "in", "after", "during", "from", "since", "giving", "doing", "getting", "finish"})
+MYSELF = frozenset({"i", "we"})
+HAS_DONE = frozenset({"and", "all", "already", "been", "is", "are", "was", "got", "i", "we", "just", "i've"})
+DENYING = frozenset(
+    {"don't", "dont", "not", "never", "didn't", "didnt", "won't", "wont", "no", "can't", "cant"}
+)
+LOOKED = frozenset({"looked", "checked", "heard", "knew", "saw"})
+WEIGHING = frozenset({"weigh", "weighs", "weighed", "weight"})
+WEIGHED_WITHIN = 8
+"""Words from "how much" to what is weighed."""
+TOLD_OF = frozenset({"is", "was", "has", "had", "means", "makes", "i", "he", "she", "we", "seems", "looks"})
+WHOM = PATIENTS | RELATIVES | STAFF
+TO_DO = frozenset(
+    {
+        "pull",
+        "remove",
+        "change",
+        "swap",
+        "empty",
+        "clamp",
+        "replace",
+        "exchange",
+        "call",
+        "take",
+        "stop",
+        "bin",
+    }
+)
+ROUGHLY = frozenset({"about", "around", "roughly", "approx", "approximately", "circa", "somewhere", "near"})
+EXPECTED_WITHIN = 6
+NOT_SO = frozenset({"not", "instead", "wrong", "sorry", "mistake", "typo", "meant"})
+MADE_OUT = frozenset(
+    {"make", "making", "made", "figure", "work", "read", "reads", "called", "calls", "shouted"}
+)
 
 
 def turned_away(cue: Cue, toks: Toks) -> Cue:
@@ -32,11 +72,74 @@ def turned_away(cue: Cue, toks: Toks) -> Cue:
         return cue._replace(label="word", value="need")
     if cue.value == "acknowledged" and UNSEEN.intersection(toks.said[max(0, cue.start - 3) : cue.start]):
         return cue._replace(label="word", value="seen")  # "no clot seen"
+    if _is_of_other_sense(cue, toks):
+        return cue._replace(label="word", value=word(toks, cue.start))
     if cue.label == "levelat" and word(toks, cue.start) == "it" and word(toks, cue.start - 1) in DONE:
         return cue._replace(label="word", value="it")  # "suction was off, found it at six": when
+    if cue.label == "levelat" and _is_rule(cue, toks):
+        return cue._replace(label="plan", value="")  # "we pull it at 150", "out once its at 150": no line
+    if cue.value == "corrected" and _is_expected(cue, toks):
+        return cue._replace(label="plan", value="")  # "should be about 700 by now"
+    if cue.label == "filler" and phrase_of(cue, toks) == "time now" and not number_follows(toks, cue.end):
+        return cue._replace(end=cue.end - 1)  # "mark 640, time now": when
+    if _is_of_a_line(cue, toks):
+        return cue._replace(label="filler", value="")
     if _is_exactly(cue, toks) or _counts_tubes(cue, toks) or _tells_when(cue, toks) or _is_left_in(cue, toks):
         return cue._replace(label="filler", value="")
     return cue
+
+
+def _is_of_other_sense(cue: Cue, toks: Toks) -> bool:
+    """Whether a cue of a question, an order or an outing is only part of what is told: "out of report"."""
+    before, behind = word(toks, cue.start - 1), word(toks, cue.end)
+    told = ASKED.isdisjoint(toks.said[: cue.start])
+    if cue.value == "handoff":  # "when i get out of report", "before I hand over to days"
+        return before in AMID or (before in MYSELF and told)
+    if cue.value == "chart":  # "dont chart 6B for me", "obs all done and charted"
+        done = word(toks, cue.start) == "charted" and before in HAS_DONE
+        return told and (before in DENYING or done)
+    if cue.value == "last":  # "310 last I looked"
+        return behind in MYSELF and word(toks, cue.end + 1) in LOOKED
+    if cue.value == "total":  # "asking how much he weighs"
+        return behind != "?" and not WEIGHING.isdisjoint(toks.said[cue.end : cue.end + WEIGHED_WITHIN])
+    if cue.label == "out" or (cue.value == "away" and word(toks, cue.start) == "out"):
+        return before in MADE_OUT or (before == "it" and word(toks, cue.start - 2) in MADE_OUT)
+    if cue.label == "question":
+        return "?" not in toks.words and _is_no_question(word(toks, cue.start), before, behind)
+    if cue.value == "withdrawn":  # "ignore what xray said"
+        return cue.end - cue.start == 1 and behind == "what" and word(toks, cue.end + 1) not in MYSELF
+    return False
+
+
+def _is_rule(cue: Cue, toks: Toks) -> bool:
+    before = word(toks, cue.start - 1)
+    return before in {"once", "until", "till", "unless"} or (
+        word(toks, cue.start) == "it" and before in TO_DO
+    )
+
+
+def _is_expected(cue: Cue, toks: Toks) -> bool:
+    """ "should be about 700", "has to be 700 by now": what is expected there, and nothing put right."""
+    behind = toks.said[cue.end : cue.end + EXPECTED_WITHIN]
+    expects = word(toks, cue.start) in {"should", "has", "must", "ought", "supposed", "meant"}
+    return expects and (word(toks, cue.end) in ROUGHLY or ("by", "now") in pairwise(behind))
+
+
+def _is_of_a_line(cue: Cue, toks: Toks) -> bool:
+    """ "another line: 545", "it really was 1240": no amount, and nothing put right."""
+    behind = word(toks, cue.end)
+    if cue.label == "amount":
+        return phrase_of(cue, toks) == "another" and behind in LINES
+    really = cue.value == "corrected" and phrase_of(cue, toks) == "really"
+    return really and behind in {"was", "is"} and NOT_SO.isdisjoint(toks.words)
+
+
+def _is_no_question(said: str, before: str, behind: str) -> bool:
+    """ "which is over the top mark", "her mother who is upset", "when i get out", "ignore what xray said"."""
+    if said == "what":
+        return before in {"ignore", "disregard", "despite", "exactly", "like", "than"}
+    of_it = (said == "which" and before == ",") or (said == "who" and before.removesuffix("'s") in WHOM)
+    return (of_it and behind in TOLD_OF) or (said == "when" and bool(before) and behind in MYSELF)
 
 
 def _is_exactly(cue: Cue, toks: Toks) -> bool:
@@ -48,6 +151,8 @@ def _is_exactly(cue: Cue, toks: Toks) -> bool:
     ):
         return number_follows(toks, cue.end + 1)  # "just right of four hundred"
     right = cue.label in {"side", "yes"} and word(toks, cue.end - 1) == "right"
+    if right and toks.said[cue.end : cue.end + 2] in STANDING:
+        return True  # "I was standing right in front of it"
     if right and word(toks, cue.end) == "on" and word(toks, cue.end + 2) in {"dot", "money", "nose"}:
         return True
     if not right or word(toks, cue.end) not in EXACTLY or word(toks, cue.end - 2) not in BEING:

@@ -13,6 +13,7 @@ from .items import AMOUNTS, Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .patterns.asides import PATIENTS, PERSONS, RELATIVES, STAFF, THINGS
+from .patterns.leads import BED_WORDS
 from .patterns.remarks import REMARKS
 from .rules import Rule, Rules
 from .signing import closing
@@ -50,6 +51,9 @@ INSTILLING = frozenset(
 )
 SUCTION_CANS = frozenset({"canister", "cannister", "liner", "yankauer", "yank", "jar", "bottle"})
 """In the name of another device these say that it holds something."""
+OTHER_HEADS = frozenset(
+    {"mr", "mrs", "ms", "miss", "also", "but", "yes", "and", "then", "sorry", "next", "last"}
+)
 NEAR = 3
 """Words behind "of" among which the fluid may be named: "of thin straw fluid"."""
 
@@ -139,6 +143,31 @@ def on_a_bed(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield f"{before.name!r} may be what the number is of"
 
 
+def of_what_a_bed_has(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "11's pouch is at 200": what is there was named, and not understood."""
+    for before, item in pairwise(clause):
+        owned = before.role == "bed" and word(toks, item.start - 1) in {"'s", "s"} and _is_thing(item)
+        if owned and _is_led(clause, item.end):
+            yield f"{item.name!r} may be what the number is of"
+
+
+def named_before_bed(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "urometer 11 hit 200": the same before the bed; dictated it may be a misheard word for a bed."""
+    said = [i for i in clause if not (i.role == "cue" and i.value == "bed")][:2]
+    if len(said) == 2 and said[1].role == "bed" and _is_thing(said[0]) and _is_led(clause, said[1].end):
+        near = said[1].start - said[0].end <= (word(toks, said[1].start - 1) in BED_WORDS)
+        if near and not said[0].name.endswith(("ed", "ing", "ly")):
+            yield f"{said[0].name!r} may be what the number is of"
+
+
+def _is_led(clause: tuple[Item, ...], end: int) -> bool:
+    return any(i.role in AMOUNTS and i.lead in {"level", "levelat"} for i in clause if i.start >= end)
+
+
+def _is_thing(item: Item) -> bool:
+    return item.unread and item.name not in PEOPLE | OTHER_HEADS and item.name.isalpha()
+
+
 def in_another_place(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "3's pigtail in the liver gave 90": a tube of another place than the chest."""
     told = any(i.role in AMOUNTS for i in clause)
@@ -210,6 +239,7 @@ WHOSE = Rules(
     (
         Rule(behind_another, frozenset({"foreign"})),
         Rule(of_catheter, frozenset({"word"})),
+        Rule(of_what_a_bed_has, frozenset({"word"})),
         Rule(on_a_bed, frozenset({"word", "foreign"}), PLACING),
         Rule(of_another, frozenset({"word", "foreign"}), frozenset({"of"})),
         Rule(in_another_place, frozenset({"word", "foreign"}), frozenset({"in"})),

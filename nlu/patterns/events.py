@@ -179,7 +179,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "has been discharged", "(was|is|got|been) discharged home",
     ),
     "kind:corrected": (
-        "correct", "correction", "fix", "should be", "s/b", "should have been",
+        "correct", "correction", "corr", "fix", "should be", "s/b", "should have been",
         "should have (put|said|gone to|gone on|gone in)",
         "should read", "should say",
         "instead of", "rather than", "make the", "correct that", "correct the", "amend the", "make that",

@@ -17,6 +17,8 @@ _SHORT = {
     "<may>": r"(?:may|might|could|must|would|will)(?: well)?(?: (?:just|only|also|even))?",
     "<quite>": r"(?: (?:a|an|the|too|very|so|quite|rather|pretty|awfully|really|bit|little|that|all|100|%"
     r"|hundred|entirely|totally|completely|fully|particularly|terribly|super|overly|percent|per|cent))*",
+    "<will>": r"(?:i'll|ill|we'll|will|gonna|gotta|let me|must|should|needs?"
+    r"|(?:going|have|got|needs?|want)? ?to)",
     "<who>": r"(?:you|someone|somebody|anyone)",
     "<any>": r"(?: \w+){0,2}",
     "<waiting>": r"(?:awaiting|pending|waiting (?:for|on))",
@@ -56,7 +58,8 @@ to be (?:confirmed|verified|checked)|needs? (?:to be )?(?:confirm|verif|double c
 <did not> (?:\w+ )?(?:check|checked|verif\w+|confirm\w*|double check\w*)
 (?:please|pls|plz|(?:can|could) <who>|someone)(?: please| pls)? (?:verify|confirm|double check|check|recheck)
 (?:was|were|been|so i'm|i'm|im) told|told me|hearsay|second hand|secondhand|by the sounds? of it|rumou?r
-<did not> (?:actually |really )?(?:see|seen|read|look|witness|do)(?: \w+)? (?:myself|ourselves|personally)
+<did not> (?:actually |really )?(?:see|seen|read|look\w*|witness|do)(?: \w+){0,2} (?:myself|personally)
+<did not> (?:\w+ )?(?:looked|seen it|been in to (?:look|check|see))|last (?:time )?(?:i|we) (?:heard|knew|saw)
 <may>(?:'ve| have| of|a)? (?:mis\w+|mix\w*|muddl\w*|confus\w*|got|gotten|read|written|swapped|been|transposed)
 or (?:was|is|were) (?:it|that)(?! not)|or (?:maybe|perhaps)|(?:may|might|could) (?:well )?be
 doubt|doubts|in doubt|have my doubts|would double check
@@ -80,7 +83,12 @@ verbal(?: only)?
 if (?:correct|accurate|true|right|possible|that's|thats|it's|reliable)(?: \w+){0,3}
 (?:student|hca|tech|aide|wife|husband|mum|he|she|someone|nurse) (?:read|measured|eyeballed) (?:it|that)
 (?:check|confirm|verify) (?:it |that |this )?with \w+|ask (?:the )?(?:day|night|other|next) \w+
-(?:will|let me|to|needs?|must|should) (?:double check|confirm|verify|confirming|verifying)
+<will>(?: go)? (?:double check|confirm|verify|confirming|verifying)
+(?:will|gonna|need to|have to|gotta|going to) (?:go )?(?:check|eyeball|look at) (?:it|that|this)
+<did not> (?:\w+ )?(?:laid|clapped|set) eyes|(?:someone|somebody) else's \w+|no (?:promises|guarantees?)
+(?:wouldn't|wouldnt|would not) (?:bet|swear|put money|stake|trust|rely|quote)
+hold (?:fire|off)(?: on)? (?:charting|logging|recording|(?:until|till)(?: \w+){0,3})
+before (?:you|u|we) (?:log|chart|record|save|enter|write|put)(?: \w+){0,2}
 colleagues? disagrees?
 other (?:bed|guy|patient|room)|other (?:side|tube|drain|one)$|(?:neighbour|neighbor|roommate)'s
 belongs to(?: \w+){0,3}|meant bed

@@ -72,6 +72,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "nephrostomy", "abdominal drain", "feeding tube", "dobhoff", "et tube", "ett", "trach", "intake",
         "po intake", "oral intake", "iv", "iv fluid", "ivf", "bolus", "tube feed", "tube feeds",
         "tube feeding", "paracentesis", "thoracentesis", "catheter output", "foley catheter", "cbi",
+        "catheter bag", "leg bag",
         "dialysis removed", "ultrafiltration", "ns", "saline", "fluid bolus", "dialysis output",
         "chole tube", "surgical drain", "bp", "blood pressure", "hr", "heart rate", "pulse", "sats", "sat",
         "spo2", "o2", "oxygen", "temp", "temperature", "rr", "resp rate", "respiratory rate", "map", "cvp",
