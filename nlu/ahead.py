@@ -31,6 +31,7 @@ NAMED = frozenset(
     }
     | {"move", "trial", "clamping", "unclamping", "changeout", "pull"}
 )
+SWAPS = frozenset({"change", "exchange", "swap", "replacement", "changeout"})
 """An event by its name: behind "for" it is waited for."""
 DONE = frozenset(
     {"gone", "went", "came", "sent", "took", "taken", "left", "dc'd", "dcd", "d/c'd", "dced", "done", "was"}
@@ -94,10 +95,17 @@ def _waited_for(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
             told = {c.label for c in cues if start <= c.start < k and c.label not in PLACES}
             if word(toks, name) not in NAMED or "kind" in told:
                 continue
-            if "what" in told and word(toks, name) == "removal":
+            removal = "what" in told and word(toks, name) == "removal"
+            if removal or (told and _is_swap(cues, toks, k, name)):
                 yield Cue("filler", "", k + 1, name + 1)  # "clamped for drain removal"
             elif not told and not _is_done(toks, start, k):
                 yield Cue("plan", "", k, k + 1)
+
+
+def _is_swap(cues: tuple[Cue, ...], toks: Toks, k: int, name: int) -> bool:
+    """ "clamped at 1340 for the canister swap": what for; with the old one told it was done, too."""
+    told = any(c.label in {"old", "new"} for c in cues)
+    return word(toks, name) in SWAPS and name > k + 1 and not told
 
 
 def _later(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:

@@ -42,6 +42,9 @@ OF_SEVERAL = frozenset({"and", "&", "+", "both", "all", "each", "beds", "rooms",
 """With one of these, what is said of beds in a row is said of each."""
 OF_EACH = frozenset({"both", "all", "each", "every"})
 """Dictated, "beds seven and eight mark nine ten" may have lost a level: only these say so."""
+BECAUSE = frozenset({"because", "since", "as", "cos", "cuz", "coz", "bc"})
+WHY_REACH = 5
+"""Words from because to what was the matter."""
 
 
 @dataclass(slots=True)
@@ -106,7 +109,10 @@ class Builder:
     # What a draft says
 
     def _statements(self, draft: Draft) -> Iterator[tuple[Statement, dict[str, Item]]]:
-        if draft.kind == "removed" and any(w.name == "dislodged" for w in draft.whats):
+        slipped = [w for w in draft.whats if w.name == "dislodged"] if draft.kind == "removed" else []
+        if slipped and all(map(self._is_why, slipped)):
+            draft.whats = [w for w in draft.whats if w not in slipped]
+        elif slipped:
             draft.kind = ""
         if draft.kind in PLAIN:
             if draft.final is not None:  # "discharged at 0600, final line 275"
@@ -121,6 +127,10 @@ class Builder:
             yield Incident(what=what.name), {"what": what}  # type: ignore[arg-type]
         if draft.kind != "placed" and (draft.reason or draft.weight):
             yield self._described(draft)
+
+    def _is_why(self, what: Item) -> bool:
+        """ "pulled the tube since it was half out": why it was taken out."""
+        return not BECAUSE.isdisjoint(self.toks.said[max(0, what.start - WHY_REACH) : what.start])
 
     def _findings(self, draft: Draft) -> Iterator[tuple[Statement, dict[str, Item]]]:
         """What was ordered, and what was checked beside it."""

@@ -34,6 +34,7 @@ from .patterns.framing import (
     SELF,
 )
 from .patterns.leads import BED_WORDS
+from .patterns.levels import LITRES
 from .patterns.smalltalk import NAMES
 from .somebody import STOPS
 from .statements import Answered, Asked, Checked, Corrected, Described, Mark, Statement, Withdrawn
@@ -55,6 +56,7 @@ MOST_OF_AN_HOUR = 300
 """mL that may come from one drain hour after hour; common practice, no source."""
 LABEL = 2
 """Digits of a bed or of how many come; a line has more."""
+GIVEN = frozenset({"of", "ml", "mls", "cc"})
 HALVES = frozenset({"am", "pm"})
 ALSO = frozenset({"and", "&", "so", "but"})
 HOURLY = frozenset({"min", "mins", "m", "h", "hr", "hrs", "hrly", "hourly"})
@@ -84,7 +86,7 @@ def framed(again: Again) -> Told:
 
 def _told(again: Again, frames: Sequence[Frame]) -> Told:
     toks, voice = again.toks, again.ward.voice
-    if any(_is_line(toks, frame) for frame in frames):
+    if any(_is_line(toks, frame) or _is_told_again(toks, frame) for frame in frames):
         return ()
     told = again.without(*((frame.start, frame.end) for frame in frames))
     marks = [s for s in told if isinstance(s, Mark)]
@@ -110,6 +112,18 @@ def _is_line(toks: Toks, frame: Frame) -> bool:
         return True
     led = is_digits(toks, frame.start - 1) and word(toks, frame.start) in {"is", "was"}
     return led and any(map(str.isdecimal, toks.said[frame.start : frame.end]))
+
+
+def _is_told_again(toks: Toks, frame: Frame) -> bool:
+    """ "got a litre of saline since lunch, 1000 at 1630": the amount of something else, and no line?"""
+    given = {word(toks, k) for k in range(frame.start, frame.end) if word(toks, k + 1) in GIVEN}
+    given |= (
+        {"1000"} & toks.words
+        if any(word(toks, k) in LITRES for k in range(frame.start, frame.end))
+        else set()
+    )
+    others = (word(toks, k) for k in range(len(toks)) if not frame.start <= k < frame.end)
+    return any(said.isdecimal() and said in given for said in others)
 
 
 def _may_be_of_each_hour(marks: Sequence[Mark], toks: Toks, *, voice: bool) -> bool:

@@ -44,10 +44,21 @@ def _reached(toks: Toks, k: int, values: Sequence[int]) -> Iterator[int]:
         yield from (v for v in values if k < v < _end(toks, k + 1, HARD))
         return
     before = [v for v in values if v < k]
-    inside = bool(before) and word(toks, k) in said_so.NAMING and before[-1] >= _start(toks, k)
-    if before and (inside or _ends_with_source(toks, k)):
+    if not before:
+        return
+    begins = k
+    while word(toks, begins - 1) in said_so.AS_TOLD:
+        begins -= 1
+    named = word(toks, k) in said_so.NAMING and word(toks, begins - 1) not in STOPS
+    if _goes_on(toks, before[-1] + 1, k) if named else _ends_with_source(toks, k):
         start = _start(toks, before[-1], HARD)
         yield from (v for v in before if v >= start)
+
+
+def _goes_on(toks: Toks, start: int, end: int) -> bool:
+    """ "310 at 1900 per Sam"; in "1020 1830 clamped as per reg" it is the clamping that is on his word."""
+    said = toks.said[start:end]
+    return all(_is_number(w) or w in said_so.AS_TOLD | {"at", "@", "ml", "mls", ":"} for w in said)
 
 
 def _ends_with_source(toks: Toks, k: int) -> bool:
@@ -71,6 +82,8 @@ def _is_of_somebody(toks: Toks, k: int) -> bool:
         return not said_so.AT_THE_BED.isdisjoint(subject)
     if said in said_so.HEARING or (said in said_so.PASSIVE and not said_so.BEEN.isdisjoint(subject[-2:])):
         return True
+    if said == "handed" and word(toks, k + 1) == "over":
+        return bool(subject) and said_so.MYSELF.isdisjoint(subject)
     if said in said_so.GIVEN or not said_so.MYSELF.isdisjoint(subject):
         return False
     if not subject:
@@ -96,6 +109,8 @@ def _is_source(toks: Toks, k: int) -> bool:
         return True
     if word(toks, k) == "according":
         return not near[1:2] or said_so.RULES.isdisjoint(near)
+    if near[:1] == ("the",) and word(toks, k) == "per":
+        return said_so.RULES.isdisjoint(near)
     number = next((j for j, said in enumerate(near) if _is_number(said)), len(near))
     named = said_so.SHEETS if word(toks, k) in said_so.COPIED else said_so.SOMEBODY
     return not named.isdisjoint(near[:number])
@@ -104,6 +119,8 @@ def _is_source(toks: Toks, k: int) -> bool:
 def _is_third_mouth(toks: Toks, k: int, value: int) -> bool:
     """ "heard the surgeon wants 20", "wife says the doctor ordered 20"; "reg says suction 20" is an order."""
     said = word(toks, k)
+    if said in said_so.NAMING:  # "per dr lee suction 10" is an order
+        return not said_so.AT_THE_BED.isdisjoint(toks.said[k + 1 : k + 1 + NEAR])
     if said in said_so.HEARING or not said_so.BEEN.isdisjoint(_subject(toks, k)[-2:]):
         return True
     patient = not said_so.AT_THE_BED.isdisjoint(_subject(toks, k))

@@ -187,7 +187,7 @@ def _is_in(item: Item, toks: Toks) -> bool:
 def _questioned(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "is bed 12 at 1050?" asks; recognisers put the sign where they like, so only typed ones count."""
     asks = any(i.role == "cue" and i.value == "mark_of_question" for i in items)
-    if asks and any(i.role == "level" for i in items):
+    if asks and any(i.role in {"level", "check"} for i in items):
         yield "a question is no mark"
 
 

@@ -50,6 +50,8 @@ KINDS = tuple(
         ("seeming", said_so.SEEMING),
         ("seeing", said_so.SEEING),
         ("tilted", said_so.TILTED),
+        ("another", said_so.ANOTHER),
+        ("elsewhere", said_so.ELSEWHERE),
         ("doubting", said_so.DOUBTING),
         ("cancelled", said_so.CANCELLED),
         ("taking back", said_so.TAKING_BACK),
@@ -145,6 +147,10 @@ def _is_stop(toks: Toks, k: int) -> bool:
 def _reaches(doubt: Doubt, toks: Toks, told: frozenset[int]) -> bool:
     """Whether the words around a doubt leave it with what is told, or go on about something else."""
     first, last = doubt.clause
+    if doubt.kind == "elsewhere" or (
+        doubt.kind == "another" and told.intersection(range(first, doubt.start))
+    ):
+        return True
     before = list(range(first, doubt.start))
     while told.intersection(before):
         before.pop(0)
@@ -225,6 +231,8 @@ def _reached(
     doubt: Doubt, told: Sequence[Statement], covers: dict[int, frozenset[int]], toks: Toks
 ) -> Sequence[Statement]:
     """What is told in its clause, else in its sentence, else nearest before it, else behind it."""
+    if doubt.kind == "elsewhere":
+        told = [s for s in told if isinstance(s, Drained)]
     if doubt.kind in {"seeing", "seeming"}:  # "read it upside down maybe": of the level, and nothing tipped
         told = [s for s in told if _amount(s)] or told
     start, end = doubt.clause
@@ -274,7 +282,7 @@ def _asked(doubt: Doubt, said: Statement | Unclear, toks: Toks, text: str) -> St
 def _second_hand(told: Sequence[Statement], toks: Toks) -> Iterator[Statement]:
     """Those whose number somebody else vouches for."""
     places = {id(s): k for s in told if (k := _value_place(s, toks)) is not None}
-    orders = {id(s) for s in told if isinstance(s, Ordered)}
+    orders = {id(s) for s in told if isinstance(s, Ordered | Checked)}  # what is found may be set on his word
     values = [k for said, k in places.items() if said not in orders]
     found = second_hand(toks, values, [k for said, k in places.items() if said in orders])
     yield from (s for s in told if places.get(id(s)) in found)
@@ -299,9 +307,7 @@ def _on_whose_word(said: Statement, text: str) -> Unclear:
         return Unclear(slot="kind", text=text, choices=(said.kind,), readings=(said,), statement=said)
     partly: dict[str, Any] = {slot: None}
     value = getattr(said, slot)
-    return Unclear(
-        slot=slot, text=text, choices=(value,), readings=(said,), statement=replace(said, **partly)
-    )
+    return Unclear(slot=slot, text=text, choices=(value,), statement=replace(said, **partly))
 
 
 def _is_put_right(doubt: Doubt, said: Statement) -> bool:

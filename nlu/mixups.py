@@ -288,6 +288,15 @@ def _told_again(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a number told again is no time"
 
 
+def _time_it_is(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "it's 1120 now and it reads 365": what the clock shows, where another number is told as the line."""
+    told = any(i.role == "level" and i.lead in {"level", "levelat"} and not i.at for i in items)
+    for item in items:
+        shown = item.role == "level" and item.full_clock and word(toks, item.end) == "now"
+        if told and shown and word(toks, item.start - 1) in {"it's", "its", "s", "is"}:
+            yield "the time that it is"
+
+
 def _put_under(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "put the 1900 on bed 9": a level of 1900, or the line of that time?"""
     for item in items:
@@ -358,6 +367,7 @@ HEARD = (
 )
 MIXUPS = (
     *EITHER,
+    Rule(_time_it_is, frozenset({"level"}), frozenset({"now"})),
     Rule(_letter_inside, NUMBERS, ALIKE),
     Rule(_of_a_remark, frozenset({"sep"})),
     Rule(_from_when, frozenset({"sep"})),

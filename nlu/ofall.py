@@ -45,7 +45,7 @@ def _is_claimed(toks: Toks, end: int) -> bool:
 
 
 def _asked(said: Mark | Drained, text: str) -> Unclear:
-    return Unclear(slot="kind", text=text, choices=(said.kind,), readings=(said,), statement=said)
+    return Unclear(slot="kind", text=text, choices=(said.kind,), statement=said)
 
 
 def is_of_all(toks: Toks, start: int, end: int) -> bool:

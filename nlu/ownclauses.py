@@ -233,7 +233,7 @@ class _Finding:
         if why and clause.who == THING and any(is_digits(toks, k) for k in range(start, end)):
             return True  # "Jess has bed 2 and 16 till 20:45"
         if word(toks, start) in MEANWHILE and (
-            word(toks, start - 1) == "pulled" or (self.voice and not start)
+            word(toks, start - 1) in {"pulled", "out"} or (self.voice and not start)
         ):
             return True
         if clause.begins == start and word(toks, end - 1) in OPEN and (self.voice or not clause.beds):

@@ -51,6 +51,7 @@ PAPER = frozenset({"paper", "chart", "sheet", "flowsheet", "board", "whiteboard"
 """What a number stands on that somebody else wrote."""
 OF_BED = frozenset({"for", "on", "in", "of"})
 TOLD = frozenset({"is", "was", "=", "reads"})
+DID = frozenset({"did", "done", "took", "drew", "marked"})
 THINKING = frozenset({"uh", "um", "alright", "right"})
 LATELY = frozenset({"last", "past"})
 CLIMBED = frozenset({("got", "to"), ("up", "to"), ("gone", "to"), ("come", "to"), ("rose", "to")})
@@ -264,6 +265,8 @@ def _is_called_by_time(cue: Cue, toks: Toks) -> bool:
     if start is None:
         return False
     start -= word(toks, start - 1) == "the"
+    if word(toks, start) == "the" and word(toks, start - 1) in DID:
+        return ":" in toks.said[cue.end :]  # "bank nurse did the 1600 line with me: 410"
     start -= word(toks, start - 1) == "for"
     opens = word(toks, start - 1) in BEFORE_BED - BED_WORDS | THINKING
     bed = cue.end + (word(toks, cue.end) in OF_BED)

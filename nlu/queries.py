@@ -174,11 +174,26 @@ def _asked_once(
             return [Unclear(slot="window", text=text, choices=doubt or (), statement=made)]
         made = when
     whole = topic in UNIT_WIDE or any(i.role == "cue" and i.name == "beds" for i in items)
+    return _of_beds(made, items, read, whole=whole)
+
+
+def _of_beds(made: Asked, items: tuple[Item, ...], read: Read, *, whole: bool) -> list[Statement | Unclear]:
+    """The question, once per bed; `whole` where it may be of the unit."""
+    named = [i for i in items if i.role == "bed"]
+    beds = list(dict.fromkeys(i.label for i in named if i.known))
     starts = {i.start for i in items if i.role in {"bed", "num"}}
-    ranged = any(i.role == "bed" and _begins_a_range(i, starts, read) for i in items)
-    if ranged or any(i.role == "bed" and not i.known for i in items) or (not beds and not whole):
-        return [Unclear(slot="bed", text=text, statement=made)]
+    ranged = any(_begins_a_range(i, starts, read) for i in named)
+    if ranged or any(not i.known for i in named) or (not beds and not whole):
+        return [Unclear(slot="bed", text=read.text, statement=made)]
+    if made.topic in {"checks", "last"} and not _are_in_row(named, read):
+        return [Unclear(slot="bed", text=read.text, choices=tuple(b for b in beds if b), statement=made)]
     return [replace(made, bed=bed) for bed in beds or [None]]
+
+
+def _are_in_row(beds: list[Item], read: Read) -> bool:
+    """ "checks for 2 and 3"; in "should the suction on 2 be 20?" one of the two is no bed."""
+    between = (read.tokens.said[a.end : b.start] for a, b in pairwise(beds) if a.label != b.label)
+    return all(JOINING.issuperset(said) and said != ("on",) for said in between)
 
 
 def _begins_a_range(bed: Item, starts: set[int], read: Read) -> bool:

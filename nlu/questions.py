@@ -109,6 +109,8 @@ def _parts(items: Pieces, read: Read) -> Parts:
         return Parts(items)
     for k in _starts(items, read):
         head, rest = items[:k], items[k:]
+        if _is_only_its_bed(head, rest):
+            continue  # "4, last mark?"
         if rest[0].value in topics.SUMS and _is_of_ones_beds(head, rest, read):
             return Parts(rest)  # "3 is mine. total on 4?"
         if _begins_a_query(items, k, read) and _is_only_asked(rest):
@@ -122,6 +124,13 @@ def _parts(items: Pieces, read: Read) -> Parts:
         if _asks_alone(head, read) and (_is_a_report(rest) or _is_odd_report(rest, read)):
             return Parts(rest, head, is_asked_first=True)
     return Parts(items)
+
+
+def _is_only_its_bed(head: Pieces, rest: Pieces) -> bool:
+    """Whether a lone number before a question that names no bed is the bed that it is of."""
+    said = [i for i in head if i.role != "sep"]
+    named = any(i.role == "bed" or (i.role == "num" and i.label) for i in rest)
+    return len(said) == 1 and said[0].role == "num" and said[0].label is not None and not named
 
 
 def _asks_alone(items: Pieces, read: Read) -> bool:

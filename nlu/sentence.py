@@ -77,8 +77,6 @@ def _opened(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     first = items[0] if items else None
     if first is None or first.value != "repair" or "no" not in toks.said[first.start : first.end]:
         return items
-    if "wait" in toks.said[first.start : first.end] and any(i.role == "bed" for i in items):
-        return items  # "wait no bed 14 was 817": whoever says it mends what was sent
     return (first._replace(value="no"), *items[1:])
 
 

@@ -33,9 +33,7 @@ LEFT_IN = frozenset({"for", "place", "situ", "until", "till", "overnight", "by",
 AMID = frozenset({"of", "in", "after", "during", "from", "since", "giving", "doing", "getting", "finish"})
 MYSELF = frozenset({"i", "we"})
 HAS_DONE = frozenset({"and", "all", "already", "been", "is", "are", "was", "got", "i", "we", "just", "i've"})
-DENYING = frozenset(
-    {"don't", "dont", "not", "never", "didn't", "didnt", "won't", "wont", "no", "can't", "cant"}
-)
+DENYING = frozenset({"don't", "dont", "never", "didn't", "didnt", "won't", "wont"})
 LOOKED = frozenset({"looked", "checked", "heard", "knew", "saw"})
 WEIGHING = frozenset({"weigh", "weighs", "weighed", "weight"})
 WEIGHED_WITHIN = 8
@@ -58,9 +56,43 @@ TO_DO = frozenset(
         "bin",
     }
 )
-ROUGHLY = frozenset({"about", "around", "roughly", "approx", "approximately", "circa", "somewhere", "near"})
+ROUGHLY = frozenset(
+    {
+        "about",
+        "around",
+        "roughly",
+        "approx",
+        "approximately",
+        "circa",
+        "somewhere",
+        "near",
+        "sitting",
+        "nearing",
+    }
+)
 EXPECTED_WITHIN = 6
 NOT_SO = frozenset({"not", "instead", "wrong", "sorry", "mistake", "typo", "meant"})
+WALKED = frozenset(
+    {
+        "window",
+        "corridor",
+        "hall",
+        "hallway",
+        "bathroom",
+        "toilet",
+        "loo",
+        "door",
+        "desk",
+        "station",
+        "shower",
+    }
+    | {"chair", "commode", "sink", "kitchen", "lounge", "end", "lift", "elevator"}
+)
+"""A walk that far "and back" is no return to the ward."""
+CANISTERS = frozenset({"box", "bottle", "canister", "cannister", "chamber", "drain", "collector", "unit"})
+LIFTED = frozenset(
+    {"above", "up", "lifted", "raised", "hung", "hanging", "onto", "tipped", "over", "knocked"}
+)
 MADE_OUT = frozenset(
     {"make", "making", "made", "figure", "work", "read", "reads", "called", "calls", "shouted"}
 )
@@ -73,16 +105,20 @@ def turned_away(cue: Cue, toks: Toks) -> Cue:
     if cue.value == "acknowledged" and UNSEEN.intersection(toks.said[max(0, cue.start - 3) : cue.start]):
         return cue._replace(label="word", value="seen")  # "no clot seen"
     if _is_of_other_sense(cue, toks):
-        return cue._replace(label="word", value=word(toks, cue.start))
+        label, value = ("filler", "") if cue.label == "question" else ("word", word(toks, cue.start))
+        return cue._replace(label=label, value=value)
     if cue.label == "levelat" and word(toks, cue.start) == "it" and word(toks, cue.start - 1) in DONE:
         return cue._replace(label="word", value="it")  # "suction was off, found it at six": when
     if cue.label == "levelat" and _is_rule(cue, toks):
         return cue._replace(label="plan", value="")  # "we pull it at 150", "out once its at 150": no line
     if cue.value == "corrected" and _is_expected(cue, toks):
         return cue._replace(label="plan", value="")  # "should be about 700 by now"
+    if cue.label == "filler" and toks.said[cue.end - 1 : cue.end + 1] == ("with", "me"):
+        return cue._replace(end=cue.end + 1)  # "bank nurse did the 1600 line with me: 410"
     if cue.label == "filler" and phrase_of(cue, toks) == "time now" and not number_follows(toks, cue.end):
         return cue._replace(end=cue.end - 1)  # "mark 640, time now": when
-    if _is_of_a_line(cue, toks):
+    did = cue.label == "question" and toks.said[cue.start : cue.end + 1] == ("did", "the")
+    if _is_of_a_line(cue, toks) or (did and ":" in toks.words and "?" not in toks.words):
         return cue._replace(label="filler", value="")
     if _is_exactly(cue, toks) or _counts_tubes(cue, toks) or _tells_when(cue, toks) or _is_left_in(cue, toks):
         return cue._replace(label="filler", value="")
@@ -96,7 +132,7 @@ def _is_of_other_sense(cue: Cue, toks: Toks) -> bool:
     if cue.value == "handoff":  # "when i get out of report", "before I hand over to days"
         return before in AMID or (before in MYSELF and told)
     if cue.value == "chart":  # "dont chart 6B for me", "obs all done and charted"
-        done = word(toks, cue.start) == "charted" and before in HAS_DONE
+        done = word(toks, cue.start) == "charted" and before in HAS_DONE | {",", ".", "-"}
         return told and (before in DENYING or done)
     if cue.value == "last":  # "310 last I looked"
         return behind in MYSELF and word(toks, cue.end + 1) in LOOKED
@@ -106,6 +142,9 @@ def _is_of_other_sense(cue: Cue, toks: Toks) -> bool:
         return before in MADE_OUT or (before == "it" and word(toks, cue.start - 2) in MADE_OUT)
     if cue.label == "question":
         return "?" not in toks.words and _is_no_question(word(toks, cue.start), before, behind)
+    if cue.value == "back":
+        walked = before if before != "and" else word(toks, cue.start - 2)
+        return walked in WALKED or _is_put_back(cue, toks)
     if cue.value == "withdrawn":  # "ignore what xray said"
         return cue.end - cue.start == 1 and behind == "what" and word(toks, cue.end + 1) not in MYSELF
     return False
@@ -121,7 +160,7 @@ def _is_rule(cue: Cue, toks: Toks) -> bool:
 def _is_expected(cue: Cue, toks: Toks) -> bool:
     """ "should be about 700", "has to be 700 by now": what is expected there, and nothing put right."""
     behind = toks.said[cue.end : cue.end + EXPECTED_WITHIN]
-    expects = word(toks, cue.start) in {"should", "has", "must", "ought", "supposed", "meant"}
+    expects = word(toks, cue.start) in {"should", "has", "must", "ought"}
     return expects and (word(toks, cue.end) in ROUGHLY or ("by", "now") in pairwise(behind))
 
 
@@ -132,6 +171,13 @@ def _is_of_a_line(cue: Cue, toks: Toks) -> bool:
         return phrase_of(cue, toks) == "another" and behind in LINES
     really = cue.value == "corrected" and phrase_of(cue, toks) == "really"
     return really and behind in {"was", "is"} and NOT_SO.isdisjoint(toks.words)
+
+
+def _is_put_back(cue: Cue, toks: Toks) -> bool:
+    """ "bottle was up on the bed, back on floor now": the canister, and no patient."""
+    floor = word(toks, cue.end - 1) in {"floor", "ground"}
+    named = any(word(toks, k) in CANISTERS for k in range(cue.start))
+    return floor and named and not LIFTED.isdisjoint(toks.said[: cue.start])
 
 
 def _is_no_question(said: str, before: str, behind: str) -> bool:

@@ -14,6 +14,7 @@ from .items import AMOUNTS, Item
 from .numbers import Toks, word
 from .patterns.asides import STAFF
 from .patterns.nouns import CAN, TUBE
+from .patterns.ownclauses import HIMSELF
 
 CLOSING = frozenset({"removed", "left", "exchanged", "moved", "placed"})
 STAYS = frozenset({"still", "stays", "stay", "stayed", "staying", "remains", "remain", "remaining", "kept"})
@@ -71,9 +72,14 @@ def _pulled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         said = {t.text for t in toks[max(0, item.start - 1) : item.end + 1]}
         if is_closing(item) and item.name == "removed" and "out" in said and said & HAPPENING:
             yield "taken out, or dislodged"
-        by_chance = word(toks, item.end - 1) == "pulled" and word(toks, item.end) in MEANWHILE
+        past_out = item.end + (word(toks, item.end) == "out")
+        by_chance = word(toks, item.end - 1) in {"pulled", "out"} and _is_meanwhile(toks, past_out)
         if is_closing(item) and item.name == "removed" and (by_chance or _is_still_in(toks)):
             yield "pulled, and perhaps not out"  # "tube pulled when he rolled", "but still in"
+
+
+def _is_meanwhile(toks: Toks, k: int) -> bool:
+    return word(toks, k) in MEANWHILE or (word(toks, k) == "as" and word(toks, k + 1) in HIMSELF)
 
 
 def _is_still_in(toks: Toks) -> bool:

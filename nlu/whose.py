@@ -13,7 +13,6 @@ from .items import AMOUNTS, Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .patterns.asides import PATIENTS, PERSONS, RELATIVES, STAFF, THINGS
-from .patterns.leads import BED_WORDS
 from .patterns.remarks import REMARKS
 from .rules import Rule, Rules
 from .signing import closing
@@ -54,6 +53,8 @@ SUCTION_CANS = frozenset({"canister", "cannister", "liner", "yankauer", "yank", 
 OTHER_HEADS = frozenset(
     {"mr", "mrs", "ms", "miss", "also", "but", "yes", "and", "then", "sorry", "next", "last"}
 )
+VERBAL = ("ed", "ing", "ly")
+PAIR = 2
 NEAR = 3
 """Words behind "of" among which the fluid may be named: "of thin straw fluid"."""
 
@@ -91,6 +92,14 @@ def of_device_before(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             device = None
         elif item.role == "claimed" or (ours and _is_behind_stop(item, device, items)):
             device = None
+
+
+def told_twice(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "got a litre of saline, 1000 at 1630": the amount of something else again, and no line?"""
+    for other, item in pairwise(i for i in items if i.amount is not None and i.role in AMOUNTS | {"claimed"}):
+        bare = item.role in AMOUNTS and item.lead in {"", "at"}
+        if other.role == "claimed" and bare and item.amount == other.amount:
+            yield "the amount of something else may be told again"
 
 
 def _is_of_suction(item: Item, toks: Toks) -> bool:
@@ -151,13 +160,12 @@ def of_what_a_bed_has(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield f"{item.name!r} may be what the number is of"
 
 
-def named_before_bed(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+def named_before_bed(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "urometer 11 hit 200": the same before the bed; dictated it may be a misheard word for a bed."""
     said = [i for i in clause if not (i.role == "cue" and i.value == "bed")][:2]
-    if len(said) == 2 and said[1].role == "bed" and _is_thing(said[0]) and _is_led(clause, said[1].end):
-        near = said[1].start - said[0].end <= (word(toks, said[1].start - 1) in BED_WORDS)
-        if near and not said[0].name.endswith(("ed", "ing", "ly")):
-            yield f"{said[0].name!r} may be what the number is of"
+    heads = len(said) == PAIR and said[1].role == "bed" and said[1].start == said[0].end
+    if heads and _is_thing(said[0]) and _is_led(clause, said[1].end) and not said[0].name.endswith(VERBAL):
+        yield f"{said[0].name!r} may be what the number is of"
 
 
 def _is_led(clause: tuple[Item, ...], end: int) -> bool:
@@ -233,6 +241,7 @@ def _is_fluid(item: Item) -> bool:
 
 DEVICE_BEFORE = (
     Rule(of_device_before, frozenset({"foreign"})),
+    Rule(told_twice, frozenset({"claimed"})),
     Rule(out_of_that, frozenset({"word", "foreign"}), frozenset({"of"})),
 )
 WHOSE = Rules(

@@ -10,6 +10,7 @@ from bot.dialogue.bedside import About, Bedside
 from bot.dialogue.brief import BARE, brief, what
 from bot.dialogue.canisters import take_exchange, waits_for_final
 from bot.dialogue.dangers import dangers_at_its_bed, in_question
+from bot.dialogue.hearing import ask_heard_whole
 from bot.dialogue.locate import is_tube
 from bot.dialogue.part import BedCaution, Part
 from bot.dialogue.pending import Ask, Grant, Pending
@@ -56,12 +57,15 @@ def _asked(bedside: Bedside, item: NotSure) -> Part:
         return take_exchange(bedside, late, Grant())
     if 1 < len(readings) <= _ASKABLE or 1 < len(choices) <= _ASKABLE:
         return _ask_which(bedside, item, readings)
+    if item.slot == "kind" and len(item.readings) == 1:
+        return ask_heard_whole(bedside, item.readings)  # "bed 7 closing 310, not sure though"
     if item.partial is None or item.slot == "kind":
         return _not_understood(bedside, item)
     of_unit = _of_unit(item)
     if of_unit is not None:
         return take_query(bedside, of_unit)
-    return ask_slot(bedside, item.partial, item.slot, item.text, item.choices)
+    told = item.choices if item.readings else ()  # "the tech says 31 is at 500": no time, and not hers
+    return ask_slot(bedside, item.partial, item.slot, item.text, told)
 
 
 def _of_unit(item: NotSure) -> Query | None:

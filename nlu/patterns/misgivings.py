@@ -51,7 +51,6 @@ if (?:i|we) (?:remember|recall|read|heard|got|saw|counted|have)|if memory serves
 (?:don't|dont|do not) (?:quote|hold|trust|rely|bank|take)|(?:wife|husband|mum|mom|dad|family|he|she) told me
 (?:nights?|days?|night staff|day staff|someone|somebody) (?:said|says|told me|reckoned|had it)
 <is> (?:from )?(?:the |an |a )?(?:old|previous|wrong|other) \w+|<is> (?:from )?yesterday'?s \w+
-<is> (?:from )?(?:the |his |her )?(?:jp|foley|urine|catheter|ng|bulb|pee|wee|vac|stoma)
 (?:take|taken) (?:it |that |this )?with a (?:pinch|grain)(?: of salt)?|treat with caution
 tbc|tba|unconfirmed|unverified|unchecked|not (?:yet )?(?:confirmed|verified|checked|double checked)
 to be (?:confirmed|verified|checked)|needs? (?:to be )?(?:confirm|verif|double check|check)\w*
@@ -98,6 +97,17 @@ before my time
 must have been(?: \w+){0,3}
 """)
 """The value, the bed, the tube or the time, as the words beside it say; else all that is told."""
+ANOTHER = _any_of(r"""
+<is> (?:from )?(?:the |his |her )?(?:jp|foley|urine|catheter|ng|bulb|pee|wee|vac|stoma)
+""")
+"""What was told is of another device."""
+ELSEWHERE = _any_of(r"""
+(?:in|at|down in) (?:the )?(?:ed|er|a & e|resus|or|theatre|theater|recovery|pacu|ambulance|cath lab|icu)
+(?:at|in) (?:the |an )?(?:other|outside|referring|previous|last) (?:hospital|unit|ward)
+before (?:our|the new) canister|before (?:arrival|admission|he came|she came|coming|transfer|we got)
+on admission|prior to (?:arrival|admission|transfer)
+""")
+"""An amount that came before the drain was here."""
 SEEING = _any_of(r"""
 <cannot> (?:really |quite |even |properly |actually |clearly )*(?:see|read|tell|make|look|visuali[sz]e|get at)
 <cannot> get an? (?:good|clear|proper|decent|accurate) (?:look|view|reading|read)
@@ -197,7 +207,8 @@ circa|ca|c|est|by eye|at a (?:push|stretch)|eyeballing(?: it)?|almost|rounded(?:
 """The level is told as approximate."""
 SAID = frozenset(
     re.findall(
-        r"(?<!\\)\b[a-z]{4,}", " ".join((DOUBTING, SEEING, SEEMING, TILTED, CANCELLED, TAKING_BACK, ROUGH))
+        r"(?<!\\)\b[a-z]{4,}",
+        " ".join((DOUBTING, ANOTHER, SEEING, SEEMING, TILTED, CANCELLED, TAKING_BACK, ROUGH)),
     )
 )
 """The words of all these: none is another word misspelt, as "tape over the numbers" is not "taped"."""

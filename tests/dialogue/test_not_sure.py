@@ -210,3 +210,26 @@ def test_which_shift_is_asked_in_words_that_name_it() -> None:
     asked = ward.says("Amy", "how much did 4 drain last night", at="03:12")
     assert asked.reply == "Bed 4: Not sure what you mean. First: this shift. Second: last shift."
     assert "Bed 4: Night shift so far" in ward.says("Amy", "first", at="03:13").reply
+
+
+@pytest.mark.parametrize(
+    ("answer", "recorded"), [("yes", "line 310 mL, closing"), ("320", "line 320 mL, closing"), ("no", "")]
+)
+def test_a_doubted_line_is_named_and_asked(answer: str, recorded: str) -> None:
+    ward = Ward()
+    asked = ward.says("Amy", "bed 7 closing 310, not sure though", at="18:50")
+    assert asked.reply.startswith("Bed 7, 18:50, line 310 mL, closing. Right?")
+    reply = ward.says("Amy", answer, at="18:52").reply
+    assert recorded in reply
+    assert recorded or "Not recorded" in reply
+
+
+def test_a_line_on_somebody_elses_word_is_to_be_read_and_its_number_is_no_time() -> None:
+    ward = Ward()
+    asked = ward.says("Amy", "the tech says 7 is at 310", at="18:50")
+    assert asked.reply.startswith("Bed 7: what does the line read, in mL?")
+    assert "Bed 7, 18:50, line 312 mL" in ward.says("Amy", "312", at="18:52").reply
+
+
+def test_goals_are_not_read_back_as_lines() -> None:
+    assert "Right?" not in Ward().says("Amy", "goals: 3 440, 5 1260", at="18:50").reply

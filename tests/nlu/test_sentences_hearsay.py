@@ -104,7 +104,6 @@ def test_whoever_has_not_looked_is_asked(doubt: str) -> None:
         ("bed 2 line at 7 ml", "mark bed=2 level_ml=7"),
         ("bed 2 line at 5", "mark bed=2 level_ml=5"),
         ("bed 2 mark 650 at 1850, mark 650, 1850", "mark bed=2 at=18:50 level_ml=650"),
-        ("wait no bed 4 was 817 at 1500", "mark bed=4 at=15:00 level_ml=817"),
         ("corr bed 4 310", "corrected bed=4 level_ml=310"),
     ],
 )
@@ -166,4 +165,69 @@ def test_whoever_is_named_by_a_bed_and_goes_is_not_its_patient(text: str, read: 
     ],
 )
 def test_words_of_a_question_or_a_withdrawal_in_what_is_told(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("the 980 I shouted across for bed 12 was his urine", "ask kind"),
+        ("bed 12 urine 300, line 980", "mark bed=12 level_ml=980"),
+        ("24 had 500 of saline, 500 at 1840", "ask at"),
+        ("on admission 19's tube drained 700 in the ED, before our canister", "ask kind"),
+        ("19 drained 700 at the other hospital", "ask kind"),
+        ("19 drained 700 since theatre", "drained bed=19 volume_ml=700"),
+        ("19 drained 700 in the chair", "drained bed=19 volume_ml=700"),
+        ("bed 4 was due at 1800, its 1905 now and it reads 365", "ask level_ml"),
+        ("should the suction on 2 be 20?", "ask bed"),
+        ("should 2 be on 20 of suction?", "ask kind"),
+        ("bed 2 suction 20?", "ask kind"),
+        ("bed 2 wall 90?", "ask kind"),
+        ("4, last mark?", "asked bed=4 topic=last"),
+        ("880, last mark on 4?", "answered level_ml=880; asked bed=4 topic=last"),
+        ("checks on 2 and 4", "asked bed=2 topic=checks; asked bed=4 topic=checks"),
+    ],
+)
+def test_numbers_of_another_place_or_of_what_is_asked_are_no_line(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("clamped the tube in 16 at 1840 for the canister swap", "incident bed=16 at=18:40 what=clamped"),
+        ("16 canister swap at 1840, old one 1900", "exchanged bed=16 at=18:40 final_ml=1900"),
+        ("bed 4 bottle was up on the bed, back on floor now", "incident bed=4 at=19:05 what=raised"),
+        ("walked 16 to the corridor and back, 340 at 1840", "mark bed=16 at=18:40 level_ml=340"),
+        ("16 went to xray and back at 1840", "away bed=16; back bed=16 at=18:40"),
+        (
+            "pulled the tube in bed 10 at 1845 since it was half out already, final 655",
+            "removed bed=10 at=18:45 level_ml=655",
+        ),
+        ("bed 10 tube pulled out when he rolled", "ask level_ml"),
+        ("bed 10 tube pulled out by dr lee at 1845", "removed bed=10 at=18:45"),
+        ("bed 10 tube half out since 1845", "incident bed=10 at=18:45 what=dislodged"),
+    ],
+)
+def test_what_for_and_why_it_was_done_is_no_other_event(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bank nurse did the 1830 line on 5 with me: 620", "mark bed=5 at=18:30 level_ml=620"),
+        ("Kim did the 1830 line on bed 5: 620", "mark bed=5 at=18:30 level_ml=620"),
+        ("did bed 5 hit 620?", "ask level_ml"),
+        (
+            "12 1020 1830 clamped as per reg",
+            "mark bed=12 at=18:30 level_ml=1020; incident bed=12 at=18:30 what=clamped",
+        ),
+        ("bed 5 620 at 1830, charted", "mark bed=5 at=18:30 level_ml=620"),
+        ("bed 5 620 at 1830, as per the ODP", "ask level_ml"),
+        ("theatre handed over bed 5 with 620 in the bottle", "ask level_ml"),
+        ("14 off suction at 1830 for the bottle swap", "checked bed=14 at=18:30 suction_cmh2o=0"),
+    ],
+)
+def test_a_line_read_together_and_one_that_was_handed_over(text: str, read: str) -> None:
     assert reading(text) == read
