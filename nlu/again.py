@@ -37,11 +37,13 @@ def every(read: Iterable[Told]) -> list[Told]:
 
 
 class Again:
-    """A message as it was read the first time, and how a part of it is read (`outcome`)."""
+    """A message as it was read the first time, its cues as they are meant (`meant`), and how a part of it
+    is read (`outcome`)."""
 
-    def __init__(self, read: Read, ward: Ward, outcome: Callable[[Read, Ward], Outcome]) -> None:
+    def __init__(self, read: Read, meant: Read, ward: Ward, outcome: Callable[[Read, Ward], Outcome]) -> None:
         self.text = read.text
         self.read = read
+        self.meant = meant
         self.toks = read.tokens
         self.ward = ward
         self._outcome = outcome

@@ -6,7 +6,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from typing import NamedTuple
+from typing import NamedTuple, cast
 
 from .again import Again
 from .eachbed import LEANING, SIDES
@@ -36,6 +36,10 @@ OTHERS = LEANING - {"all", "each", "both", "again", "check", "these", "that", "t
 TUBES = SIDES | {"med", "meds", "m", "ant", "post", "anterior", "posterior", "base", "apex", "upper", "lower"}
 HEDGES = frozenset({"think", "sure", "or", "maybe"})
 """In a row with another behind it these are of that row alone."""
+
+
+_ROWS = ("rows", 0)
+"""Where a message keeps its rows once they are found."""
 
 
 class Row(NamedTuple):
@@ -79,14 +83,20 @@ def may_go_on(toks: Toks, row: Row) -> bool:
 
 
 def rows_of(again: Again) -> tuple[Row, ...]:
-    """The rows of a list, in order."""
+    """The rows of a list, in order; looked for once, as several ask."""
     toks, index = again.toks, again.ward.index
     if index is None:
         return ()
-    labelled = written(toks, index, voice=again.ward.voice)
+    if _ROWS not in toks.memo:
+        toks.memo[_ROWS] = _rows(toks, index, voice=again.ward.voice)
+    return cast("tuple[Row, ...]", toks.memo[_ROWS])
+
+
+def _rows(toks: Toks, index: Mapping[str, str], *, voice: bool) -> tuple[Row, ...]:
+    labelled = written(toks, index, voice=voice)
     found: list[Row] = []
     for k in range(len(toks)):
-        row = _row(toks, k, index, labelled) if _may_begin(toks, k, found, voice=again.ward.voice) else None
+        row = _row(toks, k, index, labelled) if _may_begin(toks, k, found, voice=voice) else None
         if row is None and found and _is_parted(toks, k):
             row = _of_no_bed(toks, k, found[-1])
         if row is not None and (not found or _is_parted(toks, k) or _is_next(toks, k, found[-1], row)):

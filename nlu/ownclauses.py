@@ -42,7 +42,6 @@ from .patterns.ownclauses import (
 )
 from .pipeline import Cue
 from .plainly import is_whole_clock
-from .recast import with_cues
 from .somebody import (
     HEAD,
     IS_PATIENT,
@@ -147,7 +146,7 @@ class _Finding:
 
     def __init__(self, again: Again, timed: Container[int]) -> None:
         self.toks, self.voice = again.toks, again.ward.voice
-        read = with_cues(again.read, again.ward.index)
+        read = again.meant
         self.cues = read.cues
         self.claimed = {k for c in self.cues if c.label == "claimed" for k in range(c.start, c.end)}
         self.claimed |= {k for k in range(len(self.toks)) if k in timed}

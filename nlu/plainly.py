@@ -95,7 +95,7 @@ OFF = frozenset({"away", "off", "out", "gone", "done", "finished", "home"})
 
 def plainly(cues: tuple[Cue, ...], toks: Toks, labelled: Mapping[int, tuple[int, str]]) -> tuple[Cue, ...]:
     """The cues, those of a plain line and of a farewell as they are meant."""
-    found = [meant for cue in cues for meant in _meant(cue, toks)]
+    found = [meant for cue in cues for meant in ((cue,) if cue.label == "bed" else _meant(cue, toks))]
     for hindered in [c for c in cues if c.label == "neg" and _is_hindered(c, cues, toks)]:
         end = _end_of_clause(hindered, toks)
         found = [c for c in found if not hindered.start <= c.start < end]

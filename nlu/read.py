@@ -100,8 +100,9 @@ def _once(outcome: Outcome) -> Outcome:
 
 
 def _told(read: Read, ward: Ward) -> Outcome:
-    outcome = _outcome(read, ward)
-    again = Again(read, ward, _outcome)
+    meant = with_cues(read, ward.index, voice=ward.voice)
+    outcome = _outcome_of(meant, ward)
+    again = Again(read, meant, ward, _outcome)
     if asked := asked_of_all(again, outcome):
         return asked
     if not _asks(outcome):
@@ -111,7 +112,12 @@ def _told(read: Read, ward: Ward) -> Outcome:
 
 
 def _outcome(read: Read, ward: Ward) -> Outcome:
-    text, read = read.text, with_cues(read, ward.index, voice=ward.voice)
+    return _outcome_of(with_cues(read, ward.index, voice=ward.voice), ward)
+
+
+def _outcome_of(read: Read, ward: Ward) -> Outcome:
+    """What is said by a message whose cues are as they are meant."""
+    text = read.text
     if not read.tokens:
         return ()
     lattice = Lattice(read, ward.index, voice=ward.voice)

@@ -88,6 +88,8 @@ REPEATED = frozenset(
     | {"all", "what", "for", "on", "and", "back", "reading", "line", "mark", "message", "msg", "reply", "one"}
     | {"answer", "handoff", "handover", "report", "total", "everything", "both", "left", "right", "just"}
 )
+WHOLE = frozenset({"bed", "filler", "level", "kind", "side", "tubeword", "ml"})
+"""The commonest labels, of which no cue is two."""
 DRAWING = frozenset({"drew", "draw", "drawn", "drawing"})
 LAST_LINES = frozenset({"last line", "last level"})
 
@@ -131,7 +133,11 @@ def recast(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     cues = _with_changes(cues, toks)
     cues = with_moved_line(with_taken_back(cues, toks), toks)
     ends = any(_ends(cue) for cue in cues)
-    found = tuple(_meant(cue, toks, ends=ends) for each in cues for cue in _apart(each, toks))
+    found = tuple(
+        cue if cue.label == "bed" else _meant(cue, toks, ends=ends)
+        for each in cues
+        for cue in _apart(each, toks)
+    )
     if not FRESH.isdisjoint(toks.words):
         if any(c.label == "old" and not OLD.isdisjoint(toks.said[c.start : c.end]) for c in found):
             found = tuple(_new_box(cue, toks) for cue in found)
@@ -211,6 +217,9 @@ def _of_the_new(cue: Cue, before: tuple[Cue, ...], toks: Toks) -> Cue:
 
 def _apart(cue: Cue, toks: Toks) -> Iterator[Cue]:
     """The cue, or the two that it is: "disconnected from the canister at 2005" has a time, and no level."""
+    if cue.label in WHOLE:
+        yield cue
+        return
     dialled = cue.label == "other" and phrase_of(cue, toks) in ON_SUCTION and is_setting(toks, cue.end)
     if dialled:  # "canister on suction -20": what the drain's suction is set to, and no other canister
         yield Cue("canister", "", cue.start, cue.start + 1)
