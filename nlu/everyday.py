@@ -69,6 +69,12 @@ FASTING = frozenset({"npo", "nbm", "fasting", "fasted", "starved"})
 HIMSELF = frozenset({"he", "she", "he's", "she's", "hes", "shes"})
 STEPS = frozenset({"is", "was", "just", "now", "has", "had", "been", "only", "about", "to", "gone"})
 ASKING = frozenset({"what", "whats", "what's", "how", "can", "could", "give", "show", "get", "need", "send"})
+BIDDING = frozenset(
+    {"", "please", "pls", "plz", "and", "then", "to", "you", "u", "just", ",", ".", "ok", "okay"}
+)
+"""Before "chart" these bid us do it."""
+OF_LINES = frozenset({"level", "levelat", "canister", "ml", "closing"})
+OF_QUESTIONS = frozenset({"ask", "question", "window", "span", "since"})
 OF_REPORT = frozenset({"the", "our", "my", "bedside", "shift", "morning", "night", "evening", "a", "nursing"})
 AT_REPORT = frozenset({"at", "during", "in", "did", "doing", "had", "after", "before", "since", "until"})
 
@@ -286,11 +292,22 @@ def _ask(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     nothing = {word(toks, cue.start - 1), word(toks, cue.start - 2)} & {"nothing", "nowt", "nothin"}
     if cue.value == "chart" and nothing and "?" not in toks.words:
         return _as_word(cue, "charted")  # "drain goes with him, nothing to chart"
+    if cue.value == "chart" and _is_bidden(cue, cues, toks):
+        return cue._replace(label="filler", value="")
     taken = phrase_of(cue, toks) == "picking up" and toks.words.isdisjoint({"is", "drainage", "output"})
     more = any(o.label in {"ask", "question"} and o.start > cue.end for o in cues)
     if not (taken and more and (word(toks, cue.end) in BED_WORDS or number_follows(toks, cue.end))):
         return cue
     return cue._replace(label="bed" if number_follows(toks, cue.end) else "filler", value="")
+
+
+def _is_bidden(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> bool:
+    """ "chart bed 6 mark 1405 at 0005": a line to chart, and no question what to chart."""
+    if phrase_of(cue, toks) != "chart" or word(toks, cue.start - 1) not in BIDDING:
+        return False
+    labels = {other.label for other in cues if other is not cue}
+    lines = sum(starts_number(toks, k) for k in range(cue.end, len(toks)))
+    return lines > 1 and not OF_LINES.isdisjoint(labels) and OF_QUESTIONS.isdisjoint(labels)
 
 
 def _is_handing_over(cue: Cue, toks: Toks) -> bool:

@@ -29,16 +29,18 @@ NOTHING = frozenset({"nil", "nothing", "none", "zero", "nada", "0", "zilch"})
 def _over(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "45 ml last hour", "300 this shift": what came over a length of time is an amount, if it is ours."""
     last: Item | None = None
-    beside = False
+    beside = parted = False
     for item in items:
         if item.role != "cue":
-            last = last if item.role in {"bed", "tube"} else item
+            parted = item.role == "sep"
+            last = last if item.role in {"bed", "tube", "sep"} else item
             if beside and item.role == "level" and item.lead in {"", "at"} and not item.unit:
                 yield "what is beside an amount of another device may be an amount too"
             continue
         of_another = last is not None and last.role in {"foreign", "claimed"}
         beside |= of_another and item.value == "span"
-        if last is not None and _is_amount_of_it(last) and item.value in {"span", "window", "since"}:
+        over = item.value in ({"span"} if parted else {"span", "window", "since"})  # "640. clear as day"
+        if last is not None and _is_amount_of_it(last) and over:
             yield "an amount over a length of time"
 
 

@@ -90,6 +90,12 @@ REPEATED = frozenset(
 )
 WHOLE = frozenset({"bed", "filler", "level", "kind", "side", "tubeword", "ml"})
 """The commonest labels, of which no cue is two."""
+UPDATED = frozenset({":", ",", "-", "on", "for", "re", "bed", "beds", "room", "rm", "bay"})
+RIGHTING = frozenset(
+    {"to", "from", "was", "instead", "should", "not", "wrong", "it", "that", "correct", "mistake", "error"}
+    | {"typo", "misread", "previous", "earlier"}
+)
+"""With one of these an update puts something right."""
 DRAWING = frozenset({"drew", "draw", "drawn", "drawing"})
 LAST_LINES = frozenset({"last line", "last level"})
 
@@ -299,8 +305,10 @@ def _meant(cue: Cue, toks: Toks, *, ends: bool) -> Cue:
         return cue._replace(label="question", value="", end=cue.start + 1)  # "who did a chest tube on 12"
     if words in FULL and not number_follows(toks, cue.end):  # "changed it as it was full"
         return cue._replace(label="word", value="full")
-    if words == "update" and "now" in toks.words and word(toks, cue.end) in {":", ",", "-", "on", "for"}:
-        return cue._replace(label="filler", value="")  # "update: bed 3 is now 415"
+    if words == "update" and _is_heading(word(toks, cue.end)) and RIGHTING.isdisjoint(toks.words):
+        return cue._replace(
+            label="filler", value=""
+        )  # "update: bed 3 is now 415", "update bed 12 986 at noon"
     if words == "passed" and word(toks, cue.end).isalpha() and word(toks, cue.end) not in DIED:
         return cue._replace(label="word", value=words)  # "passed clamp trial"
     if cue.label == "side" and word(toks, cue.start - 1) in SETTINGS and word(toks, cue.end) == "at":
@@ -323,6 +331,11 @@ def _meant(cue: Cue, toks: Toks, *, ends: bool) -> Cue:
     if words in WATER_SEALS and _is_state(cue, toks):
         return cue._replace(label="waterseal")
     return turned_away(cue, toks)
+
+
+def _is_heading(behind: str) -> bool:
+    """Whether what stands behind "update" is what it heads."""
+    return behind in UPDATED or behind[:1].isdecimal()
 
 
 def _is_of_an_order(behind: str) -> bool:

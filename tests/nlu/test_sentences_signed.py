@@ -13,7 +13,15 @@ LABELS = (*BEDS, "CT1", "CT4", "4B")
 @pytest.mark.parametrize("channel", CHANNELS)
 @pytest.mark.parametrize(
     "heading",
-    ["update:", "drain update", "chest tube update,", "quick update", "ok drain update -", "line update:"],
+    [
+        "update:",
+        "drain update",
+        "chest tube update,",
+        "quick update",
+        "ok drain update -",
+        "line update:",
+        "update",
+    ],
 )
 def test_an_update_as_a_heading_puts_no_line_right(heading: str, channel: Channel) -> None:
     assert reading(f"{heading} bed 12 mark 540 at 1900", BEDS, channel) == LINE
@@ -215,3 +223,34 @@ def test_a_right_beside_a_left_is_a_side() -> None:
 def test_another_line_behind_again_is_asked_about() -> None:
     said = "bed twelve mark five forty again bed twelve mark five fifty"
     assert reading(said, BEDS, "voice").startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("go ahead and chart bed six um mark ten mils at eighteen oh five hours", "at=18:05 level_ml=10"),
+        ("please chart bed six mark ten at sixteen twenty hours", "at=16:20 level_ml=10"),
+        ("chart bed six line ten that's the end of shift mark", "level_ml=10 closing"),
+        ("can you chart bed six is reading ten that's the closing line thanks", "level_ml=10 closing"),
+    ],
+)
+def test_who_says_chart_before_a_line_has_it_charted_and_asks_nothing(text: str, read: str) -> None:
+    assert reading(text, BEDS, "voice") == f"mark bed=6 {read}"
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("chart bed 9 last 5 hours", "asked bed=9 topic=chart window=5h"),
+        ("chart for bed 9 end of shift", "asked bed=9 topic=chart"),
+        ("chart the level for bed 9", "asked bed=9 topic=chart"),
+        ("what do i chart for bed 9", "asked bed=9 topic=chart"),
+    ],
+)
+def test_who_says_chart_without_a_line_asks_what_to_chart(text: str, read: str, channel: Channel) -> None:
+    assert reading(text, BEDS, channel) == read
+
+
+def test_a_length_of_time_behind_a_comma_may_be_over_what_the_number_came() -> None:
+    assert reading("please chart bed 9 640, 2 hours", BEDS).startswith("ask")
