@@ -14,7 +14,7 @@ from .neighbours import number_follows, phrase_of
 from .numbers import Toks, is_digits, numbers, starts_number, word
 from .patterns.asides import RELATIVES, STAFF, TITLES
 from .patterns.leads import BED_WORDS
-from .patterns.levels import LEVELS
+from .patterns.levels import MILLILITRES
 from .pipeline import Cue, with_found
 from .plainly import is_whole_clock
 from .roles import CHECK_LIMITS
@@ -87,14 +87,13 @@ MOST_OF_NAME = 4
 ORDERING = WISHES | ADVISING | {"per"}
 MADE = frozenset({"is", "are", "was", "made", "all", "well", "team", "teams", "now", "both"})
 OF_ORDER = frozenset({"for", "at", "is", "was", "of", "to", "on", "as", "-", ":", "=", "say", "says"})
-OF_NUMBER = frozenset(LEVELS["ml"]) | {":", "/", "mg", "mcg", "am", "pm", "is", "to", "on", "at", "units"}
+OF_NUMBER = MILLILITRES | {":", "/", "mg", "mcg", "am", "pm", "is", "to", "on", "at", "units"}
 """Behind an order's number these make it no setting: a bed, a time, a dose."""
 SET_TO = {"seal": DEEP, "suction": 40, "wall": CHECK_LIMITS["wall"]}
 """What each is hardly set over."""
 STATES = frozenset({"on", "to"})
 OWNING = frozenset({"on", "in", "of", "for"})
 OF_LINES = frozenset({"mark", "line", "reading", "canister", "box", "chamber", "drain", "bottle"})
-MILLILITRES = frozenset(LEVELS["ml"])
 KNOWING = STAFF | RELATIVES | MADE
 
 

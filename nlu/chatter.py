@@ -30,7 +30,7 @@ from .patterns.chatter import (
     WHEN,
 )
 from .patterns.leads import BED_WORDS
-from .patterns.levels import LITRES
+from .patterns.levels import LITRES, MILLILITRES
 from .patterns.numerals import NUMERALS
 from .pipeline import Cue
 
@@ -152,7 +152,7 @@ def _is_of_other(toks: Toks, k: int, clause: Clause) -> bool:
     if before in DRUGS | SCORES or (before in LEADING and word(toks, k - 2) in DRUGS | SCORES):
         return k > clause.start
     if _is_time(toks, k):
-        return bool(clause.words & ACTIVE) and not clause.words & {"ml", "mls", "cc"}
+        return bool(clause.words & ACTIVE) and not clause.words & MILLILITRES
     if after in UNITS or (before == "x" and k > clause.start):
         return True
     if after == "of" and word(toks, k + 2) in DRUGS:

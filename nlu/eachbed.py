@@ -14,6 +14,7 @@ from itertools import pairwise
 from .again import Again, Span, Told, every
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.leads import SHORT_BED_WORDS
+from .patterns.levels import MILLILITRES
 from .statements import Asked, Corrected, Drained, Mark, Removed, Statement, Withdrawn
 
 MOST = 6
@@ -34,7 +35,7 @@ LEANING = frozenset(_LEANING.split())
 SIDES = frozenset({"left", "right", "l", "r", "lt", "rt", "mediastinal", "apical", "basal", "pleural"})
 BOTH_TUBES = frozenset({"beds", "tubes", "drains", "y", "joined", "combined", "together"})
 PAIR = 2
-UNITS = frozenset({"h", "hr", "hrs", "ml", "mls", "cc", "mils", "am", "pm"})
+UNITS = MILLILITRES | {"h", "hr", "hrs", "am", "pm"}
 WORDLESS = SHORT_BED_WORDS | UNITS | {"at", "a", "p", "m", "now"}
 
 

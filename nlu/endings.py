@@ -12,8 +12,9 @@ from .clock import clocks
 from .items import FULL_HOUR
 from .neighbours import phrase_of
 from .numbers import Toks, is_digits, starts_number, word
-from .oldones import CANISTERS, FRESH, OLD_ONES, STOPS, UNITS, Labelled, Message, is_timed, passes_bed
+from .oldones import CANISTERS, FRESH, OLD_ONES, STOPS, Labelled, Message, is_timed, passes_bed
 from .patterns.leads import SHORT_BED_WORDS
+from .patterns.levels import MILLILITRES
 from .pipeline import Cue, with_found
 from .weighty import STAYS
 
@@ -97,7 +98,7 @@ def _is_over_time(toks: Toks, k: int) -> bool:
 def _is_alone(toks: Toks, number: int) -> bool:
     """Whether nothing behind the number says what it counts, or over which time that came."""
     end = number + 1
-    while starts_number(toks, end) or word(toks, end) in UNITS | {".", "l"}:
+    while starts_number(toks, end) or word(toks, end) in MILLILITRES | {".", "l"}:
         end += 1
     place = word(toks, end) in {"in", "on"} and not CANISTERS.isdisjoint(toks.said[end + 1 : end + 4])
     return place or word(toks, end) in STOPS | {"at", "when", "final"}
@@ -105,7 +106,7 @@ def _is_alone(toks: Toks, number: int) -> bool:
 
 def _is_behind_level(toks: Toks, k: int) -> bool:
     """ "540 ml total", "with 540 total", "1655, 112 total": set apart by a unit, a preposition, a stop."""
-    unit = word(toks, k - 1) in UNITS
+    unit = word(toks, k - 1) in MILLILITRES
     number = k - 1 - unit
     set_apart = word(toks, number - 1) == "," and any(is_timed(toks, j) for j in range(1, number - 1))
     return is_digits(toks, number) and (unit or set_apart or word(toks, number - 1) == "with")

@@ -10,9 +10,10 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from .items import Item
-from .numbers import LITRES, Toks, Value, glued, is_digits, numbers, word
+from .numbers import Toks, Value, glued, is_digits, numbers, word
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS, PAST, TO
 from .patterns.leads import MOST_LITRES
+from .patterns.levels import LITRES
 from .patterns.numerals import FRACTIONS, NUMERALS, ONES
 from .tokens import remembered
 

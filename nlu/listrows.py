@@ -13,6 +13,7 @@ from .eachbed import LEANING, SIDES
 from .labels import bed_label
 from .numbers import Toks, glued, is_digits, is_inside_number, word
 from .patterns.leads import BED_WORDS
+from .patterns.levels import VOLUMES
 from .wall import Labelled, written
 
 APART = frozenset({",", ";", "/", "|", "and", "&", "+", ".", "then", "\\", "plus", "*", "\u2022"})
@@ -26,8 +27,8 @@ WITHIN = frozenset({":", "-", "=", ">", "."})
 MINUTE_DIGITS = 2
 NEAR = 5
 """Words and signs at most between a bed and its line."""
-UNITS = frozenset(
-    {"ml", "mls", "cc", "l", "litres", "liters", "h", "hr", "hrs", "hours", "hour", "min", "mins", "minutes"}
+UNITS = VOLUMES | frozenset(
+    {"h", "hr", "hrs", "hours", "hour", "min", "mins", "minutes"}
     | {"%", "kg", "cm", "mmhg", "mg", "mcg", "am", "pm", "x", "out", "of", "more", "to", "days", "day"}
 )
 """Behind a number these say that it is no bed."""

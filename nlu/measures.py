@@ -10,18 +10,17 @@ from .days import by_first_word
 from .fractions import is_with_part, litres
 from .items import NO_CLOCKS, Clocks, Item
 from .lengths import length
-from .numbers import LITRES, Number, Toks, Value, glued, is_digits, numbers, starts_number, word
+from .numbers import Number, Toks, Value, glued, is_digits, numbers, starts_number, word
 from .patterns.clockwords import AGO, HOUR_WORDS
 from .patterns.cues import CHECKS, LEVELS
+from .patterns.levels import LITRES, MILLILITRES, VOLUMES
 
-_ML = frozenset(p for p in LEVELS["ml"] if " " not in p)
-_VOLUMES = _ML | LITRES
 _BAD = frozenset(p for p in LEVELS["badunit"] if " " not in p)
 _KG = frozenset(CHECKS["kg"])
 _LB = frozenset({"lb", "lbs", "pounds", "pound"})
 TIME_LETTERS = frozenset({"a", "p", "h", "am", "pm", "hr", "hrs", "hours"})
 GLUED_OK = frozenset({"ish", "and", "at", "l", "r", "left", "right", "b", "to"})
-_BEHIND = TIME_LETTERS | GLUED_OK | _VOLUMES
+_BEHIND = TIME_LETTERS | GLUED_OK | VOLUMES
 LARGEST = 99_999
 MOST_JOINED = 3000
 """No canister holds so much: "9 945" is two numbers."""
@@ -47,7 +46,7 @@ def _pressures() -> dict[str, tuple[tuple[tuple[str, ...], str], ...]]:
 
 
 _PRESSURES = _pressures()
-_UNITS = frozenset({*_VOLUMES, *_BAD, *_KG, *_LB, *_PRESSURES, "c", "m", "cubic"})
+_UNITS = frozenset({*VOLUMES, *_BAD, *_KG, *_LB, *_PRESSURES, "c", "m", "cubic"})
 """A unit begins with one of these."""
 
 
@@ -133,7 +132,7 @@ def _unit(toks: Toks, i: int) -> tuple[str, int]:
     text = word(toks, i)
     if text not in _UNITS:
         return "", i
-    if text in _ML:
+    if text in MILLILITRES:
         return "ml", i + 1
     if spelt := _spelt_ml(toks, i):
         return "ml", spelt

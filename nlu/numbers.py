@@ -11,7 +11,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from .patterns.leads import BED_WORDS
-from .patterns.levels import LEVELS
+from .patterns.levels import LITRES
 from .patterns.numerals import HOMOPHONES, JOINED, NUMERALS, ONES, TEENS, TENS, ZEROS
 from .tokens import Words, remembered
 
@@ -44,7 +44,6 @@ POINTING = frozenset(
 TOP_PAIR = 30
 """Pairs are said for what a canister can hold ("nineteen fifty"); "sixty six thirty" is two numbers."""
 LONGEST_SPELT = 4
-LITRES = frozenset(LEVELS["litre"])
 _GOES_ON = NUMERALS | frozenset({".", ",", ":", "point", "-", "and"})
 """Digits with anything else behind them, and no digits, are one number and no more."""
 

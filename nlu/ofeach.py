@@ -8,6 +8,7 @@ from __future__ import annotations
 from .followers import DIALLED
 from .items import FINDINGS
 from .numbers import Toks, is_digits, word
+from .patterns.levels import MILLILITRES
 from .pipeline import Cue, in_order
 
 EACH = frozenset({"both", "either", "each", "all", "bilat", "bilaterally"})
@@ -18,7 +19,7 @@ TIMES = frozenset({"2", "3", "4"})
 LINE = 3
 """Digits of a line that is no bed and no setting."""
 STOPS = frozenset({",", ";", "."})
-OF_NUMBER = frozenset({":", "ml", "mls", "cc", "am", "pm", "is", "was", "at", "has", "had"})
+OF_NUMBER = MILLILITRES | {":", "am", "pm", "is", "was", "at", "has", "had"}
 """Behind the number these make it no setting."""
 ENDS = frozenset({"", ".", ",", ";", "!", "and", "&"})
 LINKS = frozenset({"on", "in", "for", "at", "from", "of", "with", "to"})

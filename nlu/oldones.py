@@ -12,11 +12,11 @@ from typing import NamedTuple, TypeAlias
 from .clock import clocks
 from .numbers import Toks, is_digits, numbers, starts_number, word
 from .patterns.leads import SHORT_BED_WORDS
+from .patterns.levels import MILLILITRES
 from .patterns.places import PLACES
 from .pipeline import Cue
 
 STOPS = frozenset({"", ",", ";", ".", "!", "and", "then"})
-UNITS = frozenset({"ml", "mls", "cc", "ccs", "mils"})
 CANISTERS = frozenset(PLACES["canister"])
 FRESH = frozenset({"new", "old", "fresh", "same"})
 PARTS = (
@@ -125,7 +125,7 @@ def _held(said: Message, start: int, ends_too: frozenset[str] = frozenset()) -> 
         ends = [n.end for n in numbers(toks, k + 1)] if word(toks, k) in HELD else []
         end = max(ends, default=0)
         told = (
-            word(toks, end) in UNITS | {"in", "inside"} | ends_too
+            word(toks, end) in MILLILITRES | {"in", "inside"} | ends_too
             and "now" not in toks.said[end : end + NEAR]
         )
         if word(toks, k) == "was" and word(toks, end) not in {"in", "inside"}:

@@ -8,6 +8,7 @@ from .neighbours import is_past_length
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
 from .patterns.leads import BED_WORDS, BREAKS, KEEPS_LEAD
+from .patterns.levels import MILLILITRES
 from .ways import Way
 from .weighty import STAYS
 
@@ -108,7 +109,7 @@ def _tube(toks: Toks, i: int, way: Way) -> str | None:
 def _is_where(toks: Toks, i: int) -> bool:
     """ "180 in med since 2000", "180 in the med": where so much came; "340 in med room" is elsewhere."""
     before = i - 1 - (word(toks, i - 1) == "the")
-    unit = word(toks, before - 1) in {"ml", "mls", "cc"}
+    unit = word(toks, before - 1) in MILLILITRES
     return (
         word(toks, before) == "in"
         and is_digits(toks, before - 1 - unit)

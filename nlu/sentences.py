@@ -11,13 +11,14 @@ from collections.abc import Sequence
 
 from .patterns.asides import RELATIVES, STAFF
 from .patterns.clockwords import AMPM
+from .patterns.levels import VOLUMES
 from .patterns.numerals import FRACTIONS, NUMERALS
 from .tokens import Token
 
 STOPS = frozenset({".", ",", ";", "!", "?", ":", "-", "/"})
 BEHIND = NUMERALS | frozenset(
-    {"ml", "mls", "mil", "mils", "milliliter", "milliliters", "millilitre", "millilitres", "cc", "ccs", "l"}
-    | {"liter", "liters", "litre", "litres", "hours", "hrs", "o'clock", "oclock", "now", "ago", "noon"}
+    VOLUMES
+    | {"hours", "hrs", "o'clock", "oclock", "now", "ago", "noon"}
     | {"midnight", "morning", "afternoon", "evening", "tonight", *AMPM}
 )
 """What a line ends with, beside digits."""

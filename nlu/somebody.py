@@ -13,6 +13,7 @@ from typing import NamedTuple
 from .again import Again, Span
 from .numbers import Toks, glued, is_digits, is_inside_number, starts_number, word
 from .patterns.leads import BED_WORDS, LINES
+from .patterns.levels import MILLILITRES
 from .patterns.numerals import HOMOPHONES
 from .patterns.ownclauses import (
     AMID,
@@ -38,7 +39,7 @@ from .sentences import BEHIND
 STOPS = frozenset({".", "?", ";", "!", ",", ":", "-", "(", ")"})
 SHORTENED = ("'s", "'ll", "'re", "'ve", "'m")
 THAT = frozenset({"that", "this", "which"})
-BEHIND_A_NUMBER = frozenset({"ml", "mls", "cc", "ccs", "am", "pm"})
+BEHIND_A_NUMBER = MILLILITRES | {"am", "pm"}
 PREFIXES = frozenset({"ct", "c", "bed", "number", "no"})
 """Between the word for a bed and its label."""
 WITH = frozenset(

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from .patterns.clockwords import AGO, AMPM, HOUR_WORDS, MINUTE_WORDS, PAST, TO
+from .patterns.levels import MILLILITRES
 from .patterns.numerals import HOMOPHONES, NUMERALS, ONES, TENS, ZEROS
 from .tokens import Token
 
@@ -20,7 +21,7 @@ LED = frozenset({"is", "was", "at", "@", "reads", "line", "mark", "level", "read
 SEALED = frozenset({"seal", "waterseal"})
 ENDS = frozenset({"", ",", ".", ";", "!", "and", "okay", "ok", "thanks", "please", "with"})
 LABELLED = frozenset({"bed", "beds", "room", "rm", "bay"})
-BEHIND_NUMBER = frozenset({"at", "@", "ml", "mls", "mil", "mils", "mills", "cc", "ccs", "milliliters"})
+BEHIND_NUMBER = MILLILITRES | {"at", "@"}
 """Before these only a number can end: "thirty for at seven"."""
 PARTS = frozenset({"half", "quarter"})
 EATEN = frozenset({"percent", "%", "meal", "tray", "food", "breakfast", "lunch", "dinner", "supper"})

@@ -10,6 +10,7 @@ from typing import NamedTuple
 
 from .items import FULL_HOUR
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
+from .patterns.levels import MILLILITRES
 from .patterns.numerals import HOMOPHONES, NUMERALS
 from .tokens import Token
 
@@ -24,7 +25,7 @@ TUBES = frozenset({"tube", "tubes", "tub", "drain", "drains"})
 CANISTERS = frozenset({"canister", "cannister", "box", "chamber", "bottle", "unit"})
 LINE = frozenset({"line", "lines", "mark", "marks", "marked", "level", "levels", "reading"})
 SIDES = frozenset({"left", "right", "side", "pleural", "mediastinal"})
-COUNTED = frozenset({NUMBER, "ml", "mls", "mil", "mils", "mills", "cc", "ccs", "milliliters", "millilitres"})
+COUNTED = MILLILITRES | {NUMBER}
 LENGTHS = HOUR_WORDS | MINUTE_WORDS
 NAMED = LINE | TUBES | CANISTERS | SIDES | {NUMBER, "fluid", "shift", "time", "it", *"abcdefgh", *HOMOPHONES}
 """What may be so much: "mark as 410", "bed 3b as 410"."""

@@ -183,6 +183,6 @@ LEVELS: dict[str, tuple[str, ...]] = {
 }
 # fmt: on
 
-LITRES = frozenset({"l", "litre", "litres", "liter", "liters"})
-VOLUMES = frozenset({"ml", "mls", "cc", "ccs"}) | LITRES
-"""Units as they are mostly typed."""
+LITRES = frozenset(LEVELS["litre"])
+MILLILITRES = frozenset(told for told in LEVELS["ml"] if " " not in told)
+VOLUMES = MILLILITRES | LITRES

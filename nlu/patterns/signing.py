@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from .levels import VOLUMES
 from .smalltalk import NAMES
 
 _BEFORE_UPDATE = """
@@ -56,7 +57,7 @@ BEHIND_A_NUMBER = frozenset({"over", "done", "all done", "got it", "send", "send
 """These close a message behind a number alone; behind anything else they say what happened."""
 GOING_ON = frozenset({"to", "at", "and", "is", "of", "not", "no", "be", "was", "it", "the", "a", "for"})
 """Before what closes a message these say that something was lost, or that it goes on."""
-UNITS = frozenset({"ml", "mls", "mil", "mils", "cc", "ccs", "millilitres", "milliliters", "litres", "liters"})
+UNITS = VOLUMES - {"l"}
 HALVES = frozenset({"am", "pm", "m", "o'clock", "hours", "morning", "evening", "afternoon", "ago", "now"})
 _HINTS = """
 update updates right yes yeah yep yup here speaking can could would will put putting again repeat repeating
