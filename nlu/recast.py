@@ -142,7 +142,7 @@ def recast(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     found = tuple(
         cue if cue.label == "bed" else _meant(cue, toks, ends=ends)
         for each in cues
-        for cue in _apart(each, toks)
+        for cue in ((each,) if each.label in WHOLE else _apart(each, toks))
     )
     if not FRESH.isdisjoint(toks.words):
         if any(c.label == "old" and not OLD.isdisjoint(toks.said[c.start : c.end]) for c in found):
@@ -223,9 +223,6 @@ def _of_the_new(cue: Cue, before: tuple[Cue, ...], toks: Toks) -> Cue:
 
 def _apart(cue: Cue, toks: Toks) -> Iterator[Cue]:
     """The cue, or the two that it is: "disconnected from the canister at 2005" has a time, and no level."""
-    if cue.label in WHOLE:
-        yield cue
-        return
     dialled = cue.label == "other" and phrase_of(cue, toks) in ON_SUCTION and is_setting(toks, cue.end)
     if dialled:  # "canister on suction -20": what the drain's suction is set to, and no other canister
         yield Cue("canister", "", cue.start, cue.start + 1)
