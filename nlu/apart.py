@@ -12,8 +12,9 @@ from itertools import islice, pairwise
 
 from .again import Again, Told, every
 from .numbers import Toks, is_digits, starts_number, word
+from .ownclauses import PLAIN
 from .patterns.leads import SHORT_BED_WORDS
-from .statements import Corrected, Drained, Mark, Statement, Withdrawn
+from .statements import Asked, Corrected, Drained, Mark, Statement, Withdrawn
 
 MOST = 8
 MOST_JOINTS = 3
@@ -56,6 +57,23 @@ def by_sentence(again: Again) -> Told:
     if STOPS.isdisjoint(toks.words):
         return ()
     return _each(again, [k for k in range(len(toks)) if _is_end(toks, k)])
+
+
+def question_first(again: Again) -> Told:
+    """What is asked where only what has no number, bed or event is told behind it: "... ? Radiology are on
+    the phone."."""
+    toks = again.toks
+    end = max((k for k, said in enumerate(toks.said[:-1]) if said == "?"), default=-1) + 1
+    behind = toks.said[end:]
+    plain = (
+        sum(map(str.isalpha, behind)) > 1
+        and {c.label for c in again.cues if c.start >= end} <= PLAIN
+        and BED_WORDS.isdisjoint(behind)
+    )
+    if not end or not plain or any(starts_number(toks, k) for k in range(end, len(toks))):
+        return ()
+    told = again.without((end, len(toks)))
+    return told if all(isinstance(s, Asked) for s in told) else ()
 
 
 def joined(again: Again) -> Told:

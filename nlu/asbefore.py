@@ -73,13 +73,18 @@ WHEN = frozenset(
 OWN = frozenset({"the", "my", "this", "last", "morning", "night"})
 
 
+BARELY = frozenset({"barely", "hardly", "scarcely"})
+MUCH = frozenset({"much", "loads", "lots"})
+A_LOT = {("a", "lot"), ("a", "bit"), ("very", "much"), ("that", "much"), ("all", "that"), ("too", "much")}
+MOVING = frozenset({"changed", "moved"})
 LOOKED_AT = frozenset({"check", "checks", "obs", "vitals", "observations"})
 
 
 def as_before(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, without what only tells how a drain was or that a check has not changed."""
     labels = {c.label for c in cues}
-    if "same" in labels:
+    if "same" in labels or not BARELY.isdisjoint(toks.words):
+        cues = tuple(_hardly(cue, toks) for cue in cues)
         checks = tuple(c for c in cues if c.label in OF_CHECKS)
         cues = tuple(_of_check(cue, checks, toks) for cue in cues)
     if "fluid" in labels:
@@ -90,6 +95,14 @@ def as_before(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     if "ask" in labels and labels & FOUND:
         old += _handovers(cues, toks)
     return _left_out(cues, old) if old else cues
+
+
+def _hardly(cue: Cue, toks: Toks) -> Cue:
+    """ "hasn't changed much", "has barely moved": a little came, nobody moved, and how much is not said."""
+    much = word(toks, cue.end) in MUCH or toks.said[cue.end : cue.end + 2] in A_LOT
+    little = cue.label == "same" and word(toks, cue.end - 1) in MOVING and much
+    barely = cue.value == "moved" and word(toks, cue.start - 1) in BARELY
+    return cue._replace(label="filler", value="") if little or barely else cue
 
 
 def _of_now(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:

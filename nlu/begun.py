@@ -19,7 +19,7 @@ OWNERS = frozenset({"the", "on", "in", "his", "her", "their", "a", "from", "for"
 def begun(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """Typed "right, bed 9 740": with a comma behind it, a word to begin with."""
     stopped = len(items) > 2 and items[1].role == "sep" and items[0].role == "tube"
-    if stopped and _is_alone(items[0], toks) and _is_bed(items[2]):
+    if stopped and _is_alone(items[0], toks) and any(map(_is_bed, items[2:])):
         yield BEGUN
 
 

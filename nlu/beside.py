@@ -16,7 +16,7 @@ from .patterns.asides import RELATIVES, STAFF, TITLES
 from .patterns.leads import BED_WORDS
 from .patterns.levels import MILLILITRES
 from .pipeline import Cue, with_found
-from .plainly import is_whole_clock
+from .readthen import is_whole_clock
 from .roles import CHECK_LIMITS
 
 LOOKING = frozenset({"looking", "look", "ish", "type", "colored", "coloured", "tinged", "like"})

@@ -6,7 +6,8 @@ Whoever wants it was named before, and what they want is what the suction is to 
 from __future__ import annotations
 
 from .beside import PROVIDERS
-from .numbers import Toks, starts_number, word
+from .neighbours import phrase_of
+from .numbers import Toks, is_digits, starts_number, word
 from .patterns.asides import RELATIVES, TITLES
 from .pipeline import Cue, in_order, overlaps
 
@@ -25,12 +26,15 @@ SETTING |= {"lower", "place", "start", "raise", "go"}
 TOLD = frozenset({"to", "us", "me", "we", "should", "that"})
 BEHIND = frozenset({"for", "us", "me", "to", "have"})
 SUCTION = frozenset({"suction", "sxn", "suct", "dial", "seal", "waterseal"})
+INSTEAD = frozenset({"instead"})
 STOPS = frozenset({".", ";", "!", "but"})
 CONNECTING = frozenset({"on", "to", "at", "back", "up", "down"})
 
 
 def bidden(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each such order told as one, and what is to be done to the suction as its setting."""
+    if not INSTEAD.isdisjoint(toks.words) and any(c.label == "order" for c in cues):
+        cues = tuple(_not_this(cue, toks) for cue in cues)
     if SUCTION.isdisjoint(toks.words) or (WANTING | SAYING).isdisjoint(toks.words):
         return cues
     told = [o for o in (_order(k, toks) for k in range(1, len(toks))) if o is not None]
@@ -40,6 +44,12 @@ def bidden(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     for order in orders:
         found = [_set_to(c, order, toks) for c in found]
     return in_order([*found, *orders])
+
+
+def _not_this(cue: Cue, toks: Toks) -> Cue:
+    """ "wants 14 on 10 of suction instead of 20": what it was before, and nothing that is put right."""
+    before = phrase_of(cue, toks) == "instead of" and is_digits(toks, cue.end)
+    return Cue("claimed", "", cue.start, cue.end + 1) if before else cue
 
 
 def _order(k: int, toks: Toks) -> Cue | None:

@@ -45,6 +45,7 @@ ACCIDENTS = frozenset({"accident", "accidentally", "accidently"})
 PATIENT = HIMSELF | {"pt", "patient", "him", "her"}
 STOPS = frozenset({".", ",", ";", "!", "?", "(", ")", "and", "but", "so", "because", "then", "when", "after"})
 TEAM = STAFF - {"they", "he", "she", "ct"}
+OUT = frozenset({"took", "pulled", "taken"})
 FAR = 8
 """Words between what was pulled and where to."""
 TO = frozenset({"on", "onto", "to", "over", "higher", "beside", "next", "with"})
@@ -101,6 +102,17 @@ def pulled_along(said: Message) -> Iterator[Cue]:
                 word(toks, k) in NEARER or (word(toks, k) == "up" and word(toks, k + 1) in TO) for k in near
             ):
                 yield Cue("word", "turned", cue.start, cue.end)
+
+
+def took_it_out(said: Message) -> Iterator[Cue]:
+    """ "12's tube is gone, the surgeon took it out at 1830": the tube that was named before, by the team."""
+    toks = said.toks
+    for k in range(1, len(toks) - 2):
+        out = word(toks, k) in OUT and toks.said[k + 1 : k + 3] == ("it", "out")
+        things = [c for c in said.cues if c.label in {"tubeword", "canister"} and c.end <= k]
+        by = word(toks, k - 1 - (word(toks, k - 1) in {"just", "has", "have"}))
+        if out and things and things[-1].label == "tubeword" and by in TEAM | {"we", "i", "they"}:
+            yield Cue("kind", "removed", k, k + 3)
 
 
 def _taken_from(toks: Toks, k: int) -> int:

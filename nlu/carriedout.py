@@ -10,7 +10,7 @@ from .items import FINDINGS
 from .lookedfor import without_sought
 from .numbers import Toks, word
 from .patterns.asides import STAFF, TITLES
-from .pipeline import Cue, in_order
+from .pipeline import Cue, in_order, overlaps
 
 LINKS = frozenset({"as", "per"})
 PLANNED = frozenset({"plan", "planned", "ordered", "order", "orders", "prescribed", "requested", "protocol"})
@@ -36,6 +36,11 @@ DRAWN = frozenset({"marked", "drew", "measured"})
 """A line was drawn: "marked 23 at 0900 as planned, 600"."""
 HINTS = LINKS | ADVICE
 STOPS = frozenset({".", ";", "!", "but", "then"})
+HAD = frozenset({"had", "needed", "managed"})
+MOVES = frozenset({"move", "transfer", "shift"})
+CHANGES = frozenset({"change", "swap", "replace", "exchange"})
+UNREAL = frozenset({"have", "would've", "if", "might've", "may", "almost", "nearly", "never", "not"})
+"""Before "had to" these say that it was not so."""
 BEGUN = frozenset({"started", "commenced", "starting", "begun", "began", "on"})
 ENDED = frozenset({"over", "ended", "done", "finished", "complete", "completed", "stopped", "off"})
 OF_BED = frozenset({"bed", "filler", "side", "place", "tubeword"})
@@ -54,6 +59,7 @@ DONE_TO = frozenset(
 def with_carried_out(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, what lies ahead as plans, and a plan that an event followed as words that say nothing."""
     cues = _with_trials(cues, toks) if "trial" in toks.words else cues
+    cues = cues if HAD.isdisjoint(toks.words) else _with_had_to(cues, toks)
     return without_sought(with_ahead(_carried_out(cues, toks), toks), toks)
 
 
@@ -70,6 +76,24 @@ def _carried_out(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
         if cue not in agreed:
             found.append(cue)
     return tuple(found)
+
+
+def _with_had_to(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    done = [meant for cue in cues if (meant := _had_to(cue, cues, toks)) is not cue]
+    return in_order([*(c for c in cues if not overlaps(c, done)), *done]) if done else cues
+
+
+def _had_to(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
+    """ "had to change the canister on bed 5", "we've had to move 13 into 20": it is done."""
+    verb = word(toks, cue.end - 1)
+    had = word(toks, cue.start) == "to" and word(toks, cue.start - 1) in HAD
+    done = had and cue.label == "plan" and word(toks, cue.start - 2) not in UNREAL
+    if done and verb in MOVES and not {"to", "into"}.isdisjoint(toks.said[cue.end :]):
+        return Cue("kind", "moved", cue.start - 1, cue.end)
+    box = cue.end + (word(toks, cue.end) in {"the", "his", "her", "out", "a"})
+    if done and verb in CHANGES and any(c.label == "canister" and c.start == box for c in cues):
+        return Cue("kind", "exchanged", cue.start - 1, cue.end)
+    return cue
 
 
 def _with_trials(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:

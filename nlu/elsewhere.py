@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from .labels import bed_label
-from .numbers import Toks, numbers, word
+from .numbers import Toks, is_digits, numbers, word
 from .pipeline import Cue, with_found
 
 WARDS = frozenset({"ward", "unit", "floor", "level", "station", "wing", "tower", "block"})
@@ -21,7 +21,24 @@ WINGS = frozenset({"north", "south", "east", "west", "n", "s", "e", "w", "tower"
 BEDS = frozenset({"bed", "room", "rm", "bay", "bd", "cubicle"})
 BETWEEN = frozenset({"to", "into", "the", "on", "up", "down", "over", "our", "their"})
 KINDS = frozenset(
-    {"general", "male", "female", "medical", "surgical", "private", "step", "post", "op", "main", "another"}
+    {
+        "high",
+        "care",
+        "dependency",
+        "intensive",
+        "acute",
+        "general",
+        "male",
+        "female",
+        "medical",
+        "surgical",
+        "private",
+        "step",
+        "post",
+        "op",
+        "main",
+        "another",
+    }
     | {"other", "normal", "cardiac", "thoracic", "respiratory", "paeds", "pediatric", "icu", "hdu"}
 )
 """Before the word ward these say which it is."""
@@ -48,8 +65,10 @@ def elsewhere(cues: tuple[Cue, ...], toks: Toks, index: Mapping[str, str] | None
             return with_found(cues, [Cue("kind", "away", cue.start, end)])  # "transferred to cath lab"
         ends = _end(cue, toks, index) if cue.label == "kind" and cue.value in GOING | {"back"} else 0
         if ends:
-            gone = cue._replace(value="left" if cue.value == "moved" else cue.value, end=ends)
-            return with_found(cues, [gone])
+            gone = cue._replace(value="left" if cue.value == "moved" else cue.value)
+            bed = cue.end + 2 * _is_of_bed(cue, toks)
+            parts = [gone, Cue("filler", "", bed, ends)] if bed > cue.end else [gone._replace(end=ends)]
+            return with_found(cues, parts)
     return cues
 
 
@@ -61,12 +80,13 @@ def _is_place(toks: Toks, k: int) -> bool:
 def _end(cue: Cue, toks: Toks, index: Mapping[str, str] | None) -> int:
     """Where the name of another ward ends that begins behind an event, or 0 where there is none."""
     k = cue.end
+    k += 2 * _is_of_bed(cue, toks)
     while word(toks, k) in BETWEEN or (cue.value == "back" and word(toks, k) == "from"):
         k += 1
     if word(toks, cue.end - 1) in WARDS | UNITS and k == cue.end:
         k -= 1
     kind = k
-    while word(toks, k) in KINDS:
+    while word(toks, k) in KINDS or (word(toks, k) in {"-", "down"} and word(toks, kind) == "step"):
         k += 1
     if word(toks, k) in WARDS:
         end = _number(toks, k + 1) or (k > kind and k + 1)
@@ -88,6 +108,11 @@ def _end(cue: Cue, toks: Toks, index: Mapping[str, str] | None) -> int:
     ):
         return 0
     return 0 if bed_label(word(toks, k) + wing, index) else _with_bed(toks, end + 1)
+
+
+def _is_of_bed(cue: Cue, toks: Toks) -> bool:
+    """ "transferred bed 13 to the step-down unit"; of "sent to ICU bed 12" the bed is there."""
+    return cue.end - cue.start == 1 and word(toks, cue.end) in BEDS and is_digits(toks, cue.end + 1)
 
 
 def _hospital(toks: Toks, k: int) -> int:

@@ -26,12 +26,17 @@ DRAIN_VALVES = frozenset({"flutter", "way", "stopcock", "relief", "release", "pr
 VALVE_STATES = frozenset({"open", "opened", "closed", "shut", "attached", "bag"})
 """A valve of the drain, and what becomes of it."""
 ON_AGAIN = frozenset({"back on", "put back on", "hooked back on"})
+ON_SINCE = frozenset({"", ",", ".", ";", "now", "again", "since", "after"})
+"""Behind "back on" these say that it was no ward which somebody is back on."""
 MOVERS = frozenset(
     {"they", "we", "i", "he", "she", "porters", "physio", "nurses", "being", "someone", "staff"}
 )
 WANTS = frozenset({"wants", "want", "ordered", "orders", "says", "said", "asked", "asking"})
 OUTINGS = frozenset({"bathroom", "toilet", "loo", "commode", "shower", "walk", "washroom"})
 """A few steps: where something happened on the way, no more than where."""
+WALKING = frozenset(
+    {"walk", "walked", "walking", "strolled", "mobilised", "mobilized", "ambulated", "wandered"}
+)
 MISHAPS = frozenset({"tipped", "damaged", "disconnected", "dislodged", "kinked", "raised", "suction_off"})
 BED_PLACES = frozenset(
     {
@@ -66,6 +71,10 @@ BY_CHANCE = frozenset(
 CARRIERS = frozenset({"transport", "transporter", "porter", "porters", "escort", "they", "crew"})
 IS_FOR = frozenset({"he's", "she's", "hes", "shes", "is"})
 FASTING = frozenset({"npo", "nbm", "fasting", "fasted", "starved"})
+CAME = frozenset({"i", "we", "he", "she", "they"})
+ASKED_OF = frozenset(
+    {"know", "me", "tell", "say", "and", "about", "remember", "check", "see", "out", ",", "ask"}
+)
 HIMSELF = frozenset({"he", "she", "he's", "she's", "hes", "shes"})
 STEPS = frozenset({"is", "was", "just", "now", "has", "had", "been", "only", "about", "to", "gone"})
 ASKING = frozenset({"what", "whats", "what's", "how", "can", "could", "give", "show", "get", "need", "send"})
@@ -76,6 +85,7 @@ BIDDING = frozenset(
 OF_LINES = frozenset({"level", "levelat", "canister", "ml", "closing"})
 OF_QUESTIONS = frozenset({"ask", "question", "window", "span", "since"})
 OF_REPORT = frozenset({"the", "our", "my", "bedside", "shift", "morning", "night", "evening", "a", "nursing"})
+TOOK = frozenset({"ran", "took", "was", "went", "lasted", "started", "finished"})
 AT_REPORT = frozenset({"at", "during", "in", "did", "doing", "had", "after", "before", "since", "until"})
 
 
@@ -168,6 +178,9 @@ def _is_days_ago(cue: Cue, toks: Toks) -> bool:
 def _kind(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     happened = [other for other in cues if other.label == "what"]
     words = phrase_of(cue, toks).split()
+    if cue.value == "left" and words[-1] == "gone" and any(_ends_tube(o, cue) for o in cues):
+        out = any(o.value == "removed" for o in cues)  # "12's tube is gone, they took it out": nobody left
+        return cue._replace(label="filler", value="") if out else _as_word(cue, "gone")
     if cue.value == "removed" and words[-3:] == ["came", "out", "at"]:
         chance = not toks.words.isdisjoint(BY_CHANCE)
         return cue._replace(label="what", value="dislodged", end=cue.end - 1) if chance else cue
@@ -178,6 +191,8 @@ def _kind(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
         return cue._replace(label="tubeword" if len(words) > 1 else "filler", value="")
     if cue.value == "away" and "for" in words and _is_waited_for(cue, toks):
         return _as_word(cue, "planned")
+    if cue.value == "back" and words == ["and", "back"] and _is_walk(cue, cues, toks):
+        return _as_word(cue, "walked")
     outing = {*words, *toks.said[cue.end : cue.end + 3]} & OUTINGS
     if cue.value in {"away", "back"} and outing and _is_of_patient(cue, toks):
         return _as_word(cue, "walked")
@@ -192,7 +207,9 @@ def _kind(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
         return cue._replace(label="filler", value="")
     paused = any(o.value == "suction_off" for o in happened) or "suction" in toks.words
     if cue.value == "back" and words[-1] == "back" and word(toks, cue.end) == "on" and paused:
-        return Cue("what", "suction_on", cue.start, cue.end + 1) if clocks(toks, cue.end + 1) else cue
+        at = cue.end + 1 + (word(toks, cue.end + 1) in {"at", "@"})
+        again = clocks(toks, at) or word(toks, at) in ON_SINCE
+        return Cue("what", "suction_on", cue.start, cue.end + 1) if again else cue
     return cue
 
 
@@ -200,6 +217,17 @@ def _is_waited_for(cue: Cue, toks: Toks) -> bool:
     """ "npo for bronch", "down for theatre this morning, so nil by mouth", "he's for a ct": not gone yet."""
     listed = word(toks, cue.start) == "for" and word(toks, cue.start - 1) in IS_FOR
     return listed or not FASTING.isdisjoint(toks.words) or "nil by mouth" in " ".join(toks.said)
+
+
+def _ends_tube(tube: Cue, gone: Cue) -> bool:
+    return tube.label == "tubeword" and tube.end == gone.start
+
+
+def _is_walk(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> bool:
+    """ "he walked to the window and back": on the ward, as no other place was told."""
+    start = next((k for k in range(cue.start, 0, -1) if word(toks, k - 1) in {".", ",", ";", "!"}), 0)
+    walked = not WALKING.isdisjoint(toks.said[start : cue.start])
+    return walked and not any(o.value == "away" for o in cues) and not clocks(toks, cue.end)
 
 
 def _is_of_patient(cue: Cue, toks: Toks) -> bool:
@@ -238,7 +266,8 @@ def _is_set_on(k: int, toks: Toks) -> bool:
 def _is_on_again(cue: Cue, toks: Toks) -> bool:
     """ "back on 1815", "put back on suction"."""
     if cue.value == "back":
-        return word(toks, cue.end) == "on" and bool(clocks(toks, cue.end + 1))
+        at = cue.end + 1 + (word(toks, cue.end + 1) in {"at", "@"})
+        return word(toks, cue.end) == "on" and bool(clocks(toks, at))
     return cue.value == "suction_on" and "back" in toks.said[cue.start : cue.end]
 
 
@@ -263,8 +292,20 @@ def _levelat(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
 
 def _question(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     """ "we dont have any new boxes for bed 9, its at 1950": nothing is asked."""
+    if _is_joint(cue, toks):
+        return cue._replace(label="filler", value="")
     denied = any(o.label == "neg" and 0 <= cue.start - o.end <= 1 for o in cues)
     return cue._replace(label="filler", value="") if denied and phrase_of(cue, toks) == "any" else cue
+
+
+def _is_joint(cue: Cue, toks: Toks) -> bool:
+    """ "430 at 1820, which the doctor saw", "in the shower when I came": nothing is asked."""
+    if "?" in toks.words or not cue.start:
+        return False
+    before = word(toks, cue.start - 1)
+    if phrase_of(cue, toks) == "which":
+        return before == "," and any(is_digits(toks, k) for k in range(cue.start))
+    return phrase_of(cue, toks) == "when" and word(toks, cue.end) in CAME and before not in ASKED_OF
 
 
 def _side(cue: Cue, _: tuple[Cue, ...], toks: Toks) -> Cue:
@@ -287,6 +328,8 @@ def _ask(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
         and word(toks, cue.start - 1) in {"this", "that"}
     ):
         return cue._replace(label="filler", value="")
+    if cue.value == "chart" and _is_charting(cue, toks):
+        return _as_word(cue, "charted")  # "charting it now"
     if cue.value == "handoff" and _is_handing_over(cue, toks):
         return _as_word(cue, "handover")
     nothing = {word(toks, cue.start - 1), word(toks, cue.start - 2)} & {"nothing", "nowt", "nothin"}
@@ -294,6 +337,8 @@ def _ask(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
         return _as_word(cue, "charted")  # "drain goes with him, nothing to chart"
     if cue.value == "chart" and _is_bidden(cue, cues, toks):
         return cue._replace(label="filler", value="")
+    if cue.value == "handoff" and word(toks, cue.end) in TOOK and "?" not in toks.words:
+        return _as_word(cue, "handover")  # "handover ran over"
     taken = phrase_of(cue, toks) == "picking up" and toks.words.isdisjoint({"is", "drainage", "output"})
     more = any(o.label in {"ask", "question"} and o.start > cue.end for o in cues)
     if not (taken and more and (word(toks, cue.end) in BED_WORDS or number_follows(toks, cue.end))):
@@ -310,10 +355,18 @@ def _is_bidden(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> bool:
     return lines > 1 and not OF_LINES.isdisjoint(labels) and OF_QUESTIONS.isdisjoint(labels)
 
 
+def _is_charting(cue: Cue, toks: Toks) -> bool:
+    """ "charting it now"; "not charting it" may deny the line."""
+    it = phrase_of(cue, toks) == "charting" and word(toks, cue.end) in {"it", "this"}
+    return it and word(toks, cue.start - 1) not in {"not", "stop", "no", "never"}
+
+
 def _is_handing_over(cue: Cue, toks: Toks) -> bool:
     """ "when we did the bedside handover", "giving report now": what the nurses do, and no question."""
     if "?" in toks.words or word(toks, 0) in ASKING:
         return False
+    if word(toks, cue.start - 1) in {"i", "we", "to"} and word(toks, cue.start) in {"hand", "handover"}:
+        return True  # "before I hand over"
     if word(toks, cue.start) in {"giving", "handing"}:
         return word(toks, cue.end) in {"now", "soon", "shortly"}
     k = cue.start - 1

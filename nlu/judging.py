@@ -255,7 +255,9 @@ def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) 
     if level.lead in {"level", "levelat"} and time.start < level.start and time.clocklike:
         told = time.within(RECENT, arrived) and not level.within(RECENT, arrived)
         return [] if told else ["bare numbers, and the first is no time within 2 h"]
-    ok = time.start > level.start and time.within(RECENT, arrived) and not level.within(RECENT, arrived)
+    whole = level.lead == "levelat" and len(time.digits) == FULL_HOUR > len(level.digits)  # "is at 640, 1820"
+    ok = time.start > level.start and time.within(RECENT, arrived)
+    ok = ok and (whole or not level.within(RECENT, arrived))
     return [] if ok else ["bare numbers, and the second is no time within 2 h"]
 
 

@@ -40,6 +40,11 @@ WAYS = frozenset({"way", "ways"})
 OTHER_WAYS = frozenset({"other", "wrong", "opposite"})
 TOLD = frozenset({"bed", "tube", "check"}) | NUMBERS
 PLAIN = frozenset({"word", "filler", "about", "time", "timeword", "bed", "opens"})
+NURSES = frozenset({"i", "we"})
+VISITS = frozenset(
+    {"went", "got", "looked", "checked", "popped", "came", "saw", "walked", "visited", "nipped"}
+)
+"""What a nurse does who goes to look at a drain."""
 QUARTER = 15
 BREAKING = frozenset({"", ",", ".", ";", "!", "at", "@", "tea", "t"})
 LETTERS = frozenset("abcdefgh")
@@ -101,8 +106,18 @@ def _timed_first(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     if not times or told:
         return
     done = [i for i in first if i.role == "foreign" or _is_doing(i, toks)]
+    if _is_visit(first, done, toks):
+        return
     if any(i.end <= times[0].start for i in done):
         yield "the time may be of what was done then"
+
+
+def _is_visit(first: tuple[Item, ...], done: list[Item], toks: Toks) -> bool:
+    """ "I went in to bed 12 at 1830 and the box was showing 640": when the nurse was there, and read it."""
+    begins = word(toks, min((i.start for i in first), default=0))
+    at_bed = any(i.role == "bed" for i in first) and all(i.role == "cue" and i.name in VISITS for i in done)
+    who = begins in NURSES or word(toks, min((i.start for i in first), default=0) - 1) in NURSES
+    return at_bed and who
 
 
 def _is_doing(item: Item, toks: Toks) -> bool:

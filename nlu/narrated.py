@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from .byhimself import ACCIDENTS, HIMSELF, by_accident, by_himself, pulled_along
+from .byhimself import ACCIDENTS, HIMSELF, OUT, by_accident, by_himself, pulled_along, took_it_out
 from .clock import clocks
 from .goings import GOINGS, PERSONS, Rule, bed_ends, past
 from .neighbours import phrase_of
@@ -207,6 +207,7 @@ def _changed_bed(said: Message) -> Iterator[Cue]:
 
 RULES: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({"pulled"}), pulled_along),
+    (OUT, took_it_out),
     (HIMSELF | {"by"}, by_himself),
     (ACCIDENTS, by_accident),
     (frozenset({"pulled", "removed", "discontinued"}), _of_a_thing),

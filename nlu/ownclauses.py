@@ -28,20 +28,34 @@ from .patterns.ownclauses import (
     DENIALS,
     DOUBTFUL,
     DRAINS,
+    DRESSINGS,
+    GONE,
     HIMSELF,
+    HIMSELF_MOVED,
     JOINTS,
+    LABS,
+    LATENESS,
+    LATER,
+    LEAVING,
     NAMED_BY,
+    NAMING,
+    NO_BARE,
     OBJECTS,
+    OF_DRESSINGS,
+    PAST,
     PLANS,
+    REST,
     RUNNING,
     RUNNING_ON,
     SETTLED,
     STANDS,
+    TAKING,
     THINGS,
     VERBS,
+    WHOM,
 )
 from .pipeline import Cue
-from .plainly import is_whole_clock
+from .readthen import is_whole_clock
 from .somebody import (
     HEAD,
     IS_PATIENT,
@@ -70,41 +84,11 @@ AT = frozenset(
 SMALL = frozenset({"a", "an", "one", "oh", "to", "too", "for", "o", "and"})
 """Number words that mostly are none."""
 SAYING = frozenset({"says", "said", "thinks", "told"})
-HIMSELF_MOVED = frozenset({"himself", "herself", "themselves", "around", "about", "well", "freely", "chair"})
-"""Behind "moved" these leave a patient in the bed."""
-REST = frozenset({"sleep", "asleep", "rest", "normal", "himself", "herself", "usual", "baseline"})
-"""Behind "back to" these are no place that a patient comes back from."""
-WHOM = frozenset({"him", "her", "pt", "patient", "them"}) | HIMSELF
-_TAKING = """
-took taken taking collected collecting fetched picked brought wheeled sent came come coming called
-"""
-TAKING = frozenset(_TAKING.split())
-LEAVING = frozenset(
-    {"leaving", "leaves", "leave", "departing", "heading", "transferring", "discharging", "dc"}
-)
-LATER = frozenset({"later", "tomorrow", "soon", "afternoon", "tonight", "evening"})
-GONE = frozenset(
-    {"gone", "went", "left", "taken", "took", "moved", "came", "come", "returned", "transferred"}
-)
 LEFT = frozenset({"left", "lt", "l"})
 """Behind these the time is that of the line too: "when i went in at 1100 the line was 275"."""
 LOOKED = frozenset({"look", "looked", "check", "checked"})
 HOURS = frozenset({"hour", "midnight", "midday", "noon"})
 """When something will be, which is no time of a line."""
-LABS = frozenset(
-    {"sent", "taken", "drawn", "done", "gas", "gases", "results", "pressure", "sugar", "sugars", "test"}
-    | {"tests", "work", "cultures", "glucose", "were", "are"}
-)
-NAMING = {
-    "shift": frozenset({"this"}),
-    "rate": frozenset({"heart", "pulse", "resp", "respiratory", "breathing"}),
-}
-"""Words that are of no drain behind these."""
-DRESSINGS = frozenset({"dressing", "dressings", "dsg"})
-OF_DRESSINGS = frozenset(
-    {"changed", "change", "changing", "dry", "wet", "soaked", "clear", "clean", "replaced"}
-)
-"""Of a dressing these say nothing of the drain."""
 WAITED_FOR = frozenset({"regulator", "new", "suction", "pump", "supplies", "pharmacy"})
 OWNED = frozenset({"his", "her", "their", "the", "of", "asleep", "way"})
 STAND = frozenset({"is", "was", "be", "been", "now", "still", "up", "down", "he's", "she's", "it's", "sits"})
@@ -120,6 +104,9 @@ MOST_OF_TIME = 4
 """Words of a time, at most."""
 FEWEST = 2
 """Words of a clause."""
+BARE = "nobody"
+FEWEST_BARE = 3
+"""Words of one of nobody: "off now" may be of the suction."""
 _OPEN = """
 said says say told tells reported reports reckons thinks thought asked wants wanted ordered noticed found saw
 called texted wrote charted of to for from at the a his her with like
@@ -152,6 +139,8 @@ class _Finding:
         self.claimed |= {k for k in range(len(self.toks)) if k in timed}
         self.clauses = clauses(again, self.claimed, read.labelled)
         self.beds = sum(len(clause.beds) for clause in self.clauses)
+        ours = (k for k, said in enumerate(self.toks.said) if said in DRAINS | LINES or said.isdecimal())
+        self.opened = min((*ours, *(bed[0] for clause in self.clauses for bed in clause.beds)), default=0)
 
     def found(self) -> list[Aside]:
         toks = self.toks
@@ -160,9 +149,10 @@ class _Finding:
         for clause in self.clauses:
             follows = goes_on == clause.start
             who = clause.who or (who if follows else "")
+            of = who or ("" if self.voice or clause.beds else BARE)
             said = toks.said[clause.begins : clause.end]
             inside = [c for c in self.cues if clause.begins <= c.start < clause.end]
-            told = bool(who) and self._is_harmless(clause._replace(who=who), inside)
+            told = bool(of) and self._is_harmless(clause._replace(who=of), inside)
             if not told and follows and _may_be_of_either(toks, clause, inside):
                 return []
             if not told and follows and not clause.who and _goes_on(toks, clause, who):
@@ -178,6 +168,8 @@ class _Finding:
         said = toks.said[clause.start : clause.end]
         if clause.beds and (self.voice or self.beds > 1 or clause.who == THING or DENIALS & set(said)):
             return False
+        if any(c.label == "other" for c in cues) and self._may_be_whose(clause):
+            return False
         taken = {k for bed in clause.beds for k in range(*bed)}
         if taken.issuperset(range(clause.begins, clause.end)) or self._is_doubtful(clause, taken):
             return False
@@ -188,6 +180,12 @@ class _Finding:
             return False
         own = [c for c in cues if c.start not in taken and c.label not in PLAIN and c.value != "due"]
         return all(_says_nothing(c, toks, clause) or _goes_nowhere(toks, c, cues, clause) for c in own)
+
+    def _may_be_whose(self, clause: Clause) -> bool:
+        """ "bed 4 got a litre of saline, 1000 at 1630", "the 980 I shouted was his urine": of that?"""
+        said = self.toks.said
+        lined = not (DRAINS | LINES).isdisjoint(said[: clause.start] + said[clause.end :])
+        return (is_digits(self.toks, clause.start - 1) and not self.voice) or bool(clause.beds and not lined)
 
     def _is_doubtful(self, clause: Clause, beds: set[int]) -> bool:
         toks, inside = self.toks, range(clause.begins, clause.end)
@@ -201,25 +199,32 @@ class _Finding:
         }
         doubtful = DOUBTFUL - OF_DRESSINGS if said & (DRESSINGS | THINGS) else DOUBTFUL
         doubtful = doubtful - WAITED_FOR if "waiting" in said else doubtful
+        doubtful = doubtful - {"stuck"} if clause.who == SPEAKS else doubtful
         last = clause.end - 1
         right = word(toks, last) == "right" and word(toks, last - 1) not in ARTICLES | {"all"}
         why = not BECAUSE.isdisjoint(toks.said[clause.start : clause.begins])
         doubtful = doubtful - AMOUNTS if why else doubtful
         doubtful = doubtful - HOURS if said & PLANS else doubtful
+        if clause.who == BARE and (said & NO_BARE or clause.end - clause.begins < FEWEST_BARE):
+            return True
         if said & doubtful or right or (word(toks, clause.end) == "?" and not self.voice):
             return True
-        if not why and self._is_of_it(said, first=clause.start == 0):
+        if not why and self._is_of_it(said, clause):
             return True
         if self._is_cut_short(clause, said):
             return True
         places = [k for k in inside if k not in beds and k not in self.claimed]
         return any(self._is_amount(k) or (not why and _is_reported(toks, k)) for k in places)
 
-    def _is_of_it(self, said: set[str], *, first: bool) -> bool:
+    def _is_of_it(self, said: set[str], clause: Clause) -> bool:
         """Whether something is done to what may be the drain, or the nurse says that something is not so."""
+        toks = self.toks
         own = bool(said & MYSELF)
-        if own and not first and said & DENIALS:
+        if own and clause.start and said & DENIALS:
             return True
+        opens = clause.end <= self.opened and not self.voice and not said & (DENIALS | AHEAD)
+        if opens and not _says_what(toks, clause):
+            return False  # "it's been a long one. bed 3 ...": no drain was named before
         return bool(said & OBJECTS) and not said & PLANS and (own or not self.voice)
 
     def _is_cut_short(self, clause: Clause, said: set[str]) -> bool:
@@ -262,6 +267,12 @@ class _Finding:
         plural = behind[-1:] == "s" and len(behind) > len("his") and behind not in MILLILITRES
         counted = plural and not is_digits(toks, k) and not self.voice  # "two laps"
         return not (counted or (said == "half" and behind in OWNED))
+
+
+def _says_what(toks: Toks, clause: Clause) -> bool:
+    """ "this is from yesterday: bed 3 ...", "this one is urine": what is told behind it, perhaps."""
+    said = toks.said[clause.begins : clause.end]
+    return said[0] in OBJECTS and PAST.isdisjoint(said[1:2]) and not LATENESS.issuperset(said)
 
 
 def _is_settled(said: Sequence[str]) -> bool:
@@ -320,6 +331,7 @@ def _says_nothing(cue: Cue, toks: Toks, clause: Clause) -> bool:
         return True  # "with the help of the aide", "coming to take him"
     if cue.value in {"damaged", "exchanged"}:
         other = BROKEN if cue.value == "damaged" else THINGS
+        words |= {w.removesuffix("s") for w in words}
         return bool(words & other) and not words & CANISTERS
     if cue.label == "wall":
         return "waiting" in words
@@ -359,7 +371,8 @@ def _is_of_lab(toks: Toks, k: int) -> bool:
 
 def _goes_nowhere(toks: Toks, cue: Cue, cues: list[Cue], clause: Clause) -> bool:
     """Whether what tells of a patient who comes or goes tells of somebody else, of later, or of sleep."""
-    other = clause.who in {OTHER, SPEAKS} or not MYSELF.isdisjoint(toks.said[clause.start : clause.end])
+    said = toks.said[clause.start : clause.end]
+    other = clause.who in {OTHER, SPEAKS, THING} or not MYSELF.isdisjoint(said)
     if cue.label == "side":
         kept = word(toks, cue.end) in WHOM and other  # "the doctor left him on it"
         return kept or word(toks, cue.start) not in LEFT or word(toks, cue.start - 1) in ARTICLES

@@ -1,6 +1,6 @@
-"""Cues of a plain line and of the remark beside it: what its bed "says", when it was read, who goes home.
+"""Cues of a plain line and of the remark beside it: what its bed "says", who goes home.
 
-Once a level was told, "read at 1858" says when that was, and is no second line. Called by `recast`.
+Called by `recast`; `whenread` has when it was read.
 """
 
 from __future__ import annotations
@@ -12,12 +12,13 @@ from .followers import CALLED
 from .items import FULL_HOUR
 from .lengths import length
 from .neighbours import phrase_of
-from .numbers import Toks, glued, is_digits, starts_number, word
-from .patterns.asides import THINGS
+from .numbers import Toks, is_digits, starts_number, word
+from .patterns.asides import STAFF, THINGS
 from .patterns.clockwords import HOUR_WORDS
 from .patterns.leads import LINES
 from .patterns.levels import VOLUMES
 from .patterns.numerals import HOMOPHONES
+from .patterns.ownclauses import DOUBTFUL
 from .pipeline import Cue, in_order
 from .readthen import (
     AT,
@@ -26,7 +27,6 @@ from .readthen import (
     LABEL_DIGITS,
     LONGEST_LABEL,
     MOST_OF_TIME,
-    READ,
     STOPS,
     follows_bed,
     has_time,
@@ -34,15 +34,12 @@ from .readthen import (
     is_marking,
     is_of_bed_read,
     is_particle,
+    is_whole_clock,
     of_chest,
     was_at_time,
 )
-from .readthen import is_whole_clock as is_whole_clock
+from .whenread import when_read
 
-IT = frozenset({"it", "line", "that", "this", "them"})
-TELLS = frozenset(
-    {"is", "=", ":", "now", "says", "shows", "showing", "reads", "reading", "mark", "line", "level"}
-)
 ENDS = frozenset({"", ".", ",", ";", "!", "-", "now", "everyone", "all", "folks", "guys", "team", "then"})
 CANNOT = frozenset({"can't", "cant", "cannot", "couldn't", "couldnt", "unable to"})
 SEEING = frozenset({"see", "read", "get", "reach", "find", "bend", "kneel", "crouch", "look", "turn"})
@@ -54,7 +51,6 @@ TOLD = frozenset({"is", "was", "=", "reads"})
 DID = frozenset({"did", "done", "took", "drew", "marked"})
 THINKING = frozenset({"uh", "um", "alright", "right"})
 LATELY = frozenset({"last", "past"})
-CLIMBED = frozenset({("got", "to"), ("up", "to"), ("gone", "to"), ("come", "to"), ("rose", "to")})
 NO_AMOUNT = BED_WORDS | frozenset(
     {
         "",
@@ -81,6 +77,17 @@ TELLING = frozenset(
 )
 SCORE = 10
 """A patient says how bad it is, from nought to ten."""
+RISING = frozenset(
+    {"got", "gets", "get", "getting", "stood", "sat", "sits", "woke", "him", "her", "went", "jumped"}
+)
+A = frozenset({"a", "an", "quite", "such", "hard", "easy", "quick", "fun"})
+"""Behind "that was" these put nothing right."""
+ENDING = frozenset({"finished", "finishes", "finishing", "ended", "ends", "ending", "finish", "end"})
+SOME = frozenset({"a", "any", "much"})
+MOST_OF_WHO = 4
+"""Words before "says", at most: "the night shift tech"."""
+LINED = frozenset({"level", "closing"})
+SUMMED = frozenset({"comes to", "came to", "come to"})
 HOME = frozenset({"me", "me's", "i'm", "im"})
 OF_NURSES = frozenset({"my", "next", "rest", "others", "lunch", "dinner", "supper", "tea", "coffee", "break"})
 """Behind "off to" these are where a nurse goes, and no patient."""
@@ -95,14 +102,18 @@ OFF = frozenset({"away", "off", "out", "gone", "done", "finished", "home"})
 
 def plainly(cues: tuple[Cue, ...], toks: Toks, labelled: Mapping[int, tuple[int, str]]) -> tuple[Cue, ...]:
     """The cues, those of a plain line and of a farewell as they are meant."""
-    found = [meant for cue in cues for meant in ((cue,) if cue.label == "bed" else _meant(cue, toks))]
+    cues = when_read(cues, toks, labelled)
+    found = [meant for cue in cues for meant in ((cue,) if cue.label == "bed" else _meant(cue, cues, toks))]
     for hindered in [c for c in cues if c.label == "neg" and _is_hindered(c, cues, toks)]:
         end = _end_of_clause(hindered, toks)
         found = [c for c in found if not hindered.start <= c.start < end]
         found.append(Cue("filler", "", hindered.start, end))
     if not LATELY.isdisjoint(toks.words):
         found = list(_in_the_last(found, toks))
+    if "without" in toks.words:
+        found += _without(found, toks)
     if "says" in toks.words:
+        found = _on_whose_word(found, toks)
         taken = {k for cue in found for k in range(cue.start, cue.end)}
         ends = {end for end, _ in labelled.values()}
         found += [c for c in _said(toks, ends) if c.start not in taken]
@@ -112,6 +123,25 @@ def plainly(cues: tuple[Cue, ...], toks: Toks, labelled: Mapping[int, tuple[int,
     if "chest" in toks.words:
         found += of_chest(toks, {end for end, _ in labelled.values()}, {c.start for c in found})
     return in_order(found)
+
+
+def _without(cues: list[Cue], toks: Toks) -> Iterator[Cue]:
+    """ "came out without a hitch": how it went, where it was without nothing of a drain."""
+    for k, text in enumerate(toks.said):
+        what = word(toks, k + 2)
+        plain = text == "without" and word(toks, k + 1) in SOME and what.isalpha() and what not in DOUBTFUL
+        if plain and not any(c.start == k + 2 and c.label != "word" for c in cues):
+            yield Cue("filler", "", k + 2, k + 3)
+
+
+def _on_whose_word(cues: list[Cue], toks: Toks) -> list[Cue]:
+    """ "the tech says that bed 6's drain got disconnected": who told it; of a line it may be hearsay."""
+    k = toks.said.index("says")
+    told = k <= MOST_OF_WHO and word(toks, k - 1) in STAFF and any(c.label == "what" for c in cues)
+    if not told or any(c.label in TELLING for c in cues):
+        return cues
+    end = k + 1 + (word(toks, k + 1) == "that")
+    return [*(c for c in cues if c.start >= end), Cue("filler", "", 0, end)]
 
 
 def _in_the_last(cues: list[Cue], toks: Toks) -> Iterator[Cue]:
@@ -147,16 +177,42 @@ def _said(toks: Toks, ends: set[int]) -> Iterator[Cue]:
             yield Cue("level", "", k, k + 1)
 
 
-def _meant(cue: Cue, toks: Toks) -> Iterator[Cue]:
+def _is_ended_at(cue: Cue, toks: Toks) -> bool:
+    """ "bed 13 finished the shift at 475": the line that ends it; "at 1900" is when."""
+    number = cue.end + 1
+    led = word(toks, cue.end) in {"at", "on", "with"} and is_digits(toks, number)
+    return led and cue.label == "window" and not is_whole_clock(toks, number)
+
+
+def _is_remark(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> bool:
+    """ "that was a struggle"; not "no wait, that was a foley"."""
+    return word(toks, cue.end) in A and not any(c.label in {"repair", "other", "no"} for c in cues)
+
+
+def _is_of_line(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> bool:
+    """ "the line for bed 3 came to 430": what its line is, and no sum."""
+    line = next((c for c in reversed(cues) if c.label in LINED and c.end <= cue.start), None)
+    between = toks.said[line.end : cue.start] if line is not None else (",",)
+    return STOPS.isdisjoint(between) and word(toks, cue.end - 1) == "to"
+
+
+def _meant(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
     if cue.value == "moved" and _is_right_now(cue, toks):
         yield Cue("filler", "", cue.start + 1, cue.end - 1)
         yield Cue("bed", "", cue.end - 1, cue.end)
     elif _is_of_people(cue, toks):
         yield cue._replace(label="filler", value="")
+    elif cue.label == "levelat" and phrase_of(cue, toks) == "up at" and word(toks, cue.start - 1) in RISING:
+        yield cue._replace(label="filler", value="")  # "fell over when he got up at 1810"
+    elif cue.value == "shift" and word(toks, cue.start - 1) in ENDING and _is_ended_at(cue, toks):
+        yield cue._replace(label="closing", value="", start=cue.start - 1)
+        yield Cue("levelat", "", cue.end, cue.end + 1)
+    elif cue.label == "output" and phrase_of(cue, toks) in SUMMED and _is_of_line(cue, cues, toks):
+        yield cue._replace(label="levelat", value="")
+    elif cue.value == "corrected" and phrase_of(cue, toks) == "that was" and _is_remark(cue, cues, toks):
+        yield cue._replace(label="filler", value="")  # "that was a struggle"
     elif cue.value == "acknowledged" and word(toks, cue.start - 1) in ANYBODY:
         yield cue._replace(label="word", value="")
-    elif cue.label in {"level", "levelat", "filler"} and _says_when(cue, toks):
-        yield from _of_reading(cue, toks)
     elif cue.label == "filler" and _tells_line(cue, toks):
         yield cue._replace(label="level")
     elif cue.label == "level" and _is_called_by_time(cue, toks):
@@ -240,15 +296,6 @@ def _is_of_me(cue: Cue, toks: Toks) -> bool:
     return (myself and said in {"to", "for", "off"}) or (going and word(toks, place) in OF_NURSES)
 
 
-def _says_when(cue: Cue, toks: Toks) -> bool:
-    """ "1020 mL, read at 1858", "is now 455, drew it at 1900": when that was read."""
-    verb = cue.start - (word(toks, cue.start) in IT)
-    at = cue.end - 1 if word(toks, cue.end - 1) in AT else cue.end
-    it = at - 1 if word(toks, at - 1) in IT else at
-    read = word(toks, it - 1) in READ and verb <= it - 1 < max(cue.end, verb + 1)
-    return read and word(toks, at) in AT and is_whole_clock(toks, at + 1) and _is_told(toks, it - 1)
-
-
 def _tells_line(cue: Cue, toks: Toks) -> bool:
     """ "line on bed three is seven hundred": what the line is, and no hour."""
     if phrase_of(cue, toks) not in {"is", "was"} or not starts_number(toks, cue.end):
@@ -284,31 +331,3 @@ def _is_before_line(cue: Cue, toks: Toks) -> bool:
         return False  # "heard at handover that 12 was 640 at 0600"
     short = is_digits(toks, cue.end) and len(word(toks, cue.end)) < FULL_HOUR
     return told and short and word(toks, cue.end + 1) in AT and is_whole_clock(toks, cue.end + 2)
-
-
-def _of_reading(cue: Cue, toks: Toks) -> Iterator[Cue]:
-    if word(toks, cue.start) in IT:
-        yield Cue("filler", "", cue.start - 1, cue.start)
-    end = cue.end - (word(toks, cue.end - 1) in AT)
-    if end > cue.start:
-        yield Cue("filler", "", cue.start, end)
-    if end < cue.end:
-        yield Cue("filler", "", end, cue.end)
-
-
-def _is_told(toks: Toks, end: int) -> bool:
-    """Whether the last number before is told as a level: with its unit, or behind "is" and no whole time."""
-    k = next((k for k in range(end - 1, 0, -1) if is_digits(toks, k)), 0)
-    if not k:
-        return False
-    led = k - 1 - (word(toks, k - 1) in AT)
-    if word(toks, led) == "is" and word(toks, led - 1) in LINES:
-        return True  # "17 line is at 1215, read at 1855"
-    stood = word(toks, k - 1) in AT and word(toks, led) in {"is", "sits", "stands", "now"}
-    if (stood or toks.said[k - 2 : k] in CLIMBED) and not STOPS.isdisjoint(toks.said[k + 1 : end]):
-        return True  # "bed 27 is at 1100, calm today, read at 1005"
-    if word(toks, led) in LINES:
-        return not is_whole_clock(toks, k)  # "mark 1850 read at 1900": which is the line?
-    if word(toks, k + 1) in VOLUMES and (glued(toks, k + 1) or word(toks, k + 1) != "l"):
-        return True
-    return word(toks, k - 1) in TELLS and not is_whole_clock(toks, k)

@@ -8,7 +8,7 @@ from typing import Literal, NamedTuple
 
 from . import hypotheses
 from .again import Again
-from .apart import by_sentence, joined
+from .apart import by_sentence, joined, question_first
 from .eachbed import by_clause, by_tube
 from .framed import framed, without_now
 from .hindered import hindered
@@ -43,7 +43,18 @@ WORK = 2000
 
 AGAIN_DICTATED = (joined, by_clause, framed, by_row, hindered)
 """How a message that would be asked is read again; its stops are those of the recogniser."""
-AGAIN_TYPED = (by_field, by_sentence, joined, by_clause, by_tube, zipped, framed, by_row, hindered)
+AGAIN_TYPED = (
+    by_field,
+    by_sentence,
+    question_first,
+    joined,
+    by_clause,
+    by_tube,
+    zipped,
+    framed,
+    by_row,
+    hindered,
+)
 
 
 class Hypothesis(NamedTuple):

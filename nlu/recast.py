@@ -104,7 +104,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     """The message with its cues as they are meant; `index` are the labels of the unit."""
     labelled = written(read.tokens, index, voice=voice)
     cues = pipeline().cues(without(read.tokens, labelled)) if labelled else read.cues
-    stands = (*bays(read.tokens, index, voice=voice), *tallies(read.tokens), *parts(read.tokens))
+    stands = (*bays(read.tokens, index, voice=voice), *tallies(read.tokens, voice=voice), *parts(read.tokens))
     cues = _where_beds_stand(cues, stands) if stands else cues
     cues = measured(elsewhere(cues, read.tokens, index), read.tokens)
     cues = tuple(_spoken(cue, read.tokens) for cue in cues) if voice else cues

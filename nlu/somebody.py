@@ -46,6 +46,7 @@ WITH = frozenset(
     {"with", "gave", "giving", "give", "helped", "turned", "washed", "walked", "about", "for", "of"}
 )
 """Behind these a number alone is the bed of somebody."""
+PLACING = frozenset({"in", "into", "to", "on", "at", "by", "from", "the", "see", "saw", "read", "did"})
 UNITS = frozenset(
     {"%", "mg", "mcg", "ml", "l", "litres", "liters", "units", "x", "hours", "minutes", "mins", "h"}
 )
@@ -144,6 +145,8 @@ def _typed(toks: Toks) -> Iterator[Span]:
     for k in range(len(toks) + 1):
         stop = k == len(toks) or (word(toks, k) in STOPS and not _is_inside(toks, k))
         joint = _joins(toks, k) and not _joins(toks, k - 1)
+        tells = k > start and word(toks, start) in WHEN and word(toks, k - 1) not in WITH | PREFIXES | PLACING
+        joint |= tells and names_bed(toks, k) and word(toks, k + 2) in VERBS  # "once he left bed 3 is ..."
         behind = is_digits(toks, k - 1) or word(toks, k - 1) in BEHIND_A_NUMBER
         cut = joint or (behind and (word(toks, k) in PATIENT | OTHERS or _is_line(toks, k)))
         if (stop or cut) and k > start:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from .numbers import Toks, numbers, word
+from .patterns.numerals import NUMERALS
+from .patterns.ownclauses import OTHERS
 
 _THINGS = """
 drs doctors nurses staples sutures stitches people persons person assist
@@ -33,11 +35,13 @@ def _is_counted(toks: Toks, k: int, end: int) -> bool:
     return word(toks, end) in THINGS or (word(toks, end) in DAYS and word(toks, end + 1) == "post")
 
 
-def tallies(toks: Toks) -> Iterator[tuple[int, int]]:
+def tallies(toks: Toks, *, voice: bool = False) -> Iterator[tuple[int, int]]:
     """Where each begins and ends, with an "after" before it; one that begins the message may be a bed."""
     for k in range(2, len(toks)) if "x" in toks.words and not GRAFTED.isdisjoint(toks.words) else ():
         if word(toks, k - 1) == "x" and word(toks, k - 2) in GRAFTED and len(word(toks, k)) == 1:
             yield k - 1, k + 1  # "CABG x3"
+    if not voice and word(toks, 0) in NUMERALS and word(toks, 1) in OTHERS:
+        yield 0, 2  # "two porters and I took bed 15 to CT"
     for k in range(1, len(toks)) if not COUNTED.isdisjoint(toks.words) else ():
         far = FAR if word(toks, k - 1) in WALKING else FEW
         ends = [n.end for n in numbers(toks, k) if n.style == "plain" and n.value <= far]

@@ -17,8 +17,11 @@ from .rules import there
 STOPS = frozenset({".", ";", ","})
 SIGNS = frozenset({":", "-"})
 QUIET = frozenset({"bed", "filler", "tubeword", "closing", "okay"})
-SAID = HEADINGS | frozenset({"situ", "chest", "side", "sides", "one", "each", "two", "pleural"})
+LINKING = frozenset({"filler", "tubeword", "level", "levelat"})
+"""Between a tube and its line: "the left one is at 120"."""
+SAID = HEADINGS | frozenset({"situ", "them", "chest", "side", "sides", "one", "each", "two", "pleural"})
 TWO_SIDED = frozenset({"bilateral", "bilat", "bilaterally", "bilats"})
+EACH = frozenset({"each", "both"})
 MOST = 4
 """Nobody has more tubes. Common practice, no source."""
 
@@ -34,10 +37,17 @@ def without_tubes(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     told = [i for i in head if i not in beds and i.role in {"num", "tube"}]
     names, named = {i.name for i in told if i.role == "tube"}, {i.name for i in rest if i.role == "tube"}
     counts = [i for i in told if i.role == "num"]
+    side = names - named
+    sided = sum(i.name in side for i in told) == len(named) and not SIDES & named
+    if len(side) == 1 and side <= SIDES and sided:  # "a right apical and a right basal"
+        rest = tuple(i._replace(name=f"{min(side)} {i.name}") if i.role == "tube" else i for i in rest)
+        names = names - side
     if not (beds and told and names <= named) or len(names) == 1 or len(counts) > 1:
         return items
     lines = _lines(rest)
-    if lines < 2 or any(i.amount != lines for i in counts) or not all(_is_quiet(i) for i in head):
+    each = not EACH.isdisjoint(toks.said[: rest[0].start])
+    counted = all(i.amount == lines or (each and i.amount == 1) for i in counts)
+    if lines < 2 or not counted or not all(_is_quiet(i) for i in head):
         return items
     quiet = (Item("cue", i.start, i.end, "filler") if i in told else i for i in head)
     return (*quiet, *rest)
@@ -56,6 +66,7 @@ def _without_bilateral(items: tuple[Item, ...]) -> tuple[Item, ...]:
 def _ends_heading(items: Sequence[Item], k: int, toks: Toks) -> bool:
     """Whether a stop, or a sign that stands alone, parts what is before this place from a tube behind it."""
     at = items[k].start
+    at -= word(toks, at - 1) == "the"
     sign = word(toks, at - 1) in SIGNS and not glued(toks, at)
     stop = items[k - 1].role == "sep" and items[k - 1].value in STOPS
     return (stop or sign) and items[k].role == "tube"
@@ -63,9 +74,10 @@ def _ends_heading(items: Sequence[Item], k: int, toks: Toks) -> bool:
 
 def _lines(rest: Sequence[Item]) -> int:
     """How many tubes have their line right behind them; nought where one has none."""
-    ends = [i.end for i, nxt in zip(rest, (*rest[1:], None), strict=True) if _ends_name(i, nxt)]
-    starts = {i.start for i in rest if i.role == "num" and i.amount is not None}
-    return len(ends) if starts.issuperset(ends) else 0
+    rest = [i for i in rest if i.role != "cue" or i.value not in LINKING]
+    behind = [nxt for i, nxt in zip(rest, (*rest[1:], None), strict=True) if _ends_name(i, nxt)]
+    lined = all(nxt is not None and nxt.role == "num" and nxt.amount is not None for nxt in behind)
+    return len(behind) if lined else 0
 
 
 def _ends_name(item: Item, nxt: Item | None) -> bool:

@@ -22,6 +22,7 @@ from .statements import (
     Described,
     Drained,
     Exchanged,
+    Incident,
     Left,
     Mark,
     Moved,
@@ -126,10 +127,10 @@ def settled(readings: Iterable[Reading | Unjudged], text: str, *, strict: bool =
 
 
 def _once(told: Outcome) -> Outcome:
-    """ "mark 650 at 2200, mark 650, 2200": a line of one drain and time that is said again is one line."""
+    """ "mark 650 at 2200, mark 650, 2200", "tripped over the drain and it tipped": what was told twice."""
     if len(told) == 1:
         return told
-    lines = [s for s in told if isinstance(s, Mark) and s.at is not None]
+    lines = [s for s in told if isinstance(s, Incident) or (isinstance(s, Mark) and s.at is not None)]
     return told if len(set(lines)) == len(lines) else tuple(dict.fromkeys(told))
 
 

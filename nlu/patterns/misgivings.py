@@ -215,8 +215,9 @@ SAID = frozenset(
 OF_TIME = frozenset({"ish", "or so", "or thereabouts", "thereabouts"})
 """Right behind a time these are of it."""
 _LIGHT = """
-it it's its it'll that that's thats this these those them so tho though but if whether i i'm im i've ive we
-me my you to be is was were been the a an of about on in at for with by from as well clearly properly exactly
+anything it it's its it'll that that's thats this these those them so tho though but if whether i i'm im
+i've ive we me my you to be is was were been the a an of about on in at for with by from as well clearly
+properly exactly
 really very much quite bit little too right correct accurate precise now then here again all any anyhow honest
 honestly tbh sorry myself what which how when one ones and or no not also just have has had got did do done
 does would could can may might must will lol haha hmm um uh er eh pls please someone somebody anyone

@@ -173,9 +173,44 @@ add my next patient hourly update in on of for to from at the his her a by with 
 """
 BEFORE_LINE = frozenset(_BEFORE_LINE.split())
 """What a line begins with before its bed."""
+PAST = frozenset({"been", "took", "kept", "slipped"})
+LATENESS = frozenset({"this", "it's", "it", "is", "a", "bit", "so", "very", "late", "delayed", "overdue"})
+"""Of the message itself these say nothing but that it comes late."""
+NO_BARE = DENIALS | {"off", "home"}
+"""Of whom or what is this, where nobody is named?"""
+LABS = frozenset(
+    {"sent", "taken", "drawn", "done", "gas", "gases", "results", "pressure", "sugar", "sugars", "test"}
+    | {"tests", "work", "cultures", "glucose", "were", "are"}
+)
 NAMED_BY = {
     "this": frozenset({"morning", "afternoon", "evening", "week", "weekend", "am", "pm"}),
     "nothing": frozenset({"else"}),
     "chest": frozenset({"x", "xray", "film", "physio", "physiotherapy", "ct", "infection", "pain"}),
 }
 """Words that are of no drain before these."""
+NAMING = {
+    "shift": frozenset({"this"}),
+    "rate": frozenset({"heart", "pulse", "resp", "respiratory", "breathing"}),
+}
+"""Words that are of no drain behind these."""
+DRESSINGS = frozenset({"dressing", "dressings", "dsg"})
+OF_DRESSINGS = frozenset(
+    {"changed", "change", "changing", "dry", "wet", "soaked", "clear", "clean", "replaced"}
+)
+"""Of a dressing these say nothing of the drain."""
+WHOM = frozenset({"him", "her", "pt", "patient", "them"}) | HIMSELF
+_TAKING = """
+took taken taking collected collecting fetched picked brought wheeled sent came come coming called
+"""
+TAKING = frozenset(_TAKING.split())
+LEAVING = frozenset(
+    {"leaving", "leaves", "leave", "departing", "heading", "transferring", "discharging", "dc"}
+)
+LATER = frozenset({"later", "tomorrow", "soon", "afternoon", "tonight", "evening"})
+GONE = frozenset(
+    {"gone", "went", "left", "taken", "took", "moved", "came", "come", "returned", "transferred"}
+)
+HIMSELF_MOVED = frozenset({"himself", "herself", "themselves", "around", "about", "well", "freely", "chair"})
+"""Behind "moved" these leave a patient in the bed."""
+REST = frozenset({"sleep", "asleep", "rest", "normal", "himself", "herself", "usual", "baseline"})
+"""Behind "back to" these are no place that a patient comes back from."""
