@@ -8,6 +8,7 @@ from .items import FULL_HOUR
 from .neighbours import number_follows
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.leads import LINES, PUTS
+from .patterns.together import ASKING
 from .pipeline import Cue
 from .ways import Way
 
@@ -49,8 +50,8 @@ def is_place_at(cue: Cue, toks: Toks) -> bool:
 
 
 def is_last_line(cue: Cue, toks: Toks) -> bool:
-    """ "last reading 1740": no question."""
-    named = cue.value == "last" and word(toks, cue.end - 1) in LINES
+    """ "last reading 1740": no question; "what was the line at 2000 on bed 5" is one."""
+    named = cue.value == "last" and word(toks, cue.end - 1) in LINES and word(toks, cue.start) not in ASKING
     return named and number_follows(toks, cue.end)
 
 

@@ -95,3 +95,17 @@ def test_every_topic_is_asked_by_its_own_words(text: str, read: str) -> None:
 def test_last_night_is_a_shift_where_it_is_sure_which(text: str, arrived: str, read: str) -> None:
     hour, _, minute = arrived.partition(":")
     assert reading(text, arrived=ARRIVED.replace(hour=int(hour), minute=int(minute))) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "what was the line at 2000 on bed 5",
+        "what was the mark at 1900 for bed 5",
+        "bed 5 what was the line at 1900",
+        "what was the reading at 640 on bed 5",
+        "whats the 1900 line for bed 5",
+    ],
+)
+def test_what_the_line_was_at_a_time_is_asked_and_that_time_is_no_line(text: str) -> None:
+    assert reading(text) == "asked bed=5 topic=last"
