@@ -308,8 +308,12 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
 
 
 def _is_bare_pair(level: Item, time: Item) -> bool:
-    """ "645 0700": two numbers side by side and no word that says what they are."""
-    alone = not (level.lead or level.at or time.lead or time.at) and level.end == time.start
+    """ "645 1900": two numbers side by side and no word that says what they are; 0700 is no level."""
+    alone = (
+        not time.sure_time
+        and not (level.lead or level.at or time.lead or time.at)
+        and level.end == time.start
+    )
     written = time.end - time.start == 1 and any(c.style == "24" and not c.colon for c in time.clocks)
     return alone and written
 
@@ -318,7 +322,7 @@ def _is_at_level(level: Item, time: Item, arrived: datetime) -> bool:
     """ "1630 at 455": a clock time of the last hours, and what stands "at" it is no fresher one."""
     if level.lead or not level.full_clock:
         return False
-    short = time.lead == "at" and len(time.digits) == FULL_HOUR - 1 and not time.digits.startswith("0")
+    short = time.lead == "at" and len(time.digits) == FULL_HOUR - 1 and not time.sure_time
     plain = short and time.start > level.start and not any(c.sure or c.colon for c in time.clocks)
     return plain and level.within(2 * RECENT, arrived) and not time.within(NEAR, arrived)
 

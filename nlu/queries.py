@@ -11,7 +11,7 @@ from typing import Final, Literal, cast
 
 from . import questions, shiftwords
 from .drafts import SIDES
-from .items import AMOUNTS, FINDINGS, Item, is_now
+from .items import AMOUNTS, FINDINGS, Item, could_be_level, is_now
 from .labels import tube_name
 from .moments import LIST_REACH, distinct
 from .numbers import starts_number, word
@@ -89,6 +89,8 @@ def is_query(items: tuple[Item, ...]) -> bool:
         return False
     if any(i.role in {"num", "bad", "alt", "check", "claimed", "denied"} for i in items):
         return False
+    if any(a.role == "bed" and i.loose_time and could_be_level(i) for a, i in pairwise(items)):
+        return False  # "bed 2 340 no leak, ok?"
     handoff = any(i.value == "ask" and i.name == "handoff" for i in cues)
     reports = REPORTS - {"moved"} if handoff and _is_before_leaving(items) else REPORTS
     return question or not any((i.value == "kind" and i.name in reports) or i.value in UNMOVED for i in cues)

@@ -164,7 +164,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "any open questions", "questions", "list open questions",
         "(what|anything|what's|whats|what is|what are you|are you|still) waiting (on|for) (me|us|)",
         "(any|any open|more) (questions|question|items) (left|remaining|over|still open|outstanding)",
-        "show open questions",
+        "show open questions", "anything (else|more|) for me",
     ),
     "ask:me": (
         "am i (down|logged in|signed in|set up|listed|registered|on here) as",

@@ -240,3 +240,22 @@ def test_a_time_is_of_the_line_unless_something_else_was_done_then(text: str, re
 )
 def test_a_number_that_is_half_read_or_asked_is_never_taken(text: str, read: str) -> None:
     assert reading(text, arrived=MORNING) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 4 640 0650", "mark bed=4 at=06:50 level_ml=640"),
+        ("4 640 0645", "mark bed=4 at=06:45 level_ml=640"),
+        ("bed 4 closing 640 0650", "mark bed=4 at=06:50 level_ml=640 closing"),
+        ("b4 left 615 0650", "mark bed=4 tube=left at=06:50 level_ml=615"),
+        ("bed 4 0640 650", "mark bed=4 at=06:40 level_ml=650"),
+    ],
+)
+def test_a_level_that_could_be_a_time_stands_beside_what_can_only_be_one(text: str, read: str) -> None:
+    """No line is written 0650; "640 1850" may be either way round and is asked in the evening."""
+    assert reading(text, arrived=MORNING) == read
+
+
+def test_of_two_numbers_that_could_both_be_either_none_is_taken() -> None:
+    assert reading("bed 4 640 1850", arrived=MORNING.replace(hour=18)).startswith("ask")

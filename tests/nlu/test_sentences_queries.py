@@ -109,3 +109,13 @@ def test_last_night_is_a_shift_where_it_is_sure_which(text: str, arrived: str, r
 )
 def test_what_the_line_was_at_a_time_is_asked_and_that_time_is_no_line(text: str) -> None:
     assert reading(text) == "asked bed=5 topic=last"
+
+
+def test_a_line_beside_what_is_asked_is_asked_and_not_lost() -> None:
+    assert reading("bed 2 340 no leak, ok?").startswith("ask")
+    assert reading("bed 2 340 swinging?").startswith("ask")
+
+
+@pytest.mark.parametrize("text", ["anything for me", "anything else for me?", "anything more for me"])
+def test_who_asks_whether_there_is_anything_asks_for_the_open_questions(text: str) -> None:
+    assert reading(text) == "asked topic=open"
