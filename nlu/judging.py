@@ -198,6 +198,8 @@ def _doubts(draft: Draft, arrived: datetime) -> list[str]:
         and not draft.shared_time
     ):
         found += _bare_time(draft, time, level, arrived)
+    if time is not None and level is None and draft.same is not None and _is_short_at(time):
+        found.append("what it is unchanged at, or when")
     if time is not None and _is_its_line(draft, time):
         found.append("a number behind its bed, or behind the word for a closing line, is the line")
     if time is not None and level is not None and _is_day_of_other(time, level, arrived):
@@ -211,6 +213,11 @@ def _doubts(draft: Draft, arrived: datetime) -> list[str]:
     if level is not None and is_bare(level) and draft.kind in PLAIN_TIME and not _stood_at(level, time):
         found.append("a bare number may be a level or a time")
     return found
+
+
+def _is_short_at(time: Item) -> bool:
+    """ "unchanged at 640": three digits behind an at."""
+    return time.lead == "at" and len(time.digits) == FULL_HOUR - 1 and could_be_level(time)
 
 
 def _stood_at(level: Item, time: Item | None) -> bool:

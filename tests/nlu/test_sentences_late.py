@@ -53,7 +53,7 @@ def test_a_dictated_line_comes_late_as_well(text: str) -> None:
     ("text", "asked"),
     [
         ("bed 7 425 at 1700, I never sent that", "ask level_ml"),
-        ("bed 7 425 at 1700, not charting it", "ask kind"),
+        ("bed 7 425 at 1700, not charting it", "ask level_ml"),
         ("bed 7 425 at 1700 don't chart it", "ask level_ml"),
         ("bed 7 425 at 1700, didn't record because misread", "ask level_ml"),
         ("never sent 425 for bed 7", "ask kind"),

@@ -259,3 +259,12 @@ def test_a_level_that_could_be_a_time_stands_beside_what_can_only_be_one(text: s
 
 def test_of_two_numbers_that_could_both_be_either_none_is_taken() -> None:
     assert reading("bed 4 640 1850", arrived=MORNING.replace(hour=18)).startswith("ask")
+
+
+@pytest.mark.parametrize("text", ["4 unchanged at 640", "bed 4 no change at 645"])
+def test_what_a_line_is_unchanged_at_may_be_when(text: str) -> None:
+    assert reading(text, arrived=MORNING) == "ask at"
+
+
+def test_a_line_that_is_unchanged_has_a_time_that_is_none_of_its_levels() -> None:
+    assert reading("4 same at 0640", arrived=MORNING) == "drained bed=4 at=06:40 volume_ml=0"
