@@ -50,6 +50,8 @@ ACTING = frozenset(
 )
 """What a nurse does about a notice."""
 
+HEDGED = frozenset({"may", "maybe", "perhaps", "possibly", "probably", "could"})
+
 OTHERS = frozenset({"kind", "howto"})
 TELLING = frozenset({"what", "level", "levelat", "leak", "tidal", "fluid", "amount", "output", "same"})
 """Beside these "help" is a cry, and asks for no instructions."""
@@ -77,9 +79,7 @@ def answered(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement
     told = bool(yes or no or choice)
     if len(nums) > 1 or len(times) > 1 or len(beds) > 1 or any(i.amount is None for i in nums):
         return None
-    if any(i.role in STRANGE for i in items):
-        return None
-    if any(i.role == "bed" and not i.known for i in items):
+    if any(i.role in STRANGE or (i.role == "bed" and not i.known) for i in items):
         return None
     if not told and len([1 for x in (beds, tubes, nums, times) if x]) != 1:
         return None
@@ -89,7 +89,8 @@ def answered(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement
         return None
     if nums and not told and nums[0].lead == "output" and nums[0].label is not None:
         return None  # "10 draining": a bed of which something is said
-    if any(_is_denied(i, no) or _is_counted(i, choice) for i in nums) or _is_of_a_thing(items, choice):
+    thing = _is_of_a_thing(items, choice) or _is_hedged(choice, text)
+    if thing or any(_is_denied(i, no) or _is_counted(i, choice) for i in nums):
         return Unclear(slot="kind", text=text)
     at = times[0].when(arrived, REACH) if times else None
     made = Answered(
@@ -128,6 +129,11 @@ def _is_of_a_thing(items: tuple[Item, ...], choice: list[Item]) -> bool:
     """ "second box 240": which of the boxes it is of."""
     things = {i.start for i in items if i.role == "cue" and i.value in {"canister", "tubeword", "word"}}
     return any(c.end in things and c.name in {"first", "second"} for c in choice)
+
+
+def _is_hedged(choice: list[Item], text: str) -> bool:
+    """ "may have misread it": it is no answer."""
+    return bool(choice) and not HEDGED.isdisjoint(text.lower().split())
 
 
 def _unknown(items: tuple[Item, ...]) -> bool:

@@ -15,6 +15,7 @@ from .items import AMOUNTS, FULL_HOUR, MEASURED, Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .patterns.asides import RELATIVES, STAFF
+from .patterns.leads import LINES
 from .patterns.remarks import REMARKS
 from .roles import LEVELLESS
 from .rules import Rule
@@ -166,6 +167,15 @@ def _put_in(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "when the tube was put in, or its line"
 
 
+def _either_bed(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "line 12 14 at 1645": a line of bed 12, or of bed 14, or one of 1214?"""
+    for cue, bed, level in zip(items, items[1:], items[2:], strict=False):
+        led = cue.role == "cue" and cue.value == "level" and cue.end == bed.start and bed.role == "bed"
+        bare = level.role == "level" and level.start == bed.end and not (level.lead or level.unit)
+        if led and bare and level.label is not None and level.known:
+            yield "which of two numbers is the bed"
+
+
 def _may_be_unit(time: Item, after: Item) -> bool:
     """Whether the piece behind a bare time, a word, was not understood and is no remark."""
     return (
@@ -217,6 +227,7 @@ def _with_its_time(level: Item, one: Item, other: Item, toks: Toks) -> Iterator[
 BEHIND_A_LINE = (
     Rule(_unsure_times, frozenset({"word"})),
     Rule(behind_an_event, frozenset({"kind"})),
+    Rule(_either_bed, frozenset({"level"}), LINES),
     Rule(_put_in, frozenset({"level"}), frozenset({"in"})),
     Rule(of_device_behind, frozenset({"foreign", "amount", "out", "output"})),
 )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import datetime
 from itertools import pairwise
 
@@ -60,6 +61,17 @@ class Brief:
     def choice_of_canister(self) -> Statement | None:
         """ "new canister", "new box yes": an answer, when no bed or number is said."""
         now = word(self.toks, 0) in DESCRIBING  # "its a fresh new canister now"
+        beds = [i for i in self.items if i.role == "bed" or (i.role == "num" and not (i.unit or i.lead))]
+        if len(beds) == 1 and beds[0].label is not None and beds[0].known and answers.cues(self.items, "yes"):
+            rest = Brief(
+                tuple(i for i in self.items if i is not beds[0] and i.value != "bed"),
+                self.toks,
+                self.arrived,
+                self.text,
+                voice=self.voice,
+            )
+            made = rest.choice_of_canister()  # "22 yes new canister"
+            return replace(made, bed=beds[0].label) if made is not None else None
         if any(
             i.role in {"num", "bed", "bad"} or (i.role == "time" and not (now and is_now(i)))
             for i in self.items

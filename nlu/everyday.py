@@ -11,7 +11,7 @@ from .clock import clocks
 from .manner import PAUSES
 from .neighbours import number_follows, phrase_of
 from .numbers import Toks, is_digits, starts_number, word
-from .patterns.asides import STAFF, THINGS
+from .patterns.asides import ALERTED, STAFF, THINGS
 from .patterns.leads import BED_WORDS
 from .pipeline import Cue
 
@@ -119,6 +119,8 @@ def _reason(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     if named and any(map(str.isdecimal, toks.said[cue.end :])):
         return cue._replace(label="filler", value="")  # "empyema drain showing pus, 300 at 2215"
     team |= wants and word(toks, cue.end - 1) == "surgery"
+    called = cue.end + (word(toks, cue.end) in {"is", "are", "was", "were", "been", "surgery"})
+    team |= word(toks, called) in ALERTED  # "trauma paged", "cardiac surgery aware"
     if word(toks, cue.end) == "surgery" and not {word(toks, cue.start), word(toks, cue.start - 1)}.isdisjoint(
         POST
     ):

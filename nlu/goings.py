@@ -21,6 +21,15 @@ OPENS = frozenset({"", ",", ";", ".", "!", "and", "so", "then"})
 PERSONS = frozenset({"he", "she", "they", "pt", "patient", "we", "i"})
 DAYS = frozenset({"morning", "afternoon", "evening", "today", "tonight", "lunchtime"})
 CALLING = frozenset({"rang", "called", "phoned", "spoke", "paged", "bleeped", "asked", "messaged"})
+WHERE = frozenset({"in", "on", "at", "during"})
+JOINTS = frozenset({",", ";", ".", "!", "and", "&", "then", "now", "but", "for", "so", "before"})
+"""Between what happened and a place these begin something new."""
+SPEAKING = frozenset({"i", "i'm", "im", "i'll", "we're", "my", "we"})
+OF_PATIENT = frozenset({"he", "she", "him", "her", "pt", "patient", "them", "took", "taking", "sent", "bed"})
+"""With one of these the speaker tells of a patient."""
+OF_NURSES = frozenset({"the", "my", "our", "nurses", "nurse's", "nursing", "nurses'"})
+DESKS = frozenset({"desk", "station", "computer", "office", "pc", "keyboard", "work", "it"})
+"""Back at these is who writes."""
 LONGEST_LABEL = 3
 """Digits of a bed."""
 FETCHING = PLACES | {"porters", "porter", "transport"}
@@ -157,6 +166,38 @@ def _called_about(said: Message) -> Iterator[Cue]:
             yield from [Cue("filler", "", verb, k)] * (back or verb == k - 1)
 
 
+def _where_it_was(said: Message) -> Iterator[Cue]:
+    """ "clamped at 1950 in CT", "tipped on the way to theatre": where it happened, and nobody went."""
+    toks = said.toks
+    happened = [c for c in said.cues if c.label == "what"]
+    for cue in said.cues if happened else ():
+        first = word(toks, cue.start)
+        start = cue.start - (first not in WHERE)
+        if cue.value not in {"away", "moved"} or word(toks, start) not in WHERE:
+            continue
+        if any(c.end <= start and JOINTS.isdisjoint(toks.said[c.end : start]) for c in happened):
+            yield Cue("filler", "", start, cue.end)
+
+
+def _of_speaker(said: Message) -> Iterator[Cue]:
+    """ "640 at 2000, on my way to theatre", "be right back", "back at the desk": who writes."""
+    toks = said.toks
+    for cue in said.cues:
+        if cue.value not in {"away", "back"}:
+            continue
+        start = cue.start
+        while start and word(toks, start - 1) not in STOPS:
+            start -= 1
+        before = toks.said[start : cue.end]
+        mine = not SPEAKING.isdisjoint(before) and OF_PATIENT.isdisjoint(before)
+        alone = mine and not any(starts_number(toks, k) for k in range(start, cue.end))
+        soon = cue.value == "back" and toks.said[cue.start - 2 : cue.start] == ("be", "right")
+        place = past(toks, cue.end + 1, OF_NURSES)
+        desk = cue.value == "back" and word(toks, cue.end) in {"at", "to"} and word(toks, place) in DESKS
+        if soon or desk or (alone and word(toks, cue.end) != "with"):
+            yield Cue("word", "way", cue.start - 2 * soon, place + 1 if desk else cue.end)
+
+
 GOINGS: tuple[tuple[frozenset[str], Rule], ...] = (
     (FASTING, _fasting),
     (PLACES | {"x", "come", "just"}, _away_where),
@@ -165,6 +206,8 @@ GOINGS: tuple[tuple[frozenset[str], Rule], ...] = (
     (TAKING, _taken),
     (WENT, _as_he_left),
     (GOING, _going_to),
+    (WHERE, _where_it_was),
+    (SPEAKING | DESKS | {"right"}, _of_speaker),
     (CALLING, _called_about),
 )
 """Each rule with the words of which it needs one."""

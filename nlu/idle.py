@@ -38,6 +38,9 @@ FEWEST = 2
 """Numbers of a line: its bed and its level."""
 FAR = 4
 """Words before and behind a cue that an idiom may have."""
+CERTAIN = frozenset(
+    {"%", "percent", "pretty", "quite", "fairly", "very", "absolutely", "totally", "i'm", "im", "am", "dead"}
+)
 OF_UNIT = frozenset({"open", "beds", "me", "repeat"})
 """Topics that are of no bed: beside a line they are asked in so many words."""
 
@@ -124,6 +127,8 @@ def _choice(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
 
 def _answer(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
     """ "yeah no worries", "yes I'm fine": nothing that was asked is answered."""
+    if word(toks, cue.end - 1) == "sure" and word(toks, cue.start - 1) in CERTAIN:
+        return True  # "100% sure, bed 8 reads 145"
     adjoins = stretch.before_figures and all(word(toks, k) in LITTLE for k in range(cue.end, stretch.end))
     if adjoins or objects(stretch, toks):
         return False

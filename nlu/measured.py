@@ -21,6 +21,7 @@ from .patterns.measured import (
     MOST_OXYGEN,
     PUPILS,
     RATIO,
+    SALTS,
     UNITS,
 )
 from .patterns.numerals import ONES
@@ -114,6 +115,10 @@ def _number(toks: Toks, k: int, name: str) -> int:
             break
         pointed |= word(toks, end) == "."
         end += 2
+    if end == k + 1 and name in SALTS and word(toks, k)[0] != "0":
+        least, most = SALTS[name]
+        beside = {word(toks, end), word(toks, end + 1), *toks.said[max(0, k - 4) : k - 1]} & SALTS.keys()
+        return end if beside and least <= int(word(toks, k)) <= most else 0
     told = name in DECIMAL | MOST.keys() if pointed else name in MOST.keys() | RATIO and end > k + 1
     plain = end == k + 1 and word(toks, k)[0] != "0"
     whole = plain and LEAST.get(name, 0) <= int(word(toks, k)) <= MOST.get(name, -1)

@@ -68,7 +68,7 @@ from .somebody import (
     clauses,
     names_bed,
 )
-from .weighty import MEANWHILE
+from .weighty import MEANWHILE, is_meanwhile
 
 _PLAIN = """
 filler word other okay bed plan neg no badunit claimed about span window levelat order nothing help since
@@ -232,11 +232,12 @@ class _Finding:
         toks, start, end = self.toks, clause.start, clause.end
         why = word(toks, start) in BECAUSE
         few = end - (clause.begins if why else start) < FEWEST + (self.voice and clause.who == THING)
-        if few and (self.voice or why):
+        back = toks.said[end : end + 2] == ("and", "back")  # "walked 14 to the loo and back 1830"
+        if (few and (self.voice or why)) or (back and starts_number(toks, end + 2)):
             return True
         if why and clause.who == THING and any(is_digits(toks, k) for k in range(start, end)):
             return True  # "Jess has bed 2 and 16 till 20:45"
-        if word(toks, start) in MEANWHILE and (
+        if is_meanwhile(toks, start) and (
             word(toks, start - 1) in {"pulled", "out"} or (self.voice and not start)
         ):
             return True

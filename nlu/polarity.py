@@ -73,6 +73,8 @@ def _turn(items: list[Item], k: int, toks: Toks) -> None:
             items[k] = items[k]._replace(name=TURNED[items[k].value])
         else:
             items[k] = items[k].as_role(DENIED)
+    elif _is_lost(toks, items[k].start):
+        items[k] = items[k]._replace(name=TURNED[items[k].value])
     elif (
         any(_is_denial(items[j]) for j in before)
         or _has_minus(toks, items[k].start)
@@ -80,6 +82,14 @@ def _turn(items: list[Item], k: int, toks: Toks) -> None:
         or _is_denied_after(items, k, toks)
     ):
         items[k] = items[k].as_role(DENIED)
+
+
+def _is_lost(toks: Toks, k: int) -> bool:
+    """ "lost the tidaling", "lost its swing": it was there, and is no more."""
+    k -= 1
+    while word(toks, k) in {"the", "its", "it's", "his", "her", "their", "that", "all"}:
+        k -= 1
+    return word(toks, k) in {"lost", "losing", "loses"} and word(toks, k - 1) not in TURNING
 
 
 def _colour(items: list[Item], k: int, toks: Toks) -> None:

@@ -76,6 +76,8 @@ class Correction(Sorted):
         if bed is None and to_bed is not None and any(t.start < to_bed.start for t in self.tubes.all):
             bed, to_bed = to_bed, None  # "that should be left tube, bed 19"
         at, to_at = self._place(self.times, level)
+        if at is None and to_at is not None and to_bed is not None and self._is_of_line(to_at):
+            at, to_at = to_at, None
         tube_item, to_tube_item = self._place(self.tubes, level)
         tube, to_tube = (i.name if i else None for i in (tube_item, to_tube_item))
         moments = [i.when(self.arrived, LIST_REACH) if i else None for i in (at, to_at)]
@@ -94,10 +96,12 @@ class Correction(Sorted):
                 return Unclear(
                     slot=slot, text=self.text, choices=found.values or found.nearest, statement=made
                 )
+        if self._is_when(level, was):
+            return Unclear(slot="level_ml", text=self.text, statement=replace(made, level_ml=None))
         if self.doubted or self._may_be_time(level) or self._may_be_times(was, level):
             return Unclear(slot="at", text=self.text, statement=replace(made, at=None))
-        if was is not None and level is None and to_bed is not None and _is_line_of_time(was, self.arrived):
-            return Unclear(slot="at", text=self.text, statement=replace(made, was_ml=None))
+        if to_bed is not None and self._may_be_of_time(was, level):
+            return Unclear(slot="at", text=self.text, statement=replace(made, was_ml=None, level_ml=None))
         apart = level is not None and level.end - level.start == 2 and is_digits(self.toks, level.end - 1)
         if level is not None and bed is not None and (_is_bed_again(level, bed) or apart):
             return Unclear(slot="level_ml", text=self.text, statement=replace(made, level_ml=None))
@@ -165,6 +169,25 @@ class Correction(Sorted):
                 told = replace(told, bed=None) if slot == "bed" else replace(told, tube=None)
                 return Unclear(slot=slot, text=self.text, choices=(wrong, right), statement=told)
         return None
+
+    def _is_of_line(self, time: Item) -> bool:
+        """ "I wrote 3B but meant 3A for the 0100": the time of the line that is put right."""
+        return "for" in self.toks.said[max(0, time.start - 2) : time.start]
+
+    def _may_be_of_time(self, was: Item | None, level: Item | None) -> bool:
+        """ "I wrote 3B but meant 3A for the 1900": the line of that time, or a level?"""
+        only = was or level
+        pointed = level is None or "the" in self.toks.said[level.start - 1 : level.start]
+        alone = was is None or level is None
+        return only is not None and alone and pointed and _is_line_of_time(only, self.arrived)
+
+    def _is_when(self, level: Item | None, was: Item | None) -> bool:
+        """ "line at 2000 was not 150": when the line was, and what it was is not said."""
+        if level is None or was is None or level.unit or not level.full_clock:
+            return False
+        between = self.toks.said[level.end : was.start]
+        at = level.start and self.toks.said[level.start - 1] == "at"
+        return bool(at) and between in {("was", "not"), ("is", "not"), ("wasn't",), ("wasnt",), ("isn't",)}
 
     def _may_be_times(self, was: Item | None, level: Item | None) -> bool:
         """ "1050 was at 1800 not 1900": both are clock times of the last hours, and no word says a level."""

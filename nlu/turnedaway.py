@@ -8,7 +8,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from .neighbours import number_follows, phrase_of
-from .numbers import Toks, word
+from .numbers import Toks, starts_number, word
 from .patterns.asides import PATIENTS, RELATIVES, STAFF
 from .patterns.leads import LINES
 from .pipeline import Cue
@@ -30,6 +30,7 @@ DONE |= {"opened", "stopped", "started", "moved", "took", "pulled", "removed", "
 STANDING = frozenset({("in", "front"), ("next", "to"), ("beside", "it"), ("by", "it")})
 LEFT_IN = frozenset({"for", "place", "situ", "until", "till", "overnight", "by", "as", "per", "and", ",", ""})
 
+CHARTS = frozenset({"the", "his", "her", "their", "my"})
 AMID = frozenset({"of", "in", "after", "during", "from", "since", "giving", "doing", "getting", "finish"})
 MYSELF = frozenset({"i", "we"})
 HAS_DONE = frozenset({"and", "all", "already", "been", "is", "are", "was", "got", "i", "we", "just", "i've"})
@@ -133,7 +134,7 @@ def _is_of_other_sense(cue: Cue, toks: Toks) -> bool:
         return before in AMID or (before in MYSELF and told)
     if cue.value == "chart":  # "dont chart 6B for me", "obs all done and charted"
         done = word(toks, cue.start) == "charted" and before in HAS_DONE | {",", ".", "-"}
-        return told and (before in DENYING or done)
+        return told and (before in DENYING or done or _is_written_there(cue, toks))
     if cue.value == "last":  # "310 last I looked"
         return behind in MYSELF and word(toks, cue.end + 1) in LOOKED
     if cue.value == "total":  # "asking how much he weighs"
@@ -146,8 +147,19 @@ def _is_of_other_sense(cue: Cue, toks: Toks) -> bool:
         walked = before if before != "and" else word(toks, cue.start - 2)
         return walked in WALKED or _is_put_back(cue, toks)
     if cue.value == "withdrawn":  # "ignore what xray said"
+        if before in MYSELF and not told and word(toks, cue.start - 2) in {",", ".", ";", "as", "because"}:
+            return True  # "can you repeat what you said, i deleted it"
         return cue.end - cue.start == 1 and behind == "what" and word(toks, cue.end + 1) not in MYSELF
     return False
+
+
+def _is_written_there(cue: Cue, toks: Toks) -> bool:
+    """ "bed 5 640, on the chart": where a line stands that was told before it, and nothing asked."""
+    k = cue.start - 1
+    while word(toks, k) in CHARTS:
+        k -= 1
+    lined = sum(starts_number(toks, j) for j in range(k)) > 1 and "?" not in toks.words
+    return lined and word(toks, k) in {"on", "in", "into"}
 
 
 def _is_rule(cue: Cue, toks: Toks) -> bool:
@@ -183,7 +195,7 @@ def _is_put_back(cue: Cue, toks: Toks) -> bool:
 def _is_no_question(said: str, before: str, behind: str) -> bool:
     """ "which is over the top mark", "her mother who is upset", "when i get out", "ignore what xray said"."""
     if said == "what":
-        return before in {"ignore", "disregard", "despite", "exactly", "like", "than"}
+        return before in {"ignore", "disregard", "despite", "exactly", "like", "than", "forgot", "forgotten"}
     of_it = (said == "which" and before == ",") or (said == "who" and before.removesuffix("'s") in WHOM)
     return (of_it and behind in TOLD_OF) or (said == "when" and bool(before) and behind in MYSELF)
 

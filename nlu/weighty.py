@@ -11,8 +11,9 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .items import AMOUNTS, Item
-from .numbers import Toks, word
+from .numbers import Toks, starts_number, word
 from .patterns.asides import STAFF
+from .patterns.leads import BED_WORDS
 from .patterns.nouns import CAN, TUBE
 from .patterns.ownclauses import HIMSELF
 
@@ -24,6 +25,21 @@ HAPPENING = frozenset({"got", "gotten", "getting"})
 MEANWHILE = frozenset({"while", "whilst", "when"})
 OF_TUBE = frozenset({"but", "is", "it", "it's", "its", "tube", "drain", "though", ","})
 OF_PLACE = frozenset({"", ",", ".", ";", "place", "situ", "there", "position"})
+SHIFTED = frozenset({"moved", "tipped", "raised", "damaged", "disconnected"})
+FURNITURE = frozenset(
+    {"chair", "table", "bedside", "recliner", "wheelchair", "walker", "frame", "locker", "trolley", "cart"}
+    | {"monitor", "pump", "pole", "stand", "tv", "lamp", "tray", "cup", "jug", "vase", "commode", "fan"}
+    | {"phone", "bag", "bags", "belongings", "mattress", "hoist", "curtain", "screen", "scales", "machine"}
+)
+"""What stands around a bed, is moved and falls as patients and drains do."""
+BESIDE_VERBS = frozenset(
+    {"has", "had", "have", "is", "was", "were", "been", "be", "just", "also", "then", "got", "now", "that"}
+    | {"which", "already", "being", "nearly", "almost"}
+)
+ARTICLES = frozenset({"the", "a", "an", "his", "her", "their"})
+OWNING = frozenset({"'s", "s"})
+WHO = frozenset({"patient", "pt", "bed", "lady", "man", "gentleman", "drain", "tube", "tubes", "drains"})
+WHO |= {"and", "to", "box", "canister", "bottle", "from", "over", "up", "down"}
 ASIDE = frozenset(
     {
         "without",
@@ -62,6 +78,7 @@ def weighty(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "an order for an event is no event"
 
     yield from _pulled(items, toks)
+    yield from _of_furniture(items, toks)
     yield from _thrown(items, toks)
     yield from _staying(items, toks)
 
@@ -73,13 +90,47 @@ def _pulled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if is_closing(item) and item.name == "removed" and "out" in said and said & HAPPENING:
             yield "taken out, or dislodged"
         past_out = item.end + (word(toks, item.end) == "out")
-        by_chance = word(toks, item.end - 1) in {"pulled", "out"} and _is_meanwhile(toks, past_out)
+        by_chance = word(toks, item.end - 1) in {"pulled", "out"} and is_meanwhile(toks, past_out)
         if is_closing(item) and item.name == "removed" and (by_chance or _is_still_in(toks)):
             yield "pulled, and perhaps not out"  # "tube pulled when he rolled", "but still in"
 
 
-def _is_meanwhile(toks: Toks, k: int) -> bool:
+def is_meanwhile(toks: Toks, k: int) -> bool:
+    """Whether what happened at the same time is told there: "when he rolled", "as he sat up"."""
     return word(toks, k) in MEANWHILE or (word(toks, k) == "as" and word(toks, k + 1) in HIMSELF)
+
+
+def _of_furniture(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed 7's chair moved to bed 9", "it was the table that fell over": what happened to something else."""
+    for item in items:
+        event = item.role == "cue" and item.value in {"kind", "what"}
+        if not event or item.name not in SHIFTED:
+            continue
+        before = item.start - 1
+        while word(toks, before) in BESIDE_VERBS:
+            before -= 1
+        owner = next((k for k in range(before, max(0, before - 2), -1) if word(toks, k) in OWNING), 0)
+        behind = item.end
+        while word(toks, behind) in ARTICLES | OWNING:
+            behind += 1
+        moved = item.name == "moved"
+        owned = moved and owner and toks[before].text.isalpha() and not _is_patient(toks, before)
+        theirs = moved and _owned_behind(toks, item.end)
+        strikes = starts_number(toks, behind) or word(toks, behind) in BED_WORDS | NOUNS
+        things = {word(toks, behind)} if moved else set()
+        things |= set() if strikes and not moved else {word(toks, before)}  # "his bag knocked over 7's box"
+        if owned or theirs or things & FURNITURE:
+            yield f"something else than a patient or a drain may have {item.name}"
+
+
+def _is_patient(toks: Toks, k: int) -> bool:
+    return word(toks, k) in WHO or word(toks, k) in OWNING
+
+
+def _owned_behind(toks: Toks, k: int) -> bool:
+    """ "moved bed 7's walker to bed 9": what belongs to a bed that is named behind the verb."""
+    owner = next((j for j in range(k, min(len(toks), k + 4)) if word(toks, j) in OWNING), 0)
+    return owner > 0 and word(toks, owner + 1).isalpha() and word(toks, owner + 1) not in WHO
 
 
 def _is_still_in(toks: Toks) -> bool:

@@ -48,6 +48,8 @@ INSTILLING = frozenset(
     }
     | {"lavage", "lavaged", "tpa", "alteplase", "urokinase", "streptokinase", "dornase", "talc", "instill"}
 )
+BAGS = frozenset({"bag", "bags", "pouch", "pouches", "stoma", "urostomy", "jug", "basin", "bowl"})
+"""What is emptied and changed as a canister is: "changed the stoma bag bed 4, 200 in it"."""
 SUCTION_CANS = frozenset({"canister", "cannister", "liner", "yankauer", "yank", "jar", "bottle"})
 """In the name of another device these say that it holds something."""
 OTHER_HEADS = frozenset(
@@ -76,7 +78,7 @@ def of_device_before(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     and behind the stop nothing says that the number is of another."""
     device: Item | None = None
     for item in items:
-        if item.role == "foreign" and _is_of_suction(item, toks):
+        if (item.role == "foreign" and _is_of_suction(item, toks)) or _is_bag(item, toks):
             device = item
             continue
         if item.lead == "inside" and item.role in AMOUNTS and device is not None:
@@ -92,6 +94,10 @@ def of_device_before(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             device = None
         elif item.role == "claimed" or (ours and _is_behind_stop(item, device, items)):
             device = None
+
+
+def _is_bag(item: Item, toks: Toks) -> bool:
+    return (item.unread or item.role == "foreign") and word(toks, item.end - 1) in BAGS
 
 
 def told_twice(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
@@ -215,6 +221,15 @@ def compared(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "how much more is no level"
 
 
+def weighed(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "canister weighs 1.4 kg": of what stands on the scale, and not of the patient."""
+    said = [i for i in clause if not (i.role == "cue" and i.value in {"weight", "filler"}) and not i.unread]
+    for before, item in pairwise(said):
+        ours = before.role == "cue" and before.value in {"canister", "tubeword"}
+        if item.role == "weight" and ours:
+            yield "the weight may be of the canister"
+
+
 def instilled(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "flushed the pigtail in bed 4 with 20 ml": what went in, where no word calls it a line."""
     for item in clause:
@@ -241,6 +256,7 @@ def _is_fluid(item: Item) -> bool:
 
 DEVICE_BEFORE = (
     Rule(of_device_before, frozenset({"foreign"})),
+    Rule(of_device_before, frozenset({"word"}), BAGS),
     Rule(told_twice, frozenset({"claimed"})),
     Rule(out_of_that, frozenset({"word", "foreign"}), frozenset({"of"})),
 )
@@ -256,6 +272,7 @@ WHOSE = Rules(
         Rule(another_line, frozenset({"level"}), frozenset({"line", "lines"})),
         Rule(compared, frozenset({"level"}), COMPARING),
         Rule(out_of_a_tube, frozenset({"tube"}), frozenset({"from"})),
+        Rule(weighed, frozenset({"weight"})),
         Rule(counted, frozenset({"tubeword", "canister"}), SEVERAL),
     )
 )

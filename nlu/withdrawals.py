@@ -72,6 +72,7 @@ OF_A_LINE = LINES | {"tube", "drain", "out", "removal"}
 IGNORING = frozenset({"ignore", "disregard", "forget", "drop", "skip"})
 MAY = frozenset({"can", "could", "may", "should", "to", "will", "must", "crew", "team", "days", "nights"})
 """Before such a word these say that it is for others to do."""
+NOON = 12
 MANY = frozenset({"both", "all", "every", "each"})
 
 
@@ -186,14 +187,25 @@ def _may_be_level(item: Item, items: tuple[Item, ...], arrived: datetime) -> boo
     """ "disregard 1050": the level of the line, or its time; a full hour or a recent one is the time."""
     if item.role == "time" or item.lead in {"at", "timeword"}:
         return False
-    short = len(item.digits) == FULL_HOUR - 1 and item.digits[1:] != "00"  # "void the 415 on bed 3"
+    short = len(item.digits) == FULL_HOUR - 1  # "void the 415 on bed 3"
+    if short and item.digits.endswith("00"):
+        found = item.when(arrived, LIST_REACH).sure
+        short = found is not None and found.hour >= NOON  # "ignore the 600 for 14" in the evening
+        if short and not _is_named(item, items):
+            return True
     if not short and item.within(RECENT, arrived):
         return False
     if _is_time_of_line(item, arrived):
         return False
+    return (
+        not _is_named(item, items) and not item.digits.startswith("0") and all(c.minute for c in item.clocks)
+    )
+
+
+def _is_named(item: Item, items: tuple[Item, ...]) -> bool:
+    """ "the 1900 mark": whether a word for a line stands behind it."""
     after = next((i for i in items if i.start >= item.end), None)
-    line = after is not None and after.role == "cue" and after.value in LINE_WORDS
-    return not line and not item.digits.startswith("0") and all(c.minute for c in item.clocks)
+    return after is not None and after.role == "cue" and after.value in LINE_WORDS
 
 
 def _bed_among(times: list[Item]) -> Item | None:

@@ -67,6 +67,22 @@ here there aware called told came coming notified paged in seen visited suctione
 """
 CALLED = frozenset(_CALLED.split())
 """Behind "rt" these are of a respiratory therapist, and the letters name no side."""
+ALERTED = frozenset(
+    {
+        "paged",
+        "aware",
+        "notified",
+        "called",
+        "informed",
+        "bleeped",
+        "contacted",
+        "consulted",
+        "rang",
+        "coming",
+    }
+    | {"updated", "reviewing", "phoned", "texted"}
+)
+"""Behind the name of a field these are of its team: "trauma paged"."""
 _DONE_TO = "turned bathed fed seen up here"
 DONE_TO = frozenset(_DONE_TO.split())
 """What is done to a patient, and may be all that the time behind it is of."""

@@ -129,7 +129,8 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "dl", "cl", "deciliters", "g", "grams", "gram", "drops", "teaspoon", "teaspoons", "tablespoons",
         "inches", "inch", "units", "percent", "%", "kpa", "hpa", "mbar", "fr", "french", "gauge", "ga",
         "mg", "mcg", "meq", "fl oz", "fl", "fluid ounces", "tsp",
-        "tbsp", "deciliter", "psi",
+        "tbsp", "deciliter", "psi", "finger", "fingers", "fingerbreadths", "thumb", "thumbs", "notch",
+        "notches", "squares", "ticks", "divisions", "(lines|marks) (above|below|up|over|under)",
     ),
     "about": (
         "more or less",

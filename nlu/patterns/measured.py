@@ -41,6 +41,8 @@ dilaudid dopamine dobutamine milrinone precedex hydromorphone ativan lorazepam
 """
 DECIMAL = frozenset(_DECIMAL.split())
 """Names behind which a number with a point is their value: no line has one."""
+SALTS = {"k": (2, 8), "na": (110, 170), "cl": (80, 130), "mg": (1, 4), "ca": (1, 12), "hb": (4, 190)}
+"""Blood values without a point, told beside one another: "k 4 na 140"; alone each may be another word."""
 RATIO = frozenset({"vent", "abg", "vbg", "gas", "hfnc", "hfno", "bipap", "cpap", "settings"})
 """Names of values that are told one behind the other: "vent 16/450/5/40"."""
 PUPILS = frozenset({"pupils", "pupil", "perrl", "perrla", "perla", "perl", "pearl"})

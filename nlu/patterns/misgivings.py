@@ -120,7 +120,8 @@ blurry|blurred|illegible|unreadable|smudged|smeared|faded|obscured|murky
 (?:fogged|misted|steamed)(?: up)?
 (?:scale|label|markings?|numbers?|figures?|window|front|level|tape)<any> (?:covered|hidden|worn|in the way)
 (?:scale|label|markings?|numbers?|figures?|window|front|line|level|tape)<any> (?:blocked|dirty|not clear)
-(?:lots of |a lot of |some |much )?(?:foam|froth|glare|condensation)(?: \w+){0,3}
+(?:lots of |a lot of |some |much )?(?:foam|froth|glare|condensation)(?: [\w']+){0,4}
+(?:it|fluid|bubbles|surface) (?:has |is )?(?:still|not|hasn't|hasnt|haven't|havent) (?:settl|clear)(?:ed|ing)
 (?:bad|poor|low|no|dim) (?:light|lighting|angle|view)
 my (?:eyes|eyesight|glasses)(?: [\w']+){0,3}|without my glasses
 (?:i )?(?:squinted|squinting)|<cannot> get (?:close|near)(?: enough)?|(?:too|very) dark to \w+|hazy
