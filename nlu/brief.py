@@ -25,6 +25,8 @@ GOING_ON = frozenset({"and", "&", "also", "plus"})
 BEEN = frozenset({"s", "'", "has", "was", "been", "got"})
 CHANGED = frozenset({"changed", "swapped", "replaced", "exchanged"})
 OF_A_LINE = frozenset({"mark", "line", "level", "reading", "fluid", "canister", "box", "chamber", "bottle"})
+SEEN = frozenset({"ok", "okay", "k", "noted", "sorry", "thanks", "thx", "thank", "ta", "cheers", "soz"})
+"""Beside a bare number that is a bed too these may say that its notice was seen, or that it was mistaken."""
 KEEPING = DESCRIBING | {"keep", "yes", "yeah", "yep", "ok", "okay", "please", "pls", "as", "is", "then", ","}
 HALTING = frozenset(
     {"uh", "um", "er", "erm", "ah", "hmm", "mm", "uhm", "so", "well", "okay", "please", "sorry", "thanks"}
@@ -116,7 +118,7 @@ class Brief:
         if not told and self._says_which_is_right():
             return None
         one = not told and len(answers.numbers(self.items)) == 1
-        if one and word(self.toks, 0) in GOING_ON | HOURLY:
+        if one and (word(self.toks, 0) in GOING_ON | HOURLY or self._may_be_a_bed()):
             return Unclear(slot="kind", text=self.text)
         if "yes" in told and self._also_says_no():
             return Unclear(slot="answer", text=self.text, choices=("yes", "no"))
@@ -167,6 +169,12 @@ class Brief:
             and not nums[0].lead
             and not any(i.role == "bed" for i in items)
         )
+
+    def _may_be_a_bed(self) -> bool:
+        """ "5 ok", "noted 5", "17 sorry": a line, or the bed that was seen or meant?"""
+        number = next(i for i in self.items if i.role == "num")
+        bare = number.label is not None and not (number.lead or number.unit)
+        return bare and not SEEN.isdisjoint(self.toks.words)
 
     def _says_which_is_right(self) -> bool:
         """ "last one is right": which line is, and no side."""

@@ -18,6 +18,7 @@ from .leaks import is_signed
 from .neighbours import (
     is_adverb,
     is_day_number,
+    is_initial,
     is_left_there,
     is_setting,
     kind_lead,
@@ -67,6 +68,13 @@ def _is_odd_setting(ground: Ground, i: int) -> bool:
     return odd and any(known for _, _, known in ground.places.labels(i))
 
 
+def _left(item: Item, toks: Toks) -> Item:
+    """The side that the letter names, or a word where it is of somebody's name: "RN L"."""
+    if is_initial(toks, item.start):
+        return item._replace(value="word", name="l")
+    return item._replace(role="tube", value="", name="left")
+
+
 def _with_cue(ground: Ground, cue: Cue, way: Way, item: Item) -> Way:
     match cue.label:
         case "side" if is_adverb(ground.toks, cue.start, cue.end):
@@ -77,7 +85,7 @@ def _with_cue(ground: Ground, cue: Cue, way: Way, item: Item) -> Way:
         case "level" if word(ground.toks, cue.end - 1) in MANY and number_follows(ground.toks, cue.end):
             return way.with_item(item)
         case "litre" if word(ground.toks, cue.start) == "l":
-            return way.with_item(item._replace(role="tube", value="", name="left"))
+            return way.with_item(_left(item, ground.toks))
         case "window" if cue.value == "day" and is_day_number(ground.toks, cue.end):
             return way.with_item(item._replace(value="other", name=""))
         case "about" if _is_of_time(ground, cue, way):

@@ -51,6 +51,7 @@ def standing(drafts: list[Draft], arrived: datetime) -> Standing:
             faults.append("a bed of which nothing was said")
         if not (rises or row):
             doubts += _doubts(draft, arrived)
+        doubts += _volume_or_time(draft, drafts, arrived)
         if not rises:
             doubts += _event_or_line(draft, drafts, arrived)
             doubts += _then_or_now(draft, drafts, arrived)
@@ -218,6 +219,15 @@ def _doubts(draft: Draft, arrived: datetime) -> list[str]:
 def _is_short_at(time: Item) -> bool:
     """ "unchanged at 640": three digits behind an at."""
     return time.lead == "at" and len(time.digits) == FULL_HOUR - 1 and could_be_level(time)
+
+
+def _volume_or_time(draft: Draft, drafts: list[Draft], arrived: datetime) -> list[str]:
+    """ "5 220 1820 drained the bath": how much came may be the time, and the other number the line."""
+    volume = draft.volume
+    if volume is None or volume.unit or not (volume.full_clock and volume.within(RECENT, arrived)):
+        return []
+    beside = [i for d in drafts for i in (d.level, d.time) if i is not None and i.end == volume.start]
+    return ["how much came, or when"] * any(i.loose_time or is_bare(i) for i in beside)
 
 
 def _stood_at(level: Item, time: Item | None) -> bool:

@@ -14,6 +14,7 @@ from .headed import headed
 from .items import NO_CLOCKS, Item
 from .listed import LED, UNITS, has_plain_numbers
 from .numbers import Toks, glued, word
+from .parted import without_hours
 from .rounds import in_rounds
 from .runs import is_time
 from .tubed import in_tubed_rounds
@@ -25,7 +26,7 @@ NUMBERED = frozenset({"num", "time", "bad", "bed"})
 def with_plain_pairs(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:
     """The pieces, with the times and beds of lists, rounds and keyed lines as what they plainly are."""
     found = in_tubed_rounds(in_rounds(listed_of_day(items, toks, arrived), toks), toks)
-    return with_keyed_time(headed(found, toks, arrived), toks)
+    return without_hours(with_keyed_time(headed(found, toks, arrived), toks), toks, arrived)
 
 
 def with_keyed_time(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:

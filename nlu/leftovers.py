@@ -23,6 +23,7 @@ from .looks import TURNING, half_understood, lost_finding
 from .mixups import HEARD, MIXUPS
 from .nearnumbers import is_told_later, says_nothing
 from .numbers import Toks, glued, is_digits, numbers, word
+from .parted import EITHER_WAY, LETTERED
 from .patterns.asides import ASIDES, PLACES
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
 from .patterns.numerals import ONES, TENS
@@ -340,6 +341,7 @@ EITHER = (
     Rule(counted_aloud, frozenset({"level"}), frozenset(ONES)),
     Rule(_unled, AMOUNTS | {"word"}),
     *OVER_TIME,
+    *EITHER_WAY,
     Rule(_seen, frozenset({"kind"})),
     Rule(_signed, frozenset({"leak", "tidal"}), frozenset({"-"})),
     Rule(_unset, frozenset({"seal", "suction", "wall", "leakgrade"})),
@@ -353,6 +355,7 @@ EITHER = (
 TYPED = Rules(
     (
         Rule(begun, frozenset({"tube"})),
+        LETTERED,
         Rule(_between, frozenset({"word"})),
         *EITHER,
         Rule(_questioned, frozenset({"mark_of_question"})),

@@ -24,6 +24,7 @@ SPACED = frozenset({"-", "~"})
 """So do these with a blank on either side, where no such sign parts a bed from its line."""
 WITHIN = frozenset({":", "-", "=", ">", "."})
 """Between a bed and its line."""
+AT = frozenset({"at", "@"})
 MINUTE_DIGITS = 2
 NEAR = 5
 """Words and signs at most between a bed and its line."""
@@ -63,6 +64,9 @@ def is_doubtful(toks: Toks, rows: Sequence[Row]) -> bool:
     beds = [row for row in rows if row.beside]
     if any(_is_empty(toks, row) for row in rows):
         return True
+    alone = sum(text.isdecimal() for text in toks.said) == len(("bed", "line", "bed", "line"))
+    if alone and any(_is_clock(toks, row) for row in rows):
+        return True  # "12:340 3:44"
     ranges = any(row.sign == "-" for row in beds) and any(row.sign != "-" for row in rows)
     others = toks.words & OTHERS
     if all(word(toks, k + 1) == "time" for k, token in enumerate(toks) if token.text == "same"):
@@ -115,8 +119,8 @@ def _is_clock(toks: Toks, row: Row) -> bool:
 
 
 def _may_begin(toks: Toks, k: int, found: Sequence[Row], *, voice: bool) -> bool:
-    if found and k <= found[-1].line:
-        return False
+    if (found and k <= found[-1].line) or (word(toks, k - 1) in AT and word(toks, k + 1) == ":"):
+        return False  # "at 18:30 3:44, 5:60"
     return word(toks, k) in BED_WORDS if voice else True
 
 

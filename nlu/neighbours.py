@@ -44,6 +44,9 @@ LEFT_THERE = frozenset(
     {"drain", "tube", "box", "canister", "bottle", "chamber", "system", "unit", "was", "got", "been", "it"}
 )
 """Behind these "left" may be no side."""
+TITLES = frozenset({"dr", "drs", "doctor", "mr", "mrs", "ms", "miss", "prof"})
+SIGNED = frozenset({"nurse", "rn", "sister", "by", "per", "initials", "signed"})
+"""Behind these a letter that ends what is told is of a name."""
 ARTICLES = frozenset({"the", "his", "her", "a", "their"})
 
 
@@ -53,6 +56,13 @@ def is_left_there(toks: Toks, start: int) -> bool:
         return False
     behind = word(toks, start + 1)
     return behind in LYING or (behind in {"on", "in"} and word(toks, start + 2) in ARTICLES)
+
+
+def is_initial(toks: Toks, k: int) -> bool:
+    """ "18 order sxn -10 Dr R", "18 340 RN L": the letter of somebody's name, and no side."""
+    who = word(toks, k - 1 - (word(toks, k - 1) == "."))
+    ends = word(toks, k + 1) in ENDS
+    return who in TITLES or (who in SIGNED and ends)
 
 
 def phrase_of(piece: Item | Cue, toks: Toks) -> str:

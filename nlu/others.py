@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from .items import Item
 from .labels import tube_label
-from .neighbours import is_past_length
+from .neighbours import is_initial, is_past_length
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
 from .patterns.leads import BED_WORDS, BREAKS, KEEPS_LEAD
@@ -103,7 +103,7 @@ def _tube(toks: Toks, i: int, way: Way) -> str | None:
     short = SHORT_PLACES.get(text)
     if short and not toks.words.isdisjoint(short[1]) and _is_of_drain(toks, i, way):
         return short[0]
-    return "right" if text == "r" else None
+    return "right" if text == "r" and not is_initial(toks, i) else None
 
 
 def _is_where(toks: Toks, i: int) -> bool:
