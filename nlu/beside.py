@@ -145,6 +145,7 @@ def _with_wishes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
         return cues
     wishes = [k for k in range(2, len(said)) if said[k] in WISHES and _is_named_person(k - 1, toks)]
     wishes += [k for k, text in enumerate(said) if text == "wants" and _is_of_provider(k, cues, toks)]
+    wishes += [k for k, text in enumerate(said) if text == "want" and _is_of_team(k, toks)]
     wishes += [k for k, text in enumerate(said) if text in ADVISING and _is_advice(k, toks)]
     timed = any(said[k - 1] in AT and is_whole_clock(toks, k) for k in range(1, len(said)))
     said_by = [Cue("order", "", k, end) for k in range(len(said)) if (end := _per_provider(k, toks))]
@@ -177,6 +178,14 @@ def _is_of_provider(k: int, cues: tuple[Cue, ...], toks: Toks) -> bool:
     """ "surgeon saw 12, wants 20 of suction": somebody who orders was named, and nobody else."""
     named = not PROVIDERS.isdisjoint(toks.said[:k]) and OTHERS.isdisjoint(toks.said[:k])
     return named and not any(cue.start <= k < cue.end for cue in cues)
+
+
+def _is_of_team(k: int, toks: Toks) -> bool:
+    """ "team want bed 4 at gravity": an order; "do the team want 4 on 20" and "team want it out" are none."""
+    who = k - 1
+    first = who - (word(toks, who - 1) in {"the", "his", "her", "surgical", "thoracic"})
+    named = word(toks, who) in PROVIDERS | {"docs", "doctors"} and word(toks, first - 1) in STOPS
+    return named and (word(toks, k + 1) in BED_WORDS or is_digits(toks, k + 1))
 
 
 def _is_named_person(k: int, toks: Toks) -> bool:

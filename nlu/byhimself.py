@@ -11,7 +11,7 @@ from collections.abc import Iterator
 from .misgivings import HARD
 from .numbers import Toks, is_digits, word
 from .oldones import Message
-from .patterns.asides import STAFF
+from .patterns.asides import RELATIVES, STAFF
 from .patterns.leads import BED_WORDS
 from .patterns.numerals import NUMERALS
 from .pipeline import Cue
@@ -46,6 +46,9 @@ PATIENT = HIMSELF | {"pt", "patient", "him", "her"}
 STOPS = frozenset({".", ",", ";", "!", "?", "(", ")", "and", "but", "so", "because", "then", "when", "after"})
 TEAM = STAFF - {"they", "he", "she", "ct"}
 OUT = frozenset({"took", "pulled", "taken"})
+OUTSIDERS = RELATIVES - {"present"} | {"cleaner", "visitors", "nephew", "niece", "grandmother", "parents"}
+WHOSE = frozenset({"the", "his", "her", "a"})
+PULLED = frozenset({"pulled", "took", "taken", "removed", "yanked", "ripped", "tugged"})
 FAR = 8
 """Words between what was pulled and where to."""
 TO = frozenset({"on", "onto", "to", "over", "higher", "beside", "next", "with"})
@@ -102,6 +105,29 @@ def pulled_along(said: Message) -> Iterator[Cue]:
                 word(toks, k) in NEARER or (word(toks, k) == "up" and word(toks, k + 1) in TO) for k in near
             ):
                 yield Cue("word", "turned", cue.start, cue.end)
+
+
+def by_others(said: Message) -> Iterator[Cue]:
+    """ "husband pulled the drain out", "drain pulled by wife": nobody who takes a tube out as is meant."""
+    toks = said.toks
+    for cue in said.cues:
+        inside = not PULLED.isdisjoint(toks.said[cue.start : cue.end])
+        verb = cue.start - (0 if inside else 1 + (word(toks, cue.start - 1) in WHOSE))
+        if cue.value != "removed" or not (inside or word(toks, verb) in PULLED):
+            continue
+        who = verb - 1 - (word(toks, verb - 1) in {"just", "has", "had"})
+        by = cue.end + (word(toks, cue.end) == "out")
+        agent = by + 1 + (word(toks, by + 1) in WHOSE)
+        if _is_outsider(toks, who) or (word(toks, by) == "by" and _is_outsider(toks, agent)):
+            yield cue._replace(label="what", value="dislodged")
+
+
+def _is_outsider(toks: Toks, k: int) -> bool:
+    """ "his sister", but not the "sister" of a ward."""
+    if word(toks, k) == "sister":
+        return word(toks, k - 1) in {"his", "her", "pts", "s"}
+    himself = word(toks, k) in {"he", "she"} and TEAM.isdisjoint(toks.words)
+    return himself or word(toks, k) in OUTSIDERS
 
 
 def took_it_out(said: Message) -> Iterator[Cue]:

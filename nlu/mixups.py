@@ -11,6 +11,7 @@ from itertools import pairwise
 
 from .clauses import NUMBERS, clauses
 from .items import AMOUNTS, FULL_HOUR, Item
+from .neighbours import is_scan
 from .numbers import Toks, glued, heard_as_number, is_digits, word
 from .patterns.asides import PERSONS
 from .patterns.leads import BED_WORDS, LINES
@@ -102,7 +103,7 @@ def _timed_first(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     first = parts[0]
     times = [i for i in first if i.role == "time" and i.lead not in {"since", "timeword"}]
     told = any(i.role in TOLD - {"bed", "tube"} for i in first)
-    told |= any(i.role == "cue" and i.value not in PLAIN for i in first)
+    told |= any(i.role == "cue" and not (i.value in PLAIN or is_scan(i, toks)) for i in first)
     if not times or told:
         return
     done = [i for i in first if i.role == "foreign" or _is_doing(i, toks)]

@@ -7,7 +7,17 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from .byhimself import ACCIDENTS, HIMSELF, OUT, by_accident, by_himself, pulled_along, took_it_out
+from .byhimself import (
+    ACCIDENTS,
+    HIMSELF,
+    OUT,
+    OUTSIDERS,
+    by_accident,
+    by_himself,
+    by_others,
+    pulled_along,
+    took_it_out,
+)
 from .clock import clocks
 from .goings import GOINGS, PERSONS, Rule, bed_ends, past
 from .neighbours import phrase_of
@@ -210,6 +220,7 @@ RULES: tuple[tuple[frozenset[str], Rule], ...] = (
     (OUT, took_it_out),
     (HIMSELF | {"by"}, by_himself),
     (ACCIDENTS, by_accident),
+    (OUTSIDERS | {"he", "she"}, by_others),
     (frozenset({"pulled", "removed", "discontinued"}), _of_a_thing),
     (frozenset({"side"}), _side_of_bed),
     (NEEDING, _needed),

@@ -65,6 +65,11 @@ def is_initial(toks: Toks, k: int) -> bool:
     return who in TITLES or (who in SIGNED and ends)
 
 
+def is_scan(item: Item, toks: Toks) -> bool:
+    """ "CT on 8 done at 0610": a scan, and no chest tube."""
+    return toks.said[item.start : item.end] == ("ct",) and "done" in toks.words
+
+
 def phrase_of(piece: Item | Cue, toks: Toks) -> str:
     """The words of a piece, or of a cue."""
     return " ".join(toks.said[piece.start : piece.end])

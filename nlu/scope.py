@@ -77,6 +77,8 @@ def scoped(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
         found = _planned(found, toks)
         if not is_correction(tuple(found), toks):
             found = _negated(found)
+    else:
+        found = _wished(found)
     return tuple(repaired(found, toks))
 
 
@@ -85,6 +87,18 @@ def _asks(items: tuple[Item, ...], toks: Toks) -> bool:
     if any(i.value in {"question", "mark_of_question"} for i in cues):
         return True
     return any(i.value == "ask" and word(toks, i.start) in {"how", "what", "whats", "what's"} for i in cues)
+
+
+def _wished(items: list[Item]) -> list[Item]:
+    """Settings in the clause of a wish before a question: "want 4 at gravity, can you put the order in"."""
+    asked = next((k for k, i in enumerate(items) if i.value in {"question", "mark_of_question"}), 0)
+    wishes = (k for k in range(asked) if items[k].role == "cue" and items[k].value == "plan")
+    for k in wishes:
+        end = _clause_end(items, k)
+        for j in range(k, end if end < asked else k):
+            if items[j].value == "waterseal" or items[j].lead == "suction":
+                items[j] = items[j].as_role(DENIED)
+    return items
 
 
 def _is_kind(item: Item, names: Set[str]) -> bool:
