@@ -339,7 +339,9 @@ def _is_at_level(level: Item, time: Item, arrived: datetime) -> bool:
     """ "1630 at 455": a clock time of the last hours, and what stands "at" it is no fresher one."""
     if level.lead or not level.full_clock:
         return False
-    short = time.lead == "at" and len(time.digits) == FULL_HOUR - 1 and not time.sure_time
+    short = time.lead == "at" and len(time.digits) == FULL_HOUR - 1 and not time.digits.startswith("0")
+    if short and time.end == level.start and level.within(RECENT, arrived):
+        return True  # "4 at 640 1855"
     plain = short and time.start > level.start and not any(c.sure or c.colon for c in time.clocks)
     return plain and level.within(2 * RECENT, arrived) and not time.within(NEAR, arrived)
 

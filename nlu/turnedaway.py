@@ -18,6 +18,13 @@ BEING = frozenset(
     {"is", "'s", "s", "it's", "its", "we're", "are", "was", "sitting", "sits", "still", "reads"}
 )
 BEING |= {"reading", "now", "he's", "she's", "that's", "showing", "measures", "up"}
+LOOKED_AT = frozenset(
+    {"suction", "sxn", "sx", "seal", "wall", "dial", "leak", "al", "swing", "swinging", "tidaling"}
+    | {"bubbling", "bubble", "bubbles", "tidal", "gauge", "vacuum"}
+)
+"""Words for what is looked at, before "back"."""
+RETURNING = frozenset({"came", "come", "gone", "went", "has", "all"})
+OF_BED = frozenset({"on", "in", "for", "of", "bed", "room", "rm"})
 COUNTED = frozenset({"one", "two", "only", "single", "both", "1", "2", "three"})
 READ = frozenset({"read", "taken", "checked", "measured", "at", "as", "done", "seen", "just", "noted"})
 ASKED = frozenset({"when", "when's", "whens", "how", "what", "which", "am", "do", "does", "who", "?"})
@@ -121,6 +128,9 @@ def turned_away(cue: Cue, toks: Toks) -> Cue:
     did = cue.label == "question" and toks.said[cue.start : cue.end + 1] == ("did", "the")
     if _is_of_a_line(cue, toks) or (did and ":" in toks.words and "?" not in toks.words):
         return cue._replace(label="filler", value="")
+    if cue.value == "back" and _is_of_finding(cue, toks):  # nobody came back
+        to = word(toks, cue.end) in {"to", "at", "on"} and number_follows(toks, cue.end + 1)
+        return Cue("filler", "", cue.start, cue.end + to)
     if _is_exactly(cue, toks) or _counts_tubes(cue, toks) or _tells_when(cue, toks) or _is_left_in(cue, toks):
         return cue._replace(label="filler", value="")
     return cue
@@ -198,6 +208,17 @@ def _is_no_question(said: str, before: str, behind: str) -> bool:
         return before in {"ignore", "disregard", "despite", "exactly", "like", "than", "forgot", "forgotten"}
     of_it = (said == "which" and before == ",") or (said == "who" and before.removesuffix("'s") in WHOM)
     return (of_it and behind in TOLD_OF) or (said == "when" and bool(before) and behind in MYSELF)
+
+
+def _is_of_finding(cue: Cue, toks: Toks) -> bool:
+    """ "suction back to 20", "leak is back": of what is looked at, and nobody came back."""
+    set_to = word(toks, cue.end + (word(toks, cue.end) == "up")) in {"to", "on"}
+    between = BEING | RETURNING | (OF_BED if set_to else frozenset())  # "suction on 9 back up to 20"
+    k = cue.start - 1
+    while word(toks, k) in between or (set_to and word(toks, k).isdecimal()):
+        k -= 1
+    back = word(toks, cue.end - 1) == "back" and BEING.issuperset(toks.said[cue.start : cue.end - 1])
+    return back and word(toks, k) in LOOKED_AT
 
 
 def _is_exactly(cue: Cue, toks: Toks) -> bool:

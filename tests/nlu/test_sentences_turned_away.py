@@ -162,3 +162,25 @@ def test_a_drain_left_in_names_no_side_and_ln_is_a_line(text: str, read: str) ->
 )
 def test_a_bed_that_the_ward_has_not_is_not_cut_to_one_that_it_has(text: str) -> None:
     assert "bed=" not in reading(text, channel="voice")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("9 suction back to 20 at 1840", "checked bed=9 at=18:40 suction_cmh2o=20"),
+        ("9 suction is back to 20", "checked bed=9 suction_cmh2o=20"),
+        ("9 wall back to 90", "checked bed=9 wall_mmhg=90"),
+        ("9 seal back up to 2", "checked bed=9 seal_cm=2"),
+        ("9 swing is back", "checked bed=9 tidaling=True"),
+        ("9 back to suction at 1840", "incident bed=9 at=18:40 what=suction_on"),
+        ("9 back to ward 1840", "back bed=9 at=18:40"),
+        ("pt in 9 back at 1840", "back bed=9 at=18:40"),
+    ],
+)
+def test_what_is_looked_at_is_back_and_no_patient(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+def test_a_number_behind_at_and_a_clock_time_beside_it_may_be_either() -> None:
+    assert reading("4 at 640 1855").startswith("ask")
+    assert reading("bed 4 is at 640 1855") == "mark bed=4 at=18:55 level_ml=640"
