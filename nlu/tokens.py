@@ -41,7 +41,9 @@ ABBREVIATED = frozenset({"or", "ct", "icu", "mri", "er", "ed", "iv", "bp", "hr",
 _FRACTIONS = {"\u00bd": "half", "\u00bc": "quarter", "\u00be": "three-quarters"}
 _NIL = {"\u00f8": "nil", "\u2205": "nil", "\u2300": "nil"}
 """A nought struck through, as in handwriting: none of what stands beside it."""
-_READ_AS = _FRACTIONS | _NIL
+_CROSSES = dict.fromkeys("\u2717\u2718\u274c\u2715\u2716", "cross")
+"""A cross may be of what stands before it or behind: a word that nobody understands, so it is asked."""
+_READ_AS = _FRACTIONS | _NIL | _CROSSES
 
 
 class Token(NamedTuple):

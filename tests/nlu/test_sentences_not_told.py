@@ -273,3 +273,17 @@ def test_a_change_with_no_value_behind_it_puts_nothing_right() -> None:
 def test_digits_with_a_stroke_between_are_no_bed_of_those_digits(text: str, read: str) -> None:
     """On a ward that has lettered beds too."""
     assert reading(text, beds=(*(str(n) for n in range(1, 25)), "4B", "12A")) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "b18 sx 20 \u2714 seal 2 \u2714 leak \u2718 swing \u2714",
+        "bed 8 leak \u2717",
+        "bed 8 swing \u274c",
+        "bed 8 ascitic tap 3 litres drained",
+    ],
+)
+def test_a_cross_behind_a_sign_and_a_tap_of_something_else_are_recorded_by_nobody(text: str) -> None:
+    """A cross was dropped as an ornament, and the leak recorded as there."""
+    assert not reading(text) or reading(text).startswith("ask")
