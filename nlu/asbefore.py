@@ -33,6 +33,11 @@ BETWEEN = frozenset({"is", "are", "still", "the", "all", "in", "to", "on", "with
 MOST_BETWEEN = 3
 UNCHANGED = frozenset({"same", "change", "unchanged", "changed"})
 """With one of these at its end a phrase has no line in it: "same level, no leak" has."""
+NAMED = frozenset({"leak", "air leak", "swing", "swings", "the leak", "the swing", "bubble"})
+"""Words that name what is looked for, and say not whether it is there."""
+AS_EARLIER = frozenset(
+    {("as", "before"), ("as", "earlier"), ("as", "previously"), ("as", "was"), ("as", "usual")}
+)
 EARLIER = frozenset({"before", "earlier", "yesterday", "previously"})
 TURNED = frozenset({"to", "now", "turned", "became", "gone", "went", "is", "into"})
 """Behind these a look is how it has turned, whenever that was: "from serous to bloody yesterday"."""
@@ -87,6 +92,8 @@ def as_before(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
         cues = tuple(_hardly(cue, toks) for cue in cues)
         checks = tuple(c for c in cues if c.label in OF_CHECKS)
         cues = tuple(_of_check(cue, checks, toks) for cue in cues)
+    if "as" in toks.words and labels & {"leak", "tidal"}:
+        cues = tuple(_as_it_was(cue, cues, toks) for cue in cues)
     if "fluid" in labels:
         cues = tuple(_of_now(cue, cues, toks) for cue in cues)
     old = _old_looks(cues, toks) if "fluid" in labels else []
@@ -103,6 +110,17 @@ def _hardly(cue: Cue, toks: Toks) -> Cue:
     little = cue.label == "same" and word(toks, cue.end - 1) in MOVING and much
     barely = cue.value == "moved" and word(toks, cue.start - 1) in BARELY
     return cue._replace(label="filler", value="") if little or barely else cue
+
+
+def _as_it_was(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
+    """ "leak and swing as before": whatever that was; not "swinging as before", "small leak, as before"."""
+    named = {c.start: c.end for c in cues if phrase_of(c, toks) in NAMED}
+    k = named.get(cue.start)
+    while k is not None and (k in named or word(toks, k) in {"and", ",", "&", "/", "+", "the"}):
+        k = named.get(k, k + 1)
+    if k is None or toks.said[k : k + 2] not in AS_EARLIER:
+        return cue
+    return cue._replace(label="unchanged", value="")
 
 
 def _of_now(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:

@@ -215,6 +215,15 @@ def _behind_suction(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             yield "what the suction is set to, or the line"
 
 
+def _out_when(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "7 210 out at 1845": the tube that came out then, how much came, or the line."""
+    said = [i for i in items if i.role != "sep"]
+    for item, cue, after in zip(said, said[1:], said[2:], strict=False):
+        out = cue.role == "cue" and cue.value == "out" and cue.start <= item.end + 1
+        if out and item.role == "level" and after.role == "time":
+            yield "a line, how much came, or the last line of a tube that is out"
+
+
 def _bed_behind_setting(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "bed 9 suction on, 10, bubbling", "seal was 1 cm and is now 2": what it is set to, or one more bed."""
     for k, item in enumerate(items):
@@ -239,6 +248,7 @@ def _now_or_all(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 OVER_TIME = (
     Rule(_now_or_all, frozenset({"time"}), OF_ALL),
     Rule(_bed_behind_setting, SET | {"what"}),
+    Rule(_out_when, frozenset({"out"})),
     Rule(_set_apart, frozenset({"volume"}), MUCH),
     Rule(_behind_suction, frozenset({"what"})),
     Rule(_over, frozenset({"span", "window", "since"})),

@@ -16,6 +16,8 @@ DIALLED = frozenset({10, 15, 20, 25, 30, 40})
 NONE_OUT_OF = tuple((none, "out", "of") for none in ("nothing", "nil", "none", "zilch"))
 DEEP = 3
 """Centimetres; a water seal is seldom filled higher."""
+DEEPEST = 5
+"""So deep may it be said to be; a seal of 20 is the suction."""
 MOST_GRADES = frozenset({"4", "5", "7"})
 """How far the scales of air leaks go. Common practice, no source."""
 LITTLE = 200
@@ -142,7 +144,8 @@ def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
         return cue.end, item._replace(lead="opens")
     small = item.amount is not None and item.amount <= LITTLE
     if cue.label in CHECKS and small and not behind and not _is_bed_on_seal(cue, item, toks):
-        return cue.end, item._replace(lead=cue.label)
+        deep = cue.label == "seal" and (item.amount or 0) > DEEPEST  # "-20 ws"
+        return cue.end, item._replace(lead=cue.label, role="bad" if deep else item.role)
     return item.end, item
 
 

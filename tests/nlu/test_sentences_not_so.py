@@ -79,3 +79,56 @@ def test_a_bed_that_was_booked_is_no_line(text: str, read: str) -> None:
 )
 def test_the_time_of_a_scan_is_not_that_of_an_amount(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("12 340 leak and swing as before", "mark bed=12 level_ml=340"),
+        ("12 swing, leak as before, 340", "mark bed=12 level_ml=340"),
+        ("12 leak as before", "ask kind"),
+        ("12 swinging as before", "checked bed=12 tidaling=True"),
+        ("12 small leak as before", "checked bed=12 air_leak=present"),
+        ("12 no leak as before", "checked bed=12 air_leak=none"),
+    ],
+)
+def test_what_is_only_named_as_before_is_not_found(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text", ["7 210 out 1845", "7 210 out at 1845", "7 210, out 1845", "9 45 out 1850", "7 mark 210 out 1845"]
+)
+def test_a_number_that_was_out_at_a_time_is_asked(text: str) -> None:
+    assert reading(text) == "ask level_ml"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("7 210 out", "drained bed=7 volume_ml=210"),
+        ("7 -20 ws", "ask seal_cm"),
+        ("7 20 ws", "ask seal_cm"),
+        ("7 2 ws", "checked bed=7 seal_cm=2"),
+        ("7 -20 seal 2", "checked bed=7 seal_cm=2 suction_cmh2o=20"),
+    ],
+)
+def test_no_seal_is_as_deep_as_a_suction(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("3 410 ? kinked", "ask kind"),
+        ("3 410 tipped?", "ask kind"),
+        ("3 410 tipped", "ask kind"),
+        ("3 410 kink sorted", "ask kind"),
+        ("3 410 suction off for walk", "ask kind"),
+        ("3 1830 tipped", "incident bed=3 at=18:30 what=tipped"),
+        ("3 4:10 tipped", "incident bed=3 at=16:10 what=tipped"),
+        ("3 410 out tmrw", "ask kind"),
+    ],
+)
+def test_a_number_behind_its_bed_is_not_the_old_time_of_what_happened(text: str, read: str) -> None:
+    assert reading(text) == read
