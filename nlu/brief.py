@@ -173,8 +173,10 @@ class Brief:
     def _may_be_a_bed(self) -> bool:
         """ "5 ok", "noted 5", "17 sorry": a line, or the bed that was seen or meant?"""
         number = next(i for i in self.items if i.role == "num")
-        bare = number.label is not None and not (number.lead or number.unit)
-        return bare and not SEEN.isdisjoint(self.toks.words)
+        bare = number.label is not None and number.lead in {"", "amount"} and not number.unit
+        things = any(i.role == "cue" and i.value == "tubeword" and i.start >= number.end for i in self.items)
+        things &= not any(i.unread for i in self.items)
+        return bare and (things or not SEEN.isdisjoint(self.toks.words))
 
     def _says_which_is_right(self) -> bool:
         """ "last one is right": which line is, and no side."""

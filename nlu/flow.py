@@ -17,6 +17,7 @@ from .rules import Rule
 AMOUNTS_ASKED = frozenset({"hourly", "hourlies", "volumes", "rate", "trend"})
 BARE = frozenset({"", "at", "inside"})
 OF_BOTH = frozenset({"tubes", "drains", "chest", "cts", "sides", "tube", "drain", "at", "are", "sitting"})
+ENDS = frozenset({"", ",", ".", ";", "side", "tube", "drain"})
 PLURAL = frozenset({"tubes", "drains", "cts", "sides"})
 """A number behind one of these is no name of a tube where both were said."""
 SUMMED = frozenset({("window", "shift"), ("window", "last_shift"), ("window", "24h")})
@@ -159,6 +160,9 @@ def _of_both(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "both tubes 340", "both at 340 and 120": of each of the two, or of which?"""
     told = [k for k, text in enumerate(toks.said) if text == "both"]
     named = any(word(toks, k + 1) in OF_BOTH or word(toks, k + 1).isdecimal() for k in told)
+    named |= any(
+        text == "each" and word(toks, k + 1) in ENDS for k, text in enumerate(toks.said)
+    )  # "340 each"
     joined = any(i.role == "cue" and i.value == "join" for i in items)
     beds = {i.label for i in items if i.role == "bed"}
     of_one = any(i.role == "tube" and PLURAL.isdisjoint(toks.said[i.start - 1 : i.end]) for i in items)
@@ -262,7 +266,7 @@ OVER_TIME = (
     Rule(_beside_nothing, frozenset({"same"})),
     Rule(_of_several, frozenset({"choice"})),
     Rule(_before_an_amount, frozenset({"volume"})),
-    Rule(_of_both, frozenset({"level"}), frozenset({"both"})),
+    Rule(_of_both, frozenset({"level"}), frozenset({"both", "each"})),
     Rule(_after_an_amount, frozenset({"volume"})),
     Rule(_or_when, frozenset({"volume"}), frozenset({"at", "@"})),
     Rule(_when_again, frozenset({"level"}), frozenset({"ago"})),

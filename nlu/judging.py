@@ -267,7 +267,8 @@ def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) 
     if level.lead == "at" and not level.unit and time.start > level.start:
         return [] if time.within(RECENT, arrived) and not level.within(RECENT, arrived) else ["bare numbers"]
     if not is_bare(level):
-        return []
+        old = level.unit == "litre" and time.loose_time and not time.within(RECENT, arrived)
+        return ["the line, or when it was"] * (old and could_be_level(time))  # "9 410 2l"
     if level.lead == "at" and any(what.end <= time.start for what in draft.whats):
         return [] if not level.within(NEAR, arrived) else ["a number that is a time within the hour"]
     if level.lead in {"level", "levelat"} and time.start < level.start and time.clocklike:

@@ -59,7 +59,10 @@ def is_left_there(toks: Toks, start: int) -> bool:
 
 
 def is_initial(toks: Toks, k: int) -> bool:
-    """ "18 order sxn -10 Dr R", "18 340 RN L": the letter of somebody's name, and no side."""
+    """ "18 order sxn -10 Dr R", "18 340 RN L", "r/v 1840": a letter of a name or a short word, no side."""
+    other = word(toks, k + 2)
+    if word(toks, k + 1) == "/" and glued(toks, k + 2) and len(other) == 1 and other.isalpha():
+        return other not in SIDES
     who = word(toks, k - 1 - (word(toks, k - 1) == "."))
     ends = word(toks, k + 1) in ENDS
     return who in TITLES or (who in SIGNED and ends)

@@ -105,7 +105,17 @@ def _letter_of_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a letter behind the label"
 
 
+def _afternoon_or_tube(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "9 m 200 p 40": two o'clock, or a line and the next tube?"""
+    for tube, time, level in zip(items, items[1:], items[2:], strict=False):
+        beside = tube.role == "tube" and tube.end == time.start and time.end == level.start
+        letter = word(toks, time.end - 1) in {"p", "a"} and not glued(toks, time.end - 1)
+        if beside and letter and time.role == "time" and level.role == "level":
+            yield "a line and another tube, or a time"
+
+
 EITHER_WAY = (
+    Rule(_afternoon_or_tube, frozenset({"tube"}), frozenset({"p", "a"})),
     Rule(_bed_or_hour, frozenset({"bed"}), frozenset({":"})),
     Rule(_thousand_or_bed, AMOUNTS),
 )

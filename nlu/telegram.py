@@ -195,6 +195,9 @@ def _is_in_doubt(again: Again, k: int, fields: Fields) -> bool:
     letter = is_digits(toks, k - 1) and word(toks, k + 1).isalpha() and len(word(toks, k + 1)) == 1
     if letter and glued(toks, k) and glued(toks, k + 1) and word(toks, k + 1) not in TUBES:
         return True  # "12-A" of another unit
+    short = len(word(toks, k - 1)) == len(word(toks, k + 1)) == 1 and glued(toks, k) and glued(toks, k + 1)
+    if short and (word(toks, k - 1) + word(toks, k + 1)).isalpha() and word(toks, k + 1) not in TUBES:
+        return True  # "r/v" and no right tube
     return minus or either or (between and not {k - 1, k + 1} & own)
 
 

@@ -115,3 +115,30 @@ def test_a_number_that_can_be_nothing_else_is_an_answer(text: str, read: str) ->
 @pytest.mark.parametrize("text", ["bed 5 220 1820 drained the kettle", "5 220 1820 drained the bath"])
 def test_an_amount_that_may_be_the_time_is_asked(text: str) -> None:
     assert reading(text) == "ask volume_ml"
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["6 330 each", "6 330 each side", "9 410 2l", "9 2l 410", "9 m 200 p 40", "9 R 2 p 40", "9 410 r/v 1840"],
+)
+def test_a_number_that_is_of_two_or_a_time_is_asked(text: str) -> None:
+    assert reading(text) == "ask level_ml"
+
+
+@pytest.mark.parametrize("text", ["9 drain", "9 tube", "9 lost drain"])
+def test_a_bed_and_its_drain_is_no_line(text: str) -> None:
+    assert reading(text) == "ask kind"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("9 1.2l 1840", "mark bed=9 at=18:40 level_ml=1200"),
+        ("9 1.2l 630", "mark bed=9 at=18:30 level_ml=1200"),
+        ("6 and 14 330 each", "mark bed=6 level_ml=330; mark bed=14 level_ml=330"),
+        ("9 R 40 at 2 p", "mark bed=9 tube=right at=14:00 level_ml=40"),
+        ("340 in the drain", "answered level_ml=340"),
+    ],
+)
+def test_its_near_opposites_are_read(text: str, read: str) -> None:
+    assert reading(text) == read
