@@ -69,6 +69,7 @@ LAST_WORDS = frozenset(
 CLOSING_WORDS = REMARKS | LAST_WORDS
 OF_THE_LINE = BELONGS | REMARKS
 BESIDE_A_TIME = BY_WHOM | PEOPLE
+MOST_CANISTERS = 4
 FEWEST = 2
 """Words of a remark: one alone may be the name of what was measured."""
 
@@ -176,6 +177,15 @@ def _either_bed(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             yield "which of two numbers is the bed"
 
 
+def _numbered(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "chamber 2 is full", "canister 2 at 300": which of them it is, and no level."""
+    for cue, item in pairwise(items):
+        named = cue.role == "cue" and cue.value == "canister" and cue.end == item.start
+        bare = item.role == "level" and not item.unit and (item.amount or 0) <= MOST_CANISTERS
+        if named and bare and item.digits:
+            yield "which canister, and no level"
+
+
 def _may_be_unit(time: Item, after: Item) -> bool:
     """Whether the piece behind a bare time, a word, was not understood and is no remark."""
     return (
@@ -227,6 +237,7 @@ def _with_its_time(level: Item, one: Item, other: Item, toks: Toks) -> Iterator[
 BEHIND_A_LINE = (
     Rule(_unsure_times, frozenset({"word"})),
     Rule(behind_an_event, frozenset({"kind"})),
+    Rule(_numbered, frozenset({"canister"})),
     Rule(_either_bed, frozenset({"level"}), LINES),
     Rule(_put_in, frozenset({"level"}), frozenset({"in"})),
     Rule(of_device_behind, frozenset({"foreign", "amount", "out", "output"})),

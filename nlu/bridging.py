@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
+from .elsewhere import UNITS, WARDS, ward_number
 from .items import FULL_HOUR
+from .labels import bed_label
 from .numbers import Toks, glued, word
 from .patterns.leads import SHORT_BED_WORDS
 from .pipeline import Cue, in_order, pipeline
@@ -67,7 +69,12 @@ def _without_tail(cues: list[Cue], start: int, end: int) -> list[Cue]:
     return kept + [Cue("filler", "", k, k + 1) for k in range(start, end) if k not in told]
 
 
-def sent(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, str]]) -> tuple[Cue, ...]:
+def sent(
+    cues: tuple[Cue, ...],
+    toks: Toks,
+    written: Mapping[int, tuple[int, str]],
+    index: Mapping[str, str] | None = None,
+) -> tuple[Cue, ...]:
     """The cues of "transferred 21 out to stepdown", "took pt in 12 to CT": who went, told around the bed."""
     if SENDING.isdisjoint(toks.words):
         return cues
@@ -80,6 +87,10 @@ def sent(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, str
         for cue in pipeline().cues([*toks[: i + 1], *toks[end:]]):
             if i <= cue.start <= i + 1 < cue.end and cue.label == "kind" and cue.value in GONE:
                 tail = end + cue.end - i - 1
+                if bed_label(word(toks, tail - 1) + word(toks, tail), index):
+                    return cues  # "moved bed 5 to HDU 2": a bed of this unit
+                if cue.value == "left" and word(toks, tail - 1) in WARDS | UNITS:
+                    tail = ward_number(toks, tail) or tail  # "sent bed 5 up to ward 7"
                 kept = [c for c in cues if c.end <= i or i < c.start < end or c.start >= tail]
                 told = (Cue("filler", "", i, i + 1), Cue("kind", cue.value, end, tail))
                 return in_order([*kept, *told])

@@ -9,6 +9,7 @@ from collections.abc import Mapping
 
 from .labels import bed_label
 from .numbers import Toks, is_digits, numbers, word
+from .patterns.levels import VOLUMES
 from .pipeline import Cue, with_found
 
 WARDS = frozenset({"ward", "unit", "floor", "level", "station", "wing", "tower", "block"})
@@ -48,6 +49,8 @@ OUTINGS = frozenset(
 ROOMS = frozenset({"lab", "room", "suite", "scan"})
 HOSPITALS = frozenset({"hospital", "hosp", "clinic", "rehab", "hospice", "facility"})
 MOST_NAMES = 4
+OF_A_LINE = VOLUMES | {":", ".", "am", "pm"}
+"""Behind a number these make it a time or a line."""
 GOING = frozenset({"left", "moved", "away"})
 MOST = 60
 """Of a ward or of its beds no number is larger; common practice, no source."""
@@ -63,6 +66,10 @@ def elsewhere(cues: tuple[Cue, ...], toks: Toks, index: Mapping[str, str] | None
         if cue.value == "moved" and word(toks, cue.end) in OUTINGS and _is_place(toks, cue.end):
             end = cue.end + 1 + (word(toks, cue.end + 1) in ROOMS)
             return with_found(cues, [Cue("kind", "away", cue.start, end)])  # "transferred to cath lab"
+        unit = cue.end - 1
+        led = cue.value == "left" and word(toks, unit) in UNITS and unit > cue.start
+        if led and bed_label(word(toks, unit) + word(toks, cue.end), index):
+            return with_found(cues, [cue._replace(value="moved", end=unit)])  # "moved to HDU 2"
         ends = _end(cue, toks, index) if cue.label == "kind" and cue.value in GOING | {"back"} else 0
         if ends:
             gone = cue._replace(value="left" if cue.value == "moved" else cue.value)
@@ -89,16 +96,18 @@ def _end(cue: Cue, toks: Toks, index: Mapping[str, str] | None) -> int:
     while word(toks, k) in KINDS or (word(toks, k) in {"-", "down"} and word(toks, kind) == "step"):
         k += 1
     if word(toks, k) in WARDS:
-        end = _number(toks, k + 1) or (k > kind and k + 1)
+        end = ward_number(toks, k + 1) or (k > kind and k + 1)
         return _with_bed(toks, end) if end else 0
     k = kind
     if word(toks, k) in UNITS:
-        moved = cue.value == "moved"  # "now in ICU", "moved to HDU 3"
+        if bed_label(word(toks, k) + word(toks, k + 1), index):
+            return 0  # "shifted bed 5 into HDU2": a bed of this unit
+        moved = cue.value in {"moved", "left"}  # "now in ICU", "moved to HDU 3"
         named = word(toks, k + 1) in BEDS or moved
-        return ((moved and _number(toks, k + 1)) or _with_bed(toks, k + 1)) if named else 0
+        return ((moved and ward_number(toks, k + 1)) or _with_bed(toks, k + 1)) if named else 0
     if cue.value == "moved" and (end := _hospital(toks, k)):
         return end
-    end = _number(toks, k)
+    end = ward_number(toks, k)
     wing = word(toks, end)
     if (
         not end
@@ -121,14 +130,14 @@ def _hospital(toks: Toks, k: int) -> int:
     return next((j + 1 for j in range(k, names) if word(toks, j) in HOSPITALS), 0)
 
 
-def _number(toks: Toks, k: int) -> int:
+def ward_number(toks: Toks, k: int) -> int:
     """Behind the number of a ward or of a bed, 0 where there is none."""
     k += word(toks, k) in {"number", "no", "#"}
     ends = [n.end for n in numbers(toks, k) if n.style == "plain" and n.value <= MOST]
-    return max((end for end in ends if word(toks, end) not in {":", ".", "am", "pm"}), default=0)
+    return max((end for end in ends if word(toks, end) not in OF_A_LINE), default=0)
 
 
 def _with_bed(toks: Toks, end: int) -> int:
     """The end with a bed of that ward: "ward 7 bed 2", "ICU bed 12"."""
     k = end + (word(toks, end) in {",", "-"})
-    return (_number(toks, k + 1) or end) if word(toks, k) in BEDS else end
+    return (ward_number(toks, k + 1) or end) if word(toks, k) in BEDS else end

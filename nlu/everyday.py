@@ -210,7 +210,7 @@ def _kind(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     paused = any(o.value == "suction_off" for o in happened) or "suction" in toks.words
     if cue.value == "back" and words[-1] == "back" and word(toks, cue.end) == "on" and paused:
         at = cue.end + 1 + (word(toks, cue.end + 1) in {"at", "@"})
-        again = clocks(toks, at) or word(toks, at) in ON_SINCE
+        again = clocks(toks, at) or word(toks, at) in ON_SINCE or word(toks, cue.start - 1) == "it"
         return Cue("what", "suction_on", cue.start, cue.end + 1) if again else cue
     return cue
 

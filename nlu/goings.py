@@ -22,6 +22,7 @@ PERSONS = frozenset({"he", "she", "they", "pt", "patient", "we", "i"})
 DAYS = frozenset({"morning", "afternoon", "evening", "today", "tonight", "lunchtime"})
 CALLING = frozenset({"rang", "called", "phoned", "spoke", "paged", "bleeped", "asked", "messaged"})
 WHERE = frozenset({"in", "on", "at", "during"})
+OCCASIONS = frozenset({"when", "as", "after", "once"})
 JOINTS = frozenset({",", ";", ".", "!", "and", "&", "then", "now", "but", "for", "so", "before"})
 """Between what happened and a place these begin something new."""
 SPEAKING = frozenset({"i", "i'm", "im", "i'll", "we're", "my", "we"})
@@ -173,7 +174,13 @@ def _where_it_was(said: Message) -> Iterator[Cue]:
     for cue in said.cues if happened else ():
         first = word(toks, cue.start)
         start = cue.start - (first not in WHERE)
-        if cue.value not in {"away", "moved"} or word(toks, start) not in WHERE:
+        if cue.value == "back":  # "kinked when he came back from theatre"
+            start = cue.start - 1
+            while word(toks, start) in PERSONS:
+                start -= 1
+        came = start < cue.start - 1 or cue.end - cue.start > 1
+        occasion = cue.value == "back" and came and word(toks, start) in OCCASIONS
+        if not occasion and (cue.value not in {"away", "moved"} or word(toks, start) not in WHERE):
             continue
         if any(c.end <= start and JOINTS.isdisjoint(toks.said[c.end : start]) for c in happened):
             yield Cue("filler", "", start, cue.end)
@@ -190,6 +197,8 @@ def _of_speaker(said: Message) -> Iterator[Cue]:
             start -= 1
         before = toks.said[start : cue.end]
         mine = not SPEAKING.isdisjoint(before) and OF_PATIENT.isdisjoint(before)
+        behind = set(toks.said[cue.end : cue.end + 2])
+        mine |= cue.value == "back" and not behind.isdisjoint({"my", "our"})  # "back after my break"
         alone = mine and not any(starts_number(toks, k) for k in range(start, cue.end))
         soon = cue.value == "back" and toks.said[cue.start - 2 : cue.start] == ("be", "right")
         place = past(toks, cue.end + 1, OF_NURSES)
@@ -206,7 +215,7 @@ GOINGS: tuple[tuple[frozenset[str], Rule], ...] = (
     (TAKING, _taken),
     (WENT, _as_he_left),
     (GOING, _going_to),
-    (WHERE, _where_it_was),
+    (WHERE | OCCASIONS, _where_it_was),
     (SPEAKING | DESKS | {"right"}, _of_speaker),
     (CALLING, _called_about),
 )

@@ -111,7 +111,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     cues = signed(cues, read.tokens, voice=voice)
     toks = read.tokens
     cues = narrated(cues, toks, labelled)
-    around = with_going_in(bridged(sent(cues, toks, labelled), toks, labelled), toks, index)
+    around = with_going_in(bridged(sent(cues, toks, labelled, index), toks, labelled), toks, index)
     found = as_before(of_their_like(bidden(recast(around, toks), toks), toks), toks)
     found = of_each(leaks(with_occasions(found, toks), toks), toks)
     found = with_endings(plainly(found, toks, labelled), toks, labelled)

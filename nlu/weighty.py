@@ -25,11 +25,12 @@ HAPPENING = frozenset({"got", "gotten", "getting"})
 MEANWHILE = frozenset({"while", "whilst", "when"})
 OF_TUBE = frozenset({"but", "is", "it", "it's", "its", "tube", "drain", "though", ","})
 OF_PLACE = frozenset({"", ",", ".", ";", "place", "situ", "there", "position"})
-SHIFTED = frozenset({"moved", "tipped", "raised", "damaged", "disconnected"})
+SHIFTED = frozenset({"moved", "left", "tipped", "damaged", "disconnected"})
 FURNITURE = frozenset(
     {"chair", "table", "bedside", "recliner", "wheelchair", "walker", "frame", "locker", "trolley", "cart"}
     | {"monitor", "pump", "pole", "stand", "tv", "lamp", "tray", "cup", "jug", "vase", "commode", "fan"}
     | {"phone", "bag", "bags", "belongings", "mattress", "hoist", "curtain", "screen", "scales", "machine"}
+    | {"rail", "rails", "bedrail", "siderail", "cotside", "lamp", "light", "bell", "drawer"}
 )
 """What stands around a bed, is moved and falls as patients and drains do."""
 BESIDE_VERBS = frozenset(
@@ -37,6 +38,7 @@ BESIDE_VERBS = frozenset(
     | {"which", "already", "being", "nearly", "almost"}
 )
 ARTICLES = frozenset({"the", "a", "an", "his", "her", "their"})
+OF_CHEST = frozenset({"pleural", "chest", "pigtail", "thoracic", "intercostal", "left", "right", "drain"})
 OWNING = frozenset({"'s", "s"})
 WHO = frozenset({"patient", "pt", "bed", "lady", "man", "gentleman", "drain", "tube", "tubes", "drains"})
 WHO |= {"and", "to", "box", "canister", "bottle", "from", "over", "up", "down"}
@@ -87,6 +89,8 @@ def _pulled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "the tube got pulled out": by whom, or by what? Taken out, or dislodged."""
     for item in items:
         said = {t.text for t in toks[max(0, item.start - 1) : item.end + 1]}
+        if is_closing(item) and item.name == "removed" and _catheter(item, toks):
+            yield "a catheter may be of the bladder"
         if is_closing(item) and item.name == "removed" and "out" in said and said & HAPPENING:
             yield "taken out, or dislodged"
         past_out = item.end + (word(toks, item.end) == "out")
@@ -109,6 +113,7 @@ def _of_furniture(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         before = item.start - 1
         while word(toks, before) in BESIDE_VERBS:
             before -= 1
+        before = _before_its_bed(toks, before)
         owner = next((k for k in range(before, max(0, before - 2), -1) if word(toks, k) in OWNING), 0)
         behind = item.end
         while word(toks, behind) in ARTICLES | OWNING:
@@ -123,6 +128,12 @@ def _of_furniture(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield f"something else than a patient or a drain may have {item.name}"
 
 
+def _before_its_bed(toks: Toks, k: int) -> int:
+    """ "his frame in bed 7 tipped over": what stands before the bed that it is at."""
+    bed = k - 1 - (word(toks, k - 1) in BED_WORDS) if toks[k].is_digits else k
+    return bed - 1 if bed < k and word(toks, bed) in {"in", "on", "at", "by"} else k
+
+
 def _is_patient(toks: Toks, k: int) -> bool:
     return word(toks, k) in WHO or word(toks, k) in OWNING
 
@@ -131,6 +142,12 @@ def _owned_behind(toks: Toks, k: int) -> bool:
     """ "moved bed 7's walker to bed 9": what belongs to a bed that is named behind the verb."""
     owner = next((j for j in range(k, min(len(toks), k + 4)) if word(toks, j) in OWNING), 0)
     return owner > 0 and word(toks, owner + 1).isalpha() and word(toks, owner + 1) not in WHO
+
+
+def _catheter(item: Item, toks: Toks) -> bool:
+    """ "catheter pulled out": of the bladder, perhaps."""
+    k = next((k for k in range(item.start, item.end) if word(toks, k) == "catheter"), 0)
+    return k > 0 and word(toks, k - 1) not in OF_CHEST
 
 
 def _is_still_in(toks: Toks) -> bool:

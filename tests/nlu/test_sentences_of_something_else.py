@@ -180,3 +180,70 @@ def test_a_number_of_something_else_is_no_line(text: str, said: str) -> None:
 def test_a_time_is_no_right_level(text: str, said: str) -> None:
     """A line that "was not 150" has a time, and no right level yet."""
     assert reading(text) == said
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("moved bed 5 to HDU 3", "left bed=5"),
+        ("took bed 5 to ICU 12 at 1850", "left bed=5 at=18:50"),
+        ("sent bed 5 up to ward 7", "left bed=5"),
+        ("bed 5 to icu 12 at 1850", "left bed=5 at=18:50"),
+        ("bed 5 to ICU at 1850, 40 mL", "left bed=5 at=18:50; mark bed=5 at=18:50 level_ml=40"),
+        ("bed 5 to ICU 40 mL", "left bed=5; mark bed=5 level_ml=40"),
+        ("bed 5 moved to room 7", "moved bed=5 to_bed=7"),
+    ],
+)
+def test_the_number_of_another_ward_is_no_line(text: str, said: str) -> None:
+    """ "sent up to ward 7" has no line of 7."""
+    assert reading(text) == said
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("bed 7 canister 2 at 300", "ask level_ml"),
+        ("bed 7 chamber 2 is full", "ask level_ml"),
+        ("bed 7 canister 340", "mark bed=7 level_ml=340"),
+        ("bed 7 box 3 mL", "mark bed=7 level_ml=3"),
+        ("bed 5 640 no leak", "ask level_ml"),
+    ],
+)
+def test_which_canister_it_is_is_no_level(text: str, said: str) -> None:
+    """A canister has a number, too."""
+    assert reading(text) == said
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("his walking frame in bed 7 tipped over", "ask kind"),
+        ("the drain in bed 7 tipped over", "incident bed=7 what=tipped"),
+        ("chair in 7 moved out", "ask kind"),
+        ("bed 7 moved out at 1850", "left bed=7 at=18:50"),
+        ("bed 7's catheter pulled out at 1850", "ask level_ml"),
+        ("pigtail catheter removed bed 7", "removed bed=7"),
+        ("bed 7 340 at 1900, back after my break", "mark bed=7 at=19:00 level_ml=340"),
+        ("drain fell over bed 9 when he came back from theatre", "incident bed=9 what=tipped"),
+        ("bed 6 had his canister tip over once back in august", "ask kind"),
+    ],
+)
+def test_what_is_around_the_drain_is_not_the_drain(text: str, said: str) -> None:
+    """A frame, a chair, a catheter of another place, and when it was."""
+    assert reading(text) == said
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("lost the suction on bed 18 at 1850", "incident bed=18 at=18:50 what=suction_off"),
+        (
+            "bed 18 lost its suction, it came back on at 1855",
+            "incident bed=18 what=suction_off; incident bed=18 at=18:55 what=suction_on",
+        ),
+        ("put the suction on bed 5", "incident bed=5 what=suction_on"),
+    ],
+)
+def test_suction_that_was_lost_was_off_and_came_back(text: str, said: str) -> None:
+    """It is the suction that came back on, and no patient."""
+    assert reading(text) == said
