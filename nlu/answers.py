@@ -50,7 +50,7 @@ ACTING = frozenset(
 )
 """What a nurse does about a notice."""
 
-HEDGED = frozenset({"may", "maybe", "perhaps", "possibly", "probably", "could"})
+HEDGED = frozenset({"may", "maybe", "perhaps", "possibly", "probably", "could", "must", "likely"})
 
 OTHERS = frozenset({"kind", "howto"})
 TELLING = frozenset({"what", "level", "levelat", "leak", "tidal", "fluid", "amount", "output", "same"})

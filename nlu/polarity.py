@@ -56,7 +56,7 @@ def turned(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
             continue
         if _is_sign(item) and _is_present(item):
             _turn(found, k, toks)
-        elif _is_sign(item) and found[k + 1 : k + 2] and _is_denied_anew(item, found[k + 1], toks):
+        elif _is_sign(item) and _is_twice_denied(found, k, toks):
             found[k] = item.as_role(DENIED)
         elif _is_sign(item) and _ends_denied(found, k):
             found = [i.as_role(DENIED) if _is_sign(i) else i for i in found]
@@ -128,9 +128,20 @@ def _unbloodied(items: list[Item], k: int, toks: Toks) -> None:
             items[:k] = [i._replace(value="filler") if i.start == start - 1 else i for i in items[:k]]
 
 
+def _is_twice_denied(items: list[Item], k: int, toks: Toks) -> bool:
+    kept = k > 0 and _is_kept(items[k - 1], items[k], toks)
+    return kept or (k + 1 < len(items) and _is_denied_anew(items[k], items[k + 1], toks))
+
+
 def _is_denied_anew(none: Item, after: Item, toks: Toks) -> bool:
     """ "no leak no longer": twice denied, so that it may be there again."""
     return _is_denial(after) and after.start == none.end and phrase_of(after, toks) in {"no longer", "not"}
+
+
+def _is_kept(before: Item, none: Item, toks: Toks) -> bool:
+    """ "hasn't lost tidaling", "never stopped swinging": it may go on."""
+    ended = word(toks, none.start) in {"lost", "stopped", "stopping", "ceased"}
+    return ended and before.role == "cue" and before.value == "neg" and before.end == none.start
 
 
 def _clause_before(items: list[Item], k: int) -> list[int]:

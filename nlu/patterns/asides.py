@@ -80,7 +80,7 @@ ALERTED = frozenset(
         "rang",
         "coming",
     }
-    | {"updated", "reviewing", "phoned", "texted"}
+    | {"updated", "reviewing", "phoned", "texted", "happy"}
 )
 """Behind the name of a field these are of its team: "trauma paged"."""
 _DONE_TO = "turned bathed fed seen up here"

@@ -87,6 +87,9 @@ def test_what_happened_at_the_same_time_is_asked(text: str, said: str) -> None:
         ("bed 5 lost the leak", "checked bed=5 air_leak=none"),
         ("bed 5 not lost the swing", "ask kind"),
         ("bed 5 swinging", "checked bed=5 tidaling=True"),
+        ("9 hasn't lost tidaling", "ask kind"),
+        ("9 never stopped swinging", "ask kind"),
+        ("9 stopped swinging", "checked bed=9 tidaling=False"),
     ],
 )
 def test_a_sign_that_was_lost_is_absent(text: str, said: str) -> None:
@@ -115,6 +118,7 @@ def test_a_team_that_was_called_is_no_reason(text: str, said: str) -> None:
         ("8 may have misread it, 290 at 1800", "ask kind"),
         ("8 maybe misread", "ask kind"),
         ("8 misread, 290", "answered bed=8 choice=misread level_ml=290"),
+        ("8 i must have misread it", "ask kind"),
         ("22 yes new canister", "answered bed=22 answer=yes choice=new_canister"),
         ("22 new canister", "exchanged bed=22"),
         ("yes 22 new canister at 1850", "exchanged bed=22 at=18:50"),
