@@ -141,6 +141,8 @@ def asking_aloud(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """
     if word(toks, 0) in {"is", "was", "did", "does"} or toks.said[:2] in ASKED_ALOUD:
         yield from asking(items, toks)
+    if "if" in toks.words:  # "can we pull the tube if it stays under a hundred"
+        yield from doubted(items, toks)
     asks = any(i.role == "cue" and i.value == "question" and _is_asked(i, toks) for i in items)
     if asks and any(i.role == "level" for i in items):
         yield "a question tells no number"

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from .saying import reading
+from .saying import BEDS, Channel, reading
 
 
 @pytest.mark.parametrize(
@@ -287,3 +287,16 @@ def test_digits_with_a_stroke_between_are_no_bed_of_those_digits(text: str, read
 def test_a_cross_behind_a_sign_and_a_tap_of_something_else_are_recorded_by_nobody(text: str) -> None:
     """A cross was dropped as an ornament, and the leak recorded as there."""
     assert not reading(text) or reading(text).startswith("ask")
+
+
+@pytest.mark.parametrize("channel", ["text", "voice"])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bed three can we pull the tube if it stays under a hundred",
+        "bed three can we pull it if it is at one fifty",
+        "could we pull the drain in bed three if it stays at one fifty",
+    ],
+)
+def test_who_asks_what_is_to_be_done_if_a_line_is_so_tells_no_line(text: str, channel: Channel) -> None:
+    assert reading(text, BEDS, channel).startswith("ask")
