@@ -11,7 +11,7 @@ from collections.abc import Iterator
 from .clockface import Clock, Style
 from .days import FIRST_WORDS, Day, by_first_word, day_words, is_phrase, may_be_day
 from .lengths import MEASURES, length, less_minutes
-from .numbers import Toks, after_hyphen, glued, is_digits, small, word
+from .numbers import Toks, after_hyphen, glued, is_digits, small, starts_number, word
 from .patterns.clockwords import (
     AGO,
     AT,
@@ -313,6 +313,8 @@ def _top_of_hour(toks: Toks, i: int) -> Iterator[Found]:
 def _minutes(toks: Toks, i: int) -> tuple[int, int]:
     start = i + 1 if word(toks, i) == "a" else i
     text = word(toks, start)
+    if text == "one" and not starts_number(toks, start):
+        return i, 0  # "I'll do that one after"
     if text in {"quarter", "half"}:
         link = word(toks, after_hyphen(toks, start + 1))
         linked = link in PAST or (text == "quarter" and link in TO)

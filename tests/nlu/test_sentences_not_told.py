@@ -300,3 +300,8 @@ def test_a_cross_behind_a_sign_and_a_tap_of_something_else_are_recorded_by_nobod
 )
 def test_who_asks_what_is_to_be_done_if_a_line_is_so_tells_no_line(text: str, channel: Channel) -> None:
     assert reading(text, BEDS, channel).startswith("ask")
+
+
+def test_that_one_after_is_no_minute_past_the_hour() -> None:
+    text = "Bed 13 mark 640, bed 20 mark 55, bed 14 mark... I'll do that one after."
+    assert "at=" not in reading(text, BEDS, "voice")
