@@ -32,6 +32,7 @@ GOING = frozenset({"he", "she", "they", "pt", "patient", "it"})
 WENT = frozenset({"went", "left", "goes", "leaves"})
 SIDES = frozenset({"left", "right", "pleural", "mediastinal", "apical", "basal", "anterior", "posterior"})
 COMING = frozenset({"coming", "come", "be", "been", "came", "going", "go", "yet", "still", "expected"})
+IN_IT = CANISTERS | {"in", "inside", "the", "its"}
 HINTS = frozenset({"total", "home", "out", "full", "before", "after", "back", "this", "update", "news"})
 HINTS |= {"dc", "c", "drains", "pigtails"} | STAYS | CANISTERS | {hint for hint, _ in OLD_ONES}
 
@@ -59,10 +60,12 @@ def _totals(said: Message) -> list[Cue]:
             continue
         if word(said.toks, cue.start - 1) in WINDOWS:  # "24h total 90"
             continue
-        start = cue.end + (word(said.toks, cue.end) in SAYING)
+        start = cue.end
+        while word(said.toks, start) in IN_IT | SAYING:  # "total in canister 1115", "total was 540"
+            start += 1
         if starts_number(said.toks, start):
             if _is_alone(said.toks, start):
-                found.append(cue._replace(label="old", value=""))
+                found.append(cue._replace(label="old", value="", end=max(cue.end, start)))
         elif _is_behind_level(said.toks, cue.start) and not _is_over_time(said.toks, cue.end):
             found.append(cue._replace(label="filler", value=""))
             found += [Cue("old", "", j, j + 1) for j in range(cue.start) if word(said.toks, j) == "with"][-1:]

@@ -188,3 +188,10 @@ def test_a_drain_after_an_operation_that_is_dictated_has_its_reason() -> None:
 )
 def test_whose_box_it_is_needs_no_apostrophe(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "told", ["total in canister 515", "total in the box was 515", "total was 515", "total 515"]
+)
+def test_the_total_in_its_canister_is_the_last_level_of_a_tube_that_is_out(told: str) -> None:
+    assert reading(f"bed 2 tube out 1848, {told}") == "removed bed=2 at=18:48 level_ml=515"
