@@ -63,7 +63,8 @@ def plain_end(toks: Toks, start: int) -> int:
     end = next((k for k in range(start, len(toks)) if _is_stop(toks, k)), len(toks))
     asked_for = word(toks, start) in {"at", "on"} and word(toks, end - 1) == "request"
     doubts = (DOUBTFUL | DENIALS | PLANNED | SEEMING) - ({"request"} if asked_for else set())
-    return end if doubts.isdisjoint(word(toks, k) for k in range(start, end) if not _is_named(toks, k)) else 0
+    said = (k for k in range(start + (word(toks, start) in AGENT), end) if not _is_named(toks, k))
+    return end if doubts.isdisjoint(word(toks, k) for k in said) else 0
 
 
 def _is_named(toks: Toks, k: int) -> bool:

@@ -225,7 +225,8 @@ def of_device_behind(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 def _with_its_time(level: Item, one: Item, other: Item, toks: Toks) -> Iterator[str]:
     """ "640 urine at 0700", "640 at 0700 urine", "640 0700 urine": a device took the time of the level."""
-    at = other.lead == "at" and one.start == level.end
+    behind = one.start - (word(toks, one.start - 1) == "(") == level.end  # "320 (urine) 1900"
+    at = behind and (other.lead == "at" or other.full_clock)
     if at and one.role == "foreign" and other.role == "claimed":
         yield f"{word(toks, one.start)!r} has the time behind it, and may have the number"
     at, beside = one.lead == "at", other.start == one.end
@@ -234,7 +235,14 @@ def _with_its_time(level: Item, one: Item, other: Item, toks: Toks) -> Iterator[
         yield f"{word(toks, other.start)!r} has the time before it, and may have the number"
 
 
+def _in_brackets(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "1890 (old can) 20": which number is the old one?"""
+    led = (i for i in items if i.role == "level" and i.lead in {"old", "new", "opens"})
+    yield from ("in brackets between two numbers" for i in led if word(toks, i.start - 1) == ")")
+
+
 BEHIND_A_LINE = (
+    Rule(_in_brackets, frozenset({"old", "new", "opens"}), frozenset({")"})),
     Rule(_unsure_times, frozenset({"word"})),
     Rule(behind_an_event, frozenset({"kind"})),
     Rule(_numbered, frozenset({"canister"})),

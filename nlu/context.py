@@ -13,7 +13,7 @@ from .followers import DIALLED
 from .items import Item
 from .neighbours import phrase_of
 from .nowadays import WORDS, told_now
-from .numbers import Toks, word
+from .numbers import Toks, glued, word
 from .patterns.leads import LEVEL_LEADS, MANY_LINES, RANGING
 from .renewed import CONTEXT, renewed
 from .roles import CHECK_LIMITS
@@ -44,11 +44,14 @@ TELLING_HOW = frozenset(
 STOPS = frozenset({",", "and", "&", "+", "/"})
 BESIDE_AGAIN = frozenset({"filler", "question", "ask", "bed", "mark_of_question", "repair", "no", "okay"})
 """With these alone, "again" asks to say it once more."""
-TELLING = CLIMBS | HOURLY | {"(", "from", "which"} | SO
+PREVIOUS = frozenset({"prev", "previous"})
+TELLING = CLIMBS | HOURLY | PREVIOUS | {"(", "from", "which", "+"} | SO
 """Without one of these, and without a word for the fluid, every number has a role of its own."""
 OVER_TIME = frozenset({"fluid", "span", "window"})
 ASKED = frozenset({"ask", "question"})
 BESIDE_QUESTION = frozenset({"question", "mark_of_question"})
+PLUSSED = 2
+"""Pieces before a number that is so much more: the plus, and what it is more than."""
 COMPARED = frozenset({"from", "since", "than", "on", "over", "in"})
 """Behind a number that is so much more or less than another."""
 WHICH = frozenset({"the", "my", "that"})
@@ -70,6 +73,8 @@ def in_context(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
                 or _is_rise(found, k, toks)
                 or _is_start(found, k, toks)
                 or _is_gain(found, k, toks)
+                or _is_plus(found, k, toks)
+                or _is_previous(found, k, toks)
                 or _is_difference(found, k, toks)
                 or _is_of_one_hour(found, k, toks)
                 or _is_over_time(found, k)
@@ -239,6 +244,33 @@ def _is_gain(items: list[Item], k: int, toks: Toks) -> bool:
         return False
     sure = so or before.unit or before.lead in {"level", "levelat"} or not before.clocklike
     return bool(sure) and before.label is None and (before.amount or 0) > (item.amount or 0)
+
+
+def _is_plus(items: list[Item], k: int, toks: Toks) -> bool:
+    """ "320 +40 1900", "320 at 1900, +40": how much more it is, where no sum is written: "320 + 40"."""
+    item, plus = items[k], items[k].start - 1
+    written = word(toks, plus) == "+" and glued(toks, item.start) and not glued(toks, plus)
+    if not written or item.lead or item.unit or item.clocklike or k < PLUSSED:
+        return False
+    before, after = items[k - 2], items[k + 1 : k + 2]
+    behind = before.role in {"sep", "time"} or (before.role == "num" and before.lead not in CHECK_LIMITS)
+    ends = all(i.role in {"sep", "time"} or (i.role == "num" and i.full_clock) for i in after)
+    return behind and ends and word(toks, item.end) not in {"=", "+"} and _is_below_line(items, k)
+
+
+def _is_previous(items: list[Item], k: int, toks: Toks) -> bool:
+    """ "320 at 1900, prev 280": the line before, where no canister was changed."""
+    said = word(toks, items[k].start - 1) in PREVIOUS and not items[k].unit
+    changed = any(i.role == "cue" and i.value in {"kind", "new", "opens"} for i in items)
+    ends = all(i.role == "sep" and i.value in STOPS for i in items[k + 1 : k + 2])
+    return said and ends and not changed and _is_below_line(items, k)
+
+
+def _is_below_line(items: list[Item], k: int) -> bool:
+    """Whether a bare number of the bed before it may be the line that stands now."""
+    lines = [i for i in items[:k] if i.role == "num" and i.label is None and not i.full_clock]
+    lines = [i for i in lines if i.lead in {"", "at", "level", "levelat"}]
+    return len(lines) == 1 and (lines[0].amount or 0) >= (items[k].amount or 0)
 
 
 def _is_difference(items: list[Item], k: int, toks: Toks) -> bool:

@@ -134,13 +134,15 @@ def _is_time(toks: Toks, k: int) -> bool:
 
 
 def _out(said: Message) -> list[Cue]:
-    """ "15 came out at 1640 final 220", "right out 0950, final 300": with its final level, a tube."""
+    """ "15 came out at 1640 final 220", "right out 0950, final 300": with its final level, a tube; so is
+    "right out at 1830", which is whole."""
     toks = said.toks
     ends = {end for end, _ in said.beds.values()}
     olds = [c for c in said.cues if c.label == "old"]
     finals = [c.start for c in olds if not FINALS.isdisjoint(toks.said[c.start : c.end])]
     finals += [c.start for c in said.cues if c.label == "inside"]  # "9 left out 0930 125 in it"
-    found = []
+    sides = [c.end for c in said.cues if c.label == "side" and word(toks, c.end) == "out"]
+    found = [Cue("kind", "removed", k, k + 1) for k in sides if _is_time(toks, k + 1)]
     for k in range(1, len(toks)) if finals else ():
         start = k - (word(toks, k - 1) in {"came", "is"})
         named = word(toks, start - 1) in SIDES or start in ends or _is_bed(toks, start - 1)

@@ -11,8 +11,10 @@ from collections.abc import Iterator, Sequence
 from datetime import datetime, timedelta
 from typing import NamedTuple
 
+from .adjuncts import plain_end
 from .again import Again, Told
 from .asking import OF_FINDINGS
+from .behind import DOUBTING, FEWEST, LINKING
 from .brief import HOURLY as EVERY_HOUR
 from .chatter import asides, is_timed
 from .items import FULL_HOUR
@@ -35,6 +37,7 @@ from .patterns.framing import (
 )
 from .patterns.leads import BED_WORDS
 from .patterns.levels import LITRES
+from .patterns.ownclauses import DOUBTFUL
 from .patterns.smalltalk import NAMES
 from .somebody import STOPS
 from .statements import Answered, Asked, Checked, Corrected, Described, Mark, Statement, Withdrawn
@@ -139,12 +142,31 @@ def _frames(again: Again) -> Iterator[Frame]:
         yield from (Frame(*span, 0, True, True, clause.timely) for span in clause.spans)
     if again.ward.voice:
         return  # its stops are those of the recogniser
+    yield from _bracketed(again)
     whole = {k for clause in of_somebody for k in range(*clause.clause)}
     beside = [span for span in asides(again, _clauses(toks)) if whole.isdisjoint(range(*span))]
     for start, end in beside:
         before = start > 0 and word(toks, start - 1) in STOPS
         yield Frame(start - before, end + (not before and word(toks, end) in STOPS), aside=True)
     yield from _of_nurses(toks, {k for start, end in beside for k in range(start, end)} | whole, again)
+
+
+def _bracketed(again: Again) -> Iterator[Frame]:
+    """ "320 (post turn) 1900": in brackets, words that may not be of the line, and no name of anything."""
+    toks = again.toks
+    for start in (k for k in range(len(toks)) if word(toks, k) == "("):
+        end = next((k for k in range(start, len(toks)) if word(toks, k) == ")"), start)
+        said = toks.said[start + 1 : end]
+        plain = all(map(str.isalpha, said)) and DOUBTFUL.isdisjoint(said) and plain_end(toks, start + 1) > end
+        told = any(cue.start < end and cue.end > start for cue in again.cues)
+        if (
+            len(said) >= FEWEST
+            and plain
+            and not told
+            and said[0] not in LINKING
+            and DOUBTING.isdisjoint(said)
+        ):
+            yield Frame(start, end + 1, of_somebody=True)
 
 
 def _of_nurses(toks: Toks, told: set[int], again: Again) -> Iterator[Frame]:

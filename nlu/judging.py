@@ -315,7 +315,7 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
         )
         near = _near(level, arrived) or (level.lead in {"at", "level"} and level.within(NEAR, arrived))
         return ["a lone number that is a time within the hour"] if at and near else []
-    if is_now(time) and len(level.digits) == FULL_HOUR and not level.lead:
+    if is_now(time) and len(level.digits) == FULL_HOUR and level.lead in {"", "at", "levelat"}:
         if not level.within(RECENT, arrived):
             return []
         if "fluid" in draft.checks:

@@ -94,6 +94,11 @@ def _between(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             yield f"{item.name!r} between two values"
 
 
+def _is_of_new_one(item: Item, items: tuple[Item, ...]) -> bool:
+    """ "14: old can 1890, new can at 1830, now 20": at the end, and of the canister that came."""
+    return item is items[-1] and any(i.role == "cue" and i.name == "exchanged" for i in items)
+
+
 def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """A number that no word calls a level, with a word before it that may be its name ("hb 82")."""
     for before, item in pairwise(items):
@@ -109,7 +114,8 @@ def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         heard = item.lead == "to" and (not item.unit or word(toks, item.start - 2) in READ_AS)
         if item.role == "level" and (heard or (not item.unit and _is_in(item, toks))):
             yield "to or in a number says a bed or a change of value"
-        if item.role == "level" and not item.lead and item.label and word(toks, item.start - 1) == "now":
+        bare = item.role == "level" and not item.lead and item.label
+        if bare and word(toks, item.start - 1) == "now" and not _is_of_new_one(item, items):
             yield "the level now, or the bed now"
         if item.role == "level" and item.lead == "from":
             yield "the bed that it came from, or a level"

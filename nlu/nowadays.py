@@ -52,10 +52,18 @@ def _is_of_clause(items: list[Item], k: int, toks: Toks) -> bool:
     bed = [i for i in said if i.role == "bed" or (i.role == "num" and i.label is not None and not i.lead)]
     start = next((i.end for i in reversed(items[:k]) if i.role == "sep"), 0)
     end = next((i.start for i in items[k:] if i.role == "sep"), len(toks))
-    if not (DOUBTFUL | GOING).isdisjoint(toks.said[start:end]):
+    quiet = {
+        j for i in said if i.value in {"nothing", "okay"} for j in range(i.start, i.end)
+    }  # "upright now"
+    if any(toks.said[j] in DOUBTFUL | GOING for j in range(start, end) if j not in quiet):
         return False
-    words = [i for i in said if i.unread]
+    words = [i for i in said if i.unread or i.value in {"nothing", "okay"}]
     joined = not before and word(toks, items[k].start - 1) in JOINED  # "back together now"
     whole = len(bed) + len(words) + sum(i.role == "cue" and i.value == "bed" for i in said) == len(said)
-    timed = any(is_at(i) or i.sure_time for j, i in enumerate(items) if j != k and not is_of_now(i))
+    event = any(i.role == "cue" and i.value in {"what", "kind"} for i in items)
+    timed = any(
+        is_at(i) or i.sure_time or (event and i.full_clock)
+        for j, i in enumerate(items)
+        if j != k and not is_of_now(i)
+    )  # "clamp off, 1850, upright now"
     return apart and whole and (bool(words) or joined) and len(bed) <= 1 and timed

@@ -20,6 +20,7 @@ NAMED = frozenset({":", "="})
 SIDES = frozenset({"l", "r", "lt", "rt", "left", "right"})
 SHORT = frozenset({"sl", "mod", "sm", "lg", "cont", "int", "intermit", "interm", "approx", "temp", "occ"})
 LABEL_DIGITS = 2
+SHORT_LABEL = 3
 FULL_HOUR = 4
 SIGNS = {"sw": "swing", "osc": "oscillation", "fluct": "fluctuation", "bub": "bubbling", "lk": "leak"}
 """Signs cut short, beside a plus or a minus."""
@@ -27,11 +28,38 @@ LEAKS = frozenset({"leak", "bubbling", "bubbles", "bubble", "al"})
 FIELDS = frozenset({"/", "-", ",", ";", "|", "+", "@", "at", "=", ">", "\u00b7"})
 DIALLED = frozenset({"5", "10", "15", "20", "25", "30", "40"})
 OUT = frozenset(
-    {"ct", "ot", "or", "mri", "xray", "ir", "theatre", "theater", "scan", "scanner", "radiology", "surgery"}
+    {
+        "ct",
+        "ot",
+        "or",
+        "mri",
+        "xray",
+        "xr",
+        "cxr",
+        "us",
+        "ir",
+        "theatre",
+        "theater",
+        "scan",
+        "scanner",
+        "radiology",
+        "surgery",
+    }
     | {"dialysis", "cath", "echo", "endo", "endoscopy", "angio", "icu", "hdu", "itu", "ward", "recovery"}
 )
 """Behind a bed and an arrow the patient went there."""
 ARROWS = frozenset({">", "\u2192", "\u27a1"})
+RETURNING = frozenset({"<", "\u2190"})
+"""Behind an arrow that leads out the patient came back."""
+MOVED = frozenset({"moved", "transferred", "xferred", "trf", "tx", "xfer"})
+"""Before an arrow these lead to the next bed."""
+PAUSED = {("suction", "off"): "on", ("suction", "on"): "off", ("clamp", "on"): "off", ("clamp", "off"): "on"}
+"""What was switched, and what undoes it without its name: "suction off 1840, on again 1855"."""
+SUCTION = frozenset({"suction", "sxn", "sx"})
+UNDOING = {"off": "unclamped", "on": "clamped"}
+SWITCHED = frozenset({"on", "off", "back"})
+BEFORE_SWITCH = frozenset({",", ".", ";", "-", "/", "|", ">", "then"})
+SHOWN = frozenset({"tidal", "tidaling", "tidalling", "swing", "swinging", "leak", "al", "fluct"})
 MARKED = frozenset({"+", "-"})
 COMPANY = frozenset({"drain", "drains", "tube", "tubes", "chest", "ct", "icd", "pigtail", "both"})
 """Behind a "w" these come along."""
@@ -68,8 +96,12 @@ def plain(toks: Sequence[Token]) -> Sequence[Token]:
         toks = [
             t._replace(text="with") if t.text == "w" and _is_with(toks, k) else t for k, t in enumerate(toks)
         ]
-    if not (said.isdisjoint(ARROWS) or said.isdisjoint(OUT)):
+    if not said.isdisjoint(ARROWS):
         toks = list(_without_arrows(toks))
+    if "tx" in said:
+        toks = list(_with_transfers(toks))
+    if not said.isdisjoint(SUCTION | {"clamp"}) and {"on", "off"} <= said:
+        toks = list(_switched_again(toks))
     if "ot" in said and "to" in {t.text for t in toks}:
         toks = [t._replace(text="theatre") if _is_theatre(toks, k) else t for k, t in enumerate(toks)]
     if not said.isdisjoint(SIGNS) and not said.isdisjoint(MARKED):
@@ -142,21 +174,121 @@ def _with_with(toks: Sequence[Token]) -> Iterator[Token]:
 
 
 def _without_arrows(toks: Sequence[Token]) -> Iterator[Token]:
-    """ "211 -> CT" as "211 to CT"."""
-    run: list[Token] = []
+    """ "211 -> CT" as "211 to CT", "5 moved > 6" as "moved to 6", "1915 480 -> 2000 610" with a stop; behind
+    one that leads out, "< 0635" is back."""
+    start, out = 0, False
     for k, token in enumerate(toks):
-        run = [*run, token] if token.text in ARROWS | {"-"} else []
-        after = toks[k + 1 : k + 2]
-        if token.text in ARROWS and k >= len(run) and after and after[0].text in OUT:
-            yield token._replace(text="to", start=run[0].start, glued=False)
-        elif not (run and _leads_out(toks, k)):
+        start = start if token.text in ARROWS | {"-"} else k + 1
+        after = toks[k + 1].text if k + 1 < len(toks) else ""
+        means = _arrow(toks, start, k) if token.text in ARROWS and start else ""
+        out |= means == "to" and after in OUT
+        if means:
+            yield token._replace(text=means, start=toks[start].start, glued=False)
+        elif out and token.text in RETURNING and after.isdecimal():
+            yield token._replace(text="back", glued=False)
+        elif out and token.text in {"xr", "us"} and toks[k - 1].text in ARROWS:
+            yield token._replace(text="xray")
+        elif token.text in ARROWS and _is_line_of_bed(toks, start, k):
+            yield token._replace(start=toks[start].start, glued=toks[start].glued)
+        elif not (token.text == "-" and _leads_on(toks, start, k)):
             yield token
 
 
-def _leads_out(toks: Sequence[Token], k: int) -> bool:
-    """Whether a dash goes on to an arrow that leads out."""
+def _arrow(toks: Sequence[Token], start: int, k: int) -> str:
+    """The word that an arrow stands for, with the dashes before it; none where it may tell of a change."""
+    before, after = toks[start - 1], [t.text for t in toks[k + 1 : k + 3]]
+    if after and (after[0] in OUT or (before.text in MOVED and after[0] in BED_WORDS | {"#"})):
+        return "to"
+    if after and before.text in MOVED and after[0].isdecimal():
+        return "to"
+    pairs = start > 1 and len(after) > 1 and _is_whole_clock(toks[start - 2]) and _is_whole_clock(toks[k + 1])
+    return "," if pairs and before.is_digits and toks[k + 2].is_digits else ""
+
+
+def _leads_on(toks: Sequence[Token], start: int, k: int) -> bool:
+    """Whether a dash goes on to an arrow that stands for a word."""
     end = next((j for j in range(k, len(toks)) if toks[j].text != "-"), len(toks))
-    return k < end < len(toks) - 1 and toks[end].text in ARROWS and toks[end + 1].text in OUT
+    arrow = start > 0 and end < len(toks) and toks[end].text in ARROWS
+    return arrow and (bool(_arrow(toks, start, end)) or _is_line_of_bed(toks, start, end))
+
+
+def _is_line_of_bed(toks: Sequence[Token], start: int, k: int) -> bool:
+    """ "rm 16 -> 735": a longer number behind a bed; not "16 -> 17", "sx 20 -> 10"."""
+    opens = start == 1 or (start > 1 and toks[start - 2].text in BED_WORDS | FIELDS | {"#"})
+    numbers = opens and k + 1 < len(toks) and toks[start - 1].is_digits and toks[k + 1].is_digits
+    return numbers and len(toks[start - 1].text) < len(toks[k + 1].text) > LABEL_DIGITS
+
+
+def _switched_again(toks: Sequence[Token]) -> Iterator[Token]:
+    """ "suction off 1840, on again 1855", "clamp on 1940 off 1958": the second names again what it is of."""
+    of, undoes = "", ""
+    for k, token in enumerate(toks):
+        before = toks[k - 1].text if k else ""
+        noun = "suction" if before in SUCTION else before
+        if (noun, token.text) in PAUSED:
+            of, undoes = noun, PAUSED[noun, token.text]
+        elif of and token.text == undoes and _is_switch(toks, k):
+            if of == "suction":
+                yield token._replace(text=of, end=token.start + 1)
+                token = token._replace(start=token.start + 1, glued=False)
+            else:
+                token = token._replace(text=UNDOING[token.text])
+            of = ""
+        yield token
+
+
+def _is_switch(toks: Sequence[Token], k: int) -> bool:
+    """Whether an on or off stands for itself, with "again" or a whole time behind it."""
+    before, behind = toks[k - 1], k + 1
+    while behind < len(toks) and toks[behind].text in {"at", "@"}:
+        behind += 1
+    before = toks[k - 2] if before.text in {"and", "&"} and k > 1 else before
+    closed = behind < len(toks) and (toks[behind].text == "again" or _is_whole_clock(toks[behind]))
+    return closed and (before.text in BEFORE_SWITCH or _is_whole_clock(before))
+
+
+def _is_capacity(toks: Sequence[Token], k: int) -> bool:
+    """ "cap b4?": asked of a bed with nothing else; elsewhere it may be one of a tube."""
+    others = [t for j, t in enumerate(toks) if j != k]
+    return others[-1:] != [] and others[-1].text == "?" and all(_is_of_bed(t) for t in others[:-1])
+
+
+def _is_of_bed(token: Token) -> bool:
+    return token.is_digits or token.text in BED_WORDS or len(token.text) == 1
+
+
+def _is_leading_time(toks: Sequence[Token], k: int) -> bool:
+    """ "t1415 / b11 / 640"."""
+    led = k + 1 < len(toks) and toks[k + 1].glued and _is_whole_clock(toks[k + 1])
+    return toks[k].text == "t" and led and not toks[k].glued
+
+
+def _is_switched(toks: Sequence[Token], k: int) -> bool:
+    """ "sx off": of suction; alone they are symptoms."""
+    return k + 1 < len(toks) and toks[k + 1].text in SWITCHED
+
+
+def _is_yes(toks: Sequence[Token], k: int) -> bool:
+    """ "tidal Y": at the end of its field, behind a sign."""
+    behind = toks[k + 1] if k + 1 < len(toks) else None
+    shown = k > 0 and toks[k - 1].text in SHOWN and not toks[k].glued
+    return shown and (behind is None or not behind.text.isalpha() or behind.text in SHOWN)
+
+
+def _with_transfers(toks: Sequence[Token]) -> Iterator[Token]:
+    """ "11 tx 12" as moved to."""
+    for k, token in enumerate(toks):
+        if token.text == "tx" and _is_moved(toks, k):
+            yield token._replace(text="moved", end=token.start + 1)
+            token = token._replace(text="to", start=token.start + 1, glued=False)
+        yield token
+
+
+def _is_moved(toks: Sequence[Token], k: int) -> bool:
+    """ "11 tx 12": from bed to bed, where no more is said but when."""
+    beds = 0 < k < len(toks) - 1 and toks[k - 1].is_digits and toks[k + 1].is_digits
+    labels = beds and max(len(toks[k - 1].text), len(toks[k + 1].text)) <= SHORT_LABEL
+    return labels and all(t.text in {"at", "@"} or _is_whole_clock(t) for t in toks[k + 2 :])
 
 
 def _is_theatre(toks: Sequence[Token], k: int) -> bool:
@@ -243,5 +375,10 @@ SHORTENED: dict[str, tuple[str, Callable[[Sequence[Token], int], bool]]] = {
     "cont": ("continuous", _ends_field),
     "u": ("you", _is_you),
     "r": ("are", _is_are),
+    "t": ("time", _is_leading_time),
+    "sx": ("suction", _is_switched),
+    "sxn": ("suction", _is_switched),
+    "y": ("yes", _is_yes),
+    "cap": ("capacity", _is_capacity),
 }
 """What is typed for a word, the word, and where it stands for it."""

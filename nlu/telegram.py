@@ -20,7 +20,8 @@ from .statements import Answered, Asked, Corrected, Drained, Mark, Moved, Withdr
 from .verdict import Outcome
 
 NUMERIC = frozenset({",", ".", ":"})
-SIGNS = frozenset({"/", "-", "|", ",", ":", "=", ";"})
+SIGNS = frozenset({"/", "-", "|", ",", ":", "=", ";", ">", "\u2192"})
+ARROWS = frozenset({">", "\u2192"})
 PARTING = frozenset({"/", "-", "|"})
 NAMING = SHORT_BED_WORDS | {"#"}
 OF_TIME = frozenset({"h", "hrs", "hr", "hours"})
@@ -82,6 +83,8 @@ def told_in_fields(again: Again, row: Row, start: int, end: int) -> Outcome:
     if fields is None:
         return ()
     toks, level, time = again.toks, fields.level, fields.time
+    if word(toks, level.start - 1) in ARROWS and level.text in (again.ward.index or {}).values():
+        return ()  # "16 > 17 1850"
     joining = {k for k in _between(toks, fields) if word(toks, k) in SIGNS}
     parting = [k for k in range(start, end) if k not in joining and _parts(toks, k)]
     if any(_is_in_doubt(again, k, fields) for k in parting):

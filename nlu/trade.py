@@ -49,6 +49,7 @@ NAMES: dict[tuple[str, ...], str] = {
     ("underwater", "seal", "drainage"): "box",
     ("underwater", "sealed", "drain"): "box",
     ("under", "water", "seal", "drain"): "box",
+    ("c", "/", "d", "/", "i"): "intact",
     ("underwater", "drain"): "box",
 }
 """British, Indian, Philippine and Australian words for the tube in the chest and for what it drains into.

@@ -143,7 +143,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
     ),
     "ask:history": (
         "(list|show|show me|see|give me) (the|all|all the|every|) (readings|marks|lines|entries|levels)",
-        "history", "hx", "show everything", "(show|give|tell) me everything", "all marks",
+        "history", "hx", "hist", "show everything", "(show|give|tell) me everything", "all marks",
         "(show me|list|give me|) every (entry|mark|line|reading)",
         "entries", "log", "all entries",
         "list of marks", "all the marks", "all lines", "marks today",

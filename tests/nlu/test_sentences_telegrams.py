@@ -6,6 +6,10 @@ import pytest
 
 from .saying import LETTERED, reading
 
+LINE = "mark bed=7 at=19:00 level_ml=320"
+LEFT_AT_1900 = "mark bed=3 tube=left at=19:00 level_ml=410"
+OFF_AT_1840 = "incident bed=7 at=18:40 what=suction_off"
+
 
 @pytest.mark.parametrize(
     ("text", "read"),
@@ -209,4 +213,119 @@ def test_a_line_told_in_fields_is_read_with_its_checks(text: str, read: str) -> 
     ],
 )
 def test_a_line_in_fields_has_one_time_of_the_last_hours(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "7 suction off, on 1845",
+            "incident bed=7 what=suction_off; incident bed=7 at=18:45 what=suction_on",
+        ),
+        ("7 sx off 1840 for walk, on again 1855", f"{OFF_AT_1840}; incident bed=7 at=18:55 what=suction_on"),
+        ("7 suction off 1840 and on 1845", f"{OFF_AT_1840}; incident bed=7 at=18:45 what=suction_on"),
+        ("7 suction off 1840, back on 1845", f"{OFF_AT_1840}; incident bed=7 at=18:45 what=suction_on"),
+        (
+            "22 clamp on 1840 off 1858",
+            "incident bed=22 at=18:40 what=clamped; incident bed=22 at=18:58 what=unclamped",
+        ),
+        ("7 sxn on at 1850", "incident bed=7 at=18:50 what=suction_on"),
+        ("7 suction off 1840, on 2L O2", OFF_AT_1840),
+        ("7 suction on 20, bubbling on and off", "checked bed=7 suction_cmh2o=20 air_leak=intermittent"),
+        ("7 clamped 1840, off 1858", "ask at"),
+    ],
+)
+def test_what_was_switched_off_is_switched_on_again_without_its_name(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("7, clamp off, @1850, upright now", "incident bed=7 at=18:50 what=unclamped"),
+        ("at 1850, b7, disconnected, upright now", "incident bed=7 at=18:50 what=disconnected"),
+        ("7 disconnected 1850, all ok now", "incident bed=7 at=18:50 what=disconnected"),
+        ("rm 7 tipped over fixed now at 1850", "ask kind"),
+        ("7 at 1850 now", "ask level_ml"),
+        ("7 now at 1450", "mark bed=7 at=19:05 level_ml=1450"),
+    ],
+)
+def test_how_it_is_now_is_not_when_it_happened(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 3 left 410, 1900. right out at 1830", f"{LEFT_AT_1900}; removed bed=3 tube=right at=18:30"),
+        ("bed 3 left 410 at 1900. right out at 1830", f"{LEFT_AT_1900}; removed bed=3 tube=right at=18:30"),
+        ("bed 7 right out 1830", "ask level_ml"),
+        ("bed 7 right out 340 at 1830", "ask level_ml"),
+        ("bed 7 left 340 right out 120 at 1900", "ask level_ml"),
+    ],
+)
+def test_a_side_that_is_out_at_a_time_was_removed(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("7 320 +40 1900", LINE),
+        ("7 320 at 1900, +40", LINE),
+        ("7 320 +40 1900, prev 280", LINE),
+        ("7 320 at 1900, previous 280", LINE),
+        ("7 320 (post turn) 1900", LINE),
+        ("7 (post physio) 320 at 1900", LINE),
+        ("7 320 (not sure) 1900", "ask kind"),
+        ("7 320 (stomach bag) 1900", "ask level_ml"),
+        ("7 320 (urine output) 1900", "ask level_ml"),
+        ("7 320 urine 1900", "ask level_ml"),
+        ("7 320 (old canister) 1900", "ask level_ml"),
+    ],
+)
+def test_what_stands_beside_a_line_is_no_other_line(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("5 > XR 1815 < 1835", "away bed=5 at=18:15; back bed=5 at=18:35"),
+        ("5 moved -> 6", "moved bed=5 to_bed=6"),
+        ("11 tx 12", "moved bed=11 to_bed=12"),
+        ("rm 16 -> 735 mL, 1845", "mark bed=16 at=18:45 level_ml=735"),
+        ("8 > 95 1850", "mark bed=8 at=18:50 level_ml=95"),
+        ("18 1830 480 -> 1900 610", "mark bed=18 at=18:30 level_ml=480; mark bed=18 at=19:00 level_ml=610"),
+        ("16 -> 17 1850", "moved bed=16 at=18:50 to_bed=17"),
+        ("16 > 17 1850", "ask level_ml"),
+        ("7 280 -> 320 1900", "ask level_ml"),
+        ("11 tx 3 days", "ask level_ml"),
+    ],
+)
+def test_an_arrow_leads_to_a_line_a_bed_or_the_next_line(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("t1850 / b11 / 640", "mark bed=11 at=18:50 level_ml=640"),
+        ("t1415 / b11 / 640", "ask level_ml"),
+        (
+            "1850 | 7 | 640 | tidal Y",
+            "mark bed=7 at=18:50 level_ml=640; checked bed=7 at=18:50 tidaling=True",
+        ),
+        ("7 clamped 1850 per IR", "incident bed=7 at=18:50 what=clamped"),
+        ("7 dressing c/d/i, 320, 1900", LINE),
+        ("cap b4?", "asked bed=4 topic=capacity"),
+        ("hist 24", "asked bed=24 topic=history"),
+        (
+            "14: old can 1890, new can on 1830, now 20",
+            "exchanged bed=14 at=18:30 final_ml=1890; mark bed=14 at=19:05 level_ml=20",
+        ),
+    ],
+)
+def test_what_is_cut_short_in_a_telegram_is_read(text: str, read: str) -> None:
     assert reading(text) == read
