@@ -46,7 +46,16 @@ PATIENT = HIMSELF | {"pt", "patient", "him", "her"}
 STOPS = frozenset({".", ",", ";", "!", "?", "(", ")", "and", "but", "so", "because", "then", "when", "after"})
 TEAM = STAFF - {"they", "he", "she", "ct"}
 OUT = frozenset({"took", "pulled", "taken"})
-OUTSIDERS = RELATIVES - {"present"} | {"cleaner", "visitors", "nephew", "niece", "grandmother", "parents"}
+OUTSIDERS = RELATIVES - {"present"} | {
+    "cleaner",
+    "porter",
+    "porters",
+    "visitors",
+    "nephew",
+    "niece",
+    "grandmother",
+    "parents",
+}
 WHOSE = frozenset({"the", "his", "her", "a"})
 PULLED = frozenset({"pulled", "took", "taken", "removed", "yanked", "ripped", "tugged"})
 FAR = 8

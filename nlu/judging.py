@@ -254,8 +254,8 @@ def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) 
             return ["a bare number may be a level or a time"]
         bare = time.loose_time or not (time.at or time.lead or time.within(LONG_PAST, arrived))
         behind_bed = draft.bed is not None and draft.bed.end == time.start and bare
-        told_beside = draft.checks or draft.whats
-        if behind_bed and told_beside and could_be_level(time) and not time.within(RECENT, arrived):
+        found = draft.whats or (draft.checks and not time.within(RECENT, arrived))
+        if behind_bed and found and could_be_level(time):
             return ["a number behind a bed is its line"]  # "bed 9 340, both tubes no leak"
         if draft.kind in PLAIN_TIME and could_be_level(time) and not told:
             return ["a bare number may be a level or a time"]
@@ -300,7 +300,7 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
         return [EITHER_BED]
     if time is None and _is_line_of(level, draft) and level.possible(arrived):
         return ["the line of that time, or its level"]
-    past = level.within(LONG_PAST, arrived) and not (level.at or level.within(RECENT, arrived))
+    past = level.within(LONG_PAST, arrived) and not (level.at or level.full_clock)
     if time is None and draft.whats and draft.whats[0].start == level.end and past:
         return ["the line, or when that happened"]  # "3 410 tipped"
     if time is not None and _is_at_level(level, time, arrived):

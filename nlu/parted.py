@@ -90,6 +90,8 @@ def _opens_row(before: Sequence[Item], item: Item) -> bool:
     last = before[-1 - stopped] if len(before) > stopped else None
     if last is None or last.role in HEADS:
         return last is None or stopped
+    if stopped:
+        return last.unread or last.value == "okay"  # "7 dry, 2 310"
     return last.role == "cue" and last.end == item.start and last.value in FINDINGS
 
 
@@ -106,16 +108,16 @@ def _letter_of_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def _afternoon_or_tube(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "9 m 200 p 40": two o'clock, or a line and the next tube?"""
-    for tube, time, level in zip(items, items[1:], items[2:], strict=False):
-        beside = tube.role == "tube" and tube.end == time.start and time.end == level.start
+    """ "9 m 200 p 40", "8 340 p 1830": two o'clock, or a line and more behind it?"""
+    for time, level in pairwise(items):
         letter = word(toks, time.end - 1) in {"p", "a"} and not glued(toks, time.end - 1)
-        if beside and letter and time.role == "time" and level.role == "level":
+        bare = time.role == "time" and not time.at and len(word(toks, time.start)) >= PLACES
+        if letter and bare and level.role == "level" and time.end == level.start:
             yield "a line and another tube, or a time"
 
 
 EITHER_WAY = (
-    Rule(_afternoon_or_tube, frozenset({"tube"}), frozenset({"p", "a"})),
+    Rule(_afternoon_or_tube, frozenset({"time"}), frozenset({"p", "a"})),
     Rule(_bed_or_hour, frozenset({"bed"}), frozenset({":"})),
     Rule(_thousand_or_bed, AMOUNTS),
 )

@@ -42,6 +42,8 @@ def test_a_fresh_time_beside_beds_with_colons_is_a_time(text: str, read: str) ->
         "2 450 bed 20 1900",
         "2 450; 20 1900",
         "4, 2 191",
+        "4 ok, 2 191",
+        "7 dry, 2 310",
         "4; 2 191",
         "12, 2 150 ml",
     ],
@@ -119,7 +121,15 @@ def test_an_amount_that_may_be_the_time_is_asked(text: str) -> None:
 
 @pytest.mark.parametrize(
     "text",
-    ["6 330 each", "6 330 each side", "9 410 2l", "9 2l 410", "9 m 200 p 40", "9 R 2 p 40", "9 410 r/v 1840"],
+    [
+        "6 330 each",
+        "6 330 each side",
+        "9 410 2l",
+        "9 2l 410",
+        "9 m 200 p 40",
+        "8 340 p 1830",
+        "9 410 r/v 1840",
+    ],
 )
 def test_a_number_that_is_of_two_or_a_time_is_asked(text: str) -> None:
     assert reading(text) == "ask level_ml"
@@ -133,6 +143,8 @@ def test_a_bed_and_its_drain_is_no_line(text: str) -> None:
 @pytest.mark.parametrize(
     ("text", "read"),
     [
+        ("8 6 p 340", "mark bed=8 at=18:00 level_ml=340"),
+        ("8 at 6 p 340", "mark bed=8 at=18:00 level_ml=340"),
         ("9 1.2l 1840", "mark bed=9 at=18:40 level_ml=1200"),
         ("9 1.2l 630", "mark bed=9 at=18:30 level_ml=1200"),
         ("6 and 14 330 each", "mark bed=6 level_ml=330; mark bed=14 level_ml=330"),
