@@ -191,6 +191,8 @@ class Brief:
 
     def _denies(self) -> bool:
         """ "no mark for bed 12", "12 no drain": the "no" is of the word behind it, and no answer."""
+        if any(self.toks.said[k : k + 3] == ("o", "/", "n") for k in range(len(self.toks))):
+            return True  # "4 60 o/n"
         pairs = pairwise(self.items)
         no, after = next((p for p in pairs if p[0].role == "cue" and p[0].value == "no"), (None, None))
         if no is None or after is None:

@@ -135,6 +135,14 @@ def test_a_number_that_is_of_two_or_a_time_is_asked(text: str) -> None:
     assert reading(text) == "ask level_ml"
 
 
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [("4 60 o/n", "ask level_ml"), ("y/n", "ask answer"), ("4 n", "answered bed=4 answer=no")],
+)
+def test_the_n_of_overnight_is_no_no(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
 @pytest.mark.parametrize("text", ["9 drain", "9 tube", "9 lost drain"])
 def test_a_bed_and_its_drain_is_no_line(text: str) -> None:
     assert reading(text) == "ask kind"
