@@ -211,6 +211,8 @@ class Correction(Sorted):
         free, right = self.nums.free, self.times.now if timed else []
         right = right or ([self.meant] if self.meant is not None else [])
         names = len(free) == 1 and bool(right) and free[0].start < right[0].start
+        beside = len(free) == 1 and self._is_of_line(free[0])  # "bed 9 not bed 8 for the 505"
+        names |= beside and bool(self.beds.was) and len(self.beds.all) == 2
         given = belongs(self.items) and bool(self.beds.now or self.tubes.now)  # "the 540 belongs to bed 11"
         return names or given or self.moves or any(map(self._only_names, (self.beds, self.tubes)))
 

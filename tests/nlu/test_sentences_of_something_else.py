@@ -169,6 +169,9 @@ def test_a_number_of_something_else_is_no_line(text: str, said: str) -> None:
     [
         ("line at 1800 was not 150 on bed 5", "ask level_ml"),
         ("line at 1010 not 1100 on bed 5", "corrected bed=5 was_ml=1100 level_ml=1010"),
+        ("oops b9 not b8 for 505", "corrected bed=8 was_ml=505 to_bed=9"),
+        ("sorry bed 9 not bed 8 for the 505", "corrected bed=8 was_ml=505 to_bed=9"),
+        ("bed 9 505 not 550", "corrected bed=9 was_ml=550 level_ml=505"),
         ("I wrote bed 3 but meant bed 4 for the 1800", "ask at"),
         ("I put bed 3 but meant bed 4 for the 1800 line", "corrected bed=3 at=18:00 to_bed=4"),
         ("ignore the 500 for 14", "ask at"),
