@@ -23,6 +23,8 @@ LOOKED_AT = frozenset(
     | {"bubbling", "bubble", "bubbles", "tidal", "gauge", "vacuum"}
 )
 """Words for what is looked at, before "back"."""
+SPOT = frozenset({"dot", "money", "nose", "mark", "line", "number"})
+"""Right on these is exactly there."""
 RETURNING = frozenset({"came", "come", "gone", "went", "has", "all"})
 OF_BED = frozenset({"on", "in", "for", "of", "bed", "room", "rm"})
 COUNTED = frozenset({"one", "two", "only", "single", "both", "1", "2", "three"})
@@ -232,7 +234,7 @@ def _is_exactly(cue: Cue, toks: Toks) -> bool:
     right = cue.label in {"side", "yes"} and word(toks, cue.end - 1) == "right"
     if right and toks.said[cue.end : cue.end + 2] in STANDING:
         return True  # "I was standing right in front of it"
-    if right and word(toks, cue.end) == "on" and word(toks, cue.end + 2) in {"dot", "money", "nose"}:
+    if right and word(toks, cue.end) == "on" and word(toks, cue.end + 2) in SPOT:
         return True
     if not right or word(toks, cue.end) not in EXACTLY or word(toks, cue.end - 2) not in BEING:
         return False

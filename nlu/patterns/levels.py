@@ -130,7 +130,8 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "inches", "inch", "units", "percent", "%", "kpa", "hpa", "mbar", "fr", "french", "gauge", "ga",
         "mg", "mcg", "meq", "fl oz", "fl", "fluid ounces", "tsp",
         "tbsp", "deciliter", "psi", "finger", "fingers", "fingerbreadths", "thumb", "thumbs", "notch",
-        "notches", "squares", "ticks", "divisions", "(lines|marks) (above|below|up|over|under)",
+        "notches", "squares", "ticks", "divisions", "metres", "meters", "metre", "feet", "ft",
+        "yards", "steps", "laps", "(lines|marks) (above|below|up|over|under)",
     ),
     "about": (
         "more or less",

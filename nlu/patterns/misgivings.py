@@ -44,7 +44,7 @@ i(?:'m| am)? (?:think|thought|believe|reckon|suppose|assume|assumed|assuming|sus
 (?:i|we|i'd|we'd) (?:would )?(?:say|imagine)
 think(?:ing)?(?: so)?|reckon|assuming|pretty sure|fairly sure
 <not><quite> (?:sure|certain|confident|convinced|positive|know|knows|clear|remember|trust)
-no (?:idea|clue)|who knows|dunno|not (?:100|a hundred|one hundred)(?: ?%| percent| per cent)?
+no (?:idea|clue)|who knows|dunno|idk|not (?:100|a hundred|one hundred)(?: ?%| percent| per cent)?
 <cannot> be<quite> (?:sure|certain|positive)
 <cannot> (?:remember|recall|swear|confirm|vouch|say for sure|verify|guarantee)
 if (?:i|we) (?:remember|recall|read|heard|got|saw|counted|have)|if memory serves|from memory

@@ -127,7 +127,8 @@ OTHER: dict[str, tuple[str, ...]] = {
         "ok to", "okay to", "goal", "target", "will be", "should reach", "expect", "expecting", "expected",
         "if it", "if the",
         "if he", "if she", "when it reaches", "when it hits", "when it gets to", "call if", "notify if",
-        "plan to", "plan is", "planning", "going to", "aim", "aiming", "hoping", "hope", "want it under",
+        "plan to", "plan is", "planning", "going to", "aim", "aiming", "hoping", "hope", "wish",
+        "want it under",
         "wants it under", "let me know if", "let me know when", "tell me when", "unless", "until it",
         "once it", "once the", "limit", "threshold", "parameters", "will change", "will mark",
         "will remove", "will pull", "gonna", "would be", "might be", "might", "could be", "may be",
@@ -181,6 +182,7 @@ OTHER: dict[str, tuple[str, ...]] = {
     "or": ("or", "either", "versus", "vs"),
     "negative": ("minus", "negative"),
     "filler": (
+        "sat (out|up|down|over)",
         "(reason|indication) for (the|his|her|) (drain|tube|chest tube|chest drain) (is|was|)",
         "(that|as far as|so far as|what) (i|we) (can|could) (see|tell)",
         "(after|with|) (all|) (the|that|) moving (around|about)", "on call", "on-call", "little one",

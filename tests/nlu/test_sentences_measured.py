@@ -76,3 +76,17 @@ def test_no_number_of_what_is_measured_is_ours(text: str, read: str) -> None:
 )
 def test_what_only_looks_measured_is_read_as_before(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("11 sat up 540 at 1845", "mark bed=11 at=18:45 level_ml=540"),
+        (
+            "11 455 (sat out) @1845, 12 90 @1850",
+            "mark bed=11 at=18:45 level_ml=455; mark bed=12 at=18:50 level_ml=90",
+        ),
+    ],
+)
+def test_who_sat_out_has_no_saturation_that_takes_the_time_of_the_line(text: str, read: str) -> None:
+    assert reading(text) == read

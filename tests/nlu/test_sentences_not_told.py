@@ -305,3 +305,21 @@ def test_who_asks_what_is_to_be_done_if_a_line_is_so_tells_no_line(text: str, ch
 def test_that_one_after_is_no_minute_past_the_hour() -> None:
     text = "Bed 13 mark 640, bed 20 mark 55, bed 14 mark... I'll do that one after."
     assert "at=" not in reading(text, BEDS, "voice")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Physio walked 5 100 metres with the drain",
+        "5 did 20 laps",
+        "bed 5 at 300 feet with physio",
+        "wish bed 5 was at 0 so I could go home",
+        "bed 8 640 idk",
+    ],
+)
+def test_how_far_somebody_walked_and_what_is_wished_for_are_no_lines(text: str) -> None:
+    assert reading(text).startswith("ask")
+
+
+def test_a_meniscus_right_on_the_mark_is_of_no_right_tube() -> None:
+    assert reading("bed 8 reads 970, meniscus right on the mark") == "mark bed=8 level_ml=970"
