@@ -230,9 +230,10 @@ def _may_be_by_hand(items: tuple[Item, ...], text: str) -> bool:
 
 def _may_be_ordered(text: str) -> bool:
     """ "cancel the ct scan for bed 12", "cancel transport for 9": what was booked, and no line."""
-    said = set(text.replace(",", " ").replace(".", " ").split())
+    words = text.replace(",", " ").replace(".", " ").split()
+    said = set(words)
     films = "ct" in said and "cancel" in said and said.isdisjoint(OF_A_LINE)
-    films |= "bed for" in text  # "cancel the bed for 12"
+    films |= ("bed", "for") in pairwise(words)  # "cancel the bed for 12"
     return (films or not said.isdisjoint(ORDERED)) and said.isdisjoint(OF_AN_ENTRY | LINES)
 
 

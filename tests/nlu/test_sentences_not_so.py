@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from .saying import reading
+from .saying import MORNING, reading
 
 DISLODGED = "incident bed=12 what=dislodged"
 
@@ -137,3 +137,11 @@ def test_no_seal_is_as_deep_as_a_suction(text: str, read: str) -> None:
 )
 def test_a_number_behind_its_bed_is_not_the_old_time_of_what_happened(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(("label", "number"), [("forty", 40), ("forty one", 41), ("twenty", 20)])
+def test_a_line_that_is_taken_back_at_a_bed_in_words_is_no_booked_bed(label: str, number: int) -> None:
+    """ "bed for 12" is booked for somebody; "bed forty" begins with the same letters."""
+    beds = tuple(map(str, range(1, 50)))
+    said = reading(f"cancel the 0600 on bed {label}", beds, arrived=MORNING)
+    assert said == f"withdrawn bed={number} at=06:00"
