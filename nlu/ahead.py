@@ -31,8 +31,8 @@ NAMED = frozenset(
     }
     | {"move", "trial", "clamping", "unclamping", "changeout", "pull"}
 )
-SWAPS = frozenset({"change", "exchange", "swap", "replacement", "changeout"})
 """An event by its name: behind "for" it is waited for."""
+SWAPS = frozenset({"change", "exchange", "swap", "replacement", "changeout"})
 DONE = frozenset(
     {"gone", "went", "came", "sent", "took", "taken", "left", "dc'd", "dcd", "d/c'd", "dced", "done", "was"}
     | {"were", "been", "has", "had", "just", "already", "ok'd", "back", "got", "did", "over", "finished"}

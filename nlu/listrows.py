@@ -13,7 +13,7 @@ from .eachbed import LEANING, SIDES
 from .labels import bed_label
 from .numbers import Toks, glued, is_digits, is_inside_number, word
 from .patterns.leads import BED_WORDS
-from .patterns.levels import VOLUMES
+from .patterns.levels import MILLILITRES, VOLUMES
 from .wall import Labelled, written
 
 APART = frozenset({",", ";", "/", "|", "and", "&", "+", ".", "then", "\\", "plus", "*", "\u2022"})
@@ -26,6 +26,8 @@ WITHIN = frozenset({":", "-", "=", ">", "."})
 """Between a bed and its line."""
 AT = frozenset({"at", "@"})
 MINUTE_DIGITS = 2
+TWO_ROWS = 4
+"""Numbers of two beds and their lines."""
 NEAR = 5
 """Words and signs at most between a bed and its line."""
 UNITS = VOLUMES | frozenset(
@@ -33,7 +35,6 @@ UNITS = VOLUMES | frozenset(
     | {"%", "kg", "cm", "mmhg", "mg", "mcg", "am", "pm", "x", "out", "of", "more", "to", "days", "day"}
 )
 """Behind a number these say that it is no bed."""
-VOLUME = frozenset({"ml", "mls", "cc"})
 OTHERS = LEANING - {"all", "each", "both", "again", "check", "these", "that", "those"}
 TUBES = SIDES | {"med", "meds", "m", "ant", "post", "anterior", "posterior", "base", "apex", "upper", "lower"}
 HEDGES = frozenset({"think", "sure", "or", "maybe"})
@@ -64,7 +65,7 @@ def is_doubtful(toks: Toks, rows: Sequence[Row]) -> bool:
     beds = [row for row in rows if row.beside]
     if any(_is_empty(toks, row) for row in rows):
         return True
-    alone = sum(text.isdecimal() for text in toks.said) == len(("bed", "line", "bed", "line"))
+    alone = sum(text.isdecimal() for text in toks.said) == TWO_ROWS
     if alone and any(_is_clock(toks, row) for row in rows):
         return True  # "12:340 3:44"
     ranges = any(row.sign == "-" for row in beds) and any(row.sign != "-" for row in rows)
@@ -177,7 +178,7 @@ def _of_no_bed(toks: Toks, k: int, last: Row) -> Row | None:
     """ "4: 205; 5: 340; 41: 100": told as the row before, of a bed that the unit has not."""
     line, sign = _signed(toks, k + 1)
     alike = bool(sign) and sign == last.sign and is_digits(toks, k) and is_digits(toks, line)
-    ends = word(toks, line + 1 + (word(toks, line + 1) in VOLUME)) in APART | {""}
+    ends = word(toks, line + 1 + (word(toks, line + 1) in MILLILITRES)) in APART | {""}
     inside = is_inside_number(toks, k + 1) or k <= last.line
     return Row(k, k + 1, line, line, "", sign, beside=False) if alike and ends and not inside else None
 

@@ -21,6 +21,7 @@ SIGNS = frozenset({"/", "-", "."})
 HEADS = frozenset({"bed", "tube"})
 STOPS = frozenset({",", ";", ".", "and", "&", "+", "then", "/"})
 NOON, HOURS, MINUTES = 12, 24, 60
+PAIR, MINUTE_DIGITS = 2, 2
 PLACES = 3
 """Digits behind a thousand."""
 
@@ -55,11 +56,11 @@ def _is_pair(item: Item, toks: Toks) -> bool:
 def _bed_or_hour(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "12:340 3:44": of two, the second may be when the first was read."""
     lines = [(i, nxt) for i, nxt in pairwise(items) if i.role == "bed" and _is_colon(toks, i.end)]
-    if len(lines) != len(("first", "second")):
+    if len(lines) != PAIR:
         return
     bed, line = lines[1]
     hour, minute = word(toks, bed.end - 1), word(toks, line.start)
-    if len(minute) == len("44") and int(minute) < MINUTES and hour.isdecimal() and int(hour) < HOURS:
+    if len(minute) == MINUTE_DIGITS and int(minute) < MINUTES and hour.isdecimal() and int(hour) < HOURS:
         yield "a bed and its line, or a time"
 
 

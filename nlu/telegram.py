@@ -16,6 +16,7 @@ from .listrows import TUBES, Row, rows_of
 from .listtimes import IS_AT
 from .numbers import Toks, glued, is_digits, is_inside_number, word
 from .patterns.leads import SHORT_BED_WORDS
+from .patterns.levels import MILLILITRES
 from .statements import Answered, Asked, Corrected, Drained, Mark, Moved, Withdrawn
 from .verdict import Outcome
 
@@ -26,8 +27,7 @@ PARTING = frozenset({"/", "-", "|"})
 NAMING = SHORT_BED_WORDS | {"#"}
 OF_TIME = frozenset({"h", "hrs", "hr", "hours"})
 LINES = frozenset({"level", "line", "mark"})
-ML = frozenset({"ml", "mls", "cc"})
-OF_LINE = LINES | ML | {"@", "at", "."}
+OF_LINE = LINES | MILLILITRES | {"@", "at", "."}
 OTHER_UNITS = frozenset({"cm", "cmh", "cms", "mm", "mmhg", "kg", "%", "l", "h", "hrs", "hr", "am", "pm"})
 VALUED = frozenset({"seal", "suction", "wall", "leakgrade"})
 BARE = frozenset({("leak", "present"), ("tidal", "yes")})
@@ -120,7 +120,7 @@ def _fields(again: Again, row: Row, start: int, end: int) -> Fields | None:
     head = {word(toks, k) for k in range(start, row.start) if k not in known}
     if not head <= SIGNS | OF_TIME | NAMING | TUBES:
         return None
-    bare = not (level.sign or word(toks, level.end) in ML)
+    bare = not (level.sign or word(toks, level.end) in MILLILITRES)
     if bare and _is_recent(again, level.text, either=time.start == level.end):
         return None  # "17 left 520 1800": 5:20, or 18:00?
     if bare and not time.sign and row.label_end <= time.start < level.start:
@@ -135,7 +135,9 @@ def _level(again: Again, row: Row, figures: Sequence[Figure]) -> Figure | None:
         place += 1
     values = {cue.end + (word(toks, cue.end) in SIGNS) for cue in again.cues if cue.label in VALUED}
     found = [f for f in figures if _may_be_line(toks, f) and f.start not in values]
-    told = [f for f in found if f.sign or word(toks, f.end) in ML or word(toks, f.start - 1) in LINES]
+    told = [
+        f for f in found if f.sign or word(toks, f.end) in MILLILITRES or word(toks, f.start - 1) in LINES
+    ]
     first = [f for f in found if f.start == place]
     others = [f for f in found if not _is_time(again, f)]
     return next((each[0] for each in (told, first, others) if len(each) == 1), None)
@@ -189,7 +191,7 @@ def _is_in_doubt(again: Again, k: int, fields: Fields) -> bool:
     own = {
         k
         for start, end in (fields.level[:2], fields.time[:2], fields.row[:2])
-        for k in range(start, end + (word(toks, end) in ML))
+        for k in range(start, end + (word(toks, end) in MILLILITRES))
     }
     bare = any(c.end == k and (c.label, c.value) in BARE for c in again.cues) and word(toks, k - 1) != "+"
     behind = next((j for j in range(k, fields.end) if word(toks, j) != "-"), fields.end)
