@@ -10,8 +10,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from .items import Item
-from .neighbours import number_follows
-from .numbers import Toks, is_inside_number, word
+from .neighbours import is_stop_among, number_follows
+from .numbers import Toks, word
 from .patterns.leads import BED_WORDS
 from .patterns.ownclauses import AHEAD, DENIALS, DOUBTFUL, NAMED_BY
 from .roles import OF_PATIENT
@@ -60,7 +60,7 @@ def without_adjunct(scope: list[Item], events: Sequence[Item], toks: Toks) -> li
 
 def plain_end(toks: Toks, start: int) -> int:
     """Where the words that begin there end; 0 where one of them makes them doubtful."""
-    end = next((k for k in range(start, len(toks)) if _is_stop(toks, k)), len(toks))
+    end = next((k for k in range(start, len(toks)) if is_stop_among(STOPS, toks, k)), len(toks))
     asked_for = word(toks, start) in {"at", "on"} and word(toks, end - 1) == "request"
     doubts = (DOUBTFUL | DENIALS | PLANNED | SEEMING) - ({"request"} if asked_for else set())
     said = (k for k in range(start + (word(toks, start) in AGENT), end) if not _is_named(toks, k))
@@ -78,10 +78,6 @@ def _begins(toks: Toks, k: int, event: Item) -> bool:
     if said not in ADJUNCTS or number_follows(toks, nxt) or number_follows(toks, bed):
         return False
     return said != "for" or event.name in PURPOSEFUL
-
-
-def _is_stop(toks: Toks, k: int) -> bool:
-    return word(toks, k) in STOPS and not is_inside_number(toks, k)
 
 
 def _is_past(scope: list[Item], event: Item, toks: Toks) -> bool:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from .misgivings import HARD
+from .neighbours import HARD
 from .numbers import Toks, is_digits, word
 from .oldones import Message
 from .patterns.asides import RELATIVES, STAFF

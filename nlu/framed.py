@@ -18,7 +18,8 @@ from .behind import DOUBTING, FEWEST, LINKING
 from .brief import HOURLY as EVERY_HOUR
 from .chatter import asides, is_timed
 from .items import FULL_HOUR
-from .numbers import Toks, glued, is_digits, is_inside_number, word
+from .neighbours import is_stop_among
+from .numbers import Toks, glued, is_digits, word
 from .ofall import is_of_all
 from .ownclauses import own_clauses
 from .patterns.chatter import STARTS
@@ -218,16 +219,12 @@ def _clauses(toks: Toks) -> Iterator[tuple[int, int]]:
     """The clauses between stops, also cut before a bed, before the time of a head and before what is next."""
     start = 0
     for k in range(len(toks) + 1):
-        stop = k == len(toks) or _is_stop(toks, k)
+        stop = k == len(toks) or is_stop_among(STOPS, toks, k)
         cut = not stop and _begins(toks, k)
         if (stop or cut) and k > start:
             yield start, k
         if stop or cut:
             start = k + stop
-
-
-def _is_stop(toks: Toks, k: int) -> bool:
-    return word(toks, k) in STOPS and not is_inside_number(toks, k)
 
 
 def _begins(toks: Toks, k: int) -> bool:

@@ -10,11 +10,11 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import takewhile
 
-from .numbers import Toks, is_digits, is_inside_number, word
+from .neighbours import HARD, is_stop_among
+from .numbers import Toks, word
 from .patterns import hearsay as said_so
 from .patterns.numerals import NUMERALS
 
-HARD = frozenset({".", ";", "!", "?"})
 NEAR = 4
 """Words among which whoever vouches is named."""
 STOPS = HARD | {",", ":", "-", '"'}
@@ -151,16 +151,12 @@ def _is_number(said: str) -> bool:
 
 
 def _start(toks: Toks, k: int, stops: frozenset[str] = STOPS | said_so.JOINTS) -> int:
-    while k and not _stops(toks, k - 1, stops):
+    while k and not is_stop_among(stops, toks, k - 1):
         k -= 1
     return k
 
 
 def _end(toks: Toks, k: int, stops: frozenset[str] = STOPS | said_so.JOINTS) -> int:
-    while k < len(toks) and not _stops(toks, k, stops):
+    while k < len(toks) and not is_stop_among(stops, toks, k):
         k += 1
     return k
-
-
-def _stops(toks: Toks, k: int, stops: frozenset[str]) -> bool:
-    return word(toks, k) in stops and not (is_digits(toks, k - 1) and is_inside_number(toks, k))

@@ -10,7 +10,8 @@ from collections.abc import Iterator
 
 from .again import Again, Told
 from .clock import clocks
-from .numbers import Toks, is_inside_number, numbers, starts_number, word
+from .neighbours import is_stop_among
+from .numbers import Toks, numbers, starts_number, word
 from .patterns.leads import BED_WORDS
 from .statements import Checked, Mark
 
@@ -71,7 +72,7 @@ def _bed(toks: Toks) -> tuple[int, int] | None:
 
 def _ends(toks: Toks, begun: int) -> Iterator[int]:
     """The first stops behind the bed: the head ends at one of them."""
-    stops = [k for k in range(begun, len(toks)) if word(toks, k) in STOPS and not is_inside_number(toks, k)]
+    stops = [k for k in range(begun, len(toks)) if is_stop_among(STOPS, toks, k)]
     yield from stops[:MOST_STOPS]
 
 

@@ -15,7 +15,8 @@ from itertools import takewhile
 from typing import Any, NamedTuple, TypeGuard
 
 from .hearsay import second_hand
-from .numbers import Toks, is_digits, is_inside_number, word
+from .neighbours import HARD, is_stop_among
+from .numbers import Toks, is_digits, word
 from .patterns import misgivings as said_so
 from .patterns.asides import LOADED, THINGS
 from .patterns.numerals import NUMERALS
@@ -57,7 +58,6 @@ KINDS = tuple(
         ("taking back", said_so.TAKING_BACK),
     )
 )
-HARD = frozenset({".", ";", "!", "?"})
 STOPS = HARD | {",", "(", ")", "-"}
 EVENTS = frozenset({"kind", "what"})
 AMOUNT_SLOTS = ("level_ml", "final_ml", "volume_ml")
@@ -141,7 +141,7 @@ def _joins(toks: Toks, k: int) -> bool:
 
 def _is_stop(toks: Toks, k: int) -> bool:
     hyphen = word(toks, k) == "-" and toks[k].glued and k + 1 < len(toks) and toks[k + 1].glued
-    return word(toks, k) in STOPS and not is_inside_number(toks, k) and not hyphen
+    return is_stop_among(STOPS, toks, k) and not hyphen
 
 
 def _reaches(doubt: Doubt, toks: Toks, told: frozenset[int]) -> bool:

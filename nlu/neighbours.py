@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Set
 
 from .items import Item
 from .lengths import length
-from .numbers import Toks, glued, is_digits, is_own_scale, starts_number, word
+from .numbers import Toks, glued, is_digits, is_inside_number, is_own_scale, starts_number, word
 from .patterns.asides import RELATIVES
 from .patterns.leads import BED_WORDS, DANGLING, GLUED_BEFORE, HESITATION, LINKS
 from .pipeline import Cue
 
+HARD = frozenset({".", ";", "!", "?"})
+"""Stops that end a sentence."""
 BEFORE_NUMBERS = frozenset(
     {"-", "at", "to", "minus", "is", "of", ":", "=", "about", "around", "roughly", "approx", "approximately"}
     | {"~", "maybe", "almost", "nearly", "only", "just", "another", "a", "further", "total", "up", "like"}
@@ -110,6 +112,11 @@ def is_negative(toks: Toks, i: int) -> bool:
     chained = is_digits(toks, i - 2) or word(toks, i - 2) in SIDES  # "L-340"
     chained |= len(word(toks, i - 2)) == 1 and glued(toks, i - 2) and is_digits(toks, i - 3)  # "7B-260"
     return before == "-" and glued(toks, i) and not (glued(toks, i - 1) and chained)
+
+
+def is_stop_among(stops: Set[str], toks: Toks, k: int) -> bool:
+    """Whether one of these stops stands there, and is no sign within a number: "19:00", "1,210"."""
+    return word(toks, k) in stops and not is_inside_number(toks, k)
 
 
 def link_before(toks: Toks, i: int) -> str:

@@ -11,6 +11,7 @@ from collections.abc import Container, Iterator, Mapping
 from typing import NamedTuple
 
 from .again import Again, Span
+from .neighbours import is_stop_among
 from .numbers import Toks, glued, is_digits, is_inside_number, starts_number, word
 from .patterns.leads import BED_WORDS, LINES
 from .patterns.levels import MILLILITRES
@@ -160,7 +161,7 @@ def _dictated(toks: Toks, claimed: Container[int]) -> Iterator[Span]:
     lines = {_line_begins(toks, k) for k in range(len(toks)) if names_bed(toks, k)}
     start = 0
     for k in range(len(toks) + 1):
-        stop = k == len(toks) or (word(toks, k) in STOPS and not is_inside_number(toks, k))
+        stop = k == len(toks) or is_stop_among(STOPS, toks, k)
         if (stop or k in lines or _opens_behind(toks, k, claimed)) and k > start:
             yield start, k
             start = k

@@ -8,7 +8,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import NamedTuple
 
-from .numbers import Toks, is_digits, is_inside_number, starts_number, word
+from .neighbours import is_stop_among
+from .numbers import Toks, is_digits, starts_number, word
 from .patterns.idle import LITTLE, OBJECTS, OPENING
 from .patterns.leads import BED_WORDS, LINES
 from .patterns.ownclauses import HIMSELF, SPEAKER
@@ -40,7 +41,7 @@ def stretch_of(cue: Cue, toks: Toks, labelled: Mapping[int, tuple[int, str]]) ->
 
 
 def is_stop(toks: Toks, k: int) -> bool:
-    return word(toks, k) in STOPS | JOINTS and not is_inside_number(toks, k)
+    return is_stop_among(STOPS | JOINTS, toks, k)
 
 
 def _is_figure(toks: Toks, k: int, inside: set[int]) -> bool:

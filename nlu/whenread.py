@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
+from .neighbours import HARD
 from .numbers import Toks, glued, is_digits, word
 from .patterns.leads import BED_WORDS, LINES
 from .patterns.levels import VOLUMES
@@ -42,7 +43,6 @@ CAME = frozenset({"arrived", "got", "landed", "in", "here"})
 FETCHED = frozenset({"collected", "fetched", "picked", "taken", "took"})
 WHOM = frozenset({"him", "her", "them"})
 WHERE = frozenset({"here", "in", "back", "up", "on", "to", "the", "ward", "unit", "bed", "floor", "there"})
-STOPS = frozenset({".", ";", "!", "?"})
 NEEDED = READ | CAME | FETCHED | ITS | THAT | {"it"}
 """Without one of these nothing is told of when it was."""
 
@@ -115,7 +115,7 @@ def _arrived(cues: tuple[Cue, ...], toks: Toks, k: int) -> int:
     if back is None or word(toks, at) not in AT or not is_whole_clock(toks, at + 1):
         return 0
     said = toks.said[back.end : k]
-    return 0 if any(map(str.isdecimal, said)) or not STOPS.isdisjoint(said) else at
+    return 0 if any(map(str.isdecimal, said)) or not HARD.isdisjoint(said) else at
 
 
 def _at(toks: Toks, k: int) -> int:
