@@ -10,8 +10,8 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from itertools import pairwise
 
-from .clockface import Clock
 from .drafts import Draft
+from .faults import faults_of, same_as_another, same_line_twice
 from .inrows import before_timed, doubts_of_rows, either_is_bed, faults_of_rows, is_led_row, may_be_next_bed
 from .items import FULL_HOUR, NEAR, RECENT, Item, could_be_level, is_bare, is_now
 from .moments import LIST_REACH, REACH, since, soon
@@ -46,7 +46,7 @@ def standing(drafts: list[Draft], arrived: datetime) -> Standing:
     rises = listed and _rising(drafts, arrived)
     row = is_led_row(drafts, arrived)
     for draft in drafts:
-        faults += _faults(draft)
+        faults += faults_of(draft)
         if draft.bed is not None and len(drafts) > 1 and not (draft.has_content or draft.time):
             faults.append("a bed of which nothing was said")
         if not (rises or row):
@@ -62,8 +62,8 @@ def standing(drafts: list[Draft], arrived: datetime) -> Standing:
         doubts.append("a list whose bare numbers do not rise")
         _time_of_checks_asked(drafts)
     faults += faults_of_rows(drafts)
-    faults += _same_line_twice(drafts)
-    _same_as_another(drafts)
+    faults += same_line_twice(drafts)
+    same_as_another(drafts)
     return Standing(tuple(faults), tuple(doubts))
 
 
@@ -113,79 +113,6 @@ def _rising(drafts: list[Draft], arrived: datetime) -> bool:
             return False
         last_at, last_level = at, draft.level.amount
     return True
-
-
-def _is_line_of_time(draft: Draft) -> bool:
-    """ "the 0600 mark on 12": the line of that time, whose level is asked."""
-    sure = draft.time is not None and draft.time.sure_time
-    return sure and draft.bed is not None and draft.wants is not None
-
-
-def _faults(draft: Draft) -> list[str]:
-    found = [f"{slot} has two values" for slot in draft.clashes]
-    found += ["a number has no place" for _ in draft.bad]
-    found += ["a number that may not be ours, or mends another slot"] * draft.faults
-    if draft.level is not None and draft.kind in OF_PATIENT and is_bare(draft.level):
-        found.append("an event that has no level")
-    if draft.bed is None and not draft.clashes.get("bed") and draft.has_content:
-        found.append("no bed was said")
-    if draft.bed is not None and not draft.bed.known:
-        found.append("the unit has no such bed")
-    if draft.time is not None and not (draft.has_timed_content or _is_line_of_time(draft)):
-        found.append("a time with nothing said of it")
-    if draft.kind == "moved" and draft.to_bed is None:
-        found.append("no bed to move to")
-    if draft.since is not None and draft.time is not None and draft.checks:
-        found.append("a time, and a time since which")
-    if draft.since is not None and draft.kind and draft.time is None:
-        found.append("an event has a time, and not a time since which")
-    if draft.since is not None and draft.level is not None:
-        found.append("a line has a time, and not a time since which")
-    if draft.kind == "help" and (draft.level or draft.final) is not None:
-        found.append("a call for help has no level")
-    if draft.final is not None and not draft.kind:
-        found.append("a final level of a canister that was not changed")
-    if draft.level is not None and not draft.kind and draft.is_of_two:
-        found.append("one line of two tubes")
-    if draft.more_beds and draft.level is not None and not draft.level.lead:
-        found.append("two beds with one level")
-    if draft.more_beds and draft.again is not None:
-        found.append("of a row of beds, one is named again")  # "15 and 20. 15 mark 20"
-    if draft.kind == "placed" and draft.level is not None and draft.level.lead == "old":
-        found.append("a tube that is new has no old level")
-    if draft.opening is not None and not draft.kind:
-        found.append("what a canister held at first, and none was changed or placed")
-    if draft.wants is not None and not draft.has_content:
-        found.append("no level was said")
-    if draft.time is not None and len(draft.time.clocks) == 0:
-        found.append("no such time")
-    return found
-
-
-def _same_line_twice(drafts: list[Draft]) -> list[str]:
-    """Two levels of one drain at one time: one of them is not a level, or they are two drains."""
-    seen: dict[tuple[str | None, str | None, tuple[Clock, ...]], Draft] = {}
-    found: list[str] = []
-    for draft in list(drafts):
-        if draft.level is None or draft.kind:
-            continue
-        key = (draft.bed.label if draft.bed else None, draft.tube, draft.time.clocks if draft.time else ())
-        first = seen.setdefault(key, draft)
-        again = draft.time is not first.time  # "mark 650 at 2200, mark 650, 2200"
-        same = again and first.level is not None and first.level.amount == draft.level.amount
-        if first is not draft and not same:
-            found.append("two levels of one drain at one time")
-            first.clash("level", first.level, draft.level)
-            drafts.remove(draft)
-    return found
-
-
-def _same_as_another(drafts: list[Draft]) -> None:
-    """ "3 at 470, 4 the same": no change, or the level of the bed before? It is asked."""
-    for before, draft in pairwise(drafts):
-        other = before.bed is not None and draft.bed is not None and before.bed.label != draft.bed.label
-        if other and before.level is not None and draft.same is not None and draft.same.name == "alone":
-            draft.clash("volume", draft.same)
 
 
 def _doubts(draft: Draft, arrived: datetime) -> list[str]:

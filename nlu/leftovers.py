@@ -20,9 +20,11 @@ from .flow import OVER_TIME
 from .inclause import OF_A_CLAUSE
 from .items import AMOUNTS, FINDINGS, Item
 from .looks import TURNING, half_understood, lost_finding
-from .mixups import HEARD, MIXUPS
+from .misheard import HEARD
+from .mixups import MIXED, MIXED_IN_TEXT
 from .nearnumbers import is_told_later, says_nothing
 from .numbers import Toks, glued, is_digits, numbers, word
+from .othertimes import AT_TWICE, OTHER_TIMES
 from .parted import EITHER_WAY, LETTERED
 from .patterns.asides import ASIDES, PLACES
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
@@ -365,7 +367,10 @@ TYPED = Rules(
         Rule(_between, frozenset({"word"})),
         *EITHER,
         Rule(_questioned, frozenset({"mark_of_question"})),
-        *MIXUPS,
+        AT_TWICE,
+        *MIXED,
+        *MIXED_IN_TEXT,
+        *OTHER_TIMES,
         *UNEXPLAINED,
     )
 )
@@ -378,6 +383,8 @@ DICTATED = Rules(
         Rule(half_understood, frozenset({"fluid", "word"})),
         Rule(lost_finding, frozenset({"word", "seal"})),
         Rule(_sounds, AMOUNTS | {"time"}),
+        AT_TWICE,
+        *MIXED,
         *HEARD,
     )
 )

@@ -1,0 +1,143 @@
+"""Signs that a time is of something else than the line beside it: of what somebody did, of another device.
+
+"12 vomited at 0600, drain at 640": the line is of now, or of six? Called by `leftovers`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from .clauses import NUMBERS, clauses
+from .items import FULL_HOUR, Item
+from .neighbours import is_scan
+from .numbers import Toks, word
+from .patterns.asides import PERSONS
+from .patterns.remarks import REMARKS
+from .rules import Rule
+
+PLAIN = frozenset({"word", "filler", "about", "time", "timeword", "bed", "opens"})
+NURSES = frozenset({"i", "we"})
+VISITS = frozenset(
+    {"went", "got", "looked", "checked", "popped", "came", "saw", "walked", "visited", "nipped"}
+)
+"""What a nurse does who goes to look at a drain."""
+QUARTER = 15
+SENTENCES = frozenset({".", ";", "!"})
+SPANS = frozenset({"-", "to", "til", "till", "until"})
+
+
+def _since_level(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "nothing out since 610 at 2200": since that level, or since ten past six?"""
+    same = any(i.role == "cue" and i.value == "same" for i in items)
+    timed = sum(i.role == "time" for i in items) > 1
+    for item in items if same else ():
+        after = word(toks, item.start - 1) in {"since", "from"}
+        loose = item.role == "time" and item.amount is not None and not item.sure_time
+        odd = len(item.digits) < FULL_HOUR and any(clock.minute % QUARTER for clock in item.clocks)
+        if after and loose and (timed or odd):
+            yield "since that level, or since that time"
+
+
+def _timed_first(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "12 vomited at 0600, drain at 640", "picked up 9 at 1300, line 330": of what was done then."""
+    parts = list(clauses(items))
+    if len(parts) < 2:
+        return
+    first = parts[0]
+    times = [i for i in first if i.role == "time" and i.lead not in {"since", "timeword"}]
+    told = any(i.role in NUMBERS | {"check"} for i in first)
+    told |= any(i.role == "cue" and not (i.value in PLAIN or is_scan(i, toks)) for i in first)
+    if not times or told:
+        return
+    done = [i for i in first if i.role == "foreign" or _is_doing(i, toks)]
+    if _is_visit(first, done, toks):
+        return
+    if any(i.end <= times[0].start for i in done):
+        yield "the time may be of what was done then"
+
+
+def _is_visit(first: tuple[Item, ...], done: list[Item], toks: Toks) -> bool:
+    """ "I went in to bed 12 at 1830 and the box was showing 640": when the nurse was there, and read it."""
+    begins = word(toks, min((i.start for i in first), default=0))
+    at_bed = any(i.role == "bed" for i in first) and all(i.role == "cue" and i.name in VISITS for i in done)
+    who = begins in NURSES or word(toks, min((i.start for i in first), default=0) - 1) in NURSES
+    return at_bed and who
+
+
+def _is_doing(item: Item, toks: Toks) -> bool:
+    """A word for what somebody did, "i started at" among them."""
+    if item.role != "cue":
+        return False
+    began = item.value == "opens" and word(toks, item.start - 1) in PERSONS
+    return began or (item.value == "word" and item.name not in REMARKS)
+
+
+def _timed_of_another(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "uo 300 at 0600, line 640": the only time is that of another device's number."""
+    said = [i for i in items if i.role != "cue" or i.value != "filler"]
+    alone = sum(i.role == "time" for i in items) == 1 and any(i.role == "level" for i in items)
+    for before, item in pairwise(said) if alone else ():
+        if (
+            item.role == "time"
+            and before.role in {"claimed", "foreign"}
+            and item.lead not in {"since", "timeword"}
+        ):
+            yield "the time may be of the number that is not ours"
+
+
+def _from_when(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "suction off 0500-0540 for mri, line 333": when the line was read was not said."""
+    for clause, after in pairwise(clauses(items)):
+        ends = [i for a, i in pairwise(clause) if a.role == i.role == "time" and _spans(a, i, toks)]
+        levels = [i for i in after if i.role == "level"]
+        if ends and levels and not any(i.role == "time" for i in after):
+            yield "the end of a span of time is no time of the line beside it"
+
+
+def _of_a_remark(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "14 mark 220. xray at 1900 ok": when that was, and no time of the line before it."""
+    for clause, after in pairwise(clauses(items, SENTENCES)):
+        lined = {"level"} == {i.role for i in clause} & {"level", "time"}
+        time = next((k for k, i in enumerate(after) if i.role == "time"), None)
+        if not lined or time is None or any(i.role in NUMBERS for i in after):
+            continue
+        if any(i.role == "foreign" or (i.unread and i.name not in REMARKS) for i in after[:time]):
+            yield "the time may be of what is told behind the line"
+
+
+def _spans(first: Item, last: Item, toks: Toks) -> bool:
+    """Whether the first time and the last are the ends of a span."""
+    return last.start == first.end + 1 and word(toks, first.end) in SPANS
+
+
+def _time_it_is(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "it's 1120 now and it reads 365": what the clock shows, where another number is told as the line."""
+    told = any(i.role == "level" and i.lead in {"level", "levelat"} and not i.at for i in items)
+    for item in items:
+        shown = item.role == "level" and item.full_clock and word(toks, item.end) == "now"
+        if told and shown and word(toks, item.start - 1) in {"it's", "its", "s", "is"}:
+            yield "the time that it is"
+
+
+def _at_twice(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "mark bed 16 at eight at 500": a line of 8 at five, or of 500 at eight?"""
+    hours = [i for i in items if i.role == "level" and i.amount in range(1, 13) and not i.unit]
+    times = [i for i in items if i.role == "time" and (i.amount or 0) > LATEST and not i.sure_time]
+    if hours and times and all(word(toks, i.start - 1) == "at" for i in (*hours, *times)):
+        yield "which of the two is the time"
+
+
+LATEST = 24
+"""No hour is a greater number."""
+
+
+AT_TWICE = Rule(_at_twice, frozenset({"time"}), frozenset({"at"}))
+OTHER_TIMES = (
+    Rule(_time_it_is, frozenset({"level"}), frozenset({"now"})),
+    Rule(_of_a_remark, frozenset({"sep"})),
+    Rule(_from_when, frozenset({"sep"})),
+    Rule(_since_level, frozenset({"same"})),
+    Rule(_timed_first, frozenset({"sep"})),
+    Rule(_timed_of_another, frozenset({"claimed", "foreign"})),
+)
