@@ -10,7 +10,7 @@ from collections.abc import Sequence
 
 from .patterns.clockwords import AMPM, HOUR_WORDS
 from .patterns.numerals import NUMERALS
-from .tokens import Token
+from .tokens import Token, text_at
 
 BEFORE_HOUR = frozenset({"at", "@", "and", "add", "both", "of", "is", "all", "that", "had"})
 NOUGHTS = frozenset({"o", "oh", "0"})
@@ -31,7 +31,7 @@ def _without_hyphens(toks: Sequence[Token]) -> list[Token]:
     return [
         token
         for k, token in enumerate(toks)
-        if token.text != "-" or _text(toks, k - 1) not in NUMERALS or _text(toks, k + 1) not in NUMERALS
+        if token.text != "-" or text_at(toks, k - 1) not in NUMERALS or text_at(toks, k + 1) not in NUMERALS
     ]
 
 
@@ -54,34 +54,34 @@ def _dashed(toks: Sequence[Token]) -> list[Token]:
 
 def _spelt(toks: Sequence[Token], i: int) -> int:
     """Where single digits with a hyphen between each end."""
-    if not _is_digit(toks, i) or _text(toks, i - 1) == "-":
+    if not _is_digit(toks, i) or text_at(toks, i - 1) == "-":
         return i
     end = i + 1
-    while _text(toks, end) == "-" and toks[end].glued and _is_digit(toks, end + 1) and toks[end + 1].glued:
+    while text_at(toks, end) == "-" and toks[end].glued and _is_digit(toks, end + 1) and toks[end + 1].glued:
         end += 2
     return end
 
 
 def _parts_hour(toks: Sequence[Token], i: int) -> bool:
     """Whether it is the hyphen of "2-15 a.m.", "20-45 hrs"."""
-    hour, minute = _text(toks, i - 1), _text(toks, i + 1)
+    hour, minute = text_at(toks, i - 1), text_at(toks, i + 1)
     if toks[i].text != "-" or not (hour.isdecimal() and minute.isdecimal() and len(minute) == len("15")):
         return False
-    glued = toks[i].glued and toks[i + 1].glued and _text(toks, i - 2) != "-"
+    glued = toks[i].glued and toks[i + 1].glued and text_at(toks, i - 2) != "-"
     whole = glued and len(hour) <= len("20") and int(hour) < HOURS and int(minute) < MINUTES
     return whole and (_is_suffix(toks, i + 2) or (int(hour) > NOON and _is_timed(toks, i - 2)))
 
 
 def _is_suffix(toks: Sequence[Token], i: int) -> bool:
     """Whether "p.m.", "hours", "at night" or "in the morning" stands here."""
-    text, after = _text(toks, i), _text(toks, i + 1)
+    text, after = text_at(toks, i), text_at(toks, i + 1)
     dotted = text in {"a", "p"} and after in {".", "m"}
     return dotted or text in SUFFIXES or (text, after) in {("at", "night"), ("in", "the")}
 
 
 def _is_timed(toks: Sequence[Token], i: int) -> bool:
     """ "at 18-30", "time 14-30"; but "suction at 20-25" is a range."""
-    return _text(toks, i) in {"at", "@", "time", "of"} and DIALS.isdisjoint(t.text for t in toks[:i][-3:])
+    return text_at(toks, i) in {"at", "@", "time", "of"} and DIALS.isdisjoint(t.text for t in toks[:i][-3:])
 
 
 def _noughts(toks: Sequence[Token]) -> list[Token]:
@@ -93,14 +93,14 @@ def _noughts(toks: Sequence[Token]) -> list[Token]:
         out.append(token)
         start = len(out) - 2
         start -= start > 0 and out[start].text == "-" and out[start].glued
+        before = text_at(out, start)
         if len(token.text) == len("300") and token.is_digits and token.text[0] != "0" and _leads(out, start):
             _join(out, "0" + token.text, _taken(out, start))
-        elif token.text == "hundred" and len(_text(out, start)) == 1 and _leads(out, start - 1):
-            digit = _text(out, start)
-            if digit.isdecimal():
-                _join(out, f"0{digit}00", _taken(out, start - 1))
-        elif token.text == "hundred" and _text(out, start)[:1] == "0" and len(_text(out, start)) == len("05"):
-            _join(out, _text(out, start) + "00", _taken(out, start))
+        elif token.text == "hundred" and len(before) == 1 and _leads(out, start - 1):
+            if before.isdecimal():
+                _join(out, f"0{before}00", _taken(out, start - 1))
+        elif token.text == "hundred" and before[:1] == "0" and len(before) == len("05"):
+            _join(out, before + "00", _taken(out, start))
     return out
 
 
@@ -120,8 +120,4 @@ def _join(out: list[Token], text: str, parts: Sequence[Token]) -> None:
 
 
 def _is_digit(toks: Sequence[Token], i: int) -> bool:
-    return _text(toks, i).isdecimal() and len(_text(toks, i)) == 1
-
-
-def _text(toks: Sequence[Token], i: int) -> str:
-    return toks[i].text if 0 <= i < len(toks) else ""
+    return text_at(toks, i).isdecimal() and len(text_at(toks, i)) == 1

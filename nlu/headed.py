@@ -11,7 +11,7 @@ from datetime import datetime
 from itertools import pairwise
 
 from .items import NO_CLOCKS, RECENT, Item
-from .listed import LED, UNITS, has_plain_numbers
+from .listed import has_plain_numbers, is_line
 from .numbers import Toks, word
 from .rounds import NOT_HEADS
 from .runs import is_time, minute_of_day
@@ -68,7 +68,7 @@ def _letter(before: Item | None, item: Item, heads: Sequence[Item]) -> str:
     if item.role == "tube":
         return "t"
     if before is not None and before.role == "tube":
-        return "l" if _is_line(item) and item.start == before.end else "?"
+        return "l" if is_line(item) and item.start == before.end else "?"
     return "h" if item in heads else "b" if _is_bed(item) else "?"
 
 
@@ -78,7 +78,7 @@ def _rounds(said: Sequence[Item], heads: Sequence[Item]) -> dict[int, Item]:
     groups = [said[k + 1 : end] for k, end in pairwise([*starts, len(said)])]
     beds = [[i.label for i in group[::2]] for group in groups]
     pairs = all(
-        len(g) > 1 and len(g) % 2 == 0 and all(map(_is_bed, g[::2])) and all(map(_is_line, g[1::2]))
+        len(g) > 1 and len(g) % 2 == 0 and all(map(_is_bed, g[::2])) and all(map(is_line, g[1::2]))
         for g in groups
     )
     one = len(groups) > 1 and all(labels == beds[0] for labels in beds) and len(set(beds[0])) == len(beds[0])
@@ -97,9 +97,7 @@ def _each_timed(said: Sequence[Item], heads: Sequence[Item], arrived: datetime) 
     beds = said[::3]
     lines, times = (said[1::3], said[2::3]) if said[2] in heads else (said[2::3], said[1::3])
     threes = len(beds) == len(lines) == len(times) > 1 and list(times) == list(heads)
-    plain = (
-        all(map(_is_bed, beds)) and all(map(_is_line, lines)) and len({i.label for i in beds}) == len(beds)
-    )
+    plain = all(map(_is_bed, beds)) and all(map(is_line, lines)) and len({i.label for i in beds}) == len(beds)
     told = all(map(_begins_with_nought, times)) or any(not i.possible(arrived) for i in lines)
     if not (threes and plain and told and all(i.possible(arrived) for i in times)):
         return {}
@@ -118,12 +116,6 @@ def _are_apart(heads: Sequence[Item]) -> bool:
 
 def _is_bed(item: Item) -> bool:
     return item.role == "bed" or (item.role == "num" and item.label is not None and not item.unit)
-
-
-def _is_line(item: Item) -> bool:
-    """Whether it is a number that is no whole time."""
-    plain = item.role == "num" and item.amount is not None and item.unit in UNITS and item.lead in LED
-    return plain and not (is_time(item) or item.negative or item.link)
 
 
 def _settled(items: Sequence[Item], found: dict[int, Item], stops: set[int]) -> Iterator[Item]:

@@ -10,9 +10,9 @@ from collections.abc import Sequence
 
 from .figures import figures
 from .patterns.clockwords import AGO, AMPM, HOUR_WORDS, MINUTE_WORDS
-from .patterns.numerals import HOMOPHONES, NUMERALS
+from .patterns.numerals import HOMOPHONES, NUMERALS, is_number
 from .soundalikes import sounded
-from .tokens import Token
+from .tokens import Token, text_at
 from .wardwords import put_right
 
 BEDS = frozenset(
@@ -87,7 +87,7 @@ def _stopped(toks: Sequence[Token]) -> Sequence[Token]:
         elif token.text == "comma" or (token.text in SPOKEN_SIGNS and _joins_values(toks, k)):
             out.append(token._replace(text=",", glued=True))
         elif token.text == "period" and not (
-            _text(toks, k - 1) in BEFORE_PERIOD or _text(toks, k + 1) == "of"
+            text_at(toks, k - 1) in BEFORE_PERIOD or text_at(toks, k + 1) == "of"
         ):
             out.append(token._replace(text=".", glued=True))
         else:
@@ -97,18 +97,18 @@ def _stopped(toks: Sequence[Token]) -> Sequence[Token]:
 
 def _joins_values(toks: Sequence[Token], k: int) -> bool:
     """ "bed nine colon four fifty dash nine pm": between a bed or a side and a number, or two numbers."""
-    before, after = _text(toks, k - 1), _text(toks, k + 1)
-    return (_is_number(before) or before in SIDES) and (_is_number(after) or after in LINE | SIDES)
+    before, after = text_at(toks, k - 1), text_at(toks, k + 1)
+    return (is_number(before) or before in SIDES) and (is_number(after) or after in LINE | SIDES)
 
 
 def _timed(toks: Sequence[Token]) -> Sequence[Token]:
     """ "mark 640, time now": it is of now; "time now 1905" says when that is."""
-    last = len(toks) - 1 - (_text(toks, len(toks) - 1) in {".", "!"})
-    is_now = _text(toks, last) == "now"
-    start = last - 1 - (_text(toks, last - 1) == "is")
-    before = _text(toks, start - 1)
-    behind = before in {",", ".", "hundred", *COUNTED} or _is_number(before)
-    if not (is_now and behind) or _text(toks, start) != "time":
+    last = len(toks) - 1 - (text_at(toks, len(toks) - 1) in {".", "!"})
+    is_now = text_at(toks, last) == "now"
+    start = last - 1 - (text_at(toks, last - 1) == "is")
+    before = text_at(toks, start - 1)
+    behind = before in {",", ".", "hundred", *COUNTED} or is_number(before)
+    if not (is_now and behind) or text_at(toks, start) != "time":
         return toks
     return [*toks[:start], *toks[last:]]
 
@@ -128,12 +128,12 @@ def _spelt(toks: Sequence[Token]) -> Sequence[Token]:
 def _bed(toks: Sequence[Token], i: int, *, named: bool) -> Token:
     """The word at a place, or "bed" that it stands for; where one is `named`, only before its line."""
     token = toks[i]
-    if token.text not in STARTS or _text(toks, i - 1) in BEFORE_BIT:
+    if token.text not in STARTS or text_at(toks, i - 1) in BEFORE_BIT:
         return token
     label = _label(toks, i + 1)
-    behind = _text(toks, label + (_text(toks, label) == ","))
-    alone = _is_number(_text(toks, i + 1)) and not named
-    said = behind in TOLD or _text(toks, i - 1) in {"on", "in", "for"}
+    behind = text_at(toks, label + (text_at(toks, label) == ","))
+    alone = is_number(text_at(toks, i + 1)) and not named
+    said = behind in TOLD or text_at(toks, i - 1) in {"on", "in", "for"}
     told = label > i + 1 and said and (token.text in SURE or not named)
     if (token.text in BEDS and (told or alone)) or (i == 0 and alone and _is_mark(toks, 1)):
         return token._replace(text="bed")
@@ -143,22 +143,22 @@ def _bed(toks: Sequence[Token], i: int, *, named: bool) -> Token:
 def _label(toks: Sequence[Token], i: int) -> int:
     """Where the label of a bed ends that begins here: "ate", "14 b", "c t 1"; the same place for none."""
     start = i
-    while i - start < LONGEST_PREFIX and _text(toks, i) in PREFIXES:
+    while i - start < LONGEST_PREFIX and text_at(toks, i) in PREFIXES:
         i += 1
-    end = i + (_text(toks, i) in HOMOPHONES)
-    while end - i < MOST_WORDS and _is_number(_text(toks, end)):
+    end = i + (text_at(toks, i) in HOMOPHONES)
+    while end - i < MOST_WORDS and is_number(text_at(toks, end)):
         end += 1
-    return start if end == i else end + (_text(toks, end) in SIDES_OF_ROOM)
+    return start if end == i else end + (text_at(toks, end) in SIDES_OF_ROOM)
 
 
 def _is_mark(toks: Sequence[Token], i: int) -> bool:
     """Whether a bed, a line and the time of it follow: "at 12 mark 1050 at 1900"."""
     end = i
-    while end - i < MOST_WORDS and (_text(toks, end) in NUMERALS or _text(toks, end)[:1].isdecimal()):
+    while end - i < MOST_WORDS and (text_at(toks, end) in NUMERALS or text_at(toks, end)[:1].isdecimal()):
         end += 1
-    end += _text(toks, end) in SIDES
+    end += text_at(toks, end) in SIDES
     timed = any(t.text in {"at", "ago", "now", *AMPM} for t in toks[end + 1 :])
-    return _text(toks, end) in LINE and timed
+    return text_at(toks, end) in LINE and timed
 
 
 def _flowing(toks: Sequence[Token]) -> Sequence[Token]:
@@ -166,28 +166,24 @@ def _flowing(toks: Sequence[Token]) -> Sequence[Token]:
     kept = [
         k
         for k in range(len(toks))
-        if not (_thinks(toks, k) or (_text(toks, k) == "," and _thinks(toks, k - 1)))
+        if not (_thinks(toks, k) or (text_at(toks, k) == "," and _thinks(toks, k - 1)))
     ]
     return [toks[k] for k in kept] if len(kept) < len(toks) else toks
 
 
 def _thinks(toks: Sequence[Token], i: int) -> bool:
     """Whether it is an "uh" between two number words, a number and its unit, or a word and its number."""
-    if _text(toks, i) not in THINKING:
+    if text_at(toks, i) not in THINKING:
         return False
-    after = _text(toks, i + 1 + (_text(toks, i + 1) == ","))
-    before = _text(toks, i - 1)
-    if _text(toks, i - 2) in SAID and (len(after) == 1 or len(before) <= LONGEST_LETTERS):
+    after = text_at(toks, i + 1 + (text_at(toks, i + 1) == ","))
+    before = text_at(toks, i - 1)
+    if text_at(toks, i - 2) in SAID and (len(after) == 1 or len(before) <= LONGEST_LETTERS):
         return after.isalnum()  # "bed CT uh one", "bed fourteen um A"
-    if before.isalpha() and not _is_number(before) and (_is_number(after) or after in SAID):
+    if before.isalpha() and not is_number(before) and (is_number(after) or after in SAID):
         return True  # "on um eight", "is at um, seven oh eight"
-    return (_is_number(before) and (_is_number(after) or after in COUNTED)) or (
+    return (is_number(before) and (is_number(after) or after in COUNTED)) or (
         before in MINUTE_WORDS and after in AGO
     )
-
-
-def _is_number(text: str) -> bool:
-    return text in NUMERALS or text[:1].isdecimal()
 
 
 def _looks(toks: Sequence[Token]) -> list[Token]:
@@ -195,14 +191,10 @@ def _looks(toks: Sequence[Token]) -> list[Token]:
     out: list[Token] = []
     for token in toks:
         heard = bool(out) and out[-1].text in SEROUS and token.text.startswith("sang")
-        number = heard and out[-1].text == "zero" and _text(out, len(out) - 2) in BEFORE_ZERO
+        number = heard and out[-1].text == "zero" and text_at(out, len(out) - 2) in BEFORE_ZERO
         if heard and not number:
             first = out.pop()
             out.append(Token("serosanguineous", first.start, token.end, first.glued))
         else:
             out.append(token)
     return out
-
-
-def _text(toks: Sequence[Token], i: int) -> str:
-    return toks[i].text if 0 <= i < len(toks) else ""

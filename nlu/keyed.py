@@ -12,7 +12,7 @@ from itertools import pairwise
 from .dayed import listed_of_day
 from .headed import headed
 from .items import NO_CLOCKS, Item
-from .listed import LED, UNITS, has_plain_numbers
+from .listed import has_plain_numbers, is_line
 from .numbers import Toks, glued, word
 from .parted import without_hours
 from .rounds import in_rounds
@@ -61,31 +61,25 @@ def _heads_tubes(items: Sequence[Item], k: int, toks: Toks) -> bool:
     tubes = sum(i.role == "tube" for i in items[k + 1 :])
     bed = len(before) == 1 and (before[0].role == "bed" or before[0].label is not None)
     first = items[k + 1].role == "tube" and not glued(toks, items[k + 1].start)
-    return bed and first and 0 < len(after) <= tubes and all(_is_level(i) for i in after)
+    return bed and first and 0 < len(after) <= tubes and all(is_line(i) for i in after)
 
 
 def _is_keyed(time: Item, level: Item, toks: Toks) -> bool:
     """ "2200: 715", "line 2200: 715"."""
     apart = word(toks, time.end) == ":" and level.start == time.end + 1 and not glued(toks, level.start)
-    return apart and _is_whole(time, LED_BY) and _is_level(level)
+    return apart and _is_whole(time, LED_BY) and is_line(level)
 
 
 def _is_bracketed(level: Item, time: Item, toks: Toks) -> bool:
     """ "945 (2200)"."""
     inside = word(toks, time.start - 1) == "(" and word(toks, time.end) == ")" and time.start == level.end + 1
-    return inside and _is_whole(time) and _is_level(level)
+    return inside and _is_whole(time) and is_line(level)
 
 
 def _is_whole(item: Item, leads: frozenset[str] = frozenset({""})) -> bool:
     return (
         item.role == "num" and is_time(item) and item.label is None and item.lead in leads and not item.unit
     )
-
-
-def _is_level(item: Item) -> bool:
-    """Whether it is a number that is no whole time."""
-    plain = item.role == "num" and item.amount is not None and item.unit in UNITS and item.lead in LED
-    return plain and not (is_time(item) or item.negative or item.link)
 
 
 def _is_one_line(said: Sequence[Item], pair: tuple[Item, Item]) -> bool:

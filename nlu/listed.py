@@ -241,3 +241,9 @@ def _settled(items: Sequence[Item], found: dict[int, Item | None], stops: set[in
             yield Item("sep", item.start, item.start, ",")
         parted = made.role == "sep"
         yield made
+
+
+def is_line(item: Item) -> bool:
+    """Whether it is a number that may be a line and is no whole time."""
+    plain = item.role == "num" and item.amount is not None and item.unit in UNITS and item.lead in LED
+    return plain and not (is_time(item) or item.negative or item.link)

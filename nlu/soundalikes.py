@@ -11,8 +11,8 @@ from collections.abc import Sequence
 
 from .patterns.clockwords import AGO, AMPM, HOUR_WORDS, MINUTE_WORDS, PAST, TO
 from .patterns.levels import MILLILITRES
-from .patterns.numerals import HOMOPHONES, NUMERALS, ONES, TENS, ZEROS
-from .tokens import Token
+from .patterns.numerals import HOMOPHONES, ONES, TENS, ZEROS, is_number
+from .tokens import Token, text_at
 
 WRITTEN = {value: word for word, value in ONES.items()}
 CENTIMETRES = frozenset({"centimeters", "centimetres", "centimeter", "centimetre", "cm", "cms"})
@@ -39,35 +39,31 @@ def _digit(token: Token) -> Token:
 
 def _is_digit(toks: Sequence[Token], i: int) -> bool:
     text = toks[i].text
-    if text not in HOMOPHONES or _text(toks, i - 1) in LABELLED:
+    if text not in HOMOPHONES or text_at(toks, i - 1) in LABELLED:
         return False  # behind the word bed it is read as its number anyway
     return text in {"won", "fore"} or _is_in_number(toks, i) or _is_counted(toks, i) or _is_hour(toks, i)
 
 
 def _is_in_number(toks: Sequence[Token], i: int) -> bool:
     """ "for hundred", "thousand to hundred", "thirty for at", "line six ate five", "one oh ate oh"."""
-    before, text, after = (_text(toks, k) for k in (i - 1, i, i + 1))
+    before, text, after = (text_at(toks, k) for k in (i - 1, i, i + 1))
     if text == "ate" and not EATEN.isdisjoint(t.text for t in toks):
         return False  # "twelve ate fifty percent of lunch"
     if after == "hundred":
         return text != "to" or before == "thousand"
-    if _is_number(before) and after in BEHIND_NUMBER:
+    if is_number(before) and after in BEHIND_NUMBER:
         return True
     if text == "ate":
-        told = before in LED or _is_number(before)
-        return before in ZEROS | TENS.keys() or after in ZEROS or (told and _is_number(after))
+        told = before in LED or is_number(before)
+        return before in ZEROS | TENS.keys() or after in ZEROS or (told and is_number(after))
     return before in ZEROS and after in ZEROS
-
-
-def _is_number(text: str) -> bool:
-    return text in NUMERALS or text[:1].isdecimal()
 
 
 def _is_counted(toks: Sequence[Token], i: int) -> bool:
     """ "seal to centimeters", "for hours ago", "seal to and no leak"."""
-    after = _text(toks, i + 1)
-    ago = after in HOUR_WORDS | MINUTE_WORDS and _text(toks, i + 2) in AGO
-    sealed = _text(toks, i - 1) in SEALED and after in ENDS
+    after = text_at(toks, i + 1)
+    ago = after in HOUR_WORDS | MINUTE_WORDS and text_at(toks, i + 2) in AGO
+    sealed = text_at(toks, i - 1) in SEALED and after in ENDS
     return after in CENTIMETRES or ago or sealed
 
 
@@ -75,12 +71,8 @@ def _is_hour(toks: Sequence[Token], i: int) -> bool:
     """ "at ate", "half past for", "quarter to ate"; but "at to" may have lost its time."""
     if toks[i].text == "to":
         return False
-    before, counted, after = (_text(toks, k) for k in (i - 1, i - 2, i + 1))
-    dotted = after in {"a", "p"} and _text(toks, i + 2) in {".", "m"}
+    before, counted, after = (text_at(toks, k) for k in (i - 1, i - 2, i + 1))
+    dotted = after in {"a", "p"} and text_at(toks, i + 2) in {".", "m"}
     whole = dotted or after in ENDS or after in AMPM or after in {"o'clock", "oclock"}
-    past = before in PAST | TO and (counted in PARTS or _is_number(counted))
+    past = before in PAST | TO and (counted in PARTS or is_number(counted))
     return whole and (past or before in {"at", "@"})
-
-
-def _text(toks: Sequence[Token], i: int) -> str:
-    return toks[i].text if 0 <= i < len(toks) else ""

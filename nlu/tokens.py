@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from functools import wraps
 from typing import Any, NamedTuple, TypeVar, cast
 
@@ -63,6 +63,11 @@ class Token(NamedTuple):
     def is_word(self) -> bool:
         """Whether it is made of letters."""
         return self.text[0].isalpha()
+
+
+def text_at(toks: Sequence[Token], i: int) -> str:
+    """The text of the word at this place; empty before the first and behind the last."""
+    return toks[i].text if 0 <= i < len(toks) else ""
 
 
 BLANKS = ("",) * 16

@@ -11,8 +11,8 @@ from typing import NamedTuple
 from .items import FULL_HOUR
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
 from .patterns.levels import MILLILITRES
-from .patterns.numerals import HOMOPHONES, NUMERALS
-from .tokens import Token
+from .patterns.numerals import HOMOPHONES, is_number
+from .tokens import Token, text_at
 
 NUMBER = "#"
 """Stands for any number among the words beside."""
@@ -104,7 +104,7 @@ def _joined(toks: Sequence[Token]) -> list[Token]:
     while k < len(toks):
         words = next((w for w in FIRSTS.get(toks[k].text, ()) if _says(toks, k, w)), ())
         heard = TOGETHER.get(words)
-        if heard is not None and _is_among(_text(out, len(out) - 1), heard.before):
+        if heard is not None and _is_among(text_at(out, len(out) - 1), heard.before):
             out.append(Token(heard.said, toks[k].start, toks[k + len(words) - 1].end, toks[k].glued))
             k += len(words)
         else:
@@ -133,7 +133,7 @@ def _linked(toks: Sequence[Token]) -> list[Token]:
 def _is_meant(toks: Sequence[Token], i: int) -> bool:
     """Whether "as" says when, or a number beside "read" may be line or time: "1850 read at 1900"."""
     if toks[i].text == "read":
-        before, behind = _text(toks, i - 1), _text(toks, i + 2)
+        before, behind = text_at(toks, i - 1), text_at(toks, i + 2)
         whole = before.isdecimal() and len(before) == FULL_HOUR
         return whole or (behind.isdecimal() and len(behind) < FULL_HOUR)
     return toks[i].text == "as" and _is_when(toks, i)
@@ -142,11 +142,11 @@ def _is_meant(toks: Sequence[Token], i: int) -> bool:
 def _is_when(toks: Sequence[Token], i: int) -> bool:
     """Whether "as at" here stands behind a line, or "as" begins "as of now"."""
     after = _beside(toks, i, 1)
-    start = i - (_text(toks, i - 1) == ",")
-    while _is_number(_text(toks, start - 1)):
+    start = i - (text_at(toks, i - 1) == ",")
+    while is_number(text_at(toks, start - 1)):
         start -= 1
-    level = _text(toks, i - 1) in COUNTED or _is_number(_beside(toks, i, -1))
-    return after == "of" or (after == "at" and level and _text(toks, start - 1) not in BEFORE_BED)
+    level = text_at(toks, i - 1) in COUNTED or is_number(_beside(toks, i, -1))
+    return after == "of" or (after == "at" and level and text_at(toks, start - 1) not in BEFORE_BED)
 
 
 def _said(toks: Sequence[Token], i: int, heard: Heard | None) -> Token:
@@ -158,16 +158,8 @@ def _said(toks: Sequence[Token], i: int, heard: Heard | None) -> Token:
 
 def _beside(toks: Sequence[Token], i: int, step: int) -> str:
     """The word beside a place, behind a comma: "mark, as 230"."""
-    return _text(toks, i + step * (1 + (_text(toks, i + step) == ",")))
+    return text_at(toks, i + step * (1 + (text_at(toks, i + step) == ",")))
 
 
 def _is_among(text: str, words: frozenset[str]) -> bool:
-    return not words or text in words or (NUMBER in words and _is_number(text))
-
-
-def _is_number(text: str) -> bool:
-    return text in NUMERALS or text[:1].isdecimal()
-
-
-def _text(toks: Sequence[Token], i: int) -> str:
-    return toks[i].text if 0 <= i < len(toks) else ""
+    return not words or text in words or (NUMBER in words and is_number(text))

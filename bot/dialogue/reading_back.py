@@ -28,7 +28,7 @@ def read_back(bedside: Bedside, part: Part) -> list[str]:
         if entry is None:
             continue
         if last == (recorded.drain, entry.at) and ledger.level_of(recorded.entry) is None:
-            lines[-1] = gsm_only(f"{lines[-1]} {_capital(row_text(entry.payload))}.")
+            lines[-1] = gsm_only(f"{lines[-1]} {formats.capital(row_text(entry.payload))}.")
         else:
             lines.append(_sentence(bedside, ledger, recorded))
         last = (recorded.drain, entry.at)
@@ -152,7 +152,3 @@ def _shift_line(bedside: Bedside, ledger: Ledger, shift: Shift) -> str:
     total = shift_sum(ledger, bedside.policy.schedule, shift, bedside.now)
     closed = bedside.policy.chart_by == "mark" or is_closed(bedside, ledger, shift)
     return shift_text(shift, total, bedside.view, to_chart=closed)
-
-
-def _capital(text: str) -> str:
-    return f"{text[:1].upper()}{text[1:]}"

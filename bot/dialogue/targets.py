@@ -137,7 +137,7 @@ def _no_bed(bedside: Bedside, said: Fix | TakeBack, grant: Grant) -> Part:
         wording = questions.told_for_which_bed(said.to_bed)
     elif said.bed is None:
         told = brief(said, bedside.view)
-        wording = questions.missing("bed", f"{told[:1].upper()}{told[1:]}")
+        wording = questions.missing("bed", formats.capital(told))
     else:
         wording = questions.unknown_bed(said.bed, brief(said, bedside.view), bedside.context.unit.name)
     return bedside.ask(pending, wording, About(bed=None, slot="bed", kind="corrected"))

@@ -143,7 +143,7 @@ def ask_slot(
         choices=() if number is None else (number,),
         brief=_known(bedside, slots),
     )
-    wording = questions.missing(slot, _capital(_head(bedside, slots, number)))
+    wording = questions.missing(slot, formats.capital(_head(bedside, slots, number)))
     named = _unknown_bed(bedside, text) if slot == "bed" else None
     if named is not None:
         wording = questions.unknown_bed(named, _known(bedside, slots), bedside.context.unit.name)
@@ -268,7 +268,3 @@ def _head(bedside: Bedside, slots: Slots, number: int | None) -> str:
         told = f"{number // 100:02}:{number % 100:02} or {formats.ml(number)}"
     time = bedside.view.clock(slots.at) if slots.at else ""
     return gsm_only(", ".join(part for part in (where, time, told) if part))
-
-
-def _capital(text: str) -> str:
-    return f"{text[:1].upper()}{text[1:]}"

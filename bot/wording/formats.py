@@ -30,6 +30,11 @@ def ml(volume_ml: float) -> str:
     return f"{number(volume_ml, 0)} mL"
 
 
+def volume(volume_ml: float, at_least: bool) -> str:
+    """A volume in mL, "at least" where a canister's end is not known."""
+    return f"at least {ml(volume_ml)}" if at_least else ml(volume_ml)
+
+
 def ml_h(rate_ml_h: float) -> str:
     """A rate in whole millilitres an hour: "130 mL/h"."""
     return f"{number(rate_ml_h, 0)} mL/h"
@@ -133,3 +138,8 @@ def listed(words: tuple[str, ...], last: str = "and") -> str:
     if len(words) < 2:
         return "".join(words)
     return f"{', '.join(words[:-1])} {last} {words[-1]}"
+
+
+def capital(text: str) -> str:
+    """The text with a capital, as it begins a sentence."""
+    return f"{text[:1].upper()}{text[1:]}"

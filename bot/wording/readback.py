@@ -106,7 +106,7 @@ def _first(read: LineRead, view: View) -> str:
 
 
 def _step(read: LineRead, step: Interval, view: View) -> str:
-    volume = _volume(step.volume_ml, step.at_least)
+    volume = formats.volume(step.volume_ml, step.at_least)
     crossing = f", includes before {view.clock(step.includes_before)}" if step.includes_before else ""
     shown = f"({subtraction_text(step, view)}{crossing})"
     if read.to_chart and not read.amended:
@@ -120,10 +120,6 @@ def _lacks_final(read: LineRead, view: View) -> str:
     if read.lacks_final is None:
         return ""
     return f" Final level at {view.clock(read.lacks_final)} not told yet."
-
-
-def _volume(volume_ml: int, at_least: bool) -> str:
-    return f"at least {formats.ml(volume_ml)}" if at_least else formats.ml(volume_ml)
 
 
 def closed_text(last: Level | None, view: View) -> str:
@@ -147,8 +143,8 @@ def shift_text(shift: Shift, total: Sum, view: View, *, to_chart: bool = True) -
     if total.begin.kind == "opening":
         note = " (from the opening level)"  # the tube was put in later than the shift's start
     running = "" if to_chart else ", not to be charted"
-    name = f"{shift.name[:1].upper()}{shift.name[1:]} shift"
-    volume = _volume(total.volume_ml, total.at_least)
+    name = f"{formats.capital(shift.name)} shift"
+    volume = formats.volume(total.volume_ml, total.at_least)
     if total.at_least and not total.volume_ml:
         volume = "volume not known"  # "at least 0 mL" says nothing, and reads as nothing drained
     told = f"{name} {volume} since {view.clock(total.begin.at)}"

@@ -61,3 +61,8 @@ NUMERALS = frozenset({*ZEROS, *ONES, *TEENS, *TENS, *JOINED, *SCALES})
 
 # What a recogniser writes for a small number after "bed", "mark" or "at"; read in dictation only.
 HOMOPHONES = {"to": 2, "too": 2, "for": 4, "fore": 4, "ate": 8, "won": 1}
+
+
+def is_number(text: str) -> bool:
+    """Whether the word is a numeral, or begins with a digit."""
+    return text in NUMERALS or text[:1].isdecimal()

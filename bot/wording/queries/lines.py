@@ -8,7 +8,6 @@ from itertools import groupby
 
 from bot.engine.values import Amendment, Canister, Charted, Interval, Level
 from bot.wording import formats
-from bot.wording.queries.sums import amount
 from bot.wording.queries.view import View
 from bot.wording.subtraction import differences_text, subtraction_text
 
@@ -58,14 +57,14 @@ def board_line(level: Level, unread: Canister | None, view: View) -> tuple[str, 
 
 def chart_text(interval: Interval, view: View) -> str:
     """What the step to this line charted: "Charted 130 mL (1,180 - 1,050 at 19:00)"."""
-    told = f"Charted {amount(interval.volume_ml, interval.at_least)}"
+    told = f"Charted {formats.volume(interval.volume_ml, interval.at_least)}"
     return f"{told} ({subtraction_text(interval, view)}){_crossing(interval, view)}"
 
 
 def uncharted_text(interval: Interval, view: View) -> str:
     """The same where only the closing line is charted: "130 mL since 19:00 (1,180 - 1,050), ..."."""
     since = f"since {view.clock(interval.begin.at)} ({differences_text(interval)})"
-    volume = amount(interval.volume_ml, interval.at_least)
+    volume = formats.volume(interval.volume_ml, interval.at_least)
     told = f"{volume[:1].upper()}{volume[1:]} {since}{_crossing(interval, view)}"
     return f"{told}, charted only at the closing line"
 
@@ -73,7 +72,7 @@ def uncharted_text(interval: Interval, view: View) -> str:
 def step_text(interval: Interval, view: View) -> str:
     """One step to copy: "19:00-20:00 45 mL"; more than the shift's own part is named."""
     ends = view.stretch(interval.begin.at, interval.end.at)
-    return f"{ends} {amount(interval.volume_ml, interval.at_least)}{_crossing(interval, view)}"
+    return f"{ends} {formats.volume(interval.volume_ml, interval.at_least)}{_crossing(interval, view)}"
 
 
 def trend_text(interval: Interval, view: View) -> str:
@@ -106,7 +105,8 @@ def amend_texts(amendments: Iterable[Amendment], view: View) -> tuple[str, ...]:
 def _split_text(parts: tuple[Amendment, ...], view: View) -> str:
     """ "Amend: 15:00-17:00 150 mL and 17:00-19:00 60 mL instead of 15:00-19:00 210 mL" """
     new = tuple(
-        f"{view.stretch(each.begin, each.end)} {amount(each.volume_ml, each.at_least)}" for each in parts
+        f"{view.stretch(each.begin, each.end)} {formats.volume(each.volume_ml, each.at_least)}"
+        for each in parts
     )
     return f"Amend: {formats.listed(new)} instead of {_charted(parts[0].replaces, view)}"
 
@@ -114,7 +114,7 @@ def _split_text(parts: tuple[Amendment, ...], view: View) -> str:
 def amend_text(amendment: Amendment, view: View) -> str:
     """What to change on the chart: "Amend: 15:00-19:00 210 to 165 mL"."""
     ends = view.stretch(amendment.begin, amendment.end)
-    new = amount(amendment.volume_ml, amendment.at_least)
+    new = formats.volume(amendment.volume_ml, amendment.at_least)
     if amendment.withdrawn:
         return f"Amend: strike out {_charted(amendment.replaces, view)}"
     if not amendment.replaces:

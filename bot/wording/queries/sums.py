@@ -16,11 +16,6 @@ _NAMED = {
 }
 
 
-def amount(volume_ml: int, at_least: bool) -> str:
-    """The volume, "at least" where a canister's end is not known."""
-    return f"at least {formats.ml(volume_ml)}" if at_least else formats.ml(volume_ml)
-
-
 def shift_label(shift: Shift, now: datetime) -> str:
     """What a shift is called: "Day shift", "Night shift so far" while it runs."""
     label = f"{shift.name.capitalize()} shift"
@@ -45,7 +40,7 @@ def sum_text(label: str, total: Sum, view: View, begin: datetime | None) -> str:
     if total.volume_ml is None or total.begin is None or total.end is None:
         return f"{label}: {_no_sum(total, view, begin)}"
     ends = view.stretch(total.begin.at, total.end.at)
-    told = f"{label} {amount(total.volume_ml, total.at_least)}, {ends}"
+    told = f"{label} {formats.volume(total.volume_ml, total.at_least)}, {ends}"
     return told + boundary_note(total, view, begin)
 
 
@@ -54,7 +49,7 @@ def short_sum(total: Sum, view: View, begin: datetime) -> str:
     if total.volume_ml is None or total.begin is None:
         return "shift: no line"
     since = f"since {view.clock(total.begin.at)}{boundary_note(total, view, begin)}"
-    return f"shift {amount(total.volume_ml, total.at_least)} {since}"
+    return f"shift {formats.volume(total.volume_ml, total.at_least)} {since}"
 
 
 def boundary_note(total: Sum, view: View, begin: datetime | None) -> str:
@@ -84,7 +79,7 @@ def sum_of_tubes(label: str, sums: tuple[Sum, ...]) -> str:
     if not known:
         return f"{label}, all tubes: no sum"
     volume = sum(each.volume_ml or 0 for each in known)
-    told = f"{label}, all tubes {amount(volume, any(each.at_least for each in known))}"
+    told = f"{label}, all tubes {formats.volume(volume, any(each.at_least for each in known))}"
     missing = len(sums) - len(known)
     if not missing:
         return told

@@ -6,7 +6,6 @@ from bot.engine.trend import Struck, Trend
 from bot.wording import formats
 from bot.wording.cautions import by_severity, caution_text
 from bot.wording.queries.lines import trend_text
-from bot.wording.queries.sums import amount
 from bot.wording.queries.view import View, place
 
 NO_LINE = "no line in this time"
@@ -27,7 +26,7 @@ def picture_words(trend: Trend, view: View) -> tuple[str, ...]:
 def picture_facts(trend: Trend, view: View) -> tuple[str, ...]:
     """What the picture shows but for the cautions."""
     if not trend.levels:
-        return (f"{NO_LINE[:1].upper()}{NO_LINE[1:]}.",)
+        return (f"{formats.capital(NO_LINE)}.",)
     told = (
         _whole(trend, view),
         _listed("Volumes", tuple(trend_text(step, view) for step in trend.steps)),
@@ -49,8 +48,8 @@ def _whole(trend: Trend, view: View) -> str:
         return f"{line}; {NO_VOLUME}."
     volume = sum(step.volume_ml for step in trend.steps)
     ends = view.stretch(trend.steps[0].begin.at, trend.steps[-1].end.at)
-    told = amount(volume, any(step.at_least for step in trend.steps))
-    return f"{told[:1].upper()}{told[1:]} in all, {ends}. {line}."
+    told = formats.volume(volume, any(step.at_least for step in trend.steps))
+    return f"{formats.capital(told)} in all, {ends}. {line}."
 
 
 def _listed(head: str, told: tuple[str, ...]) -> str:
