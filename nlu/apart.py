@@ -13,13 +13,12 @@ from itertools import islice, pairwise
 from .again import Again, Told, every
 from .numbers import Toks, is_digits, starts_number, word
 from .ownclauses import PLAIN
-from .patterns.leads import SHORT_BED_WORDS
+from .patterns.leads import FULL_STOPS, SHORT_BED_WORDS
 from .statements import Asked, Corrected, Drained, Mark, Statement, Withdrawn
 
 MOST = 8
 MOST_JOINTS = 3
 """Behind so many places where a message may be cut in two, more is told than one thing that is put right."""
-STOPS = frozenset({".", ";", "!"})
 DENYING = frozenset({"dont", "don't", "not", "no", "never", "isn't", "wasn't", "isnt", "wasnt", "cant"})
 BED_WORDS = SHORT_BED_WORDS | {"beds", "rooms"}
 TITLES = frozenset({"dr", "mr", "mrs", "ms", "prof", "approx", "no"})
@@ -54,7 +53,7 @@ LINES = frozenset({"mark", "line", "level", "reading"})
 def by_sentence(again: Again) -> Told:
     """What the sentences say, each read alone; nothing where one is not whole or names no bed."""
     toks = again.toks
-    if STOPS.isdisjoint(toks.words):
+    if FULL_STOPS.isdisjoint(toks.words):
         return ()
     return _each(again, [k for k in range(len(toks)) if _is_end(toks, k)])
 
@@ -120,7 +119,7 @@ def _names_bed(toks: Toks, start: int, end: int) -> bool:
 
 def _is_end(toks: Toks, k: int) -> bool:
     glued = k + 1 < len(toks) and toks[k + 1].glued and word(toks, k) == "."
-    return word(toks, k) in STOPS and not glued and word(toks, k - 1) not in TITLES
+    return word(toks, k) in FULL_STOPS and not glued and word(toks, k - 1) not in TITLES
 
 
 def _contradicts(found: list[Statement]) -> bool:

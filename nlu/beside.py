@@ -13,7 +13,7 @@ from .items import FULL_HOUR
 from .neighbours import number_follows, phrase_of
 from .numbers import Toks, is_digits, numbers, starts_number, word
 from .patterns.asides import RELATIVES, STAFF, TITLES
-from .patterns.leads import BED_WORDS
+from .patterns.leads import BED_WORDS, OF_BED
 from .patterns.levels import MILLILITRES
 from .pipeline import Cue, with_found
 from .readthen import is_whole_clock
@@ -92,7 +92,6 @@ OF_NUMBER = MILLILITRES | {":", "/", "mg", "mcg", "am", "pm", "is", "to", "on", 
 SET_TO = {"seal": DEEP, "suction": 40, "wall": CHECK_LIMITS["wall"]}
 """What each is hardly set over."""
 STATES = frozenset({"on", "to"})
-OWNING = frozenset({"on", "in", "of", "for"})
 OF_LINES = frozenset({"mark", "line", "reading", "canister", "box", "chamber", "drain", "bottle"})
 KNOWING = STAFF | RELATIVES | MADE
 
@@ -290,7 +289,7 @@ def _is_depth(cue: Cue, seals: list[int], toks: Toks) -> bool:
     if named is None or deep is None or not 0 < deep.value <= DEEP:
         return False
     between = range(named, cue.start)
-    beds = any(starts_number(toks, k) and word(toks, k - 1) not in OWNING for k in between)
+    beds = any(starts_number(toks, k) and word(toks, k - 1) not in OF_BED for k in between)
     return not (beds or OF_LINES & set(toks.said[cue.start : cue.end]) or word(toks, deep.end) in MILLILITRES)
 
 

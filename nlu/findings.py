@@ -7,8 +7,8 @@ from __future__ import annotations
 
 from .drafts import Draft
 from .items import Item
+from .patterns.leads import PAUSES
 
-STOPS = frozenset({",", ";", "."})
 LINE = frozenset({"bed", "tube", "level", "volume", "output", "time"})
 """Pieces of a line, behind which it is told what was found."""
 FLUIDS = ("bright_red", "dark_red", "chylous", "purulent", "sanguineous", "serosanguineous", "serous")
@@ -70,7 +70,7 @@ class Findings:
             self.of_each = None
         if item.role in LINE:
             self.line, self.behind, self.parted = item, item.end, False
-        elif item.role == "sep" and item.value in STOPS and not self.parted:
+        elif item.role == "sep" and item.value in PAUSES and not self.parted:
             self.behind, self.parted = item.end, True
 
     def each(self, many: str) -> None:

@@ -13,9 +13,8 @@ from .findings import Findings
 from .items import MEASURED, Item, is_now
 from .leading import Leads
 from .moments import hours_meant
+from .patterns.leads import PAUSES
 from .roles import EVENTS
-
-STOPS = frozenset({".", ";", ","})
 
 
 class Gathering(Findings):
@@ -80,7 +79,7 @@ class Gathering(Findings):
 
     def _is_measure_apart(self, stop: Item) -> bool:
         """ "sats 95, bed 12 340": of no bed that waits for its line, as in "bed 3 bp 110, bed 5 90"."""
-        apart = stop.value in STOPS and self.last is not None and self.last.name == MEASURED
+        apart = stop.value in PAUSES and self.last is not None and self.last.name == MEASURED
         return apart and (self.now.bed is None or self.now.has_amount)
 
     def _begin(self, item: Item) -> None:
@@ -118,7 +117,7 @@ class Gathering(Findings):
             draft.bed, draft.to_bed = (item, draft.bed) if came else (draft.bed, item)
         elif draft.bed is None and self.leads.beds and draft.has_amount and len(self.drafts) > 1:
             self.open().bed = item  # "bed 3 0300 310 0400 320 bed 8 0300 715": each bed leads its lines
-        elif draft.bed is None and self.bed_first and draft.has_content and self.linked in STOPS:
+        elif draft.bed is None and self.bed_first and draft.has_content and self.linked in PAUSES:
             self.open().bed = item  # "bed 9 to ct 1810, back 1840. bed 10 410"
         elif draft.bed is None:
             draft.bed = item

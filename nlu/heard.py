@@ -10,6 +10,7 @@ from collections.abc import Sequence
 
 from .figures import figures
 from .patterns.clockwords import AGO, AMPM, HOUR_WORDS, MINUTE_WORDS
+from .patterns.leads import BED_SAID
 from .patterns.numerals import HOMOPHONES, NUMERALS, is_number
 from .soundalikes import sounded
 from .tokens import Token, text_at
@@ -21,7 +22,6 @@ BEDS = frozenset(
 """Near enough to "bed" that before a number they are nothing else."""
 STARTS = frozenset({"at", "ed", "that", "get", "add", "it", *BEDS})
 """For "bed" at the start of a mark; before any other number they may be what they say."""
-SAID = frozenset({"bed", "beds", "room", "rm", "bay"})
 SURE = frozenset({"bad", "bet", "bit", "bid", "bead", "bent", "beth"})
 """These are "bed" where another bed was named, too: "bed 4 line 80 bet 9 line 40"."""
 BEFORE_BIT = frozenset({"a", "little", "not", "too", "very", "quite", "tad"})
@@ -72,7 +72,7 @@ MOST_WORDS = 3
 def plain(toks: Sequence[Token]) -> list[Token]:
     """The tokens with what was misheard put right, each still at its place in the message."""
     joined = sounded(_looks(put_right(figures(_flowing(_spelt(_stopped(_timed(toks))))))))
-    named = any(t.text in SAID for t in joined)
+    named = any(t.text in BED_SAID for t in joined)
     return [_bed(joined, k, named=named) for k in range(len(joined))]
 
 
@@ -177,9 +177,9 @@ def _thinks(toks: Sequence[Token], i: int) -> bool:
         return False
     after = text_at(toks, i + 1 + (text_at(toks, i + 1) == ","))
     before = text_at(toks, i - 1)
-    if text_at(toks, i - 2) in SAID and (len(after) == 1 or len(before) <= LONGEST_LETTERS):
+    if text_at(toks, i - 2) in BED_SAID and (len(after) == 1 or len(before) <= LONGEST_LETTERS):
         return after.isalnum()  # "bed CT uh one", "bed fourteen um A"
-    if before.isalpha() and not is_number(before) and (is_number(after) or after in SAID):
+    if before.isalpha() and not is_number(before) and (is_number(after) or after in BED_SAID):
         return True  # "on um eight", "is at um, seven oh eight"
     return (is_number(before) and (is_number(after) or after in COUNTED)) or (
         before in MINUTE_WORDS and after in AGO

@@ -28,6 +28,7 @@ from .othertimes import AT_TWICE, OTHER_TIMES
 from .parted import EITHER_WAY, LETTERED
 from .patterns.asides import ASIDES, PLACES
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
+from .patterns.leads import LABEL_LETTERS
 from .patterns.numerals import ONES, TENS
 from .patterns.remarks import GREETINGS
 from .polarity import is_fluid
@@ -52,7 +53,6 @@ OF_A_TIME = frozenset({"o'clock", "oclock", "o"})
 """Before these a number is no level."""
 SEPARATE = frozenset({"at", "add", "and"})
 FOURS = frozenset({"4", "four"})
-LETTERS = frozenset("abcdefgh")
 OWN = frozenset({"the", "his", "her", "their", "that"})
 """Between a word and a tube one of these says that the word is no name of it."""
 PAIR = 2
@@ -85,7 +85,7 @@ def _lone_beds(items: tuple[Item, ...], voice: bool) -> Iterator[str]:
         line = then.role == "cue" and then.value in {"level", "levelat"}
         if said and (((voice or not has_bed) and (nxt.unread or line)) or (told and line)):
             yield "the word bed without a label"
-        if item.role == "bed" and nxt.unread and nxt.name in LETTERS and nxt.start == item.end:
+        if item.role == "bed" and nxt.unread and nxt.name in LABEL_LETTERS and nxt.start == item.end:
             yield "a letter behind the label"
 
 

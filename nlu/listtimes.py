@@ -16,6 +16,7 @@ from .items import FULL_HOUR
 from .listrows import Row
 from .numbers import Toks, is_digits, is_inside_number, starts_number, word
 from .patterns.framing import AROUND, HEAD_ONLY, PARTS_OF_DAY
+from .patterns.leads import TELLS
 
 OF_ALL = frozenset({"all", "each", "both", "everyone", "everything"})
 """Beside a time these say that it is of every row."""
@@ -23,7 +24,6 @@ TAKEN = frozenset(
     {"taken", "done", "read", "marked", "recorded", "time", "timed", "were", "are", "same", "set"}
 )
 AT = frozenset({"at", "@", "for", "as", "of"})
-TOLD = frozenset({"is", "was", "reads", "="})
 IS_AT = frozenset({"is", "at", "@"})
 BEFORE_TIME = frozenset({",", ";", "/", "-", ".", "(", "|"})
 BEHIND_TIME = OF_ALL | {"lines", "marks", "levels", ")", "set", "round"}
@@ -217,7 +217,7 @@ def _behind(toks: Toks, row: Row) -> Shared | None:
         whole = is_whole(toks, at)
         led = word(toks, at - 1) in OF_ALL | TAKEN | AT
         ends = [end for end, clock in clocks(toks, at) if led or whole or (at > k and clock.sure)]
-        if ends and word(toks, at - 1) not in TOLD:  # "line at 2000 was 1200"
+        if ends and word(toks, at - 1) not in TELLS:  # "line at 2000 was 1200"
             end = max(ends)
             behind = next((j for j in range(end, row.end) if word(toks, j) not in BEHIND_TIME), row.end)
             every |= not OF_ALL.isdisjoint(toks.said[end:behind])

@@ -9,6 +9,7 @@ from collections.abc import Iterator
 
 from .claims import CLAIMED
 from .numbers import Toks, glued, is_digits, numbers, starts_number, word
+from .patterns.leads import FULL_STOPS
 from .patterns.levels import LITRES
 from .patterns.measured import (
     BREATHED,
@@ -45,7 +46,6 @@ OF_TWO_WORDS = {
 }
 """Names as they are spoken."""
 SCORED = frozenset({"10", "ten"})
-STOPS = frozenset({";", ".", "!"})
 PER_MINUTE = LITRES | {"lpm"}
 NEAR = 6
 """Words and signs between sats and the oxygen of the same breath."""
@@ -169,7 +169,7 @@ def _oxygen(toks: Toks, k: int) -> int:
         return end + 1
     end += 2 * (is_digits(toks, end) and word(toks, end + 1) == "%")  # "hfnc 40L 50%"
     before = toks.said[max(0, k - NEAR) : k]
-    reach = max((j for j, said in enumerate(before) if said in STOPS), default=-1) + 1
+    reach = max((j for j, said in enumerate(before) if said in FULL_STOPS), default=-1) + 1
     beside = not BREATHED.isdisjoint(before[reach:])
     lined = is_digits(toks, end) and "," in before[reach:]
     return end if beside and not lined else 0

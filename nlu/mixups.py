@@ -12,6 +12,7 @@ from itertools import pairwise
 from .clauses import NUMBERS, clauses
 from .items import FULL_HOUR, Item
 from .numbers import Toks, glued, is_digits, word
+from .patterns.leads import LABEL_LETTERS
 from .rules import Rule
 
 MISTAKEN = frozenset(
@@ -35,7 +36,6 @@ MISTAKEN = frozenset(
 WAYS = frozenset({"way", "ways"})
 OTHER_WAYS = frozenset({"other", "wrong", "opposite"})
 TOLD = frozenset({"bed", "tube", "check"}) | NUMBERS
-LETTERS = frozenset("abcdefgh")
 ALIKE = frozenset({"l", "i", "o"})
 FORMERLY = frozenset({"was", "from", "previously", "before", "prev"})
 AGAIN = frozenset({"that's", "thats", "it's", "its", "maybe", "perhaps", "or", "no"})
@@ -117,7 +117,7 @@ def lettered(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     for item in items:
         letter = word(toks, item.end + 1)
         dashed = word(toks, item.end) == "-" and glued(toks, item.end) and glued(toks, item.end + 1)
-        if item.role == "bed" and dashed and letter in LETTERS:
+        if item.role == "bed" and dashed and letter in LABEL_LETTERS:
             yield "a letter behind the label"
 
 

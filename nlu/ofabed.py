@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from .items import Item
 from .numbers import Toks
+from .patterns.leads import OF_BED
 from .roles import CHECK_LIMITS
 
 LEADING = frozenset({"is", "was", "reads", "read", "reading", "at", "now", "=", ":"})
@@ -13,8 +14,6 @@ LEADING = frozenset({"is", "was", "reads", "read", "reading", "at", "now", "=", 
 SAYING = frozenset({"is", "was", "reads"})
 BETWEEN = LEADING | frozenset({"set", "to", "on", "still", "currently", "-", "minus", "about", "around"})
 NAMING = frozenset({"what", "order", "leak", *CHECK_LIMITS})
-OWNING = frozenset({"on", "in", "of", "for"})
-"""Between a check and its bed."""
 
 
 def with_checks_of_beds(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
@@ -26,7 +25,7 @@ def with_checks_of_beds(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]
         name = _name(items[at])
         over = (items[value].figure or 0) > CHECK_LIMITS[name]
         bare = items[bed].end == items[value].start
-        if over and (bare or items[at].value == "what" or toks.said[items[at].end] not in OWNING):
+        if over and (bare or items[at].value == "what" or toks.said[items[at].end] not in OF_BED):
             continue  # "good seal bed 10 is 340"
         if items[at].value == "what":
             found[at] = items[at]._replace(value="suction", name="")
@@ -67,7 +66,7 @@ def _is_led(items: tuple[Item, ...], at: int, value: int, toks: Toks) -> bool:
 def _is_bed(item: Item, toks: Toks) -> bool:
     """A bed, or a bare label that the check is said to be on: "suction on 10 is 20"."""
     bare = item.role == "num" and item.label is not None and not item.unit
-    return item.role == "bed" or (bare and toks.said[item.start - 1] in OWNING)
+    return item.role == "bed" or (bare and toks.said[item.start - 1] in OF_BED)
 
 
 def _name(item: Item) -> str:

@@ -8,6 +8,7 @@ from __future__ import annotations
 from .followers import DIALLED
 from .items import FINDINGS
 from .numbers import Toks, is_digits, word
+from .patterns.leads import PAUSES
 from .patterns.levels import MILLILITRES
 from .pipeline import Cue, in_order
 
@@ -18,7 +19,6 @@ TIMES = frozenset({"2", "3", "4"})
 """Behind an x these say of how many."""
 LINE = 3
 """Digits of a line that is no bed and no setting."""
-STOPS = frozenset({",", ";", "."})
 OF_NUMBER = MILLILITRES | {":", "am", "pm", "is", "was", "at", "has", "had"}
 """Behind the number these make it no setting."""
 ENDS = frozenset({"", ".", ",", ";", "!", "and", "&"})
@@ -60,7 +60,7 @@ def _is_of_line(k: int, toks: Toks) -> bool:
     """Whether it is said of both, or behind a stop once a line was told, no other one coming."""
     lines = [j for j in range(len(toks)) if is_digits(toks, j) and len(word(toks, j)) >= LINE]
     told = bool(lines) and lines[0] < k and lines[-1] < k
-    return word(toks, k) in {"both", "all"} or (word(toks, k) in STOPS and told)
+    return word(toks, k) in {"both", "all"} or (word(toks, k) in PAUSES and told)
 
 
 def _is_dialled(k: int, toks: Toks) -> bool:

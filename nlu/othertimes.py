@@ -13,6 +13,7 @@ from .items import FULL_HOUR, Item
 from .neighbours import is_scan
 from .numbers import Toks, word
 from .patterns.asides import PERSONS
+from .patterns.leads import FULL_STOPS
 from .patterns.remarks import REMARKS
 from .rules import Rule
 
@@ -23,7 +24,6 @@ VISITS = frozenset(
 )
 """What a nurse does who goes to look at a drain."""
 QUARTER = 15
-SENTENCES = frozenset({".", ";", "!"})
 SPANS = frozenset({"-", "to", "til", "till", "until"})
 
 
@@ -97,7 +97,7 @@ def _from_when(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 def _of_a_remark(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "14 mark 220. xray at 1900 ok": when that was, and no time of the line before it."""
-    for clause, after in pairwise(clauses(items, SENTENCES)):
+    for clause, after in pairwise(clauses(items, FULL_STOPS)):
         lined = {"level"} == {i.role for i in clause} & {"level", "time"}
         time = next((k for k, i in enumerate(after) if i.role == "time"), None)
         if not lined or time is None or any(i.role in NUMBERS for i in after):

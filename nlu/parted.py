@@ -13,10 +13,9 @@ from itertools import pairwise
 
 from .items import AMOUNTS, FINDINGS, RECENT, Item
 from .numbers import Toks, glued, is_digits, is_inside_number, word
+from .patterns.leads import LABEL_LETTERS
 from .rules import Rule
 
-OF_BED = frozenset("abcdefgh")
-"""Letters that end a label."""
 SIGNS = frozenset({"/", "-", "."})
 HEADS = frozenset({"bed", "tube"})
 STOPS = frozenset({",", ";", ".", "and", "&", "+", "then", "/"})
@@ -101,7 +100,7 @@ def _letter_of_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     taken = {k for i in items if i.role not in {"cue", "sep"} for k in range(i.start, i.end)}
     for bed in items:
         k = bed.end + (word(toks, bed.end) in SIGNS and glued(toks, bed.end))
-        if bed.role != "bed" or k in taken or word(toks, k) not in OF_BED:
+        if bed.role != "bed" or k in taken or word(toks, k) not in LABEL_LETTERS:
             continue
         behind = k + 1 + (word(toks, k + 1) in SIGNS and glued(toks, k + 1))
         if not word(toks, behind).isalpha() and word(toks, k + 1) != "'":
@@ -122,4 +121,4 @@ EITHER_WAY = (
     Rule(_bed_or_hour, frozenset({"bed"}), frozenset({":"})),
     Rule(_thousand_or_bed, AMOUNTS),
 )
-LETTERED = Rule(_letter_of_bed, frozenset({"bed"}), OF_BED)
+LETTERED = Rule(_letter_of_bed, frozenset({"bed"}), LABEL_LETTERS)

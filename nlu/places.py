@@ -13,11 +13,10 @@ from .items import FULL_HOUR, Clocks, Item
 from .lengths import MEASURES, length
 from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.clockwords import AGO
-from .patterns.leads import MOST_LITRES, SPAN_BEFORE
+from .patterns.leads import MOST_LITRES, PAUSES, SPAN_BEFORE
 
 NO_TIMES: Mapping[int, Clocks] = MappingProxyType({})
 DAY = 24 * 60
-BEGINS = frozenset({",", ".", ";"})
 JOINS = frozenset({",", "/", "and", "&"})
 RIGHT = frozenset({"r", "rt", "right"})
 ROUGHLY = frozenset(
@@ -65,7 +64,7 @@ class Places:
 
     def is_before_sides(self, i: int, end: int) -> bool:
         """ "3 L 210 R 95": no three litres, but a bed that begins a clause, and both of its tubes."""
-        begins = i == 0 or word(self.toks, i - 1) in BEGINS
+        begins = i == 0 or word(self.toks, i - 1) in PAUSES
         left = word(self.toks, end) == "l" and is_digits(self.toks, end + 1)
         left &= len(word(self.toks, end + 1)) < FULL_HOUR  # "12, 2 L 1850": that may be its time
         behind = end + 2 + (word(self.toks, end + 2) in JOINS)

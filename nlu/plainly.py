@@ -15,7 +15,7 @@ from .neighbours import phrase_of
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.asides import STAFF, THINGS
 from .patterns.clockwords import HOUR_WORDS
-from .patterns.leads import LINES
+from .patterns.leads import LINES, OF_BED, TELLS
 from .patterns.levels import VOLUMES
 from .patterns.numerals import HOMOPHONES
 from .patterns.ownclauses import DOUBTFUL
@@ -46,8 +46,6 @@ SEEING = frozenset({"see", "read", "get", "reach", "find", "bend", "kneel", "cro
 DOUBTS = frozenset({"right", "sure", "correct", "or", "if", "whether", "not", "no", "true"})
 PAPER = frozenset({"paper", "chart", "sheet", "flowsheet", "board", "whiteboard", "note", "notes", "report"})
 """What a number stands on that somebody else wrote."""
-OF_BED = frozenset({"for", "on", "in", "of"})
-TOLD = frozenset({"is", "was", "=", "reads"})
 DID = frozenset({"did", "done", "took", "drew", "marked"})
 THINKING = frozenset({"uh", "um", "alright", "right"})
 LATELY = frozenset({"last", "past"})
@@ -320,7 +318,7 @@ def _is_called_by_time(cue: Cue, toks: Toks) -> bool:
     label = bed + (word(toks, bed) in BED_WORDS)
     named = starts_number(toks, label) or (label > bed and word(toks, label) in HOMOPHONES)
     tells = range(label + 1, label + 1 + LONGEST_LABEL) if opens and named else ()
-    return any(word(toks, k) in TOLD and starts_number(toks, k + 1) for k in tells)
+    return any(word(toks, k) in TELLS and starts_number(toks, k + 1) for k in tells)
 
 
 def _is_before_line(cue: Cue, toks: Toks) -> bool:

@@ -15,6 +15,7 @@ from .items import AMOUNTS, FINDINGS, Item, could_be_level, is_now
 from .labels import tube_name
 from .moments import LIST_REACH, distinct
 from .numbers import starts_number, word
+from .patterns.leads import BED_SAID
 from .pipeline import Read
 from .rules import there
 from .statements import Asked, Checked, Statement, Unclear, WindowName
@@ -35,8 +36,7 @@ SETTING = frozenset({"on", "to", "cont", "continuous", "low"})
 WITH_WINDOW = frozenset({"total", "trend", "chart"})
 ASKING_FOR = frozenset({"show", "list", "which", "what", "give", "see"})
 FINE = frozenset({"good", "ok", "okay", "fine", "topped", "filled", "intact", "normal", "stable", "great"})
-BED_WORDS = frozenset({"bed", "beds", "room", "rm", "bay"})
-JOINING = BED_WORDS | {
+JOINING = BED_SAID | {
     "and",
     "&",
     ",",
@@ -224,7 +224,7 @@ def _is_left(item: Item, read: Read) -> bool:
 
 def _is_count(item: Item, read: Read) -> bool:
     """ "which patients have two tubes": how many, and no bed."""
-    named = word(read.tokens, item.start - 1) in BED_WORDS
+    named = word(read.tokens, item.start - 1) in BED_SAID
     return item.role == "bed" and not named and word(read.tokens, item.end) in {"tubes", "drains", "cts"}
 
 
@@ -346,7 +346,7 @@ def _is_remark(items: tuple[Item, ...], topic: str | None, read: Read) -> bool:
         return _is_of_my_beds(items, read)
     beds = [i for i in items if i.role == "bed"]
     between = [read.tokens.said[a.end : b.start] for a, b in pairwise(beds)]
-    return any(not set(said) <= JOINING and said[-1] not in BED_WORDS for said in between)
+    return any(not set(said) <= JOINING and said[-1] not in BED_SAID for said in between)
 
 
 def _is_of_my_beds(items: tuple[Item, ...], read: Read) -> bool:

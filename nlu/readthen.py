@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from .clock import clocks
 from .items import FULL_HOUR
 from .numbers import Toks, is_digits, numbers, starts_number, word
-from .patterns.leads import LINES
+from .patterns.leads import LINES, OF_BED, TELLS
 from .patterns.places import PLACES
 from .pipeline import Cue
 
@@ -32,17 +32,15 @@ BEFORE_BED = BED_WORDS | {
     "hello",
 }
 """What stands before a bed that opens its clause."""
-IN = frozenset({"in", "on", "of", "for"})
 CANISTERS = frozenset(PLACES["canister"]) | frozenset(PLACES["tubeword"])
 READ = frozenset(
     {"read", "marked", "measured", "drew", "drawn", "took", "taken", "recorded", "noted", "checked"}
 )
 AT = frozenset({"at", "@"})
 STOPS = frozenset({",", ";", ".", "!", "?", "but", "and"})
-TOLD = frozenset({"is", "was", "=", "reads"})
 ON = frozenset({"on", "to", "near", "past"})
 """What stands at a mark of the scale."""
-SHOWED = TOLD | {"read", "shows", "showed"}
+SHOWED = TELLS | {"read", "shows", "showed"}
 MOST_BETWEEN = 200
 """mL between two lines: "line at 1230 was 1180" may tell both. Common practice, no source."""
 ONTO = frozenset({"on", "onto", "over", "into", "against"})
@@ -81,7 +79,7 @@ def _shown(toks: Toks, line: int) -> int:
     found = [(end, c) for end, c in clocks(toks, line + 2) if c.sure or c.colon or c.style == "24"]
     end = max((end for end, _ in found), default=len(toks))
     k = end
-    if word(toks, k) in IN | BED_WORDS:
+    if word(toks, k) in OF_BED | BED_WORDS:
         k = next((j for j in range(end, end + LONGEST_LABEL + 1) if word(toks, j) in SHOWED), k)
     return k if word(toks, k) in SHOWED and starts_number(toks, k + 1) else 0
 
@@ -130,7 +128,7 @@ def is_of_bed_read(cue: Cue, toks: Toks) -> bool:
 
 def _is_lone_level(toks: Toks, k: int) -> bool:
     """A number that is told as a line and has no time of its own; "at 1110 around 645" may be either."""
-    told = word(toks, k - 1) in STOPS | TOLD | {"it's", "its", ":", "-"}
+    told = word(toks, k - 1) in STOPS | TELLS | {"it's", "its", ":", "-"}
     return is_digits(toks, k) and told and word(toks, k + 1) not in AT
 
 
@@ -155,4 +153,4 @@ def follows_bed(toks: Toks, k: int) -> bool:
     while start > 0 and starts_number(toks, start - 1):
         start -= 1
     before = word(toks, start - 1)
-    return start < k and (before in BEFORE_BED or (before in IN and word(toks, start - 2) in CANISTERS))
+    return start < k and (before in BEFORE_BED or (before in OF_BED and word(toks, start - 2) in CANISTERS))

@@ -12,9 +12,9 @@ from .items import Item
 from .leading import leads
 from .numbers import Toks
 from .patterns.asides import PATIENTS
+from .patterns.leads import PAUSES
 from .timing import now_of_findings, share_times
 
-APART = frozenset({",", ";", "."})
 OTHERWISE = frozenset({"word", "plan", "neg", "question"})
 """Cues beside a second tube that say something else of it than that it is out as well."""
 AS_WELL = frozenset({"too", "also", "both", "likewise", "ditto"})
@@ -44,7 +44,7 @@ def gathered(items: Iterable[Item], toks: Toks) -> list[Draft]:
     if len(drafts) > 1:
         _share(drafts, said, gathering)
     elif drafts and drafts[0].whats and drafts[0].checks:
-        now_of_findings(drafts, [i for i in said if i.role == "sep" and i.value in APART])
+        now_of_findings(drafts, [i for i in said if i.role == "sep" and i.value in PAUSES])
     return drafts
 
 
@@ -54,7 +54,7 @@ def _share(drafts: list[Draft], items: tuple[Item, ...], gathering: Gathering) -
     if gathering.leads.times:
         _under_headings(drafts)
     _share_beds(drafts)
-    share_times(drafts, [i for i in items if i.role == "sep" and i.value in APART])
+    share_times(drafts, [i for i in items if i.role == "sep" and i.value in PAUSES])
     drafts[:] = [part for draft in drafts for part in _with_reason_of_bed(draft, drafts)]
     _share_order(drafts)
     _share_output(drafts)
@@ -69,7 +69,7 @@ def _ask_which_tube(drafts: list[Draft], items: tuple[Item, ...]) -> None:
         return
     first, last = marks[0], marks[-1]
     line = last.level.start if last.level else 0
-    stops = [i.start for i in items if i.start > line and (i.role == "time" or i.value in APART)]
+    stops = [i.start for i in items if i.start > line and (i.role == "time" or i.value in PAUSES)]
     ahead = {n: c for n, c in first.checks.items() if c.start < first.tubes[0].start}
     again = any(i.role == "tube" and stops and i.start > stops[0] for i in items)  # "330. left no leak"
     apart = ahead or {n: c for n, c in last.checks.items() if stops and c.start > stops[0] and not again}
@@ -122,7 +122,7 @@ def _is_told_otherwise(tube: Item, items: tuple[Item, ...]) -> bool:
     """ "left tube out, right tomorrow", "right draining well": no second tube that was taken out."""
     behind = next((k for k, i in enumerate(items) if i.start == tube.start), len(items)) + 1
     for item in items[behind:]:
-        if item.role == "sep" and item.value in APART:
+        if item.role == "sep" and item.value in PAUSES:
             break
         if item.role == "cue" and item.value in OTHERWISE and item.name not in AS_WELL:
             return True

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from .patterns.clockwords import AGO, AMPM, HOUR_WORDS, MINUTE_WORDS, PAST, TO
+from .patterns.leads import BED_SAID
 from .patterns.levels import MILLILITRES
 from .patterns.numerals import HOMOPHONES, ONES, TENS, ZEROS, is_number
 from .tokens import Token, text_at
@@ -20,7 +21,6 @@ LED = frozenset({"is", "was", "at", "@", "reads", "line", "mark", "level", "read
 """Behind these nobody ate."""
 SEALED = frozenset({"seal", "waterseal"})
 ENDS = frozenset({"", ",", ".", ";", "!", "and", "okay", "ok", "thanks", "please", "with"})
-LABELLED = frozenset({"bed", "beds", "room", "rm", "bay"})
 BEHIND_NUMBER = MILLILITRES | {"at", "@"}
 """Before these only a number can end: "thirty for at seven"."""
 PARTS = frozenset({"half", "quarter"})
@@ -39,7 +39,7 @@ def _digit(token: Token) -> Token:
 
 def _is_digit(toks: Sequence[Token], i: int) -> bool:
     text = toks[i].text
-    if text not in HOMOPHONES or text_at(toks, i - 1) in LABELLED:
+    if text not in HOMOPHONES or text_at(toks, i - 1) in BED_SAID:
         return False  # behind the word bed it is read as its number anyway
     return text in {"won", "fore"} or _is_in_number(toks, i) or _is_counted(toks, i) or _is_hour(toks, i)
 

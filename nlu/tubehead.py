@@ -12,9 +12,9 @@ from .drafts import SIDES
 from .headings import HEADINGS
 from .items import Item
 from .numbers import Toks, glued, word
+from .patterns.leads import PAUSES
 from .rules import there
 
-STOPS = frozenset({".", ";", ","})
 SIGNS = frozenset({":", "-"})
 QUIET = frozenset({"bed", "filler", "tubeword", "closing", "okay"})
 LINKING = frozenset({"filler", "tubeword", "level", "levelat"})
@@ -68,7 +68,7 @@ def _ends_heading(items: Sequence[Item], k: int, toks: Toks) -> bool:
     at = items[k].start
     at -= word(toks, at - 1) == "the"
     sign = word(toks, at - 1) in SIGNS and not glued(toks, at)
-    stop = items[k - 1].role == "sep" and items[k - 1].value in STOPS
+    stop = items[k - 1].role == "sep" and items[k - 1].value in PAUSES
     return (stop or sign) and items[k].role == "tube"
 
 

@@ -14,6 +14,7 @@ from functools import lru_cache
 from .labels import bed_label, ends_name, letter_of
 from .numbers import Toks, glued, is_digits, numbers, word
 from .patterns.clockwords import AGO, AMPM, HOUR_WORDS, MINUTE_WORDS
+from .patterns.leads import OF_BED
 from .patterns.numerals import NUMERALS
 from .patterns.places import PLACES
 from .rooms import FIRST_WORDS, side_room, values
@@ -39,7 +40,6 @@ TELLS = frozenset(PLACES["canister"]) | {
     "nil",
 }
 """Behind a letter at the start of a clause these make it a bed."""
-OF_BED = frozenset({"for", "in", "on", "of"})
 OF_TIME = AGO | MINUTE_WORDS | HOUR_WORDS | {*AMPM, ":", "hundred", "o'clock", "to", "past"}
 SIDES = frozenset({"l", "r"})
 SUCH_LETTERS = frozenset("bcdefg")

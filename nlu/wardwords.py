@@ -10,6 +10,7 @@ from typing import NamedTuple
 
 from .items import FULL_HOUR
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
+from .patterns.leads import BED_SAID
 from .patterns.levels import MILLILITRES
 from .patterns.numerals import HOMOPHONES, is_number
 from .tokens import Token, text_at
@@ -17,10 +18,9 @@ from .tokens import Token, text_at
 NUMBER = "#"
 """Stands for any number among the words beside."""
 ANY: frozenset[str] = frozenset()
-BED = frozenset({"bed", "beds", "room", "rm", "bay"})
-BEFORE_BED = BED | {"", "so", "and", "uh", "um", "okay", "hey", "bet", "bad", "bit", "bid"}
+BEFORE_BED = BED_SAID | {"", "so", "and", "uh", "um", "okay", "hey", "bet", "bad", "bit", "bid"}
 VALUED = frozenset({NUMBER, "is", "are", "at", "was", "reads", "now", "as", "his", "about", "roughly", "of"})
-PLACED = frozenset({"on", "for", "in", *BED})
+PLACED = frozenset({"on", "for", "in", *BED_SAID})
 TUBES = frozenset({"tube", "tubes", "tub", "drain", "drains"})
 CANISTERS = frozenset({"canister", "cannister", "box", "chamber", "bottle", "unit"})
 LINE = frozenset({"line", "lines", "mark", "marks", "marked", "level", "levels", "reading"})
@@ -68,7 +68,7 @@ THINGS = {
 }
 LINKS = {
     "as": Heard("is", NAMED, VALUED | {"up", "sitting", "a"}),
-    "his": Heard("is", NAMED | {"this"}, frozenset({NUMBER, "at", "up", *BED})),
+    "his": Heard("is", NAMED | {"this"}, frozenset({NUMBER, "at", "up", *BED_SAID})),
     "that": Heard("at", COUNTED | {"read", "taken", "done"}, frozenset({NUMBER, "o", "oh"})),
     "had": Heard("at", COUNTED, frozenset({NUMBER})),
     "done": Heard("taken", COUNTED, frozenset({"at", "@", "and", "add", "that", "just", "now"})),

@@ -52,6 +52,18 @@ BED_WORDS = frozenset({"bed", "room", "rm"})
 """One of these stands before a label."""
 SHORT_BED_WORDS = BED_WORDS | {"b"}
 """With the b of "b12"."""
+BED_SAID = frozenset({"bed", "beds", "room", "rm", "bay"})
+"""Words for a bed, one or more, as somebody says them."""
+OF_BED = frozenset({"of", "on", "in", "for"})
+"""Before a bed these say whose something is: "the line on 12"."""
+LABEL_LETTERS = frozenset("abcdefgh")
+"""Letters of labels such as 12A."""
+PAUSES = frozenset({",", ";", "."})
+"""Signs at which a thought stops."""
+FULL_STOPS = frozenset({".", ";", "!"})
+"""Signs that end a sentence."""
+TELLS = frozenset({"is", "was", "reads", "="})
+"""Between a name and its number."""
 MANY_LINES = frozenset({"marks", "lines", "levels", "readings"})
 LINES = frozenset({"mark", "line", "reading", "level", "marking"})
 RANGING = LINES | {
