@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from .items import Item
-from .neighbours import is_stop_among, number_follows
+from .neighbours import ends_at, number_follows
 from .numbers import Toks, word
 from .patterns.leads import BED_WORDS
 from .patterns.ownclauses import AHEAD, DENIALS, DOUBTFUL, NAMED_BY
@@ -60,7 +60,7 @@ def without_adjunct(scope: list[Item], events: Sequence[Item], toks: Toks) -> li
 
 def plain_end(toks: Toks, start: int) -> int:
     """Where the words that begin there end; 0 where one of them makes them doubtful."""
-    end = next((k for k in range(start, len(toks)) if is_stop_among(STOPS, toks, k)), len(toks))
+    end = ends_at(STOPS, toks, start)
     asked_for = word(toks, start) in {"at", "on"} and word(toks, end - 1) == "request"
     doubts = (DOUBTFUL | DENIALS | PLANNED | SEEMING) - ({"request"} if asked_for else set())
     said = (k for k in range(start + (word(toks, start) in AGENT), end) if not _is_named(toks, k))

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from .neighbours import begins_at, ends_at
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.leads import BED_WORDS
 from .pipeline import Cue, overlaps, with_found
@@ -40,7 +41,7 @@ DONE = frozenset(
 """With one of these, or a word that ends in "ed", it was done."""
 HAPPENING = frozenset({"removed", "exchanged", "placed", "moved", "away", "left"})
 INCIDENTS = frozenset({"clamped", "unclamped", "suction_on", "suction_off", "dislodged"})
-STOPS = frozenset({"", ".", ";", "!", "but", "then"})
+STOPS = frozenset({"", ".", ",", ";", "!", "but", "then"})
 WHILES = frozenset(
     {"few", "bit", "moment", "sec", "second", "while", "jiffy", "minute", "min", "mo", "tick", "little"}
     | {"couple", "half", "hour", "mins"}
@@ -91,7 +92,7 @@ def _waited_for(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
             name = k + 1
             while word(toks, name) in OF_TUBE:
                 name += 1
-            start = _clause_start(toks, k)
+            start = begins_at(STOPS, toks, k)
             told = {c.label for c in cues if start <= c.start < k and c.label not in PLACES}
             if word(toks, name) not in NAMED or "kind" in told:
                 continue
@@ -114,7 +115,7 @@ def _later(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
         end = _later_end(toks, k)
         if end == k:
             continue
-        start = _clause_start(toks, k)
+        start = begins_at(STOPS, toks, k)
         events = [c for c in cues if _is_event(c) and start <= c.start < k]
         doing = not DOING.isdisjoint(toks.said[start:k]) or any(
             not NAMED.isdisjoint(toks.said[c.start : c.end]) or word(toks, c.start) in {"to", "off"}
@@ -126,8 +127,8 @@ def _later(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
 
 def _as_remark(plan: Cue, toks: Toks) -> Cue:
     """ "340 at 0930, for drain removal today": behind a line, in a clause with no number, it says nothing."""
-    end = next(k for k in range(plan.end, len(toks) + 1) if word(toks, k) in STOPS | {","})
-    start = _clause_start(toks, plan.start)
+    end = ends_at(STOPS, toks, plan.end)
+    start = begins_at(STOPS, toks, plan.start)
     before = sum(t.is_digits for t in toks[start : plan.start])
     if before >= WHOLE and is_digits(toks, plan.start - 1):
         start = plan.start  # "12 340 0930 for drain removal today"
@@ -147,14 +148,8 @@ def _later_end(toks: Toks, k: int) -> int:
         return k + 1 if (ends or text == "shortly") and word(toks, k + 1) not in SINCE else k
     if text in BEHIND:
         said = toks.said[k + 1 : k + 1 + REACH]
-        reach = next((j for j, w in enumerate(said) if w in STOPS | {","} or w.isdecimal()), len(said))
+        reach = next((j for j, w in enumerate(said) if w in STOPS or w.isdecimal()), len(said))
         return k + 1 if not OCCASIONS.isdisjoint(said[:reach]) else k
-    return k
-
-
-def _clause_start(toks: Toks, k: int) -> int:
-    while k > 0 and word(toks, k - 1) not in STOPS | {","}:
-        k -= 1
     return k
 
 

@@ -6,7 +6,7 @@ Whoever wants it was named before, and what they want is what the suction is to 
 from __future__ import annotations
 
 from .beside import PROVIDERS
-from .neighbours import phrase_of
+from .neighbours import ends_at, phrase_of
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.asides import RELATIVES, TITLES
 from .pipeline import Cue, in_order, overlaps
@@ -53,7 +53,7 @@ def _not_this(cue: Cue, toks: Toks) -> Cue:
 
 
 def _order(k: int, toks: Toks) -> Cue | None:
-    if SUCTION.isdisjoint(toks.said[k : _clause_end(k, toks)]):
+    if SUCTION.isdisjoint(toks.said[k : ends_at(STOPS, toks, k)]):
         return None
     if word(toks, k) in SAYING and word(toks, k - 1) in TEAMS:
         end = k + 1
@@ -85,13 +85,9 @@ def _wish(k: int, toks: Toks) -> Cue | None:
     return Cue("order", "", start if start < k else k, end)
 
 
-def _clause_end(k: int, toks: Toks) -> int:
-    return next((j for j in range(k, len(toks)) if word(toks, j) in STOPS), len(toks))
-
-
 def _set_to(cue: Cue, order: Cue, toks: Toks) -> Cue:
     """ "put 25 on suction", "suction back at 20": what it is to be set to, and nothing that was done."""
-    if not order.end <= cue.start < _clause_end(order.end, toks):
+    if not order.end <= cue.start < ends_at(STOPS, toks, order.end):
         return cue
     if cue.label == "suction" and word(toks, cue.end - 1) in SUCTION | {"to"}:
         end = cue.end

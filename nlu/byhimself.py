@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from .neighbours import HARD
+from .neighbours import HARD, begins_at
 from .numbers import Toks, is_digits, word
 from .oldones import Message
 from .patterns.asides import RELATIVES, STAFF
@@ -165,6 +165,5 @@ def _taken_from(toks: Toks, k: int) -> int:
         start -= 1
     if word(toks, start) not in TAKING:
         return 0
-    while start > 0 and word(toks, start - 1) not in STOPS:
-        start -= 1
+    start = begins_at(STOPS, toks, start)
     return start + 1 if TEAM.isdisjoint(toks.said[start:k]) else 0

@@ -9,6 +9,7 @@ from collections.abc import Callable, Iterator
 
 from .clock import clocks
 from .endings import WENT
+from .neighbours import begins_at
 from .numbers import Toks, is_digits, starts_number, word
 from .oldones import Message
 from .patterns.leads import BED_WORDS, SHORT_BED_WORDS
@@ -192,9 +193,7 @@ def _of_speaker(said: Message) -> Iterator[Cue]:
     for cue in said.cues:
         if cue.value not in {"away", "back"}:
             continue
-        start = cue.start
-        while start and word(toks, start - 1) not in STOPS:
-            start -= 1
+        start = begins_at(STOPS, toks, cue.start)
         before = toks.said[start : cue.end]
         mine = not SPEAKING.isdisjoint(before) and OF_PATIENT.isdisjoint(before)
         behind = set(toks.said[cue.end : cue.end + 2])

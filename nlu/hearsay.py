@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import takewhile
 
-from .neighbours import HARD, is_stop_among
+from .neighbours import HARD, begins_at, ends_at
 from .numbers import Toks, word
 from .patterns import hearsay as said_so
 from .patterns.numerals import NUMERALS
@@ -18,6 +18,8 @@ from .patterns.numerals import NUMERALS
 NEAR = 4
 """Words among which whoever vouches is named."""
 STOPS = HARD | {",", ":", "-", '"'}
+PARTS = STOPS | said_so.JOINTS
+"""What stands between the parts of a sentence."""
 
 
 def second_hand(toks: Toks, values: Iterable[int], orders: Iterable[int] = ()) -> frozenset[int]:
@@ -37,11 +39,11 @@ def second_hand(toks: Toks, values: Iterable[int], orders: Iterable[int] = ()) -
 
 def _reached(toks: Toks, k: int, values: Sequence[int]) -> Iterator[int]:
     """The values behind a word of saying, to the end of its sentence, else those before it."""
-    end = _end(toks, k + 1)
+    end = ends_at(PARTS, toks, k + 1)
     if all(word(toks, j) in said_so.LEADING for j in range(k + 1, end)) and word(toks, end) not in HARD:
-        end = _end(toks, end + 1)  # "tech says: 31 is at 500"
+        end = ends_at(PARTS, toks, end + 1)  # "tech says: 31 is at 500"
     if any(k < v < end for v in values):
-        yield from (v for v in values if k < v < _end(toks, k + 1, HARD))
+        yield from (v for v in values if k < v < ends_at(HARD, toks, k + 1))
         return
     before = [v for v in values if v < k]
     if not before:
@@ -51,7 +53,7 @@ def _reached(toks: Toks, k: int, values: Sequence[int]) -> Iterator[int]:
         begins -= 1
     named = word(toks, k) in said_so.NAMING and word(toks, begins - 1) not in STOPS
     if _goes_on(toks, before[-1] + 1, k) if named else _ends_with_source(toks, k):
-        start = _start(toks, before[-1], HARD)
+        start = begins_at(HARD, toks, before[-1])
         yield from (v for v in before if v >= start)
 
 
@@ -63,7 +65,7 @@ def _goes_on(toks: Toks, start: int, end: int) -> bool:
 
 def _ends_with_source(toks: Toks, k: int) -> bool:
     """ "bed 4 310, or so the tech says", "310 says the wife", "according to mum": nothing else is said."""
-    behind = toks.said[k + 1 : _end(toks, k + 1)]
+    behind = toks.said[k + 1 : ends_at(PARTS, toks, k + 1)]
     if word(toks, k) in said_so.NAMING:
         before = [said for said in _subject(toks, k) if not _is_number(said)]
         return bool(behind) and said_so.AS_TOLD.issuperset(before)  # "lungs clearer per RT" is of lungs
@@ -104,7 +106,7 @@ def _is_source(toks: Toks, k: int) -> bool:
     """ "according to mum", "per the day nurse"; "according to plan", "per hour" name nobody."""
     if word(toks, k) == "according" and word(toks, k + 1) != "to":
         return False
-    near = toks.said[k + 1 : min(_end(toks, k + 1), k + 1 + NEAR)]
+    near = toks.said[k + 1 : min(ends_at(PARTS, toks, k + 1), k + 1 + NEAR)]
     if word(toks, k) in said_so.RELAYED:
         return True
     if word(toks, k) == "according":
@@ -142,21 +144,9 @@ def _is_own(toks: Toks) -> bool:
 
 
 def _subject(toks: Toks, k: int) -> tuple[str, ...]:
-    said = toks.said[_start(toks, k) : k]
+    said = toks.said[begins_at(PARTS, toks, k) : k]
     return tuple(w for w in said if w not in said_so.ADVERBS and (w[:1].isalpha() or _is_number(w)))
 
 
 def _is_number(said: str) -> bool:
     return said.isdecimal() or said in NUMERALS
-
-
-def _start(toks: Toks, k: int, stops: frozenset[str] = STOPS | said_so.JOINTS) -> int:
-    while k and not is_stop_among(stops, toks, k - 1):
-        k -= 1
-    return k
-
-
-def _end(toks: Toks, k: int, stops: frozenset[str] = STOPS | said_so.JOINTS) -> int:
-    while k < len(toks) and not is_stop_among(stops, toks, k):
-        k += 1
-    return k

@@ -119,6 +119,20 @@ def is_stop_among(stops: Set[str], toks: Toks, k: int) -> bool:
     return word(toks, k) in stops and not is_inside_number(toks, k)
 
 
+def begins_at(stops: Set[str], toks: Toks, k: int) -> int:
+    """Where the clause begins that goes on before `k`: behind the last of these stops."""
+    while k and not is_stop_among(stops, toks, k - 1):
+        k -= 1
+    return k
+
+
+def ends_at(stops: Set[str], toks: Toks, k: int) -> int:
+    """Where the clause ends that `k` is in: at the next of these stops, or with the message."""
+    while k < len(toks) and not is_stop_among(stops, toks, k):
+        k += 1
+    return k
+
+
 def link_before(toks: Toks, i: int) -> str:
     """The word that links the number here to the one before, or nothing."""
     before, i = word(toks, i - 1), i - 1

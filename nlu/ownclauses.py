@@ -15,6 +15,7 @@ from typing import NamedTuple
 
 from .again import Again, Span
 from .clock import clocks
+from .neighbours import begins_at
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.leads import BED_WORDS, LINES
 from .patterns.numerals import FRACTIONS, NUMERALS
@@ -392,9 +393,7 @@ def _goes_nowhere(toks: Toks, cue: Cue, cues: list[Cue], clause: Clause) -> bool
         return True  # "he moved himself up the bed"
     if cue.value == "back" and REST & set(behind[:2]):
         return True
-    start = cue.start
-    while start and word(toks, start - 1) not in JOINTS | STOPS:
-        start -= 1
+    start = begins_at(JOINTS | STOPS, toks, cue.start)
     before = {word(toks, k) for k in range(start + 1, cue.start)}
     along = any(a == "with" and b in WHOM for a, b in pairwise(toks.said[cue.start :]))
     return other and not (before & WHOM or along or clause.beds)

@@ -14,7 +14,7 @@ from .claims import STRONG
 from .clauses import clauses
 from .items import AMOUNTS, FINDINGS, Item
 from .manner import CANISTERS, MISHAPS, beside_checks, beside_events
-from .neighbours import phrase_of
+from .neighbours import begins_at, ends_at, phrase_of
 from .numbers import Toks, glued, word
 from .patterns.asides import (
     ASIDES,
@@ -323,11 +323,7 @@ def _is_of_suction(clause: list[Item], toks: Toks) -> bool:
 
 def _names_a_thing(scope: list[Item], toks: Toks) -> bool:
     """Whether the clause has a word for a drain, or tells the level of one that is gone."""
-    first, last = scope[0].start, scope[-1].end
-    while first > 0 and word(toks, first - 1) not in STRONG:
-        first -= 1
-    while last < len(toks) and word(toks, last) not in STRONG:
-        last += 1
+    first, last = begins_at(STRONG, toks, scope[0].start), ends_at(STRONG, toks, scope[-1].end)
     removed = any(i.name == "removed" for i in scope)
     tube = removed and any(i.role == "tube" for i in scope)  # "had the mediastinal pulled"
     return (
