@@ -117,16 +117,18 @@ def of_memory(folder: Path, messages: int, connections: int = 4) -> None:
     nest = Nest()
     server = served(nest, url, folder)
     process, share = psutil.Process(server.pid), max(1, messages // 10)
-    held = [process.memory_info().rss / 2**20]
+    held, refused = [process.memory_info().rss / 2**20], 0
     for part in range(10):
         numbers = range(part * share, (part + 1) * share)
         posts = (Post("memory", number, now) for number in numbers)
         seen = drive((server.port,), (request(post.body, post.id) for post in posts), connections)
-        assert seen.statuses == {200: share}, seen.statuses
+        assert set(seen.statuses) <= {200, 503}, seen.statuses  # 503: come again, on a machine that is busy
+        refused += seen.statuses[503]
         held.append(process.memory_info().rss / 2**20)
     server.kill()
     nest.close()
     print(f"memory after each tenth of {messages:,} messages, MB: {' '.join(f'{mb:.0f}' for mb in held)}")
+    print(f"{refused} of them were told to come again", flush=True)
 
 
 def of_a_start(folder: Path, times: int = 5) -> None:
