@@ -290,6 +290,9 @@ class Sentence:
         beds = [i for i in items if i.role == "bed"]
         if beds and answers.cues(items, "no"):
             return told(Unclear(slot="kind", text=self.text, statement=Statement(bed=beds[0].label)))
+        if beds and topics.read_together(items, self.read):  # "is bed 9 full"
+            made = queries.asked(items, self.ward.arrived, self.read, self.ward.shifts)
+            return told(*made, faults=len(self.unread_question(items)))
         strange = [
             i
             for i in items

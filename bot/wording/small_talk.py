@@ -8,8 +8,9 @@ from typing import Final
 REPLY = 'Nothing to record in that. Say "help" for how to write a line.'
 
 _WORDS: Final = re.compile(
-    r"(?:ok(?:ay)?|thanks?(?: you)?|ty|thx|cheers|great|good|perfect|nice|got it|will do|hi|hello|hey|bye"
-    r"|sorry|please|so much|a lot|very much|morning|afternoon|evening|night|all|bot|penline)"
+    r"\b(?:ok(?:ay)?|thanks?(?: you)?|ta|ty|thx|tks|tnx|cheers|great|good|perfect|nice(?: one)?|lovely"
+    r"|brilliant|grand|got it|will do|no (?:worries|problem|bother)|np|hi|hello|hey|bye|sorry|please|so much"
+    r"|a lot|very much|morning|afternoon|evening|night|all|mate|love|hun|bot|penline)\b"
 )
 
 

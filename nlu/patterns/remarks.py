@@ -22,6 +22,7 @@ good morning afternoon evening night day hi hey hello all everyone everybody cre
 merry happy xmas christmas new year holidays easter thanksgiving goodnight goodnite nite bye cheers you
 lol lmao haha hahaha hehe year's yall y'all birthday diwali eid hanukkah friday
 too to and have a great shift one there ! . , :
+ta nice mate love hun
 """
 GREETINGS = frozenset(_GREETINGS.split())
 """Words of a greeting: alone they tell and ask nothing."""
@@ -39,5 +40,5 @@ GREETING_HEADS = frozenset(
         "merry",
         "happy",
     }
-    | {"bye", "cheers", "nite", "lol", "lmao", "haha", "hahaha", "hehe"}
+    | {"bye", "cheers", "ta", "nice", "nite", "lol", "lmao", "haha", "hahaha", "hehe"}
 )

@@ -5,6 +5,7 @@ from __future__ import annotations
 _DRAIN = frozenset({"drain", "drains", "tube", "tubes", "chest", "ct", "cts"})
 _FULL = frozenset({"full", "fill", "fills", "filled", "filling", "capacity"})
 _HOUR = frozenset({"hr", "hour", "hourly", "hrly"})
+_DID = frozenset({"is", "was", "did", "has", "when", "when's", "whens", "who", "have", "anyone", "anybody"})
 _WHEN = frozenset({"when", "when's", "whens", "long", "soon", "will", "before", "until", "till", "til"})
 _READ = frozenset(
     {"mark", "marks", "marking", "read", "reading", "readings", "check", "checking", "line", "lines"}
@@ -32,7 +33,8 @@ TOGETHER: tuple[tuple[str, tuple[frozenset[str], ...]], ...] = (
     ),
     ("checks", (frozenset({"is", "does", "was", "are", "still"}), frozenset({"leaking", "leaks"}))),
     ("capacity", (_WHEN, _FULL)),
-    ("capacity", (frozenset({"how"}), frozenset({"full"}))),
+    ("capacity", (frozenset({"how", "is", "are", "isn't"}), frozenset({"full"}))),
+    ("history", (_DID, frozenset({"changed", "swapped", "replaced", "clamped", "unclamped", "moved"}))),
     (
         "capacity",
         (

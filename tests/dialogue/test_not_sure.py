@@ -118,14 +118,19 @@ def test_a_bed_alone_answers_which_bed_and_is_a_query_otherwise() -> None:
     assert ward.tells("Amy", Query(topic="last", bed="9"), at="08:02").status == "told"
 
 
-@pytest.mark.parametrize("text", ["thanks", "Thank you so much!", "ok great", "hi", "good morning all"])
+@pytest.mark.parametrize(
+    "text",
+    ["thanks", "Thank you so much!", "ok great", "hi", "good morning all", "ta", "grand", "no worries"],
+)
 def test_small_talk_is_not_told_that_it_was_not_understood(text: str) -> None:
     answer = Ward().tells("Amy", NotSure(slot="kind", text=text), at="08:01")
     assert answer.status == "told"
     assert "Nothing to record" in answer.reply
 
 
-@pytest.mark.parametrize("text", ["ok 340", "thanks bed 7", "good drainage", "smoke", "..."])
+@pytest.mark.parametrize(
+    "text", ["ok 340", "thanks bed 7", "good drainage", "smoke", "tap", "grandad", "..."]
+)
 def test_what_may_mean_something_is_no_small_talk(text: str) -> None:
     assert "Not understood" in Ward().tells("Amy", NotSure(slot="kind", text=text), at="08:01").reply
 

@@ -73,6 +73,8 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
         ("6 suction reconnected 1820 after it fell off the wall port", "ask kind"),
         ("10 9 945", "ask bed"),
         ("evening all", ""),
+        ("ta love", ""),
+        ("nice one", ""),
         ("merry xmas everyone", ""),
     ],
 )
