@@ -49,6 +49,33 @@ ASKED_ABOUT = NUMBERS | FINDINGS | {"num", "check", "kind", "what", "same"}
 """Pieces of which one at least is asked about."""
 
 
+BIDDEN = frozenset({"can", "could", "would", "will", "may", "please", "pls", "plz", "pl", "kindly"})
+"""With one of these a line is to be put right or taken back, though a question mark may follow."""
+OFFERED = frozenset({"like", "want", "know", "be", "help"})
+"""Behind "would you" these ask what somebody wants, and bid nothing."""
+WHETHER = frozenset({"should", "shall", "do", "does", "did", "is", "was", "are", "were", "have", "has", "am"})
+ASKED_OF = US | {"bed", "room", "rm", "the", "my", "that", "this", "it", "someone", "anyone", "he", "she"}
+WH = frozenset({"why", "who", "who's", "how", "when", "where", "which"})
+
+
+def asks_whether(toks: Toks) -> bool:
+    """ "should I delete bed 5's 0100 mark?", "who deleted it": asked about, and not to be done.
+
+    "can you delete it?" bids; "should be 430 bed 5" and "was 340 should be 430" put right.
+    """
+    said = toks.said[: len(toks)]
+    opens = next((k for k, text in enumerate(said) if text not in OPENERS), 0)
+    first, after = word(toks, opens), word(toks, opens + 1)
+    if first in WH - {"when"} or (
+        first in {"would", "do", "did"} and not OFFERED.isdisjoint(said[: opens + 4])
+    ):
+        return True
+    label = after[:1].isdigit() and "?" in said
+    if first in WHETHER and (after in ASKED_OF or label):
+        return True
+    return said[-1:] == ("?",) and BIDDEN.isdisjoint(said)
+
+
 def with_bed_to_read(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """ "when am i supposed to mark 3 again": what is read there is a bed, and no level."""
     if word(toks, 0) not in {"when", "when's", "whens", "how", "what"}:

@@ -12,6 +12,8 @@ from .numbers import Toks, is_digits, word
 from .statements import Answered, Statement, Unclear
 
 MOST_HOURS = 24
+WHOLE = 3
+"""A bed, a level and a time: a whole line."""
 MOST_ML = 3000
 """No canister holds so much."""
 LEVEL = 3
@@ -107,7 +109,7 @@ class Brief:
         told = said & {"yes", "no", "choice"}
         if said - answers.QUIET - {"yes", "no", "choice"} - ({"level", "levelat", "join"} if told else set()):
             return None
-        if self._denies() or (self.voice and told == {"yes"} and self._is_whole_line()):
+        if self._denies() or (told == {"yes"} and self._is_told_whole()):
             return None
         if "no" in told and "wait" in self.toks.words and any(i.role == "bed" for i in self.items):
             return Unclear(
@@ -134,6 +136,13 @@ class Brief:
         first = next((i.start for i in self.items if i.role in {"num", "bed"}), len(self.toks))
         no = next((i for i in self.items if i.role == "repair" and word(self.toks, i.start) == "no"), None)
         return no is not None and first < no.start and word(self.toks, no.end) in {"on", "to", "for", "bed"}
+
+    def _is_told_whole(self) -> bool:
+        """ "bed 5 640 at 2100, confirmed": a line told whole before the yes; or thinking aloud."""
+        yes = next(i for i in self.items if i.role == "cue" and i.value == "yes")
+        before = [i for i in self.items if i.role in {"bed", "num", "time"} and i.start < yes.start]
+        timed = sum(i.role == "bed" for i in before) == 1 and len(before) == WHOLE
+        return timed or (self.voice and self._is_whole_line())
 
     def _is_whole_line(self) -> bool:
         """ "bed eleven yeah mark ten ninety five at seven", "yeah, mark 580 in bed 15": thinking aloud."""

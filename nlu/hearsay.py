@@ -17,6 +17,8 @@ from .patterns.numerals import NUMERALS
 
 NEAR = 4
 """Words among which whoever vouches is named."""
+OF_THE_ENTRY = frozenset({"to", "should", "shouldve", "should've", "have"})
+"""Right before "say" these tell what an entry was to be: "was supposed to say 415"."""
 STOPS = HARD | {",", ":", "-", '"'}
 PARTS = STOPS | said_so.JOINTS
 """What stands between the parts of a sentence."""
@@ -87,6 +89,8 @@ def _is_of_somebody(toks: Toks, k: int) -> bool:
     if said == "handed" and word(toks, k + 1) == "over":
         return bool(subject) and said_so.MYSELF.isdisjoint(subject)
     if said in said_so.GIVEN or not said_so.MYSELF.isdisjoint(subject):
+        return False
+    if word(toks, k - 1) in OF_THE_ENTRY:
         return False
     if not subject:
         return (

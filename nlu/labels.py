@@ -323,6 +323,8 @@ def tube_label(toks: Toks, i: int) -> tuple[int, str] | None:
     if len(text) == 1 and text.isalpha() and text not in {"o", "l", "r", "x", "y"}:
         if text == "a" and not ends_name(toks, i + 1):
             return None
+        if text == "i" and word(toks, i + 1).isalpha():
+            return None  # "the drain I mean"
         return i + 1, text.upper()
     if is_digits(toks, i):
         alone = len(text) == 1 and text != "0" and not _longer(toks, i + 1)

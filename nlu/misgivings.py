@@ -41,8 +41,21 @@ from .statements import (
     Withdrawn,
 )
 
+SETTLING = Corrected | Withdrawn
 DOUBTED = (
-    Mark | Drained | Placed | Exchanged | Removed | Moved | Away | Back | Left | Incident | Checked | Ordered
+    Mark
+    | Drained
+    | Placed
+    | Exchanged
+    | Removed
+    | Moved
+    | Away
+    | Back
+    | Left
+    | Incident
+    | Checked
+    | Ordered
+    | SETTLING
 )
 KINDS = tuple(
     (name, re.compile(rf"(?<![\w']){'(?:' + pattern + ')'}(?![\w'])"))
@@ -76,7 +89,7 @@ def doubted(outcome: Sequence[Statement | Unclear], read: Read) -> tuple[Stateme
     """What was read, with what is doubted asked."""
     toks = read.tokens
     told: list[Statement] = [s for s in outcome if isinstance(s, DOUBTED) or _is_whole_answer(s)]
-    if not told or any(isinstance(s, Answered | Corrected | Withdrawn) for s in outcome if s not in told):
+    if not told or any(isinstance(s, Answered) for s in outcome if s not in told):
         return tuple(outcome)
     covers = {id(s): _covered(s, toks) for s in told}
     whole = frozenset().union(
@@ -259,7 +272,7 @@ def _sentence(toks: Toks, start: int, end: int) -> tuple[int, int]:
 
 def _asked(doubt: Doubt, said: Statement | Unclear, toks: Toks, text: str) -> Statement | Unclear:
     """What is asked of a statement that is doubted; where the level is only a rough one it is told as one."""
-    if not isinstance(said, Statement) or _is_put_right(doubt, said):
+    if not isinstance(said, Statement) or _is_put_right(doubt, said, toks):
         return said
     amount = _amount(said)
     if doubt.kind == "rough":
@@ -293,7 +306,7 @@ def _value_place(said: Statement, toks: Toks) -> int | None:
     if isinstance(said, Checked | Ordered):
         slots: tuple[str, ...] = ("suction_cmh2o", "seal_cm", "wall_mmhg")
     else:
-        slots = AMOUNT_SLOTS if isinstance(said, Mark | Drained | Answered) else ()
+        slots = AMOUNT_SLOTS if isinstance(said, Mark | Drained | Answered | Corrected) else ()
     spans = [span for slot in slots if (span := said.spans.get(slot)) is not None]
     return next(
         (k for span in spans for k, t in enumerate(toks) if span.start < t.end and t.start < span.end), None
@@ -310,9 +323,20 @@ def _on_whose_word(said: Statement, text: str) -> Unclear:
     return Unclear(slot=slot, text=text, choices=(value,), statement=replace(said, **partly))
 
 
-def _is_put_right(doubt: Doubt, said: Statement) -> bool:
-    """ "misread, bed 7 880": what was wrong, and no doubt of what is right."""
-    return isinstance(said, Answered) and doubt.kind != "doubting"
+def _is_put_right(doubt: Doubt, said: Statement, toks: Toks) -> bool:
+    """ "misread, bed 7 880", "I think I misread it": what was wrong, and no doubt of what is right."""
+    if isinstance(said, Answered):
+        return doubt.kind != "doubting"
+    if not isinstance(said, SETTLING):
+        return False
+    if doubt.kind == "taking back":
+        return isinstance(said, Withdrawn)
+    if not said_so.WENT_WRONG.isdisjoint(toks.said[doubt.start : doubt.end]):
+        return True
+    behind = toks.said[doubt.start : doubt.clause[1]]
+    wrong = [k for k, w in enumerate(behind) if w in said_so.WENT_WRONG]
+    onto = bool(wrong) and any(is_digits(toks, doubt.start + k) for k in range(wrong[-1], len(behind)))
+    return doubt.kind != "doubting" or (bool(wrong) and not onto)
 
 
 def _amount(said: Statement) -> str | None:

@@ -43,6 +43,12 @@ from .whenread import when_read
 ENDS = frozenset({"", ".", ",", ";", "!", "-", "now", "everyone", "all", "folks", "guys", "team", "then"})
 CANNOT = frozenset({"can't", "cant", "cannot", "couldn't", "couldnt", "unable to"})
 SEEING = frozenset({"see", "read", "get", "reach", "find", "bend", "kneel", "crouch", "look", "turn"})
+ENDING_CLAUSE = frozenset({".", ",", ";", "!", "?", "-", "(", ")"})
+OF_WHOM = frozenset(
+    {"mr", "mrs", "ms", "miss", "yesterday", "before", "then", "earlier", "for", "from", "on", "in"}
+)
+OF_WHOM |= {"at", "me", "him", "her", "mine", "his", "hers"}
+"""Behind "that was" these may say whose a line is, or of when."""
 DOUBTS = frozenset({"right", "sure", "correct", "or", "if", "whether", "not", "no", "true"})
 PAPER = frozenset({"paper", "chart", "sheet", "flowsheet", "board", "whiteboard", "note", "notes", "report"})
 """What a number stands on that somebody else wrote."""
@@ -183,8 +189,20 @@ def _is_ended_at(cue: Cue, toks: Toks) -> bool:
 
 
 def _is_remark(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> bool:
-    """ "that was a struggle"; not "no wait, that was a foley"."""
-    return word(toks, cue.end) in A and not any(c.label in {"repair", "other", "no"} for c in cues)
+    """ "that was a struggle", "that was the last one in stock": no bed, tube, number, name or thing of ours.
+
+    Not "no wait, that was a foley", "that was next door's".
+    """
+    if any(c.label in {"repair", "other", "no"} for c in cues):
+        return False
+    if word(toks, cue.end) in A:
+        return True
+    end = next((k for k in range(cue.end, len(toks)) if word(toks, k) in ENDING_CLAUSE), len(toks))
+    said = toks.said[cue.end : end]
+    told = any(c.label not in {"filler", "word", "ask"} for c in cues if cue.end <= c.start < end)
+    named = any(w.endswith("'s") for w in said) or not said or not OF_WHOM.isdisjoint(said[:1])
+    numbered = any(starts_number(toks, k) and word(toks, k) != "one" for k in range(cue.end, end))
+    return not (told or named or numbered)
 
 
 def _is_of_line(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> bool:

@@ -14,7 +14,7 @@ from .numbers import is_digits
 from .roles import CHECK_LIMITS, OF_PATIENT, is_event
 from .sides import TURNS, Sides
 from .sorting import Sorted
-from .statements import Corrected, Mark, Statement, Unclear
+from .statements import Corrected, Mark, Span, Statement, Unclear
 
 FALSE = frozenset({"wrong", "incorrect", "error", "typo", "mistyped", "mistake", "off"})
 SAID_OF_IT = frozenset(
@@ -26,6 +26,9 @@ POINTING = frozenset(
 """Before the level these tell of a line that was sent."""
 SLIPPED = frozenset({"sorry", "oops", "whoops", "apologies", "no", "wait", "actually", "mean", "meant"})
 OVER = SLIPPED | {"scratch", "rather", "strike"}
+VALUES = frozenset({"num", "bed", "tube", "time", "bad", "alt", "other", "foreign"})
+HALTING = frozenset({"hang", "hold", "wait", "moment", "sec", "second", "minute", "brb", "later"})
+"""Behind all values these say that more was to come."""
 LOOKING = frozenset({"mark", "marking", "read", "check", "checking", "recheck", "measure"})
 BUT_NOT = frozenset({"not", "than", "was", "from", "instead", "should", "meant"})
 NAMED_LEVELS = frozenset({"level", "old", "new", "opens"})
@@ -49,7 +52,16 @@ class Correction(Sorted):
         """ "correct 1200 to": the right value never came."""
         last = phrase_of(self.items[-1], self.toks)
         unsaid = last.endswith("to") or last == "change" or self.said.endswith(" to") or self._is_unturned()
-        return unsaid or (last in TURNS and len(self.items) > 1 and self.meant is None)
+        return unsaid or self._breaks_off() or (last in TURNS and len(self.items) > 1 and self.meant is None)
+
+    def _breaks_off(self) -> bool:
+        """ "500 at 2130. Correction... hang on": what it was to be put right to never came."""
+        values = [i.end for i in self.items if i.role in VALUES]
+        last = max(values, default=0)
+        points = [i.start for i in self.items if phrase_of(i, self.toks) == "that was"]
+        rest = self.toks.said[last : len(self.toks)]
+        halts = not HALTING.isdisjoint(rest) and {"when", "if"}.isdisjoint(rest)
+        return halts or (bool(values) and min(points, default=0) >= last)
 
     def _is_unturned(self) -> bool:
         """ "340 at 1900 should be higher": what is right is no value."""
@@ -90,6 +102,7 @@ class Correction(Sorted):
             level_ml=level.amount if level else None,
             at=moments[0].sure if moments[0] else None,
             to_at=moments[1].sure if moments[1] else None,
+            spans=self._spans(bed=bed, to_bed=to_bed, was_ml=was, level_ml=level, at=at, to_at=to_at),
         )
         for slot, found in zip(("at", "to_at"), moments, strict=True):
             if found is not None and found.sure is None:
@@ -106,6 +119,11 @@ class Correction(Sorted):
         if level is not None and bed is not None and (_is_bed_again(level, bed) or apart):
             return Unclear(slot="level_ml", text=self.text, statement=replace(made, level_ml=None))
         return self._doubted(made, bed) or made
+
+    def _spans(self, **said: Item | None) -> dict[str, Span]:
+        """Where each value stands in the message."""
+        places = ((slot, self.toks[i.start], self.toks[i.end - 1]) for slot, i in said.items() if i)
+        return {slot: Span(first.start, last.end) for slot, first, last in places}
 
     def _doubted(self, made: Corrected, bed: Item | None) -> Unclear | None:
         """What must be asked of a correction whose times are sure."""

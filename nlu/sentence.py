@@ -11,7 +11,7 @@ from datetime import datetime, time
 from functools import partial
 
 from . import answers, corrections, queries, questions, topics, whichwrong, withdrawals
-from .asking import with_bed_to_read, with_sign, without_tag
+from .asking import asks_whether, with_bed_to_read, with_sign, without_tag
 from .brief import Brief
 from .building import Builder
 from .context import in_context
@@ -115,9 +115,8 @@ class Sentence:
         if is_greeting(self.read.tokens):
             return told()
         if withdrawals.is_withdrawal(items):
-            if withdrawals.is_of_a_level(items, self.ward.arrived) or withdrawals.tells_more(
-                items, self.read.tokens
-            ):
+            level = withdrawals.is_of_a_level(items, self.ward.arrived)
+            if level or withdrawals.tells_more(items, self.read.tokens) or asks_whether(self.read.tokens):
                 return told(Unclear(slot="kind", text=self.text))
             items = withdrawals.without_reason(items, self.read.tokens)
             made = withdrawals.withdrawn(items, self.ward.arrived, self.text)
@@ -131,7 +130,7 @@ class Sentence:
             return told(Answered(answer="yes", bed=beds[0] if beds else None))
         chosen = answers.cues(items, "choice") and not any(i.role in {"bed", "time"} for i in items)
         if not chosen and corrections.is_correction(items, self.read.tokens):
-            if corrections.is_of_another(items):
+            if corrections.is_of_another(items) or asks_whether(self.read.tokens):
                 return told(Unclear(slot="kind", text=self.text))
             read = corrections.without_told(items, self.read.tokens)
             return told(*self._for_a_bed(self._corrected()), faults=len(self.unread(read)))

@@ -95,6 +95,12 @@ belongs to(?: \w+){0,3}|meant bed
 (?:clock|watch)(?: is| was)? (?:off|wrong|fast|slow|broken|dead)|told by phone|(?:not |un)witnessed
 before my time
 must have been(?: \w+){0,3}
+(?:bed|patient|pt|one|lady|man|guy|gent) (?:that|who|which|what) (?:was|used to be)
+used to be (?:in|bed)|ex bed
+(?:hard|difficult|struggle|struggling) to believe|(?:can't|cant|cannot) believe|don't believe|dont believe
+(?:before|since|when) (?:we|they) (?:renumber|rearrang|reshuffl)\w+|formerly (?:in|bed)|previously (?:in|bed)
+(?:quiz|riddle)(?: \w+){0,3}|hypothetical(?:ly)?
+(?:training|teaching|drill|exercise|exam|made up|dummy) (?:question|only|example)
 """)
 """The value, the bed, the tube or the time, as the words beside it say; else all that is told."""
 ANOTHER = _any_of(r"""
@@ -307,6 +313,21 @@ COMPARED = frozenset({"to", "for", "compared", "considering", "given", "from", "
 SIDES = OF_TUBE - {"tube", "tubes", "drain"}
 OFF = frozenset({"cancelled", "canceled", "postponed", "deferred", "aborted", "abandoned"})
 """Before what is told these take it back, too: "cancelled: bed 7 off to CT"."""
+WENT_WRONG = frozenset({"wrong", "misread", "misheard", "mistyped", "miscounted", "misjudged", "transposed"})
+WENT_WRONG |= {
+    "old",
+    "previous",
+    "meant",
+    "culpa",
+    "else",
+    "else's",
+    "mixed",
+    "muddled",
+    "swapped",
+    "mistake",
+}
+WENT_WRONG |= {"typo", "error", "belongs", "yesterday's", "next"}
+"""Of a line that is put right these say how it came to be wrong."""
 WHY = frozenset({"why", "who", "how", "since"})
 """Of these nothing that is told is in doubt: "not sure why"."""
 JOINTS = frozenset(
