@@ -22,7 +22,7 @@ from .patterns.clockwords import (
     PAST,
     TO,
 )
-from .patterns.numerals import NUMERALS, ONES, ZEROS
+from .patterns.numerals import NUMERALS, ONES, TENS, ZEROS
 from .suffixes import suffixed
 from .tokens import remembered
 
@@ -41,6 +41,7 @@ MOVING = frozenset(
 LONGEST_AGO = 48 * 60
 """Minutes: "two eighty three hours ago" is no 83 hours ago."""
 RANGE = frozenset({"to", "till", "til"})
+LEAST_TENS = 10
 """Between two hours these say a range: "six to seven"."""
 _LINKS = frozenset({*PAST, *TO})
 _UNTOLD = frozenset({"half", "top"})
@@ -280,8 +281,9 @@ def _minutes_past(toks: Toks, i: int) -> Iterator[Found]:
     end = after_hyphen(toks, end)
     link = word(toks, end)
     moved = link == "to" and word(toks, i - 1) in MOVING and not counted  # from one to another
-    if moved or (link == "of" and minutes % 5 and not counted):
-        return
+    cut = link == "to" and not counted and word(toks, i - 1) in (TENS if minutes < LEAST_TENS else {"bed"})
+    if moved or cut or (link == "of" and minutes % 5 and not counted):
+        return  # "bed twenty nine to five seventeen": no nine to five
     if link in PAST or link in TO:
         sign = 1 if link in PAST else -1
         whole = False

@@ -71,7 +71,9 @@ def beds(toks: Toks, i: int, index: Mapping[str, str] | None, *, voice: bool, cu
     several = [end for end, text, label in said if label and text[-1:].isalpha()] if len(said) > 1 else ()
     whole = max(several, default=0)
     for end, text, label in said:
-        if end < whole and (glued(toks, end) or word(toks, end) == "bed"):
+        if end < whole and (
+            glued(toks, end) or word(toks, end) == "bed" or (voice and _is_no_article(toks, end))
+        ):
             continue  # "2B" is not bed 2 where the unit has a 2B
         if label is not None:
             if (end, label) not in seen:
@@ -79,6 +81,13 @@ def beds(toks: Toks, i: int, index: Mapping[str, str] | None, *, voice: bool, cu
                 yield end, label, True
         elif cued and _may_be_unknown(toks, i, end, text, said) and index is not None:
             yield end, text.upper(), False
+
+
+def _is_no_article(toks: Toks, k: int) -> bool:
+    """ "bed twelve a mark three sixty", "the 1900 on twelve a should be": the letter of the bed."""
+    behind = word(toks, k + 1)
+    mark = behind == "mark" and starts_number(toks, k + 2)
+    return word(toks, k) == "a" and (mark or behind in {"is", "was", "should", "reads"})
 
 
 def _with_pieces(toks: Toks, index: Mapping[str, str], said: Said) -> Said:

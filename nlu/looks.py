@@ -23,6 +23,8 @@ ceil suc sec tal
 FOUND = tuple(_FOUND.split())
 """The same for what else is found and how a drain is set."""
 FLUIDS = frozenset({"fluid", "fluids"})
+WHOSE = frozenset({"she's", "he's", "it's", "she", "he", "they're"})
+"""Behind the look of the fluid these begin what else was found: "serosang, she's swinging"."""
 TURNING = frozenset({"gone", "went", "turned", "turning", "getting", "become", "became", "looks"})
 """Between the fluid and its look: "fluid's gone milky"."""
 
@@ -32,7 +34,8 @@ def half_understood(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     for k, (before, item) in enumerate(pairwise(items)):
         if before.unread and is_fluid(item) and before.name not in TURNING:
             yield "a word before the look of the fluid"
-        if is_fluid(before) and (item.unread or (item.role == "sep" and _is_led(items[k + 2 : k + 4]))):
+        told = item.unread and item.name not in WHOSE
+        if is_fluid(before) and (told or (item.role == "sep" and _is_led(items[k + 2 : k + 4]))):
             yield "a word behind the look of the fluid"
     if any(i.unread and (word(toks, i.end) in FLUIDS or _of_fluid(i, toks)) for i in items):
         yield "a word that may be the look of the fluid"

@@ -130,10 +130,12 @@ class Sentence:
             return told(Answered(answer="yes", bed=beds[0] if beds else None))
         chosen = answers.cues(items, "choice") and not any(i.role in {"bed", "time"} for i in items)
         if not chosen and corrections.is_correction(items, self.read.tokens):
-            if corrections.is_of_another(items) or asks_whether(self.read.tokens):
+            corrected = self._corrected()
+            whole = any(isinstance(s, Statement) for s in corrected)
+            if corrections.is_of_another(items) or (whole and asks_whether(self.read.tokens)):
                 return told(Unclear(slot="kind", text=self.text))
             read = corrections.without_told(items, self.read.tokens)
-            return told(*self._for_a_bed(self._corrected()), faults=len(self.unread(read)))
+            return told(*self._for_a_bed(corrected), faults=len(self.unread(read)))
         if self.read.tokens.said[: len(self.read.tokens)] in {("beds",), ("beds", "?")}:
             return told(Asked(topic="beds"))
         if self._is_bare_question():

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from .labels import bed_label, ends_name, letter_of
-from .numbers import Toks, glued, is_digits, numbers, word
+from .numbers import Toks, glued, heard_as_number, is_digits, numbers, word
 from .patterns.clockwords import AGO, AMPM, HOUR_WORDS, MINUTE_WORDS
 from .patterns.leads import OF_BED
 from .patterns.numerals import NUMERALS
@@ -25,6 +25,9 @@ Labelled = dict[int, tuple[int, str]]
 _PART = re.compile(r"\d+|[a-z]+")
 BED = frozenset({"bed", "beds", "bd", "room", "rooms", "rm", "bay", "cubicle", "bedspace"})
 BAY = frozenset({"bay", "room", "rm", "cubicle", "pod"})
+SEEN = frozenset({"seen", "saw", "noted", "acknowledged", "ack"})
+"""First in a message before a bed: its notice was seen."""
+LINE_BEHIND = frozenset({"mark", "marks", "marked", "line", "level", "is", "at", "reads", "reading", "seal"})
 STARTS = frozenset({"", ",", ";", ".", "and", "&", "+"})
 BETWEEN_BEDS = frozenset({"from", "to", "into", "moved", "transferred"})
 TUBES = frozenset(PLACES["tubeword"])
@@ -99,6 +102,7 @@ def written(toks: Toks, index: Mapping[str, str] | None, *, voice: bool = False)
             or (_said_first(toks, index) if voice and i == 0 else None)
             or _spelt_out(toks, i, index)
             or _scan_or_bed(toks, i, index)
+            or (_heard_behind(toks, i, index) if voice else None)
             or (_unknown(toks, i) if of_unit.lettered else None)
         )
         if label is not None:
@@ -191,7 +195,8 @@ def _spelt_out(toks: Toks, i: int, index: Mapping[str, str]) -> tuple[int, str] 
 
 def _scan_or_bed(toks: Toks, i: int, index: Mapping[str, str]) -> tuple[int, str] | None:
     """ "the line for CT 4 is 340", "the drain in ct four": the unit's CT4, where no other bed is named."""
-    if word(toks, i) != "ct" or word(toks, i - 1) not in OF_BED or not BED.isdisjoint(toks.words):
+    led = OF_BED | (SEEN if i == 1 else frozenset())
+    if word(toks, i) != "ct" or word(toks, i - 1) not in led or not BED.isdisjoint(toks.words):
         return None
     if sum(label is not None for label in (bed_label(t, index) for t in toks.said[:i])):
         return None
@@ -201,6 +206,16 @@ def _scan_or_bed(toks: Toks, i: int, index: Mapping[str, str]) -> tuple[int, str
         if (label := bed_label(f"ct{n.value}", index)) is not None and word(toks, n.end) not in OF_TIME
     ]
     return found[0] if len(found) == 1 else None
+
+
+def _heard_behind(toks: Toks, i: int, index: Mapping[str, str]) -> tuple[int, str] | None:
+    """Dictated "bed CT for mark 800": the "for" is the four of CT4, and no bed 4."""
+    text, behind = word(toks, i), word(toks, i + 2)
+    if not text.isalpha() or word(toks, i - 1) not in BED | {""} or behind not in LINE_BEHIND:
+        return None
+    found = (bed_label(f"{text}{n.value}", index) for n in heard_as_number(toks, i + 1) if n.end == i + 2)
+    label = next(filter(None, found), None)
+    return (i + 2, label) if label is not None else None
 
 
 def _is_told_of(toks: Toks, i: int, end: int) -> bool:
