@@ -148,6 +148,8 @@ def other(items: tuple[Item, ...], text: str) -> list[Statement | Unclear]:
     helped = kinds == {"help"} and not any(i.role == "cue" and i.value in TELLING for i in items)
     if helped and any(i.role in VALUES | {"level"} for i in items):
         return [Unclear(slot="kind", text=text)]
+    if cues(items, "howto") and any(i.role == "bed" for i in items):
+        return [Unclear(slot="kind", text=text)]  # "how do i delete bed 8's 1900 mark?"
     if helped or (cues(items, "howto") and not any(i.role in VALUES for i in items)):
         return [Help()]
     if kinds == {"acknowledged"} and not _tells_more(items):

@@ -27,6 +27,8 @@ AUXILIARY = frozenset(
 CAME = frozenset({"dumped", "gushed", "drained", "poured", "leaked", "bled", "oozed", "emptied", "out"})
 SINCE = frozenset({"since", "after"})
 STOPS = frozenset({",", ".", ";", "?", "!", "and"})
+OF_UNIT = frozenset({"beds", "due", "open"})
+"""What is asked of all beds."""
 UNSUMMED = frozenset({"rate", "last", "checks", "due", "capacity"})
 """Topics without a window: since when is only why they are asked for."""
 REACH = 4
@@ -86,6 +88,17 @@ def with_bed_to_read(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     k = nums[0].start
     told = word(toks, k - 1) in READ and word(toks, k - 2) in WHO
     return tuple(i.as_role("bed") if told and i is nums[0] else i for i in items)
+
+
+def without_hour(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """ "which beds still need a line before seven": by when, and no bed."""
+    if {"before", "by"}.isdisjoint(toks.words) or not any(
+        i.value == "ask" and i.name in OF_UNIT for i in items
+    ):
+        return items
+    return tuple(
+        i for i in items if not (i.role in {"num", "time"} and word(toks, i.start - 1) in {"before", "by"})
+    )
 
 
 SAYING = frozenset({"is", "that's", "thats", "it's", "its", "s", "are", "was", "due", "at"})

@@ -17,6 +17,9 @@ OF_THE_LINE = frozenset(
 )
 """Between "but" and what is so: "but the line is at 430"."""
 BUT_IT = frozenset({"it's", "its", "it", "that's", "thats", "really", "actually", "meant", "is", "was"})
+TOLD_YOU = frozenset({"gave", "told", "reported", "handed"})
+HANDED_TO = frozenset({"him", "her", "them", "pt", "patient", "iv", "po", "saline", "fluid", "bolus"})
+"""Whoever is given something else than a line, and what."""
 WROTE = frozenset({"wrote", "typed", "put", "entered", "sent", "texted"})
 SLIPS = frozenset({"but", "mistake", "error", "sorry"})
 """Beside "not 45 but 54" these say no more than that."""
@@ -39,6 +42,13 @@ OTHER_UNITS = frozenset({"kg", "lb", "cm", "mmhg"})
 def is_no_line(number: Item) -> bool:
     """Whether it is what a check read or what a patient weighs: no line is put right by it."""
     return number.role == "num" and (number.lead in OTHER_LEADS or number.unit in OTHER_UNITS)
+
+
+def is_how_far(number: Item, toks: Toks) -> bool:
+    """ "off by a hundred", "I was 100 out": how far from what is right, and no line."""
+    before = toks.said[max(0, number.start - 2) : number.start]
+    by = before[-1:] == ("by",) and before[0] in {"off", "out", "wrong", "over", "under"}
+    return by or word(toks, number.end) in {"out", "off"}
 
 
 def told_right(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
@@ -133,9 +143,15 @@ def belongs(items: tuple[Item, ...]) -> bool:
     return any(i.unread for i in items if i.name in BELONGS)
 
 
+def _told_you(said: tuple[str, ...]) -> bool:
+    """ "i told you 910", "gave you 910 for bed 6", "i gave 910 at 6": a line; "i gave him 500" is none."""
+    by_me = any(w in TOLD_YOU and before in {"i", "we", ","} for before, w in pairwise((",", *said)))
+    return by_me and HANDED_TO.isdisjoint(said)
+
+
 def turn_behind(items: tuple[Item, ...], toks: Toks) -> int:
     """ "i put bed 8 260 but its 206", "i wrote 451 for 3, it's 415": where it turns to what is so, or 0."""
-    if ENTERED.isdisjoint(toks.words):
+    if ENTERED.isdisjoint(toks.words) and TOLD_YOU.isdisjoint(toks.words):
         return 0
     said = toks.said
     turns = (k for k, w in enumerate(said) if w == "but" or (w in {",", "."} and _is_slip(said[:k])))
@@ -146,7 +162,7 @@ def turn_behind(items: tuple[Item, ...], toks: Toks) -> int:
     after = [i for i in items if i.role == "num" and i.start > turn]
     placed = len(before) > (not any(i.role == "bed" for i in items))
     told = placed and len(after) == 1 and after[0].start <= turn + BUT_REACH
-    return turn if told and ENTERED & set(said[:turn]) else 0
+    return turn if told and (ENTERED & set(said[:turn]) or _told_you(said[:turn])) else 0
 
 
 def _is_of_it(said: tuple[str, ...]) -> bool:
@@ -158,13 +174,14 @@ def _is_of_it(said: tuple[str, ...]) -> bool:
 def _is_slip(said: tuple[str, ...]) -> bool:
     """ "i wrote", "accidentally put": whoever says so says that it was wrong."""
     who = any(w in ENTERED and before in {"i", "we"} for before, w in pairwise(said))
-    return who or not {"accidentally", "mistakenly"}.isdisjoint(said)
+    return who or _told_you(said) or not {"accidentally", "mistakenly"}.isdisjoint(said)
 
 
 def without_told(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces of a correction without the words that only say that something was entered."""
     turn = turn_behind(items, toks)
     plain = ENTERED | APOLOGIES | BELONGING | {"onto"} | ({"as"} if turn else set())
+    plain |= TOLD_YOU | {"you", "earlier", "in"} if turn else frozenset()
     plain |= SLIPS if _is_not_but(items) or _put_wrongly(items, toks) else frozenset()
     return tuple(
         i
@@ -186,6 +203,8 @@ def _is_between(items: tuple[Item, ...], k: int, toks: Toks) -> bool:
     after = [i for i in items[k + 1 :] if i.role in {"bed", "tube", "num", "time"}]
     if not (before and after):
         return False
+    if after[0].role == "tube" and [i.role for i in before] == ["tube", "bed"]:
+        return True  # "the right side bed 16, not left"
     if before[-1].role == "bed" and after[0].role == "num" and after[0].label is not None:
         return after[0].link == "not" and not any(i.role == "num" for i in before)
     if before[-1].role != after[0].role:
@@ -199,7 +218,7 @@ def _is_between(items: tuple[Item, ...], k: int, toks: Toks) -> bool:
 def _is_not_but(items: tuple[Item, ...]) -> bool:
     """ "bed 12 not 950, 905": nothing but where, and two numbers of which the first is denied."""
     said = [i for i in items if i.role not in {"sep", "bed", "tube", "time"} and i.value != "bed"]
-    said = [i for i in said if not (i.unread and i.name in SLIPS)]
+    said = [i for i in said if not (i.unread and i.name in SLIPS) and i.value != "repair"]
     beds = [i for i in items if i.role == "bed"]
     if [i.value for i in said] == ["neg"] and len(beds) == 2 and items[-1].role == "bed":
         return said[0].end <= beds[0].start

@@ -160,7 +160,7 @@ def _has_form_of_question(stretch: Stretch, toks: Toks) -> bool:
         k += 1
     if word(toks, k) in AUXILIARY:
         return word(toks, k + 1) in SUBJECTS or starts_number(toks, k + 1)
-    return word(toks, k) in ASKING
+    return word(toks, k) in ASKING or word(toks, k + 1) == "me"  # "chart me 12A for this shift"
 
 
 def _question(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
@@ -178,6 +178,8 @@ def _question(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
 def _kind(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
     if cue.value == "corrected":
         return _correction(cue, stretch, toks, taken)
+    if cue.value == "withdrawn" and word(toks, cue.end) in {"my", "the", "that", "our"}:
+        return False  # "changed mind ignore my 0110 reading"
     return is_going(cue, stretch, toks, taken)
 
 

@@ -26,6 +26,9 @@ POINTING = frozenset(
 """Before the level these tell of a line that was sent."""
 SLIPPED = frozenset({"sorry", "oops", "whoops", "apologies", "no", "wait", "actually", "mean", "meant"})
 OVER = SLIPPED | {"scratch", "rather", "strike"}
+CHANGED = frozenset({"change", "chg"})
+TURNED = frozenset({"to", "from", "into", "should", "not", "instead", "than", "was", "wrong", "=", ">"})
+"""Without one of these a change may be of the canister."""
 VALUES = frozenset({"num", "bed", "tube", "time", "bad", "alt", "other", "foreign"})
 HALTING = frozenset({"hang", "hold", "wait", "moment", "sec", "second", "minute", "brb", "later"})
 """Behind all values these say that more was to come."""
@@ -51,6 +54,9 @@ class Correction(Sorted):
     def _ends_open(self) -> bool:
         """ "correct 1200 to": the right value never came."""
         last = phrase_of(self.items[-1], self.toks)
+        changed = any(i.name == "corrected" and phrase_of(i, self.toks) in CHANGED for i in self.items)
+        if changed and TURNED.isdisjoint(self.toks.words):
+            return True  # "19 chg - 1890": the box, maybe
         unsaid = last.endswith("to") or last == "change" or self.said.endswith(" to") or self._is_unturned()
         return unsaid or self._breaks_off() or (last in TURNS and len(self.items) > 1 and self.meant is None)
 
@@ -250,7 +256,8 @@ class Correction(Sorted):
         """ "the clamp on 12 was at 1400 not 1500": of an event, and no level."""
         named = any(i.unit or i.lead in NAMED_LEVELS for i in self.nums.all)
         went = any(is_event(i) and i.name in OF_PATIENT for i in self.items)
-        return (went or (any(map(is_event, self.items)) and not named)) and bool(self.nums.all)
+        paired = len(self.tubes.all) > 1  # "right clamped not left"
+        return (went or (any(map(is_event, self.items)) and not named)) and (bool(self.nums.all) or paired)
 
     def _may_be_of_a_patient(self) -> bool:
         """ "move bed 5 1800 to bed 6": who moved then, or whose the line of that time is."""

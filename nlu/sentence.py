@@ -11,7 +11,7 @@ from datetime import datetime, time
 from functools import partial
 
 from . import answers, corrections, queries, questions, topics, whichwrong, withdrawals
-from .asking import asks_whether, with_bed_to_read, with_sign, without_tag
+from .asking import asks_whether, with_bed_to_read, with_sign, without_hour, without_tag
 from .brief import Brief
 from .building import Builder
 from .context import in_context
@@ -43,6 +43,8 @@ from .verdict import Outcome, Reading, Unjudged, told
 
 UNTOLD = frozenset({"word", "empty", "neg", "join", "plan", "change", "out", "order", "unchanged"})
 """Beside a bare bed these say that more was meant than its last line."""
+MOST_CHOSEN = 2
+"""Numbers of a choice: a bed and a level."""
 COUNTED = frozenset({"level", "volume", "output", "check", "weight", "bad"})
 """Roles that no reading leaves out: what is said of them counts, and so do numbers that are cut in two."""
 TELLING = COUNTED | FINDINGS | {"num", "time", "kind", "what", "same", "alt", "foreign", "claimed", "denied"}
@@ -67,7 +69,7 @@ def pieces(way: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, 
     items = withdrawals.opened(in_context(with_plain_pairs(told, toks, arrived), toks), toks)
     items = _opened(items, toks)
     items = with_sign(withdrawals.unmade(without_tag(items, toks), toks), toks)
-    items = with_bed_to_read(with_checks_of_beds(items, toks), toks)
+    items = without_hour(with_bed_to_read(with_checks_of_beds(items, toks), toks), toks)
     items = corrections.agreed(corrections.without_emphasis(items, toks), toks)
     return corrections.with_owner(corrections.told_right(items, toks), toks)
 
@@ -128,7 +130,9 @@ class Sentence:
         if "correct" in self.read.tokens.words and self._is_bare_correct():
             beds = [i.label for i in self._labelled if i.role == "bed"]
             return told(Answered(answer="yes", bed=beds[0] if beds else None))
-        chosen = answers.cues(items, "choice") and not any(i.role in {"bed", "time"} for i in items)
+        several = len(answers.numbers(items)) > MOST_CHOSEN  # "209 was misread, at 1600 it was 1020 not 1200"
+        placed = any(i.role in {"bed", "time"} for i in items)
+        chosen = answers.cues(items, "choice") and not (placed or several)
         if not chosen and corrections.is_correction(items, self.read.tokens):
             corrected = self._corrected()
             whole = any(isinstance(s, Statement) for s in corrected)
@@ -294,6 +298,8 @@ class Sentence:
         if beds and topics.read_together(items, self.read):  # "is bed 9 full"
             made = queries.asked(items, self.ward.arrived, self.read, self.ward.shifts)
             return told(*made, faults=len(self.unread_question(items)))
+        if any(i.role == "tube" for i in items) and word(self.read.tokens, 0) in {"it's", "its", "that's"}:
+            return told(Unclear(slot="kind", text=self.text))  # "it's the right side bed 16"
         strange = [
             i
             for i in items

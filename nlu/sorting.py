@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import datetime
 from itertools import pairwise
 
-from .corrections import ENTERED, LINE_WORDS, MOVING, belongs, is_told_of, pointed, turn_behind
+from .corrections import ENTERED, LINE_WORDS, MOVING, belongs, is_how_far, is_told_of, pointed, turn_behind
 from .drafts import SIDES
 from .items import FULL_HOUR, NEAR, RECENT, Item, is_now
 from .labels import tube_name
@@ -76,6 +76,7 @@ class Sorted:
                 self.meant = item if self.toward or item is self.pointed else self.meant
                 self._add(self.beds, item)
             case "tube":
+                self.odd |= item.name == "lower" and word(self.toks, item.start - 1) == "be"
                 self._add(self.tubes, item)
             case "time" if self.wrong_time or not is_now(item):  # "looked at it again just now"
                 self._time(item, nxt)
@@ -99,7 +100,8 @@ class Sorted:
 
     def _is_a_digit(self, item: Item) -> bool:
         """ "extra zero on bed 5, should be 340"."""
-        return item.amount == 0 and word(self.toks, item.start - 1) in TOO_MANY
+        zero = item.amount == 0 and word(self.toks, item.start - 1) in TOO_MANY
+        return zero or (bool(self.nums.now) and is_how_far(item, self.toks))
 
     def _is_both(self, item: Item, phrase: str) -> bool:
         """ "i had the two mixed up"."""
@@ -144,8 +146,12 @@ class Sorted:
         self._add(self.times, item, line=self._names_line(nxt))
 
     def _number(self, item: Item, nxt: Item | None) -> None:
+        hour = item.lead == "at" and item.start < self.turn
         timely = (
-            bool(item.clocks) and item.clocklike and not item.unit and item.within(LIST_REACH, self.arrived)
+            bool(item.clocks)
+            and (item.clocklike or hour)
+            and not item.unit
+            and item.within(LIST_REACH, self.arrived)
         )
         by_place = item.lead in {"at", "timeword"} and not self._is_at_level(item)
         by_place |= self._names_line(nxt) or item.amount is None or self._is_the_one_from(item)
@@ -307,7 +313,7 @@ class Sorted:
 
     def _may_be_right_bed(self, item: Item) -> bool:
         """ "entered 1050 on 12, meant 13", "219 should be 18", "412 should be 413": itself a bed."""
-        placed = word(self.toks, item.start - 1) in PLACED
+        placed = word(self.toks, item.start - 1) in PLACED or self.negated or item.link == "not"
         plain = item.label is not None and not (item.lead or item.unit or placed)
         if not plain or len(self.beds.all) >= TWO:
             return False

@@ -29,6 +29,7 @@ RETURNING = frozenset({"came", "come", "gone", "went", "has", "all"})
 OF_BED = frozenset({"on", "in", "for", "of", "bed", "room", "rm"})
 COUNTED = frozenset({"one", "two", "only", "single", "both", "1", "2", "three"})
 READ = frozenset({"read", "taken", "checked", "measured", "at", "as", "done", "seen", "just", "noted"})
+READ_ALOUD = frozenset({("read", "me"), ("read", "us"), ("read", "out"), ("reads", "me")})
 ASKED = frozenset({"when", "when's", "whens", "how", "what", "which", "am", "do", "does", "who", "?"})
 UNSEEN = frozenset({"no", "nil", "not", "none", "never"})
 JOINED = frozenset({"and", "which"})
@@ -123,6 +124,8 @@ def turned_away(cue: Cue, toks: Toks) -> Cue:
         return cue._replace(label="plan", value="")  # "we pull it at 150", "out once its at 150": no line
     if cue.value == "corrected" and _is_expected(cue, toks):
         return cue._replace(label="plan", value="")  # "should be about 700 by now"
+    if cue.label == "level" and toks.said[cue.start : cue.end + 1] in READ_ALOUD:
+        return cue._replace(label="question", value="")  # "read me the handover for bed nine"
     if cue.label == "filler" and toks.said[cue.end - 1 : cue.end + 1] == ("with", "me"):
         return cue._replace(end=cue.end + 1)  # "bank nurse did the 1600 line with me: 410"
     if cue.label == "filler" and phrase_of(cue, toks) == "time now" and not number_follows(toks, cue.end):
