@@ -14,6 +14,7 @@ from dataclasses import replace
 from itertools import takewhile
 from typing import Any, NamedTuple, TypeGuard
 
+from .alarms import is_feared
 from .hearsay import second_hand
 from .neighbours import HARD, is_stop_among
 from .numbers import Toks, is_digits, word
@@ -160,6 +161,8 @@ def _is_stop(toks: Toks, k: int) -> bool:
 def _reaches(doubt: Doubt, toks: Toks, told: frozenset[int]) -> bool:
     """Whether the words around a doubt leave it with what is told, or go on about something else."""
     first, last = doubt.clause
+    if is_feared(toks, first, last):
+        return False  # "think bed 5 is bleeding, 200 in ten mins"
     if doubt.kind == "elsewhere" or (
         doubt.kind == "another" and told.intersection(range(first, doubt.start))
     ):

@@ -6,6 +6,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Set
 
+from .alarms import with_alarms
 from .asbefore import as_before
 from .askedfor import with_moved_line, with_taken_back
 from .beside import WATER_SEALS, of_their_like
@@ -108,8 +109,8 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     cues = _where_beds_stand(cues, stands) if stands else cues
     cues = measured(elsewhere(cues, read.tokens, index), read.tokens)
     cues = tuple(_spoken(cue, read.tokens) for cue in cues) if voice else cues
-    cues = signed(cues, read.tokens, voice=voice)
     toks = read.tokens
+    cues = signed(with_alarms(cues, toks), toks, voice=voice)
     cues = narrated(cues, toks, labelled)
     around = with_going_in(bridged(sent(cues, toks, labelled, index), toks, labelled), toks, index)
     found = as_before(of_their_like(bidden(recast(around, toks), toks), toks), toks)

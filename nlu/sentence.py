@@ -11,6 +11,7 @@ from datetime import datetime, time
 from functools import partial
 
 from . import answers, corrections, queries, questions, topics, whichwrong, withdrawals
+from .alarms import is_dire
 from .asking import asks_whether, with_bed_to_read, with_sign, without_hour, without_tag
 from .brief import Brief
 from .building import Builder
@@ -36,7 +37,7 @@ from .roles import assignments
 from .rules import there
 from .scope import scoped
 from .sharing import gathered
-from .statements import Acknowledged, Answered, Asked, Statement, Unclear
+from .statements import Acknowledged, Answered, Asked, Mark, Statement, Unclear
 from .subjects import subjects
 from .tubehead import without_tubes
 from .verdict import Outcome, Reading, Unjudged, told
@@ -295,6 +296,10 @@ class Sentence:
         beds = [i for i in items if i.role == "bed"]
         if beds and answers.cues(items, "no"):
             return told(Unclear(slot="kind", text=self.text, statement=Statement(bed=beds[0].label)))
+        denied = bool(answers.cues(items, "neg")) or topics.asks(items, self.read)
+        if len(beds) == 1 and not denied and is_dire(self.read.tokens):
+            lacking = Unclear(slot="level_ml", text=self.text, statement=Mark(bed=beds[0].label))
+            return Reading(lambda: (lacking,))
         if beds and topics.read_together(items, self.read):  # "is bed 9 full"
             made = queries.asked(items, self.ward.arrived, self.read, self.ward.shifts)
             return told(*made, faults=len(self.unread_question(items)))

@@ -149,6 +149,8 @@ def merged(outcomes: Sequence[Outcome], text: str, *, doubted: bool = False, str
 
 
 def _question(rests: list[list[Statement | Unclear]], text: str) -> Unclear:
+    if len(rests) == 1 and (line := _only_line(rests[0])) is not None:
+        rests = [[line]]
     firsts = [r[0] for r in rests if r]
     whole = [s for s in firsts if isinstance(s, Statement)]
     if not whole:
@@ -171,6 +173,14 @@ def _question(rests: list[list[Statement | Unclear]], text: str) -> Unclear:
     if len(choices) == len(whole) == len(firsts) and len(rests[0]) == 1:
         return Unclear(slot=slot, text=text, choices=choices, readings=tuple(whole), statement=_agreed(whole))
     return Unclear(slot=slot, text=text, statement=_agreed([*whole, *partial]))
+
+
+def _only_line(told: list[Statement | Unclear]) -> Statement | None:
+    """The line among what was found beside it, which is asked by its number: "9 crashing, 1150 bloody"."""
+    lines = [s for s in told if isinstance(s, Mark | Drained)]
+    beside = all(isinstance(s, Mark | Drained | Checked | Incident | Described) for s in told)
+    beside &= not any(isinstance(s, Incident) and s.what in {"suction_on", "suction_off"} for s in told)
+    return lines[0] if len(lines) == 1 and beside else None
 
 
 def _is_behind_bed(mark: Mark) -> bool:

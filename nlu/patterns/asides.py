@@ -7,6 +7,7 @@ fall, break or come out; a word of saying, asking, denying or planning.
 
 from __future__ import annotations
 
+from .remarks import ALARMS
 from .smalltalk import ROUND_AN_EVENT
 
 _STAFF = """
@@ -119,6 +120,7 @@ ASIDES = (
     STAFF
     | RELATIVES
     | ROUND_AN_EVENT
+    | ALARMS
     | frozenset(_PATIENT.split())
     | frozenset(_HOW.split())
     | frozenset(_WHERE.split())

@@ -51,6 +51,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "(immediately|initially|instantly) (drained|dumped|put out)",
         "(a|) (gush|rush|surge) of",
         "drained", "(put out|drained|) (a|another|) further", "put out", "putting out", "dumped",
+        "bled", "haemorrhaged", "hemorrhaged",
         "another", "drainage of", "drained another",
         "has drained", "has put out", "drained out", "puts out", "came out", "lost", "dumping",
         "draining another", "out another", "additional", "an additional", "another additional", "produced",

@@ -16,7 +16,17 @@ nights hourlies ones settled sore eating alert oriented obs vss entry
 initials
 gnite nite gn ttyl thx ty tks cheers bye nope
 """
-REMARKS = TALK | frozenset(_WORDS.split())
+DIRE = frozenset(
+    {"bleeding", "bleed", "bleeds", "haemorrhaging", "hemorrhaging", "haemorrhage", "hemorrhage", "crashing"}
+    | {"crash", "arrest", "arrested", "arresting", "collapsed"}
+)
+_CALLS = """
+unresponsive unstable hypotensive tachycardic tachy clammy shocked met rrt rapid response code team
+emergency urgent urgently asap stat paged bleeped
+"""
+ALARMS = DIRE | frozenset(_CALLS.split())
+"""Words of alarm: who calls for help still tells the line."""
+REMARKS = TALK | ALARMS | frozenset(_WORDS.split())
 _GREETINGS = """
 good morning afternoon evening night day hi hey hello all everyone everybody crew team folks guys ladies
 merry happy xmas christmas new year holidays easter thanksgiving goodnight goodnite nite bye cheers you

@@ -60,7 +60,6 @@ def test_a_whole_line_with_something_harmless_around_it(text: str, read: str) ->
         "that's me away to CT with bed 19 at 1900",
         "forgot the 3 o'clock one, bed 8 was 615 at 1600",
         "forgot the 3pm one, bed 8 was 615 at 0300",
-        "bed 12 340 at 1900, bleeding now",
         "bed 4 305, might be at 1800",
         "bed 4 305, could have been at 1800",
         "bed 4 305 at 1900, should be 400 at 2000",

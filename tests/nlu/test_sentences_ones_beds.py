@@ -65,8 +65,8 @@ def test_a_query_is_known_by_the_words_of_its_ward(text: str, read: str) -> None
 @pytest.mark.parametrize(
     ("text", "read"),
     [
-        ("what's due, bed 4 is bleeding", "asked topic=due; ask kind"),
-        ("whats the total on 3, bed 4 is bleeding", "asked bed=3 topic=total; ask kind"),
+        ("what's due, bed 4 is bleeding", "asked topic=due; ask level_ml"),
+        ("whats the total on 3, bed 4 is bleeding", "asked bed=3 topic=total; ask level_ml"),
         ("what's due, bed 4 please", "asked bed=4 topic=due"),
         ("totals, bed 4 and bed 5", "asked bed=4 topic=total; asked bed=5 topic=total"),
         ("report, bed 4 the new guy", "asked bed=4 topic=handoff"),

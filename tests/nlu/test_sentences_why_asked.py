@@ -43,7 +43,7 @@ from .saying import CHANNELS, Channel, reading
             "what's the last mark on bed 12, surgeon wants the trend too",
             "asked bed=12 topic=last; asked bed=12 topic=trend",
         ),
-        ("what's due, bed 4 is bleeding", "asked topic=due; ask kind"),
+        ("what's due, bed 4 is bleeding", "asked topic=due; ask level_ml"),
         ("what's the last mark on bed 12, he pulled it out", "ask kind"),
         ("what's the last mark on bed 12, the box fell over", "ask kind"),
         ("changed the canister on 12, what's the rate", "exchanged bed=12; asked bed=12 topic=rate"),
