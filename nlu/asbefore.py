@@ -9,6 +9,7 @@ from __future__ import annotations
 from .items import FINDINGS
 from .neighbours import number_follows, phrase_of
 from .numbers import Toks, word
+from .patterns.ownclauses import DOUBTFUL, DRAINS, OBJECTS
 from .pipeline import Cue, in_order
 
 SETTINGS = frozenset({"seal", "suction", "wall", "leakgrade"})
@@ -78,6 +79,13 @@ WHEN = frozenset(
 OWN = frozenset({"the", "my", "this", "last", "morning", "night"})
 
 
+STOPS = frozenset({",", ".", ";", "!", "and", "but"})
+_OF_LINES = """
+out new fresh x so far today on at r l left right overnight extra additional significant much h hours hrs hr
+"""
+NOTHING_OF = DOUBTFUL | DRAINS | OBJECTS | WHEN | SINCE | frozenset(_OF_LINES.split())
+"""With one of these a "nil" may be how much came."""
+ARROWS = frozenset({">", "\u2192", "\u21d2"})
 BARELY = frozenset({"barely", "hardly", "scarcely"})
 MUCH = frozenset({"much", "loads", "lots"})
 A_LOT = {("a", "lot"), ("a", "bit"), ("very", "much"), ("that", "much"), ("all", "that"), ("too", "much")}
@@ -105,11 +113,23 @@ def as_before(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
 
 
 def _hardly(cue: Cue, toks: Toks) -> Cue:
-    """ "hasn't changed much", "has barely moved": a little came, nobody moved, and how much is not said."""
+    """ "hasn't changed much", "has barely moved": a little came, nobody moved, and how much is not said; and
+    "nil resp distress" is of no drain."""
     much = word(toks, cue.end) in MUCH or toks.said[cue.end : cue.end + 2] in A_LOT
     little = cue.label == "same" and word(toks, cue.end - 1) in MOVING and much
     barely = cue.value == "moved" and word(toks, cue.start - 1) in BARELY
-    return cue._replace(label="filler", value="") if little or barely else cue
+    return cue._replace(label="filler", value="") if little or barely or _is_of_patient(cue, toks) else cue
+
+
+def _is_of_patient(cue: Cue, toks: Toks) -> bool:
+    """ "nil resp distress", "nil SOB": words up to the next stop, and none of a drain or of time."""
+    if cue.label != "same" or phrase_of(cue, toks) != "nil":
+        return False
+    end = cue.end
+    while word(toks, end).isalpha() and word(toks, end) not in {"and", "but"}:
+        end += 1
+    said = toks.said[cue.end : end]
+    return bool(said) and word(toks, end) in STOPS | {""} and NOTHING_OF.isdisjoint(said)
 
 
 def _as_it_was(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
@@ -133,6 +153,9 @@ def _of_now(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
         word(toks, cue.end) in OF_BLOOD
         or (word(toks, cue.start - 1) == "of" and word(toks, cue.start - 2) in BAGS)
     )
+    arrow = cue.end + (word(toks, cue.end) in {"-", "="})
+    if word(toks, arrow) in ARROWS and any(c.label == "fluid" and c.start == arrow + 1 for c in cues):
+        return cue._replace(label="filler", value="")  # "sang -> serosang -> serous": what it was
     alone = not any(c.label == "fluid" and c is not cue for c in cues)
     gone = alone and (word(toks, cue.end) in EARLIER - {"yesterday"} or _is_gone(toks, cue.end))
     return cue._replace(label="word", value="look") if of_patient or gone else cue

@@ -56,6 +56,9 @@ READ_OFF = frozenset(
         "gcs",
         "vitals stable",
         "obs stable",
+        "cpap",
+        "bipap",
+        "niv",
     }
     | {"dressing", "dressings", "drsg", "dressing changed", "dressing change", "dressing intact"}
 )
@@ -230,7 +233,7 @@ def _with_its_time(level: Item, one: Item, other: Item, toks: Toks) -> Iterator[
     if at and one.role == "foreign" and other.role == "claimed":
         yield f"{word(toks, one.start)!r} has the time behind it, and may have the number"
     at, beside = one.lead == "at", other.start == one.end
-    timed = one.role == "claimed" and (at or len(one.digits) == FULL_HOUR)
+    timed = one.role == "claimed" and (at or len(word(toks, one.start)) == FULL_HOUR)
     if timed and beside and other.role == "foreign" and not (at and phrase_of(other, toks) in READ_OFF):
         yield f"{word(toks, other.start)!r} has the time before it, and may have the number"
 

@@ -220,11 +220,19 @@ def _of_its_like(cue: Cue, near: Near, toks: Toks) -> Cue:
         return Cue(
             "waterseal", "", cue.start, cue.end
         )  # "md wants suction off", "wants her taken off suction"
+    if orders and cue.label == "waterseal" and _is_said_again(cue, toks):
+        return cue._replace(label="filler", value="")
     if orders and phrase_of(cue, toks) == "to go" and word(toks, cue.end) in TOWARDS:
         return cue._replace(label="filler", value="")  # "15 to go on suction 20, ordered at 1730"
     if cue.label == "other" and word(toks, cue.start - 1) in NAMED:
         return cue._replace(label="word", value=word(toks, cue.start))  # "dr ng wants 20"
     return cue
+
+
+def _is_said_again(cue: Cue, toks: Toks) -> bool:
+    """ "reg wants 21 off suction, water seal only": ordered once, and not yet so."""
+    only = word(toks, cue.end - 1) in {"only", "alone"}
+    return only and toks.said[max(0, cue.start - 3) : cue.start] == ("off", "suction", ",")
 
 
 def _is_named(cue: Cue, looks: dict[int, Cue], toks: Toks) -> bool:

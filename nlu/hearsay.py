@@ -11,7 +11,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from itertools import takewhile
 
 from .neighbours import HARD, begins_at, ends_at
-from .numbers import Toks, word
+from .numbers import Toks, is_digits, word
 from .patterns import hearsay as said_so
 from .patterns.numerals import NUMERALS
 
@@ -148,8 +148,10 @@ def _is_own(toks: Toks) -> bool:
 
 
 def _subject(toks: Toks, k: int) -> tuple[str, ...]:
-    said = toks.said[begins_at(PARTS, toks, k) : k]
-    return tuple(w for w in said if w not in said_so.ADVERBS and (w[:1].isalpha() or _is_number(w)))
+    """What stands before it in its clause; the "am" of "8 am" is no verb."""
+    places = (j for j in range(begins_at(PARTS, toks, k), k) if word(toks, j) not in said_so.ADVERBS)
+    places = (j for j in places if not (word(toks, j) == "am" and is_digits(toks, j - 1)))
+    return tuple(w for j in places if (w := word(toks, j))[:1].isalpha() or _is_number(w))
 
 
 def _is_number(said: str) -> bool:

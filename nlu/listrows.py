@@ -16,13 +16,13 @@ from .patterns.leads import BED_WORDS
 from .patterns.levels import MILLILITRES, VOLUMES
 from .wall import Labelled, written
 
-APART = frozenset({",", ";", "/", "|", "and", "&", "+", ".", "then", "\\", "plus", "*", "\u2022"})
+APART = frozenset({",", ";", "/", "|", "and", "&", "+", ".", "then", "\\", "plus", "*", "\u2022", "["})
 """Between two rows."""
 NUMERIC = frozenset({".", ","})
 """Within one number."""
 SPACED = frozenset({"-", "~"})
 """So do these with a blank on either side, where no such sign parts a bed from its line."""
-WITHIN = frozenset({":", "-", "=", ">", "."})
+WITHIN = frozenset({":", "-", "=", ">", ".", "]"})
 """Between a bed and its line."""
 AT = frozenset({"at", "@"})
 MINUTE_DIGITS = 2

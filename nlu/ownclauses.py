@@ -14,8 +14,9 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from .again import Again, Span
+from .behind import READ_OFF
 from .clock import clocks
-from .neighbours import begins_at
+from .neighbours import begins_at, phrase_of
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.leads import BED_WORDS, LINES
 from .patterns.numerals import FRACTIONS, NUMERALS
@@ -30,6 +31,7 @@ from .patterns.ownclauses import (
     DOUBTFUL,
     DRAINS,
     DRESSINGS,
+    GOING,
     GONE,
     HIMSELF,
     HIMSELF_MOVED,
@@ -43,6 +45,8 @@ from .patterns.ownclauses import (
     NO_BARE,
     OBJECTS,
     OF_DRESSINGS,
+    OPEN,
+    OPENING,
     PAST,
     PLANS,
     REST,
@@ -77,13 +81,11 @@ foreign question litre timeword weight ask arrival join
 """
 PLAIN = frozenset(_PLAIN.split())
 """Labels of cues that say nothing of a drain where there is no number and the subject is somebody."""
-GOING = frozenset({"away", "back", "left", "moved", "acknowledged"})
-"""Events that are nothing of a drain where it is no patient who goes."""
-AT = frozenset(
-    {"at", "@", "by", "for", "around", "about", "since", "until", "till", "from", "before", "after"}
-)
+AT = frozenset({"at", "@", "by", "for", "around", "about", "since", "until", "till", "from", "before"})
+AT |= {"after"}
 SMALL = frozenset({"a", "an", "one", "oh", "to", "too", "for", "o", "and"})
 """Number words that mostly are none."""
+SITS = frozenset({"sitting", "sat"})
 SAYING = frozenset({"says", "said", "thinks", "told"})
 LEFT = frozenset({"left", "lt", "l"})
 """Behind these the time is that of the line too: "when i went in at 1100 the line was 275"."""
@@ -93,9 +95,7 @@ HOURS = frozenset({"hour", "midnight", "midday", "noon"})
 WAITED_FOR = frozenset({"regulator", "new", "suction", "pump", "supplies", "pharmacy"})
 OWNED = frozenset({"his", "her", "their", "the", "of", "asleep", "way"})
 STAND = frozenset({"is", "was", "be", "been", "now", "still", "up", "down", "he's", "she's", "it's", "sits"})
-MILLILITRES = frozenset(
-    {"mls", "ccs", "mils", "litres", "liters", "is", "was", "has", "hundreds", "beds", "rooms"}
-)
+MILLILITRES = frozenset({"mls", "ccs", "mils", "litres", "liters", "is", "was", "has", "hundreds", "beds"})
 COUNTING = (NUMERALS | FRACTIONS.keys()) - SMALL
 MYSELF = frozenset({"i", "i'll", "i'm", "i've", "im", "ive", "ill", "we", "we'll", "we're", "we've", "me"})
 MYSELF |= {"it", "it's", "its"}
@@ -108,12 +108,6 @@ FEWEST = 2
 BARE = "nobody"
 FEWEST_BARE = 3
 """Words of one of nobody: "off now" may be of the suction."""
-_OPEN = """
-said says say told tells reported reports reckons thinks thought asked wants wanted ordered noticed found saw
-called texted wrote charted of to for from at the a his her with like
-"""
-OPEN = frozenset(_OPEN.split())
-"""A clause that ends with one of these goes on behind it."""
 
 
 class Aside(NamedTuple):
@@ -169,7 +163,8 @@ class _Finding:
         said = toks.said[clause.start : clause.end]
         if clause.beds and (self.voice or self.beds > 1 or clause.who == THING or DENIALS & set(said)):
             return False
-        if any(c.label == "other" for c in cues) and self._may_be_whose(clause):
+        others = {phrase_of(c, toks) for c in cues if c.label == "other"}
+        if not others <= READ_OFF and self._may_be_whose(clause):
             return False
         taken = {k for bed in clause.beds for k in range(*bed)}
         if taken.issuperset(range(clause.begins, clause.end)) or self._is_doubtful(clause, taken):
@@ -186,7 +181,8 @@ class _Finding:
         """ "bed 4 got a litre of saline, 1000 at 1630", "the 980 I shouted was his urine": of that?"""
         said = self.toks.said
         lined = not (DRAINS | LINES).isdisjoint(said[: clause.start] + said[clause.end :])
-        return (is_digits(self.toks, clause.start - 1) and not self.voice) or bool(clause.beds and not lined)
+        runs_on = clause.start and word(self.toks, clause.start - 1).isalnum() and not self.voice
+        return bool(runs_on or (clause.beds and not lined))
 
     def _is_doubtful(self, clause: Clause, beds: set[int]) -> bool:
         toks, inside = self.toks, range(clause.begins, clause.end)
@@ -206,7 +202,8 @@ class _Finding:
         why = not BECAUSE.isdisjoint(toks.said[clause.start : clause.begins])
         doubtful = doubtful - AMOUNTS if why else doubtful
         doubtful = doubtful - HOURS if said & PLANS else doubtful
-        if clause.who == BARE and (said & NO_BARE or clause.end - clause.begins < FEWEST_BARE):
+        fewest = FEWEST if word(toks, clause.begins) in OPENING else FEWEST_BARE
+        if clause.who == BARE and (said & NO_BARE or clause.end - clause.begins < fewest):
             return True
         if said & doubtful or right or (word(toks, clause.end) == "?" and not self.voice):
             return True
@@ -258,7 +255,7 @@ class _Finding:
         said = word(toks, k)
         if not (is_digits(toks, k) or said in COUNTING):
             return False
-        if not self.voice and _is_in_time(toks, k):
+        if not self.voice and (_is_in_time(toks, k) or word(toks, k - 1) == "x"):
             return False
         end = k
         while starts_number(toks, end) or word(toks, end) in COUNTING:
@@ -331,6 +328,8 @@ def _says_nothing(cue: Cue, toks: Toks, clause: Clause) -> bool:
     first, words = word(toks, cue.start), set(toks.said[clause.start : clause.end])
     if cue.value in {"help", "acknowledged"} or (cue.label == "output" and word(toks, cue.end - 1) == "to"):
         return True  # "with the help of the aide", "coming to take him"
+    if first == "out" and word(toks, cue.start - 1) in SITS:
+        return True
     if cue.value in {"damaged", "exchanged"}:
         other = BROKEN if cue.value == "damaged" else THINGS
         words |= {w.removesuffix("s") for w in words}

@@ -13,6 +13,7 @@ from typing import NamedTuple
 from .items import Item
 from .leaks import SIZES, STOPS, is_closed
 from .numbers import Toks, glued, is_digits, word
+from .yesno import SAID
 
 ABSENT = {"leak": "none", "tidal": "no"}
 SIGNS = frozenset({"+", "-"})
@@ -71,7 +72,8 @@ def _with_minus(items: Sequence[Item], signs: Sequence[int], toks: Toks) -> dict
 def _may_have_minus(item: Item, toks: Toks) -> bool:
     """ "no leak - swinging", "small leak - told", "bubbling -20" have none, nor has "swinging - told"."""
     value = is_digits(toks, item.end + 1) and glued(toks, item.end + 1)
-    if item.name not in PLAIN or word(toks, item.start) in SIZES or value:
+    said = item.end - item.start > 1 and word(toks, item.end - 1) in SAID  # "swing Y - bubble N"
+    if item.name not in PLAIN or word(toks, item.start) in SIZES or value or said:
         return False
     noun = item.value == "leak" or not word(toks, item.end - 1).removesuffix("swing").endswith("ing")
     return noun or is_closed(item.end, toks)

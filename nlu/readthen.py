@@ -111,7 +111,8 @@ def is_particle(toks: Toks, k: int) -> bool:
             toks, k + 1
         )
     lined = not LINES.isdisjoint(toks.words) and word(toks, k + 1) in STOPS | {""}
-    return said == "po" and (before in {"na", ",", "yes", "opo"} or lined)
+    timed = before in {"am", "pm"} and word(toks, k + 1) in STOPS | {"", "maam", "sir"}
+    return said == "po" and (before in {"na", ",", "yes", "opo"} or lined or timed)
 
 
 def is_of_bed_read(cue: Cue, toks: Toks) -> bool:

@@ -35,6 +35,7 @@ from .patterns.ownclauses import (
     WANTING,
     WHEN,
 )
+from .readthen import is_whole_clock
 from .sentences import BEHIND
 
 STOPS = frozenset({".", "?", ";", "!", ",", ":", "-", "(", ")"})
@@ -47,6 +48,14 @@ WITH = frozenset(
     {"with", "gave", "giving", "give", "helped", "turned", "washed", "walked", "about", "for", "of"}
 )
 """Behind these a number alone is the bed of somebody."""
+HALVES = frozenset({"am", "pm", "h", "hrs", "hr", "hours"})
+GOES_ON_ABOUT = (
+    HALVES
+    | MILLILITRES
+    | {"of", "from", "via", "in", "out", "through", "into", "by", "for", "to", "on", "or", "if", "x", "l"}
+    | {"r", "left", "right", "at", "as", "is", "was", "with", "w", "not", "no"}
+)
+"""Behind a line and its time these may be of either."""
 PLACING = frozenset({"in", "into", "to", "on", "at", "by", "from", "the", "see", "saw", "read", "did"})
 UNITS = frozenset(
     {"%", "mg", "mcg", "ml", "l", "litres", "liters", "units", "x", "hours", "minutes", "mins", "h"}
@@ -150,10 +159,21 @@ def _typed(toks: Toks) -> Iterator[Span]:
         joint |= tells and names_bed(toks, k) and word(toks, k + 2) in VERBS  # "once he left bed 3 is ..."
         behind = is_digits(toks, k - 1) or word(toks, k - 1) in BEHIND_A_NUMBER
         cut = joint or (behind and (word(toks, k) in PATIENT | OTHERS or _is_line(toks, k)))
+        cut |= _is_behind_line(toks, k)
         if (stop or cut) and k > start:
             yield start, k
         if stop or cut:
             start = k + stop
+
+
+def _is_behind_line(toks: Toks, k: int) -> bool:
+    """ "665 ml 0800 | amb in hall": whether a line and its time end there, and nothing goes on about them."""
+    before = k - 1 - (word(toks, k - 1) in HALVES)
+    if not word(toks, k).isalpha() or word(toks, k) in GOES_ON_ABOUT or not is_digits(toks, before):
+        return False
+    start = before - 2 * (word(toks, before - 1) == ":" and glued(toks, before))
+    time = before < k - 1 or is_whole_clock(toks, start)
+    return time and any(is_digits(toks, j) for j in range(start))
 
 
 def _dictated(toks: Toks, claimed: Container[int]) -> Iterator[Span]:

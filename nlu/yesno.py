@@ -1,10 +1,13 @@
 """Signs in a row, each with its yes or no behind it: "swing yes bubble no", "leak no, swing yes".
 
 The phrases of one sign alone would take the "no" of the sign before: "swing no bubble yes" has no "no bubble"
-in it. Called by `leaks`.
+in it. A colon joins even one sign with its no: "tidal: no". So is the suction told: "suction nil", "sxn: WS".
+Called by `leaks`.
 """
 
 from __future__ import annotations
+
+from typing import NamedTuple
 
 from .numbers import Toks, glued, is_digits, word
 from .pipeline import Cue, in_order
@@ -15,37 +18,94 @@ TIDAL = frozenset(
 LEAK = frozenset({"bubble", "bubbles", "bubbling", "leak", "airleak"})
 YES = frozenset({"yes", "y", "present"})
 SAID = YES | {"no", "n", "nil", "none", "absent", "0"}
+JOINING = frozenset({":", "="})
+"""Between a sign and what is said of it."""
+PARTING = frozenset({",", "/", ";", "|", ".", "-"})
+"""Between two signs, one such sign at most."""
+SUCTION = frozenset({"suction", "sxn"})
+NO_SUCTION = frozenset({"nil", "none", "ws"})
+GOING_ON = frozenset({"change", "changes", "needed", "ordered", "yet", "since", "issues", "until"})
+CLOSING = PARTING | JOINING | {"", ")"}
 PAIR = 2
 """Fewest signs of a row."""
 
 
+class Told(NamedTuple):
+    """A sign with what is said of it, whether that is a yes, and whether a colon joins the two."""
+
+    cue: Cue
+    yes: bool
+    joined: bool
+
+
 def with_signs_in_a_row(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each sign of such a row with what is said behind it."""
+    if "bubble" in toks.words:
+        cues = in_order([*cues, *(_bubble(k) for k in range(len(toks)) if _is_signed(toks, k))])
+    if not NO_SUCTION.isdisjoint(toks.words):
+        cues = _with_no_suction(cues, toks)
     if SAID.isdisjoint(toks.words) or (TIDAL | LEAK).isdisjoint(toks.words):
         return cues
     row = _row(toks)
-    if not row or not (any(yes for _, yes in row) if len(row) >= PAIR else _is_bubble(row[0][0], toks)):
+    if not row or not _is_plain(row, toks):
         return cues
-    start, end = row[0][0].start, row[-1][0].end
+    start, end = row[0].cue.start, row[-1].cue.end
     kept = [c for c in cues if c.end <= start or c.start >= end]
-    return in_order([*kept, *(cue for cue, _ in row)])
+    return in_order([*kept, *(told.cue for told in row)])
 
 
-def _is_bubble(cue: Cue, toks: Toks) -> bool:
-    """ "bubble no": alone it is of a leak only with what is said behind it."""
-    return word(toks, cue.start) == "bubble"
+def _with_no_suction(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    """The cues, each "suction nil", "sxn: WS" and "95/ 2300/ WS" as told without suction."""
+    spans = [span for k in range(len(toks)) if (span := _no_suction(toks, k))]
+    if not spans:
+        return cues
+    kept = [c for c in cues if all(c.end <= start or c.start >= end for start, end in spans)]
+    return in_order([*kept, *(Cue("waterseal", "", *span) for span in spans)])
 
 
-def _row(toks: Toks) -> list[tuple[Cue, bool]]:
+def _no_suction(toks: Toks, k: int) -> tuple[int, int] | None:
+    """Where such a word stands with its suction; "ws 2" is how high the seal is, and in "with suction nil
+    leak" the nil is of the leak."""
+    said, behind = word(toks, k), word(toks, k + 1)
+    before = k - 1 - (word(toks, k - 1) in JOINING)
+    if said not in NO_SUCTION or (behind in CLOSING and is_digits(toks, k + 2)):
+        return None
+    if word(toks, before) in SUCTION:
+        plain = before < k - 1 or behind not in TIDAL | LEAK | {"air"}
+        return (before, k + 1) if plain and not is_digits(toks, k + 1) and behind not in GOING_ON else None
+    alone = said == "ws" and word(toks, k - 1) in CLOSING and k > 0 and behind in CLOSING
+    return (k, k + 1) if alone else None
+
+
+def _bubble(k: int) -> Cue:
+    return Cue("leak", "present", k, k + 1)
+
+
+def _is_signed(toks: Toks, k: int) -> bool:
+    """ "bubble -", "bubble +": only with its sign it is of a leak."""
+    return word(toks, k) == "bubble" and word(toks, k + 1) in {"+", "-"} and not is_digits(toks, k + 2)
+
+
+def _is_plain(row: list[Told], toks: Toks) -> bool:
+    """Whether each no is of the sign before it: one yes or a colon shows it, and so does a "nil" behind all
+    signs; "bubble no" alone is of a leak only so, and "tidal no bubble no" may be a no of the next."""
+    if len(row) < PAIR:
+        return row[0].joined or word(toks, row[0].cue.start) == "bubble"
+    return any(told.yes or told.joined for told in row) or all(
+        word(toks, told.cue.end - 1) in {"nil", "none", "absent"} for told in row
+    )
+
+
+def _row(toks: Toks) -> list[Told]:
     """The first signs in a row, nothing but a comma between them."""
-    found: list[tuple[Cue, bool]] = []
+    found: list[Told] = []
     k = 0
     while k < len(toks):
-        pair = None if word(toks, k - 1) in SAID and not found else _pair(toks, k)
-        if pair is not None:
-            found.append(pair)
-            k = pair[0].end + (word(toks, pair[0].end) in {",", "/", ";"})
-        elif len(found) >= PAIR:
+        told = None if word(toks, k - 1) in SAID and not found else _pair(toks, k)
+        if told is not None:
+            found.append(told)
+            k = told.cue.end + (word(toks, told.cue.end) in PARTING)
+        elif len(found) >= PAIR or (found and found[0].joined):
             break
         else:
             found, k = [], k + 1
@@ -58,12 +118,16 @@ def _is_none(toks: Toks, end: int) -> bool:
     return not (ranged or is_digits(toks, end))
 
 
-def _pair(toks: Toks, k: int) -> tuple[Cue, bool] | None:
+def _pair(toks: Toks, k: int) -> Told | None:
     start = k
     k += word(toks, k) == "air" and word(toks, k + 1) == "leak"
-    sign, said = word(toks, k), word(toks, k + 1)
+    sign, joined = word(toks, k), word(toks, k + 1) in JOINING
+    k += joined
+    said = word(toks, k + 1)
     if sign not in TIDAL | LEAK or said not in SAID or (said == "0" and not _is_none(toks, k + 2)):
         return None
+    if word(toks, k + 2) == "/" and glued(toks, k + 2) and word(toks, k + 3) in SAID:
+        return None  # "swing: y/n"
     yes = said in YES
     value = ("yes" if yes else "no") if sign in TIDAL else ("present" if yes else "none")
-    return Cue("tidal" if sign in TIDAL else "leak", value, start, k + 2), yes
+    return Told(Cue("tidal" if sign in TIDAL else "leak", value, start, k + 2), yes, joined)

@@ -33,7 +33,7 @@ today tonight ok fine well successfully uneventfully easily peacefully accidenta
 finally already briefly safely too also again overnight earlier sorted fixed
 straightened repositioned resolved informed notified updated aware called paged paging documented tolerated
 way hairline rounded rounding reviewed laying slept sleeping snagged
-topped refilled found noticed saw sitting hanging hung lying full fresh uwsd uwd turning stable
+topped refilled found maam sir noticed saw sitting hanging hung lying full fresh uwsd uwd turning stable
 comfortable settled unwell agitated delirious sore bedside
 emergency transfer transferring transferred tripped tripping stumbled sob dyspneic dyspnoeic
 breathless distressed desatted desatting cheerful hungry drowsy teary anxious
@@ -60,7 +60,7 @@ frank frankly cloudy clear thick thin free remains remaining drainage draining o
 visible ongoing continues continuing only still currently resp resps respiration respirations respiratory
 breath breaths breathing cough coughs coughing inspiration expiration w with usual changed changing
 turned went gone become became followed unchanged level levels column chamber chambers reading crepitus
-emphysema dressing dsg dressings drsg cdi intact dry orange looked low
+emphysema dressing dsg dressings drsg cdi intact dry clean orange looked low
 """
 
 _CALLED = """

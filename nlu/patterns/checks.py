@@ -142,7 +142,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
     "leak:present": (
         "al", "a/l", "+ (al|a/l)", "(leak|air leak|bubbling|bubbles) (is|) pos",
         "(small|large|new|continuous) (al|a/l)",
-        "(al|a/l|bub) (pos|positive|present|yes|+)", "bub",
+        "(al|a/l|bub) (pos|positive|present|yes|+)", "bub", "bubbling away",
         "air leak", "leak", "leak present", "air leak present", "has a leak", "has an air leak",
         "positive leak", "new leak", "new air leak", "bubbling", "bubbles", "small leak", "small air leak",
         "large leak", "large air leak", "positive air leak", "leak noted", "air leak noted", "airleak",
@@ -156,7 +156,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "tid +", "+ tid", "tid yes",
         "(tidaling|tidalling|swinging|swing|oscillation|fluctuation|tid) (is|) (positive|pos)",
         "(positive|pos) (tidaling|tidalling|swinging|swing|oscillation|fluctuation|tid)",
-        "(tidaling|tidalling|fluctuating|oscillating) (nicely|gently)",
+        "(tidaling|tidalling|fluctuating|oscillating) (nicely|gently)", "swinging away",
         "tidaling", "tidalling", "swinging", "swing", "oscillating", "fluctuating", "tidaling present",
         "tidaling well", "swinging well", "is tidaling", "still tidaling", "still swinging",
         "good tidaling", "good swing", "tidal", "tidaling noted", "swing present", "tidals", "fluctuation",

@@ -56,7 +56,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "(changed|switched|swapped) to a (new|fresh) one",
         f"(changed|swapped|switched) {THE} {CAN} (over|out)",
         "so changed it", "changed it at", "exchanged", "exchange",
-        "exchange done", "swapped out", "changed out", "swapped",
+        "exchange done", "swap done", "swapped out", "changed out", "swapped",
     ),
     "kind:removed": (
         (

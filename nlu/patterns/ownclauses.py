@@ -214,3 +214,11 @@ HIMSELF_MOVED = frozenset({"himself", "herself", "themselves", "around", "about"
 """Behind "moved" these leave a patient in the bed."""
 REST = frozenset({"sleep", "asleep", "rest", "normal", "himself", "herself", "usual", "baseline"})
 """Behind "back to" these are no place that a patient comes back from."""
+GOING = frozenset({"away", "back", "left", "moved", "acknowledged"})
+"""Events that are nothing of a drain where it is no patient who goes."""
+_OPEN = """
+said says say told tells reported reports reckons thinks thought asked wants wanted ordered noticed found saw
+called texted wrote charted of to for from at the a his her with like
+"""
+OPEN = frozenset(_OPEN.split())
+"""A clause that ends with one of these goes on behind it."""
