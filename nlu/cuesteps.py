@@ -14,7 +14,7 @@ from .fractions import is_with_part
 from .ground import Ground
 from .items import FULL_HOUR, Item
 from .labels import is_of_a_level, tube_label
-from .leaks import is_signed
+from .leaks import has_sign
 from .neighbours import (
     is_adverb,
     is_day_number,
@@ -104,7 +104,7 @@ def _with_cue(ground: Ground, cue: Cue, way: Way, item: Item) -> Way:
             return way.with_item(place, "bed" if nxt is not None and nxt.label == "bed" else "")
         case "kind":
             return _with_event(ground, cue, way, item)
-        case "leak" if cue.value == "present" and not is_signed(cue.end, ground.toks):
+        case "leak" if cue.value == "present" and not has_sign(cue, ground.toks):
             return way.with_item(item, "leakgrade")
         case "level" | "levelat" if way.lead in LED and not _is_anew(cue, way):
             return way._replace(at=way.at or cue.label == "levelat")

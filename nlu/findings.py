@@ -66,6 +66,8 @@ class Findings:
         """Where the line ends that the findings stand behind, and of how many tubes or beds they are."""
         if item.value == "both":
             self.of_each = item.name
+            if any(check.end == item.start for check in self.now.checks.values()):
+                self.each(item.name)  # "swinging both, nil leak"
         elif item.role in {"bed", "tube"}:
             self.of_each = None
         if item.role in LINE:

@@ -47,6 +47,12 @@ def is_signed(end: int, toks: Toks) -> bool:
     return (word(toks, end) == "+" or minus) and not (is_digits(toks, end + 1) and glued(toks, end + 1))
 
 
+def has_sign(cue: Cue, toks: Toks) -> bool:
+    """ "leak -", "-leak, -20 sxn": no grade comes behind it."""
+    before = word(toks, cue.start - 1) in {"+", "-"} and glued(toks, cue.start)
+    return before or is_signed(cue.end, toks)
+
+
 def _signed(cue: Cue, toks: Toks) -> Cue:
     """ "AL-", "450 1900 AL": with no grade behind it, a leak."""
     behind = word(toks, cue.end)

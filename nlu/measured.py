@@ -9,7 +9,7 @@ from collections.abc import Iterator
 
 from .claims import CLAIMED
 from .numbers import Toks, glued, is_digits, numbers, starts_number, word
-from .patterns.leads import FULL_STOPS
+from .patterns.leads import BED_WORDS, FULL_STOPS
 from .patterns.levels import LITRES
 from .patterns.measured import (
     BREATHED,
@@ -53,12 +53,17 @@ OF_NAME = frozenset({"blood", "serum", "plasma"})
 MOST_LINKS = 4
 MOST_PUPIL = 9
 """Millimetres; common practice, no source."""
+BESIDE_PRESSURE = frozenset({"hr", "p", "pulse", "rr", "sats", "sat", "spo2", "spo", "t", "temp"})
+BESIDE_PRESSURE |= {"ct", "icd", "icc", "uwsd", "drain", "chest"}
+NO_PRESSURE = BED_WORDS | {"/", "beds", "rooms", "-"}
+LOWEST = 20
+"""Least of the lower number of a pressure; common practice, no source."""
 HALVES = frozenset({"am", "pm", "a", "p", "hrs", "h"})
 
 
 def measured(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each measure as its name and the value that it claims."""
-    found = list(_measures(toks)) if not ALL.isdisjoint(toks.words) else []
+    found = list(_measures(toks)) if not (ALL | {"/"}).isdisjoint(toks.words) else []
     if not found:
         return cues
     inside = {k for start, _, end in found for k in range(start, end)}
@@ -90,7 +95,7 @@ def _value(toks: Toks, k: int) -> tuple[int, int]:
     """Where the value begins and ends of what is named at `k`; litres of oxygen may have no name before."""
     name = word(toks, k)
     if is_digits(toks, k):
-        return k, _oxygen(toks, k)
+        return k, _pressure(toks, k) or _oxygen(toks, k)
     spoken = OF_TWO_WORDS.get((name, word(toks, k + 1)))
     name = spoken or name
     if name not in NAMES | PUPILS:
@@ -157,6 +162,18 @@ def _spoken(toks: Toks, k: int, name: str) -> int:
     tenth = name in {"temp", "temperature"} and word(toks, end) in ONES and not starts_number(toks, end + 1)
     end += tenth  # "thirty eight one"
     return end if whole and any(LEAST.get(name, 0) <= v <= MOST.get(name, -1) for v in values) else 0
+
+
+def _pressure(toks: Toks, k: int) -> int:
+    """The end of "120/80" before what else is measured, or before the drain: "120/80 HR 92"; or 0."""
+    end = k + 3
+    joined = word(toks, k + 1) == "/" and glued(toks, k + 1) and glued(toks, k + 2)
+    behind = word(toks, end + (word(toks, end) == ","))
+    if not joined or word(toks, k - 1) in NO_PRESSURE or behind not in BESIDE_PRESSURE:
+        return 0
+    upper, lower = word(toks, k), word(toks, k + 2)
+    likely = upper.isdecimal() and lower.isdecimal() and int(lower) < int(upper) <= MOST["bp"]
+    return end if likely and int(lower) >= LOWEST else 0
 
 
 def _oxygen(toks: Toks, k: int) -> int:

@@ -26,6 +26,16 @@ SUCTION = frozenset({"suction", "sxn"})
 NO_SUCTION = frozenset({"nil", "none", "ws"})
 GOING_ON = frozenset({"change", "changes", "needed", "ordered", "yet", "since", "issues", "until"})
 CLOSING = PARTING | JOINING | {"", ")"}
+HOW = {
+    "int": "intermittent",
+    "intermittent": "intermittent",
+    "occ": "intermittent",
+    "occasional": "intermittent",
+    "cont": "continuous",
+    "continuous": "continuous",
+    "constant": "continuous",
+}
+"""Behind a colon: how a leak goes on."""
 PAIR = 2
 """Fewest signs of a row."""
 
@@ -44,7 +54,7 @@ def with_signs_in_a_row(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
         cues = in_order([*cues, *(_bubble(k) for k in range(len(toks)) if _is_signed(toks, k))])
     if not NO_SUCTION.isdisjoint(toks.words):
         cues = _with_no_suction(cues, toks)
-    if SAID.isdisjoint(toks.words) or (TIDAL | LEAK).isdisjoint(toks.words):
+    if (SAID | HOW.keys()).isdisjoint(toks.words) or (TIDAL | LEAK).isdisjoint(toks.words):
         return cues
     row = _row(toks)
     if not row or not _is_plain(row, toks):
@@ -124,6 +134,8 @@ def _pair(toks: Toks, k: int) -> Told | None:
     sign, joined = word(toks, k), word(toks, k + 1) in JOINING
     k += joined
     said = word(toks, k + 1)
+    if joined and sign in LEAK and said in HOW:
+        return Told(Cue("leak", HOW[said], start, k + 2), yes=True, joined=True)
     if sign not in TIDAL | LEAK or said not in SAID or (said == "0" and not _is_none(toks, k + 2)):
         return None
     if word(toks, k + 2) == "/" and glued(toks, k + 2) and word(toks, k + 3) in SAID:

@@ -77,6 +77,7 @@ AS_TOLD |= {"copied", "taken", "read", "lifted", "straight", "number", "reading"
 LEADING = frozenset({"that", "me", "us", "it", "it's", "its", "to", "you"})
 """Words of saying may stand before these, and what is said behind a stop."""
 TRAILING = LEADING | {"so", "anyway", "though", "tho", "lol", "today", "earlier", "just", "now", "this", "at"}
+TRAILING |= {"less", "lower", "higher", "otherwise", "different", "differently", "wrong"}
 JOINTS = frozenset({"but", "and", "&", "because", "cos", "cuz", "coz", "since", "while", "although"})
 JOINTS |= {"as", "when", "after", "before", "until", "till", "then"}
 """With these a clause begins."""

@@ -132,8 +132,6 @@ def test_how_it_leaks_and_what_was_found_is_told_beside_who_knows(text: str, rea
     "text",
     [
         "8 (-) leak",
-        "8 tidal: n",
-        "8 leak: y",
         "8 lung reexpanded",
         "14 tube was supposed to be pulled at 1700",
         "14 880 on wall suction 20",
