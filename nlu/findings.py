@@ -11,6 +11,7 @@ from .patterns.leads import PAUSES
 
 LINE = frozenset({"bed", "tube", "level", "volume", "output", "time"})
 """Pieces of a line, behind which it is told what was found."""
+SEEN = frozenset({"leak", "tidal", "fluid"})
 FLUIDS = ("bright_red", "dark_red", "chylous", "purulent", "sanguineous", "serosanguineous", "serous")
 
 
@@ -66,7 +67,7 @@ class Findings:
         """Where the line ends that the findings stand behind, and of how many tubes or beds they are."""
         if item.value == "both":
             self.of_each = item.name
-            if any(check.end == item.start for check in self.now.checks.values()):
+            if any(c.end == item.start for slot, c in self.now.checks.items() if slot in SEEN):
                 self.each(item.name)  # "swinging both, nil leak"
         elif item.role in {"bed", "tube"}:
             self.of_each = None

@@ -18,6 +18,8 @@ from .pipeline import Cue
 
 GOING = frozenset({"going", "goes", "gone"})
 TO = frozenset({"to", "\u2192", "\u21d2", ">"})
+FROM = frozenset({"\u2190", "<"})
+"""Arrows back to the bed."""
 OPENS = frozenset({"", ",", ";", ".", "!", "and", "so", "then"})
 PERSONS = frozenset({"he", "she", "they", "pt", "patient", "we", "i"})
 DAYS = frozenset({"morning", "afternoon", "evening", "today", "tonight", "lunchtime"})
@@ -83,17 +85,18 @@ def _outing(said: Message) -> Iterator[Cue]:
 
 
 def _sent_there(said: Message) -> Iterator[Cue]:
-    """ "CT8 to OT", "11 -> CT": where the patient of a bed went, and nothing else is said."""
+    """ "CT8 to OT", "11 -> CT", "8 << CT": where the patient of a bed went or came from, and nothing else."""
     toks = said.toks
     for k in range(1, len(toks) - 1):
-        if word(toks, k) not in TO:
+        if word(toks, k) not in TO | FROM:
             continue
-        start = k - (word(toks, k) == ">" and word(toks, k - 1) == "-")
-        place = past(toks, k + 1, frozenset({"the"}))
+        back = word(toks, k) in FROM
+        start = k - (word(toks, k - 1) == ("<" if back else "-") and word(toks, k) in {">", "<"})
+        place = past(toks, k + 1, frozenset({"the", "-"} if back else {"the"}))
         end = _place_end(toks, place)
         behind = word(toks, end) in STOPS | {"at", "@", "with"} or bool(clocks(toks, end))
         if bed_ends(said, start) and _opens(said, start) and end > place and behind:
-            yield Cue("kind", "away", start, end)
+            yield Cue("kind", "back" if back else "away", start, end)
 
 
 def _place_end(toks: Toks, k: int) -> int:
@@ -210,7 +213,7 @@ GOINGS: tuple[tuple[frozenset[str], Rule], ...] = (
     (FASTING, _fasting),
     (PLACES | {"x", "come", "just"}, _away_where),
     (OUTINGS, _outing),
-    (TO, _sent_there),
+    (TO | FROM, _sent_there),
     (TAKING, _taken),
     (WENT, _as_he_left),
     (GOING, _going_to),

@@ -96,7 +96,7 @@ def _correction(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool
         return False
     if said == "change" and word(toks, cue.start - 1) == "a" and word(toks, cue.start - 2) not in NEEDING:
         return True
-    if said == "change" and word(toks, cue.end) in TURNING:
+    if said == "change" and (word(toks, cue.end) in TURNING or _is_of_either(cue, toks)):
         return True
     if said == "wrong" and not _is_of_another(cue, stretch, toks, taken):
         return False
@@ -104,6 +104,12 @@ def _correction(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool
     if objects(stretch, toks) or adjoins(cue, stretch, toks) or not apart:
         return False
     return bool(strange(cue, stretch, toks, taken))
+
+
+def _is_of_either(cue: Cue, toks: Toks) -> bool:
+    """ "19 chg - 1890": a line that is changed, or the old one's of a canister?"""
+    ends = cue.end + 2 == len(toks) and is_digits(toks, cue.end + 1)
+    return is_digits(toks, cue.start - 1) and word(toks, cue.end) == "-" and ends
 
 
 def _is_ago(k: int, toks: Toks) -> bool:

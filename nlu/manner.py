@@ -20,6 +20,8 @@ PAUSES = frozenset({"clamped", "unclamped", "suction_off", "suction_on"})
 LEANING = frozenset({"leaning", "leaned", "leant"})
 TUGS = frozenset({"pulled", "pulling", "tugged", "tugging", "yanked", "yanking"})
 PURPOSEFUL = PAUSES | {"away", "back", "moved"}
+FITTING = frozenset({"a", "an", "the", "his", "her", "another", "closer", "close", "more", "better"})
+"""Between "for" and what it was for."""
 MISHAPS = frozenset({"tipped", "damaged", "disconnected", "dislodged", "kinked", "raised"})
 REJOINED = frozenset({"reconnected", "reattached", "rejoined"})
 SPILLING = frozenset({"tipped", "damaged", "disconnected"})
@@ -156,7 +158,7 @@ def _is_done_beside(item: Item, toks: Toks) -> bool:
 
 def _is_purpose(item: Item, toks: Toks) -> bool:
     """ "clamped for the walk", "to the OR for a washout": what it was stopped or who went for."""
-    k = item.start - 1 - (word(toks, item.start - 1) in {"a", "an", "the", "his", "her", "another"})
+    k = item.start - 1 - (word(toks, item.start - 1) in FITTING)
     return word(toks, k) in {"for", "during"} and item.unread
 
 

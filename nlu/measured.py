@@ -173,7 +173,8 @@ def _pressure(toks: Toks, k: int) -> int:
         return 0
     upper, lower = word(toks, k), word(toks, k + 2)
     likely = upper.isdecimal() and lower.isdecimal() and int(lower) < int(upper) <= MOST["bp"]
-    return end if likely and int(lower) >= LOWEST else 0
+    pulse = 2 * (word(toks, end) == "p" and is_digits(toks, end + 1))
+    return end + pulse if likely and int(lower) >= LOWEST else 0
 
 
 def _oxygen(toks: Toks, k: int) -> int:

@@ -85,6 +85,7 @@ AT = frozenset({"at", "@", "by", "for", "around", "about", "since", "until", "ti
 AT |= {"after"}
 SMALL = frozenset({"a", "an", "one", "oh", "to", "too", "for", "o", "and"})
 """Number words that mostly are none."""
+LETTERS = frozenset("bcdeglmoprst")
 SITS = frozenset({"sitting", "sat"})
 SAYING = frozenset({"says", "said", "thinks", "told"})
 LEFT = frozenset({"left", "lt", "l"})
@@ -202,8 +203,8 @@ class _Finding:
         why = not BECAUSE.isdisjoint(toks.said[clause.start : clause.begins])
         doubtful = doubtful - AMOUNTS if why else doubtful
         doubtful = doubtful - HOURS if said & PLANS else doubtful
-        fewest = FEWEST if word(toks, clause.begins) in OPENING else FEWEST_BARE
-        if clause.who == BARE and (said & NO_BARE or clause.end - clause.begins < fewest):
+        fewest = FEWEST if clause.start and word(toks, clause.begins) in OPENING else FEWEST_BARE
+        if clause.who == BARE and (said & NO_BARE | LETTERS & said or clause.end - clause.begins < fewest):
             return True
         if said & doubtful or right or (word(toks, clause.end) == "?" and not self.voice):
             return True

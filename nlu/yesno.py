@@ -25,6 +25,8 @@ PARTING = frozenset({",", "/", ";", "|", ".", "-"})
 SUCTION = frozenset({"suction", "sxn"})
 NO_SUCTION = frozenset({"nil", "none", "ws"})
 GOING_ON = frozenset({"change", "changes", "needed", "ordered", "yet", "since", "issues", "until"})
+LETTERS = {"t": "tidal", "s": "tidal", "l": "leak", "b": "leak"}
+SIGNS = frozenset({"+", "-"})
 CLOSING = PARTING | JOINING | {"", ")"}
 HOW = {
     "int": "intermittent",
@@ -50,6 +52,8 @@ class Told(NamedTuple):
 
 def with_signs_in_a_row(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each sign of such a row with what is said behind it."""
+    if not LETTERS.keys().isdisjoint(toks.words) and not SIGNS.isdisjoint(toks.words):
+        cues = _with_letters(cues, toks)
     if "bubble" in toks.words:
         cues = in_order([*cues, *(_bubble(k) for k in range(len(toks)) if _is_signed(toks, k))])
     if not NO_SUCTION.isdisjoint(toks.words):
@@ -85,6 +89,38 @@ def _no_suction(toks: Toks, k: int) -> tuple[int, int] | None:
         return (before, k + 1) if plain and not is_digits(toks, k + 1) and behind not in GOING_ON else None
     alone = said == "ws" and word(toks, k - 1) in CLOSING and k > 0 and behind in CLOSING
     return (k, k + 1) if alone else None
+
+
+def _with_letters(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    """The cues, "+T -L" and "S+ B-" as what they stand for, where both stand with a sign."""
+    found = [cue for k in range(len(toks)) if (cue := _letter(toks, k))]
+    signed = sum(len(toks[k].text) == 1 and toks[k].is_word and _has_sign(toks, k) for k in range(len(toks)))
+    if {cue.label for cue in found} != {"tidal", "leak"} or not len(found) == signed == PAIR:
+        return cues
+    kept = [c for c in cues if all(c.end <= f.start or c.start >= f.end for f in found)]
+    return in_order([*kept, *found])
+
+
+def _letter(toks: Toks, k: int) -> Cue | None:
+    """A letter with its sign before or behind it, and blanks or stops around the two; in "L- 340" it is of a
+    tube."""
+    label = LETTERS.get(word(toks, k))
+    if label is None:
+        return None
+    before, behind = _has_sign(toks, k, behind=False), _has_sign(toks, k, before=False)
+    if before == behind or is_digits(toks, k + 1 + behind):
+        return None
+    start, end = (k - 1, k + 1) if before else (k, k + 2)
+    there = word(toks, start if before else end - 1) == "+"
+    told = {"tidal": ("no", "yes"), "leak": ("none", "present")}[label][there]
+    return Cue(label, told, start, end)
+
+
+def _has_sign(toks: Toks, k: int, *, before: bool = True, behind: bool = True) -> bool:
+    """Whether a plus or a minus is glued to a letter on its one side, and to nothing on its other."""
+    ahead = word(toks, k - 1) in SIGNS and glued(toks, k) and not (k > 1 and glued(toks, k - 1))
+    after = word(toks, k + 1) in SIGNS and glued(toks, k + 1) and not glued(toks, k + 2)
+    return (before and ahead) or (behind and after)
 
 
 def _bubble(k: int) -> Cue:

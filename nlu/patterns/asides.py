@@ -21,6 +21,7 @@ sr snr jr senior junior sn charge colleague cleaner cleaners housekeeping staff 
 _RELATIVES = """
 visitor visitors family member members fam
 wife husband son daughter mum mom dad mother father relative relatives friend
+bystander bystanders attender carer
 friends partner brother sister present grandson kid kids child toddler someone somebody
 """
 _PATIENT = """

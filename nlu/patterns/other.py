@@ -185,7 +185,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "sat (out|up|down|over)",
         "(reason|indication) for (the|his|her|) (drain|tube|chest tube|chest drain) (is|was|)",
         "(that|as far as|so far as|what) (i|we) (can|could) (see|tell)",
-        "(after|with|) (all|) (the|that|) moving (around|about)", "on call", "on-call", "little one",
+        "(after|with|) (all|) (the|that|) moving (around|about)", "d/t", "on call", "on-call", "little one",
         "(he|she|pt|patient) sat (up|down|out|back|forward) (and|when|then)",
         "asked (me|us) to (open|unclamp|clamp|stop)",
         "with (the|some|a bit of|) help (from|of|)", "(did|doing|does) (his|her|their|the|a) (round|rounds)",

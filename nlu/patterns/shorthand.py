@@ -65,6 +65,7 @@ SHORTHAND = {
     "clmp": "clamp",
     "chng": "change",
     "chg": "change",
+    "fluc": "fluctuation",
     "kinkd": "kinked",
     "clampd": "clamped",
     "tippd": "tipped",
