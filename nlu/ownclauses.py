@@ -203,7 +203,8 @@ class _Finding:
         why = not BECAUSE.isdisjoint(toks.said[clause.start : clause.begins])
         doubtful = doubtful - AMOUNTS if why else doubtful
         doubtful = doubtful - HOURS if said & PLANS else doubtful
-        fewest = FEWEST if clause.start and word(toks, clause.begins) in OPENING else FEWEST_BARE
+        first = word(toks, clause.begins)
+        fewest = FEWEST if clause.start and first in OPENING and first.endswith("ing") else FEWEST_BARE
         if clause.who == BARE and (said & NO_BARE | LETTERS & said or clause.end - clause.begins < fewest):
             return True
         if said & doubtful or right or (word(toks, clause.end) == "?" and not self.voice):

@@ -173,7 +173,10 @@ def _is_behind_line(toks: Toks, k: int) -> bool:
         return False
     start = before - 2 * (word(toks, before - 1) == ":" and glued(toks, before))
     time = before < k - 1 or is_whole_clock(toks, start)
-    return time and any(is_digits(toks, j) for j in range(start))
+    level = start - 1
+    while word(toks, level) in MILLILITRES | {"at", "@"}:
+        level -= 1
+    return time and is_digits(toks, level)
 
 
 def _dictated(toks: Toks, claimed: Container[int]) -> Iterator[Span]:
