@@ -23,6 +23,10 @@ DOING = frozenset({"trying", "reaching", "getting", "turning", "moving", "walkin
 ADJUNCTS = AGENT | PLACE | OCCASION | DOING | {"at", "for"}
 PURPOSEFUL = frozenset({"clamped", "unclamped", "suction_off", "suction_on", "away", "back"})
 """Of these "for" says what for; a tube that is out "for" something may be out only in a plan."""
+PARTS = frozenset(
+    {"seal", "valve", "cap", "lid", "switch", "clip", "hook", "strap", "handle", "latch", "lock"}
+)
+"""Many things beside a canister have one."""
 _PLANNED = """
 please pls plz needed soon later tonight evening afternoon morning tomorrow discussion discuss consideration
 considered approval decision decide consent planning plan plans review order orders ordered request requested
@@ -77,6 +81,8 @@ def _begins(toks: Toks, k: int, event: Item) -> bool:
     bed = nxt + (word(toks, nxt) in BED_WORDS)
     if said not in ADJUNCTS or number_follows(toks, nxt) or number_follows(toks, bed):
         return False
+    if said in {"on", "in"} and not PARTS.isdisjoint(toks.said[event.start - 1 : event.end]):
+        return False  # "seal broken on the drug fridge"
     return said != "for" or event.name in PURPOSEFUL
 
 

@@ -90,7 +90,7 @@ def framed(again: Again) -> Told:
 
 def _told(again: Again, frames: Sequence[Frame]) -> Told:
     toks, voice = again.toks, again.ward.voice
-    if any(_is_line(toks, frame) or _is_told_again(toks, frame) for frame in frames):
+    if any(_is_line(toks, f) or _is_told_again(toks, f) or _is_another_one(toks, f) for f in frames):
         return ()
     told = again.without(*((frame.start, frame.end) for frame in frames))
     marks = [s for s in told if isinstance(s, Mark)]
@@ -116,6 +116,12 @@ def _is_line(toks: Toks, frame: Frame) -> bool:
         return True
     led = is_digits(toks, frame.start - 1) and word(toks, frame.start) in {"is", "was"}
     return led and any(map(str.isdecimal, toks.said[frame.start : frame.end]))
+
+
+def _is_another_one(toks: Toks, frame: Frame) -> bool:
+    """ "tube out at 1830, the feeding one": which one it was."""
+    start = frame.start + (word(toks, frame.start) in STOPS)
+    return word(toks, start) in {"the", "his", "her"} and word(toks, start + 2) == "one"
 
 
 def _is_told_again(toks: Toks, frame: Frame) -> bool:

@@ -38,7 +38,7 @@ from .rules import Rule, Rules, signs
 from .takenback import TAKEN_BACK
 from .turned import READ_AS, TURNED, counted_aloud
 from .unexplained import UNEXPLAINED
-from .weighty import weighty
+from .weighty import named_behind, weighty
 from .whose import DEVICE_BEFORE, WHOSE
 
 VALUES = frozenset({"bed", "level", "volume", "output", "time", "check", "weight", "alt", "num"})
@@ -355,6 +355,7 @@ EITHER = (
     Rule(_unset, frozenset({"seal", "suction", "wall", "leakgrade"})),
     Rule(_ordered, frozenset({"order"})),
     Rule(weighty, frozenset({"kind", "word"})),
+    Rule(named_behind, frozenset({"kind", "what"}), frozenset({",", "-", ".", ";", "("})),
     *TURNED,
     *BEHIND_A_LINE,
     *DEVICE_BEFORE,

@@ -41,6 +41,7 @@ from .statements import (
     Unclear,
     Withdrawn,
 )
+from .unreal import either_half, unreal
 
 SETTLING = Corrected | Withdrawn
 DOUBTED = (
@@ -72,6 +73,7 @@ KINDS = tuple(
         ("taking back", said_so.TAKING_BACK),
     )
 )
+UNSEEN = re.compile(r"_|-\s*[,.;]")
 STOPS = HARD | {",", "(", ")", "-"}
 EVENTS = frozenset({"kind", "what"})
 AMOUNT_SLOTS = ("level_ml", "final_ml", "volume_ml")
@@ -106,6 +108,11 @@ def doubted(outcome: Sequence[Statement | Unclear], read: Read) -> tuple[Stateme
             for statement in _reached(doubt, told, covers, toks):
                 asked[id(statement)] = _asked(doubt, asked.get(id(statement), statement), toks, read.text)
     asked |= {id(s): _on_whose_word(s, read.text) for s in _second_hand(told, toks)}
+    asked |= {id(s): _without(s, slot, read.text) for s in told if (slot := _cut_short(s, read.text))}
+    made_up = unreal(toks, covers.values())
+    asked |= {id(s): _as_a_whole(s, read.text) for s in told if covers[id(s)] in made_up}
+    if either_half(toks):
+        asked |= {id(s): _without(s, "at", read.text) for s in told if s.at and id(s) not in asked}
     return tuple(asked.get(id(s), s) for s in outcome)
 
 
@@ -290,7 +297,15 @@ def _asked(doubt: Doubt, said: Statement | Unclear, toks: Toks, text: str) -> St
         return said  # "roughly 500 at 1905, can't read it under the bed"
     slot = _slot(doubt, amount, toks)
     if slot is None or (slot == "tube" and said.tube is None):
-        return Unclear(slot="kind", text=text, choices=(said.kind,), readings=(said,), statement=said)
+        return _as_a_whole(said, text)
+    return _without(said, slot, text)
+
+
+def _as_a_whole(said: Statement, text: str) -> Unclear:
+    return Unclear(slot="kind", text=text, choices=(said.kind,), readings=(said,), statement=said)
+
+
+def _without(said: Statement, slot: str, text: str) -> Unclear:
     partly: dict[str, Any] = {slot: None}
     return Unclear(slot=slot, text=text, statement=replace(said, **partly))
 
@@ -316,11 +331,18 @@ def _value_place(said: Statement, toks: Toks) -> int | None:
     )
 
 
+def _cut_short(said: Statement, text: str) -> str | None:
+    """ "level 48_", "48-, last one hidden": the slot of a number whose end was not seen."""
+    slot = _amount(said)
+    span = said.spans.get(slot) if slot is not None else None
+    return slot if span is not None and UNSEEN.match(text, span.end) else None
+
+
 def _on_whose_word(said: Statement, text: str) -> Unclear:
     """The level that somebody else vouches for, to be read; what else was told so is asked as a whole."""
     slot = _amount(said)
     if slot is None or not isinstance(said, Mark | Drained):
-        return Unclear(slot="kind", text=text, choices=(said.kind,), readings=(said,), statement=said)
+        return _as_a_whole(said, text)
     partly: dict[str, Any] = {slot: None}
     value = getattr(said, slot)
     return Unclear(slot=slot, text=text, choices=(value,), statement=replace(said, **partly))

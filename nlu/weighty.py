@@ -11,11 +11,13 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .items import AMOUNTS, Item
+from .neighbours import phrase_of
 from .numbers import Toks, starts_number, word
 from .patterns.asides import STAFF
 from .patterns.leads import BED_WORDS
 from .patterns.nouns import CAN, TUBE
 from .patterns.ownclauses import HIMSELF
+from .whose import HOLDING
 
 CLOSING = frozenset({"removed", "left", "exchanged", "moved", "placed"})
 STAYS = frozenset({"still", "stays", "stay", "stayed", "staying", "remains", "remain", "remaining", "kept"})
@@ -25,12 +27,15 @@ HAPPENING = frozenset({"got", "gotten", "getting"})
 MEANWHILE = frozenset({"while", "whilst", "when"})
 OF_TUBE = frozenset({"but", "is", "it", "it's", "its", "tube", "drain", "though", ","})
 OF_PLACE = frozenset({"", ",", ".", ";", "place", "situ", "there", "position"})
-SHIFTED = frozenset({"moved", "left", "tipped", "damaged", "disconnected"})
+SHIFTED = frozenset({"moved", "left", "tipped", "damaged", "disconnected", "raised"})
 FURNITURE = frozenset(
     {"chair", "table", "bedside", "recliner", "wheelchair", "walker", "frame", "locker", "trolley", "cart"}
     | {"monitor", "pump", "pole", "stand", "tv", "lamp", "tray", "cup", "jug", "vase", "commode", "fan"}
     | {"phone", "bag", "bags", "belongings", "mattress", "hoist", "curtain", "screen", "scales", "machine"}
     | {"rail", "rails", "bedrail", "siderail", "cotside", "lamp", "light", "bell", "drawer"}
+)
+RAISED = frozenset(
+    {"pillow", "pillows", "arm", "arms", "hand", "hands", "leg", "legs", "foot", "feet", "head"}
 )
 """What stands around a bed, is moved and falls as patients and drains do."""
 BESIDE_VERBS = frozenset(
@@ -42,6 +47,10 @@ OF_CHEST = frozenset({"pleural", "chest", "pigtail", "thoracic", "intercostal", 
 OWNING = frozenset({"'s", "s"})
 WHO = frozenset({"patient", "pt", "bed", "lady", "man", "gentleman", "drain", "tube", "tubes", "drains"})
 WHO |= {"and", "to", "box", "canister", "bottle", "from", "over", "up", "down"}
+POINTING = frozenset({"the", "his", "her", "that", "was", "it's", "its", "thats", "that's", "i", "mean"})
+POINTING |= {"actually", "sorry", "only", "just", "meaning", "ie", "(", "this", "is"}
+OTHERS = frozenset({"other", "last", "each", "every", "no", "any", "which", "some", "someone", "only"})
+"""Before "one" these name no other tube."""
 ASIDE = frozenset(
     {
         "without",
@@ -85,6 +94,27 @@ def weighty(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     yield from _staying(items, toks)
 
 
+def named_behind(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "tube out at 0630, the NG one", "drain out, bile one", "tube clamped, the PEG": which it was."""
+    event = next((k for k, i in enumerate(items) if i.role == "cue" and i.value in {"kind", "what"}), None)
+    stop = next((i.end for i in items[event or 0 :] if i.role == "sep"), None)
+    if event is None or stop is None:
+        return
+    start = next((k for k in range(stop, len(toks)) if word(toks, k) not in POINTING), stop)
+    named = next((i for i in items if i.start == start and (i.unread or i.role == "foreign")), None)
+    if named is None or word(toks, named.start) in OTHERS:
+        return
+    ends = word(toks, named.end) in {"", ",", ".", ";", "!", "not", ")"}
+    pointed = start > stop or phrase_of(named, toks) in HOLDING
+    mended = toks.said[named.end : named.end + 2] == ("i", "mean")
+    if (
+        "one" in toks.said[named.end : named.end + 2]
+        or mended
+        or (named.role == "foreign" and ends and pointed)
+    ):
+        yield f"{word(toks, named.start)!r} may be what that happened to"
+
+
 def _pulled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "the tube got pulled out": by whom, or by what? Taken out, or dislodged."""
     for item in items:
@@ -124,7 +154,7 @@ def _of_furniture(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         strikes = starts_number(toks, behind) or word(toks, behind) in BED_WORDS | NOUNS
         things = {word(toks, behind)} if moved else set()
         things |= set() if strikes and not moved else {word(toks, before)}  # "his bag knocked over 7's box"
-        if owned or theirs or things & FURNITURE:
+        if owned or theirs or things & (RAISED if item.name == "raised" else FURNITURE):
             yield f"something else than a patient or a drain may have {item.name}"
 
 

@@ -9,10 +9,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from .items import AMOUNTS, Item
+from .items import AMOUNTS, FINDINGS, Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .patterns.asides import PATIENTS, PERSONS, RELATIVES, STAFF, THINGS
+from .patterns.hearsay import READING
 from .patterns.remarks import REMARKS
 from .rules import Rule, Rules
 from .signing import closing
@@ -56,6 +57,41 @@ OTHER_HEADS = frozenset(
     {"mr", "mrs", "ms", "miss", "also", "but", "yes", "and", "then", "sorry", "next", "last"}
 )
 VERBAL = ("ed", "ing", "ly")
+SUCKED = frozenset({"suction_off", "suction_on"})
+MACHINES = frozenset(
+    {"hoover", "hoovering", "vacuum", "vac", "cleaner", "cleaners", "machine", "dental", "dentist"}
+)
+MACHINES |= {
+    "oral",
+    "mouth",
+    "yankauer",
+    "sucker",
+    "fan",
+    "saliva",
+    "trach",
+    "trachy",
+    "airway",
+    "secretions",
+}
+"""What else sucks, or is unplugged."""
+STANDING = PLACING | {
+    "beside",
+    "by",
+    "near",
+    "next",
+    "under",
+    "behind",
+    "above",
+    "to",
+    "at",
+    "with",
+    "off",
+    "against",
+}
+LEADS = frozenset({"level", "levelat"})
+SHOWING = frozenset({"shows", "showing", "reads", "read", "says", "measures", "measured", "measuring"})
+SPEAKERS = frozenset({"i", "we", "he", "she", "they", "who"})
+SEEING = READING | {"noticed", "found", "notice", "see", "spotted", "made", "make"}
 PAIR = 2
 NEAR = 3
 """Words behind "of" among which the fluid may be named: "of thin straw fluid"."""
@@ -149,8 +185,8 @@ def of_another(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def on_a_bed(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "biliary on 10 drained 90": what is on the bed was named, and not understood."""
-    told = any(i.role in AMOUNTS for i in clause)
+    """ "biliary on 10 drained 90", "sink in 21 has a leak": what is at the bed was named, not understood."""
+    told = any(i.role in AMOUNTS or (i.role == "cue" and i.value in FINDINGS) for i in clause)
     for before, item in pairwise(i for i in clause if not (i.role == "cue" and i.value == "bed")):
         placed = word(toks, before.end) in PLACING and item.role == "bed"
         of_ours = word(toks, before.start - 1) in THINGS  # "box full on bed 12"
@@ -172,6 +208,72 @@ def named_before_bed(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:
     heads = len(said) == PAIR and said[1].role == "bed" and said[1].start == said[0].end
     if heads and _is_thing(said[0]) and _is_led(clause, said[1].end) and not said[0].name.endswith(VERBAL):
         yield f"{said[0].name!r} may be what the number is of"
+
+
+def of_its_subject(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "blinds stuck at 300", "his watch shows 1830", "I dreamed it was at 1800": what a number is said of
+    was named and not understood, and no word for the drain stands in its place."""
+    for k, item in enumerate(clause):
+        verb = k
+        while verb and clause[verb - 1].role == "cue" and clause[verb - 1].value in LEADS:
+            verb -= 1
+        if item.role in AMOUNTS and any(_is_verb(i, toks) for i in clause[verb:k]):
+            head = _head(clause[:verb], toks)
+            if head is not None and (_may_own(head) or _is_in_mind(clause[:verb], clause[verb], toks)):
+                yield f"{word(toks, head.start)!r} may be what the number is of"
+
+
+def in_an_old_one(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "old box from 21 is in the dirty utility with 1400 in it": no line of the canister that is there."""
+    old = next((i.end for i in clause if i.role == "cue" and i.value == "old"), 0)
+    changed = any(i.role == "cue" and i.value == "kind" for i in clause)
+    for item in clause if old and not changed else ():
+        new = any(i.value == "new" and i.end <= item.start for i in clause)
+        if (
+            item.role == "level"
+            and item.lead in {"", "at", "levelat", "inside"}
+            and item.start > old
+            and not new
+        ):
+            yield "what an old canister holds is no line"
+
+
+def other_suction(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "suction off for the hoover", "suction on for the oral sucker": of another machine on that wall."""
+    for k, item in enumerate(items):
+        if item.role == "cue" and item.name in SUCKED:
+            stop = next((i.start for i in items[k:] if i.role == "sep"), len(toks))
+            if not MACHINES.isdisjoint(toks.said[item.end : stop]):
+                yield "the suction may be of another machine"
+
+
+def _is_verb(cue: Item, toks: Toks) -> bool:
+    return cue.value == "levelat" or word(toks, cue.start) in SHOWING
+
+
+def _head(before: tuple[Item, ...], toks: Toks) -> Item | None:
+    """What the words between the bed and the verb are about: "stopcock" in "stopcock for the art line"."""
+    named: Item | None = None
+    for item in before:
+        if item.role in {"bed", "sep", "time"} or (item.role == "cue" and item.value == "bed"):
+            named = None
+        elif named is not None and word(toks, item.start) in STANDING:
+            break
+        elif named is None or STANDING.isdisjoint(toks.said[named.end : item.start]):
+            named = item
+        else:
+            break
+    return named
+
+
+def _may_own(head: Item) -> bool:
+    return head.role == "foreign" or (_is_thing(head) and not head.name.endswith(VERBAL))
+
+
+def _is_in_mind(before: tuple[Item, ...], verb: Item, toks: Toks) -> bool:
+    """ "I promised him it was at 200"; "I noticed it was at 350" was seen."""
+    told = (i for i in before if i.unread and word(toks, i.start - 1) in SPEAKERS and i.name not in SEEING)
+    return any(not POINTING.isdisjoint(toks.said[i.end : verb.end]) for i in told)
 
 
 def _is_led(clause: tuple[Item, ...], end: int) -> bool:
@@ -200,6 +302,7 @@ def another_line(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if word(toks, item.start) == "line" and item.value == "level" and _is_strange(before):
             yield f"{before.name!r} may be another line"
         event = item.role == "cue" and item.value == "kind" and item.name in {"placed", "removed"}
+        event |= item.role == "cue" and word(toks, item.start) == "out"  # "line out at 1800"
         if event and before.value == "level" and word(toks, before.end - 1) in {"line", "lines"}:
             yield "another line may have been placed or removed"
 
@@ -255,6 +358,7 @@ def _is_fluid(item: Item) -> bool:
 
 
 DEVICE_BEFORE = (
+    Rule(other_suction, frozenset({"what"}), MACHINES),
     Rule(of_device_before, frozenset({"foreign"})),
     Rule(of_device_before, frozenset({"word"}), BAGS),
     Rule(told_twice, frozenset({"claimed"})),
@@ -265,6 +369,8 @@ WHOSE = Rules(
         Rule(behind_another, frozenset({"foreign"})),
         Rule(of_catheter, frozenset({"word"})),
         Rule(of_what_a_bed_has, frozenset({"word"})),
+        Rule(of_its_subject, LEADS),
+        Rule(in_an_old_one, frozenset({"old"})),
         Rule(on_a_bed, frozenset({"word", "foreign"}), PLACING),
         Rule(of_another, frozenset({"word", "foreign"}), frozenset({"of"})),
         Rule(in_another_place, frozenset({"word", "foreign"}), frozenset({"in"})),

@@ -24,7 +24,7 @@ WRITTEN = frozenset({"shows", "showed", "has", "had", "reads", "gives", "is", "w
 """Of a paper or of what is rumoured these do."""
 PAPERS = frozenset(
     {"chart", "board", "whiteboard", "sheet", "flowsheet", "epic", "computer", "records", "notes", "handover"}
-    | {"report", "word", "rumour", "rumor"}
+    | {"report", "word", "rumour", "rumor", "note", "letter", "summary", "printout", "form", "system", "log"}
 )
 COPIED = frozenset({"off", "from"})
 SHEETS = frozenset(

@@ -20,6 +20,8 @@ _SHORT = {
     "<will>": r"(?:i'll|ill|we'll|will|gonna|gotta|let me|must|should|needs?"
     r"|(?:going|have|got|needs?|want)? ?to)",
     "<who>": r"(?:you|someone|somebody|anyone)",
+    "<ordinal>": r"(?:(?:the|last|final|first|middle|next|second|third|end|other|one) )*",
+    "<of it>": r"(?: of (?:it|the \w+))?",
     "<any>": r"(?: \w+){0,2}",
     "<waiting>": r"(?:awaiting|pending|waiting (?:for|on))",
     "<is>": r"(?:that's|thats|it's|its|(?:that |it |this )?(?:was|is))",
@@ -56,7 +58,8 @@ tbc|tba|unconfirmed|unverified|unchecked|not (?:yet )?(?:confirmed|verified|chec
 to be (?:confirmed|verified|checked)|needs? (?:to be )?(?:confirm|verif|double check|check)\w*
 <did not> (?:\w+ )?(?:check|checked|verif\w+|confirm\w*|double check\w*)
 (?:please|pls|plz|(?:can|could) <who>|someone)(?: please| pls)? (?:verify|confirm|double check|check|recheck)
-(?:was|were|been|so i'm|i'm|im) told|told me|hearsay|second hand|secondhand|by the sounds? of it|rumou?r
+(?:was|were|been|so i'm|i'm|im) told|hearsay|second hand|secondhand|by the sounds? of it|rumou?r
+told (?:to )?(?:me|us)(?: by(?: \w+){1,3})?|<may>(?: have)? (?:mean|meant)
 <did not> (?:actually |really )?(?:see|seen|read|look\w*|witness|do)(?: \w+){0,2} (?:myself|personally)
 <did not> (?:\w+ )?(?:looked|seen it|been in to (?:look|check|see))|last (?:time )?(?:i|we) (?:heard|knew|saw)
 <may>(?:'ve| have| of|a)? (?:mis\w+|mix\w*|muddl\w*|confus\w*|got|gotten|read|written|swapped|been|transposed)
@@ -104,7 +107,8 @@ used to be (?:in|bed)|ex bed
 """)
 """The value, the bed, the tube or the time, as the words beside it say; else all that is told."""
 ANOTHER = _any_of(r"""
-<is> (?:from )?(?:the |his |her )?(?:jp|foley|urine|catheter|ng|bulb|pee|wee|vac|stoma)
+<is> (?:from )?(?:the |his |her )?(?:jp|foley|urine|catheter|ng|bulb|pee|wee|vac|stoma)(?: bag)?
+<is> (?:from |for )?(?:(?:the |his |her )(?:\w+ )?)?(?:ngt|peg|evd|pump|monitor|drip|feed|vent|iv)
 """)
 """What was told is of another device."""
 ELSEWHERE = _any_of(r"""
@@ -122,8 +126,10 @@ SEEING = _any_of(r"""
 (?:hard|difficult|tricky|tough|impossible|not easy) to be (?:sure|exact|precise|accurate)
 mis(?:read|reading|judged|counted|typed|heard)
 (?:i was |was )?(?:read|reading|seen|looking|looked) (?:it )?(?:from|through|across|upside|over)(?: \w+){0,4}
-blurry|blurred|illegible|unreadable|smudged|smeared|faded|obscured|murky
+blurry|blurred|illegible|unreadable|smudged|smeared|(?:a )?(?:smear|smudge)|faded|obscured|murky
 (?:fogged|misted|steamed)(?: up)?
+<ordinal>(?:figure|digit|number|rest)<of it>(?: is| are|'s)? (?:under|behind|covered|hidden)(?: [\w']+){0,4}
+<ordinal>(?:figure|digit|number|rest)<of it>(?: is| are|'s)? (?:missing|cut off|torn|worn|rubbed|not visible)
 (?:scale|label|markings?|numbers?|figures?|window|front|level|tape)<any> (?:covered|hidden|worn|in the way)
 (?:scale|label|markings?|numbers?|figures?|window|front|line|level|tape)<any> (?:blocked|dirty|not clear)
 (?:lots of |a lot of |some |much )?(?:foam|froth|glare|condensation)(?: [\w']+){0,4}
