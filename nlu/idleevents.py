@@ -29,6 +29,7 @@ from .patterns.idle import (
 from .patterns.leads import BED_WORDS
 from .patterns.ownclauses import BROKEN, THINGS
 from .pipeline import Cue
+from .remarked import TRIALS
 from .stretches import Stretch, is_stop, objects, strange
 
 LONGEST = 8
@@ -40,7 +41,7 @@ GOING = frozenset({"going", "heading", "being", "coming"})
 
 
 def is_going(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
-    """ "his back is sore", "out for the count", "back into bed": nobody comes or goes."""
+    """ "his back is sore", "slept on his back", "out for the count": nobody comes or goes."""
     if word(toks, cue.end) in MINE and not objects(stretch, toks):
         return bool(strange(cue, stretch, toks, taken))
     if word(toks, cue.start) == "out" and word(toks, cue.start - 1).endswith("ing"):
@@ -56,7 +57,8 @@ def is_going(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
     if cue.value != "back" or word(toks, cue.end - 1) != "back":
         return False
     body = word(toks, cue.start - 1) in OF_SOMEBODY and not SORE.isdisjoint(toks.said[cue.end : cue.end + 2])
-    body |= word(toks, cue.start - 1) in MINE or _is_soon(cue, stretch, toks)
+    lain = word(toks, cue.start - 2) in {"on", "off"} and word(toks, cue.start - 1) in OF_SOMEBODY
+    body |= lain or word(toks, cue.start - 1) in MINE or _is_soon(cue, stretch, toks)
     into = word(toks, cue.end) in {"into", "in", "to"} and word(toks, cue.end + 1) == "bed"
     from_somewhere = "from" in toks.said[stretch.start : stretch.end]
     return body or (into and not from_somewhere and not starts_number(toks, cue.end + 2))
@@ -151,7 +153,17 @@ def same(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
 
 
 def leak(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
-    """ "leak in the staff room roof"."""
+    """ "leak in the staff room roof", "clamped for the air leak trial"."""
     del taken
+    if word(toks, cue.end) in TRIALS and word(toks, cue.start - 1) in {
+        "the",
+        "a",
+        "an",
+        "for",
+        "air",
+        "his",
+        "her",
+    }:
+        return True
     where = word(toks, cue.end) in {"in", "from"} and cue.end < stretch.end
     return where and not LEAKING.isdisjoint(toks.said[cue.end : stretch.end])

@@ -109,6 +109,7 @@ def doubted(outcome: Sequence[Statement | Unclear], read: Read) -> tuple[Stateme
                 asked[id(statement)] = _asked(doubt, asked.get(id(statement), statement), toks, read.text)
     asked |= {id(s): _on_whose_word(s, read.text) for s in _second_hand(told, toks)}
     asked |= {id(s): _without(s, slot, read.text) for s in told if (slot := _cut_short(s, read.text))}
+    asked |= {id(s): _as_a_whole(s, read.text) for s in told if _may_be_farewell(s, read.text)}
     made_up = unreal(toks, covers.values())
     asked |= {id(s): _as_a_whole(s, read.text) for s in told if covers[id(s)] in made_up}
     if either_half(toks):
@@ -336,6 +337,13 @@ def _cut_short(said: Statement, text: str) -> str | None:
     slot = _amount(said)
     span = said.spans.get(slot) if slot is not None else None
     return slot if span is not None and UNSEEN.match(text, span.end) else None
+
+
+def _may_be_farewell(said: Statement, text: str) -> bool:
+    """ "450 at 1850, brb": be right back, or bright red blood?"""
+    span = said.spans.get("fluid") if isinstance(said, Checked) else None
+    alone = span is not None and text[: span.start].rstrip()[-1:] in {",", ".", "-", ";", "!"}
+    return alone and span is not None and text[span.start : span.end].lower() == "brb"
 
 
 def _on_whose_word(said: Statement, text: str) -> Unclear:

@@ -50,6 +50,8 @@ OVER = frozenset({"fixed", "sorted", "sealed", "resolved", "repaired", "settled"
 OVER_HELPERS = frozenset({"is", "was", "now", "has", "been", "got", "all"})
 ABSENT = frozenset({"none", "no"})
 ALSO = frozenset({"and", "&", "for", "plus", "also", "too"})
+TRIALS = frozenset({"trial", "test", "check", "assessment", "challenge", "study"})
+"""Behind the word for a leak these say that one was looked for."""
 HEDGES = frozenset({"maybe", "perhaps", "possibly", "probably"})
 
 
@@ -108,10 +110,17 @@ def doubted(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             after += 1
         if item.name not in ABSENT and _is_over(item.end, toks):
             yield "what was found may be over"
+        if word(toks, item.end) in TRIALS and item.value == "leak" and not _is_denied(items):
+            yield "what was looked for, and not what was found"
         if item.value == "tidal" and word(toks, after) in LIMBS:
             yield "what the patient swings"
         if not HEDGES.isdisjoint({word(toks, item.end), word(toks, item.start - 1)}):
             yield "a finding that is only supposed"
+
+
+def _is_denied(items: tuple[Item, ...]) -> bool:
+    """ "leak check done, no bubbling": what was found is told."""
+    return any(i.value == "leak" and i.name in ABSENT for i in items)
 
 
 def _is_over(k: int, toks: Toks) -> bool:

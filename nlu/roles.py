@@ -34,6 +34,8 @@ OFTEN_TIMED = frozenset(
     {"clamped", "unclamped", "back", "moved", "tipped", "disconnected", "dislodged", "damaged", "kinked"}
 )
 SLOTTED = frozenset({"bed", "level", "volume", "output", "time", "check", "tube"})
+MOST_WEIGHT = 400
+"""Kilograms: nobody weighs more; "weighs 780 in nappies" is no weight of the patient."""
 
 
 def assignments(items: tuple[Item, ...], arrived: datetime) -> tuple[list[tuple[Item, ...]], bool]:
@@ -103,7 +105,8 @@ def _candidates(item: Item, trail: Trail) -> Iterator[Item]:
     if item.unit == "kg" and item.lead == "amount":  # "lost 2 kg"
         return
     if item.unit == "kg" or item.lead == "weight":
-        yield item.as_role("weight")
+        if (item.figure or 0) <= MOST_WEIGHT:
+            yield item.as_role("weight")
         return
     check = _check(_ordered_beside(_with_check_before(item, trail), trail))
     if check is not None:

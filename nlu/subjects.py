@@ -30,7 +30,7 @@ from .patterns.asides import (
     WITH,
 )
 from .patterns.leads import BED_WORDS
-from .remarked import ALSO, HEDGES, LIMBS, OVER, doubted, of_next, without_harmless
+from .remarked import ALSO, HEDGES, LIMBS, OVER, TRIALS, doubted, of_next, without_harmless
 from .roles import OF_PATIENT, is_event
 from .rules import Rule, Rules, signs, there
 from .turned import LASTING, was_so
@@ -382,7 +382,7 @@ OF_ALL = Rules(
         Rule(_low_wall, frozenset({"check"})),
         Rule(_suction_back, EVENT_CUES),
         Rule(_queried, EVENT_CUES | FINDINGS, frozenset({"?"})),
-        Rule(doubted, FINDINGS, HEDGES | LIMBS | OVER),
+        Rule(doubted, FINDINGS, HEDGES | LIMBS | OVER | TRIALS),
         Rule(of_next, FINDINGS, ALSO),
         Rule(was_so, EVENT_CUES | LASTING, frozenset({"was", "were"})),
         Rule(_sealed, frozenset({"seal"})),

@@ -64,6 +64,25 @@ def test_what_is_of_no_drain_of_this_shift_is_asked(text: str) -> None:
 
 
 @pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("bed 7 mark 450 at 1850, brb", "mark bed=7 at=18:50 level_ml=450; ask kind"),
+        (
+            "bed 7 mark 450 at 1850, fluid brb",
+            "mark bed=7 at=18:50 level_ml=450; checked bed=7 at=18:50 fluid=bright_red",
+        ),
+        ("bed 7 leak check: none", "ask kind"),
+        ("bed 7 tube clamped at 1855 for the air leak trial", "incident bed=7 at=18:55 what=clamped"),
+        ("bed 7 mark 700 at 1850, he slept on his back all night", "mark bed=7 at=18:50 level_ml=700"),
+        ("bed 7 weighs 780 in nappies", "ask level_ml"),
+        ("bed 7 weighs 8 kg", "described bed=7 weight_kg=8"),
+    ],
+)
+def test_what_only_sounds_like_a_finding_is_none(text: str, told: str) -> None:
+    assert reading(text) == told
+
+
+@pytest.mark.parametrize(
     "text",
     [
         "bed 7 drain on the left is at 480",
