@@ -119,9 +119,10 @@ def _is_line(toks: Toks, frame: Frame) -> bool:
 
 
 def _is_another_one(toks: Toks, frame: Frame) -> bool:
-    """ "tube out at 1830, the feeding one": which one it was."""
+    """ "tube out at 1830, the feeding one", "tube clamped, the PEG": which one it was."""
     start = frame.start + (word(toks, frame.start) in STOPS)
-    return word(toks, start) in {"the", "his", "her"} and word(toks, start + 2) == "one"
+    named = word(toks, start + 2) == "one" or frame.end - start == len(("the", "PEG"))
+    return word(toks, start) in {"the", "his", "her"} and named
 
 
 def _is_told_again(toks: Toks, frame: Frame) -> bool:
