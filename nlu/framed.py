@@ -122,7 +122,7 @@ def _is_another_one(toks: Toks, frame: Frame) -> bool:
     """ "tube out at 1830, the feeding one", "tube clamped, the PEG": which one it was."""
     start = frame.start + (word(toks, frame.start) in STOPS)
     named = word(toks, start + 2) == "one" or frame.end - start == len(("the", "PEG"))
-    return word(toks, start) in {"the", "his", "her"} and named
+    return named and word(toks, start - 1) in STOPS and word(toks, start) in {"the", "his", "her"}
 
 
 def _is_told_again(toks: Toks, frame: Frame) -> bool:

@@ -219,6 +219,9 @@ def of_its_subject(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             verb -= 1
         if item.role in AMOUNTS and any(_is_verb(i, toks) for i in clause[verb:k]):
             head = _head(clause[:verb], toks)
+            led = any(i.value == "level" for i in clause[verb:k])  # else `behind_another` has found it
+            if head is not None and head.role == "foreign" and not led:
+                continue
             if head is not None and (_may_own(head) or _is_in_mind(clause[:verb], clause[verb], toks)):
                 yield f"{word(toks, head.start)!r} may be what the number is of"
 
