@@ -16,13 +16,14 @@ MARKS = frozenset({"mark", "reading", "entry"})
 TAKEN_BACK = {
     "remove": MARKS | {"duplicate", "dup"},
     "void": frozenset({"mark", "reading", "entry", "line", "level"}),
+    "forget": frozenset({"mark", "reading", "entry", "line"}),
     **dict.fromkeys(("kill", "throw", "toss", "pull", "drop"), MARKS),
 }
 """Words that take back one of these, and mean something else alone: a tube is removed, a patient voids."""
 ASKED_FOR = MOVING | TAKEN_BACK.keys()
 BEFORE_ASKED = POLITE | {",", ".", ":", "-", "but", "so", "to", "and", "then"}
 LINED = MARKS | {"line"}
-LINE_REACH = 5
+LINE_REACH = 6
 """How many words behind them the line is named."""
 LEVEL = 3
 """Digits of a level or of a time, and of few beds."""

@@ -78,6 +78,18 @@ def asks_whether(toks: Toks) -> bool:
     return said[-1:] == ("?",) and BIDDEN.isdisjoint(said)
 
 
+def is_owned_up(text: str) -> bool:
+    """ "oh no I deleted the 2000 on 11": told, and not asked for; as tokens its word may be put right."""
+    return any(who in TELLERS and verb in DELETED for who, verb in pairwise(text.lower().split()))
+
+
+TELLERS = US | {"he", "she", "someone", "somebody", "nobody", "who", "i've", "student", "accidentally"}
+DELETED = frozenset(
+    {"deleted", "cancelled", "canceled", "voided", "removed", "scrapped", "withdrew", "ignored"}
+)
+DELETED |= {"struck", "scratched", "erased", "disregarded"}
+
+
 def with_bed_to_read(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """ "when am i supposed to mark 3 again": what is read there is a bed, and no level."""
     if word(toks, 0) not in {"when", "when's", "whens", "how", "what"}:

@@ -10,7 +10,7 @@ from .numbers import Toks, word
 from .roles import CHECK_LIMITS
 
 ENTERED = frozenset(
-    {"entered", "put", "charted", "typed", "wrote", "recorded", "texted", "sent", "logged", "said"}
+    {"entered", "keyed", "put", "charted", "typed", "wrote", "recorded", "texted", "sent", "logged", "said"}
 )
 OF_THE_LINE = frozenset(
     {"the", "line", "level", "mark", "reading", "canister", "box", "actual", "right", "correct"}

@@ -15,6 +15,7 @@ from itertools import takewhile
 from typing import Any, NamedTuple, TypeGuard
 
 from .alarms import is_feared
+from .asking import is_owned_up
 from .hearsay import second_hand
 from .neighbours import HARD, is_stop_among
 from .numbers import Toks, is_digits, word
@@ -107,6 +108,8 @@ def doubted(outcome: Sequence[Statement | Unclear], read: Read) -> tuple[Stateme
         if _reaches(doubt, toks, whole) and not (asks and _is_of_asked(doubt, toks, whole)):
             for statement in _reached(doubt, told, covers, toks):
                 asked[id(statement)] = _asked(doubt, asked.get(id(statement), statement), toks, read.text)
+    if is_owned_up(read.text):
+        asked |= {id(s): _as_a_whole(s, read.text) for s in told if isinstance(s, Withdrawn)}
     asked |= {id(s): _on_whose_word(s, read.text) for s in _second_hand(told, toks)}
     asked |= {id(s): _without(s, slot, read.text) for s in told if (slot := _cut_short(s, read.text))}
     asked |= {id(s): _as_a_whole(s, read.text) for s in told if _may_be_farewell(s, read.text)}

@@ -128,6 +128,16 @@ def _at_twice(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         yield "which of the two is the time"
 
 
+def _taken_at(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "the 2000 reading was taken at 1930": when it was read, and no line of 1930."""
+    timed = any(i.role == "time" for i in items)
+    for item in items if timed else ():
+        read = word(toks, item.start - 1) == "at" and word(toks, item.start - 2) in TAKEN
+        if item.role == "level" and item.full_clock and not item.unit and read:
+            yield "when it was taken"
+
+
+TAKEN = frozenset({"taken", "done", "drawn", "timed", "recorded"})
 LATEST = 24
 """No hour is a greater number."""
 
@@ -135,6 +145,7 @@ LATEST = 24
 AT_TWICE = Rule(_at_twice, frozenset({"time"}), frozenset({"at"}))
 OTHER_TIMES = (
     Rule(_time_it_is, frozenset({"level"}), frozenset({"now"})),
+    Rule(_taken_at, frozenset({"level"}), frozenset({"at"})),
     Rule(_of_a_remark, frozenset({"sep"})),
     Rule(_from_when, frozenset({"sep"})),
     Rule(_since_level, frozenset({"same"})),

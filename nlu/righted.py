@@ -29,6 +29,8 @@ OVER = SLIPPED | {"scratch", "rather", "strike"}
 CHANGED = frozenset({"change", "chg"})
 TURNED = frozenset({"to", "from", "into", "should", "not", "instead", "than", "was", "wrong", "=", ">"})
 """Without one of these a change may be of the canister."""
+OPEN = (TURNS - {"actually", "really"}) | {"that was", "need to correct", "to correct", "i need to correct"}
+"""Behind these comes what is right."""
 VALUES = frozenset({"num", "bed", "tube", "time", "bad", "alt", "other", "foreign"})
 HALTING = frozenset({"hang", "hold", "wait", "moment", "sec", "second", "minute", "brb", "later"})
 """Behind all values these say that more was to come."""
@@ -64,8 +66,10 @@ class Correction(Sorted):
         """ "500 at 2130. Correction... hang on": what it was to be put right to never came."""
         values = [i.end for i in self.items if i.role in VALUES]
         last = max(values, default=0)
-        points = [i.start for i in self.items if phrase_of(i, self.toks) == "that was"]
+        points = [i.start for i in self.items if phrase_of(i, self.toks) in OPEN]
         rest = self.toks.said[last : len(self.toks)]
+        if points and phrase_of(self.items[-1], self.toks) in OPEN - {"that was"}:
+            points = []  # "340 at 1900, i meant"
         halts = not HALTING.isdisjoint(rest) and {"when", "if"}.isdisjoint(rest)
         return halts or (bool(values) and min(points, default=0) >= last)
 

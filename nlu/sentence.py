@@ -118,8 +118,8 @@ class Sentence:
         if is_greeting(self.read.tokens):
             return told()
         if withdrawals.is_withdrawal(items):
-            level = withdrawals.is_of_a_level(items, self.ward.arrived)
-            if level or withdrawals.tells_more(items, self.read.tokens) or asks_whether(self.read.tokens):
+            toks, level = self.read.tokens, withdrawals.is_of_a_level(items, self.ward.arrived)
+            if level or withdrawals.tells_more(items, toks) or asks_whether(toks):
                 return told(Unclear(slot="kind", text=self.text))
             items = withdrawals.without_reason(items, self.read.tokens)
             made = withdrawals.withdrawn(items, self.ward.arrived, self.text)

@@ -210,7 +210,7 @@ def _scan_or_bed(toks: Toks, i: int, index: Mapping[str, str]) -> tuple[int, str
 
 def _heard_behind(toks: Toks, i: int, index: Mapping[str, str]) -> tuple[int, str] | None:
     """Dictated "bed CT for mark 800": the "for" is the four of CT4, and no bed 4."""
-    text, behind = word(toks, i), word(toks, i + 2)
+    text, behind = word(toks, i), word(toks, i + 2 + (word(toks, i + 2) == ","))
     if not text.isalpha() or word(toks, i - 1) not in BED | {""} or behind not in LINE_BEHIND:
         return None
     found = (bed_label(f"{text}{n.value}", index) for n in heard_as_number(toks, i + 1) if n.end == i + 2)

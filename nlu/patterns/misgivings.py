@@ -100,7 +100,8 @@ before my time
 must have been(?: \w+){0,3}
 (?:bed|patient|pt|one|lady|man|guy|gent) (?:that|who|which|what) (?:was|used to be)
 used to be (?:in|bed)|ex bed
-(?:hard|difficult|struggle|struggling) to believe|(?:can't|cant|cannot) believe|don't believe|dont believe
+(?:hard|difficult|struggle|struggling) to (?:believe|accept|credit|imagine)
+(?:can't|cant|cannot|don't|dont) believe
 (?:before|since|when) (?:we|they) (?:renumber|rearrang|reshuffl)\w+|formerly (?:in|bed)|previously (?:in|bed)
 (?:quiz|riddle)(?: \w+){0,3}|hypothetical(?:ly)?
 (?:training|teaching|drill|exercise|exam|made up|dummy) (?:question|only|example)
@@ -233,7 +234,8 @@ i've ive we me my you to be is was were been the a an of about on in at for with
 properly exactly
 really very much quite bit little too right correct accurate precise now then here again all any anyhow honest
 honestly tbh sorry myself what which how when one ones and or no not also just have has had got did do done
-does would could can may might must will lol haha hmm um uh er eh pls please someone somebody anyone
+does would could can may might must will should need needs ought find lol haha hmm
+um uh er eh pls please someone somebody anyone
 there personally only even 100 % percent say said otherwise wrong off out sure certain either way side
 like still yet oh ok okay yes yeah yep nah nope actually true good fully entirely absolutely up read down
 """

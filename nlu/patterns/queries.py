@@ -99,6 +99,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "room to go", "how long (till|til|until|before) (it|) (fills|fills up)", "space left",
         "how much room", "how much space", "when will (it|) (fill|fill up|be filled)", "full yet",
         "when do i change the canister", "how much (room's|rooms|space's|spaces)",
+        "how much (have we|do we have) (got|) left",
         "how much is left", "when does it fill up", "room in the canister",
         "when to change", "when do i need to change", "almost full",
         "how full is", "when do we change",

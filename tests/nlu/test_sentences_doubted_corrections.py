@@ -106,6 +106,15 @@ def test_room_left_is_asked_and_no_sum() -> None:
             "corrected bed=20 at=16:00 was_ml=1200 level_ml=1020",
         ),
         ("12 changed mind ignore my 1810 reading", "withdrawn bed=12 at=18:10"),
+        ("forget bed 5's 1800 line, i misread it", "withdrawn bed=5 at=18:00"),
+        (
+            "bed 5 1800 should be 430 not 340, not sure how I missed it",
+            "corrected bed=5 at=18:00 was_ml=340 level_ml=430",
+        ),
+        (
+            "bed 5 1800 should be 430. is bed 6 due?",
+            "corrected bed=5 at=18:00 level_ml=430; asked bed=6 topic=due",
+        ),
     ],
 )
 def test_a_line_is_put_right_in_a_nurses_words(text: str, read: str) -> None:
@@ -121,6 +130,12 @@ def test_a_line_is_put_right_in_a_nurses_words(text: str, read: str) -> None:
         "make that 10 not 9",
         "19 chg - 1890",
         "it's the right side bed 16",
+        "oh no I deleted the 1800 on 11",
+        "think I should delete the 1800 on 11",
+        "I find it hard to accept 22 is really 1270",
+        "bed 13 1800 reading was taken at 1730",
+        "bed 5 630 at 1800, she was actually sitting out",
+        "bed 5 630 at 1800, need to correct my watch",
         "how do i delete bed 8's 1800 mark?",
         "bed 8 level with the bedside table, drain I mean, it should be lower",
     ],
@@ -148,6 +163,8 @@ WARD = (*(str(n) for n in range(1, 31)), "12A", "CT4")
     ("text", "read"),
     [
         ("bed CT for mark eight hundred at eighteen ten", "mark bed=CT4 at=18:10 level_ml=800"),
+        ("Bed CT for, line 800 at 18:10.", "mark bed=CT4 at=18:10 level_ml=800"),
+        ("Bed 12 A, Mark 360 at 18:00.", "mark bed=12A at=18:00 level_ml=360"),
         ("seen CT four", "acknowledged bed=CT4"),
         ("bed twelve a mark three sixty at eighteen hundred", "mark bed=12A at=18:00 level_ml=360"),
         ("bed twelve mark three sixty at eighteen hundred", "mark bed=12 at=18:00 level_ml=360"),
