@@ -211,8 +211,17 @@ def _is_between(items: tuple[Item, ...], k: int, toks: Toks) -> bool:
         return False
     if before[-1].role == "num":
         beside = set(toks.said[before[-1].end : items[k].start]) <= {"(", ",", "-", "and", *SLIPS}
+        if _may_be_bed(before, after[0]):
+            return False
         return after[0].link == "not" and beside and before[-1].amount is not None
     return before[-1].role in {"bed", "tube"}
+
+
+def _may_be_bed(before: list[Item], wrong: Item) -> bool:
+    """ "7 9 not 7", "9 410 not 7": the number that is not so may be the bed, of which nothing was wrong."""
+    bare = wrong.label is not None and not (wrong.unit or before[-1].unit or before[-1].lead)
+    first = before[0]
+    return bare and first is not before[-1] and (before[-1].label is None or first.label == wrong.label)
 
 
 def _is_not_but(items: tuple[Item, ...]) -> bool:

@@ -107,12 +107,18 @@ def fluid(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
     return (said == "bloody" and behind in INTENSIFIED) or (said == "blood" and behind in TAKEN)
 
 
+def _is_left_in(cue: Cue, toks: Toks) -> bool:
+    """ "410 left in box"; "tube left in bed 5" is of the left one."""
+    bed = word(toks, cue.end + 1) in BED_WORDS or starts_number(toks, cue.end + 1)
+    return word(toks, cue.end) == "in" and not bed
+
+
 def side(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
     """ "left my pen at the desk": what somebody did."""
     said = phrase_of(cue, toks)
     k = cue.end + (word(toks, cue.end) == ",")
     spoken = said == "right" and word(toks, k) in SPEAKING  # "right, that's me"
-    done = said == "left" and word(toks, cue.end) in OTHERS_BEHIND_LEFT
+    done = said == "left" and (word(toks, cue.end) in OTHERS_BEHIND_LEFT or _is_left_in(cue, toks))
     return spoken or done or _is_remarked(cue, stretch, toks, taken)
 
 

@@ -181,7 +181,7 @@ def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) 
             return ["a bare number may be a level or a time"]
         bare = time.loose_time or not (time.at or time.lead or time.within(LONG_PAST, arrived))
         behind_bed = draft.bed is not None and draft.bed.end == time.start and bare
-        found = draft.whats or (draft.checks and not time.within(RECENT, arrived))
+        found = draft.whats or draft.checks
         if behind_bed and found and could_be_level(time):
             return ["a number behind a bed is its line"]  # "bed 9 340, both tubes no leak"
         if draft.kind in PLAIN_TIME and could_be_level(time) and not told:
@@ -230,6 +230,9 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
     past = level.within(LONG_PAST, arrived) and not (level.at or level.full_clock)
     if time is None and draft.whats and draft.whats[0].start == level.end and past:
         return ["the line, or when that happened"]  # "3 410 tipped"
+    behind_bed = draft.bed is not None and draft.bed.end == level.start and bool(draft.checks)
+    if time is None and behind_bed and not level.full_clock and level.within(RECENT, arrived):
+        return ["the line, or when that was found"]  # "5 640 no leak" at 18:57
     if time is not None and _is_at_level(level, time, arrived):
         return ["the level could be the time, and the time the level"]
     if time is not None and draft.shared_time and time.at and time.sure_time and not level.full_clock:

@@ -9,10 +9,12 @@ from .numbers import Toks
 from .patterns.leads import OF_BED
 from .roles import CHECK_LIMITS
 
-LEADING = frozenset({"is", "was", "reads", "read", "reading", "at", "now", "=", ":"})
+LEADING = frozenset({"is", "was", "reads", "read", "reading", "at", "now", "=", ":", "up", "down"})
 """One of these leads the value behind the bed."""
-SAYING = frozenset({"is", "was", "reads"})
-BETWEEN = LEADING | frozenset({"set", "to", "on", "still", "currently", "-", "minus", "about", "around"})
+SAYING = frozenset({"is", "was", "reads", "up", "down"})
+BETWEEN = LEADING | frozenset(
+    {"set", "to", "on", "still", "currently", "-", "minus", "about", "around", "back", "up", "down", "turned"}
+)
 NAMING = frozenset({"what", "order", "leak", *CHECK_LIMITS})
 
 

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .clauses import NUMBERS, clauses
-from .items import FULL_HOUR, Item
+from .items import FULL_HOUR, Item, is_now
 from .neighbours import is_scan
 from .numbers import Toks, word
 from .patterns.asides import PERSONS
@@ -25,6 +25,9 @@ VISITS = frozenset(
 """What a nurse does who goes to look at a drain."""
 QUARTER = 15
 SPANS = frozenset({"-", "to", "til", "till", "until"})
+EVENTS = frozenset({"kind", "what"})
+HALVES = frozenset({"am", "pm"})
+SWITCHED = frozenset({"suction_on", "suction_off"})
 
 
 def _since_level(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -142,8 +145,61 @@ LATEST = 24
 """No hour is a greater number."""
 
 
+def _perhaps_ahead(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "tube out in am", "410 going home in the am": this morning, or the next one?"""
+    for item in items:
+        k = item.end + (item.role == "volume" and word(toks, item.end) == "out")
+        the = word(toks, k + 1) == "the"
+        event = item.role == "volume" or (item.role == "cue" and item.value in EVENTS)
+        if event and word(toks, k) == "in" and word(toks, k + 1 + the) in HALVES:
+            yield "this morning, or the next one"
+
+
+def _over_which_time(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "4 30 from 5 to 6": how much came in that hour, and nobody who moved."""
+    for line, first, last in zip(items, items[1:], items[2:], strict=False):
+        amount = (
+            line.role in {"level", "volume"} and first.start == line.end + 1 and last.start == first.end + 1
+        )
+        if amount and word(toks, line.end) == "from" and word(toks, first.end) in SPANS:
+            yield "how much came in that time"
+
+
+def _off_or_on(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "suction off on 1845": off, and on again then?"""
+    for event, time in pairwise(items):
+        switched = event.name in SWITCHED and word(toks, event.end) in {"on", "off"}
+        gap = 1 + (word(toks, time.start - 1) == "at")
+        if switched and time.role == "time" and time.start == event.end + gap:
+            yield "off then, or on"
+
+
+def _of_both(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "320 jp 30 1845": the time behind another device may be that of the line as well."""
+    timed = any(i.role == "time" for i in items)
+    lined = any(i.role == "level" for i in items)
+    for item in [i for i in items if i.role == "claimed"][1:]:
+        if item.full_clock and not item.unit and not timed and lined:
+            yield "the time behind another device may be of the line too"
+
+
+def _now_of_other(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "lights off now. bed 3 left 320 right 110 at 1850": what else is so now, beside a timed line."""
+    timed = any(i.role == "time" and not is_now(i) for i in items)
+    for part in clauses(items, FULL_STOPS | {","}) if timed else ():
+        said = [i for i in part if not (is_now(i) or i.role == "sep")]
+        told = any(i.role != "cue" or i.value not in PLAIN for i in said)
+        if not told and any(map(is_now, part)):
+            yield "what is so now is something else"
+
+
 AT_TWICE = Rule(_at_twice, frozenset({"time"}), frozenset({"at"}))
 OTHER_TIMES = (
+    Rule(_perhaps_ahead, EVENTS | {"volume"}, HALVES),
+    Rule(_over_which_time, frozenset({"level", "volume"}), frozenset({"from"})),
+    Rule(_off_or_on, frozenset({"what"}), frozenset({"on", "off"})),
+    Rule(_now_of_other, frozenset({"time"}), frozenset({"now"})),
+    Rule(_of_both, frozenset({"claimed"})),
     Rule(_time_it_is, frozenset({"level"}), frozenset({"now"})),
     Rule(_taken_at, frozenset({"level"}), frozenset({"at"})),
     Rule(_of_a_remark, frozenset({"sep"})),

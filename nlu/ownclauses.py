@@ -18,6 +18,7 @@ from .behind import READ_OFF
 from .clock import clocks
 from .neighbours import begins_at, phrase_of
 from .numbers import Toks, is_digits, starts_number, word
+from .otherthings import goes_on_with_event, told_of_another
 from .patterns.leads import BED_WORDS, LINES
 from .patterns.numerals import FRACTIONS, NUMERALS
 from .patterns.ownclauses import (
@@ -25,7 +26,6 @@ from .patterns.ownclauses import (
     AMOUNTS,
     ARTICLES,
     BECAUSE,
-    BROKEN,
     COUNTED,
     DENIALS,
     DOUBTFUL,
@@ -101,7 +101,6 @@ COUNTING = (NUMERALS | FRACTIONS.keys()) - SMALL
 MYSELF = frozenset({"i", "i'll", "i'm", "i've", "im", "ive", "ill", "we", "we'll", "we're", "we've", "me"})
 MYSELF |= {"it", "it's", "its"}
 """Of whoever speaks, or of what was read: a no of these may be of the line."""
-CANISTERS = frozenset({"it", "one", "that", "them"})
 MOST_OF_TIME = 4
 """Words of a time, at most."""
 FEWEST = 2
@@ -141,15 +140,19 @@ class _Finding:
     def found(self) -> list[Aside]:
         toks = self.toks
         found: list[Aside] = []
-        who, goes_on = "", -1
+        who, goes_on, thing = "", -1, ""
         for clause in self.clauses:
             follows = goes_on == clause.start
             who = clause.who or (who if follows else "")
             of = who or ("" if self.voice or clause.beds else BARE)
             said = toks.said[clause.begins : clause.end]
             inside = [c for c in self.cues if clause.begins <= c.start < clause.end]
-            told = bool(of) and self._is_harmless(clause._replace(who=of), inside)
-            if not told and follows and _may_be_of_either(toks, clause, inside):
+            behind = thing if follows else ""
+            thing = "" if self.voice and not clause.who else told_of_another(toks, clause, inside, behind)
+            told = bool(thing or (of and self._is_harmless(clause._replace(who=of), inside)))
+            open_end = follows and _may_be_of_either(toks, clause, inside)
+            open_end |= bool(behind) and goes_on_with_event(toks, clause, behind)
+            if not told and open_end:
                 return []
             if not told and follows and not clause.who and _goes_on(toks, clause, who):
                 found.pop()
@@ -332,10 +335,6 @@ def _says_nothing(cue: Cue, toks: Toks, clause: Clause) -> bool:
         return True  # "with the help of the aide", "coming to take him"
     if first == "out" and word(toks, cue.start - 1) in SITS:
         return True
-    if cue.value in {"damaged", "exchanged"}:
-        other = BROKEN if cue.value == "damaged" else THINGS
-        words |= {w.removesuffix("s") for w in words}
-        return bool(words & other) and not words & CANISTERS
     if cue.label == "wall":
         return "waiting" in words
     if cue.label == "repair" and clause.who == HEAD:

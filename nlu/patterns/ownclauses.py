@@ -147,6 +147,39 @@ radiator radio scanner sink tablet telly thermometer toilet tv wifi window
 """
 BROKEN = frozenset(_BROKEN.split())
 """What else is broken."""
+_ROOM = """
+aircon bin ceiling chair clock commode cupboard cushion fridge glasses heater jug keyboard kettle mattress mug
+rail remote roof screen shower stool table thermostat tray trolley urinal walker wheelchair basin cannula cup
+cannulas cutlery drink feed feeds food plate spectacles tea vase zimmer pharmacy kitchen theatre switchboard
+laundry sputum urine
+"""
+ROOM = frozenset(_ROOM.split()) | (BROKEN - {"lock"})
+"""What there is in a room or on a ward and is no drain: it falls, breaks, leaks or is moved."""
+PARTS = frozenset(
+    {"line", "drain", "tube", "tubing", "bag", "pump", "site", "port", "cover", "pole", "stand"}
+)
+"""Right behind another thing these are of it: "iv pump", "sink drain"."""
+_VAGUE = """
+pump suction day site air pressure running bolus canister liner pleural wound incision dressing dressings drsg
+battery batteries vent surgical
+"""
+VAGUE = frozenset(_VAGUE.split())
+"""With one of these it may be of a chest drain after all."""
+MOVERS = frozenset({"hoist", "trolley", "wheelchair", "walker", "rail", "rails", "door", "chair", "zimmer"})
+STRIKES = frozenset({"pulled", "tugged", "caught", "kinked", "disconnected", "dislodged", "hit", "snagged"})
+"""What such a thing may have done to the tubing."""
+NEXT_TO = frozenset({"to", "beside", "near", "by", "behind", "opposite", "above", "below"})
+_HAPPENS = """
+clamp clamped clamping unclamped kinked leak leaks leaking leaked blocked cracked crack snapped tipped tipping
+toppled knocked kicked spilled spilt spill dropped drops drop fell fall falls fallen falling tangled twisted
+pulled pulling pull removed removing displaced dislodged changed changing swapped replaced exchanged inserted
+placed disconnected reconnected connected unplugged plugged loose stuck stopped stops empty full
+overflowing filled filling raised lifted higher flushed flush patent draining bleeding oozing expired
+died dead collapsed crash crashing worse worsening passed tugged yanked ripped resited increased decreased
+soaked clear red pink flowing bloody purulent milky cloudy disconnect
+"""
+HAPPENS = frozenset(_HAPPENS.split())
+"""What may happen to any thing."""
 _COUNTED = """
 blankets brothers cats children daughters days doctors dogs grandchildren grandkids kids laps months nurses
 of people pillows puffs sisters sons steps tablets times visitors weeks year years yrs
