@@ -24,6 +24,7 @@ BEFORE = frozenset({"was", "from", "previously", "previous", "prev", "prior", "b
 BEFORE_CLIMB = BEFORE | {"+", "up", "at"}
 CLIMBS = frozenset({"went", "gone", "up", "rose", "risen", "climbed", "increased", "moved", "jumped"})
 SO = frozenset({"thats", "that's", "so", "ie", "="})
+REFERRING = frozenset({"which", "that", "this"})
 OVER = frozenset({"span", "window", "since"})
 """Behind a number: over which time it came."""
 ASKING = frozenset({"when", "who", "which", "where", "why", "how", "what"})
@@ -45,7 +46,7 @@ STOPS = frozenset({",", "and", "&", "+", "/"})
 BESIDE_AGAIN = frozenset({"filler", "question", "ask", "bed", "mark_of_question", "repair", "no", "okay"})
 """With these alone, "again" asks to say it once more."""
 PREVIOUS = frozenset({"prev", "previous"})
-TELLING = CLIMBS | HOURLY | PREVIOUS | {"(", "from", "which", "+"} | SO
+TELLING = CLIMBS | HOURLY | PREVIOUS | {"(", "from", "which", "+", "more"} | SO
 """Without one of these, and without a word for the fluid, every number has a role of its own."""
 OVER_TIME = frozenset({"fluid", "span", "window"})
 ASKED = frozenset({"ask", "question"})
@@ -238,7 +239,9 @@ def _is_gain(items: list[Item], k: int, toks: Toks) -> bool:
     item = items[k]
     at = item.start - 1 - (word(toks, item.start - 1) == "by")
     up = word(toks, at) == "up" and word(toks, item.end) != "to"
-    so = word(toks, item.end) in {"more", "extra"} and word(toks, at) in SO
+    so = (word(toks, item.end) in {"more", "extra", "up"} and _is_so(toks, at)) or (
+        up and _is_so(toks, at - 1)
+    )
     before = next((i for i in reversed(items[:k]) if i.role not in {"cue", "sep"}), None)
     if not (up or so) or before is None or before.role != "num" or before.lead == "amount":
         return False
@@ -273,11 +276,15 @@ def _is_below_line(items: list[Item], k: int) -> bool:
     return len(lines) == 1 and (lines[0].amount or 0) >= (items[k].amount or 0)
 
 
+def _is_so(toks: Toks, at: int) -> bool:
+    return word(toks, at) in SO or (word(toks, at) in {"is", "makes"} and word(toks, at - 1) in REFERRING)
+
+
 def _is_difference(items: list[Item], k: int, toks: Toks) -> bool:
     """ "1050 at 1900, thats 45 in the hr": reckoned from the line before it, and nothing beside it."""
     item, after = items[k], items[k + 1 : k + 2]
     at = item.start - 1
-    so = word(toks, at) in SO or (word(toks, at) == "is" and word(toks, at - 1) == "which")
+    so = _is_so(toks, at)
     over = any(i.role == "cue" and i.value in OVER for i in after) or word(toks, item.end) == "since"
     over |= item.lead == "amount"  # "so 60 out"
     if not so or not over:

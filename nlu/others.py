@@ -9,6 +9,7 @@ from .numbers import Toks, is_digits, starts_number, word
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
 from .patterns.leads import BED_WORDS, BREAKS, KEEPS_LEAD
 from .patterns.levels import MILLILITRES
+from .prefaced import is_request
 from .ways import Way
 from .weighty import STAYS
 
@@ -123,6 +124,8 @@ def _questioned(toks: Toks, i: int, way: Way) -> Way:
         return way.with_item(Item("bad", i, i + 1))
     if word(toks, i + 1).isalpha() and toks[i + 1].glued:
         return way
+    if i == len(toks) - 1 and is_request(toks):
+        return way.with_item(Item("sep", i, i + 1, "."))
     return way.with_item(Item("cue", i, i + 1, "mark_of_question"))
 
 

@@ -9,7 +9,7 @@ be the drain. The bed that it names stays: "physio is with [bed 11] so I read it
 
 from __future__ import annotations
 
-from collections.abc import Container, Sequence
+from collections.abc import Container
 from itertools import pairwise
 from typing import NamedTuple
 
@@ -36,31 +36,32 @@ from .patterns.ownclauses import (
     HIMSELF,
     HIMSELF_MOVED,
     JOINTS,
-    LABS,
-    LATENESS,
     LATER,
     LEAVING,
-    NAMED_BY,
-    NAMING,
     NO_BARE,
     OBJECTS,
     OF_DRESSINGS,
     OPEN,
     OPENING,
-    PAST,
     PLANS,
     REST,
-    RUNNING,
-    RUNNING_ON,
-    SETTLED,
-    STANDS,
-    TAKING,
     THINGS,
     VERBS,
     WHOM,
 )
 from .pipeline import Cue
 from .readthen import is_whole_clock
+from .settled import (
+    is_how_it_runs,
+    is_looked_at,
+    is_of_lab,
+    is_only_when,
+    is_settled,
+    is_still_to_do,
+    is_told_of,
+    says_what,
+    takes_along,
+)
 from .somebody import (
     HEAD,
     IS_PATIENT,
@@ -90,6 +91,7 @@ SITS = frozenset({"sitting", "sat"})
 SAYING = frozenset({"says", "said", "thinks", "told"})
 LEFT = frozenset({"left", "lt", "l"})
 """Behind these the time is that of the line too: "when i went in at 1100 the line was 275"."""
+UNTIL = frozenset({"until", "till", "til"})
 LOOKED = frozenset({"look", "looked", "check", "checked"})
 HOURS = frozenset({"hour", "midnight", "midday", "noon"})
 """When something will be, which is no time of a line."""
@@ -97,6 +99,7 @@ WAITED_FOR = frozenset({"regulator", "new", "suction", "pump", "supplies", "phar
 OWNED = frozenset({"his", "her", "their", "the", "of", "asleep", "way"})
 STAND = frozenset({"is", "was", "be", "been", "now", "still", "up", "down", "he's", "she's", "it's", "sits"})
 MILLILITRES = frozenset({"mls", "ccs", "mils", "litres", "liters", "is", "was", "has", "hundreds", "beds"})
+HER_BEDS = frozenset({"after", "and", "&", "beds", "rooms", "covering", "have", "got", ","})
 COUNTING = (NUMERALS | FRACTIONS.keys()) - SMALL
 MYSELF = frozenset({"i", "i'll", "i'm", "i've", "im", "ive", "ill", "we", "we'll", "we're", "we've", "me"})
 MYSELF |= {"it", "it's", "its"}
@@ -149,14 +152,18 @@ class _Finding:
             inside = [c for c in self.cues if clause.begins <= c.start < clause.end]
             behind = thing if follows else ""
             thing = "" if self.voice and not clause.who else told_of_another(toks, clause, inside, behind)
-            told = bool(thing or (of and self._is_harmless(clause._replace(who=of), inside)))
+            told = bool(of) and self._is_harmless(clause._replace(who=of), inside)
+            told &= not is_only_when(toks, clause)
+            told |= bool(thing) or (
+                not self.voice and self.beds <= 1 and is_still_to_do(toks, clause, DOUBTFUL)
+            )
             open_end = follows and _may_be_of_either(toks, clause, inside)
             open_end |= bool(behind) and goes_on_with_event(toks, clause, behind)
             if not told and open_end:
                 return []
             if not told and follows and not clause.who and _goes_on(toks, clause, who):
                 found.pop()
-            if told or _is_how_it_runs(said) or _is_settled(said):
+            if told or is_how_it_runs(said) or is_settled(said):
                 found.append(_aside(toks, clause))
                 goes_on = clause.end + (word(toks, clause.end) in ONWARDS)
         return found
@@ -175,7 +182,7 @@ class _Finding:
             return False
         planned = any(c.label == "plan" for c in cues)
         leaves = clause.who == IS_PATIENT and not LEAVING.isdisjoint(said)
-        taken_along = any(_takes_along(toks, k) for k in range(clause.begins, clause.end))
+        taken_along = any(takes_along(toks, k) for k in range(clause.begins, clause.end))
         if (leaves or taken_along) and not planned:
             return False
         own = [c for c in cues if c.start not in taken and c.label not in PLAIN and c.value != "due"]
@@ -190,14 +197,7 @@ class _Finding:
 
     def _is_doubtful(self, clause: Clause, beds: set[int]) -> bool:
         toks, inside = self.toks, range(clause.begins, clause.end)
-        said = {
-            word(toks, k)
-            for k in inside
-            if k not in self.claimed
-            and word(toks, k + 1) not in NAMED_BY.get(word(toks, k), ())
-            and word(toks, k - 1) not in NAMING.get(word(toks, k), ())
-            and not _is_of_lab(toks, k)
-        }
+        said = {word(toks, k) for k in inside if k not in self.claimed and not is_told_of(toks, k)}
         doubtful = DOUBTFUL - OF_DRESSINGS if said & (DRESSINGS | THINGS) else DOUBTFUL
         doubtful = doubtful - WAITED_FOR if "waiting" in said else doubtful
         doubtful = doubtful - {"stuck"} if clause.who == SPEAKS else doubtful
@@ -226,7 +226,7 @@ class _Finding:
         if own and clause.start and said & DENIALS:
             return True
         opens = clause.end <= self.opened and not self.voice and not said & (DENIALS | AHEAD)
-        if opens and not _says_what(toks, clause):
+        if opens and not says_what(toks, clause):
             return False  # "it's been a long one. bed 3 ...": no drain was named before
         return bool(said & OBJECTS) and not said & PLANS and (own or not self.voice)
 
@@ -258,7 +258,7 @@ class _Finding:
         """Whether a number there may be ours: it is no time behind its at, and counts nothing else."""
         toks = self.toks
         said = word(toks, k)
-        if not (is_digits(toks, k) or said in COUNTING):
+        if not (is_digits(toks, k) or said in COUNTING) or self._is_bed_of_hers(k):
             return False
         if not self.voice and (_is_in_time(toks, k) or word(toks, k - 1) == "x"):
             return False
@@ -272,17 +272,13 @@ class _Finding:
         counted = plural and not is_digits(toks, k) and not self.voice  # "two laps"
         return not (counted or (said == "half" and behind in OWNED))
 
-
-def _says_what(toks: Toks, clause: Clause) -> bool:
-    """ "this is from yesterday: bed 3 ...", "this one is urine": what is told behind it, perhaps."""
-    said = toks.said[clause.begins : clause.end]
-    return said[0] in OBJECTS and PAST.isdisjoint(said[1:2]) and not LATENESS.issuperset(said)
-
-
-def _is_settled(said: Sequence[str]) -> bool:
-    """ "drain kept below the chest", "box went with him": it is where it should be."""
-    words = set(said)
-    return bool(words & DRAINS and words & STANDS) and words <= SETTLED | DRAINS | JOINTS
+    def _is_bed_of_hers(self, k: int) -> bool:
+        """ "i'm looking after 2 and 3 tonight. bed 2 at 1900: 310": beds that come with their lines."""
+        toks = self.toks
+        named = any(
+            word(toks, j) == word(toks, k) and word(toks, j - 1) in BED_WORDS for j in range(k + 1, len(toks))
+        )
+        return named and not self.voice and word(toks, k - 1) in HER_BEDS
 
 
 def _goes_on(toks: Toks, clause: Clause, who: str) -> bool:
@@ -322,12 +318,6 @@ def _times(toks: Toks) -> list[Span]:
     return found
 
 
-def _takes_along(toks: Toks, k: int) -> bool:
-    """ "they came for him", "porter collected her": whom somebody takes along is away."""
-    whom = word(toks, k + 1 + (word(toks, k + 1) in {"for", "up"}))
-    return word(toks, k) in TAKING and whom in WHOM
-
-
 def _says_nothing(cue: Cue, toks: Toks, clause: Clause) -> bool:
     """ "gave him his meds", "did really well", "bloods sent": no amount, correction or look of a fluid."""
     first, words = word(toks, cue.start), set(toks.said[clause.start : clause.end])
@@ -335,18 +325,15 @@ def _says_nothing(cue: Cue, toks: Toks, clause: Clause) -> bool:
         return True  # "with the help of the aide", "coming to take him"
     if first == "out" and word(toks, cue.start - 1) in SITS:
         return True
+    if cue.label in {"canister", "tubeword", "level"}:
+        return any(is_looked_at(toks, k) for k in range(cue.start, cue.end))
     if cue.label == "wall":
         return "waiting" in words
     if cue.label == "repair" and clause.who == HEAD:
         return True
-    return _is_of_lab(toks, cue.start) or (
+    return is_of_lab(toks, cue.start) or (
         cue.end - cue.start == 1 and first in {"gave", "given", "giving", "really", "again"}
     )
-
-
-def _is_how_it_runs(said: Sequence[str]) -> bool:
-    """ "so it has slowed down": no number, and nothing that happened."""
-    return not RUNNING.isdisjoint(said) and RUNNING_ON.issuperset(said)
 
 
 def _is_in_time(toks: Toks, k: int) -> bool:
@@ -365,12 +352,6 @@ def _is_reported(toks: Toks, k: int) -> bool:
     return word(toks, k) in SAYING and word(toks, k + 1) not in HIMSELF | ARTICLES
 
 
-def _is_of_lab(toks: Toks, k: int) -> bool:
-    """ "bloods", which the speller takes for blood, "blood gas"."""
-    plural = toks[k].end - toks[k].start == len("bloods")
-    return word(toks, k) == "blood" and (plural or word(toks, k + 1) in LABS)
-
-
 def _goes_nowhere(toks: Toks, cue: Cue, cues: list[Cue], clause: Clause) -> bool:
     """Whether what tells of a patient who comes or goes tells of somebody else, of later, or of sleep."""
     said = toks.said[clause.start : clause.end]
@@ -380,7 +361,8 @@ def _goes_nowhere(toks: Toks, cue: Cue, cues: list[Cue], clause: Clause) -> bool
         return kept or word(toks, cue.start) not in LEFT or word(toks, cue.start - 1) in ARTICLES
     if cue.label != "kind" or cue.value not in GOING:
         return False
-    if any(before.label == "plan" and before.start < cue.start for before in cues):
+    planned = any(before.label == "plan" and before.start < cue.start for before in cues)
+    if planned or not UNTIL.isdisjoint(toks.said[clause.start : clause.begins]):
         return True
     behind = toks.said[cue.end : cue.end + 3]
     if (LATER | AHEAD) & set(behind[:2]) and GONE.isdisjoint(toks.said[cue.start - 1 : cue.end]):

@@ -35,6 +35,7 @@ from .patterns.levels import VOLUMES
 from .patterns.places import PLACES
 from .pipeline import Cue, Read, in_order, pipeline
 from .plainly import plainly
+from .prefaced import prefaced
 from .rooms import bays
 from .signing import signed
 from .tallies import parts, tallies
@@ -111,7 +112,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     cues = tuple(_spoken(cue, read.tokens) for cue in cues) if voice else cues
     toks = read.tokens
     cues = signed(with_alarms(cues, toks), toks, voice=voice)
-    cues = narrated(cues, toks, labelled)
+    cues = prefaced(narrated(cues, toks, labelled), toks)
     around = with_going_in(bridged(sent(cues, toks, labelled, index), toks, labelled), toks, index)
     found = as_before(of_their_like(bidden(recast(around, toks), toks), toks), toks)
     found = of_each(leaks(with_occasions(found, toks), toks), toks)

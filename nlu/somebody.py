@@ -230,7 +230,10 @@ def _joins(toks: Toks, k: int) -> bool:
     if word(toks, k) == "was" and word(toks, k - 1) in THAT and word(toks, k + 1) in WHEN:
         return True
     when = word(toks, k + 1 + (word(toks, k + 1) == "was")) in WHEN
-    return (word(toks, k) in JOINTS and word(toks, k - 1) != "at") or (word(toks, k) in THAT and when)
+    caring = word(toks, k) == "after" and word(toks, k - 1) in {"looking", "look"}
+    return (word(toks, k) in JOINTS and word(toks, k - 1) != "at" and not caring) or (
+        word(toks, k) in THAT and when
+    )
 
 
 def _is_that(toks: Toks, k: int) -> bool:

@@ -44,6 +44,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "got to", "gotten to", "he's at", "she's at", "'s up to", "fluid at", "up at", "is up at", "was at",
         "'s now at", "down as",
         "(climbed|rose|went up|gone up|has gone up|has climbed|has risen|risen|crept up|come up) to",
+        "(level|line|reading|bottle|box|chamber|canister) (went|jumped|shot up|has jumped) to",
         "(is|) (holding|staying) at", "(stays|remains|stayed|remained|stuck) at", "it at", "drawn at",
         "line drawn at", "stood at",
     ),

@@ -189,14 +189,14 @@ COUNTED = frozenset(_COUNTED.split())
 DRAINS = frozenset({"drain", "box", "canister", "bottle", "unit", "system", "chamber", "collector", "tubing"})
 _STANDS = """
 kept keeping upright hanging hung below under lower secured secure stays staying stayed went goes going taped
-finished safe hooked travelling with
+finished safe hooked travelling with along working connected attached intact patent functioning
 """
 STANDS = frozenset(_STANDS.split())
 """Of a drain these say that it is where it should be."""
 _SETTLED = """
 is was the chest level of bed side at on his her him he she them their trolley stretcher to in place hook
 frame rail floor stand there here all well low down than beneath waist heart it its chair wheelchair still
-remains now ok good fine nicely times time
+remains now ok good fine nicely times time new everything properly
 """
 SETTLED = STANDS | frozenset(_SETTLED.split())
 _BEFORE_LINE = """
@@ -222,6 +222,8 @@ NAMED_BY = {
 }
 """Words that are of no drain before these."""
 NAMING = {
+    "if": frozenset({"see", "know", "check"}),
+    "whether": frozenset({"see", "know", "check"}),
     "shift": frozenset({"this"}),
     "rate": frozenset({"heart", "pulse", "resp", "respiratory", "breathing"}),
 }
@@ -245,7 +247,9 @@ GONE = frozenset(
 )
 HIMSELF_MOVED = frozenset({"himself", "herself", "themselves", "around", "about", "well", "freely", "chair"})
 """Behind "moved" these leave a patient in the bed."""
-REST = frozenset({"sleep", "asleep", "rest", "normal", "himself", "herself", "usual", "baseline"})
+REST = frozenset(
+    {"chair", "recliner", "sleep", "asleep", "rest", "normal", "himself", "herself", "usual", "baseline"}
+)
 """Behind "back to" these are no place that a patient comes back from."""
 GOING = frozenset({"away", "back", "left", "moved", "acknowledged"})
 """Events that are nothing of a drain where it is no patient who goes."""
@@ -255,3 +259,10 @@ called texted wrote charted of to for from at the a his her with like
 """
 OPEN = frozenset(_OPEN.split())
 """A clause that ends with one of these goes on behind it."""
+LOOKING = frozenset({"look", "looked", "looking", "check", "checked", "checking", "glanced", "inspected"})
+_TODO = """
+change changed changing swap swapped swapping replace replaced replacing remove removed removing exchange
+exchanged pull pulled pulling clamp clamped clamping unclamp out taken removal
+"""
+TODO = frozenset(_TODO.split())
+"""What will be done with a drain, in a clause that says so."""

@@ -1,0 +1,77 @@
+"""What a sentence says before or behind its line and tells nothing of it, as `prefaced` looks for it.
+
+Patterns over the words of a message, each with a blank between them; signs are words too.
+"""
+
+from __future__ import annotations
+
+from .leads import LINES
+from .ownclauses import DRAINS
+
+_FIRST = """
+according again asked can chair coming commode could draining first firstly flowing forgot forgotten have it
+let like may meant must need recliner remembered reopened running second secondly supposed tell then things
+told updates want wanted would
+"""
+FIRST = frozenset(_FIRST.split())
+"""Without one of these there is no such preface."""
+_DO = "(?:(?:please|kindly|just|also) )*"
+_WRITE = (
+    _DO + r"(?:(?:write|note|put|jot|mark)(?: (?:it )?(?:down|in|up))?|record|report|log|enter|chart|"
+    r"document|send|text|mention|add|say|register|tell (?:you|u|them|us)|let (?:you|u) know|"
+    r"inform (?:you|u)|pass on|give (?:you|u))(?: that)?"
+)
+_SAW = "(?:noticed|saw|found|realised|realized|discovered)"
+_HOLDER = "(?:box|bottle|canister|chamber|drain|unit|level|line|reading|fluid|it)"
+PREFACES = (
+    rf"(?:i|we)(?: have)?(?: been| was| were| am| are)? (?:asked|told)(?: by [a-z ]{{2,20}}?)? to {_WRITE}",
+    rf"(?:i'm|im|i've been|ive been|we've been|we're) (?:asked|told|supposed|meant) to {_WRITE}",
+    r"(?:the )?(?:team|doctors?|surgeons?|registrar|consultant|physio) "
+    rf"(?:asked|told|want|wanted) (?:me|us) to {_WRITE}",
+    rf"(?:i'd|we'd|(?:i|we)(?: would|'d)) (?:just )?like to {_WRITE}",
+    rf"(?:i|we) (?:just |only )?(?:want|wanted|need|have) to {_WRITE}",
+    rf"(?<!what )(?<!all )(?:i|we) (?:can|must) {_WRITE}",
+    r"(?<!what )(?<!how )(?:may|can) i (?:report|record|tell (?:you|u)|let (?:you|u) know)(?: that)?",
+    rf"let me {_WRITE}",
+    r"(?:(?:the )?[a-z]+ (?:nurse|girl|shift)|i|we|he|she|they|nights|days) (?:only just |just )?"
+    r"(?:forgot|forgotten|remembered) to "
+    r"(?:mention|say|tell (?:you|u|us|me)|pass on|report|write|note) that",
+    r"according to (?:my|our) (?:sums?|maths?|calculations?|notes|sheet|count|own notes)",
+    rf"(?:i|we) (?:(?:have )?(?:only|just) )+{_SAW}(?: (?:it|this|that|out))*(?: only| just)? now",
+    rf"(?:i|we) {_SAW} (?:it|this|that) (?:only|just) now",
+    r"back (?:in|into|on|onto|to) (?:the|his|her|a) (?:chair|recliner|commode)",
+)
+"""Whoever is asked to write something, or says so first, tells it; who sits in a chair again is not back."""
+MEANT_WELL = (
+    r"^[^\d]*?(?<![\w'])((?:so |and |but )*(?:please |pls )?(?:tell me|let me know|forgive me|sorry) if "
+    r"(?:i|i'm|im|this|it|that)(?: [a-z']+){0,5}?)(?= [.!,])"
+)
+"""Before all numbers, a new nurse asks to be told how to write."""
+ASKED = rf"(?:could|can|would|will) (?:you|u|someone|somebody) {_WRITE}(?! (?:my|the|a) )"
+THEN = rf"{_HOLDER} (then (?:showed|shows|read|reads|was|said|had))(?= \d)"
+COMING = (
+    r"(?:blood|pus|fluid|bloody|chyle|drainage|stuff|smelly) "
+    r"((?:coming|running|flowing|draining|going) (?:down|through|into|in|out of))"
+    r"(?= (?:the|his|her) (?:tube|tubing|drain|chest|box|bottle|chamber|canister|left|right))"
+)
+"""Where a fluid runs says no more than that it does."""
+IT_ROSE = r"it (?:has |then |has now )?((?:went|jumped|shot|gone|climbed)(?: up)? to)(?= \d{2,4})"
+NUMBERED = r"(?:^|[.;:!,] )((?:first|second|third|lastly|firstly|secondly|thirdly)(?: of all)? ,)"
+HEADING = (
+    r"^(?:hi , |hello , |hi |hello )?((?:just )?(?:two|three|a couple of|a few|couple of|few|2|3|some)"
+    r"(?: quick)? (?:things|updates|points|bits) (?:about|on|for|regarding|from|re) )"
+    r"(?:the patient in )?(?:bed|room|rm) \d"
+)
+OPEN_AGAIN = (
+    r"(?:it(?:'s| is| was)|is|was|now|and|,) (?:now )?"
+    r"((?:opened|open|unclamped)(?: up)? again|reopened)(?! (?:at|to) \d{3} )"
+)
+RIGHTING = frozenset({"instead", "not", "wrong", "correct", "rather", "or", "from"})
+"""With one of these more is asked than to write a line down."""
+_OF_OTHERS = """
+bag bp catheter cvp drip foley gauge glucose hb heparin hr k lactate map ng o2 oxygen pain potassium pressure
+pump rate rr sats score seal spo2 stoma suction sugar temp urine wall weight
+"""
+OF_OTHERS = frozenset(_OF_OTHERS.split())
+"""With one of these "it went to 120" may be of that."""
+OURS = DRAINS | LINES | {"fluid", "tube", "drainage", "drained", "draining", "bled", "serous"}
