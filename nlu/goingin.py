@@ -10,7 +10,7 @@ from collections.abc import Iterator, Mapping
 from .clock import clocks
 from .items import FULL_HOUR
 from .numbers import Toks, is_digits, starts_number, word
-from .patterns.leads import PUTS
+from .patterns.leads import BED_WORDS, PUTS, TUBE_NAMES
 from .patterns.nouns import TUBE
 from .patterns.places import PLACES
 from .pipeline import Cue, in_order
@@ -24,12 +24,14 @@ BEHIND = STOPS | {"left", "right", "l", "r", "lt", "rt", "by", "today", "now", "
 """Behind "drain in" these leave it an event."""
 HOLDING = frozenset({"has", "have", "having", "with", "w", "still", "keeps", "keep", "leave", "same", "old"})
 """Before a tube that is in, these say that it has been there."""
+SIDED = TUBE_NAMES | {"sided", "side", "-", "chest", "second", "pigtail"}
+WHOM = frozenset({"him", "her", "the", "patient", "pt"})
 NAMING = frozenset({"a", "an", "the", "his", "her", "one", "two", "chest", "side", "sided"})
 
 
 def with_going_in(cues: tuple[Cue, ...], toks: Toks, index: Mapping[str, str] | None) -> tuple[Cue, ...]:
     """The cues, with each tube that went in told as placed."""
-    if "in" not in toks.words:
+    if toks.words.isdisjoint({"in", "into"}):
         return cues
     found = list(cues)
     for noun in cues:
@@ -38,6 +40,7 @@ def with_going_in(cues: tuple[Cue, ...], toks: Toks, index: Mapping[str, str] | 
     named = any(cue.label == "tubeword" for cue in cues) and CANISTERS.isdisjoint(toks.words)
     found = [_anew(cue, toks) if cue.label == "new" and named else cue for cue in found]
     found = [put for cue in found for put in (_put(cue, toks), cue) if put is not None]
+    found = [put for cue in found for put in _put_into(cue, toks)]
     joined = any(cue.label == "join" for cue in cues) and not any(cue.label == "kind" for cue in cues)
     for k in list(_alone(toks))[:1] if joined else ():
         found = [*(c for c in found if c.start != k), Cue("kind", "placed", k, k + 1)]
@@ -88,6 +91,24 @@ def _put(cue: Cue, toks: Toks) -> Cue | None:
     named = cue.label == "place" and word(toks, cue.end) in {"in", "into"}
     put = named and start < cue.start and word(toks, start - 1) in PUTS
     return Cue("kind", "placed", start - 1, cue.start) if put else None
+
+
+def _put_into(cue: Cue, toks: Toks) -> Iterator[Cue]:
+    """ "the team put a left sided tube into bed 27", "the tube was put into bed 7 at 1730"."""
+    if cue.label != "tubeword" or word(toks, cue.end - 1) not in NOUNS:
+        yield cue
+        return
+    start, end = cue.start, cue.end
+    while word(toks, start - 1) in SIDED:
+        start -= 1
+    anew = word(toks, start - 1) in {"a", "an", "another", "new"} and word(toks, end) in {"in", "into"}
+    if anew and word(toks, start - 2) in PUTS and word(toks, end + 1) in BED_WORDS | WHOM:
+        yield Cue("kind", "placed", start - 2, start)
+        yield cue
+        return
+    verb = end + (word(toks, end) in {"was", "got"}) + 2 * (toks.said[end : end + 2] == ("has", "been"))
+    put = verb > end and word(toks, verb) in PUTS and word(toks, verb + 1) == "into"
+    yield Cue("kind", "placed", cue.start, verb + 1) if put and word(toks, verb + 2) in BED_WORDS else cue
 
 
 def _alone(toks: Toks) -> Iterator[int]:

@@ -25,6 +25,10 @@ PREFACES = tuple(map(_words, prefaces.PREFACES))
 ASKED, THEN, COMING, IT_ROSE, OPEN_AGAIN = map(
     _words, (prefaces.ASKED, prefaces.THEN, prefaces.COMING, prefaces.IT_ROSE, prefaces.OPEN_AGAIN)
 )
+RIGHT_DOWN, ON_VALVE, SET_BACK, BY_WHEN = map(
+    _words, (prefaces.RIGHT_DOWN, prefaces.ON_VALVE, prefaces.SET_BACK, prefaces.BY_WHEN)
+)
+MUCH_THE_SAME, BACK_LATER = map(re.compile, (prefaces.MUCH_THE_SAME, prefaces.BACK_LATER))
 MEANT_WELL, NUMBERED, HEADING = map(re.compile, (prefaces.MEANT_WELL, prefaces.NUMBERED, prefaces.HEADING))
 LEAST = 3
 """Digits of a line."""
@@ -67,7 +71,11 @@ class _Said:
                 if cue.start >= taken:
                     taken = cue.end
                     yield cue
-        for pattern in (MEANT_WELL, HEADING, COMING):
+        plain = [MEANT_WELL, HEADING, COMING, RIGHT_DOWN]
+        plain += [BY_WHEN] * ("beds" in self.toks.words)
+        plain += [BACK_LATER] * (not prefaces.GONE.isdisjoint(self.toks.words))
+        plain += [ON_VALVE] * (not prefaces.OURS.isdisjoint(self.toks.words))
+        for pattern in plain:
             yield from (self._cue(match, "filler", group=1) for match in pattern.finditer(self.text))
 
     def of_line(self) -> Iterator[Cue]:
@@ -75,7 +83,8 @@ class _Said:
         if not _has_line(self.toks):
             return
         yield from (self._cue(match, "filler") for match in ASKED.finditer(self.text))
-        yield from (self._cue(match, "filler", group=1) for match in NUMBERED.finditer(self.text))
+        for pattern in (NUMBERED, MUCH_THE_SAME):
+            yield from (self._cue(match, "filler", group=1) for match in pattern.finditer(self.text))
 
     def told(self) -> Iterator[Cue]:
         """What the words tell here: "the bottle then showed 345", "it went to 720", "it is open again"."""
@@ -85,7 +94,9 @@ class _Said:
             yield from (self._cue(match, "levelat", group=1) for match in IT_ROSE.finditer(self.text))
         if not words.isdisjoint({"clamped", "clamp"}):
             for match in OPEN_AGAIN.finditer(self.text):
-                yield self._cue(match, "what", "unclamped", group=1)
+                yield self._cue(match, "what", "unclamped", group=match.lastindex or 0)
+        if "suction" in words:
+            yield from (self._cue(match, "suction", group=1) for match in SET_BACK.finditer(self.text))
 
     def _cue(self, match: re.Match[str], label: str, value: str = "", *, group: int = 0) -> Cue:
         start, end = match.span(group)

@@ -43,8 +43,11 @@ SOON |= PLANS | {"he'll", "she'll", "they'll", "it'll", "we're"}
 
 
 def is_settled(said: Sequence[str]) -> bool:
-    """ "drain kept below the chest", "box went with him": it is where it should be."""
-    words = set(said)
+    """ "drain kept below the chest", "box went with him": it is where it should be.
+
+    "New canister connected" tells an exchange, and "the new one is working" none.
+    """
+    words = set(said) - ({"new"} if {"working", "functioning"} & set(said) else set())
     return bool(words & (DRAINS | {"everything"}) and words & STANDS) and words <= SETTLED | DRAINS | JOINTS
 
 

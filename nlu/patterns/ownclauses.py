@@ -196,7 +196,7 @@ STANDS = frozenset(_STANDS.split())
 _SETTLED = """
 is was the chest level of bed side at on his her him he she them their trolley stretcher to in place hook
 frame rail floor stand there here all well low down than beneath waist heart it its chair wheelchair still
-remains now ok good fine nicely times time new everything properly
+remains now ok good fine nicely times time everything properly
 """
 SETTLED = STANDS | frozenset(_SETTLED.split())
 _BEFORE_LINE = """
@@ -262,7 +262,7 @@ OPEN = frozenset(_OPEN.split())
 LOOKING = frozenset({"look", "looked", "looking", "check", "checked", "checking", "glanced", "inspected"})
 _TODO = """
 change changed changing swap swapped swapping replace replaced replacing remove removed removing exchange
-exchanged pull pulled pulling clamp clamped clamping unclamp out taken removal
+exchanged pull pulled pulling clamp clamped clamping unclamp out taken removal need needs
 """
 TODO = frozenset(_TODO.split())
 """What will be done with a drain, in a clause that says so."""

@@ -9,9 +9,10 @@ from .leads import LINES
 from .ownclauses import DRAINS
 
 _FIRST = """
-according again asked can chair coming commode could draining first firstly flowing forgot forgotten have it
-let like may meant must need recliner remembered reopened running second secondly supposed tell then things
-told updates want wanted would
+according again asked back beds can chair coming commode could draining first firstly flowing forgot
+forgotten have hope it kind let like may meant me mind must need nothing opened ordered promised recliner
+remembered reopened requested right running second secondly should supposed tell then things told
+trial updates valve want wanted were clamping would
 """
 FIRST = frozenset(_FIRST.split())
 """Without one of these there is no such preface."""
@@ -22,6 +23,8 @@ _WRITE = (
     r"inform (?:you|u)|pass on|give (?:you|u))(?: that)?"
 )
 _SAW = "(?:noticed|saw|found|realised|realized|discovered)"
+_SENT = "(?:send|sent|text|texted|write|written|report|reported)"
+_BOX = "(?:canister|box|bottle|chamber|unit|drain)"
 _HOLDER = "(?:box|bottle|canister|chamber|drain|unit|level|line|reading|fluid|it)"
 PREFACES = (
     rf"(?:i|we)(?: have)?(?: been| was| were| am| are)? (?:asked|told)(?: by [a-z ]{{2,20}}?)? to {_WRITE}",
@@ -40,6 +43,17 @@ PREFACES = (
     rf"(?:i|we) (?:(?:have )?(?:only|just) )+{_SAW}(?: (?:it|this|that|out))*(?: only| just)? now",
     rf"(?:i|we) {_SAW} (?:it|this|that) (?:only|just) now",
     r"back (?:in|into|on|onto|to) (?:the|his|her|a) (?:chair|recliner|commode)",
+    r"(?:onto|on|off) (?:his|her|their) back",
+    rf"(?:i|we) (?:promised|meant|wanted|intended|were? going|was going|should have)(?: to)? {_SENT}(?: you)?"
+    rf" (?:this|it)(?: (?:an|one|half an|two|\d+) (?:hours?|minutes?|mins?) ago| earlier| sooner| before)",
+    r"nothing (?:was |is |has been )?(?:spilled|spilt|broke|broken|damaged|cracked)",
+    r"(?:i|we)(?: have)?(?: already| just| also)? (?:ordered|asked for|requested|sent for) (?:a|another|the) "
+    rf"(?:new|fresh|spare) (?:one|{_BOX})(?: from [a-z]+| for (?:him|her|later))?",
+    rf"(?:new|fresh|spare) {_BOX} (?:is |has been )?(?:already )?(?:ordered|requested)",
+    r"(?:and )?(?:he|she|they|the student) (?:read|checked) it with me",
+    r"(?:i )?hope (?:that|this) is (?:what you (?:needed|wanted|need|want)|ok|okay|alright|enough|helpful)",
+    r"(?:the |his |her )?(?:clamp |clamping )?trial (?:went|was) (?:fine|well|ok|okay|good|smoothly)",
+    r"(?:(?:the|one|two|\d+) )?(?:(?:hours? )?of )?clamping went (?:fine|well|ok|okay|smoothly)",
 )
 """Whoever is asked to write something, or says so first, tells it; who sits in a chair again is not back."""
 MEANT_WELL = (
@@ -47,7 +61,32 @@ MEANT_WELL = (
     r"(?:i|i'm|im|this|it|that)(?: [a-z']+){0,5}?)(?= [.!,])"
 )
 """Before all numbers, a new nurse asks to be told how to write."""
-ASKED = rf"(?:could|can|would|will) (?:you|u|someone|somebody) {_WRITE}(?! (?:my|the|a) )"
+ASKED = (
+    rf"(?:(?:(?:could|can|would|will) (?:you|u|someone|somebody)|(?:please )?be so kind as to) {_WRITE}|"
+    r"(?:would|do) you mind (?:writing|noting|putting|recording|charting)(?: down| in)?)(?! (?:my|the|a) )"
+)
+MUCH_THE_SAME = (
+    r", ((?:which is |that is |that's |it is |it's )?(?:hardly any|not much|not very|barely any|much|about)"
+    r" (?:different|the same|change|changed) (?:from|than|as|to|since) (?:this morning|yesterday|last night|"
+    r"earlier|before|at handover|the last (?:one|line|hour)|when i (?:started|came on|took over)))"
+)
+"""How it goes, behind a line."""
+BACK_LATER = (
+    r"(?:, |and )((?:he |she |they )?(?:should|will|is due to|is expected to) be back"
+    r"(?: (?:soon|shortly|later|within the hour|in (?:an|half an|about an) hour|before [a-z]+|for [a-z]+))?)"
+    r"(?= [.!,]|$)"
+)
+GONE = frozenset({"gone", "went", "off", "taken", "away"})
+RIGHT_DOWN = (
+    r"(?:slowed|slowing|eased|settled|tailed|dropped|calmed|quietened) (right)"
+    r"(?= (?:down|off|up|away|back))"
+)
+ON_VALVE = r"(?:with|on|to) (?:a|the|his|her) (?:one - way |one way |flutter )?(valve)(?! [a-z])"
+SET_BACK = r"it(?:'s| is| was) (back (?:to|at|on))(?= \d)"
+BY_WHEN = (
+    r"((?:before|by|until|till) (?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve))"
+    r"(?= [?.!]|$)"
+)
 THEN = rf"{_HOLDER} (then (?:showed|shows|read|reads|was|said|had))(?= \d)"
 COMING = (
     r"(?:blood|pus|fluid|bloody|chyle|drainage|stuff|smelly) "
@@ -63,8 +102,9 @@ HEADING = (
     r"(?:the patient in )?(?:bed|room|rm) \d"
 )
 OPEN_AGAIN = (
-    r"(?:it(?:'s| is| was)|is|was|now|and|,) (?:now )?"
-    r"((?:opened|open|unclamped)(?: up)? again|reopened)(?! (?:at|to) \d{3} )"
+    r"(?:it(?:'s| is| was)|is|was|now|and|,) (?:now |then )?"
+    r"((?:opened|open|unclamped)(?: up)? again|reopened|opened)(?! (?:at|to) \d{3} )|"
+    r"(?:i|we|he|she|they) (opened (?:it|him|her)(?: up)? again)"
 )
 RIGHTING = frozenset({"instead", "not", "wrong", "correct", "rather", "or", "from"})
 """With one of these more is asked than to write a line down."""

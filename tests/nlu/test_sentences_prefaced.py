@@ -119,3 +119,42 @@ def test_two_things_of_one_bed_and_the_beds_of_a_nurse_are_read() -> None:
     assert reading(text) == f"{first}; checked bed=17 at=18:45 air_leak=none"
     text = "I'm looking after 2 and 3 tonight. Bed 2 at 1900: 310. Bed 3 at 1900: 440."
     assert reading(text) == "mark bed=2 at=19:00 level_ml=310; mark bed=3 at=19:00 level_ml=440"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("the team put a right sided tube into bed 7 at 1730", "placed bed=7 tube=right at=17:30"),
+        ("the right sided tube was put into bed 7 at 1730", "placed bed=7 tube=right at=17:30"),
+        ("put the tube in bed 7 back on suction at 1730", "incident bed=7 at=17:30 what=suction_on"),
+        ("they want to put a tube into bed 7 at 1730", "ask kind"),
+        ("they put a feeding tube into bed 7 at 1730", ""),
+    ],
+)
+def test_a_tube_that_was_put_into_a_bed_has_no_line_of_that_time(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("Bed 14 line at 1830 was 1120, no air leak.", "mark bed=14 at=18:30 level_ml=1120"),
+        ("bed 14 line at 1900 was 1850", "ask level_ml"),
+        ("Closing bed 2 at 388 at 1855. It slowed right down.", "mark bed=2 at=18:55 level_ml=388 closing"),
+        ("Bed 3 was discharged home at 1450, his tube stayed in with a valve.", "left bed=3 at=14:50"),
+        ("bed 3 is post op valve", "described bed=3 reason=cardiac"),
+        ("which beds still need a line before seven?", "asked topic=due"),
+        (
+            "I turned the lady in bed 15 onto her back, it was 375 at 1840.",
+            "mark bed=15 at=18:40 level_ml=375",
+        ),
+        ("bed 15 is back, it was 375 at 1840.", "back bed=15 at=18:40; mark bed=15 at=18:40 level_ml=375"),
+        ("Would you mind writing down 980 for bed 11 at 1845?", "mark bed=11 at=18:45 level_ml=980"),
+        ("Bed 20 is at 1340 at 1855, new canister ordered", "mark bed=20 at=18:55 level_ml=1340"),
+        ("Bed 20 is at 1340 at 1855, new canister connected", "ask level_ml"),
+        ("The trial went fine and bed 1 was unclamped at 1800.", "incident bed=1 at=18:00 what=unclamped"),
+        ("Bed 13 went to radiology at 1845 and should be back within the hour.", "away bed=13 at=18:45"),
+    ],
+)
+def test_more_of_whole_sentences_is_read(text: str, read: str) -> None:
+    assert reading(text).removesuffix("; checked bed=14 at=18:30 air_leak=none") == read
