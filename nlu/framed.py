@@ -203,7 +203,8 @@ def _of_nurses(toks: Toks, told: set[int], again: Again) -> Iterator[Frame]:
             yield Frame(start, end + (word(toks, end) in STOPS), count)
             continue
         head = end <= numbers[0]
-        said -= HEAD_ONLY if head else set()
+        if head and said & HEAD_ONLY:  # "apologies. bed 8 ..."
+            said = said - HEAD_ONLY | {"my"}
         asks = start == 0 and word(toks, 0) in OF_FINDINGS and word(toks, end) not in STOPS
         if not (asks or digits or NUMBER_WORDS & said) and _is_around(said, later=later):
             stop = word(toks, end) in STOPS if head else word(toks, start - 1) in STOPS

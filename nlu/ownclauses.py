@@ -100,6 +100,8 @@ OWNED = frozenset({"his", "her", "their", "the", "of", "asleep", "way"})
 STAND = frozenset({"is", "was", "be", "been", "now", "still", "up", "down", "he's", "she's", "it's", "sits"})
 MILLILITRES = frozenset({"mls", "ccs", "mils", "litres", "liters", "is", "was", "has", "hundreds", "beds"})
 HER_BEDS = frozenset({"after", "and", "&", "beds", "rooms", "covering", "have", "got", ","})
+HALF_OF = frozenset({"back", "front", "other", "top", "bottom", "my", "our"})
+WARDS = frozenset({"bay", "ward", "pod", "theatre", "bays"})
 COUNTING = (NUMERALS | FRACTIONS.keys()) - SMALL
 MYSELF = frozenset({"i", "i'll", "i'm", "i've", "im", "ive", "ill", "we", "we'll", "we're", "we've", "me"})
 MYSELF |= {"it", "it's", "its"}
@@ -270,7 +272,8 @@ class _Finding:
             return False
         plural = behind[-1:] == "s" and len(behind) > len("his") and behind not in MILLILITRES
         counted = plural and not is_digits(toks, k) and not self.voice  # "two laps"
-        return not (counted or (said == "half" and behind in OWNED))
+        part = said == "half" and (behind in OWNED or word(toks, k - 1) in HALF_OF)
+        return not (counted or part)
 
     def _is_bed_of_hers(self, k: int) -> bool:
         """ "i'm looking after 2 and 3 tonight. bed 2 at 1900: 310": beds that come with their lines."""
@@ -278,7 +281,8 @@ class _Finding:
         named = any(
             word(toks, j) == word(toks, k) and word(toks, j - 1) in BED_WORDS for j in range(k + 1, len(toks))
         )
-        return named and not self.voice and word(toks, k - 1) in HER_BEDS
+        elsewhere = self.beds > 0 and word(toks, k - 1) in WARDS  # "an emergency in bay 2"
+        return not self.voice and ((named and word(toks, k - 1) in HER_BEDS) or elsewhere)
 
 
 def _goes_on(toks: Toks, clause: Clause, who: str) -> bool:
@@ -327,6 +331,8 @@ def _says_nothing(cue: Cue, toks: Toks, clause: Clause) -> bool:
         return True
     if cue.label in {"canister", "tubeword", "level"}:
         return any(is_looked_at(toks, k) for k in range(cue.start, cue.end))
+    if cue.label == "reason" and cue.end - cue.start == 1 and first in {"lung", "lungs"}:
+        return True  # "they want to see if the lung stays up"
     if cue.label == "wall":
         return "waiting" in words
     if cue.label == "repair" and clause.who == HEAD:

@@ -231,6 +231,7 @@ def _joins(toks: Toks, k: int) -> bool:
         return True
     when = word(toks, k + 1 + (word(toks, k + 1) == "was")) in WHEN
     caring = word(toks, k) == "after" and word(toks, k - 1) in {"looking", "look"}
+    caring |= word(toks, k) == "since" and is_digits(toks, k + 1)  # "clamped since 1800 by order of the team"
     return (word(toks, k) in JOINTS and word(toks, k - 1) != "at" and not caring) or (
         word(toks, k) in THAT and when
     )

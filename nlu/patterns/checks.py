@@ -124,7 +124,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
             "(air leak|leak|bubbling|airleak) (is|) (continuous|constant|continual|continuously|constantly|"
             "cont|persistent|steady|nonstop|non-stop)"
         ),
-        "bubbles continuously", "constantly bubbling",
+        "bubbles continuously", "constantly bubbling", "(constant|continuous|steady) stream of bubbles",
         "continuously bubbling", "leaking continuously",
     ),
     "leakhow:continuous": (

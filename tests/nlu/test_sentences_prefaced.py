@@ -158,3 +158,33 @@ def test_a_tube_that_was_put_into_a_bed_has_no_line_of_that_time(text: str, read
 )
 def test_more_of_whole_sentences_is_read(text: str, read: str) -> None:
     assert reading(text).removesuffix("; checked bed=14 at=18:30 air_leak=none") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "Apologies, my phone was flat. The level in bed 8 at 1815 was 745.",
+            "mark bed=8 at=18:15 level_ml=745",
+        ),
+        ("Bed 8 was 745 at 1815. Apologies, wrong bed.", "ask to_bed"),
+        (
+            "Good evening, night nurse for the back half. Bed 2 was 310 at 1900",
+            "mark bed=2 at=19:00 level_ml=310",
+        ),
+        ("half of bed 4 was 640 at 1800", "ask level_ml"),
+        (
+            "We had an emergency in bay 2, so only now: bed 5 was 640 at 1800.",
+            "mark bed=5 at=18:00 level_ml=640",
+        ),
+        ("he is in bay 2, 640 at 1800", "mark bed=2 at=18:00 level_ml=640"),
+        (
+            "The drain in bed 1 has been clamped since 1800 by order of the team, they want to see if the lung "
+            "stays up.",
+            "incident bed=1 at=18:00 what=clamped",
+        ),
+        ("A constant stream of bubbles in bed 12's water seal", "checked bed=12 air_leak=continuous"),
+    ],
+)
+def test_an_apology_or_who_writes_before_a_line_tells_nothing(text: str, read: str) -> None:
+    assert reading(text) == read
