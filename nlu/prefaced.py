@@ -25,8 +25,8 @@ PREFACES = tuple(map(_words, prefaces.PREFACES))
 ASKED, THEN, COMING, IT_ROSE, OPEN_AGAIN = map(
     _words, (prefaces.ASKED, prefaces.THEN, prefaces.COMING, prefaces.IT_ROSE, prefaces.OPEN_AGAIN)
 )
-RIGHT_DOWN, ON_VALVE, SET_BACK, BY_WHEN = map(
-    _words, (prefaces.RIGHT_DOWN, prefaces.ON_VALVE, prefaces.SET_BACK, prefaces.BY_WHEN)
+RIGHT_DOWN, ON_VALVE, SET_BACK, BACK_ON, BY_WHEN = map(
+    _words, (prefaces.RIGHT_DOWN, prefaces.ON_VALVE, prefaces.SET_BACK, prefaces.BACK_ON, prefaces.BY_WHEN)
 )
 MUCH_THE_SAME, BACK_LATER = map(re.compile, (prefaces.MUCH_THE_SAME, prefaces.BACK_LATER))
 MEANT_WELL, NUMBERED, HEADING = map(re.compile, (prefaces.MEANT_WELL, prefaces.NUMBERED, prefaces.HEADING))
@@ -97,6 +97,9 @@ class _Said:
                 yield self._cue(match, "what", "unclamped", group=match.lastindex or 0)
         if "suction" in words:
             yield from (self._cue(match, "suction", group=1) for match in SET_BACK.finditer(self.text))
+        if {"suction", "off"} <= words:
+            for match in BACK_ON.finditer(self.text):
+                yield self._cue(match, "what", "suction_on", group=1)
 
     def _cue(self, match: re.Match[str], label: str, value: str = "", *, group: int = 0) -> Cue:
         start, end = match.span(group)

@@ -44,9 +44,6 @@ SHOWED = TELLS | {"read", "shows", "showed"}
 MOST_BETWEEN = 200
 """mL between two lines: "line at 1230 was 1180" may tell both. Common practice, no source."""
 ONTO = frozenset({"on", "onto", "over", "into", "against"})
-HOUR = 60
-FAR_APART = 180
-"""Minutes between two numbers of which one is the time and the other only looks like one. Common practice."""
 LONGEST_LABEL = 3
 """Words of a bed's label, at most."""
 LABEL_DIGITS = 2
@@ -72,7 +69,7 @@ def has_time(cue: Cue, toks: Toks) -> bool:
     """ "line" in "line at 2000 was 150": the at behind it is of its time, and no level."""
     line = cue.end - 1
     k = _shown(toks, line) if word(toks, line) in LINES else 0
-    return k > 0 and not _may_be_time(toks, line + 2, k + 1) and not _has_fallen(toks, line + 2, k + 1)
+    return k > 0 and not _may_be_time(toks, k + 1) and not _has_fallen(toks, line + 2, k + 1)
 
 
 def _shown(toks: Toks, line: int) -> int:
@@ -87,14 +84,10 @@ def _shown(toks: Toks, line: int) -> int:
     return k if word(toks, k) in SHOWED and starts_number(toks, k + 1) else 0
 
 
-def _may_be_time(toks: Toks, then: int, k: int) -> bool:
-    """ "line at 1900 was 1850": which of the two is the time? "Line at 2000 was 1120" is plain."""
+def _may_be_time(toks: Toks, k: int) -> bool:
+    """ "line at 1900 was 1850": which of the two is the time?"""
     end = max((n.end for n in numbers(toks, k)), default=k)
-    said = [c.minute + HOUR * c.hour for e, c in clocks(toks, k) if c.style == "24" and e == end]
-    first = [c.minute + HOUR * c.hour for _, c in clocks(toks, then) if c.style == "24"]
-    day = 24 * HOUR
-    apart = (min((a - b) % day, (b - a) % day) for a in said for b in first or said)
-    return any(between < FAR_APART for between in apart)
+    return any(c.style == "24" and e == end for e, c in clocks(toks, k))
 
 
 def _has_fallen(toks: Toks, then: int, now: int) -> bool:

@@ -11,7 +11,7 @@ from .ownclauses import DRAINS
 _FIRST = """
 according again asked back beds can chair coming commode could draining first firstly flowing forgot
 forgotten have hope it kind let like may meant me mind must need nothing opened ordered promised recliner
-remembered reopened requested right running second secondly should supposed tell then things told
+remembered reopened requested right suction running second secondly should supposed tell then things told
 trial updates valve want wanted were clamping would
 """
 FIRST = frozenset(_FIRST.split())
@@ -81,8 +81,10 @@ RIGHT_DOWN = (
     r"(?:slowed|slowing|eased|settled|tailed|dropped|calmed|quietened) (right)"
     r"(?= (?:down|off|up|away|back))"
 )
-ON_VALVE = r"(?:with|on|to) (?:a|the|his|her) (?:one - way |one way |flutter )?(valve)(?! [a-z])"
+ON_VALVE = r"(?:with|on|to) (?:a|the|his|her) (valve)(?! [a-z])"
 SET_BACK = r"it(?:'s| is| was) (back (?:to|at|on))(?= \d)"
+BACK_ON = r"(?:i|we|he|she|they|and|then) ((?:turned|switched|put) it (?:back )?on(?: again)?)"
+"""Behind a suction that was off."""
 BY_WHEN = (
     r"((?:before|by|until|till) (?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve))"
     r"(?= [?.!]|$)"
