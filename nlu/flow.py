@@ -8,8 +8,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from .context import HOURLY
 from .followers import DIALLED
+from .gains import HOURLY
 from .items import Item, is_now
 from .numbers import Toks, is_digits, word
 from .rules import Rule

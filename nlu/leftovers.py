@@ -14,9 +14,9 @@ from .begun import begun, begun_aloud
 from .behind import BEHIND_A_LINE, PEOPLE, is_company, is_remark, is_remark_behind
 from .clauses import of_clauses
 from .clock import clocks
-from .context import CLIMBS
 from .corrections import BELONGS
 from .flow import OVER_TIME
+from .gains import CLIMBS
 from .inclause import OF_A_CLAUSE
 from .items import AMOUNTS, FINDINGS, Item
 from .looks import TURNING, half_understood, lost_finding

@@ -119,6 +119,7 @@ def _is_its_own(toks: Toks, start: int, end: int, cues: Sequence[Cue], *, happen
         - {"side", "span", "window", "foreign"}
     )
     told -= {"suction", "levelat", "output"} if measured or _is_sucked(toks, start, end) else set()
+    told -= {"ask"} if all(c.value == "repeat" for c in inside if c.label == "ask") else set()  # "again"
     denied = any(c.label == "no" or c.value in NO_EVENT or c.value == "none" for c in inside)
     return not (told or denied) and len(events) + happened <= 1
 
@@ -135,6 +136,8 @@ def _first(said: Sequence[str], words: frozenset[str]) -> int:
 
 def _may_be_ours(toks: Toks, k: int, start: int, *, measured: bool) -> bool:
     said = word(toks, k)
+    if said in {"one", "ones"}:
+        return True  # "drain clamped at 1820, bile one": which drain it was
     if is_digits(toks, k):
         return not (measured and "." in {word(toks, k - 1), word(toks, k + 1)})  # "back at 8.1"
     if said in OBJECTS:

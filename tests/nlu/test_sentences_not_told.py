@@ -88,7 +88,6 @@ def test_what_is_told_beside_such_words_is_told(text: str, read: str) -> None:
         "12 seal ok at 2, swing present, no bubbling",
         "lunch cover: 3 490 9 660 10 1290 all 1900",
         "6 right at 1800 shd have been 6 left",
-        "10 canister reads 1740 at 18:00 due a change",
         "4 1835 1900",
         "4 635 1900",
     ],

@@ -120,7 +120,7 @@ def test_a_line_is_taken_back_for_a_reason_that_tells_nothing_more(text: str, re
         ("bed list pls", "asked topic=beds"),
         ("how many more mls fit in bed 9", "asked bed=9 topic=capacity"),
         ("how many mls has bed 9 drained today", "asked bed=9 topic=total window=day"),
-        ("bed 24 340 at 1800, bloods back", "ask level_ml"),
+        ("bed 24 340 at 1800, bloods back", "mark bed=24 at=18:00 level_ml=340"),
         ("16 stopped being bloody, straw coloured now", "checked bed=16 at=19:05 fluid=serous"),
         ("could not read bed 9 at 1730 (in the scanner), 820 at 1845", "ask kind; ask kind"),
         ("skipped bed 9 at 1730", "ask kind"),
