@@ -73,7 +73,7 @@ OF_TUBE = frozenset(
 
 def with_ahead(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, and a plan wherever an event is told that lies ahead."""
-    if (DOING | NAMED | SHORTLY | BEHIND | WHILES | {"have"}).isdisjoint(toks.words):
+    if (DOING | NAMED | SHORTLY | BEHIND | WHILES | {"have", "new"}).isdisjoint(toks.words):
         return cues
     found = [_as_remark(c, toks) for c in (*_waited_for(cues, toks), *_later(cues, toks))]
     found = [c for k, c in enumerate(found) if not overlaps(c, found[:k])]
@@ -94,7 +94,8 @@ def _waited_for(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
                 name += 1
             start = begins_at(STOPS, toks, k)
             told = {c.label for c in cues if start <= c.start < k and c.label not in PLACES}
-            if word(toks, name) not in NAMED or "kind" in told:
+            new = word(toks, name) == "new" and word(toks, name + 1) in OF_TUBE  # "for new drain at 7"
+            if not (new or word(toks, name) in NAMED) or "kind" in told:
                 continue
             removal = "what" in told and word(toks, name) == "removal"
             if removal or (told and _is_swap(cues, toks, k, name)):

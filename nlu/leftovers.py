@@ -24,7 +24,7 @@ from .misheard import HEARD
 from .mixups import MIXED, MIXED_IN_TEXT
 from .nearnumbers import is_told_later, says_nothing
 from .numbers import Toks, glued, is_digits, numbers, word
-from .othertimes import AT_TWICE, OTHER_TIMES
+from .othertimes import AT_TWICE, DANGLING, OTHER_TIMES
 from .parted import EITHER_WAY, LETTERED
 from .patterns.asides import ASIDES, PLACES
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
@@ -369,6 +369,7 @@ TYPED = Rules(
         *EITHER,
         Rule(_questioned, frozenset({"mark_of_question"})),
         AT_TWICE,
+        DANGLING,
         *MIXED,
         *MIXED_IN_TEXT,
         *OTHER_TIMES,
@@ -385,6 +386,7 @@ DICTATED = Rules(
         Rule(lost_finding, frozenset({"word", "seal"})),
         Rule(_sounds, AMOUNTS | {"time"}),
         AT_TWICE,
+        DANGLING,
         *MIXED,
         *HEARD,
     )

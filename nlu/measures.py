@@ -170,6 +170,8 @@ def _per_hour(toks: Toks, i: int) -> bool:
     link, hour = word(toks, i), word(toks, i + 1)
     if link == "ml" and hour == "/":
         link, hour = hour, word(toks, i + 2)
+    if hour in {"kg", "kilo"} and link in {"/", "per"}:
+        return True  # "640 ml/kg": what was given
     if hour not in HOUR_WORDS or link not in {"/", "per", "an", "every", "each"}:
         return False
     return word(toks, length(toks, i)[0]) not in AGO

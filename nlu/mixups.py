@@ -41,18 +41,20 @@ FORMERLY = frozenset({"was", "from", "previously", "before", "prev"})
 AGAIN = frozenset({"that's", "thats", "it's", "its", "maybe", "perhaps", "or", "no"})
 
 
-def _mixed_up(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+def _mixed_up(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "i mixed up 12 and 13: 12 is 220": what was told before may be wrong."""
     told = any(i.role in NUMBERS for i in items)
     for item in items if told else ():
-        if item.unread and item.name in MISTAKEN:
+        owned = item.value == "repair" and word(toks, item.start) in MISTAKEN  # "oops bed 21 was 359"
+        if owned or (item.unread and item.name in MISTAKEN):
             yield f"{item.name!r} may say that what was told before is wrong"
 
 
 def _other_way(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "not the other way round"."""
     said = any(word(toks, k) in OTHER_WAYS and word(toks, k + 1) in WAYS for k in range(len(toks)))
-    if said and any(i.role in NUMBERS for i in items):
+    swapped = not {"versa", "other", "opposite"}.isdisjoint(toks.words) and (said or "versa" in toks.words)
+    if any(i.role in NUMBERS | ({"num"} if swapped else set()) for i in items if said or swapped):
         yield "which way round it is"
 
 
@@ -180,6 +182,103 @@ def _put_over(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         yield "whose line it is, or where the patient went"
 
 
+def _or_else(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "1210 or it's 1310", "level 1400 or time 1400", "at 1400 or 4B": one of two, and not both."""
+    said = [i for i in items if i.role in NUMBERS | {"num", "time", "bed", "tube"}]
+    for before, after in pairwise(said):
+        between = toks.said[before.end : after.start]
+        asked = after.role not in {"bed", "tube"} and "or" in {before.link, after.link}
+        if "or" in between and not asked and OR_WORDS.issuperset(between):
+            yield "one number or the other"
+
+
+def _of_before(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "9 previous line 640": a line that was told before, and no new one."""
+    if any(i.role == "time" for i in items) or sum(i.role == "level" for i in items) != 1:
+        return
+    for item in items:
+        before = toks.said[max(0, item.start - NEAR) : item.start]
+        if item.role == "level" and not BEFORE.isdisjoint(before):
+            yield "a line of before"
+
+
+def _broken_off(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "mark 640 wait no hang on": what was told is taken back, and nothing told in its place."""
+    said = [i for i in items if i.role != "sep" and not (i.role == "cue" and i.value in {"filler", "word"})]
+    last = said[-1] if len(said) > 1 else None
+    if last is None or last.value != "repair" or word(toks, last.end - 1) in POLITE:
+        return
+    if any(text.isalnum() for text in toks.said[last.end : len(toks)]):
+        return  # "hang on a second"
+    if any(i.role in NUMBERS for i in said):
+        yield "a mending at the end mends what was told"
+
+
+def _not_done(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "no canister change": an event by its name that did not happen; "no, canister changed" did."""
+    for no, event in pairwise(items):
+        named = event.role == "cue" and event.value == "kind" and event.start == no.end
+        if named and no.role == "cue" and no.value == "no" and word(toks, event.end - 1) in NAMES_OF_EVENTS:
+            yield "an event that did not happen"
+
+
+def _same_of_another(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "no change of canister", "no change in orders": nothing is told of what came."""
+    for item in items:
+        k = item.end + 1
+        while word(toks, k) in ARTICLES:
+            k += 1
+        same = item.role == "cue" and item.value == "same" and word(toks, item.end) in {"in", "of", "to"}
+        ours = OF_OUTPUT - (CANISTERS if word(toks, item.end) == "of" else set())  # "no change of canister"
+        if same and word(toks, k).isalpha() and word(toks, k) not in ours:
+            yield "what has not changed may be something else"
+
+
+BEFORE, NEAR = frozenset({"previous", "prior", "earlier", "prev"}), 3
+POLITE = frozenset({"sorry", "apologies", "mean"})
+"""Behind a line these mend nothing: "1140 at 0630, bed 15 i mean"."""
+OR_WORDS = frozenset(
+    {
+        "or",
+        "it's",
+        "its",
+        "it",
+        "is",
+        "was",
+        "maybe",
+        "perhaps",
+        "possibly",
+        "at",
+        "@",
+        "time",
+        "level",
+        "line",
+    }
+    | {"mark", "bed", "the", "a", "that's", "thats", "else", "about", "around", ",", "could", "be", "rather"}
+)
+"""With these between two numbers the second may be instead of the first."""
+CANISTERS = frozenset({"canister", "box", "bottle", "chamber", "unit"})
+ARTICLES = frozenset({"the", "a", "any", "his", "her", "their", "my", "chest"})
+OF_OUTPUT = frozenset(
+    {
+        "output",
+        "drainage",
+        "volume",
+        "amount",
+        "level",
+        "line",
+        "mark",
+        "reading",
+        "drain",
+        "tube",
+        "it",
+        "ml",
+    }
+    | {"bed", "room", "rm", "that", "total", "fluid", "left", "right", "last", "one"}
+    | CANISTERS
+)
+"""What has not changed there, or where."""
+NAMES_OF_EVENTS = frozenset({"change", "exchange", "swap", "placement", "insertion", "removal", "transfer"})
 MOVED = frozenset({"put", "shift"})
 PUT = frozenset({"put", "log", "enter", "chart", "record", "stick", "add", "file"})
 MIXED = (
@@ -187,6 +286,11 @@ MIXED = (
     Rule(_put_under, frozenset({"level"}), PUT),
     Rule(_named_over, frozenset({"repair"})),
     Rule(_told_again, frozenset({"time"}), AGAIN),
+    Rule(_broken_off, frozenset({"repair"})),
+    Rule(_of_before, frozenset({"level"}), BEFORE),
+    Rule(_or_else, frozenset({"time", "bed", "tube"}), frozenset({"or"})),
+    Rule(_not_done, frozenset({"no"}), NAMES_OF_EVENTS),
+    Rule(_same_of_another, frozenset({"same"}), frozenset({"in", "of", "to"})),
     Rule(_was_set, frozenset({"check"}), FORMERLY),
     Rule(row_of_beds, frozenset({"level"}), frozenset({"beds"})),
     Rule(thrice, frozenset({"bed"})),
@@ -196,8 +300,8 @@ MIXED = (
 MIXED_IN_TEXT = (
     Rule(_letter_inside, NUMBERS, ALIKE),
     Rule(_openers, frozenset({"sep"})),
-    Rule(_mixed_up, frozenset({"word"})),
-    Rule(_other_way, NUMBERS, WAYS),
+    Rule(_mixed_up, frozenset({"word", "repair"})),
+    Rule(_other_way, NUMBERS | {"num"}, WAYS | {"versa"}),
     Rule(_starred, TOLD, frozenset({"*"})),
     Rule(_totalled, frozenset({"output"})),
     Rule(_given, frozenset({"foreign"})),

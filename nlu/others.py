@@ -23,6 +23,8 @@ LEADING = frozenset({":", "=", "is", "was", "line", "mark", "level"})
 FIELD_SIGNS = frozenset({",", ";", "/", "|", "-", ""})
 """Between two of these, or at the end, a word is a field of its own: "4B, med, 450"."""
 MED_TUBES = frozenset({"tube", "tubes", "drain", "drains", "ct", "chest"})
+POURS = frozenset({"dumped", "drained", "draining", "put", "putting", "poured", "bled", "gave", "gushed"})
+"""Behind the word for a tube these say what came of it: "med dumped 300"; nobody pours a med."""
 
 
 def _is_behind_side(i: int, way: Way) -> bool:
@@ -98,7 +100,7 @@ def _tube(toks: Toks, i: int, way: Way) -> str | None:
     text = word(toks, i)
     if text == "m" and starts_number(toks, i + 1):
         return "mediastinal"
-    med = text == "med" and (word(toks, i + 1) in MED_TUBES | STAYS or _is_where(toks, i))
+    med = text == "med" and (word(toks, i + 1) in MED_TUBES | STAYS | POURS or _is_where(toks, i))
     if med or (text == "med" and _is_of_drain(toks, i, way)):
         return "mediastinal"
     short = SHORT_PLACES.get(text)

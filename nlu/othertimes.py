@@ -193,7 +193,17 @@ def _now_of_other(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             yield "what is so now is something else"
 
 
+def _dangling(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "640 at 5 to", "640 at ten past": minutes before or after an hour that was not said."""
+    for item in items:
+        timed = item.role == "time" and item.at and len(item.digits) < FULL_HOUR
+        if timed and word(toks, item.end) in {"to", "past", "til"} and word(toks, item.end + 1) in ENDING:
+            yield "minutes of an hour that was not said"
+
+
+ENDING = frozenset({"", ",", ".", ";", "!", "and"})
 AT_TWICE = Rule(_at_twice, frozenset({"time"}), frozenset({"at"}))
+DANGLING = Rule(_dangling, frozenset({"time"}), frozenset({"to", "past", "til"}))
 OTHER_TIMES = (
     Rule(_perhaps_ahead, EVENTS | {"volume"}, HALVES),
     Rule(_over_which_time, frozenset({"level", "volume"}), frozenset({"from"})),

@@ -21,6 +21,7 @@ from .pipeline import Read, pipeline
 from .recast import with_cues
 from .rowwise import by_row
 from .sentence import Sentence, Ward, pieces
+from .shiftstart import asked_when
 from .statements import Checked, Mark, Parsed, Statement, Unclear
 from .telegram import by_field
 from .verdict import (
@@ -102,7 +103,8 @@ def _parsed(text: str, ward: Ward) -> Parsed:
 def _whole(text: str, ward: Ward) -> Outcome:
     """What a message says as a whole; where that is asked, what it says part by part, if each is whole."""
     read = pipeline().read(text, voice=ward.voice)
-    return doubted(_once(_told(read, ward)), read)
+    told = doubted(_once(_told(read, ward)), read)
+    return asked_when(told, read.tokens, ward.arrived, ward.shifts, text)
 
 
 def _once(outcome: Outcome) -> Outcome:

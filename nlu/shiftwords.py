@@ -55,6 +55,11 @@ def night(
     return "last_shift" if _is_inside(begins[1], begins[2], INSIDE["nights"]) else None
 
 
+def begun(arrived: datetime, starts: Sequence[time]) -> tuple[datetime, datetime]:
+    """When the shift at hand began, and when the next one begins."""
+    return _begins(arrived, starts)[2], _begins(arrived, starts)[3]
+
+
 def _begins(arrived: datetime, starts: Sequence[time]) -> list[datetime]:
     """Three starts of shifts up to the arrival and the next one, by the clocks of the ward."""
     days = [arrived.date() + timedelta(days=k) for k in (-3, -2, -1, 0, 1)]

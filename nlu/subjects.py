@@ -214,7 +214,7 @@ def _wished(clause: list[Item], toks: Toks) -> Iterator[str]:
     wishes = [i for i in orders if word(toks, i.start) != "per" and word(toks, i.end - 1) not in REPORTED]
     per = next((k for k in range(clause[0].start, clause[-1].end) if word(toks, k) == "per"), len(toks))
     for event in clause:
-        bidden = any(o.end <= event.start for o in orders) or per < event.start
+        bidden = any(o.end <= event.start for o in orders) or per < clause[-1].end
         told = is_event(event) and word(toks, event.start) in TO_BE_DONE and bidden
         if told or (is_event(event) and any(wish.end <= event.start for wish in wishes)):
             yield f"{phrase_of(event, toks)!r} is ordered, and not done"

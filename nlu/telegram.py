@@ -28,6 +28,7 @@ NAMING = SHORT_BED_WORDS | {"#"}
 OF_TIME = frozenset({"h", "hrs", "hr", "hours"})
 LINES = frozenset({"level", "line", "mark"})
 OF_LINE = LINES | MILLILITRES | {"@", "at", "."}
+PER = frozenset({"/", "per"})
 OTHER_UNITS = frozenset({"cm", "cmh", "cms", "mm", "mmhg", "kg", "%", "l", "h", "hrs", "hr", "am", "pm"})
 VALUED = frozenset({"seal", "suction", "wall", "leakgrade"})
 BARE = frozenset({("leak", "present"), ("tidal", "yes")})
@@ -145,7 +146,8 @@ def _level(again: Again, row: Row, figures: Sequence[Figure]) -> Figure | None:
 
 def _may_be_line(toks: Toks, figure: Figure) -> bool:
     negative = word(toks, figure.start - 1) == "-" and glued(toks, figure.start)
-    return not negative and figure.sign in {"", ","} and word(toks, figure.end) not in OTHER_UNITS
+    unit = figure.end + (word(toks, figure.end) in MILLILITRES and word(toks, figure.end + 1) in PER) * 2
+    return not negative and figure.sign in {"", ","} and word(toks, unit) not in OTHER_UNITS
 
 
 def _figures(toks: Toks, start: int, end: int) -> Iterator[Figure]:

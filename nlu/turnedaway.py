@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from .neighbours import number_follows, phrase_of
+from .neighbours import begins_at, number_follows, phrase_of
 from .numbers import Toks, starts_number, word
 from .patterns.asides import PATIENTS, RELATIVES, STAFF
 from .patterns.leads import LINES
@@ -43,6 +43,14 @@ LEFT_IN = frozenset({"for", "place", "situ", "until", "till", "overnight", "by",
 CHARTS = frozenset({"the", "his", "her", "their", "my"})
 AMID = frozenset({"of", "in", "after", "during", "from", "since", "giving", "doing", "getting", "finish"})
 MYSELF = frozenset({"i", "we"})
+SENTENCE = frozenset({".", ";", "!", "but"})
+DENIED = frozenset({"no", "nil", "without"})
+HAPPENED = frozenset({"and", "then", "was", "is", "got", "has", "had"})
+DENIED_WITHIN = 4
+"""Words from a "no" to the last thing that is not there."""
+AWAITING = frozenset(
+    {"needs", "need", "needing", "until", "till", "til", "before", "awaiting", "owe", "owes"}
+)
 HAS_DONE = frozenset({"and", "all", "already", "been", "is", "are", "was", "got", "i", "we", "just", "i've"})
 DENYING = frozenset({"don't", "dont", "never", "didn't", "didnt", "won't", "wont"})
 LOOKED = frozenset({"looked", "checked", "heard", "knew", "saw"})
@@ -111,6 +119,10 @@ MADE_OUT = frozenset(
 
 def turned_away(cue: Cue, toks: Toks) -> Cue:
     """The cue, with nothing said where its word is of something else."""
+    if cue.label == "what" and _is_denied_too(cue, toks):
+        return cue._replace(label="filler", value="")
+    if cue.label == "closing" and _is_to_come(cue, toks):
+        return cue._replace(label="filler", value="")
     if cue.value == "capacity" and _is_need(cue, toks):
         return cue._replace(label="word", value="need")
     if cue.value == "acknowledged" and UNSEEN.intersection(toks.said[max(0, cue.start - 3) : cue.start]):
@@ -245,6 +257,25 @@ def _is_exactly(cue: Cue, toks: Toks) -> bool:
     while word(toks, k) in {"a", "the", "about", "around", "at"}:
         k += 1
     return number_follows(toks, k) or number_follows(toks, k - 1)
+
+
+def _is_denied_too(cue: Cue, toks: Toks) -> bool:
+    """ "no leak or kinks", "no clots, kinks or loops": the no is of each."""
+    if word(toks, cue.start - 1) not in {"or", "nor", ",", "/"}:
+        return False
+    begins = begins_at(SENTENCE, toks, cue.start)
+    no = next((k for k in range(cue.start - 1, begins - 1, -1) if word(toks, k) in DENIED), -1)
+    between = toks.said[no + 1 : cue.start - 1]
+    plain = no >= 0 and len(between) <= DENIED_WITHIN and all(w.isalpha() or w == "," for w in between)
+    joined = word(toks, cue.start - 1) in {"or", "nor"} or word(toks, cue.end) in {"or", "nor"}
+    return plain and joined and HAPPENED.isdisjoint(between)
+
+
+def _is_to_come(cue: Cue, toks: Toks) -> bool:
+    """ "closing line to follow", "needs its closing line", "till shift change": not this line."""
+    before = cue.start - 1 - (word(toks, cue.start - 1) in CHARTS | {"its", "a"})
+    follows = word(toks, cue.end) == "to" and word(toks, cue.end + 1) in {"follow", "come", "do", "be"}
+    return follows or word(toks, cue.end) in {"later", "pending"} or word(toks, before) in AWAITING
 
 
 def _counts_tubes(cue: Cue, toks: Toks) -> bool:

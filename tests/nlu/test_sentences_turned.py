@@ -1,0 +1,64 @@
+"""What is broken off, denied, one of two, of before or still to come; common practice, no source."""
+
+from __future__ import annotations
+
+import pytest
+
+from .saying import MORNING, reading
+
+
+@pytest.mark.parametrize(
+    ("said", "read"),
+    [
+        ("bed 3 mark 640 wait no hang on", "ask level_ml"),
+        ("bed 3 640 at 1850 wait", "ask level_ml"),
+        ("whoops 9 was 640", "ask level_ml"),
+        ("9 606 not 660 or the other way round", "ask level_ml"),
+        ("9 606 not 660, or vice versa", "ask level_ml"),
+        ("bed 17 level 1840 or time 1840", "ask level_ml"),
+        ("4 950 at 1850 or 14", "ask at"),
+        ("bed 9 1810 or it's 1840", "ask level_ml"),
+        ("14 no change of canister since 1600", "ask volume_ml"),
+        ("14 no change in orders", "ask volume_ml"),
+        ("14 no change in the drain", "drained bed=14 volume_ml=0"),
+        ("14 no canister change", "ask final_ml"),
+        (
+            "9 640 at 1850, no leak or kinks",
+            "mark bed=9 at=18:50 level_ml=640; checked bed=9 at=18:50 air_leak=none",
+        ),
+        ("9 no leak but kinked", "checked bed=9 air_leak=none; incident bed=9 what=kinked"),
+        ("9 260 at 1850, closing line to follow", "mark bed=9 at=18:50 level_ml=260"),
+        ("9 260 at 1850, leave the box till shift change", "mark bed=9 at=18:50 level_ml=260"),
+        ("9 260 at 1850, closing line", "mark bed=9 at=18:50 level_ml=260 closing"),
+        ("9 med dumped 300 in an hour", "drained bed=9 tube=mediastinal volume_ml=300"),
+    ],
+)
+def test_what_is_broken_off_denied_or_one_of_two_is_not_taken(said: str, read: str) -> None:
+    assert reading(said) == read
+
+
+MIDNIGHT = MORNING.replace(hour=1, minute=40)
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["9 640 at start of shift", "9 640 when i came on", "9 was 640 at handover", "9 start of shift 640"],
+)
+def test_a_line_of_the_start_of_the_shift_is_not_of_now(said: str) -> None:
+    assert reading(said, arrived=MIDNIGHT) == "ask at"
+    assert reading(said).startswith("mark bed=9")
+
+
+@pytest.mark.parametrize(
+    ("said", "read"),
+    [
+        ("9 640 at 5 to", "ask level_ml"),
+        ("9 previous line 640", "ask level_ml"),
+        ("9 640 ml/kg at 1850", "ask level_ml"),
+        ("9 for new drain at 8", "ask kind"),
+        ("9 clamp at 7 per team", "ask kind"),
+        ("9 clamped at 1850 per team", "incident bed=9 at=18:50 what=clamped"),
+    ],
+)
+def test_what_is_of_before_or_to_come_is_not_of_now(said: str, read: str) -> None:
+    assert reading(said) == read
