@@ -117,6 +117,8 @@ class Brief:
             )  # "wait no bed 14 was 817": no answer, or another line
         if "no" in told and any(i.role == "tube" for i in self.items) and self._says("not", "right"):
             return Unclear(slot="kind", text=self.text)
+        if "yes" in told and "?" in self.toks.words and answers.numbers(self.items):
+            return Unclear(slot="kind", text=self.text)  # "9 640 confirm?"
         if not told and self._says_which_is_right():
             return None
         one = not told and len(answers.numbers(self.items)) == 1
@@ -129,6 +131,9 @@ class Brief:
         items = self._answer_items(bool(told))
         if "no" in told and self._may_be_bed(items):
             return Unclear(slot="level_ml", text=self.text, statement=Answered(answer="no"))
+        apart = "," in self.toks.words  # "misread, 20"; "i misread 9" may be of that bed
+        if any(i.name == "misread" for i in items) and self._may_be_bed(items) and not apart:
+            return Unclear(slot="level_ml", text=self.text, statement=Answered(choice="misread"))
         return answers.answered(items, self.arrived, self.text)
 
     def _also_says_no(self) -> bool:

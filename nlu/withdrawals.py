@@ -73,7 +73,11 @@ IGNORING = frozenset({"ignore", "disregard", "forget", "drop", "skip"})
 MAY = frozenset({"can", "could", "may", "should", "to", "will", "must", "crew", "team", "days", "nights"})
 """Before such a word these say that it is for others to do."""
 NOON = 12
-MANY = frozenset({"both", "all", "every", "each"})
+MANY = frozenset({"both", "all", "every", "each", "everything"})
+EVENTS = frozenset(
+    {"change", "exchange", "swap", "changeover", "move", "placement", "removal", "clamp", "check"}
+)
+"""Entries of another kind than a line: "cancel the change on 9"."""
 
 
 def is_withdrawal(items: tuple[Item, ...]) -> bool:
@@ -282,6 +286,7 @@ def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statemen
     if any(i.role == "bad" for i in items):
         return Unclear(slot="at" if beds else "bed", text=text, statement=made)
     many = MANY & set(text.lower().split())  # "delete both marks on 6"
+    many |= set() if times else EVENTS & set(text.lower().split())
     if many or len(times) > 1 or nums or any(_may_be_level(i, items, arrived) for i in times):
         return Unclear(slot="at", text=text, statement=made)
     if times:

@@ -62,3 +62,19 @@ def test_a_line_of_the_start_of_the_shift_is_not_of_now(said: str) -> None:
 )
 def test_what_is_of_before_or_to_come_is_not_of_now(said: str, read: str) -> None:
     assert reading(said) == read
+
+
+@pytest.mark.parametrize(
+    ("said", "read"),
+    [
+        ("cancel the change on 9", "ask at"),
+        ("cancel the 1830 change on 9", "withdrawn bed=9 at=18:30"),
+        ("delete everything on 9", "ask at"),
+        ("i misread 9", "ask level_ml"),
+        ("misread 880", "answered choice=misread level_ml=880"),
+        ("9 640 confirm?", "ask kind"),
+        ("9 640 confirm", "answered bed=9 answer=yes level_ml=640"),
+    ],
+)
+def test_what_is_taken_back_or_answered_is_named_or_asked(said: str, read: str) -> None:
+    assert reading(said) == read
