@@ -202,6 +202,22 @@ def _of_before(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a line of before"
 
 
+def _is_no_line(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "9 480 room", "480 all night", "480 in ER": what is left, what came in a night, and elsewhere."""
+    for item in items:
+        behind = toks.said[item.end : item.end + 2]
+        if item.role == "level" and (behind[0] in ROOM_LEFT or behind in NO_LINES):
+            yield "how much room is left, or came, or was there"
+
+
+def _bidden_at(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "clamp at 480": from which line on it is to be clamped, and nothing that was done."""
+    for event, level in pairwise(items):
+        base = event.role == "cue" and word(toks, event.end - 1) in {"clamp", "unclamp"}
+        if base and level.role == "level" and word(toks, level.start - 1) in {"at", "@"}:
+            yield "what is to be done at that line"
+
+
 def _broken_off(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "mark 640 wait no hang on": what was told is taken back, and nothing told in its place."""
     said = [i for i in items if i.role != "sep" and not (i.role == "cue" and i.value in {"filler", "word"})]
@@ -235,6 +251,8 @@ def _same_of_another(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 BEFORE, NEAR = frozenset({"previous", "prior", "earlier", "prev"}), 3
+ROOM_LEFT = frozenset({"room", "space", "headroom"})
+NO_LINES = frozenset({("all", "night"), ("all", "day"), ("in", "er"), ("from", "er"), ("whole", "shift")})
 POLITE = frozenset({"sorry", "apologies", "mean"})
 """Behind a line these mend nothing: "1140 at 0630, bed 15 i mean"."""
 OR_WORDS = frozenset(
@@ -287,6 +305,8 @@ MIXED = (
     Rule(_named_over, frozenset({"repair"})),
     Rule(_told_again, frozenset({"time"}), AGAIN),
     Rule(_broken_off, frozenset({"repair"})),
+    Rule(_is_no_line, frozenset({"level"}), ROOM_LEFT | {"all", "er", "whole"}),
+    Rule(_bidden_at, frozenset({"level"}), frozenset({"clamp", "unclamp"})),
     Rule(_of_before, frozenset({"level"}), BEFORE),
     Rule(_or_else, frozenset({"time", "bed", "tube"}), frozenset({"or"})),
     Rule(_not_done, frozenset({"no"}), NAMES_OF_EVENTS),

@@ -43,6 +43,7 @@ LEFT_IN = frozenset({"for", "place", "situ", "until", "till", "overnight", "by",
 CHARTS = frozenset({"the", "his", "her", "their", "my"})
 AMID = frozenset({"of", "in", "after", "during", "from", "since", "giving", "doing", "getting", "finish"})
 MYSELF = frozenset({"i", "we"})
+MINUTES = 60
 SENTENCE = frozenset({".", ";", "!", "but"})
 DENIED = frozenset({"no", "nil", "without"})
 HAPPENED = frozenset({"and", "then", "was", "is", "got", "has", "had"})
@@ -119,6 +120,8 @@ MADE_OUT = frozenset(
 
 def turned_away(cue: Cue, toks: Toks) -> Cue:
     """The cue, with nothing said where its word is of something else."""
+    if cue.value in {"clamped", "unclamped"} and _is_at_a_line(cue, toks):
+        return cue._replace(label="plan", value="")
     if cue.label == "what" and _is_denied_too(cue, toks):
         return cue._replace(label="filler", value="")
     if cue.label == "closing" and _is_to_come(cue, toks):
@@ -257,6 +260,13 @@ def _is_exactly(cue: Cue, toks: Toks) -> bool:
     while word(toks, k) in {"a", "the", "about", "around", "at"}:
         k += 1
     return number_follows(toks, k) or number_follows(toks, k - 1)
+
+
+def _is_at_a_line(cue: Cue, toks: Toks) -> bool:
+    """ "clamp at 480": no time of day, so from which line on it is to be done."""
+    bidden = word(toks, cue.end - 1) in {"clamp", "unclamp"} and word(toks, cue.end) in {"at", "@"}
+    number = word(toks, cue.end + 1)
+    return bidden and number.isdecimal() and int(number[-2:]) >= MINUTES
 
 
 def _is_denied_too(cue: Cue, toks: Toks) -> bool:
