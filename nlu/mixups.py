@@ -208,6 +208,23 @@ def _is_no_line(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         behind = toks.said[item.end : item.end + 2]
         if item.role == "level" and (behind[0] in ROOM_LEFT or behind in NO_LINES):
             yield "how much room is left, or came, or was there"
+        one = sum(i.role == "bed" for i in items) == 1
+        if item.role == "level" and one and behind[0] in {"both", "each"} and behind[1] in BREAKS:
+            yield "of both tubes, or of each"
+
+
+def _of_fluid(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "480 of blood", "480 in 300 out": how much it was; in a canister, where it stands."""
+    if (
+        not toks.words.isdisjoint(CANISTERS | {"drain", "line", "mark", "level"})
+        or {"has", "it"} <= toks.words
+    ):
+        return
+    for item, after in pairwise(items):
+        fluid = after.role == "cue" and after.value == "fluid" and after.start == item.end + 1
+        taken = word(toks, item.end) == "in" and after.role in {"output", "volume", "level"}
+        if item.role == "level" and ((fluid and word(toks, item.end) == "of") or taken):
+            yield "how much it was, or where the line stands"
 
 
 def _bidden_at(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -251,6 +268,7 @@ def _same_of_another(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 BEFORE, NEAR = frozenset({"previous", "prior", "earlier", "prev"}), 3
+BREAKS = frozenset({"", ",", ".", ";", "!", "at", "@", "tubes", "drains"})
 ROOM_LEFT = frozenset({"room", "space", "headroom"})
 NO_LINES = frozenset({("all", "night"), ("all", "day"), ("in", "er"), ("from", "er"), ("whole", "shift")})
 POLITE = frozenset({"sorry", "apologies", "mean"})
@@ -305,7 +323,8 @@ MIXED = (
     Rule(_named_over, frozenset({"repair"})),
     Rule(_told_again, frozenset({"time"}), AGAIN),
     Rule(_broken_off, frozenset({"repair"})),
-    Rule(_is_no_line, frozenset({"level"}), ROOM_LEFT | {"all", "er", "whole"}),
+    Rule(_is_no_line, frozenset({"level"}), ROOM_LEFT | {"all", "er", "whole", "both", "each"}),
+    Rule(_of_fluid, frozenset({"level"}), frozenset({"of", "in"})),
     Rule(_bidden_at, frozenset({"level"}), frozenset({"clamp", "unclamp"})),
     Rule(_of_before, frozenset({"level"}), BEFORE),
     Rule(_or_else, frozenset({"time", "bed", "tube"}), frozenset({"or"})),
