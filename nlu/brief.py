@@ -190,7 +190,9 @@ class Brief:
         bare = number.label is not None and number.lead in {"", "amount"} and not number.unit
         things = any(i.role == "cue" and i.value == "tubeword" and i.start >= number.end for i in self.items)
         things &= not any(i.unread for i in self.items)
-        return bare and (things or not SEEN.isdisjoint(self.toks.words))
+        rest = [i for i in self.items if i is not number]
+        more = number.start == 0 and self.says_more() and all(i.unread for i in rest)  # "9 good"
+        return bare and (things or more or not SEEN.isdisjoint(self.toks.words))
 
     def _says_which_is_right(self) -> bool:
         """ "last one is right": which line is, and no side."""

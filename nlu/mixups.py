@@ -208,7 +208,7 @@ def _is_no_line(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         behind = toks.said[item.end : item.end + 2]
         if item.role == "level" and (behind[0] in ROOM_LEFT or behind in NO_LINES):
             yield "how much room is left, or came, or was there"
-        one = sum(i.role == "bed" for i in items) == 1
+        one = sum(i.role == "bed" for i in items) == sum(i.role == "level" for i in items) == 1
         if item.role == "level" and one and behind[0] in {"both", "each"} and behind[1] in BREAKS:
             yield "of both tubes, or of each"
 
@@ -265,6 +265,15 @@ def _same_of_another(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         ours = OF_OUTPUT - (CANISTERS if word(toks, item.end) == "of" else set())  # "no change of canister"
         if same and word(toks, k).isalpha() and word(toks, k) not in ours:
             yield "what has not changed may be something else"
+    for item, after in pairwise(items):
+        said = toks.said[item.start : item.end]
+        if item.role != "cue" or item.value != "same" or after.start != item.end:
+            continue
+        alone = not any(i.role == "level" for i in items)
+        if said[-1] == "same" and alone and after.unread and after.name not in AGAIN_SAID:
+            yield "what is the same may be something else"  # "9 same nurse"
+        if said[-1] == "as" and not OTHER_SHIFTS.isdisjoint(toks.said[item.end : item.end + 2]):
+            yield "the same as in another shift"
 
 
 BEFORE, NEAR = frozenset({"previous", "prior", "earlier", "prev"}), 3
@@ -314,6 +323,10 @@ OF_OUTPUT = frozenset(
     | CANISTERS
 )
 """What has not changed there, or where."""
+AGAIN_SAID = frozenset(
+    {"again", "same", "still", "overnight", "thanks", "thx", "ta", "pls", "please", "too", "also"}
+)
+OTHER_SHIFTS = frozenset({"yesterday", "shift", "week", "nights", "days", "monday", "sunday"})
 NAMES_OF_EVENTS = frozenset({"change", "exchange", "swap", "placement", "insertion", "removal", "transfer"})
 MOVED = frozenset({"put", "shift"})
 PUT = frozenset({"put", "log", "enter", "chart", "record", "stick", "add", "file"})
@@ -329,7 +342,7 @@ MIXED = (
     Rule(_of_before, frozenset({"level"}), BEFORE),
     Rule(_or_else, frozenset({"time", "bed", "tube"}), frozenset({"or"})),
     Rule(_not_done, frozenset({"no"}), NAMES_OF_EVENTS),
-    Rule(_same_of_another, frozenset({"same"}), frozenset({"in", "of", "to"})),
+    Rule(_same_of_another, frozenset({"same"})),
     Rule(_was_set, frozenset({"check"}), FORMERLY),
     Rule(row_of_beds, frozenset({"level"}), frozenset({"beds"})),
     Rule(thrice, frozenset({"bed"})),

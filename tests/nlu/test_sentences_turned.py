@@ -6,6 +6,8 @@ import pytest
 
 from .saying import MORNING, reading
 
+LINES_OF_TWO = "mark bed=9 tube=left at=18:50 level_ml=480; mark bed=9 tube=right at=18:50 level_ml=300"
+
 
 @pytest.mark.parametrize(
     ("said", "read"),
@@ -57,6 +59,12 @@ def test_a_line_of_the_start_of_the_shift_is_not_of_now(said: str) -> None:
         ("9 640 ml/kg at 1850", "ask level_ml"),
         ("9 for new drain at 8", "ask kind"),
         ("9 480 room", "ask level_ml"),
+        ("9 left 480 right 300 both at 1850", LINES_OF_TWO),
+        ("9 same nurse", "ask volume_ml"),
+        ("9 same as yesterday", "ask volume_ml"),
+        ("9 same again", "drained bed=9 volume_ml=0"),
+        ("9 good", "ask kind"),
+        ("9 nil of note", "ask kind"),
         ("9 480 both", "ask level_ml"),
         ("9 480 in 300 out", "ask level_ml"),
         ("9 480 of blood", "checked bed=9 fluid=sanguineous; ask level_ml"),
