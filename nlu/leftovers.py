@@ -23,6 +23,8 @@ from .looks import TURNING, half_understood, lost_finding
 from .misheard import HEARD
 from .mixups import MIXED, MIXED_IN_TEXT
 from .nearnumbers import is_told_later, says_nothing
+from .noevents import NO_EVENTS
+from .nofindings import NO_FINDINGS
 from .numbers import Toks, glued, is_digits, numbers, word
 from .othertimes import AT_TWICE, DANGLING, OTHER_TIMES
 from .parted import EITHER_WAY, LETTERED
@@ -35,6 +37,7 @@ from .polarity import is_fluid
 from .renewed import CONTEXT
 from .roles import CHECK_LIMITS
 from .rules import Rule, Rules, signs
+from .setbefore import SET_BEFORE
 from .takenback import TAKEN_BACK
 from .turned import READ_AS, TURNED, counted_aloud
 from .unexplained import UNEXPLAINED
@@ -372,6 +375,9 @@ TYPED = Rules(
         DANGLING,
         *MIXED,
         *MIXED_IN_TEXT,
+        *NO_EVENTS,
+        *NO_FINDINGS,
+        *SET_BEFORE,
         *OTHER_TIMES,
         *UNEXPLAINED,
     )

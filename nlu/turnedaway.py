@@ -124,6 +124,9 @@ def turned_away(cue: Cue, toks: Toks) -> Cue:
         return cue._replace(label="plan", value="")
     if cue.label == "what" and _is_denied_too(cue, toks):
         return cue._replace(label="filler", value="")
+    if cue.value in {"left", "back"} and _is_of_trial(cue, toks):
+        waits = word(toks, cue.start - 1) in WAITING
+        return cue._replace(label="plan" if waits else "word", value="" if waits else word(toks, cue.start))
     if cue.label == "closing" and _is_to_come(cue, toks):
         return cue._replace(label="filler", value="")
     if cue.value == "capacity" and _is_need(cue, toks):
@@ -146,7 +149,8 @@ def turned_away(cue: Cue, toks: Toks) -> Cue:
     if cue.label == "filler" and phrase_of(cue, toks) == "time now" and not number_follows(toks, cue.end):
         return cue._replace(end=cue.end - 1)  # "mark 640, time now": when
     did = cue.label == "question" and toks.said[cue.start : cue.end + 1] == ("did", "the")
-    if _is_of_a_line(cue, toks) or (did and ":" in toks.words and "?" not in toks.words):
+    did = did and ":" in toks.words and "?" not in toks.words
+    if did or _is_of_a_line(cue, toks) or _is_to_seal(cue, toks):
         return cue._replace(label="filler", value="")
     if cue.value == "back" and _is_of_finding(cue, toks):  # nobody came back
         to = word(toks, cue.end) in {"to", "at", "on"} and number_follows(toks, cue.end + 1)
@@ -154,6 +158,29 @@ def turned_away(cue: Cue, toks: Toks) -> Cue:
     if _is_exactly(cue, toks) or _counts_tubes(cue, toks) or _tells_when(cue, toks) or _is_left_in(cue, toks):
         return cue._replace(label="filler", value="")
     return cue
+
+
+def _is_to_seal(cue: Cue, toks: Toks) -> bool:
+    """ "back to seal": the drain, and nobody came back."""
+    return cue.value == "back" and word(toks, cue.end) == "to" and word(toks, cue.end + 1) in SEALED
+
+
+def _is_of_trial(cue: Cue, toks: Toks) -> bool:
+    """ "clamp trial passed", "unclamp when back", "be back at 7": nobody died, or came back."""
+    before = word(toks, cue.start - 1)
+    if cue.value == "back":
+        up = (
+            word(toks, cue.end) == "up"
+            and word(toks, cue.end + 1) == "to"
+            and LOOKED_AT.isdisjoint(toks.words)
+        )
+        return up or before in WAITING
+    return word(toks, cue.start) in {"passed", "expired"} and before in TRIED
+
+
+WAITING = frozenset({"when", "once", "be"})
+TRIED = frozenset({"trial", "trials", "test", "swallow", "order", "orders"}) | CANISTERS
+SEALED = frozenset({"seal", "water", "waterseal", "gravity", "ws", "h2o", "wall"})
 
 
 def _is_of_other_sense(cue: Cue, toks: Toks) -> bool:
@@ -237,7 +264,8 @@ def _is_of_finding(cue: Cue, toks: Toks) -> bool:
     k = cue.start - 1
     while word(toks, k) in between or (set_to and word(toks, k).isdecimal()):
         k -= 1
-    back = word(toks, cue.end - 1) == "back" and BEING.issuperset(toks.said[cue.start : cue.end - 1])
+    returned = word(toks, cue.end - 1) in {"back", "returned"}
+    back = returned and BEING.issuperset(toks.said[cue.start : cue.end - 1])
     return back and word(toks, k) in LOOKED_AT
 
 

@@ -1,0 +1,186 @@
+"""Signs that an event was only named: its device lies ready, it is asked about, or another thing is meant.
+
+"new box at bedside", "clamp order", "forgot to clamp", "tube out of the way", "is tube out". What came to
+pass is told without such words: "new box connected", "tube out at 7". Called by `leftovers`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from .items import Item
+from .numbers import Toks, glued, is_digits, word
+from .rules import Rule
+
+Pieces = tuple[Item, ...]
+EVENTS = frozenset({"kind", "what"})
+DEVICES = frozenset({"box", "canister", "drain", "tube", "chamber", "bottle", "unit", "drainage", "clamp"})
+CLAMPS = frozenset({"clamp", "clamps"})
+READY = frozenset({"ready", "ordered", "waiting", "standby", "here", "available", "spare", "opened", "handy"})
+PLACES = frozenset({"bedside", "room", "hand", "standby", "hall", "hallway", "cupboard", "closet", "corner"})
+NOUNS = frozenset({"order", "orders", "ok", "okay", "okayed", "broken", "broke", "missing", "kit", "test"})
+LOOKS = frozenset({"looks", "look", "looked", "appears", "appeared", "sounds", "forgot", "forgotten"})
+LIGHT = frozenset({"like", "as", "if", "to", "be", "that", "the", "a", "tube", "drain", "they", "it"})
+HABITS = frozenset({"easily", "checked", "often", "sometimes", "risk", "precautions", "whenever"})
+DOING = frozenset({"clamp", "unclamp", "change", "swap", "exchange", "pull", "remove", "disconnect", "move"})
+PROOF = frozenset(
+    {"checked", "xray", "x-ray", "cxr", "film", "confirmed", "verified", "ok", "good", "correct", "fine"}
+    | {"tray", "kit", "set", "consent", "site", "check", "looks", "satisfactory", "appropriate"}
+)
+INSERTED = frozenset({"placement", "insertion", "position"})
+OTHERWISE = frozenset(
+    {"colour", "color", "character", "consistency", "position", "from", "back", "tubing", "sides", "shade"}
+)
+SEATS = frozenset({"chair", "recliner", "isolation", "restraints", "wheelchair", "commode", "geri-chair"})
+FURNITURE = frozenset({"bed", "chair", "tray", "table", "cup", "urinal", "wheelchair", "stretcher", "tubing"})
+PEOPLE = frozenset({"pt", "patient"})
+OF = frozenset({"bed", "way", "the", "water", "reach", "sight", "site"})
+ASKING = frozenset({"is", "was", "are", "were", "has", "did"})
+LASTING = frozenset({"h", "hr", "hrs", "hour", "hours", "min", "mins", "minutes", "days", "day", "weeks"})
+OUTSIDE = frozenset({"out", "ordered", "off"})
+
+
+def _ready(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "new box at bedside", "new box ready", "clamp at bedside", "new box ordered": none was put to use."""
+    for item in items:
+        k = item.end - (word(toks, item.end - 1) in {"at", "in", "on", "by"})
+        if item.value not in EVENTS or word(toks, k - 1) not in DEVICES | CLAMPS:
+            continue
+        behind, place = word(toks, k), word(toks, k + 1 + (word(toks, k + 1) in {"the", "his", "her", "my"}))
+        if behind in READY or (behind in {"at", "in", "on", "by"} and place in PLACES):
+            yield "a thing that lies ready"
+        elif behind in NOUNS and word(toks, k - 1) in CLAMPS:
+            yield "a clamp that is only named"
+
+
+def _seemed(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "looks clamped", "looks like drain changed", "forgot to clamp": it may not be so."""
+    for item in items:
+        k = item.start - 1
+        while item.value in EVENTS and word(toks, k) in LIGHT:
+            k -= 1
+        if item.value in EVENTS and word(toks, k) in LOOKS:
+            yield "an event that only seemed so, or was forgotten"
+
+
+def _in_general(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "kinks easily", "kinks checked", "unclamp when back": nothing that came to pass."""
+    for item in items:
+        if item.value not in EVENTS:
+            continue
+        last, behind = word(toks, item.end - 1), word(toks, item.end)
+        if behind in HABITS or (behind in {"when", "once"} and last in DOING):
+            yield "an event in general, or one to come"
+
+
+def _of_other_things(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "drain changed colour", "tube placement confirmed", "placed in chair", "tube out of the way"."""
+    for item in items:
+        if item.value != "kind":
+            continue
+        last, behind, after = (word(toks, k) for k in (item.end - 1, item.end, item.end + 1))
+        changed = item.name == "exchanged" and behind in OTHERWISE
+        proven = item.name == "placed" and last in INSERTED and behind in PROOF
+        seated = item.name == "placed" and behind in {"in", "on"} and after in SEATS
+        of_way = item.name == "removed" and behind == "of" and after in OF
+        of_way = of_way and not is_digits(toks, item.end + 2)  # "tube out of bed 11"
+        if changed or proven or seated or of_way:
+            yield "an event of something else"
+
+
+def _ended(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "clamp trial passed", "drain expired": a trial or a box, and nobody died."""
+    for item in items:
+        before = toks.said[max(0, item.start - 2) : item.start]
+        things = DEVICES | {"trial", "order", "orders", "test", "swallow", "gas", "stool", "flatus"}
+        of_thing = item.name == "left" and not things.isdisjoint(before)
+        if of_thing and item.value == "kind" and word(toks, item.start) in {"passed", "expired", "gone"}:
+            yield "a thing that ended, and no patient"
+
+
+def _by_patient(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "pt pulling tube", "pt tipped", "tipped bed": of the patient or the bed, and of no drain."""
+    for item in items:
+        before, behind = word(toks, item.start - 1), word(toks, item.end)
+        pulls = item.value == "kind" and item.name == "removed" and word(toks, item.start) == "pulling"
+        if pulls and before in PEOPLE:
+            yield "what the patient does to the tube"
+        if item.value == "what" and item.name == "tipped":
+            thing = behind in FURNITURE and not is_digits(toks, item.end + 1)
+            owned = before in PEOPLE | FURNITURE and not (DEVICES | {"it"}) & set(toks.words)
+            if thing or owned:
+                yield "what was tipped"
+
+
+def _asked(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "is tube out", "was tube out at 7": a question by its order; "12's tube is out" tells it."""
+    for item in items:
+        noun = item.value == "kind" and word(toks, item.start) in DEVICES | {"chest", "the"}
+        if noun and word(toks, item.start - 1) in ASKING:
+            yield "an event that is asked about"
+
+
+def _lasting(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "tube out for 2 hours": it was then, and not now."""
+    for item in items:
+        closes = item.value == "kind" and item.name in {"removed", "placed", "exchanged"}
+        if closes and word(toks, item.end) == "for" and not LASTING.isdisjoint(toks.said[item.end + 2 :]):
+            yield "when it was"
+
+
+def _one_of_two(items: Pieces, _: Toks) -> Iterator[str]:
+    """ "clamped or kinked", "not kinked or clamped": which of them, if any."""
+    for before, link, item in zip(items, items[1:], items[2:], strict=False):
+        event = item.value == "what" and before.value in {"what", "nothing"}
+        if event and link.role == "cue" and link.value == "or":
+            yield "one event or the other"
+
+
+def _level_or_time(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "tipped 640", "back 640", "moved to 10, 640", "tipped, was 640": a line, or twenty to seven?"""
+    said = [i for i in items if i.role != "sep"]
+    if sum(i.role == "time" for i in said) > sum(i.role == "time" for i in said if not (i.at or i.sure_time)):
+        return  # its time is told
+    for before, item in pairwise(said):
+        clock = item.role in {"time", "level"} and bool(item.clocks) and not (item.sure_time or item.unit)
+        bare = clock and item.amount is not None and len(item.digits) == 3 and not (item.at or item.lead)
+        gone = item.role == "time" or (
+            before.value == "kind" and before.name in {"left", "away", "moved", "back"}
+        )
+        event = before.value in EVENTS or (before.role == "bed" and before.lead == "to")
+        if bare and gone and event and word(toks, item.start - 1) != "at" and not glued(toks, item.end):
+            yield "a line, or the time"
+
+
+def _from_bed(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "clamped from 6 to 7", "suction 20 from 7": since when, and no bed."""
+    moved = any(i.value == "kind" and i.name == "moved" for i in items)
+    for before, item in pairwise(items):
+        since = item.role == "bed" and word(toks, item.start - 1) == "from" and item.lead != "bed"
+        if since and not moved and before.role in {"check", "cue"}:
+            yield "since when, or from which bed"
+
+
+def _answered(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "9 out of bed", "9 new box ordered": a number with such words behind it answers nothing."""
+    numbered = [i for i in items if i.role == "num"]
+    lone = len(numbered) == 1 and not numbered[0].start and word(toks, numbered[0].end).isalpha()
+    if lone and not OUTSIDE.isdisjoint(toks.words):
+        yield "what the number is of"
+
+
+NO_EVENTS = (
+    Rule(_ready, EVENTS | {"num"}, READY | NOUNS | {"at", "in", "on", "by"}),
+    Rule(_seemed, EVENTS, LOOKS),
+    Rule(_in_general, EVENTS, HABITS | {"when", "once"}),
+    Rule(_of_other_things, EVENTS, OTHERWISE | INSERTED | {"in", "on", "of"}),
+    Rule(_ended, EVENTS, frozenset({"passed", "expired", "gone"})),
+    Rule(_by_patient, EVENTS, PEOPLE | FURNITURE),
+    Rule(_asked, EVENTS, ASKING),
+    Rule(_lasting, EVENTS, LASTING),
+    Rule(_one_of_two, EVENTS, frozenset({"or", "nor"})),
+    Rule(_level_or_time, frozenset({"time", "level"})),
+    Rule(_from_bed, frozenset({"bed"}), frozenset({"from"})),
+    Rule(_answered, frozenset({"num"}), OUTSIDE),
+)

@@ -1,0 +1,189 @@
+"""Signs that a finding, a reason or a weight was looked for, is of before, or is of something else.
+
+"check for leak", "leak continuous earlier, now none", "no big leak", "mother had cabg", "birth weight 3 kg".
+Called by `leftovers`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from .items import Item
+from .numbers import Toks, word
+from .patterns.asides import RELATIVES
+from .rules import Rule
+
+Pieces = tuple[Item, ...]
+FOUND = frozenset({"leak", "tidal", "fluid", "indicator"})
+LOOKING = frozenset({"check", "checks", "checking", "checked", "looking", "looked", "watch", "monitor"})
+LOOKING |= {"assess", "assessing", "assessed", "test", "testing", "tested", "monitoring", "watching", "r/o"}
+FORMERLY = frozenset({"earlier", "previously", "before", "initially"})
+KINDS = frozenset({"big", "large", "continuous", "constant", "intermittent", "significant", "major"})
+KINDS |= {"huge", "bad", "worsening", "increased"}
+OTHERS = frozenset(
+    {"site", "wound", "incision", "dressing", "gauze", "skin", "stoma", "sputum", "eye", "eyes"}
+)
+BEFORE_CARE = frozenset({"for", "awaiting", "awaits", "pending", "needs", "refused", "refuses", "declined"})
+CALLED_OFF = frozenset(
+    {"cancelled", "canceled", "postponed", "consult", "resolved", "deferred", "refused", "clinic", "pending"}
+    | {"team", "ward", "unit", "booked", "listed", "planned", "tmrw"}
+)
+JOINTS = frozenset({"knee", "joint", "elbow", "hip", "ear"})
+NEXT_TO = frozenset({"to", "like", "not", "another", "other"})
+SURGERY = frozenset({"cardiac", "lung"})
+YEARS = range(1980, 2031)
+OTHER_WEIGHTS = frozenset({"birth", "ideal", "goal", "target", "lifting", "lift", "lifts", "gained", "lost"})
+OTHER_WEIGHTS |= {"gain", "loss", "up", "down"}
+AGAIN = frozenset({"or", "now", "to", "then", "maybe", "was"})
+
+
+def _looked_for(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "check for leak", "leak checked none", "r/o chyle": whether it is there."""
+    for item in items:
+        if item.role != "cue" or item.value not in FOUND:
+            continue
+        k = item.start - 1 - (word(toks, item.start - 1) in {"for", "air", "the", "out"})
+        looked = word(toks, k) in LOOKING or (word(toks, k) == "for" and word(toks, k - 1) in LOOKING)
+        looked = looked or toks.said[max(0, item.start - 3) : item.start] == ("r", "/", "o")
+        present = item.value != "leak" or item.name != "none"
+        if present and (looked or word(toks, item.end) in {"checked", "check", "tested"}):
+            yield "what was only looked for"
+
+
+def _formerly(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "leak earlier", "tidaling earlier, not now": of before."""
+    for item in items:
+        found = item.role == "cue" and item.value in FOUND and word(toks, item.end) in FORMERLY
+        if found and word(toks, item.end + 1) not in {"and", "still"}:
+            yield "a finding of before"
+
+
+def _of_a_kind(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "no big leak", "not continuous leak": of that kind there is none; of another there may be."""
+    for item in items:
+        if item.value == "leak" and item.name == "none" and not KINDS.isdisjoint(toks.said[: item.end]):
+            k = next((j for j in range(item.end - 1, -1, -1) if word(toks, j) in KINDS), -1)
+            if word(toks, k - 1) in {"no", "not", "without"} and item.end - k <= len(LENGTHS):
+                yield "what kind of leak there is none of"
+
+
+LENGTHS = ("big", "air", "leak")
+
+
+def _of_suction(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "suction bubbling", "bubbling in suction chamber": as it should, and no leak."""
+    for before, item in pairwise(items):
+        bubbles = (
+            item.value == "leak" and word(toks, item.end - 1).startswith("bubbl") and item.name != "none"
+        )
+        if bubbles and before.value == "suction" and before.end == item.start:
+            yield "what bubbles there"
+    for item in items:
+        k = item.end + (word(toks, item.end) in {"in", "at"})
+        k += word(toks, k) == "the"
+        bubbles = (
+            item.value == "leak" and word(toks, item.end - 1).startswith("bubbl") and item.name != "none"
+        )
+        there = k > item.end or word(toks, k + 1) in {"chamber", "control", "side"}
+        if bubbles and there and word(toks, k) == "suction" and not word(toks, k + 1).isdigit():
+            yield "what bubbles there"
+
+
+def _of_others(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "site purulent", "purulent site", "swing bed": of something else."""
+    for item in items:
+        if item.role != "cue" or item.value not in FOUND:
+            continue
+        near = {word(toks, item.start - 1), word(toks, item.end)}
+        swing = item.value == "tidal" and word(toks, item.start) == "swing" and word(toks, item.end) == "bed"
+        if swing or (item.value == "fluid" and not OTHERS.isdisjoint(near)):
+            yield "a finding of something else"
+
+
+def _either_fluid(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "bloody or serous", "dark red to serous": which of them it is now."""
+    said = [i for i in items if i.role == "cue" and i.value == "fluid"]
+    for before, after in pairwise(said):
+        between = toks.said[before.end : after.start]
+        if "or" in between or (
+            between == ("to",) and before.name in {"dark_red", "bright_red", "sanguineous"}
+        ):
+            yield "which fluid it is"
+
+
+def _of_kin(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "mother had cabg", "for cabg", "lobectomy cancelled", "knee effusion": no reason for a drain here."""
+    placed = any(i.value == "kind" for i in items)
+    for item in items:
+        if item.role != "cue" or item.value != "reason":
+            continue
+        before, behind = toks.said[max(0, item.start - 3) : item.start], word(toks, item.end)
+        near = word(toks, item.start - 1)
+        planned = item.name in SURGERY and near in BEFORE_CARE and not placed
+        kin = not RELATIVES.isdisjoint(before) or ("next" in before and "to" in before)
+        if planned or kin or behind in CALLED_OFF or near in JOINTS:
+            yield "a reason of another, or of another time"
+
+
+def _year(items: Pieces, _: Toks) -> Iterator[str]:
+    """ "cabg 2019": the year, and no line."""
+    for before, item in pairwise(items):
+        bare = item.role == "level" and not (item.lead or item.unit) and item.amount in YEARS
+        if bare and before.value == "reason" and before.end == item.start:
+            yield "a year, or a line"
+
+
+def _weighed_again(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "wt 80 or 82", "wt was 80 now 82": the weight, and no line."""
+    said = [i for i in items if i.role not in {"sep", "time", "cue"}]
+    for before, item in pairwise(said):
+        between = toks.said[before.end : item.start]
+        bare = item.role == "level" and not item.unit and before.role == "weight"
+        if bare and between and (AGAIN | {"is", "now", "at", "it's"}).issuperset(between):
+            yield "the weight again, or a line"
+
+
+def _other_weight(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "birth weight 3 kg", "lifting 2 kg", "weigh at 7": not what the patient weighs now."""
+    for item in items:
+        if item.role != "weight":
+            continue
+        at = word(toks, item.start - 1) == "at" and word(toks, item.end) not in {"kg", "kgs", "kilos", "kilo"}
+        if at or not OTHER_WEIGHTS.isdisjoint(toks.said[max(0, item.start - 3) : item.start]):
+            yield "another weight"
+
+
+def _up_to(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "leak up to 3", "leak up from 1": how large it is, and no line of 3."""
+    for before, item in pairwise([i for i in items if not i.unread and i.value != "levelat"]):
+        leak = before.value == "leak" and item.role in {"level", "bed", "time"} and not item.unit
+        led = item.lead in {"levelat", "from", "to"} and word(toks, item.start - 1) in {"to", "from"}
+        if leak and led and (item.amount or 0) <= LARGEST:
+            yield "how large the leak is, or a line"
+
+
+LARGEST = 10
+
+
+def _fluids(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "fluids 100": what runs in."""
+    for item in items:
+        if item.role == "level" and word(toks, item.start - 1) == "fluids" and not item.lead:
+            yield "fluids that run in"
+
+
+NO_FINDINGS = (
+    Rule(_looked_for, FOUND, LOOKING | {"o"}),
+    Rule(_formerly, FOUND, FORMERLY),
+    Rule(_of_a_kind, frozenset({"leak"}), KINDS),
+    Rule(_of_suction, frozenset({"leak"}), frozenset({"suction"})),
+    Rule(_of_others, FOUND, OTHERS | {"bed"}),
+    Rule(_either_fluid, frozenset({"fluid"}), frozenset({"or", "to"})),
+    Rule(_of_kin, frozenset({"reason"})),
+    Rule(_year, frozenset({"reason"})),
+    Rule(_weighed_again, frozenset({"weight"})),
+    Rule(_other_weight, frozenset({"weight"})),
+    Rule(_up_to, frozenset({"leak"}), frozenset({"to", "from"})),
+    Rule(_fluids, frozenset({"level"}), frozenset({"fluids"})),
+)

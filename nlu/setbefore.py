@@ -1,0 +1,166 @@
+"""Signs that the value of a check stands in a wrong place: the bed before it, an hour, what it was before.
+
+"9 suction at least 20" is of bed 9 and no bed 20; "wall 60 now 90" has no line of 90; "suction on at 7" no
+suction of 7. Called by `leftovers`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from .items import Item
+from .numbers import Toks, is_digits, word
+from .rules import Rule
+
+Pieces = tuple[Item, ...]
+CUES = frozenset({"suction", "wall", "seal", "dial", "leakgrade"})
+OF_BED = frozenset({"bed", "room", "rm", "in", "on", "for", "of", "bay", "b"})
+READS = frozenset({"now", "at", "reads", "reading", "then", "showing", "shows", "gauge", "currently", ","})
+MOST = 200
+"""A line under this may be the value of a wall or a dial instead."""
+HOURS = 12
+ROUND = frozenset({5, 10})
+"""Suctions that are set, and hours as well."""
+SEALS = 3
+"""cm: a seal over this is rather an hour."""
+GRADES = 5
+"""A grade over this is rather an hour."""
+SHORT = frozenset({"low", "short", "under", "below", "less", "too", "high", "over"})
+DENIED = frozenset({"not", "longer", "isn't", "isnt", "wasn't", "wasnt", "never"})
+LIGHT = frozenset({"on", "to", "at", "in", "a", "the", "water", "straight", "gravity", "seal"})
+TURNED = frozenset({"set", "turned", "dialed", "dialled", "adjusted", "titrated", "reset"})
+
+
+def _bed_before(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "9 suction at least 20", "9 wall clock 7": the first number is the bed, and what is behind is none."""
+    numbers = [i for i in items if i.role in {"bed", "check", "level", "num", "time"}]
+    first = numbers[0] if numbers else None
+    if first is None or first.role != "check" or first.start or first.label is None or not first.known:
+        return
+    if any(i.role == "bed" and i.lead != "bed" and word(toks, i.start - 1) not in OF_BED for i in numbers):
+        yield "either number may be the bed"
+
+
+def _line_of_check(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "wall 60 now 90", "suction 20 at 80", "set 20 reads 10": what it is now, and no line."""
+    said = [i for i in items if i.role not in {"sep", "time"} and i.value not in {"level", "levelat"}]
+    for before, item in pairwise(said):
+        bare = item.role == "level" and item.lead in {"", "at", "levelat", "level"} and not item.unit
+        small = item.amount is not None and item.amount <= MOST and before.name in {"suction", "wall"}
+        between = toks.said[before.end : item.start]
+        moved = before.role == "check" and bool({"now", "reads", "reading", "then"} & set(between))
+        if bare and before.role == "check" and (small or moved) and READS.issuperset(between):
+            yield "what the check is now, or a line"
+
+
+def _behind_values(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "90 wall 20 suction": each value is before its word."""
+    for before, cue, item in zip(items, items[1:], items[2:], strict=False):
+        led = before.role == "level" and cue.role == "cue" and cue.value in CUES
+        close = led and before.end == cue.start and cue.end == item.start and item.role == "check"
+        own = word(toks, item.end) in CUES and not is_digits(toks, item.end + 1)
+        if close and own and before.start > 0:
+            yield "which value is of which check"
+
+
+def _from_what(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "suction up from 20", "suction <20": what it was before, or over and under which it is."""
+    for item in items:
+        if (
+            item.role == "check"
+            and word(toks, item.start - 1) in {"<", ">"}
+            and word(toks, item.start - 2) not in {"-", "="}
+        ):
+            yield "under or over which value"
+        if item.role == "check" and word(toks, item.start - 1) == "from" and item.name != "leakgrade":
+            yield "what the check was before"
+
+
+def _at_hour(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "suction on at 7", "seal at 7", "wall at 7": an hour; "suction at 10" is a value."""
+    for item in items:
+        at = item.role == "check" and word(toks, item.start - 1) == "at" and not item.unit and item.amount
+        if not at or (item.amount or 0) > HOURS:
+            continue
+        odd = {"suction": item.amount not in ROUND, "seal": (item.amount or 0) > SEALS, "wall": True}
+        odd["leakgrade"] = (item.amount or 0) > GRADES
+        if odd.get(item.name, False):
+            yield "a value, or the hour"
+
+
+def _short_of(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "seal 2 cm low", "seal low by 1": how much it is short, and not where it stands."""
+    for item in items:
+        if item.role == "check" and item.name == "seal":
+            k = item.end + (word(toks, item.end) in {"cm", "cms"})
+            if word(toks, k) in SHORT or word(toks, item.start - 1) == "by":
+                yield "how much the seal is short"
+
+
+def _denied(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "not gravity", "no longer gravity", "not on water seal": on suction, and not the opposite."""
+    for item in items:
+        k = item.start - 1
+        while word(toks, k) in LIGHT:
+            k -= 1
+        seal = item.value == "waterseal" and "suction" not in toks.said[item.start : item.end]
+        if seal and word(toks, k) in DENIED and "no suction" not in " ".join(toks.said[k : item.end]):
+            yield "the seal is denied"
+
+
+def _no_order(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "no suction order": nothing was ordered, or no suction was."""
+    for before, item in pairwise(items):
+        none = before.value == "waterseal" and word(toks, before.start) == "no"
+        if none and item.value == "order" and before.end == item.start:
+            yield "no order, or an order of none"
+
+
+def _set_to(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "set to 20", "set at 20": a setting, and no bed or line."""
+    for item in items:
+        k = item.start - 1 - (word(toks, item.start - 1) in {"to", "at"})
+        set_so = k < item.start - 1 and word(toks, k) in TURNED
+        if set_so and item.role in {"bed", "level"} and not item.unit:
+            yield "what was set"
+
+
+def _of_before(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "suction 20 earlier", "suctioned 20", "suction 20 same": of before, of the patient, or unchanged."""
+    for before, item in zip((None, *items), items, strict=False):
+        if item.role == "check" and word(toks, item.end) in {"earlier", "previously"}:
+            yield "a check of before"
+        if item.role == "check" and "suctioned" in toks.said[max(0, item.start - 2) : item.start]:
+            yield "the patient was suctioned"
+        same = item.role == "cue" and item.value == "same" and word(toks, item.start) in {"same", "unchanged"}
+        if same and before is not None and before.role == "check":
+            yield "what is the same"
+
+
+def _off_and_on(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "suction off then on", "suction off on": how it is at the end."""
+    for item in items:
+        if item.value == "what" and item.name == "suction_off":
+            k = item.end + (word(toks, item.end) in {"then", "and", ",", "&", "/"})
+            k += word(toks, k) in {"now", "then"}
+            on = word(toks, k + (word(toks, k) == "back")) == "on"
+            told = any(i.name == "suction_on" for i in items)
+            if on and not told and not (is_digits(toks, k + 1) or word(toks, k + 1) in OF_BED):
+                yield "how the suction is at the end"
+
+
+CHECKED = frozenset({"check"})
+SET_BEFORE = (
+    Rule(_bed_before, CHECKED),
+    Rule(_line_of_check, CHECKED),
+    Rule(_behind_values, CHECKED),
+    Rule(_from_what, CHECKED, frozenset({"from", "<", ">"})),
+    Rule(_at_hour, CHECKED, frozenset({"at"})),
+    Rule(_short_of, CHECKED, SHORT | {"by"}),
+    Rule(_denied, frozenset({"waterseal"}), DENIED),
+    Rule(_no_order, frozenset({"waterseal"}), frozenset({"order", "orders"})),
+    Rule(_set_to, frozenset({"bed", "level"}), TURNED),
+    Rule(_of_before, CHECKED, frozenset({"earlier", "previously", "suctioned", "same", "unchanged"})),
+    Rule(_off_and_on, frozenset({"what"}), frozenset({"on"})),
+)
