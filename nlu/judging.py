@@ -242,6 +242,7 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
             level.at
             or level.lead == "new"
             or (len(level.digits) == 4 and level.digits[0] != "0" and not draft.wants and not draft.closing)
+            or (level.spoken_clock and not (level.lead or draft.wants or draft.closing))
         )
         near = _near(level, arrived) or (level.lead in {"at", "level"} and level.within(NEAR, arrived))
         return ["a lone number that is a time within the hour"] if at and near else []

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .clauses import NUMBERS
-from .items import AMOUNTS, Item
+from .items import AMOUNTS, Item, is_now
 from .numbers import Toks, heard_as_number, word
 from .patterns.leads import BED_WORDS, LINES
 from .patterns.numerals import HOMOPHONES, ONES, SCALES, TENS
@@ -77,7 +77,108 @@ def _bed_goes_on(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a bed whose number goes on"
 
 
+def _said_again(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "line six six forty", "line six um six forty": the number begun again, and no 6 at twenty to seven."""
+    for item, time in pairwise([i for i in items if i.role != "cue" or i.value != "filler"]):
+        begun = item.role in AMOUNTS and time.role == "time" and not (time.at or time.lead or item.unit)
+        short = item.amount is not None and (item.amount < HUNDRED or not item.amount % HUNDRED)
+        first, again = word(toks, item.start), word(toks, time.start)
+        same = first == again or (len(first) == 1 and first.isdigit() and again.startswith(first))
+        if begun and short and not time.spoken_clock and same:
+            yield "a number begun again, or a time behind it"
+
+
+def _twice_in_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed one one one fifty": bed 11 with 150, or bed 1 with 1,150?"""
+    for bed, item in pairwise(items):
+        digits = toks.said[bed.start : bed.end]
+        alike = bed.role == "bed" and len(digits) == 2 and len({*digits, word(toks, item.start)}) == 1
+        if alike and item.role in AMOUNTS | {"time"} and item.start == bed.end:
+            yield "where the bed ends"
+
+
+def _hour_and_level(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed six quarter past six forty": forty at a quarter past six, or six forty at a quarter past?"""
+    for time, item in pairwise(items):
+        joined = time.role == "time" and item.role in AMOUNTS and item.start == time.end and not item.lead
+        if joined and word(toks, time.end - 2) in {"to", "past", "til"} and (item.amount or 0) < HUNDRED:
+            yield "the hour may be the first digit of the number"
+
+
+def _hour_mended(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "at eighteen uh nineteen": one hour or the next, and no 18:19."""
+    for item in items:
+        said = toks.said[item.start : item.end]
+        halting = item.role == "time" and len(said) > 2 and not HALTING.isdisjoint(said[1:-1])
+        if halting and any(clock.minute % 5 for clock in item.clocks):
+            yield "an hour that was mended, or its minutes"
+
+
+def _parts_in_digits(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed 20 4 50": bed 20 with 450, or bed 24 with 50; "bed 6 60 40", "bed 4 4 440": no four digits."""
+    for bed, item in pairwise(items):
+        parts = toks.said[item.start : item.end]
+        joined = item.role in AMOUNTS and len(parts) > 1 and all(part.isdigit() for part in parts)
+        if not joined or item.start != bed.end:
+            continue
+        ends_bed = bed.role == "bed" and word(toks, bed.end - 1)[-2:] in ROUND and len(parts[0]) == 1
+        sizes = len(parts[0]), len(parts[1])
+        odd = (sizes == (1, 3) and parts[1][0] != "0") or (sizes == (2, 2) and parts[0] in ROUND - {"20"})
+        if ends_bed or odd:
+            yield "parts of two numbers"
+
+
+def _lone_digit(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "bed twelve eight six forty": bed 12A with 640, or a line of 8 at twenty to seven?"""
+    for item, time in pairwise(items):
+        bare = item.role == "level" and (item.amount or 0) < TEN and not (item.unit or item.lead)
+        told = time.at or time.lead or time.full_clock or time.spoken_clock or is_now(time)
+        if bare and time.role == "time" and not told and item.end == time.start:
+            yield "one digit alone is the end of a label, or a line"
+
+
+def _digit_by_digit(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "two five oh nine oh five": 25 at five past nine in the morning, or 250?"""
+    for item, time in pairwise(items):
+        singly = item.role in AMOUNTS and {*ONES, *OH}.issuperset(toks.said[item.start : item.end])
+        if singly and time.role == "time" and item.end == time.start and word(toks, time.start) in OH:
+            yield "a nought between two numbers"
+
+
+def _and_an_hour(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "eleven hundred and six": 1,106, or 1,100 at six? Recognisers write "and" for "at"."""
+    timed = any(i.role == "time" for i in items)
+    for item in items if not timed else ():
+        ends = toks.said[item.end - 3 : item.end]
+        if item.role == "level" and ends[:2] == ("hundred", "and") and ends[2:] and ends[2] in HOURS:
+            yield "the hour, or the end of the number"
+
+
+def _bed_begun_again(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed six bed six forty", "bed six room six forty": forty, or six forty?"""
+    said = [i for i in items if i.role != "cue" or i.value not in {"bed", "filler"}]
+    for bed, again, item in zip(said, said[1:], said[2:], strict=False):
+        twice = bed.role == again.role == "bed" and bed.label == again.label
+        short = item.role in AMOUNTS and TEN <= (item.amount or 0) < HUNDRED and not item.lead
+        if twice and short and item.start == again.end and word(toks, again.end - 1) in ONES:
+            yield "the bed said again, or the first digit of the number"
+
+
+OH = frozenset({"oh", "o", "zero", "0"})
+HOURS = frozenset({*ONES, "ten", "eleven", "twelve"})
+TEN = 10
+HUNDRED = 100
+HALTING = frozenset({"uh", "um", "er", "erm"})
 HEARD = (
+    Rule(_said_again, AMOUNTS),
+    Rule(_twice_in_bed, frozenset({"bed"})),
+    Rule(_parts_in_digits, AMOUNTS),
+    Rule(_digit_by_digit, frozenset({"time"}), OH),
+    Rule(_and_an_hour, frozenset({"level"}), frozenset({"hundred"})),
+    Rule(_lone_digit, frozenset({"time"})),
+    Rule(_bed_begun_again, frozenset({"bed"})),
+    Rule(_hour_and_level, frozenset({"time"}), frozenset({"to", "past", "til"})),
+    Rule(_hour_mended, frozenset({"time"}), HALTING),
     Rule(_bed_goes_on, frozenset({"bad"}), frozenset(SCALES)),
     Rule(before_all, frozenset({"bad"})),
     Rule(_breaks_off, NUMBERS | {"bed"}, frozenset({*HOMOPHONES, "point"})),

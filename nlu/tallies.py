@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from .numbers import Toks, numbers, word
+from .patterns.leads import BED_WORDS
 from .patterns.numerals import NUMERALS
 from .patterns.ownclauses import OTHERS
 
@@ -46,7 +47,7 @@ def tallies(toks: Toks, *, voice: bool = False) -> Iterator[tuple[int, int]]:
         far = FAR if word(toks, k - 1) in WALKING else FEW
         ends = [n.end for n in numbers(toks, k) if n.style == "plain" and n.value <= far]
         end = next((end for end in ends if _is_counted(toks, k, end)), 0)
-        if end:
+        if end and word(toks, k - 1) not in BED_WORDS:  # "bed six feeds six forty"
             yield k - (word(toks, k - 1) in BEFORE), end + 1
 
 

@@ -72,7 +72,7 @@ OF_A_LINE = LINES | {"tube", "drain", "out", "removal"}
 IGNORING = frozenset({"ignore", "disregard", "forget", "drop", "skip"})
 MAY = frozenset({"can", "could", "may", "should", "to", "will", "must", "crew", "team", "days", "nights"})
 """Before such a word these say that it is for others to do."""
-NOON = 12
+NOON, HUNDRED = 12, 100
 MANY = frozenset({"both", "all", "every", "each", "everything"})
 EVENTS = frozenset(
     {"change", "exchange", "swap", "changeover", "move", "placement", "removal", "clamp", "check"}
@@ -192,6 +192,8 @@ def _may_be_level(item: Item, items: tuple[Item, ...], arrived: datetime) -> boo
     if item.role == "time" or item.lead in {"at", "timeword"}:
         return False
     short = len(item.digits) == FULL_HOUR - 1  # "void the 415 on bed 3"
+    if not item.digits and item.amount is not None and HUNDRED <= item.amount < 10 * HUNDRED:
+        return not _is_named(item, items)  # said aloud: "bed six six hundred scratch that"
     if short and item.digits.endswith("00"):
         found = item.when(arrived, LIST_REACH).sure
         short = found is not None and found.hour >= NOON  # "ignore the 600 for 14" in the evening

@@ -1,0 +1,111 @@
+"""Dictated numbers, beds and times that may be others: begun again, broken off, or of the bed before them."""
+
+from __future__ import annotations
+
+import pytest
+
+from .saying import reading
+
+LETTERED = ("CT1", "CT2", "CT3", "CT4", "CT5")
+HUNDREDS = tuple(str(number) for number in range(201, 231))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bed nine nineteen hundred",
+        "bed nine eighteen fifty",
+        "bed one one one fifty",
+        "bed six quarter past six forty",
+        "bed six line six six forty",
+        "bed six line six six six forty",
+        "bed six line six um six forty",
+        "bed six line six hundred six forty",
+        "bed twelve eight six forty",
+        "bed six six forty minutes ago",
+        "bed six bed six forty",
+        "bed six room six forty",
+        "bed six two five oh nine oh five",
+        "bed six eleven hundred and six",
+        "bed six feeds six forty",
+        "bed six fluids six forty",
+        "bed six no line six forty",
+        "remove bed six six forty",
+        "bed 6 60 40 at 18:30",
+        "bed 4 4 440 at 6",
+        "bed 4 4 440 p.m.",
+        "bed 20 2 640 at 18:30",
+        "bed 20 4 50 at 18:30",
+    ],
+)
+def test_a_number_that_may_be_another_is_asked(text: str) -> None:
+    assert reading(text, channel="voice").startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed nine eighteen fifty at nineteen hundred", "mark bed=9 at=19:00 level_ml=1850"),
+        ("bed nine line nineteen hundred", "mark bed=9 level_ml=1900"),
+        ("bed nine ten fifty", "mark bed=9 level_ml=1050"),
+        ("bed six quarter past six six forty", "mark bed=6 at=18:15 level_ml=640"),
+        ("bed six line four hundred six forty", "mark bed=6 at=18:40 level_ml=400"),
+        ("bed six line six hundred at six forty", "mark bed=6 at=18:40 level_ml=600"),
+        ("bed twelve eight at six forty", "mark bed=12 at=18:40 level_ml=8"),
+        ("bed six eight now", "mark bed=6 at=19:05 level_ml=8"),
+        ("bed six six hundred forty minutes ago", "mark bed=6 at=18:25 level_ml=600"),
+        ("bed six bed six six forty", "mark bed=6 level_ml=640"),
+        ("bed six eleven hundred and six at six", "mark bed=6 at=18:00 level_ml=1106"),
+        ("bed six six hundred and forty", "mark bed=6 level_ml=640"),
+        ("bed six line fluid six forty", "mark bed=6 level_ml=640"),
+        ("bed six tube removed at six forty", "removed bed=6 at=18:40"),
+        ("bed 6 10 50 at 18:30", "mark bed=6 at=18:30 level_ml=1050"),
+        ("bed 6 6 4 0 at 18:30", "mark bed=6 at=18:30 level_ml=640"),
+        ("bed 20 450 at 18:30", "mark bed=20 at=18:30 level_ml=450"),
+    ],
+)
+def test_near_ones_that_can_be_but_one_number_are_read(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
+
+
+@pytest.mark.parametrize(
+    "end", ["at", "at uh", "as of", "or", "but", "since", "at the", "at eighteen hundred but", "that's"]
+)
+def test_a_message_that_breaks_off_behind_its_number_is_asked(end: str) -> None:
+    assert reading(f"bed six line six forty {end}", channel="voice").startswith("ask ")
+    assert reading(f"bed 6 line 640 {end}").startswith("ask ")
+
+
+def test_a_clause_that_only_ends_with_such_a_word_is_whole() -> None:
+    said = "bed 9 stood at 740 at 1830, and I have not had a minute since"
+    assert reading(said) == "mark bed=9 at=18:30 level_ml=740"
+    assert reading("bed nine seven forty at half past six, so it is", channel="voice") == (
+        "mark bed=9 at=18:30 level_ml=740"
+    )
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed six six hundred scratch that", "ask at"),
+        ("bed six six forty scratch that", "ask at"),
+        ("scratch bed six six forty", "ask at"),
+        ("delete the six hundred mark on bed six", "withdrawn bed=6 at=06:00"),
+        ("scratch that bed six at six forty", "withdrawn bed=6 at=18:40"),
+    ],
+)
+def test_a_level_that_is_taken_back_is_no_time_of_a_line(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
+
+
+@pytest.mark.parametrize(
+    "text", ["ct four moved to ct five", "ct four to ct five", "ct four to ct five six forty"]
+)
+def test_a_bed_behind_a_place_is_no_line(text: str) -> None:
+    assert reading(text, LETTERED, "voice").startswith("ask ")
+
+
+def test_a_bed_of_three_digits_may_end_with_what_stands_behind_it() -> None:
+    assert reading("bed 220 6 40", HUNDREDS, "voice").startswith("ask ")
+    assert reading("bed 220 640", HUNDREDS, "voice") == "mark bed=220 level_ml=640"
+    assert reading("bed 2 20 640", HUNDREDS, "voice") == "mark bed=220 level_ml=640"
