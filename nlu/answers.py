@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import datetime
+from itertools import pairwise
 
 from .items import FINDINGS, Item, is_now
 from .labels import tube_name
@@ -132,8 +133,10 @@ def _is_of_a_thing(items: tuple[Item, ...], choice: list[Item]) -> bool:
 
 
 def _is_hedged(choice: list[Item], text: str) -> bool:
-    """ "may have misread it": it is no answer."""
-    return bool(choice) and not HEDGED.isdisjoint(text.lower().split())
+    """ "may have misread it", "wait a second": it is no answer."""
+    said = text.lower().replace(",", " ").replace(".", " ").split()
+    waiting = any(last == "second" and first in {"a", "one"} for first, last in pairwise(said))
+    return bool(choice) and (waiting or not HEDGED.isdisjoint(said))
 
 
 def _unknown(items: tuple[Item, ...]) -> bool:

@@ -146,11 +146,17 @@ def _digit_by_digit(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def _and_an_hour(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "eleven hundred and six": 1,106, or 1,100 at six? Recognisers write "and" for "at"."""
+    """ "eleven hundred and six": 1,106, or 1,100 at six? Recognisers write "and" for "at"; "and ten" is 1,110."""
     timed = any(i.role == "time" for i in items)
     for item in items if not timed else ():
         ends = toks.said[item.end - 3 : item.end]
-        if item.role == "level" and ends[:2] == ("hundred", "and") and ends[2:] and ends[2] in HOURS:
+        if (
+            item.role == "level"
+            and not item.lead
+            and ends[:2] == ("hundred", "and")
+            and ends[2:]
+            and ends[2] in HOURS
+        ):
             yield "the hour, or the end of the number"
 
 
@@ -165,7 +171,7 @@ def _bed_begun_again(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 OH = frozenset({"oh", "o", "zero", "0"})
-HOURS = frozenset({*ONES, "ten", "eleven", "twelve"})
+HOURS = frozenset({*ONES, "eleven", "twelve"} - {"five"})
 TEN = 10
 HUNDRED = 100
 HALTING = frozenset({"uh", "um", "er", "erm"})

@@ -313,6 +313,15 @@ def _of_fluids(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "fluids that went in, or the line"
 
 
+def _at_an_hour(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "bed six left at six", "new can 6 starts at 6": a line of six, or six o'clock?"""
+    timed = any(i.role == "time" for i in items)
+    for item in items if not timed else ():
+        hour = item.role == "level" and 0 < (item.amount or 0) <= NOON and not item.unit
+        if hour and item.lead in {"at", "new"}:
+            yield "an hour, or a level"
+
+
 def _no_line(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "bed 6 no line 640": there is none, or the number is mended."""
     for no, line in pairwise(items):
@@ -321,7 +330,7 @@ def _no_line(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "no line, or the line"
 
 
-MOST_LABEL = 99
+MOST_LABEL, NOON = 99, 12
 DRAINED = frozenset({"drain", "chest", "tube", "pleural", "of"})
 BROKEN = frozenset(
     {"at", "@", "since", "from", "by", "or", "but", "except", "when", "if", "unless", "with", "of", "is"}
@@ -398,6 +407,7 @@ MIXED = (
     Rule(_bidden_at, frozenset({"level"}), frozenset({"clamp", "unclamp"})),
     Rule(_of_before, frozenset({"level"}), BEFORE),
     Rule(_label_behind, frozenset({"kind"}), frozenset({"ct"})),
+    Rule(_at_an_hour, frozenset({"level"}), frozenset({"at"})),
     Rule(_of_fluids, NUMBERS, frozenset({"fluids"})),
     Rule(_no_line, frozenset({"no"}), frozenset({"line", "mark", "level", "reading"})),
     Rule(_breaking_off, NUMBERS, BROKEN),

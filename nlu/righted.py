@@ -10,7 +10,8 @@ from .corrections import LINE_WORDS, belongs, is_no_line
 from .items import FINDINGS, RECENT, Item
 from .moments import LIST_REACH, since
 from .neighbours import phrase_of
-from .numbers import is_digits
+from .numbers import Toks, is_digits, word
+from .patterns.leads import BED_WORDS, LINES
 from .roles import CHECK_LIMITS, OF_PATIENT, is_event
 from .sides import TURNS, Sides
 from .sorting import Sorted
@@ -32,6 +33,7 @@ TURNED = frozenset({"to", "from", "into", "should", "not", "instead", "than", "w
 OPEN = (TURNS - {"actually", "really"}) | {"that was", "need to correct", "to correct", "i need to correct"}
 """Behind these comes what is right."""
 VALUES = frozenset({"num", "bed", "tube", "time", "bad", "alt", "other", "foreign"})
+LOW = range(100, 1000)
 HALTING = frozenset({"hang", "hold", "wait", "moment", "sec", "second", "minute", "brb", "later"})
 """Behind all values these say that more was to come."""
 LOOKING = frozenset({"mark", "marking", "read", "check", "checking", "recheck", "measure"})
@@ -121,7 +123,10 @@ class Correction(Sorted):
                 )
         if self._is_when(level, was):
             return Unclear(slot="level_ml", text=self.text, statement=replace(made, level_ml=None))
-        if self.doubted or self._may_be_time(level) or self._may_be_times(was, level):
+        if self._may_be_to(bed, level):
+            return Unclear(slot="level_ml", text=self.text, statement=replace(made, level_ml=None))
+        untold = was is None and level is not None and _may_be_wrong_level(at, self.toks)
+        if self.doubted or untold or self._may_be_time(level) or self._may_be_times(was, level):
             return Unclear(slot="at", text=self.text, statement=replace(made, at=None))
         if to_bed is not None and self._may_be_of_time(was, level):
             return Unclear(slot="at", text=self.text, statement=replace(made, was_ml=None, level_ml=None))
@@ -232,6 +237,14 @@ class Correction(Sorted):
         line, now = (i.when(self.arrived, LIST_REACH).sure for i in (beside[0], level))
         return line is not None and now is not None and abs(since(line, now)) <= RECENT
 
+    def _may_be_to(self, bed: Item | None, level: Item | None) -> bool:
+        """ "correct that two six forty", "correct bed six two seven": to 640, to 7, and no bed 2, no 27."""
+        word_of_bed = bed is None or word(self.toks, bed.start - 1) in BED_WORDS
+        of_bed = bed is not None and not word_of_bed and word(self.toks, bed.start) == "two"
+        of_level = level is not None and word(self.toks, level.start) == "two" and level.start > 0
+        behind = bed is not None and level is not None and level.start == bed.end
+        return (of_bed and bed is not None and bed.end - bed.start == 1) or (of_level and behind)
+
     def _is_rebedded(self) -> bool:
         """ "385 for bed 4, should be bed 14", "160 was right not left", "that 340 is bed 4 but the time was
         1845": it says which line was wrong."""
@@ -294,6 +307,13 @@ class Correction(Sorted):
 def _is_line_of_time(was: Item, arrived: datetime) -> bool:
     """ "I put the 1900 on 5A but it belongs to 5B": the line of that time, or a level?"""
     return not (was.unit or was.lead in NAMED_LEVELS) and was.full_clock and was.within(RECENT, arrived)
+
+
+def _may_be_wrong_level(at: Item | None, toks: Toks) -> bool:
+    """ "correct bed 6 600 to 640": a line of 600 that should be 640, or the line of six?"""
+    if at is None or at.at or at.lead or at.unit or word(toks, at.end) in LINES:
+        return False
+    return at.amount in LOW and at.digits[:1] != "0"
 
 
 def _is_bed_again(level: Item, bed: Item) -> bool:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from .saying import reading
+from .saying import CHANNELS, Channel, reading
 
 LETTERED = ("CT1", "CT2", "CT3", "CT4", "CT5")
 HUNDREDS = tuple(str(number) for number in range(201, 231))
@@ -109,3 +109,41 @@ def test_a_bed_of_three_digits_may_end_with_what_stands_behind_it() -> None:
     assert reading("bed 220 6 40", HUNDREDS, "voice").startswith("ask ")
     assert reading("bed 220 640", HUNDREDS, "voice") == "mark bed=220 level_ml=640"
     assert reading("bed 2 20 640", HUNDREDS, "voice") == "mark bed=220 level_ml=640"
+
+
+@pytest.mark.parametrize("text", ["wait a second", "one second", "just a second", "half a second"])
+@pytest.mark.parametrize("channel", CHANNELS)
+def test_a_second_of_waiting_is_not_the_second_choice(text: str, channel: Channel) -> None:
+    assert reading(text, channel=channel).startswith("ask ")
+    assert reading("the second one", channel=channel) == "answered choice=second"
+
+
+@pytest.mark.parametrize("text", ["bed six at six", "bed six left at six", "bed six at eight"])
+def test_a_small_number_behind_at_may_be_an_hour(text: str) -> None:
+    assert reading(text, channel="voice").startswith("ask ")
+    assert reading("6 left at 6").startswith("ask ")
+    assert reading("bed six line at six", channel="voice") == "mark bed=6 level_ml=6"
+    assert reading("bed 6 at 15") == "mark bed=6 level_ml=15"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("correct bed six six hundred to six forty", "ask at"),
+        ("correct bed six oh six hundred to six forty", "corrected bed=6 at=06:00 level_ml=640"),
+        ("correct bed six eighteen hundred to six forty", "corrected bed=6 at=18:00 level_ml=640"),
+        ("correct bed six two seven", "ask level_ml"),
+        ("correct that two six forty", "ask level_ml"),
+        ("correct that to six forty", "corrected level_ml=640"),
+        ("correct bed two to six forty", "corrected bed=2 level_ml=640"),
+        ("correct bed six to two forty", "corrected bed=6 level_ml=240"),
+    ],
+)
+def test_to_that_was_written_as_two_is_no_number_of_a_correction(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
+
+
+def test_a_wrong_level_of_three_digits_is_no_time_of_the_line() -> None:
+    assert reading("correct 6 600 to 640") == "ask at"
+    assert reading("correct 6 0600 to 640") == "corrected bed=6 at=06:00 level_ml=640"
+    assert reading("correct 6 630 line to 640") == "corrected bed=6 at=18:30 level_ml=640"
