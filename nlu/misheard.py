@@ -146,7 +146,7 @@ def _digit_by_digit(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def _and_an_hour(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "eleven hundred and six": 1,106, or 1,100 at six? Recognisers write "and" for "at"; "and ten" is 1,110."""
+    """ "eleven hundred and six": 1,106, or 1,100 at six? Recognisers write "and" for "at"."""
     timed = any(i.role == "time" for i in items)
     for item in items if not timed else ():
         ends = toks.said[item.end - 3 : item.end]
