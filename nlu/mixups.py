@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .clauses import NUMBERS, clauses
+from .halfsaid import HALF_SAID
 from .items import FULL_HOUR, Item
 from .numbers import Toks, glued, is_digits, word
 from .patterns.leads import LABEL_LETTERS
@@ -276,72 +277,6 @@ def _same_of_another(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "the same as in another shift"
 
 
-def _breaking_off(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "mark 640 at", "mark 640 at uh", "mark 640 but": what was to come was not said, a time or a doubt."""
-    last = len(toks) - 1
-    while last > 0 and (word(toks, last) in FILLED or not word(toks, last)[:1].isalnum()):
-        last -= 1
-    ends = [i.end for i in items if i.role in NUMBERS | {"time"} and i.end <= last]
-    told = ends and any(i.role in NUMBERS for i in items)
-    if told and word(toks, last) in BROKEN and LEADING_ON.issuperset(toks.said[ends[-1] : last]):
-        yield "the message breaks off"
-
-
-def _to_be_removed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "remove bed 6 line 640": a line that is taken back, or a tube, and no new line."""
-    first = next((k for k in range(len(toks)) if word(toks, k) not in ASKING), 0)
-    taken = word(toks, first) == "take" and word(toks, first + 1) in AWAY
-    told = any(i.role in NUMBERS for i in items)
-    if told and (taken or word(toks, first) in REMOVING):
-        yield "a line to be taken back"
-
-
-def _label_behind(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "ct 4 to ct 5", "ct four moved to ct five": the bed where the patient went, and no line of 5."""
-    for cue, item in pairwise(items):
-        place = cue.role == "cue" and word(toks, cue.end - 1) == "ct" and item.start == cue.end
-        short = item.role in NUMBERS and (item.amount or 0) <= MOST_LABEL and not (item.unit or item.lead)
-        if place and cue.value == "kind" and short:
-            yield "a bed behind the place, or a line"
-
-
-def _of_fluids(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "6 fluids 640": what went in by the vein or by mouth, or the line?"""
-    for item in items:
-        behind = word(toks, item.start - 1) == "fluids" and word(toks, item.start - 2) not in DRAINED
-        if item.role in NUMBERS and behind:
-            yield "fluids that went in, or the line"
-
-
-def _at_an_hour(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
-    """ "bed six left at six", "new can 6 starts at 6": a line of six, or six o'clock?"""
-    timed = any(i.role == "time" for i in items)
-    for item in items if not timed else ():
-        hour = item.role == "level" and 0 < (item.amount or 0) <= NOON and not item.unit
-        if hour and item.lead in {"at", "new"}:
-            yield "an hour, or a level"
-
-
-def _no_line(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "bed 6 no line 640": there is none, or the number is mended."""
-    for no, line in pairwise(items):
-        joined = no.role == "cue" and no.value == "no" and line.start == no.end
-        if joined and line.role == "cue" and line.value == "level" and word(toks, no.start - 1).isalnum():
-            yield "no line, or the line"
-
-
-MOST_LABEL, NOON = 99, 12
-DRAINED = frozenset({"drain", "chest", "tube", "pleural", "of"})
-BROKEN = frozenset(
-    {"at", "@", "since", "from", "by", "or", "but", "except", "when", "if", "unless", "with", "of", "is"}
-    | {"was", "it's", "its", "that's", "thats", "because", "although", "the"}
-)
-"""With one of these a message does not end."""
-LEADING_ON = frozenset({"at", "as", "and", "the", "it", "time", ",", ".", "uh", "um", "about", "around"})
-FILLED = frozenset({"uh", "um", "er", "erm", "hmm", "like", "about", "around"})
-ASKING = frozenset({"please", "pls", "can", "could", "you", "i", "we", "need", "want", "to", "ok", "okay"})
-REMOVING = frozenset({"remove", "retract", "revert", "unchart", "unsend", "unlog", "subtract", "deduct"})
-AWAY = frozenset({"off", "out", "away", "back"})
 BEFORE, NEAR = frozenset({"previous", "prior", "earlier", "prev"}), 3
 BREAKS = frozenset({"", ",", ".", ";", "!", "at", "@", "tubes", "drains"})
 ROOM_LEFT = frozenset({"room", "space", "headroom"})
@@ -397,6 +332,7 @@ NAMES_OF_EVENTS = frozenset({"change", "exchange", "swap", "placement", "inserti
 MOVED = frozenset({"put", "shift"})
 PUT = frozenset({"put", "log", "enter", "chart", "record", "stick", "add", "file"})
 MIXED = (
+    *HALF_SAID,
     Rule(_put_over, frozenset({"bed"}), MOVED),
     Rule(_put_under, frozenset({"level"}), PUT),
     Rule(_named_over, frozenset({"repair"})),
@@ -406,12 +342,6 @@ MIXED = (
     Rule(_of_fluid, frozenset({"level"}), frozenset({"of", "in"})),
     Rule(_bidden_at, frozenset({"level"}), frozenset({"clamp", "unclamp"})),
     Rule(_of_before, frozenset({"level"}), BEFORE),
-    Rule(_label_behind, frozenset({"kind"}), frozenset({"ct"})),
-    Rule(_at_an_hour, frozenset({"level"}), frozenset({"at"})),
-    Rule(_of_fluids, NUMBERS, frozenset({"fluids"})),
-    Rule(_no_line, frozenset({"no"}), frozenset({"line", "mark", "level", "reading"})),
-    Rule(_breaking_off, NUMBERS, BROKEN),
-    Rule(_to_be_removed, NUMBERS, REMOVING | {"take"}),
     Rule(_or_else, frozenset({"time", "bed", "tube"}), frozenset({"or"})),
     Rule(_not_done, frozenset({"no"}), NAMES_OF_EVENTS),
     Rule(_same_of_another, frozenset({"same"})),
