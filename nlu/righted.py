@@ -125,7 +125,7 @@ class Correction(Sorted):
             return Unclear(slot="level_ml", text=self.text, statement=replace(made, level_ml=None))
         if self._may_be_to(bed, level):
             return Unclear(slot="level_ml", text=self.text, statement=replace(made, level_ml=None))
-        untold = was is None and level is not None and _may_be_wrong_level(at, self.toks)
+        untold = bed is not None and was is None and level is not None and _may_be_wrong_level(at, self.toks)
         if self.doubted or untold or self._may_be_time(level) or self._may_be_times(was, level):
             return Unclear(slot="at", text=self.text, statement=replace(made, at=None))
         if to_bed is not None and self._may_be_of_time(was, level):
