@@ -49,6 +49,8 @@ FEWEST_TOLD = 2
 """Numbers of a line: its bed or its level, and its time."""
 DRESSINGS = frozenset({"dressing", "dressings", "drsg", "dsg"})
 """What has no number of its own."""
+ACCOMPANIED = frozenset({"on", "with", "w"})
+"""Before a device: what a patient is on or has, behind the time of a line."""
 OWNERS = frozenset({"his", "her", "their", "the", "a", "pts", "patients"})
 
 
@@ -113,7 +115,8 @@ def _claim_before(items: list[Item], k: int, toks: Toks) -> None:
     takes = place >= 0 and items[place].role in SAYS and items[place].lead in CLAIMABLE
     takes &= not (items[place].at and word(toks, items[k].start - 1) in OWNERS)  # "at 0941 the pump beeps"
     takes &= not _is_had(items[place].end, items[k].start, toks)
-    takes &= not (word(toks, items[k].start) in DRESSINGS and _is_behind_line(items, place))
+    beside = word(toks, items[k].start) in DRESSINGS or word(toks, items[k].start - 1) in ACCOMPANIED
+    takes &= not (beside and _is_behind_line(items, place))  # "480 2200 on o2"
     if takes and not _is_only_bed(items, place) and not _is_of_line(items, place):
         items[place] = items[place].as_role(CLAIMED)
         items[place + 1 : k] = [i._replace(value="filler") for i in items[place + 1 : k]]
