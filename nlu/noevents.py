@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from .items import Item
+from .items import Item, is_now
 from .numbers import Toks, glued, is_digits, word
 from .rules import Rule
 
@@ -139,7 +139,7 @@ def _one_of_two(items: Pieces, _: Toks) -> Iterator[str]:
 
 def _level_or_time(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "tipped 640", "back 640", "moved to 10, 640", "tipped, was 640": a line, or twenty to seven?"""
-    said = [i for i in items if i.role != "sep"]
+    said = [i for i in items if i.role != "sep" and not i.unread]
     if sum(i.role == "time" for i in said) > sum(i.role == "time" for i in said if not (i.at or i.sure_time)):
         return  # its time is told
     for before, item in pairwise(said):
@@ -170,7 +170,106 @@ def _answered(items: Pieces, toks: Toks) -> Iterator[str]:
         yield "what the number is of"
 
 
+def _formerly(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "clamped earlier", "tipped last shift", "clamped before, open now": not of this moment."""
+    if any(i.role == "time" and not is_now(i) for i in items):
+        return
+    moved = next((i.end for i in items if i.role == "bed" and i.lead == "to"), 0)
+    for item in items:
+        end = max(item.end, moved) if item.name == "moved" else item.end
+        behind = toks.said[end : end + 3]
+        shift = behind[:2] == ("last", "shift") or behind[:3] == ("on", "day", "shift")
+        before = behind[:1] == ("before",) and behind[1:2] in {(), (",",), ("now",), ("",)}
+        if item.value in EVENTS and (behind[:1] == ("earlier",) or shift or before):
+            yield "when it was"
+
+
+def _taken_off(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "removed clamp", "tubing pulled", "wall unit broken": another thing than the drain."""
+    for item in items:
+        if item.value not in EVENTS:
+            continue
+        clamp = item.name == "removed" and word(toks, item.end) in CLAMPS
+        tubing = item.name == "removed" and "tubing" in toks.said[max(0, item.start - 1) : item.end]
+        wall = item.name == "damaged" and "wall" in toks.said[max(0, item.start - 3) : item.end]
+        if clamp or tubing or wall:
+            yield "what was taken off or broken"
+
+
+def _back_and_away(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "back to ct", "moved to 10 then back to 9", "moved to 10 pending": where the patient is."""
+    for before, item in pairwise(items):
+        again = before.name == "back" and item.name == "away" and item.start <= before.end + 1
+        if before.value == "kind" and item.value == "kind" and again:
+            yield "back from there, or there again"
+    moved = any(i.name == "moved" and i.value == "kind" for i in items)
+    for item in items:
+        returned = item.name == "back" and word(toks, item.end) == "to" and is_digits(toks, item.end + 1)
+        waits = item.role == "bed" and item.lead == "to" and word(toks, item.end) in {"pending", "next"}
+        if moved and (waits or (returned and item.value == "kind")):
+            yield "where the patient is"
+
+
+def _after_amount(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "clamped after 640", "final at 1840", "off suction 1830 on suction 1845": an amount, or the time."""
+    events = any(i.value in EVENTS for i in items)
+    timed = any(i.role == "time" for i in items)
+    for before, item in zip((None, *items), items, strict=False):
+        bare = bool(item.clocks) and not (item.unit or item.sure_time) and item.amount is not None
+        after = item.role == "time" and word(toks, item.start - 1) in {"after", "when", "once"}
+        final = (
+            events
+            and item.role == "level"
+            and item.lead == "old"
+            and item.at
+            and item.full_clock
+            and not timed
+        )
+        off = item.role == "level" and item.full_clock and not item.lead and timed
+        off = off and before is not None and before.value == "waterseal" and before.end == item.start
+        near = item.role == "level" and item.full_clock and not item.lead and before is not None
+        near = near and before is not None and before.value == "what" and before.end == item.start
+        hour = item.role == "level" and not item.lead and len(item.digits) in {1, 2} and before is not None
+        near = near or (hour and before is not None and before.value == "kind" and before.name == "back")
+        if bare and ((after and events and len(item.digits) == 3) or final or off or near):
+            yield "an amount, or the time"
+
+
+def _of_tubes(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "tube 1 out, tube 2 640", "tube 1 of 2 out": which tube is out."""
+    for before, item in pairwise(items):
+        counted = before.role == "tube" and item.role in {"volume", "level"}
+        out = before.role == "tube" and item.role == "cue" and item.value == "out"
+        more = any(i.role == "tube" and i.start > item.start for i in items)
+        if (counted and word(toks, item.start - 1) == "of") or (out and more):
+            yield "which tube is out"
+
+
+def _final_nil(items: Pieces, _: Toks) -> Iterator[str]:
+    """ "changed box, final nil": what the old one showed, and not what came."""
+    for before, item in pairwise(items):
+        if before.value == "old" and item.value == "same":
+            yield "what the old one showed"
+
+
+def _and_changed(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "tipped, changed": the canister was changed as well, or what?"""
+    hurt = any(i.value == "what" and i.name in {"tipped", "damaged", "disconnected"} for i in items)
+    told = any(i.value == "kind" and i.name == "exchanged" for i in items)
+    for item in items if hurt and not told else ():
+        if item.unread and item.name in CHANGED and word(toks, item.start - 1) not in {"not", "been", "be"}:
+            yield "what was changed"
+
+
+CHANGED = frozenset({"changed", "swapped", "exchanged", "replaced"})
 NO_EVENTS = (
+    Rule(_and_changed, frozenset({"what"}), CHANGED),
+    Rule(_formerly, EVENTS, frozenset({"earlier", "last", "before", "day"})),
+    Rule(_taken_off, EVENTS, CLAMPS | {"tubing", "wall"}),
+    Rule(_back_and_away, EVENTS, frozenset({"back", "pending", "next"})),
+    Rule(_after_amount, frozenset({"time", "level"})),
+    Rule(_of_tubes, frozenset({"tube"}), frozenset({"of", "out"})),
+    Rule(_final_nil, frozenset({"old"})),
     Rule(_ready, EVENTS | {"num"}, READY | NOUNS | {"at", "in", "on", "by"}),
     Rule(_seemed, EVENTS, LOOKS),
     Rule(_in_general, EVENTS, HABITS | {"when", "once"}),

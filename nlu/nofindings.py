@@ -156,8 +156,13 @@ def _other_weight(items: Pieces, toks: Toks) -> Iterator[str]:
 
 def _up_to(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "leak up to 3", "leak up from 1": how large it is, and no line of 3."""
-    for before, item in pairwise([i for i in items if not i.unread and i.value != "levelat"]):
+    for before, item in pairwise(
+        [i for i in items if not (i.unread or i.role == "time") and i.value != "levelat"]
+    ):
         leak = before.value == "leak" and item.role in {"level", "bed", "time"} and not item.unit
+        graded = item.role == "level" and not item.lead and word(toks, item.start - 1) not in {",", ";", "."}
+        if leak and graded and before.name != "none" and (item.amount or 0) <= LARGEST:
+            yield "how large the leak is, or a line"
         led = item.lead in {"levelat", "from", "to"} and word(toks, item.start - 1) in {"to", "from"}
         if leak and led and (item.amount or 0) <= LARGEST:
             yield "how large the leak is, or a line"
@@ -184,6 +189,6 @@ NO_FINDINGS = (
     Rule(_year, frozenset({"reason"})),
     Rule(_weighed_again, frozenset({"weight"})),
     Rule(_other_weight, frozenset({"weight"})),
-    Rule(_up_to, frozenset({"leak"}), frozenset({"to", "from"})),
+    Rule(_up_to, frozenset({"leak"})),
     Rule(_fluids, frozenset({"level"}), frozenset({"fluids"})),
 )

@@ -36,21 +36,28 @@ def _bed_before(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "9 suction at least 20", "9 wall clock 7": the first number is the bed, and what is behind is none."""
     numbers = [i for i in items if i.role in {"bed", "check", "level", "num", "time"}]
     first = numbers[0] if numbers else None
-    if first is None or first.role != "check" or first.start or first.label is None or not first.known:
+    if first is None or first.start or first.label is None or not first.known or first.unit:
         return
-    if any(i.role == "bed" and i.lead != "bed" and word(toks, i.start - 1) not in OF_BED for i in numbers):
+    if first.role != "check" and not (first.role == "level" and word(toks, first.end) in CUES):
+        return
+    beds = [i for i in numbers if i.role == "bed"]
+    led = first.role == "level" and any(i.lead == "bed" for i in beds)  # "9 suction a 20 b 10"
+    bare = [i for i in beds if i.lead != "bed" and word(toks, i.start - 1) not in OF_BED]
+    if led or (first.role == "check" and bare):
         yield "either number may be the bed"
 
 
 def _line_of_check(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "wall 60 now 90", "suction 20 at 80", "set 20 reads 10": what it is now, and no line."""
-    said = [i for i in items if i.role not in {"sep", "time"} and i.value not in {"level", "levelat"}]
+    said = [i for i in items if i.role not in {"sep", "time", "tube"} and i.value not in {"level", "levelat"}]
     for before, item in pairwise(said):
         bare = item.role == "level" and item.lead in {"", "at", "levelat", "level"} and not item.unit
+        tubes = [i.start for i in items if i.role == "tube"]  # "suction left 20 right 10"
+        aside = any(before.end <= k < item.start for k in tubes) and any(k < before.start for k in tubes)
         small = item.amount is not None and item.amount <= MOST and before.name in {"suction", "wall"}
         between = toks.said[before.end : item.start]
         moved = before.role == "check" and bool({"now", "reads", "reading", "then"} & set(between))
-        if bare and before.role == "check" and (small or moved) and READS.issuperset(between):
+        if bare and before.role == "check" and (small or moved) and (aside or READS.issuperset(between)):
             yield "what the check is now, or a line"
 
 
@@ -150,9 +157,25 @@ def _off_and_on(items: Pieces, toks: Toks) -> Iterator[str]:
                 yield "how the suction is at the end"
 
 
+def _of_next_bed(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "9 leak, 10 none", "no leak in 9 leak in 10", "9 to seal 10 to suction": the next bed."""
+    for item in items:
+        if item.role != "check" or item.unit or item.name not in LARGEST:
+            continue
+        large = (item.amount or 0) > LARGEST[item.name] and word(toks, item.end) not in {"cm", "cms"}
+        ordered = item.name in {"wall", "seal"} and any(
+            i.value == "order" and i.end < item.end for i in items
+        )
+        if (large and item.name != "wall") or word(toks, item.start - 1) == "in" or ordered:
+            yield "a value, or the next bed"
+
+
+LARGEST = {"leakgrade": 7, "seal": 5, "wall": 0}
+"""The largest grade of a leak, and cm of a seal, that is seen."""
 CHECKED = frozenset({"check"})
 SET_BEFORE = (
     Rule(_bed_before, CHECKED),
+    Rule(_of_next_bed, CHECKED),
     Rule(_line_of_check, CHECKED),
     Rule(_behind_values, CHECKED),
     Rule(_from_what, CHECKED, frozenset({"from", "<", ">"})),

@@ -194,6 +194,8 @@ def _is_of_other_sense(cue: Cue, toks: Toks) -> bool:
         return told and (before in DENYING or done or _is_written_there(cue, toks))
     if cue.value == "last":  # "310 last I looked"
         return behind in MYSELF and word(toks, cue.end + 1) in LOOKED
+    if cue.value == "clamped":
+        return before == "removed" or (behind in {"at", "by"} and word(toks, cue.end + 1) == "bedside")
     if cue.value == "total":  # "asking how much he weighs"
         return behind != "?" and not WEIGHING.isdisjoint(toks.said[cue.end : cue.end + WEIGHED_WITHIN])
     if cue.label == "out" or (cue.value == "away" and word(toks, cue.start) == "out"):

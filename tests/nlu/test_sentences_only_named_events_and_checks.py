@@ -182,3 +182,58 @@ def test_a_second_value_of_a_check_is_no_line(said: str) -> None:
 )
 def test_a_check_that_was_made_is_told(said: str, read: str) -> None:
     assert reading(said) == read
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "9 clamped earlier",
+        "9 tipped last shift",
+        "9 tipped on day shift",
+        "9 clamped before, open now",
+        "9 moved to 10 earlier",
+        "9 suction off earlier, on now",
+        "9 moved to 10 pending",
+        "9 moved to 10 then back to 9",
+        "9 removed clamp",
+        "9 tubing pulled",
+        "9 wall unit broken",
+        "9 back to ct",
+        "9 back in ct",
+        "9 clamped after 640",
+        "9 changed box final at 1840",
+        "9 changed box last line at 1840",
+        "9 changed box final nil",
+        "9 off suction 1830 on suction 1845",
+        "9 tube 1 out, tube 2 640",
+        "9 tube 1 of 2 out",
+        "9 suction a 20 b 10",
+        "9 leak, 10 none",
+        "no leak in 9 leak in 10",
+        "9 to seal 10 to suction",
+        "9 ordered wall 90",
+        "9 tipped, changed",
+        "9 tipped righted 700",
+        "9 to ct 1850 back 19",
+        "9 leak 1850 3",
+    ],
+)
+def test_an_event_of_before_or_of_another_thing_is_asked(said: str) -> None:
+    assert reading(said).startswith("ask")
+
+
+@pytest.mark.parametrize(
+    ("said", "read"),
+    [
+        ("9 clamped earlier at 1840", "incident bed=9 at=18:40 what=clamped"),
+        ("9 tube out 1850 final 640", "removed bed=9 at=18:50 level_ml=640"),
+        ("9 changed box, final line 1980 at 1840", "exchanged bed=9 at=18:40 final_ml=1980"),
+        ("9 moved to 10 at 1850", "moved bed=9 at=18:50 to_bed=10"),
+        ("9 clamped, 10 unclamped", "incident bed=9 what=clamped; incident bed=10 what=unclamped"),
+        ("9 seal 2 leak 3", "checked bed=9 seal_cm=2 air_leak=present leak_grade=3"),
+        ("9 left for ct at 1840, back 1850", "away bed=9 at=18:40; back bed=9 at=18:50"),
+        ("9 clamps at bedside, 640 at 1850", "mark bed=9 at=18:50 level_ml=640"),
+    ],
+)
+def test_an_event_with_its_own_time_and_values_is_told(said: str, read: str) -> None:
+    assert reading(said) == read
