@@ -68,11 +68,19 @@ def is_doubtful(toks: Toks, rows: Sequence[Row]) -> bool:
     alone = sum(text.isdecimal() for text in toks.said) == TWO_ROWS
     if alone and any(_is_clock(toks, row) for row in rows):
         return True  # "12:340 3:44"
+    if _counts_hours(toks, rows):
+        return True
     ranges = any(row.sign == "-" for row in beds) and any(row.sign != "-" for row in rows)
     others = toks.words & OTHERS
     if all(word(toks, k + 1) == "time" for k, token in enumerate(toks) if token.text == "same"):
         others -= {"same"}
     return not others <= HEDGES - beside or ranges or len(beds) * 2 > len(rows)
+
+
+def _counts_hours(toks: Toks, rows: Sequence[Row]) -> bool:
+    """ "12 4 300, 5 330, 6 360": the hours of a list of bed 12, and no beds five and six."""
+    first = word(toks, rows[0].line)
+    return first.isdecimal() and word(toks, rows[1].start) == str(int(first) + 1)
 
 
 def _is_empty(toks: Toks, row: Row) -> bool:

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
+from .bedlike import BEDLIKE
 from .clauses import NUMBERS, clauses
 from .halfsaid import HALF_SAID
 from .items import FULL_HOUR, Item
@@ -352,6 +353,7 @@ MIXED = (
 )
 """Typed or dictated."""
 MIXED_IN_TEXT = (
+    *BEDLIKE,
     Rule(_letter_inside, NUMBERS, ALIKE),
     Rule(_openers, frozenset({"sep"})),
     Rule(_mixed_up, frozenset({"word", "repair"})),

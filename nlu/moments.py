@@ -220,7 +220,7 @@ def _day(clock: Clock, hours: list[int], arrived: datetime) -> date | None:
         case int() as weekday:
             back = (today.weekday() - weekday) % 7
             if back == 0 and hours and _ahead(_local(today, min(hours), clock.minute, arrived)[0], arrived):
-                back = 7
+                return None  # "Tuesday 2330", told on Tuesday at ten past midnight: of the night before?
             return today - timedelta(days=back)
         case (int() as month, int() as day):
             return _month_day(month, day, today.year, today.year - 1, today=today)

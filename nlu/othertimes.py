@@ -129,6 +129,77 @@ def _at_twice(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     times = [i for i in items if i.role == "time" and (i.amount or 0) > LATEST and not i.sure_time]
     if hours and times and all(word(toks, i.start - 1) == "at" for i in (*hours, *times)):
         yield "which of the two is the time"
+    for first, last in pairwise(items):
+        either = first.role == "level" and first.lead == "at" and bool(first.clocks) and not first.unit
+        loose = last in times and not (last.full_clock or last.spoken_clock)
+        if either and loose and not first.full_clock and word(toks, last.start - 1) == "at":
+            yield "which of the two is the time"  # "9 at 545 at 640"
+
+
+def _is_due(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "9 640 next due 0700", "9 640, due at 0600": when a line is due, and not when this one was read."""
+    for line, time in pairwise([i for i in items if i.role in {"level", "time"}]):
+        due = "due" in toks.said[max(line.end, time.start - DUE_WITHIN) : time.start]
+        if line.role == "level" and time.role == "time" and due:
+            yield "when a line is due"
+
+
+def _at_an_hour_unsaid(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "9 640 at lights out", "9 640 last check": of a moment whose hour was not said, and not of now."""
+    if any(i.role == "time" for i in items):
+        return
+    for line in [i for i in items if i.role == "level"]:
+        name = line.end + 1 + (word(toks, line.end + 1) in {"the", "my", "his", "her", "our"})
+        when = word(toks, line.end) in {"at", "from", "before", "after", "around", "by"}
+        last = word(toks, line.end + (word(toks, line.end) == "at")) == "last"
+        if (when and word(toks, name) in OCCASIONS) or (last and "check" in toks.said[name - 1 : name + 1]):
+            yield "a moment whose hour was not said"
+
+
+def _not_then(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "9 640 not 1900": a line that was not of seven, or that is not 1900?"""
+    for before, item in pairwise([i for i in items if i.role != "cue"]):
+        timed = item.full_clock and (item.amount or 1) % 100 in {0, 30} and not item.unit
+        if item.link == "not" and timed and before.role in {"num", "level"} and not before.full_clock:
+            yield "a time or a level that is not so"
+
+
+def _day_of_month(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "9 640 on the 2nd at 1900": a day, and not the second of two choices."""
+    lined = sum(i.role in NUMBERS | {"num"} for i in items) > 1
+    for item in items if lined else ():
+        day = item.value == "choice" and word(toks, item.end - 1) in {"st", "nd", "rd", "th"}
+        if day and word(toks, item.start - 1) == "on":
+            yield "a day of the month"
+
+
+def _of_a_span(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "9 640 in 2 hours time", "9 640 12h": a time to come, or how much came in a shift."""
+    for item in items:
+        to_come = item.role == "cue" and item.value == "span" and word(toks, item.end) in {"time", "times"}
+        before = word(toks, item.start - 1)
+        shift = item.role == "time" and not item.at and toks.said[item.start : item.end] in SHIFTS
+        if to_come or (shift and before.isdecimal()):
+            yield "a span of time, and no hour"
+
+
+def _on_which_side(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "9 640 at 1900+", "9 640 at midnight yesterday": before it or after it, the one or the other."""
+    for item in items:
+        said = toks.said[item.start : item.end]
+        midnight = "midnight" in said and "yesterday" in said
+        later = word(toks, item.end) == "+" and not word(toks, item.end + 1).isalnum()
+        if item.role == "time" and (midnight or later):
+            yield "before the time that is said, or after it"
+
+
+DUE_WITHIN = 3
+SHIFTS = frozenset({("12", "h"), ("8", "h"), ("12h",), ("8h",)})
+"""So long is a shift."""
+OCCASIONS = frozenset(
+    {"lights", "beginning", "bedtime", "lunch", "lunchtime", "dinner", "supper", "visiting", "turnover"}
+)
+"""Moments of a day on a ward at which no clock is looked at."""
 
 
 def _taken_at(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -205,6 +276,12 @@ ENDING = frozenset({"", ",", ".", ";", "!", "and"})
 AT_TWICE = Rule(_at_twice, frozenset({"time"}), frozenset({"at"}))
 DANGLING = Rule(_dangling, frozenset({"time"}), frozenset({"to", "past", "til"}))
 OTHER_TIMES = (
+    Rule(_is_due, frozenset({"time"}), frozenset({"due"})),
+    Rule(_at_an_hour_unsaid, frozenset({"level"}), OCCASIONS | {"last"}),
+    Rule(_not_then, frozenset({"num", "level"}), frozenset({"not"})),
+    Rule(_day_of_month, frozenset({"choice"})),
+    Rule(_of_a_span, frozenset({"span", "time"}), frozenset({"time", "times", "h", "8h", "12h"})),
+    Rule(_on_which_side, frozenset({"time"}), frozenset({"+", "midnight"})),
     Rule(_perhaps_ahead, EVENTS | {"volume"}, HALVES),
     Rule(_over_which_time, frozenset({"level", "volume"}), frozenset({"from"})),
     Rule(_off_or_on, frozenset({"what"}), frozenset({"on", "off"})),

@@ -1,0 +1,180 @@
+"""Signs that a bed, an hour or a tube was read as the level beside it, or the other way about.
+
+On a ward of beds 201 to 230 the 215 of "201 215 640" is a bed as well as a level; where the beds are CT1 and
+CT2 the "ct 2" of "ct1 ct 2 640" is a bed and no tube. Called by `leftovers` through `mixups`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from .clauses import NUMBERS, clauses
+from .items import FULL_HOUR, Item, is_bare
+from .numbers import Toks, is_digits, word
+from .rules import Rule
+
+HOURS = 24
+HALF_DAY = 12
+HALF_HOUR = 30
+BESIDE = frozenset({"beside", "near", "by", "opposite", "behind"})
+ACROSS = frozenset({("next", "to"), ("next", "bed"), ("across", "from"), ("close", "to")})
+BED_WORDS = frozenset({"bed", "room", "rm", "the", "from"})
+MOVES = frozenset({"to", "in", "into", "moved"})
+TOTALS = frozenset({"total", "tot", "sum", "totals", "totalling", "altogether"})
+
+
+def _small_level(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "201 215 640", "CT1-4 640", "12 10 at 640": the second is a bed or an hour, and no level."""
+    beds = {i.label for i in items if i.role == "bed"}
+    for bed, level, time in zip(items, items[1:], items[2:], strict=False):
+        small = (level.label is not None and level.label not in beds) or (level.amount or 0) <= HOURS
+        bare = level.role == "level" and is_bare(level) and level.lead != "levelat" and small
+        bare &= bed.role == "bed"
+        short = time.at and level.label is not None and len(time.digits) == FULL_HOUR - 1
+        loose = time.role == "time" and time.amount is not None and (time.loose_time or short)
+        if bare and loose and time.start - (time.at and word(toks, level.end) == "at") == level.end:
+            yield "a bed or an hour, and no level"
+
+
+def _twice(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "12 12 640", "12: 12 640": the bed said again, or a time or a tube?"""
+    for first, again in pairwise(i for i in items if i.role != "sep"):
+        said = word(toks, first.start)
+        bare = first.role in {"bed", "cue"} and said.isdecimal() and again.role == "bed" and not again.lead
+        if bare and word(toks, again.start) == said and again.start <= first.end + 1:
+            yield "a number said twice"
+
+
+def _moved_when(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed 10 to bed 12 640", "10 into 12": when the patient moved, or a line there?"""
+    beds = [i for i in items if i.role == "bed"]
+    for before, item in pairwise(items):
+        loose = item.role == "time" and item.loose_time and item.amount is not None
+        moved = (
+            len(beds) > 1
+            and before == beds[-1]
+            and not MOVES.isdisjoint(toks.said[beds[0].end : before.start + 1])
+        )
+        into = {before.role, item.role} == {"bed", "level"} and word(toks, item.start - 1) == "into"
+        if (loose and moved and item.start == before.end) or into:
+            yield "when someone moved, or a line"
+
+
+def _half_a_label(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "CT1 to CT2 640", "CT1 ct 2 640": the bed CT2, and no scan and no tube beside a line."""
+    letters = {
+        text for i in items if i.role == "bed" for text in toks.said[i.start : i.end] if text.isalpha()
+    }
+    for item, after in pairwise((*items, None)):
+        if item is None:
+            continue
+        tube = item.role == "tube" and word(toks, item.start) in letters and item.name.isdecimal()
+        place = item.role == "cue" and item.value == "kind" and word(toks, item.end - 1) in letters
+        number = after is not None and after.start == item.end and after.role in NUMBERS
+        if tube or (
+            place and number and is_digits(toks, item.end) and len(word(toks, item.end)) < FULL_HOUR - 1
+        ):
+            yield "a bed by its letters, or what they stand for"
+
+
+def _no_number(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "CT1 no 2 640": the second tube, and not the answer no with 2640 behind it."""
+    bed = any(i.role == "bed" for i in items)
+    for no, number in pairwise(items):
+        split = (
+            number.end - number.start > 1
+            and is_digits(toks, number.start)
+            and is_digits(toks, number.end - 1)
+        )
+        if bed and no.role == "cue" and no.value == "no" and number.role in NUMBERS | {"num"} and split:
+            yield "the number of a tube, or a level"
+
+
+def _to_each(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "9 each 320": of each tube, though none was named."""
+    one = sum(i.role == "bed" for i in items) == 1 and sum(i.role == "tube" for i in items) < 2
+    for item in items if one else ():
+        if item.role in NUMBERS and "each" in {word(toks, item.start - 1), word(toks, item.end)}:
+            yield "a number of each tube"
+
+
+def _beside_a_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "next to 9, 640", "bed by 9 640": another bed than the one that is named."""
+    for item in items:
+        k = item.start
+        while word(toks, k - 1) in BED_WORDS and toks.said[k - 2 : k] not in ACROSS:
+            k -= 1
+        near = word(toks, k - 1) in BESIDE or toks.said[max(0, k - 2) : k] in ACROSS
+        if item.role == "bed" and near and any(i.role in NUMBERS for i in items):
+            yield "a bed beside the one that is named"
+
+
+def _hour_or_bed(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "12 0400 300, 5 330, 6 360": the hours of a list, and no beds five and six."""
+    parts = [part for part in clauses(items, frozenset({",", ";"})) if part]
+    for before, part in pairwise(parts):
+        timed = next((k for k, i in enumerate(before) if i.role == "time" and not i.at), None)
+        first = part[0]
+        untimed = first.role == "bed" and not first.lead and not any(i.role == "time" for i in part)
+        if timed is None or not untimed or (first.amount or HOURS) > HALF_DAY:
+            continue
+        hours = {(c.hour + 1) % HALF_DAY for c in before[timed].clocks}
+        if any(i.role in NUMBERS for i in before[timed:]) and (first.amount or 0) % HALF_DAY in hours:
+            yield "the hour after the one before, or a bed"
+
+
+def _hours_as_beds(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "12 4 300, 5 330, 6 360": the hours of a list of bed 12, and no beds four, five and six."""
+    beds = [i for i in items if i.role == "bed" and not i.lead]
+    for first, hour, following in zip(beds, beds[1:], beds[2:], strict=False):
+        hours = hour.amount or 0
+        rising = following.amount == hours + 1 and first.amount != hours - 1
+        if first.end == hour.start and rising:
+            yield "the hours of a list, or beds"
+
+
+def _whose_next(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "12 0400 300, 14 330, 0600 360": the last line is of the list of 12, or of 14?"""
+    parts = [{i.role for i in part} for part in clauses(items, frozenset({",", ";"})) if part]
+    for first, other, last in zip(parts, parts[1:], parts[2:], strict=False):
+        listed = {"bed", "time", "level"} <= first and {"bed", "level"} <= other and {"time", "level"} <= last
+        if listed and "time" not in other and "bed" not in last:
+            yield "the line is of either bed"
+
+
+def _levels_as_times(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "12 1400 200, 1500 210": hours of the day before and their levels, and no levels of 1400 and 1500."""
+    pairs = [
+        (a, b) for a, b in pairwise(items) if a.role == "level" and b.role == "time" and a.end == b.start
+    ]
+    hours = [a for a, b in pairs if a.full_clock and is_bare(a) and b.loose_time and b.amount is not None]
+    alone = len(hours) == sum(i.role in NUMBERS for i in items) and not any(i.role == "cue" for i in items)
+    if len(hours) > 1 and alone and all((i.amount or 1) % 100 in {0, HALF_HOUR} for i in hours):
+        yield "hours and levels the other way about"
+
+
+def _summed(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "0400 30, 0500 30, 0600 40, total 100": what came in each hour, and no levels."""
+    levels = [i.amount or 0 for i in items if i.role == "level"]
+    if any(i.role == "tube" for i in items):
+        return
+    sums = {i.amount for i in items if i.role == "output"}
+    if len(levels) > 1 and sum(levels) in sums:
+        yield "what came in each hour"
+
+
+BEDLIKE = (
+    Rule(_small_level, frozenset({"level"})),
+    Rule(_twice, frozenset({"bed"})),
+    Rule(_moved_when, frozenset({"bed"}), frozenset({"to", "into", "in"})),
+    Rule(_half_a_label, frozenset({"kind", "tube"}), frozenset({"ct"})),
+    Rule(_no_number, frozenset({"no"})),
+    Rule(_to_each, NUMBERS, frozenset({"each"})),
+    Rule(_beside_a_bed, frozenset({"bed"}), BESIDE | {"next", "across", "close"}),
+    Rule(_hour_or_bed, frozenset({"sep"})),
+    Rule(_hours_as_beds, frozenset({"bed"})),
+    Rule(_whose_next, frozenset({"sep"})),
+    Rule(_levels_as_times, frozenset({"time"})),
+    Rule(_summed, frozenset({"output"}), TOTALS),
+)
