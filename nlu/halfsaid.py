@@ -81,7 +81,25 @@ def _no_line(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "no line, or the line"
 
 
+def _more(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "6 more 40", "bed six plus forty": so much more, and no line of forty."""
+    for item in items:
+        if item.role == "level" and not item.lead and word(toks, item.start - 1) in {"more", "plus"}:
+            yield "so much more, or the line"
+
+
+def _drained_to(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "6 drained to 640", "drained to forty": to that line, two hundred and forty, or so much?"""
+    for item in items:
+        k = item.start - 1
+        if item.role == "volume" and word(toks, k) in {"to", "too"} and word(toks, k - 1) in DRAINING:
+            yield "to that line, or so much"
+
+
+DRAINING = frozenset({"drained", "drain", "out"})
 HALF_SAID = (
+    Rule(_more, frozenset({"level"}), frozenset({"more", "plus"})),
+    Rule(_drained_to, frozenset({"volume"}), frozenset({"to", "too"})),
     Rule(_breaking_off, NUMBERS, BROKEN),
     Rule(_to_be_removed, NUMBERS, REMOVING | {"take"}),
     Rule(_label_behind, frozenset({"kind"}), frozenset({"ct"})),

@@ -160,16 +160,68 @@ def _and_an_hour(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "the hour, or the end of the number"
 
 
-def _bed_begun_again(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "bed six bed six forty", "bed six room six forty": forty, or six forty?"""
-    said = [i for i in items if i.role != "cue" or i.value not in {"bed", "filler"}]
-    for bed, again, item in zip(said, said[1:], said[2:], strict=False):
-        twice = bed.role == again.role == "bed" and bed.label == again.label
-        short = item.role in AMOUNTS and TEN <= (item.amount or 0) < HUNDRED and not item.lead
-        if twice and short and item.start == again.end and word(toks, again.end - 1) in ONES:
-            yield "the bed said again, or the first digit of the number"
+def _tens_behind_digit(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed six bed six forty", "off the floor six forty", "tube number two forty": forty, or six forty?"""
+    for k, item in enumerate(items):
+        first = word(toks, item.start)
+        tens = item.role in AMOUNTS and not item.lead and (first in TENS or first in ROUND)
+        digit = item.start - 1
+        while digit > 0 and word(toks, digit) in BREAKS:
+            digit -= 1
+        if not tens or word(toks, digit) not in {*ONES, *DIGITS}:
+            continue
+        before = next((i for i in reversed(items[:k]) if i.role != "sep"), None)
+        of_bed = before is not None and before.role == "bed" and before.end == digit + 1
+        told = [i.label for i in items[:k] if i.role == "bed" and i is not before]
+        fresh = of_bed and before is not None and before.label not in told
+        tube = before is not None and before.role == "tube" and word(toks, item.start - 2) != "number"
+        if (
+            not fresh and not tube and (of_bed or digit == item.start - 1)
+        ):  # "bed six forty", "tube two forty": asked, or the bed and forty
+            yield "the number may begin with the digit before it"
 
 
+def _out(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed six out six forty", "six forty out": how much came out, or the line?"""
+    for item in items:
+        bare = item.role == "level" and not item.unit and not item.lead
+        ends = word(toks, item.end) == "out" and not word(toks, item.end + 1).isalnum()
+        if bare and (ends or word(toks, item.start - 1) == "out"):
+            yield "what came out, or the line"
+
+
+def _undone(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed six on clamped", "bed six and clamped": unclamped, by its sound."""
+    beds = {i.end for i in items if i.role == "bed"}
+    for event in items:
+        heard = event.role == "cue" and event.value == "what" and word(toks, event.start) == "clamped"
+        before = event.start - 1
+        if heard and (word(toks, before) in UN or (word(toks, before) == "and" and before in beds)):
+            yield "clamped, or unclamped"
+
+
+def _moved_or_line(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed six two seven": a line of 27, or bed six to seven?"""
+    for bed, item in pairwise(items):
+        parts = toks.said[item.start : item.end]
+        bare = bed.role == "bed" and item.role == "level" and item.start == bed.end and not item.unit
+        if bare and len(parts) == 2 and parts[0] == "two" and parts[1] in ONES:
+            yield "to another bed, or a level"
+
+
+def _of_next_words(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "six forty one more time", "six forty two rib fractures", "six forty six ish": 640, or 641?"""
+    for item in items:
+        last = word(toks, item.end - 1) in ONES and word(toks, item.end - 2) in {*TENS, *SCALES}
+        named = any(i.role == "cue" and i.value == "reason" and i.start == item.end for i in items)
+        if item.role in AMOUNTS and last and (named or word(toks, item.end) in OF_ONE):
+            yield "the last digit may be of the words behind it"
+
+
+OF_ONE = frozenset({"more", "last", "other", "final", "quick", "ish", "thing", "things"})
+DIGITS = frozenset("123456789")
+BREAKS = frozenset({",", "-", ":", ".", "comma", "colon", "dash"})
+UN = frozenset({"on", "an", "in", "own"})
 OH = frozenset({"oh", "o", "zero", "0"})
 HOURS = frozenset({*ONES, "eleven", "twelve"} - {"five"})
 TEN = 10
@@ -182,7 +234,11 @@ HEARD = (
     Rule(_digit_by_digit, frozenset({"time"}), OH),
     Rule(_and_an_hour, frozenset({"level"}), frozenset({"hundred"})),
     Rule(_lone_digit, frozenset({"time"})),
-    Rule(_bed_begun_again, frozenset({"bed"})),
+    Rule(_tens_behind_digit, AMOUNTS, frozenset(TENS) | ROUND),
+    Rule(_of_next_words, AMOUNTS, frozenset(ONES)),
+    Rule(_out, frozenset({"level"}), frozenset({"out"})),
+    Rule(_undone, frozenset({"what"}), UN | {"and"}),
+    Rule(_moved_or_line, frozenset({"level"}), frozenset({"two"})),
     Rule(_hour_and_level, frozenset({"time"}), frozenset({"to", "past", "til"})),
     Rule(_hour_mended, frozenset({"time"}), HALTING),
     Rule(_bed_goes_on, frozenset({"bad"}), frozenset(SCALES)),

@@ -147,3 +147,56 @@ def test_a_wrong_level_of_three_digits_is_no_time_of_the_line() -> None:
     assert reading("correct 6 600 to 640") == "ask at"
     assert reading("correct 6 0600 to 640") == "corrected bed=6 at=06:00 level_ml=640"
     assert reading("correct 6 630 line to 640") == "corrected bed=6 at=18:30 level_ml=640"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bed six off the floor six forty",
+        "bed six back to bed six forty",
+        "bed six tube number two forty",
+        "bed six six colon forty",
+        "bed 6, 6, 40",
+        "bed six two seven",
+        "bed six plus forty",
+        "bed six more forty",
+        "bed six drained to six forty",
+        "bed six drained to forty",
+        "bed six out six forty",
+        "bed six six forty out",
+        "bed six six forty two rib fractures",
+        "bed six six forty one more time",
+        "bed six six forty one last thing",
+        "bed six six forty six ish",
+        "bed six on clamped",
+        "bed six and clamped",
+    ],
+)
+def test_a_word_beside_the_number_that_may_be_of_it_is_asked(text: str) -> None:
+    assert reading(text, channel="voice").startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed six forty bed seven fifty", "mark bed=6 level_ml=40; mark bed=7 level_ml=50"),
+        ("bed six comma six forty", "mark bed=6 level_ml=640"),
+        ("bed six line two seven", "mark bed=6 level_ml=27"),
+        ("bed six forty more", "drained bed=6 volume_ml=40"),
+        ("bed six drained two forty", "drained bed=6 volume_ml=240"),
+        ("bed six six forty over and out", "mark bed=6 level_ml=640"),
+        ("bed six six forty ish", "mark bed=6 level_ml=640 about"),
+        ("bed six six forty two", "mark bed=6 level_ml=642"),
+        ("bed six is clamped", "incident bed=6 what=clamped"),
+        ("bed six line six forty and clamped", "mark bed=6 level_ml=640; incident bed=6 what=clamped"),
+        ("bed six un clamped", "incident bed=6 what=unclamped"),
+    ],
+)
+def test_a_word_that_can_only_be_its_own_leaves_the_number(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
+
+
+def test_so_much_more_and_drained_to_are_no_line() -> None:
+    assert reading("6 more 40") == "ask level_ml"
+    assert reading("6 drained to 640") == "ask volume_ml"
+    assert reading("6 drained 640") == "drained bed=6 volume_ml=640"
