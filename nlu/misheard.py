@@ -173,7 +173,8 @@ def _tens_behind_digit(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         before = next((i for i in reversed(items[:k]) if i.role != "sep"), None)
         of_bed = before is not None and before.role == "bed" and before.end == digit + 1
         told = [i.label for i in items[:k] if i.role == "bed" and i is not before]
-        fresh = of_bed and before is not None and before.label not in told
+        heard = before is not None and "b" in {word(toks, before.start), word(toks, before.start - 1)}
+        fresh = of_bed and before is not None and before.label not in told and not heard
         tube = before is not None and before.role == "tube" and word(toks, item.start - 2) != "number"
         if (
             not fresh and not tube and (of_bed or digit == item.start - 1)
@@ -188,6 +189,27 @@ def _out(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         ends = word(toks, item.end) == "out" and not word(toks, item.end + 1).isalnum()
         if bare and (ends or word(toks, item.start - 1) == "out"):
             yield "what came out, or the line"
+
+
+def _and_a_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "beds six and seven six forty", "beds six and seven at six": bed 7 as well, and no seven o'clock."""
+    for bed, item in pairwise([i for i in items if i.role != "sep"]):
+        joined = bed.role == "bed" and word(toks, bed.end) in {"and", "&"} and item.start <= bed.end + 1
+        single = item.role in NUMBERS | {"time"} and word(toks, bed.end + 1) in {*ONES, *TEENS, *SHORT}
+        if joined and single and not item.unit:
+            yield "another bed, or a time or level"
+
+
+def _sounding(_: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "now leak" is "no leak" by its sound, "swing in six forty" swinging and the line."""
+    said = toks.said[: len(toks)]
+    if any(pair in ALIKE for pair in pairwise(said)):
+        yield "a finding by its sound"
+
+
+ALIKE = frozenset({("now", "leak"), ("know", "leak"), ("swing", "in"), ("title", "in"), ("now", "swing")})
+SHORT = frozenset(map(str, range(1, 13)))
+TEENS = frozenset({"ten", "eleven", "twelve"})
 
 
 def _undone(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -237,6 +259,8 @@ HEARD = (
     Rule(_tens_behind_digit, AMOUNTS, frozenset(TENS) | ROUND),
     Rule(_of_next_words, AMOUNTS, frozenset(ONES)),
     Rule(_out, frozenset({"level"}), frozenset({"out"})),
+    Rule(_and_a_bed, frozenset({"bed"}), frozenset({"and", "&"})),
+    Rule(_sounding, frozenset({"leak", "tidal"}), frozenset({"now", "know", "in"})),
     Rule(_undone, frozenset({"what"}), UN | {"and"}),
     Rule(_moved_or_line, frozenset({"level"}), frozenset({"two"})),
     Rule(_hour_and_level, frozenset({"time"}), frozenset({"to", "past", "til"})),

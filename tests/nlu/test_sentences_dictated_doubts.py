@@ -200,3 +200,33 @@ def test_so_much_more_and_drained_to_are_no_line() -> None:
     assert reading("6 more 40") == "ask level_ml"
     assert reading("6 drained to 640") == "ask volume_ml"
     assert reading("6 drained 640") == "drained bed=6 volume_ml=640"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "beds six and seven six forty",
+        "bed six and seven six forty",
+        "beds six and seven at six",
+        "beds 6 and 7 640",
+        "bed six a six forty b seven forty",
+        "bed six swing in six forty",
+        "bed six now leak six forty",
+    ],
+)
+def test_a_second_bed_or_a_finding_by_its_sound_is_asked(text: str) -> None:
+    assert reading(text, channel="voice").startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed six and nineteen hundred six forty", "mark bed=6 at=19:00 level_ml=640"),
+        ("bed six line six forty and nineteen hundred", "mark bed=6 at=19:00 level_ml=640"),
+        ("beds six and seven no leak", "checked bed=6 air_leak=none; checked bed=7 air_leak=none"),
+        ("bed six six forty b seven seven forty", "mark bed=6 level_ml=640; mark bed=7 level_ml=740"),
+        ("bed six now has a leak", "checked bed=6 at=19:05 air_leak=present"),
+    ],
+)
+def test_an_and_before_a_time_or_beside_two_beds_is_read(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
