@@ -84,7 +84,8 @@ def _said_again(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         short = item.amount is not None and (item.amount < HUNDRED or not item.amount % HUNDRED)
         first, again = word(toks, item.start), word(toks, time.start)
         same = first == again or (len(first) == 1 and first.isdigit() and again.startswith(first))
-        if begun and short and not time.spoken_clock and same:
+        told_twice = begun and item.amount == time.amount  # "six four zero six forty"
+        if (begun and short and not time.spoken_clock and same) or told_twice:
             yield "a number begun again, or a time behind it"
 
 
@@ -128,10 +129,11 @@ def _parts_in_digits(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "parts of two numbers"
 
 
-def _lone_digit(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+def _lone_digit(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "bed twelve eight six forty": bed 12A with 640, or a line of 8 at twenty to seven?"""
     for item, time in pairwise(items):
-        bare = item.role == "level" and (item.amount or 0) < TEN and not (item.unit or item.lead)
+        short = (item.amount or 0) < TEN or word(toks, item.start) == "eleven"  # "level six forty"
+        bare = item.role == "level" and short and not (item.unit or item.lead)
         told = time.at or time.lead or time.full_clock or time.spoken_clock or is_now(time)
         if bare and time.role == "time" and not told and item.end == time.start:
             yield "one digit alone is the end of a label, or a line"

@@ -55,7 +55,7 @@ def _lessened(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         ends = item.role in AMOUNTS or (item.role == "time" and any(i.role in AMOUNTS for i in items))
         if ends and word(toks, item.end) in LESSENING:
             yield "something is taken from the number, or added to it"
-        if item.role in AMOUNTS and toks.said[item.end : item.end + 3] in PARTS:
+        if ends and toks.said[item.end : item.end + 3] in PARTS:  # "640 at six and a half"
             yield "a part of what the number counts"
 
 
@@ -72,6 +72,6 @@ def _of_device(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 TAKEN_BACK = (
     Rule(_unrecorded, frozenset({"neg"}), RECORDING | DENIED),
-    Rule(_lessened, AMOUNTS, LESSENING | {"and"}),
+    Rule(_lessened, AMOUNTS | {"time"}, LESSENING | {"and"}),
     Rule(_of_device, frozenset({"foreign"}), frozenset({"from"})),
 )

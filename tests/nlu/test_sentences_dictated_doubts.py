@@ -212,6 +212,9 @@ def test_so_much_more_and_drained_to_are_no_line() -> None:
         "bed six a six forty b seven forty",
         "bed six swing in six forty",
         "bed six now leak six forty",
+        "bed six six forty at six and a half",
+        "bed six six four zero six forty",
+        "bed six eleven six forty",
     ],
 )
 def test_a_second_bed_or_a_finding_by_its_sound_is_asked(text: str) -> None:
