@@ -163,7 +163,7 @@ def _and_an_hour(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def _tens_behind_digit(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "bed six bed six forty", "off the floor six forty", "tube number two forty": forty, or six forty?"""
+    """ "bed six bed six forty", "off the floor six forty": forty, or six forty?"""
     for k, item in enumerate(items):
         first = word(toks, item.start)
         tens = item.role in AMOUNTS and not item.lead and (first in TENS or first in ROUND)
@@ -177,7 +177,7 @@ def _tens_behind_digit(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         told = [i.label for i in items[:k] if i.role == "bed" and i is not before]
         heard = before is not None and "b" in {word(toks, before.start), word(toks, before.start - 1)}
         fresh = of_bed and before is not None and before.label not in told and not heard
-        tube = before is not None and before.role == "tube" and word(toks, item.start - 2) != "number"
+        tube = before is not None and before.role == "tube"
         if (
             not fresh and not tube and (of_bed or digit == item.start - 1)
         ):  # "bed six forty", "tube two forty": asked, or the bed and forty

@@ -154,7 +154,6 @@ def test_a_wrong_level_of_three_digits_is_no_time_of_the_line() -> None:
     [
         "bed six off the floor six forty",
         "bed six back to bed six forty",
-        "bed six tube number two forty",
         "bed six six colon forty",
         "bed 6, 6, 40",
         "bed six two seven",
