@@ -78,6 +78,12 @@ def asks_whether(toks: Toks) -> bool:
     return said[-1:] == ("?",) and BIDDEN.isdisjoint(said)
 
 
+def opens_asking(toks: Toks) -> bool:
+    """ "is 260 right for 21", "would 100 in an hour be worth a call": what is asked about is not told."""
+    asks = word(toks, 0) in {"is", "are", "would", "should", "could", "can", "does"}
+    return asks and word(toks, 1).isdecimal() and "?" not in toks.words
+
+
 def is_owned_up(text: str) -> bool:
     """ "oh no I deleted the 2000 on 11": told, and not asked for; as tokens its word may be put right."""
     return any(who in TELLERS and verb in DELETED for who, verb in pairwise(text.lower().split()))

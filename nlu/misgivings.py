@@ -15,7 +15,7 @@ from itertools import takewhile
 from typing import Any, NamedTuple, TypeGuard
 
 from .alarms import is_feared
-from .asking import is_owned_up
+from .asking import is_owned_up, opens_asking
 from .hearsay import second_hand
 from .neighbours import HARD, is_stop_among
 from .numbers import Toks, is_digits, word
@@ -113,6 +113,8 @@ def doubted(outcome: Sequence[Statement | Unclear], read: Read) -> tuple[Stateme
     asked |= {id(s): _on_whose_word(s, read.text) for s in _second_hand(told, toks)}
     asked |= {id(s): _without(s, slot, read.text) for s in told if (slot := _cut_short(s, read.text))}
     asked |= {id(s): _as_a_whole(s, read.text) for s in told if _may_be_farewell(s, read.text)}
+    if opens_asking(toks):
+        asked |= {id(s): _as_a_whole(s, read.text) for s in told if isinstance(s, Mark | Drained)}
     made_up = unreal(toks, covers.values())
     asked |= {id(s): _as_a_whole(s, read.text) for s in told if covers[id(s)] in made_up}
     if either_half(toks):

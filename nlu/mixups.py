@@ -208,7 +208,8 @@ def _is_no_line(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "9 480 room", "480 all night", "480 in ER": what is left, what came in a night, and elsewhere."""
     for item in items:
         behind = toks.said[item.end : item.end + 2]
-        if item.role == "level" and (behind[0] in ROOM_LEFT or behind in NO_LINES):
+        weighed = item.start == 1 and word(toks, 0) == "kg"  # "kg 64 CT2"
+        if item.role == "level" and (weighed or behind[0] in ROOM_LEFT or behind in NO_LINES):
             yield "how much room is left, or came, or was there"
         one = sum(i.role == "bed" for i in items) == sum(i.role == "level" for i in items) == 1
         if item.role == "level" and one and behind[0] in {"both", "each"} and behind[1] in BREAKS:
@@ -339,7 +340,7 @@ MIXED = (
     Rule(_named_over, frozenset({"repair"})),
     Rule(_told_again, frozenset({"time"}), AGAIN),
     Rule(_broken_off, frozenset({"repair"})),
-    Rule(_is_no_line, frozenset({"level"}), ROOM_LEFT | {"all", "er", "whole", "both", "each"}),
+    Rule(_is_no_line, frozenset({"level"}), ROOM_LEFT | {"all", "er", "whole", "both", "each", "kg"}),
     Rule(_of_fluid, frozenset({"level"}), frozenset({"of", "in"})),
     Rule(_bidden_at, frozenset({"level"}), frozenset({"clamp", "unclamp"})),
     Rule(_of_before, frozenset({"level"}), BEFORE),

@@ -46,6 +46,12 @@ def either_half(toks: Toks) -> bool:
 
 def _reaches(toks: Toks, k: int, told: list[int]) -> Iterator[Span]:
     said = word(toks, k)
+    if (
+        said == "test"
+        and toks.said[max(0, k - 2) : k] == ("is", "a")
+        and word(toks, k + 1) in {"", ",", ".", ":"}
+    ):
+        yield (0, len(toks))  # "this is a test, 201 at 999"
     tested = said == "test" and word(toks, k + 1) in said_so.TESTED
     if tested or said in said_so.EXERCISES | said_so.STORIES:
         yield from _of_story(toks, k, told)

@@ -70,6 +70,8 @@ heard (?:it |this |that )?(?:at|in|from) \w+
 in (?:theory|principle)|technically|loosely|so to speak|if you like|unclear (?:which|when|what)
 i(?:'d|'ll| would| will| should)? (?:double )?check (?:it|that|this)(?: \w+){0,4}
 (?:give it |needs )?(?:a )?(?:second|another) look|second opinion
+(?:(?:hang|hold) on |wait )?let me (?:re|double |just )?-?check(?: \w+)?
+let me (?:have|take) (?:a|another) (?:\w+ )?look|let me look again
 wrong (?:one|bed|room|chart|drain|tube|side|patient|pt|person|line|number|figure|time)
 next door|mea culpa|someone else (?:read|got|had|said|saw)
 (?:some ?time )?(?:around|about) then|or (?:right |just |shortly )?(?:after|before)(?: (?:that|then))?
