@@ -217,22 +217,20 @@ def _after_amount(items: Pieces, toks: Toks) -> Iterator[str]:
     for before, item in zip((None, *items), items, strict=False):
         bare = bool(item.clocks) and not (item.unit or item.sure_time) and item.amount is not None
         after = item.role == "time" and word(toks, item.start - 1) in {"after", "when", "once"}
-        final = (
-            events
-            and item.role == "level"
-            and item.lead == "old"
-            and item.at
-            and item.full_clock
-            and not timed
-        )
-        off = item.role == "level" and item.full_clock and not item.lead and timed
-        off = off and before is not None and before.value == "waterseal" and before.end == item.start
-        near = item.role == "level" and item.full_clock and not item.lead and before is not None
-        near = near and before is not None and before.value == "what" and before.end == item.start
-        hour = item.role == "level" and not item.lead and len(item.digits) in {1, 2} and before is not None
-        near = near or (hour and before is not None and before.value == "kind" and before.name == "back")
-        if bare and ((after and events and len(item.digits) == 3) or final or off or near):
+        told = item.role == "level" and item.full_clock
+        final = told and events and item.lead == "old" and item.at and not timed
+        beside = before if before is not None and item.role == "level" and not item.lead else None
+        near = beside is not None and _may_be_its_time(beside, item, timed=timed)
+        if bare and ((after and events and len(item.digits) == 3) or final or near):
             yield "an amount, or the time"
+
+
+def _may_be_its_time(before: Item, level: Item, *, timed: bool) -> bool:
+    """ "off suction 1845", "tipped 1845", "back 7": a number that may be when it was."""
+    if before.value == "kind" and before.name == "back":
+        return len(level.digits) in {1, 2}
+    joined = level.full_clock and before.end == level.start
+    return joined and (before.value == "what" or (before.value == "waterseal" and timed))
 
 
 def _of_tubes(items: Pieces, toks: Toks) -> Iterator[str]:

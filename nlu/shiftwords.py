@@ -57,7 +57,8 @@ def night(
 
 def begun(arrived: datetime, starts: Sequence[time]) -> tuple[datetime, datetime]:
     """When the shift at hand began, and when the next one begins."""
-    return _begins(arrived, starts)[2], _begins(arrived, starts)[3]
+    _, _, last, following = _begins(arrived, starts)
+    return last, following
 
 
 def _begins(arrived: datetime, starts: Sequence[time]) -> list[datetime]:

@@ -20,6 +20,7 @@ FEW = 3
 MORE = 6
 """Words of a clause that says what was told before it: "that's from the training example"."""
 HALVES = frozenset({"am", "pm", "morning", "evening", "night", "afternoon", "noon", "midnight", "day"})
+ENDING = frozenset({"", ",", ".", ":"})
 Span = tuple[int, int]
 
 
@@ -46,11 +47,7 @@ def either_half(toks: Toks) -> bool:
 
 def _reaches(toks: Toks, k: int, told: list[int]) -> Iterator[Span]:
     said = word(toks, k)
-    if (
-        said == "test"
-        and toks.said[max(0, k - 2) : k] == ("is", "a")
-        and word(toks, k + 1) in {"", ",", ".", ":"}
-    ):
+    if said == "test" and toks.said[max(0, k - 2) : k] == ("is", "a") and word(toks, k + 1) in ENDING:
         yield (0, len(toks))  # "this is a test, 201 at 999"
     tested = said == "test" and word(toks, k + 1) in said_so.TESTED
     if tested or said in said_so.EXERCISES | said_so.STORIES:
