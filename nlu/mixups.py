@@ -268,15 +268,16 @@ def _same_of_another(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         ours = OF_OUTPUT - (CANISTERS if word(toks, item.end) == "of" else set())  # "no change of canister"
         if same and word(toks, k).isalpha() and word(toks, k) not in ours:
             yield "what has not changed may be something else"
-    for item, after in pairwise(items):
-        said = toks.said[item.start : item.end]
-        if item.role != "cue" or item.value != "same" or after.start != item.end:
+    alone = not any(i.role == "level" for i in items)
+    for item, after in zip(items, (*items[1:], None), strict=True):
+        if item.role != "cue" or item.value != "same":
             continue
-        alone = not any(i.role == "level" for i in items)
-        if said[-1] == "same" and alone and after.unread and after.name not in AGAIN_SAID:
-            yield "what is the same may be something else"  # "9 same nurse"
-        if said[-1] == "as" and not OTHER_SHIFTS.isdisjoint(toks.said[item.end : item.end + 2]):
+        last, behind = word(toks, item.end - 1), toks.said[item.end : item.end + 2]
+        if last == "as" and not OTHER_SHIFTS.isdisjoint(behind):
             yield "the same as in another shift"
+        beside = after if after is not None and after.start == item.end else None
+        if last == "same" and alone and beside and beside.unread and beside.name not in AGAIN_SAID:
+            yield "what is the same may be something else"  # "9 same nurse"
 
 
 BEFORE, NEAR = frozenset({"previous", "prior", "earlier", "prev"}), 3
@@ -329,7 +330,10 @@ OF_OUTPUT = frozenset(
 AGAIN_SAID = frozenset(
     {"again", "same", "still", "overnight", "thanks", "thx", "ta", "pls", "please", "too", "also"}
 )
-OTHER_SHIFTS = frozenset({"yesterday", "shift", "week", "nights", "days", "monday", "sunday"})
+OTHER_SHIFTS = frozenset(
+    {"yesterday", "shift", "week", "nights", "days", "monday", "sunday", "handover", "start"}
+)
+"""Moments that are not of the last line: "same as yesterday", "same as at handover"."""
 NAMES_OF_EVENTS = frozenset({"change", "exchange", "swap", "placement", "insertion", "removal", "transfer"})
 MOVED = frozenset({"put", "shift"})
 PUT = frozenset({"put", "log", "enter", "chart", "record", "stick", "add", "file"})

@@ -70,6 +70,8 @@ def test_a_line_of_the_start_of_the_shift_is_not_of_now(said: str) -> None:
         ("9 left 480 right 300 both at 1850", LINES_OF_TWO),
         ("9 same nurse", "ask volume_ml"),
         ("9 same as yesterday", "ask volume_ml"),
+        ("9 same as at handover", "ask volume_ml"),
+        ("9 same as last time", "drained bed=9 volume_ml=0"),
         ("9 same again", "drained bed=9 volume_ml=0"),
         ("9 good", "ask kind"),
         ("9 nil of note", "ask kind"),
