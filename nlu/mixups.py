@@ -7,7 +7,7 @@ A star says what was mistyped, a name is put over another, a sum stands where a 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from itertools import pairwise
+from itertools import pairwise, zip_longest
 
 from .bedlike import BEDLIKE
 from .clauses import NUMBERS, clauses
@@ -269,7 +269,7 @@ def _same_of_another(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if same and word(toks, k).isalpha() and word(toks, k) not in ours:
             yield "what has not changed may be something else"
     alone = not any(i.role == "level" for i in items)
-    for item, after in zip(items, (*items[1:], None), strict=True):
+    for item, after in zip_longest(items, items[1:]):
         if item.role != "cue" or item.value != "same":
             continue
         last, behind = word(toks, item.end - 1), toks.said[item.end : item.end + 2]

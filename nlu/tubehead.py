@@ -7,6 +7,7 @@ Each tube is named again behind it with its line, so that the heading tells noth
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import zip_longest
 
 from .drafts import SIDES
 from .headings import HEADINGS
@@ -75,7 +76,7 @@ def _ends_heading(items: Sequence[Item], k: int, toks: Toks) -> bool:
 def _lines(rest: Sequence[Item]) -> int:
     """How many tubes have their line right behind them; nought where one has none."""
     rest = [i for i in rest if i.role != "cue" or i.value not in LINKING]
-    behind = [nxt for i, nxt in zip(rest, (*rest[1:], None), strict=True) if _ends_name(i, nxt)]
+    behind = [nxt for i, nxt in zip_longest(rest, rest[1:]) if _ends_name(i, nxt)]
     lined = all(nxt is not None and nxt.role == "num" and nxt.amount is not None for nxt in behind)
     return len(behind) if lined else 0
 
