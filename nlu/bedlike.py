@@ -164,7 +164,26 @@ def _summed(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
         yield "what came in each hour"
 
 
+def _of_a_ward(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "the fella on ward 3 who lost 900": the number of a ward, and no bed 3."""
+    for item in items:
+        if item.role == "bed" and word(toks, item.start - 1) in WARDS and not item.lead:
+            yield "a ward, and no bed"
+
+
+def _lettered(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "9 suction a 20 b 10": the tube b behind the tube a, and no bed 10."""
+    for item in items:
+        before = {word(toks, item.start), word(toks, item.start - 1)}
+        plain = item.role == "bed" and item.label == word(toks, item.end - 1) and "b" in before
+        if plain and "a" in toks.said[: item.start] and is_digits(toks, toks.said.index("a") + 1):
+            yield "a tube by its letter, or a bed"
+
+
+WARDS = frozenset({"ward", "unit", "floor", "wing"})
 BEDLIKE = (
+    Rule(_of_a_ward, frozenset({"bed"}), WARDS),
+    Rule(_lettered, frozenset({"bed"}), frozenset({"b"})),
     Rule(_small_level, frozenset({"level"})),
     Rule(_twice, frozenset({"bed"})),
     Rule(_moved_when, frozenset({"bed"}), frozenset({"to", "into", "in"})),

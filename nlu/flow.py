@@ -11,7 +11,7 @@ from itertools import pairwise
 from .followers import DIALLED
 from .gains import HOURLY
 from .items import Item, is_now
-from .numbers import Toks, is_digits, word
+from .numbers import Toks, is_digits, starts_number, word
 from .rules import Rule
 
 AMOUNTS_ASKED = frozenset({"hourly", "hourlies", "volumes", "rate", "trend"})
@@ -159,7 +159,7 @@ def _before_an_amount(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
 def _of_both(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "both tubes 340", "both at 340 and 120": of each of the two, or of which?"""
     told = [k for k, text in enumerate(toks.said) if text == "both"]
-    named = any(word(toks, k + 1) in OF_BOTH or word(toks, k + 1).isdecimal() for k in told)
+    named = any(word(toks, k + 1) in OF_BOTH or starts_number(toks, k + 1) for k in told)
     named |= any(
         text == "each" and word(toks, k + 1) in ENDS for k, text in enumerate(toks.said)
     )  # "340 each"

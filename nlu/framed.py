@@ -90,7 +90,13 @@ def framed(again: Again) -> Told:
 
 def _told(again: Again, frames: Sequence[Frame]) -> Told:
     toks, voice = again.toks, again.ward.voice
-    if any(_is_line(toks, f) or _is_told_again(toks, f) or _is_another_one(toks, f) for f in frames):
+    if any(
+        (word(toks, f.start - 1), word(toks, f.start)) == ("same", "as")  # "same as when I took over"
+        or _is_line(toks, f)
+        or _is_told_again(toks, f)
+        or _is_another_one(toks, f)
+        for f in frames
+    ):
         return ()
     told = again.without(*((frame.start, frame.end) for frame in frames))
     marks = [s for s in told if isinstance(s, Mark)]

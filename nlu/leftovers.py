@@ -395,5 +395,9 @@ DICTATED = Rules(
         DANGLING,
         *MIXED,
         *HEARD,
+        *NO_EVENTS,
+        *NO_FINDINGS,
+        *SET_BEFORE,
+        *OTHER_TIMES,
     )
 )

@@ -331,7 +331,7 @@ AGAIN_SAID = frozenset(
     {"again", "same", "still", "overnight", "thanks", "thx", "ta", "pls", "please", "too", "also"}
 )
 OTHER_SHIFTS = frozenset(
-    {"yesterday", "shift", "week", "nights", "days", "monday", "sunday", "handover", "start"}
+    {"yesterday", "shift", "week", "nights", "days", "monday", "sunday", "handover", "start", "when"}
 )
 """Moments that are not of the last line: "same as yesterday", "same as at handover"."""
 NAMES_OF_EVENTS = frozenset({"change", "exchange", "swap", "placement", "insertion", "removal", "transfer"})

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .items import Item, is_now
-from .numbers import Toks, glued, is_digits, word
+from .numbers import Toks, glued, is_digits, starts_number, word
 from .rules import Rule
 
 Pieces = tuple[Item, ...]
@@ -47,8 +47,10 @@ def _ready(items: Pieces, toks: Toks) -> Iterator[str]:
         k = item.end - (word(toks, item.end - 1) in {"at", "in", "on", "by"})
         if item.value not in EVENTS or word(toks, k - 1) not in DEVICES | CLAMPS:
             continue
-        behind, place = word(toks, k), word(toks, k + 1 + (word(toks, k + 1) in {"the", "his", "her", "my"}))
-        if behind in READY or (behind in {"at", "in", "on", "by"} and place in PLACES):
+        p = k + 1 + (word(toks, k + 1) in {"the", "his", "her", "my"})
+        behind, place = word(toks, k), word(toks, p) in PLACES
+        place &= not starts_number(toks, p + 1)  # "in room 9"
+        if behind in READY or (behind in {"at", "in", "on", "by"} and place):
             yield "a thing that lies ready"
         elif behind in NOUNS and word(toks, k - 1) in CLAMPS:
             yield "a clamp that is only named"
@@ -259,8 +261,42 @@ def _and_changed(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "what was changed"
 
 
+def _requested(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "suction 20 please": asked of somebody, and not so yet?"""
+    if any(i.role == "cue" and i.value == "order" for i in items):
+        return
+    for item in items:
+        end = word(toks, item.end + 1) in {"", ".", "!", "?"}
+        if item.role == "check" and item.name == "suction" and word(toks, item.end) in PLEASE and end:
+            yield "a setting that is asked for"
+
+
+def _told_by(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "drain changed per pt", "new box per report": by whose word; "per order" is why it was done."""
+    for item in items:
+        who = item.end + 1 + (word(toks, item.end + 1) in {"the", "his", "her"})
+        if item.value in EVENTS and word(toks, item.end) == "per" and word(toks, who) in TELLERS:
+            yield "an event on somebody's word"
+
+
+def _seal_or_hour(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "water seal at six": its height, or the hour?"""
+    for item in items:
+        hour = item.role == "check" and item.name == "seal" and not item.unit and item.figure in HOURS
+        if hour and word(toks, item.start - 1) == "at":
+            yield "the height of the seal, or an hour"
+
+
+PLEASE = frozenset({"please", "pls", "plz"})
+TELLERS = PEOPLE | {"wife", "husband", "family", "daughter", "son", "mom", "mum", "roommate", "visitor"}
+TELLERS |= {"report", "handover", "handoff", "nights", "days", "night", "day", "tech", "aide", "cna", "hca"}
+HOURS = range(5, 13)
+"""More than the cm to which a seal is filled, which is about two. Common practice, no source."""
 CHANGED = frozenset({"changed", "swapped", "exchanged", "replaced"})
 NO_EVENTS = (
+    Rule(_requested, frozenset({"check"}), PLEASE),
+    Rule(_told_by, EVENTS, frozenset({"per"})),
+    Rule(_seal_or_hour, frozenset({"check"}), frozenset({"at"})),
     Rule(_and_changed, frozenset({"what"}), CHANGED),
     Rule(_formerly, EVENTS, frozenset({"earlier", "last", "before", "day"})),
     Rule(_taken_off, EVENTS, CLAMPS | {"tubing", "wall"}),

@@ -184,13 +184,21 @@ def _of_a_span(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def _on_which_side(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "9 640 at 1900+", "9 640 at midnight yesterday": before it or after it, the one or the other."""
+    """ "9 640 at 1900+", "at >1900", "at midnight yesterday": before it or after it, one or the other."""
     for item in items:
         said = toks.said[item.start : item.end]
         midnight = "midnight" in said and "yesterday" in said
         later = word(toks, item.end) == "+" and not word(toks, item.end + 1).isalnum()
-        if item.role == "time" and (midnight or later):
+        if item.role == "time" and (midnight or later or word(toks, item.start - 1) in {">", "<"}):
             yield "before the time that is said, or after it"
+
+
+def _of_a_leak(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "9 480 leak 200": how great it is, or two o'clock?"""
+    for item in items:
+        short = item.role == "time" and not (item.sure_time or item.at or item.full_clock)
+        if short and item.lead == "leakgrade":
+            yield "a time, or how great the leak is"
 
 
 DUE_WITHIN = 3
@@ -276,12 +284,13 @@ ENDING = frozenset({"", ",", ".", ";", "!", "and"})
 AT_TWICE = Rule(_at_twice, frozenset({"time"}), frozenset({"at"}))
 DANGLING = Rule(_dangling, frozenset({"time"}), frozenset({"to", "past", "til"}))
 OTHER_TIMES = (
+    Rule(_of_a_leak, frozenset({"leak"})),
     Rule(_is_due, frozenset({"time"}), frozenset({"due"})),
     Rule(_at_an_hour_unsaid, frozenset({"level"}), OCCASIONS | {"last"}),
     Rule(_not_then, frozenset({"num", "level"}), frozenset({"not"})),
     Rule(_day_of_month, frozenset({"choice"})),
     Rule(_of_a_span, frozenset({"span", "time"}), frozenset({"time", "times", "h", "8h", "12h"})),
-    Rule(_on_which_side, frozenset({"time"}), frozenset({"+", "midnight"})),
+    Rule(_on_which_side, frozenset({"time"}), frozenset({"+", ">", "<", "midnight"})),
     Rule(_perhaps_ahead, EVENTS | {"volume"}, HALVES),
     Rule(_over_which_time, frozenset({"level", "volume"}), frozenset({"from"})),
     Rule(_off_or_on, frozenset({"what"}), frozenset({"on", "off"})),

@@ -184,7 +184,7 @@ def _is_wish(cue: Item, toks: Toks) -> bool:
     if cue.value not in {"kind", "what"} or cue.name in RIGHTING or toks.words.isdisjoint(PLEASE):
         return False
     bare = word(toks, cue.start) in {"new", "fresh"} and cue.end - cue.start == PAIR  # "new box please"
-    wished = cue.value == "kind" and cue.name in WISHED and (word(toks, cue.start) in BASE or bare)
+    wished = cue.value == "kind" and ((cue.name in WISHED and word(toks, cue.start) in BASE) or bare)
     return wished or any(
         word(toks, k) in PLEASE and word(toks, k + 1) in ORDERING for k in range(cue.start + 1)
     )

@@ -199,10 +199,13 @@ def _is_indicator_told(items: tuple[Item, ...]) -> bool:
 
 def _loaded(clause: list[Item]) -> Iterator[str]:
     """ "changed 24 at 1800": a verb of an event that was not read as one."""
-    if any(i.role in AMOUNTS for i in clause):
-        for before, item in zip((None, *clause), clause, strict=False):
-            of_another = before is not None and before.role == "foreign" and before.end == item.start
-            if item.unread and item.name in LOADED and not of_another:  # "925 8am drsg changed"
+    lined = any(i.role in AMOUNTS for i in clause)
+    for before, item in zip((None, *clause), clause, strict=False):
+        if item.unread and item.name in LOADED:
+            beside = before if before is not None and before.end == item.start else None
+            tube = beside is not None and beside.value == "tubeword"  # "chest tube off by MO"
+            of_another = beside is not None and beside.role == "foreign"  # "925 8am drsg changed"
+            if tube or (lined and not of_another):
                 yield f"{item.name!r} may tell of an event"
 
 

@@ -86,6 +86,8 @@ def told_in_fields(again: Again, row: Row, start: int, end: int) -> Outcome:
     toks, level, time = again.toks, fields.level, fields.time
     if word(toks, level.start - 1) in ARROWS and level.text in (again.ward.index or {}).values():
         return ()  # "16 > 17 1850"
+    if word(toks, time.start - 1) == ">" and (glued(toks, time.start) or word(toks, time.start - 2) == "at"):
+        return ()  # "480 at >1900": later than that
     joining = {k for k in _between(toks, fields) if word(toks, k) in SIGNS}
     parting = [k for k in range(start, end) if k not in joining and _parts(toks, k)]
     if any(_is_in_doubt(again, k, fields) for k in parting):
