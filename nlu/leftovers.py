@@ -364,6 +364,7 @@ EITHER = (
     *DEVICE_BEFORE,
     *TAKEN_BACK,
 )
+OF_SOMETHING_ELSE = (*NO_EVENTS, *NO_FINDINGS, *SET_BEFORE, *OTHER_TIMES)
 TYPED = Rules(
     (
         Rule(begun, frozenset({"tube"})),
@@ -375,10 +376,7 @@ TYPED = Rules(
         DANGLING,
         *MIXED,
         *MIXED_IN_TEXT,
-        *NO_EVENTS,
-        *NO_FINDINGS,
-        *SET_BEFORE,
-        *OTHER_TIMES,
+        *OF_SOMETHING_ELSE,
         *UNEXPLAINED,
     )
 )
@@ -395,9 +393,6 @@ DICTATED = Rules(
         DANGLING,
         *MIXED,
         *HEARD,
-        *NO_EVENTS,
-        *NO_FINDINGS,
-        *SET_BEFORE,
-        *OTHER_TIMES,
+        *OF_SOMETHING_ELSE,
     )
 )

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .items import Item, is_now
-from .numbers import Toks, glued, is_digits, starts_number, word
+from .numbers import Toks, glued, starts_number, word
 from .rules import Rule
 
 Pieces = tuple[Item, ...]
@@ -86,7 +86,7 @@ def _of_other_things(items: Pieces, toks: Toks) -> Iterator[str]:
         proven = item.name == "placed" and last in INSERTED and behind in PROOF
         seated = item.name == "placed" and behind in {"in", "on"} and after in SEATS
         of_way = item.name == "removed" and behind == "of" and after in OF
-        of_way = of_way and not is_digits(toks, item.end + 2)  # "tube out of bed 11"
+        of_way = of_way and not starts_number(toks, item.end + 2)  # "tube out of bed 11"
         if changed or proven or seated or of_way:
             yield "an event of something else"
 
@@ -109,7 +109,7 @@ def _by_patient(items: Pieces, toks: Toks) -> Iterator[str]:
         if pulls and before in PEOPLE:
             yield "what the patient does to the tube"
         if item.value == "what" and item.name == "tipped":
-            thing = behind in FURNITURE and not is_digits(toks, item.end + 1)
+            thing = behind in FURNITURE and not starts_number(toks, item.end + 1)
             owned = before in PEOPLE | FURNITURE and not (DEVICES | {"it"}) & set(toks.words)
             if thing or owned:
                 yield "what was tipped"
@@ -206,7 +206,7 @@ def _back_and_away(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "back from there, or there again"
     moved = any(i.name == "moved" and i.value == "kind" for i in items)
     for item in items:
-        returned = item.name == "back" and word(toks, item.end) == "to" and is_digits(toks, item.end + 1)
+        returned = item.name == "back" and word(toks, item.end) == "to" and starts_number(toks, item.end + 1)
         waits = item.role == "bed" and item.lead == "to" and word(toks, item.end) in {"pending", "next"}
         if moved and (waits or (returned and item.value == "kind")):
             yield "where the patient is"

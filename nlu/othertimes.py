@@ -189,7 +189,8 @@ def _on_which_side(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         said = toks.said[item.start : item.end]
         midnight = "midnight" in said and "yesterday" in said
         later = word(toks, item.end) == "+" and not word(toks, item.end + 1).isalnum()
-        if item.role == "time" and (midnight or later or word(toks, item.start - 1) in {">", "<"}):
+        compared = item.full_clock and word(toks, item.start - 1) in {">", "<"}
+        if item.role == "time" and (midnight or later or compared):
             yield "before the time that is said, or after it"
 
 

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .items import Item
-from .numbers import Toks, is_digits, word
+from .numbers import Toks, starts_number, word
 from .rules import Rule
 
 Pieces = tuple[Item, ...]
@@ -66,7 +66,7 @@ def _behind_values(items: Pieces, toks: Toks) -> Iterator[str]:
     for before, cue, item in zip(items, items[1:], items[2:], strict=False):
         led = before.role == "level" and cue.role == "cue" and cue.value in CUES
         close = led and before.end == cue.start and cue.end == item.start and item.role == "check"
-        own = word(toks, item.end) in CUES and not is_digits(toks, item.end + 1)
+        own = word(toks, item.end) in CUES and not starts_number(toks, item.end + 1)
         if close and own and before.start > 0:
             yield "which value is of which check"
 
@@ -153,7 +153,7 @@ def _off_and_on(items: Pieces, toks: Toks) -> Iterator[str]:
             k += word(toks, k) in {"now", "then"}
             on = word(toks, k + (word(toks, k) == "back")) == "on"
             told = any(i.name == "suction_on" for i in items)
-            if on and not told and not (is_digits(toks, k + 1) or word(toks, k + 1) in OF_BED):
+            if on and not told and not (starts_number(toks, k + 1) or word(toks, k + 1) in OF_BED):
                 yield "how the suction is at the end"
 
 
