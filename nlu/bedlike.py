@@ -180,8 +180,21 @@ def _lettered(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a tube by its letter, or a bed"
 
 
+def _as_well(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "left 200, right as well": as much there, or its line to come?"""
+    lined = any(i.role == "level" for i in items)
+    for item in items if lined else ():
+        side = item.role == "tube" or (item.unread and item.name in {"left", "right"})
+        behind = toks.said[item.end : item.end + 2]
+        alone = not any(i.role == "level" and i.start > item.end for i in items)
+        if side and alone and (behind == ("as", "well") or behind[:1] in TOO):
+            yield "what is so of the other tube as well"
+
+
+TOO = frozenset({("too",), ("also",), ("likewise",), ("ditto",)})
 WARDS = frozenset({"ward", "unit", "floor", "wing"})
 BEDLIKE = (
+    Rule(_as_well, frozenset({"tube", "word"}), frozenset({"well", "too", "also", "likewise", "ditto"})),
     Rule(_of_a_ward, frozenset({"bed"}), WARDS),
     Rule(_lettered, frozenset({"bed"}), frozenset({"b"})),
     Rule(_small_level, frozenset({"level"})),

@@ -7,7 +7,17 @@ from collections.abc import Iterator, Mapping
 from functools import lru_cache
 from types import MappingProxyType
 
-from .numbers import Number, Toks, glued, heard_as_number, is_digits, numbers, starts_number, word
+from .numbers import (
+    Number,
+    Toks,
+    glued,
+    heard_as_number,
+    is_digits,
+    is_inside_number,
+    numbers,
+    starts_number,
+    word,
+)
 from .patterns.leads import LINES
 from .patterns.numerals import NUMERALS, ONES, ZEROS
 
@@ -313,6 +323,10 @@ SUBJECTS |= frozenset(
 KINDS_OF_LINE = frozenset({"closing", "pen", "hourly", "final", "current"})
 TELLS = frozenset({"is", "was", "at"})
 SIDES = {"l": "left", "r": "right"}
+LONGER = frozenset(
+    {":", ".", "ml", "cc", "mls", "hundred", "thousand", "am", "pm", "a", "p", "h", "fr", "french", "f"}
+)
+"""Before these a digit is no tube by itself."""
 SPELT_LEVEL = 3
 """So many single digits in a row are a level: "one three seven"; a digit more may be the tube's."""
 MORE_THAN_TUBES = frozenset({"5", "6", "7", "8", "9", "five", "six", "seven", "eight", "nine"})
@@ -346,23 +360,9 @@ def tube_label(toks: Toks, i: int) -> tuple[int, str] | None:
 def _longer(toks: Toks, i: int) -> bool:
     if word(toks, i) == ":" and not glued(toks, i + 1):
         return False
-    return word(toks, i) in {
-        ":",
-        ".",
-        "ml",
-        "cc",
-        "mls",
-        "hundred",
-        "thousand",
-        "am",
-        "pm",
-        "a",
-        "p",
-        "h",
-        "fr",
-        "french",
-        "f",
-    }
+    if word(toks, i) == "," and is_inside_number(toks, i) and len(word(toks, i + 1)) == len("000"):
+        return True  # "chest drain 1,240mls"
+    return word(toks, i) in LONGER
 
 
 def ends_name(toks: Toks, i: int) -> bool:

@@ -266,6 +266,9 @@ def _same_of_another(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             k += 1
         same = item.role == "cue" and item.value == "same" and word(toks, item.end) in {"in", "of", "to"}
         ours = OF_OUTPUT - (CANISTERS if word(toks, item.end) == "of" else set())  # "no change of canister"
+        owned = next((j for j in range(k, len(toks)) if toks.said[j : j + 2] == ("'", "s")), None)
+        if owned is not None and owned <= k + 2:
+            k = owned + 2  # "no change in bed 20's meds"
         if same and word(toks, k).isalpha() and word(toks, k) not in ours:
             yield "what has not changed may be something else"
     alone = not any(i.role == "level" for i in items)

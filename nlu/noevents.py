@@ -18,6 +18,9 @@ EVENTS = frozenset({"kind", "what"})
 DEVICES = frozenset({"box", "canister", "drain", "tube", "chamber", "bottle", "unit", "drainage", "clamp"})
 CLAMPS = frozenset({"clamp", "clamps"})
 READY = frozenset({"ready", "ordered", "waiting", "standby", "here", "available", "spare", "opened", "handy"})
+ON_ITS_WAY = frozenset(
+    {("on", "its", "way"), ("on", "the", "way"), ("on", "it's", "way"), ("is", "being", "sent")}
+)
 PLACES = frozenset({"bedside", "room", "hand", "standby", "hall", "hallway", "cupboard", "closet", "corner"})
 NOUNS = frozenset({"order", "orders", "ok", "okay", "okayed", "broken", "broke", "missing", "kit", "test"})
 LOOKS = frozenset({"looks", "look", "looked", "appears", "appeared", "sounds", "forgot", "forgotten"})
@@ -48,6 +51,10 @@ def _ready(items: Pieces, toks: Toks) -> Iterator[str]:
         if item.value not in EVENTS or word(toks, k - 1) not in DEVICES | CLAMPS:
             continue
         p = k + 1 + (word(toks, k + 1) in {"the", "his", "her", "my"})
+        if not ON_ITS_WAY.isdisjoint(
+            zip(toks.said[k:], toks.said[k + 1 :], toks.said[k + 2 :], strict=False)
+        ):
+            yield "a thing that is still to come"
         behind, place = word(toks, k), word(toks, p) in PLACES
         place &= not starts_number(toks, p + 1)  # "in room 9"
         if behind in READY or (behind in {"at", "in", "on", "by"} and place):
@@ -119,6 +126,7 @@ def _asked(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "is tube out", "was tube out at 7": a question by its order; "12's tube is out" tells it."""
     for item in items:
         noun = item.value == "kind" and word(toks, item.start) in DEVICES | {"chest", "the"}
+        noun |= item.value == "what" and item.start == 1
         if noun and word(toks, item.start - 1) in ASKING:
             yield "an event that is asked about"
 
@@ -304,7 +312,7 @@ NO_EVENTS = (
     Rule(_after_amount, frozenset({"time", "level"})),
     Rule(_of_tubes, frozenset({"tube"}), frozenset({"of", "out"})),
     Rule(_final_nil, frozenset({"old"})),
-    Rule(_ready, EVENTS | {"num"}, READY | NOUNS | {"at", "in", "on", "by"}),
+    Rule(_ready, EVENTS | {"num"}, READY | NOUNS | {"at", "in", "on", "by", "being"}),
     Rule(_seemed, EVENTS, LOOKS),
     Rule(_in_general, EVENTS, HABITS | {"when", "once"}),
     Rule(_of_other_things, EVENTS, OTHERWISE | INSERTED | {"in", "on", "of"}),

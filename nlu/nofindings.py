@@ -178,7 +178,16 @@ def _fluids(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "fluids that run in"
 
 
+def _swing_by(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "swing by bed 16 when free": a visit, and no column that swings."""
+    for item in items:
+        if item.value == "tidal" and word(toks, item.start) == "swing" and word(toks, item.end) in VISITING:
+            yield "a visit, and no finding"
+
+
+VISITING = frozenset({"by", "past", "round", "around", "over", "through"})
 NO_FINDINGS = (
+    Rule(_swing_by, frozenset({"tidal"}), VISITING),
     Rule(_looked_for, FOUND, LOOKING | {"o"}),
     Rule(_formerly, FOUND, FORMERLY),
     Rule(_of_a_kind, frozenset({"leak"}), KINDS),

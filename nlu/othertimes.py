@@ -202,6 +202,16 @@ def _of_a_leak(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             yield "a time, or how great the leak is"
 
 
+def _set_at(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "back in bed, suction on 1130 at 20": what the suction is set to, and no line of 20."""
+    for event, time, item in zip(items, items[1:], items[2:], strict=False):
+        on = event.value == "what" and event.name == "suction_on" and time.role == "time"
+        if on and item.role == "level" and item.at and not item.unit and (item.amount or 0) <= STRONGEST:
+            yield "what the suction is set to"
+
+
+STRONGEST = 40
+"""cmH2O; no unit sets more. Common practice, no source."""
 DUE_WITHIN = 3
 SHIFTS = frozenset({("12", "h"), ("8", "h"), ("12h",), ("8h",)})
 """So long is a shift."""
@@ -285,6 +295,7 @@ ENDING = frozenset({"", ",", ".", ";", "!", "and"})
 AT_TWICE = Rule(_at_twice, frozenset({"time"}), frozenset({"at"}))
 DANGLING = Rule(_dangling, frozenset({"time"}), frozenset({"to", "past", "til"}))
 OTHER_TIMES = (
+    Rule(_set_at, frozenset({"what"})),
     Rule(_of_a_leak, frozenset({"leak"})),
     Rule(_is_due, frozenset({"time"}), frozenset({"due"})),
     Rule(_at_an_hour_unsaid, frozenset({"level"}), OCCASIONS | {"last"}),

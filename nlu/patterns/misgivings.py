@@ -106,6 +106,9 @@ used to be (?:in|bed)|ex bed
 (?:can't|cant|cannot|don't|dont) believe
 (?:before|since|when) (?:we|they) (?:renumber|rearrang|reshuffl)\w+|formerly (?:in|bed)|previously (?:in|bed)
 (?:quiz|riddle)(?: \w+){0,3}|hypothetical(?:ly)?
+(?:i |we )?(?:made|making) (?:it|that|this|(?:that |this |the )?(?:number|one|figure|level|reading)) up
+(?:made up|invented|fudged|fabricated)(?: (?:it|that|this|the \w+))?
+(?:i |we |just )?copied (?:it |that |over |forward |down )?(?:forward|from|off|across|over)(?: \w+){0,4}
 (?:training|teaching|drill|exercise|exam|made up|dummy) (?:question|only|example)
 """)
 """The value, the bed, the tube or the time, as the words beside it say; else all that is told."""
@@ -216,7 +219,8 @@ ROUGH = _any_of(r"""
 roughly|approx|approximately|approximate|give or take|more or less|near enough|ish|or so|or thereabouts
 thereabouts|ball ?park|(?:a |an )?(?:rough )?(?:estimate|estimated|estimation|eyeballed|eyeballing)|rounded
 or near(?:est)?(?: enough)?|nearly|roundabout|plus or minus|a rough (?:figure|reading|one)|rough
-circa|ca|c|est|by eye|at a (?:push|stretch)|eyeballing(?: it)?|almost|rounded(?: (?:up|down|off))?
+circa|ca|c(?= \d)|est|by eye|at a (?:push|stretch)|eyeballing(?: it)?|almost|rounded(?: (?:up|down|off))?
+eyeballed(?: (?:it|that))?(?: from(?: \w+){1,3})?
 (?:a |just |only )?(?:touch|hair|bit|tad|slightly|little|just|fraction) (?:under|over|less|more|below)
 (?:plus|minus) a (?:bit|little|few)|give or take(?: \w+){0,2}
 """)

@@ -223,7 +223,8 @@ OTHER: dict[str, tuple[str, ...]] = {
         "sheesh", "yay", "woohoo", "smh", "tysm",
         "(right|okay|ok|alright) (okay|ok|so|then|right)",
         "(straight|far|put|taken|thrown|threw it|going|go|went|gave|faded|ran) away",
-        "right (away|after|before|when|as|then|here|there)",
+        "(please|pls|plz) chart (it|that|this|them)", "chart (it|that|them) (please|pls|for me)",
+        "right (away|after|before|when|then|here|there)", "right as (he|she|i|we|they|the|pt|soon)",
         "(all|thats|that's|looks|is that) right",
         "(set|stood|put|sat|propped|hung|hooked|taped|turned|laid|plugged|sits|stands|hangs) (it|him|her|) "
         "back (up|upright|in place|where it was|on its base|on the floor|on the hook|on the bed|)",

@@ -12,6 +12,7 @@ EXERCISES = frozenset(
 """These say by themselves that nothing is told of a patient."""
 STORIES = frozenset(
     {"exam", "exams", "example", "training", "teaching", "practice", "practise", "drill", "demo", "dream"}
+    | {"practising", "practicing", "rehearsing", "testing", "learning", "trying"}
     | {"dreams", "nightmare", "movie", "film", "novel", "textbook", "worksheet", "workshop", "lecture"}
     | {"tutorial", "homework", "assignment", "exercise", "demonstration", "video", "puzzle", "crossword"}
 )

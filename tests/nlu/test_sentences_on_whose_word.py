@@ -17,6 +17,16 @@ ASKED = (
     "9 chest tube off by MO, last reading 140",
     "the fella on ward 3 who lost 900",
     "9 seal at 6",
+    "is suction off on 12",
+    "no change in bed 20's meds",
+    "just practising: bed 2 mark 300 at 1900",
+    "learning the system, bed 9 420",
+    "new canister for 12 is on its way up",
+    "swing by bed 16 when free",
+    "bed 9 420, made that number up tbh",
+    "bed 9 420, copied from last time",
+    "bed 9 420, invented",
+    "9 left 200, right as well",
 )
 READ = (
     ("2 same as before, all quiet here", "drained bed=2 volume_ml=0"),
@@ -26,6 +36,14 @@ READ = (
     ("9 suction 20 at 1850 please", "checked bed=9 at=18:50 suction_cmh2o=20"),
     ("consultant says bed 9 on suction 10 please", "ordered bed=9 suction_cmh2o=10"),
     ("9 seal at 2", "checked bed=9 seal_cm=2"),
+    ("suction off on 12", "incident bed=12 what=suction_off"),
+    ("no change in bed 20's drain", "drained bed=20 volume_ml=0"),
+    ("new canister for 12 on at 1850", "exchanged bed=12 at=18:50"),
+    ("bed 9 420, made the bed too", "mark bed=9 level_ml=420"),
+    ("9 right as well, 300", "mark bed=9 tube=right level_ml=300"),
+    ("bed 3 240 at 1900, please chart it", "mark bed=3 at=19:00 level_ml=240"),
+    ("bed 10 chest drain 1,240mls at 19:00", "mark bed=10 at=19:00 level_ml=1240"),
+    ("bed 10 chest drain 1, 240 at 1900", "mark bed=10 tube=1 at=19:00 level_ml=240"),
     ("beds 6 and 7 both 640", "mark bed=6 level_ml=640; mark bed=7 level_ml=640"),
 )
 
