@@ -25,7 +25,7 @@ SENDING = frozenset(
 )
 WHO = frozenset({"the", "pt", "patient", "in", "bed", "room", "rm", "our"})
 GONE = frozenset({"left", "away"})
-BRIDGED = frozenset({"exchanged", "removed"})
+BRIDGED = frozenset({"exchanged", "removed", "placed"})
 PREPOSITIONS = frozenset({"of", "on", "in"})
 SET_TO = frozenset({"suction", "sxn", "seal", "wall", "dial", "vacuum"})
 """Behind these "of 15" is no bed."""
@@ -49,7 +49,7 @@ def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, 
         for cue in pipeline().cues(rest):
             cue = _placed_drain(cue, rest) if kinds is NAMED else cue
             event = (cue.label == "what" and kinds is BRIDGED) or (cue.label == "kind" and cue.value in kinds)
-            if event and cue.start < start < cue.end:
+            if event and cue.start < start < cue.end and not _is_put_somewhere(cue, rest):
                 found = [c for c in found if c.end <= cue.start or c.start >= start]
                 found = [_behind(c, cue.end + end - start) for c in found]
                 found.append(Cue(cue.label, cue.value, cue.start, start))
@@ -157,11 +157,21 @@ def _beds(toks: Toks, written: Mapping[int, tuple[int, str]]) -> Iterator[tuple[
         if start < i:
             start -= word(toks, start - 1) in PREPOSITIONS
         elif toks.words.isdisjoint(SHORT_BED_WORDS) and word(toks, i - 2) not in SET_TO:
-            start -= word(toks, i - 1) == "of"  # "the suction regulator of 12 was turned off"
+            start -= word(toks, i - 1) == "of" or _is_kept_in(toks, i)  # "the regulator of 12 was turned off"
         end = written[i][0] if i in written else i + 1
         owner = _owner(toks, end)
         if i in written or start < i or owner or _is_between(toks, i):
             yield start, end + owner
+
+
+def _is_put_somewhere(cue: Cue, toks: Sequence[Token]) -> bool:
+    """ "drain in 9 placed on suction": it was there before."""
+    return cue.value == "placed" and [tok.text for tok in toks[cue.end : cue.end + 1]] in (["on"], ["to"])
+
+
+def _is_kept_in(toks: Toks, i: int) -> bool:
+    """ "the chest drain in 9 was taken out", "the box on 12 got changed"."""
+    return word(toks, i - 1) in PREPOSITIONS | {"for"} and word(toks, i - 2) in CANISTERS
 
 
 def _is_between(toks: Toks, i: int) -> bool:

@@ -178,8 +178,10 @@ def _of_a_span(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     for item in items:
         to_come = item.role == "cue" and item.value == "span" and word(toks, item.end) in {"time", "times"}
         before = word(toks, item.start - 1)
-        shift = item.role == "time" and not item.at and toks.said[item.start : item.end] in SHIFTS
-        if to_come or (shift and before.isdecimal()):
+        said = toks.said[item.start : item.end]
+        shift = item.role == "time" and not item.at and said in SHIFTS
+        an_hour = item.role == "time" and before in {"/", "per"} and said in HOURS
+        if to_come or (shift and before.isdecimal()) or an_hour:
             yield "a span of time, and no hour"
 
 
@@ -215,6 +217,8 @@ STRONGEST = 40
 DUE_WITHIN = 3
 SHIFTS = frozenset({("12", "h"), ("8", "h"), ("12h",), ("8h",)})
 """So long is a shift."""
+HOURS = frozenset((str(hours), "h") for hours in range(1, 25))
+""" "120 / 1h"."""
 OCCASIONS = frozenset(
     {"lights", "beginning", "bedtime", "lunch", "lunchtime", "dinner", "supper", "visiting", "turnover"}
 )

@@ -69,6 +69,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         ),
         f"removal of {THE} {TUBE}", f"{TUBE} removal", f"{TUBE} came out at", "removed", "discontinued",
         "dc'd", "d/c'd", f"{TUBE} (got|was|has been) pulled", "pulled at", "is out", "was pulled",
+        f"{TUBE} got (removed|taken out)",
         "tube's out", "pulled", "extubated chest tube",
         (
             f"(md|doc|doctor|surgeon|pa|np|team|resident|provider|dr|surgery) (removed|pulled|took out|"
