@@ -1,6 +1,6 @@
 """A message that asks tells nothing: its numbers and events are what it asks about.
 
-Called by `unexplained` for typed messages, by `leftovers` for dictated ones.
+Called by `unexplained`, and by `leftovers` for what is dictated.
 """
 
 from __future__ import annotations
@@ -34,7 +34,6 @@ UNSUMMED = frozenset({"rate", "last", "checks", "due", "capacity"})
 REACH = 4
 """Tokens between "since" and what happened then, and one more."""
 READ = frozenset({"mark", "read", "check", "marked"})
-ASKED_ALOUD = frozenset({("are", "we"), ("do", "we"), ("should", "bed"), ("should", "room"), ("have", "we")})
 OPENERS = frozenset({"so", "hey", "hi", "ok", "okay", "wait", "and", "but", "well", "um", "uh", ",", "-"})
 """Before a question these only begin to speak."""
 OF_WHAT = frozenset({"bed", "room", "rm", "the", "pt", "patient", "he", "she", "it", "that", "this", "still"})
@@ -197,10 +196,6 @@ def asking_aloud(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
     "three right when thirty".
     """
-    if word(toks, 0) in {"is", "was", "did", "does"} or toks.said[:2] in ASKED_ALOUD:
-        yield from asking(items, toks)
-    if "if" in toks.words:  # "can we pull the tube if it stays under a hundred"
-        yield from doubted(items, toks)
     asks = any(i.role == "cue" and i.value == "question" and _is_asked(i, toks) for i in items)
     if asks and any(i.role == "level" for i in items):
         yield "a question tells no number"
@@ -219,9 +214,11 @@ def _is_asked(question: Item, toks: Toks) -> bool:
 def doubted(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """One line for each number and event that is asked for, and planned or denied.
 
-    "can you check if 15 was 720", "dont chart 8 yet, might be 260".
+    "can you check if 15 was 720", "dont chart 8 yet, might be 260"; "fix 20, 615 not 651" puts right.
     """
-    said = {i.value for i in items if i.role == "cue"}
+    right = any(i.value == "kind" and i.name == "corrected" for i in items)
+    denied = [a for a, b in pairwise(items) if a.value == "neg" and right and b.role == "num"]
+    said = {i.value for i in items if i.role == "cue" and i not in denied}
     if "question" in said and said & {"plan", "neg"}:
         yield from ("what is asked and denied is not told" for i in items if i.role in NUMBERS or happens(i))
 

@@ -61,6 +61,14 @@ def _moved_when(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "when someone moved, or a line"
 
 
+def _was_a_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed 10 was 12": its line was 12, or it was bed 12?"""
+    for bed, item in pairwise(items):
+        bare = bed.role == "bed" and item.role == "level" and item.label is not None and not item.unit
+        if bare and item.known and toks.said[bed.end : item.start] == ("was",) and item.end == len(toks):
+            yield "the bed that it was, or its line"
+
+
 def _half_a_label(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "CT1 to CT2 640", "CT1 ct 2 640": the bed CT2, and no scan and no tube beside a line."""
     letters = {
@@ -201,6 +209,7 @@ BEDLIKE = (
     Rule(_twice, frozenset({"bed"})),
     Rule(_moved_when, frozenset({"bed"}), frozenset({"to", "into", "in"})),
     Rule(_half_a_label, frozenset({"kind", "tube"}), frozenset({"ct"})),
+    Rule(_was_a_bed, frozenset({"level"}), frozenset({"was"})),
     Rule(_no_number, frozenset({"no"})),
     Rule(_to_each, NUMBERS, frozenset({"each"})),
     Rule(_beside_a_bed, frozenset({"bed"}), BESIDE | {"next", "across", "close"}),

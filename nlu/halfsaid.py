@@ -17,10 +17,12 @@ MOST_LABEL, NOON = 99, 12
 DRAINED = frozenset({"drain", "chest", "tube", "pleural", "of"})
 BROKEN = frozenset(
     {"at", "@", "since", "from", "by", "or", "but", "except", "when", "if", "unless", "with", "of", "is"}
-    | {"was", "it's", "its", "that's", "thats", "because", "although", "the"}
+    | {"was", "it's", "its", "that's", "thats", "because", "although", "the", "no"}
 )
-"""With one of these a message does not end."""
-LEADING_ON = frozenset({"at", "as", "and", "the", "it", "time", ",", ".", "uh", "um", "about", "around"})
+"""With one of these a message does not end; a "no" behind a line takes something of it back."""
+LEADING_ON = frozenset(
+    {"at", "as", "and", "the", "it", "time", ",", ".", "uh", "um", "about", "around", "oh"}
+)
 FILLED = frozenset({"uh", "um", "er", "erm", "hmm", "like", "about", "around"})
 ASKING = frozenset({"please", "pls", "can", "could", "you", "i", "we", "need", "want", "to", "ok", "okay"})
 REMOVING = frozenset({"remove", "retract", "revert", "unchart", "unsend", "unlog", "subtract", "deduct"})
@@ -64,12 +66,21 @@ def _of_fluids(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "fluids that went in, or the line"
 
 
-def _at_an_hour(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
-    """ "bed six left at six", "new can 6 starts at 6": a line of six, or six o'clock?"""
+def _at_an_hour(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed six left at six", "clamped 6", "left 6", "tube came out at 6": a line, or six o'clock?"""
     timed = any(i.role == "time" for i in items)
-    for item in items if not timed else ():
-        hour = item.role == "level" and 0 < (item.amount or 0) <= NOON and not item.unit
-        if hour and item.lead in {"at", "new"}:
+    for before, item in zip((None, *items), items, strict=False) if not timed else ():
+        if item.unit or not 0 < (item.amount or 0) <= NOON:
+            continue
+        cue = before.value if before is not None and before.role == "cue" else ""
+        left = before is not None and before.role == "tube" and word(toks, before.start) == "left"
+        left &= sum(i.role == "tube" for i in items) == 1
+        left |= cue == "tubeword" and word(toks, item.start - 1) == "ct"
+        of_event = ((cue in EVENTS or left) and not item.lead) or (
+            cue == "levelat" and any(i.value == "what" for i in items)
+        )
+        came = item.role == "volume" and toks.said[item.start - 2 : item.start] == ("out", "at")
+        if came or (item.role == "level" and (item.lead in {"at", "new"} or of_event)):
             yield "an hour, or a level"
 
 
@@ -97,6 +108,7 @@ def _drained_to(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 DRAINING = frozenset({"drained", "drain", "out"})
+EVENTS = frozenset({"kind", "what", "waterseal", "tidal"})
 HALF_SAID = (
     Rule(_more, frozenset({"level"}), frozenset({"more", "plus"})),
     Rule(_drained_to, frozenset({"volume"}), frozenset({"to", "too"})),
@@ -104,7 +116,7 @@ HALF_SAID = (
     Rule(_to_be_removed, NUMBERS, REMOVING | {"take"}),
     Rule(_label_behind, frozenset({"kind"}), frozenset({"ct"})),
     Rule(_of_fluids, NUMBERS, frozenset({"fluids"})),
-    Rule(_at_an_hour, frozenset({"level"}), frozenset({"at"})),
+    Rule(_at_an_hour, frozenset({"level", "volume"})),
     Rule(_no_line, frozenset({"no"}), frozenset({"line", "mark", "level", "reading"})),
 )
 """Typed or dictated."""

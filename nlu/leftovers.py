@@ -18,15 +18,17 @@ from .corrections import BELONGS
 from .flow import OVER_TIME
 from .gains import CLIMBS
 from .inclause import OF_A_CLAUSE
-from .items import AMOUNTS, FINDINGS, Item
+from .inverted import INVERTED
+from .items import AMOUNTS, Item
 from .looks import TURNING, half_understood, lost_finding
 from .misheard import HEARD
-from .mixups import MIXED, MIXED_IN_TEXT
+from .mixups import MIXED
 from .nearnumbers import is_told_later, says_nothing
 from .noevents import NO_EVENTS
 from .nofindings import NO_FINDINGS
 from .numbers import Toks, glued, is_digits, numbers, word
 from .othertimes import AT_TWICE, DANGLING, OTHER_TIMES
+from .otherwords import OTHER_WORDS
 from .parted import EITHER_WAY, LETTERED
 from .patterns.asides import ASIDES, PLACES
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
@@ -363,8 +365,16 @@ EITHER = (
     *BEHIND_A_LINE,
     *DEVICE_BEFORE,
     *TAKEN_BACK,
+    AT_TWICE,
+    DANGLING,
+    *MIXED,
+    *NO_EVENTS,
+    *NO_FINDINGS,
+    *SET_BEFORE,
+    *OTHER_TIMES,
+    *INVERTED,
+    *UNEXPLAINED,
 )
-OF_SOMETHING_ELSE = (*NO_EVENTS, *NO_FINDINGS, *SET_BEFORE, *OTHER_TIMES)
 TYPED = Rules(
     (
         Rule(begun, frozenset({"tube"})),
@@ -372,27 +382,18 @@ TYPED = Rules(
         Rule(_between, frozenset({"word"})),
         *EITHER,
         Rule(_questioned, frozenset({"mark_of_question"})),
-        AT_TWICE,
-        DANGLING,
-        *MIXED,
-        *MIXED_IN_TEXT,
-        *OF_SOMETHING_ELSE,
-        *UNEXPLAINED,
     )
 )
 DICTATED = Rules(
     (
         *EITHER,
         Rule(_beside, frozenset({"word"})),
-        Rule(asking_aloud, VALUES | FINDINGS | {"question", "kind", "what", "same"}),
+        Rule(asking_aloud, frozenset({"question", "ask"})),
         Rule(_halting, AMOUNTS),
         Rule(half_understood, frozenset({"fluid", "word"})),
         Rule(lost_finding, frozenset({"word", "seal"})),
         Rule(_sounds, AMOUNTS | {"time"}),
-        AT_TWICE,
-        DANGLING,
-        *MIXED,
         *HEARD,
-        *OF_SOMETHING_ELSE,
+        *OTHER_WORDS,
     )
 )

@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .clauses import NUMBERS
+from .clock import clocks
 from .items import AMOUNTS, Item, is_now
 from .numbers import Toks, heard_as_number, word
 from .patterns.leads import BED_WORDS, LINES
@@ -79,12 +80,14 @@ def _bed_goes_on(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 def _said_again(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "line six six forty", "line six um six forty": the number begun again, and no 6 at twenty to seven."""
-    for item, time in pairwise([i for i in items if i.role != "cue" or i.value != "filler"]):
+    for item, time in pairwise([i for i in items if i.role != "cue" or i.value not in {"filler", "yes"}]):
         begun = item.role in AMOUNTS and time.role == "time" and not (time.at or time.lead or item.unit)
         short = item.amount is not None and (item.amount < HUNDRED or not item.amount % HUNDRED)
         first, again = word(toks, item.start), word(toks, time.start)
         same = first == again or (len(first) == 1 and first.isdigit() and again.startswith(first))
         told_twice = begun and item.amount == time.amount  # "six four zero six forty"
+        parts = toks.said[item.start : item.end]
+        told_twice |= begun and toks.said[time.start : time.start + len(parts)] == parts  # "550 5:55"
         if (begun and short and not time.spoken_clock and same) or told_twice:
             yield "a number begun again, or a time behind it"
 
@@ -132,19 +135,28 @@ def _parts_in_digits(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _lone_digit(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "bed twelve eight six forty": bed 12A with 640, or a line of 8 at twenty to seven?"""
     for item, time in pairwise(items):
-        short = (item.amount or 0) < TEN or word(toks, item.start) == "eleven"  # "level six forty"
-        bare = item.role == "level" and short and not (item.unit or item.lead)
-        told = time.at or time.lead or time.full_clock or time.spoken_clock or is_now(time)
-        if bare and time.role == "time" and not told and item.end == time.start:
+        eleven = word(toks, item.start) == "eleven" and not item.lead  # "level six forty"
+        short = (item.amount or 0) < TEN or eleven
+        bare = item.role == "level" and short and not item.unit
+        joined = bare and time.role == "time" and item.end == time.start and not (time.at or time.lead)
+        told = time.full_clock or is_now(time) or (not item.lead and time.spoken_clock)
+        if joined and not told:
             yield "one digit alone is the end of a label, or a line"
 
 
 def _digit_by_digit(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "two five oh nine oh five": 25 at five past nine in the morning, or 250?"""
+    """ "two five oh nine oh five": 25 at five past nine, or 250? "one oh five oh six": 10 at 05:06?"""
     for item, time in pairwise(items):
         singly = item.role in AMOUNTS and {*ONES, *OH}.issuperset(toks.said[item.start : item.end])
         if singly and time.role == "time" and item.end == time.start and word(toks, time.start) in OH:
             yield "a nought between two numbers"
+        ends = time.role == "time" and item.end == time.start and word(toks, item.end - 1) in OH
+        of_both = ends and item.end == item.start + 2 and word(toks, time.start) in ONES
+        if of_both and not (time.at or time.lead):
+            yield "a nought inside a number"  # "three oh five past six"
+        spare = word(toks, item.end - 2) not in OH  # "three oh oh six thirty" has two for its own
+        if ends and singly and spare and any(end == time.end for end, _ in clocks(toks, item.end - 1)):
+            yield "a nought of the number, or of the time"
 
 
 def _and_an_hour(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -194,9 +206,11 @@ def _out(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def _and_a_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "beds six and seven six forty", "beds six and seven at six": bed 7 as well, and no seven o'clock."""
+    """ "beds six and seven six forty", "tubes one and two six forty": bed 7 as well, and no seven o'clock."""
     for bed, item in pairwise([i for i in items if i.role != "sep"]):
-        joined = bed.role == "bed" and word(toks, bed.end) in {"and", "&"} and item.start <= bed.end + 1
+        joined = (
+            bed.role in {"bed", "tube"} and word(toks, bed.end) in {"and", "&"} and item.start <= bed.end + 1
+        )
         single = item.role in NUMBERS | {"time"} and word(toks, bed.end + 1) in {*ONES, *TEENS, *SHORT}
         if joined and single and not item.unit:
             yield "another bed, or a time or level"
@@ -261,7 +275,7 @@ HEARD = (
     Rule(_tens_behind_digit, AMOUNTS, frozenset(TENS) | ROUND),
     Rule(_of_next_words, AMOUNTS, frozenset(ONES)),
     Rule(_out, frozenset({"level"}), frozenset({"out"})),
-    Rule(_and_a_bed, frozenset({"bed"}), frozenset({"and", "&"})),
+    Rule(_and_a_bed, frozenset({"bed", "tube"}), frozenset({"and", "&"})),
     Rule(_sounding, frozenset({"leak", "tidal"}), frozenset({"now", "know", "in"})),
     Rule(_undone, frozenset({"what"}), UN | {"and"}),
     Rule(_moved_or_line, frozenset({"level"}), frozenset({"two"})),

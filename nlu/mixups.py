@@ -212,18 +212,24 @@ def _is_no_line(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if item.role == "level" and (weighed or behind[0] in ROOM_LEFT or behind in NO_LINES):
             yield "how much room is left, or came, or was there"
         one = sum(i.role == "bed" for i in items) == sum(i.role == "level" for i in items) == 1
-        if item.role == "level" and one and behind[0] in {"both", "each"} and behind[1] in BREAKS:
+        k = item.end
+        while word(toks, k) in {"total", "for", "in", "altogether"}:
+            k += 1
+        if item.role == "level" and one and word(toks, k) in {"both", "each"} and word(toks, k + 1) in BREAKS:
             yield "of both tubes, or of each"
 
 
 def _of_fluid(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "480 of blood", "480 in 300 out": how much it was; in a canister, where it stands."""
+    """ "480 of blood", "blood 480", "480 in 300 out": how much; in a canister, where it stands."""
     if (
         not toks.words.isdisjoint(CANISTERS | {"drain", "line", "mark", "level"})
         or {"has", "it"} <= toks.words
     ):
         return
     for item, after in pairwise(items):
+        bare = after.role == "level" and not after.lead and after.start == item.end
+        if bare and item.value == "fluid" and toks.said[item.start : item.end] in NOUNS:
+            yield "how much blood, or where the line stands"
         fluid = after.role == "cue" and after.value == "fluid" and after.start == item.end + 1
         taken = word(toks, item.end) == "in" and after.role in {"output", "volume", "level"}
         if item.role == "level" and ((fluid and word(toks, item.end) == "of") or taken):
@@ -264,6 +270,9 @@ def _same_of_another(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         k = item.end + 1
         while word(toks, k) in ARTICLES:
             k += 1
+        left = word(toks, item.start) == "unchanged" and word(toks, item.start - 1) in CANISTERS
+        if item.value == "same" and left and not any(i.role == "level" for i in items):
+            yield "the level has not changed, or the canister was not"
         same = item.role == "cue" and item.value == "same" and word(toks, item.end) in {"in", "of", "to"}
         ours = OF_OUTPUT - (CANISTERS if word(toks, item.end) == "of" else set())  # "no change of canister"
         owned = next((j for j in range(k, len(toks)) if toks.said[j : j + 2] == ("'", "s")), None)
@@ -285,6 +294,7 @@ def _same_of_another(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 BEFORE, NEAR = frozenset({"previous", "prior", "earlier", "prev"}), 3
 BREAKS = frozenset({"", ",", ".", ";", "!", "at", "@", "tubes", "drains"})
+NOUNS = frozenset({("blood",), ("pus",)})
 ROOM_LEFT = frozenset({"room", "space", "headroom"})
 NO_LINES = frozenset({("all", "night"), ("all", "day"), ("in", "er"), ("from", "er"), ("whole", "shift")})
 POLITE = frozenset({"sorry", "apologies", "mean"})
@@ -348,7 +358,7 @@ MIXED = (
     Rule(_told_again, frozenset({"time"}), AGAIN),
     Rule(_broken_off, frozenset({"repair"})),
     Rule(_is_no_line, frozenset({"level"}), ROOM_LEFT | {"all", "er", "whole", "both", "each", "kg"}),
-    Rule(_of_fluid, frozenset({"level"}), frozenset({"of", "in"})),
+    Rule(_of_fluid, frozenset({"level"}), frozenset({"of", "in", "blood", "pus"})),
     Rule(_bidden_at, frozenset({"level"}), frozenset({"clamp", "unclamp"})),
     Rule(_of_before, frozenset({"level"}), BEFORE),
     Rule(_or_else, frozenset({"time", "bed", "tube"}), frozenset({"or"})),
@@ -358,9 +368,6 @@ MIXED = (
     Rule(row_of_beds, frozenset({"level"}), frozenset({"beds"})),
     Rule(thrice, frozenset({"bed"})),
     Rule(lettered, frozenset({"bed"}), frozenset({"-"})),
-)
-"""Typed or dictated."""
-MIXED_IN_TEXT = (
     *BEDLIKE,
     Rule(_letter_inside, NUMBERS, ALIKE),
     Rule(_openers, frozenset({"sep"})),

@@ -92,6 +92,7 @@ def _of_other_things(items: Pieces, toks: Toks) -> Iterator[str]:
         changed = item.name == "exchanged" and behind in OTHERWISE
         proven = item.name == "placed" and last in INSERTED and behind in PROOF
         seated = item.name == "placed" and behind in {"in", "on"} and after in SEATS
+        seated |= item.name == "back" and behind in {"in", "to"} and after in SEATS
         of_way = item.name == "removed" and behind == "of" and after in OF
         of_way = of_way and not starts_number(toks, item.end + 2)  # "tube out of bed 11"
         if changed or proven or seated or of_way:
@@ -99,12 +100,14 @@ def _of_other_things(items: Pieces, toks: Toks) -> Iterator[str]:
 
 
 def _ended(items: Pieces, toks: Toks) -> Iterator[str]:
-    """ "clamp trial passed", "drain expired": a trial or a box, and nobody died."""
-    for item in items:
+    """ "clamp trial passed", "drain expired", "is passed 340": a trial, a box or a line, and nobody died."""
+    for item, after in zip(items, (*items[1:], None), strict=True):
         before = toks.said[max(0, item.start - 2) : item.start]
         things = DEVICES | {"trial", "order", "orders", "test", "swallow", "gas", "stool", "flatus"}
         of_thing = item.name == "left" and not things.isdisjoint(before)
-        if of_thing and item.value == "kind" and word(toks, item.start) in {"passed", "expired", "gone"}:
+        ended = item.value == "kind" and word(toks, item.start) in {"passed", "expired", "gone"}
+        counted = item.name == "left" and after is not None and after.role == "level" and not after.lead
+        if (of_thing or counted) and ended:
             yield "a thing that ended, and no patient"
 
 
@@ -126,14 +129,25 @@ def _asked(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "is tube out", "was tube out at 7": a question by its order; "12's tube is out" tells it."""
     for item in items:
         noun = item.value == "kind" and word(toks, item.start) in DEVICES | {"chest", "the"}
-        noun |= item.value == "what" and item.start == 1
+        noun |= item.value == "what" and (item.start == 1 or word(toks, item.start) == "suction")
         if noun and word(toks, item.start - 1) in ASKING:
             yield "an event that is asked about"
 
 
+def _going(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "going home at six", "tube coming out at six": so it came, or so it is planned."""
+    for item, time in pairwise(items):
+        under_way = item.value in EVENTS and word(toks, item.start) in GOING
+        if under_way and time.role == "time" and not is_now(time) and time.at:
+            yield "what came then, or what is to come"
+
+
 def _lasting(items: Pieces, toks: Toks) -> Iterator[str]:
-    """ "tube out for 2 hours": it was then, and not now."""
-    for item in items:
+    """ "tube out for 2 hours", "clamped for 4 hours": it was then, and not now."""
+    for item, span in zip(items, (*items[1:], None), strict=True):
+        while_so = item.name in STATES and span is not None and span.value == "span"
+        if while_so and word(toks, span.end if span else 0) != "ago":
+            yield "when it began"
         closes = item.value == "kind" and item.name in {"removed", "placed", "exchanged"}
         if closes and word(toks, item.end) == "for" and not LASTING.isdisjoint(toks.said[item.end + 2 :]):
             yield "when it was"
@@ -231,7 +245,7 @@ def _after_amount(items: Pieces, toks: Toks) -> Iterator[str]:
         final = told and events and item.lead == "old" and item.at and not timed
         beside = before if before is not None and item.role == "level" and not item.lead else None
         near = beside is not None and _may_be_its_time(beside, item, timed=timed)
-        if bare and ((after and events and len(item.digits) == 3) or final or near):
+        if bare and ((after and events) or final or near):
             yield "an amount, or the time"
 
 
@@ -296,6 +310,8 @@ def _seal_or_hour(items: Pieces, toks: Toks) -> Iterator[str]:
 
 
 PLEASE = frozenset({"please", "pls", "plz"})
+GOING = frozenset({"going", "coming", "leaving"})
+STATES = frozenset({"clamped", "unclamped", "suction_off", "suction_on"})
 TELLERS = PEOPLE | {"wife", "husband", "family", "daughter", "son", "mom", "mum", "roommate", "visitor"}
 TELLERS |= {"report", "handover", "handoff", "nights", "days", "night", "day", "tech", "aide", "cna", "hca"}
 HOURS = range(5, 13)
@@ -320,6 +336,7 @@ NO_EVENTS = (
     Rule(_by_patient, EVENTS, PEOPLE | FURNITURE),
     Rule(_asked, EVENTS, ASKING),
     Rule(_lasting, EVENTS, LASTING),
+    Rule(_going, frozenset({"time"}), GOING),
     Rule(_one_of_two, EVENTS, frozenset({"or", "nor"})),
     Rule(_level_or_time, frozenset({"time", "level"})),
     Rule(_from_bed, frozenset({"bed"}), frozenset({"from"})),

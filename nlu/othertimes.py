@@ -14,6 +14,7 @@ from .neighbours import is_scan
 from .numbers import Toks, word
 from .patterns.asides import PERSONS
 from .patterns.leads import FULL_STOPS
+from .patterns.numerals import ONES
 from .patterns.remarks import REMARKS
 from .rules import Rule
 
@@ -150,8 +151,10 @@ def _at_an_hour_unsaid(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         return
     for line in [i for i in items if i.role == "level"]:
         name = line.end + 1 + (word(toks, line.end + 1) in {"the", "my", "his", "her", "our"})
-        when = word(toks, line.end) in {"at", "from", "before", "after", "around", "by"}
+        when = word(toks, line.end) in {"at", "on", "from", "before", "after", "around", "by"}
         last = word(toks, line.end + (word(toks, line.end) == "at")) == "last"
+        if word(toks, line.end + (word(toks, line.end) == "at")) in VAGUE:
+            yield "an hour that is no number"  # "at sixish"
         if (when and word(toks, name) in OCCASIONS) or (last and "check" in toks.said[name - 1 : name + 1]):
             yield "a moment whose hour was not said"
 
@@ -221,8 +224,10 @@ HOURS = frozenset((str(hours), "h") for hours in range(1, 25))
 """ "120 / 1h"."""
 OCCASIONS = frozenset(
     {"lights", "beginning", "bedtime", "lunch", "lunchtime", "dinner", "supper", "visiting", "turnover"}
+    | {"start", "break", "admission", "arrival", "hour", "half"}
 )
 """Moments of a day on a ward at which no clock is looked at."""
+VAGUE = frozenset(f"{hour}ish" for hour in (*ONES, "ten", "eleven", "twelve", "noon", "midnight"))
 
 
 def _taken_at(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -302,7 +307,7 @@ OTHER_TIMES = (
     Rule(_set_at, frozenset({"what"})),
     Rule(_of_a_leak, frozenset({"leak"})),
     Rule(_is_due, frozenset({"time"}), frozenset({"due"})),
-    Rule(_at_an_hour_unsaid, frozenset({"level"}), OCCASIONS | {"last"}),
+    Rule(_at_an_hour_unsaid, frozenset({"level"}), OCCASIONS | VAGUE | {"last"}),
     Rule(_not_then, frozenset({"num", "level"}), frozenset({"not"})),
     Rule(_day_of_month, frozenset({"choice"})),
     Rule(_of_a_span, frozenset({"span", "time"}), frozenset({"time", "times", "h", "8h", "12h"})),

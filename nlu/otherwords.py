@@ -1,0 +1,84 @@
+"""Signs, in dictation, that a word is another one that sounds like it, and its number another number.
+
+"suction of" is suction off, "well ninety" the wall, "oh two two litres" oxygen. Called by `leftovers`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from .items import AMOUNTS, Item
+from .numbers import Toks, word
+from .roles import CHECK_LIMITS
+from .rules import Rule
+
+OH = frozenset({"oh", "o", "zero", "nought"})
+NOON, LARGEST = 12, 150
+"""An hour; kg, more than almost all patients weigh."""
+VACUUM = frozenset({"hemo", "haemo", "heema", "wound"})
+TUBES = frozenset({"tube", "drain"})
+
+
+def _off(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed twelve suction of", "bed twelve of suction": off."""
+    for item in items:
+        said = item.role == "cue" and item.value == "suction" and item.end == len(toks)
+        before = word(toks, item.start - 1) == "of" and word(toks, item.start) == "suction"
+        if (said and word(toks, item.end - 1) == "of") or before:
+            yield "suction of what, or off"
+
+
+def _other_value(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed twelve well ninety": the wall; "wait eighty two": the weight."""
+    starts = {i.end for i in items if i.role in {"bed", "check"}}
+    for item in items:
+        bare = item.role == "level" and not (item.unit or item.lead) and item.start - 1 in starts
+        heard = word(toks, item.start - 1)
+        wall = heard in {"well", "while"} and (item.amount or 0) <= CHECK_LIMITS["wall"]
+        if bare and (wall or (heard in {"wait", "waits", "way"} and (item.amount or 0) <= LARGEST)):
+            yield "the wall or the weight by its sound, or a line"
+
+
+def _out(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed twelve tube about six": out at six."""
+    for item in items:
+        hour = item.role == "level" and item.about and 0 < (item.amount or 0) <= NOON and not item.unit
+        if hour and word(toks, item.start - 1) == "about" and word(toks, item.start - 2) in TUBES:
+            yield "a tube out, or a line"
+
+
+def _led_by_nought(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed five oh two two litres": oxygen, and no line of 22 litres; "mark oh forty" lost its hundreds."""
+    for item in items:
+        if item.role not in AMOUNTS or word(toks, item.start + 1) == "point":
+            continue
+        led = word(toks, item.start) in OH and item.end > item.start + 1
+        if led or (word(toks, item.start - 1) in OH and not item.lead):
+            yield "what stood before the nought was lost"
+
+
+def _vacuum(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed five hemo vac forty": a wound drain, and neither the wall nor an injury."""
+    for item in items:
+        wall = item.role == "check" and item.name == "wall"
+        if wall and word(toks, item.start - 1) in {"vac", "vacuum"} and word(toks, item.start - 2) in VACUUM:
+            yield "a wound drain"
+
+
+def _un(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed twelve on swinging": not swinging, by its sound?"""
+    beds = {i.end for i in items if i.role == "bed"}
+    for item in items:
+        behind_bed = item.role == "cue" and item.value == "tidal" and item.start - 1 in beds
+        if behind_bed and word(toks, item.start - 1) in {"on", "un", "and"}:
+            yield "swinging, or not"
+
+
+OTHER_WORDS = (
+    Rule(_off, frozenset({"suction"}), frozenset({"of"})),
+    Rule(_other_value, frozenset({"level"}), frozenset({"well", "while", "wait", "waits", "way"})),
+    Rule(_out, frozenset({"level"}), frozenset({"about"})),
+    Rule(_led_by_nought, AMOUNTS, OH),
+    Rule(_vacuum, frozenset({"check"}), VACUUM),
+    Rule(_un, frozenset({"tidal"}), frozenset({"on", "un", "and"})),
+)
