@@ -101,7 +101,7 @@ def _of_other_things(items: Pieces, toks: Toks) -> Iterator[str]:
 
 def _ended(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "clamp trial passed", "drain expired", "is passed 340": a trial, a box or a line, and nobody died."""
-    for item, after in zip(items, (*items[1:], None), strict=True):
+    for item, after in zip(items, (*items[1:], None), strict=False):
         before = toks.said[max(0, item.start - 2) : item.start]
         things = DEVICES | {"trial", "order", "orders", "test", "swallow", "gas", "stool", "flatus"}
         of_thing = item.name == "left" and not things.isdisjoint(before)
@@ -144,7 +144,7 @@ def _going(items: Pieces, toks: Toks) -> Iterator[str]:
 
 def _lasting(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "tube out for 2 hours", "clamped for 4 hours": it was then, and not now."""
-    for item, span in zip(items, (*items[1:], None), strict=True):
+    for item, span in zip(items, (*items[1:], None), strict=False):
         while_so = item.name in STATES and span is not None and span.value == "span"
         if while_so and word(toks, span.end if span else 0) != "ago":
             yield "when it began"

@@ -147,8 +147,8 @@ def _is_due(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 def _at_an_hour_unsaid(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "9 640 at lights out", "9 640 last check": of a moment whose hour was not said, and not of now."""
-    if any(i.role == "time" for i in items):
-        return
+    if any(i.role == "time" or i.value == "kind" for i in items):
+        return  # "arrived from er, canister at 200 on arrival"
     for line in [i for i in items if i.role == "level"]:
         name = line.end + 1 + (word(toks, line.end + 1) in {"the", "my", "his", "her", "our"})
         when = word(toks, line.end) in {"at", "on", "from", "before", "after", "around", "by"}
