@@ -143,11 +143,8 @@ def _going(items: Pieces, toks: Toks) -> Iterator[str]:
 
 
 def _lasting(items: Pieces, toks: Toks) -> Iterator[str]:
-    """ "tube out for 2 hours", "clamped for 4 hours": it was then, and not now."""
-    for item, span in zip(items, (*items[1:], None), strict=False):
-        while_so = item.name in STATES and span is not None and span.value == "span"
-        if while_so and word(toks, span.end if span else 0) != "ago":
-            yield "when it began"
+    """ "tube out for 2 hours": it was then, and not now."""
+    for item in items:
         closes = item.value == "kind" and item.name in {"removed", "placed", "exchanged"}
         if closes and word(toks, item.end) == "for" and not LASTING.isdisjoint(toks.said[item.end + 2 :]):
             yield "when it was"
@@ -311,7 +308,6 @@ def _seal_or_hour(items: Pieces, toks: Toks) -> Iterator[str]:
 
 PLEASE = frozenset({"please", "pls", "plz"})
 GOING = frozenset({"going", "coming", "leaving"})
-STATES = frozenset({"clamped", "unclamped", "suction_off", "suction_on"})
 TELLERS = PEOPLE | {"wife", "husband", "family", "daughter", "son", "mom", "mum", "roommate", "visitor"}
 TELLERS |= {"report", "handover", "handoff", "nights", "days", "night", "day", "tech", "aide", "cna", "hca"}
 HOURS = range(5, 13)

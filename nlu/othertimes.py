@@ -147,8 +147,8 @@ def _is_due(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 def _at_an_hour_unsaid(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "9 640 at lights out", "9 640 last check": of a moment whose hour was not said, and not of now."""
-    if any(i.role == "time" or i.value == "kind" for i in items):
-        return  # "arrived from er, canister at 200 on arrival"
+    if any(i.role == "time" for i in items):
+        return
     for line in [i for i in items if i.role == "level"]:
         name = line.end + 1 + (word(toks, line.end + 1) in {"the", "my", "his", "her", "our"})
         when = word(toks, line.end) in {"at", "on", "from", "before", "after", "around", "by"}
@@ -224,7 +224,7 @@ HOURS = frozenset((str(hours), "h") for hours in range(1, 25))
 """ "120 / 1h"."""
 OCCASIONS = frozenset(
     {"lights", "beginning", "bedtime", "lunch", "lunchtime", "dinner", "supper", "visiting", "turnover"}
-    | {"start", "break", "admission", "arrival", "hour", "half"}
+    | {"start", "break", "hour", "half"}
 )
 """Moments of a day on a ward at which no clock is looked at."""
 VAGUE = frozenset(f"{hour}ish" for hour in (*ONES, "ten", "eleven", "twelve", "noon", "midnight"))

@@ -64,7 +64,6 @@ def test_what_is_told_in_plain_order_is_read(text: str, wanted: str, channel: Ch
         "bed 9 tube almost came out at six",
         "bed 9 tube coming out at six",
         "bed 9 going home at six",
-        "bed 9 clamped for four hours",
         "bed 9 clamped after six",
         "bed 9 back in chair",
         "bed 9 was 12",
