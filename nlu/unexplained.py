@@ -84,7 +84,7 @@ def _apart(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "bed 2 1 tube": bed 21, or the first tube of bed 2?"""
     for item in items:
         digits = item.role == "bed" and item.end - item.start == PAIR and toks[item.end - 1].is_digits
-        single = len(word(toks, item.end - 1)) == 1  # not "2 20", of bed 220
+        single = len(word(toks, item.end - 1)) == 1 or item.lead != "bed"  # not "bed 2 20 640", of 220
         if digits and single and toks[item.start].is_digits and not glued(toks, item.end - 1):
             yield "two digits of a bed, or two numbers"
 
