@@ -42,7 +42,7 @@ from .rules import Rule, Rules, signs
 from .setbefore import SET_BEFORE
 from .takenback import TAKEN_BACK
 from .turned import READ_AS, TURNED, counted_aloud
-from .unexplained import UNEXPLAINED
+from .unexplained import SPACED, UNEXPLAINED
 from .weighty import named_behind, weighty
 from .whose import DEVICE_BEFORE, WHOSE
 
@@ -382,6 +382,7 @@ TYPED = Rules(
         Rule(_between, frozenset({"word"})),
         *EITHER,
         Rule(_questioned, frozenset({"mark_of_question"})),
+        *SPACED,
     )
 )
 DICTATED = Rules(

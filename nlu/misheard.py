@@ -139,7 +139,13 @@ def _lone_digit(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         short = (item.amount or 0) < TEN or eleven
         bare = item.role == "level" and short and not item.unit
         joined = bare and time.role == "time" and item.end == time.start and not (time.at or time.lead)
-        told = time.full_clock or is_now(time) or (not item.lead and time.spoken_clock)
+        two = word(toks, time.start) in TENS and word(toks, time.start + 1) in ONES
+        told = (
+            time.full_clock
+            or is_now(time)
+            or (two and any(c.style == "ago" for c in time.clocks))
+            or (not item.lead and time.spoken_clock)
+        )
         if joined and not told:
             yield "one digit alone is the end of a label, or a line"
 

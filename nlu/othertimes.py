@@ -224,7 +224,7 @@ HOURS = frozenset((str(hours), "h") for hours in range(1, 25))
 """ "120 / 1h"."""
 OCCASIONS = frozenset(
     {"lights", "beginning", "bedtime", "lunch", "lunchtime", "dinner", "supper", "visiting", "turnover"}
-    | {"start", "break", "hour", "half"}
+    | {"break", "hour", "half"}
 )
 """Moments of a day on a ward at which no clock is looked at."""
 VAGUE = frozenset(f"{hour}ish" for hour in (*ONES, "ten", "eleven", "twelve", "noon", "midnight"))

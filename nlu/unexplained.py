@@ -84,8 +84,7 @@ def _apart(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "bed 2 1 tube": bed 21, or the first tube of bed 2?"""
     for item in items:
         digits = item.role == "bed" and item.end - item.start == PAIR and toks[item.end - 1].is_digits
-        single = len(word(toks, item.end - 1)) == 1 or item.lead != "bed"  # not "bed 2 20 640", of 220
-        if digits and single and toks[item.start].is_digits and not glued(toks, item.end - 1):
+        if digits and toks[item.start].is_digits and not glued(toks, item.end - 1):
             yield "two digits of a bed, or two numbers"
 
 
@@ -169,9 +168,9 @@ UNEXPLAINED = (
     Rule(_keyed, frozenset({"bed", "time"}), frozenset({":"})),
     Rule(_timed_apart, frozenset({"sep"})),
     Rule(_summed, frozenset({"bed"})),
-    Rule(_apart, frozenset({"bed"})),
     Rule(_ranges, frozenset({"bed"}), frozenset({"beds"})),
-    Rule(_spaced, frozenset({"time"})),
     Rule(_mended_bed, frozenset({"repair"})),
 )
 """One line for each sign, anywhere in the message, that its numbers and events tell nothing."""
+SPACED = (Rule(_apart, frozenset({"bed"})), Rule(_spaced, frozenset({"time"})))
+"""Of typed messages only: recognisers write one number in parts."""
