@@ -138,7 +138,8 @@ def _going(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "going home at six", "tube coming out at six": so it came, or so it is planned."""
     for item, time in pairwise(items):
         under_way = item.value in EVENTS and word(toks, item.start) in GOING
-        if under_way and time.role == "time" and not is_now(time) and time.at:
+        hour = time.role == "time" and time.at and 0 < (time.amount or 0) <= NOON
+        if under_way and hour and not time.sure_time:
             yield "what came then, or what is to come"
 
 
@@ -307,6 +308,7 @@ def _seal_or_hour(items: Pieces, toks: Toks) -> Iterator[str]:
 
 
 PLEASE = frozenset({"please", "pls", "plz"})
+NOON = 12
 GOING = frozenset({"going", "coming", "leaving"})
 TELLERS = PEOPLE | {"wife", "husband", "family", "daughter", "son", "mom", "mum", "roommate", "visitor"}
 TELLERS |= {"report", "handover", "handoff", "nights", "days", "night", "day", "tech", "aide", "cna", "hca"}
