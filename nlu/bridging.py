@@ -165,8 +165,10 @@ def _beds(toks: Toks, written: Mapping[int, tuple[int, str]]) -> Iterator[tuple[
 
 
 def _is_put_somewhere(cue: Cue, toks: Sequence[Token]) -> bool:
-    """ "drain in 9 placed on suction": it was there before."""
-    return cue.value == "placed" and [tok.text for tok in toks[cue.end : cue.end + 1]] in (["on"], ["to"])
+    """ "drain in 9 placed on suction", "canister in 6 changed position": it was there before."""
+    behind = {tok.text for tok in toks[cue.end : cue.end + 1]}
+    elsewhere = {"placed": {"on", "to"}, "exchanged": {"position", "colour", "color"}}
+    return bool(behind & elsewhere.get(cue.value, set()))
 
 
 def _is_kept_in(toks: Toks, i: int) -> bool:
