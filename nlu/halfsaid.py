@@ -79,6 +79,7 @@ def _at_an_hour(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         of_event = ((cue in EVENTS or left) and not item.lead) or (
             cue == "levelat" and any(i.value == "what" for i in items)
         )
+        of_event |= item.role == "level" and cue == "opens"
         came = item.role == "volume" and toks.said[item.start - 2 : item.start] == ("out", "at")
         if came or (item.role == "level" and (item.lead in {"at", "new"} or of_event)):
             yield "an hour, or a level"

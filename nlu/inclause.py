@@ -1,7 +1,7 @@
 """What a clause says of a number or an event beside it, although the reading leaves it unexplained.
 
 A bare number, an event or a finding is only certain if nothing in its clause is of another device or another
-matter, or was not understood. Called by `leftovers` for typed messages.
+matter, or was not understood. Called by `leftovers`.
 """
 
 from __future__ import annotations
@@ -213,19 +213,25 @@ def _fluid_amount(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:
             yield "an amount of a fluid may be no level"
 
 
-OF_A_CLAUSE = Rules(
+ALOUD = Rules(
     (
         *WHOSE,
-        Rule(named_before_bed, frozenset({"word"})),
         Rule(_of_another, frozenset({"foreign"})),
         Rule(_ordered, frozenset({"order"})),
-        Rule(_unread, frozenset({"level"})),
         Rule(_dated, frozenset({"window", "span"})),
         Rule(_fluid_amount, frozenset({"fluid"})),
         Rule(_verb, frozenset({"tube"}), frozenset({"rt", "left"})),
         Rule(_same_as, frozenset({"same"}), frozenset({"as"})),
         Rule(_unchanged, frozenset({"same"})),
         Rule(_columns, frozenset({"leak"})),
+    )
+)
+"""For dictated messages; what was not understood beside a number `leftovers` finds in them."""
+OF_A_CLAUSE = Rules(
+    (
+        *ALOUD,
+        Rule(named_before_bed, frozenset({"word"})),  # dictated, "head five" is bed five
+        Rule(_unread, frozenset({"level"})),
         Rule(_numbered, frozenset({"bed"})),
     )
 )

@@ -17,7 +17,7 @@ from .clock import clocks
 from .corrections import BELONGS
 from .flow import OVER_TIME
 from .gains import CLIMBS
-from .inclause import OF_A_CLAUSE
+from .inclause import ALOUD, OF_A_CLAUSE
 from .inverted import INVERTED
 from .items import AMOUNTS, Item
 from .looks import TURNING, half_understood, lost_finding
@@ -44,7 +44,7 @@ from .takenback import TAKEN_BACK
 from .turned import READ_AS, TURNED, counted_aloud
 from .unexplained import SPACED, UNEXPLAINED
 from .weighty import named_behind, weighty
-from .whose import DEVICE_BEFORE, WHOSE
+from .whose import DEVICE_BEFORE
 
 VALUES = frozenset({"bed", "level", "volume", "output", "time", "check", "weight", "alt", "num"})
 NUMBERS = VALUES - {"bed"}
@@ -67,7 +67,7 @@ MOST_OF_HOUR = 2
 
 def leftovers(items: tuple[Item, ...], toks: Toks, *, voice: bool) -> list[str]:
     """One line for each sign that words beside a value were not understood."""
-    found = [*_lone_beds(items, voice), *of_clauses(WHOSE if voice else OF_A_CLAUSE, items, toks)]
+    found = [*_lone_beds(items, voice), *of_clauses(ALOUD if voice else OF_A_CLAUSE, items, toks)]
     found += signs(DICTATED if voice else TYPED, items, toks)
     return [*found, *_odd_words(items, toks)] if voice else found
 

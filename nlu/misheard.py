@@ -105,6 +105,9 @@ def _hour_and_level(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "bed six quarter past six forty": forty at a quarter past six, or six forty at a quarter past?"""
     for time, item in pairwise(items):
         joined = time.role == "time" and item.role in AMOUNTS and item.start == time.end and not item.lead
+        alone = joined and time.at and (time.amount or 0) < TEN and word(toks, time.end - 1) in ONES
+        if alone and word(toks, item.start) == word(toks, time.end - 1):
+            yield "a number begun again behind an hour"  # "at one one thirty"
         if joined and word(toks, time.end - 2) in {"to", "past", "til"} and (item.amount or 0) < HUNDRED:
             yield "the hour may be the first digit of the number"
 
@@ -285,7 +288,7 @@ HEARD = (
     Rule(_sounding, frozenset({"leak", "tidal"}), frozenset({"now", "know", "in"})),
     Rule(_undone, frozenset({"what"}), UN | {"and"}),
     Rule(_moved_or_line, frozenset({"level"}), frozenset({"two"})),
-    Rule(_hour_and_level, frozenset({"time"}), frozenset({"to", "past", "til"})),
+    Rule(_hour_and_level, frozenset({"time"}), frozenset({"to", "past", "til", "at"})),
     Rule(_hour_mended, frozenset({"time"}), HALTING),
     Rule(_bed_goes_on, frozenset({"bad"}), frozenset(SCALES)),
     Rule(before_all, frozenset({"bad"})),

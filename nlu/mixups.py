@@ -292,7 +292,7 @@ def _same_of_another(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "what is the same may be something else"  # "9 same nurse"
 
 
-BEFORE, NEAR = frozenset({"previous", "prior", "earlier", "prev"}), 3
+BEFORE, NEAR = frozenset({"previous", "prior", "earlier", "prev", "report"}), 3
 BREAKS = frozenset({"", ",", ".", ";", "!", "at", "@", "tubes", "drains"})
 NOUNS = frozenset({("blood",), ("pus",)})
 ROOM_LEFT = frozenset({"room", "space", "headroom"})

@@ -24,6 +24,7 @@ ON_ITS_WAY = frozenset(
 PLACES = frozenset({"bedside", "room", "hand", "standby", "hall", "hallway", "cupboard", "closet", "corner"})
 NOUNS = frozenset({"order", "orders", "ok", "okay", "okayed", "broken", "broke", "missing", "kit", "test"})
 LOOKS = frozenset({"looks", "look", "looked", "appears", "appeared", "sounds", "forgot", "forgotten"})
+HARDLY = frozenset({"almost", "nearly", "no"})
 LIGHT = frozenset({"like", "as", "if", "to", "be", "that", "the", "a", "tube", "drain", "they", "it"})
 HABITS = frozenset({"easily", "checked", "often", "sometimes", "risk", "precautions", "whenever"})
 DOING = frozenset({"clamp", "unclamp", "change", "swap", "exchange", "pull", "remove", "disconnect", "move"})
@@ -31,6 +32,7 @@ PROOF = frozenset(
     {"checked", "xray", "x-ray", "cxr", "film", "confirmed", "verified", "ok", "good", "correct", "fine"}
     | {"tray", "kit", "set", "consent", "site", "check", "looks", "satisfactory", "appropriate"}
 )
+SET_TO = frozenset({"suction", "wall", "gravity", "water", "waterseal", "seal", "a", "the"})
 INSERTED = frozenset({"placement", "insertion", "position"})
 OTHERWISE = frozenset(
     {"colour", "color", "character", "consistency", "position", "from", "back", "tubing", "sides", "shade"}
@@ -64,12 +66,13 @@ def _ready(items: Pieces, toks: Toks) -> Iterator[str]:
 
 
 def _seemed(items: Pieces, toks: Toks) -> Iterator[str]:
-    """ "looks clamped", "looks like drain changed", "forgot to clamp": it may not be so."""
+    """ "looks clamped", "looks like drain changed", "forgot to clamp", "box fell almost": perhaps not so."""
     for item in items:
         k = item.start - 1
         while item.value in EVENTS and word(toks, k) in LIGHT:
             k -= 1
-        if item.value in EVENTS and word(toks, k) in LOOKS:
+        hardly = word(toks, item.end) in HARDLY and word(toks, item.end + 1) in {"", ".", "!", ","}
+        if item.value in EVENTS and (word(toks, k) in LOOKS or hardly):
             yield "an event that only seemed so, or was forgotten"
 
 
@@ -89,7 +92,7 @@ def _of_other_things(items: Pieces, toks: Toks) -> Iterator[str]:
         if item.value != "kind":
             continue
         last, behind, after = (word(toks, k) for k in (item.end - 1, item.end, item.end + 1))
-        changed = item.name == "exchanged" and behind in OTHERWISE
+        changed = item.name == "exchanged" and (behind in OTHERWISE or (behind == "to" and after in SET_TO))
         proven = item.name == "placed" and last in INSERTED and behind in PROOF
         seated = item.name == "placed" and behind in {"in", "on"} and after in SEATS
         seated |= item.name == "back" and behind in {"in", "to"} and after in SEATS
@@ -327,9 +330,9 @@ NO_EVENTS = (
     Rule(_of_tubes, frozenset({"tube"}), frozenset({"of", "out"})),
     Rule(_final_nil, frozenset({"old"})),
     Rule(_ready, EVENTS | {"num"}, READY | NOUNS | {"at", "in", "on", "by", "being"}),
-    Rule(_seemed, EVENTS, LOOKS),
+    Rule(_seemed, EVENTS, LOOKS | HARDLY),
     Rule(_in_general, EVENTS, HABITS | {"when", "once"}),
-    Rule(_of_other_things, EVENTS, OTHERWISE | INSERTED | {"in", "on", "of"}),
+    Rule(_of_other_things, EVENTS, OTHERWISE | INSERTED | {"in", "on", "of", "to"}),
     Rule(_ended, EVENTS, frozenset({"passed", "expired", "gone"})),
     Rule(_by_patient, EVENTS, PEOPLE | FURNITURE),
     Rule(_asked, EVENTS, ASKING),

@@ -6,13 +6,16 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from .items import AMOUNTS, Item
 from .numbers import Toks, word
+from .patterns.numerals import ONES
 from .roles import CHECK_LIMITS
 from .rules import Rule
 
 OH = frozenset({"oh", "o", "zero", "nought"})
+ONE_DIGIT = frozenset(ONES) - OH
 NOON, LARGEST = 12, 150
 """An hour; kg, more than almost all patients weigh."""
 VACUUM = frozenset({"hemo", "haemo", "heema", "wound"})
@@ -57,6 +60,16 @@ def _led_by_nought(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "what stood before the nought was lost"
 
 
+def _row(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed six seven eight all at four": three beds, or a line of 78?"""
+    for bed, item in pairwise(items):
+        digits = toks.said[item.start : item.end]
+        bare = bed.role == "bed" and item.role == "level" and item.start == bed.end and not item.unit
+        bare &= bed.end == bed.start + 1  # not "bed one eight five five", of 18 or of 1
+        if bare and len(digits) == len(("seven", "eight")) and ONE_DIGIT.issuperset(digits):
+            yield "beds in a row, or a line"
+
+
 def _vacuum(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "bed five hemo vac forty": a wound drain, and neither the wall nor an injury."""
     for item in items:
@@ -80,5 +93,6 @@ OTHER_WORDS = (
     Rule(_out, frozenset({"level"}), frozenset({"about"})),
     Rule(_led_by_nought, AMOUNTS, OH),
     Rule(_vacuum, frozenset({"check"}), VACUUM),
+    Rule(_row, frozenset({"level"}), ONE_DIGIT),
     Rule(_un, frozenset({"tidal"}), frozenset({"on", "un", "and"})),
 )

@@ -1,7 +1,7 @@
 """What an accepted reading would leave unexplained although it could change it: then it is asked.
 
 `leftovers` looks at what stands right beside a number. Here the whole message counts;
-what its own clause alone tells is found in `inclause`. Called by `leftovers` for typed messages.
+what its own clause alone tells is found in `inclause`. Called by `leftovers`.
 """
 
 from __future__ import annotations

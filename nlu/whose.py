@@ -1,7 +1,7 @@
 """Whose a number is: what stands in its clause may name another device, another line or a count.
 
 A cue that leads a number ("put out", "up to") says what sort of number it is, and not of which device.
-Called by `leftovers`, for typed messages by way of `inclause`.
+Called by `leftovers`, by way of `inclause`.
 """
 
 from __future__ import annotations
