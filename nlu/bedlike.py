@@ -172,6 +172,13 @@ def _summed(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
         yield "what came in each hour"
 
 
+def _before_all(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "both at AE30 bed 22 mark 680 bed 15 mark 270", "12md 12 315, 15 410": it may be of both beds."""
+    beds = [i.start for i in items if i.role == "bed"]
+    lost = len(beds) > 1 and any(i.role == "bad" and i.end <= beds[0] for i in items)
+    yield from ["a number before all beds was not understood"] * lost
+
+
 def _of_a_ward(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "the fella on ward 3 who lost 900": the number of a ward, and no bed 3."""
     for item in items:
@@ -202,6 +209,7 @@ def _as_well(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 TOO = frozenset({("too",), ("also",), ("likewise",), ("ditto",)})
 WARDS = frozenset({"ward", "unit", "floor", "wing"})
 BEDLIKE = (
+    Rule(_before_all, frozenset({"bad"})),
     Rule(_as_well, frozenset({"tube", "word"}), frozenset({"well", "too", "also", "likewise", "ditto"})),
     Rule(_of_a_ward, frozenset({"bed"}), WARDS),
     Rule(_lettered, frozenset({"bed"}), frozenset({"b"})),

@@ -41,7 +41,8 @@ def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, 
         return cues
     found = list(cues)
     beds = [(start, end, BRIDGED) for start, end in _beds(toks, written)]
-    tubes = [(start, end, NAMED) for start, end in [*_tubes(cues), *_letters(toks)]]
+    named = _tubes(cues)
+    tubes = [(start, end, NAMED) for start, end in [*named, *_letters(toks, dict(named))]]
     for start, end, kinds in [*beds[:MOST], *tubes[:MOST]]:
         if not _joins(toks, start, end):
             continue
@@ -141,11 +142,11 @@ def _tubes(cues: tuple[Cue, ...]) -> list[tuple[int, int]]:
     return found
 
 
-def _letters(toks: Toks) -> Iterator[tuple[int, int]]:
-    """Where a side is a letter behind the word new: "new R CT"."""
+def _letters(toks: Toks, named: Mapping[int, int]) -> Iterator[tuple[int, int]]:
+    """Where a side is a letter behind the word new: "new R CT", "new L apical drain"."""
     for i, tok in enumerate(toks):
         if tok.text in {"l", "r"} and word(toks, i - 1) in {"new", "fresh", "second", "another"}:
-            yield i, i + 1
+            yield i, named.get(i + 1, i + 1)
 
 
 def _beds(toks: Toks, written: Mapping[int, tuple[int, str]]) -> Iterator[tuple[int, int]]:

@@ -35,6 +35,8 @@ LINE_WORDS = frozenset({"level", "old"})
 BELONGS = frozenset({"belongs", "belonged"})
 REALLY = frozenset({"really", "actually", "definitely"})
 BELONGING = BELONGS | {"belong"}
+FINALS = frozenset({"final", "closing", "last", "time"})
+OF_A_LINE = FINALS | {"line", "level", "mark", "reading", "entry", "number", "figure", "value"}
 OTHER_LEADS = frozenset({*CHECK_LIMITS, "weight"})
 OTHER_UNITS = frozenset({"kg", "lb", "cm", "mmhg"})
 
@@ -118,14 +120,24 @@ def agreed(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
 
 
 def with_owner(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
-    """ "it belongs to 6": a number there is a bed, and no level."""
-    if BELONGING.isdisjoint(toks.words):
-        return items
-    owned = {k for k, w in enumerate(toks.said) if w in BELONGING and word(toks, k + 1) == "to"}
+    """ "it belongs to 6", "the time on 9 should be 1745", "22 final should be 1420": a bed, and no level."""
+    owned = {k + 2 for k, w in enumerate(toks.said) if w in BELONGING and word(toks, k + 1) == "to"}
+    if not any(i.role == "bed" for i in items):
+        owned |= {i.start for i in items if _is_named_for(i, toks)}
     return tuple(
-        i.as_role("bed") if i.role == "num" and i.label and not i.unit and i.start - 2 in owned else i
+        i.as_role("bed") if i.role == "num" and i.label and not i.unit and i.start in owned else i
         for i in items
     )
+
+
+def _is_named_for(number: Item, toks: Toks) -> bool:
+    """ "final on 22", "time on the 26 one", "22 final": the line, the time or the last level of that bed."""
+    before, one = word(toks, number.start - 1), word(toks, number.end) in {"one", "line", "mark"}
+    if before == "the" and one:
+        before = word(toks, number.start - 2)
+    if not number.start:
+        return word(toks, number.end) in FINALS
+    return before in {"on", "for"} and not OF_A_LINE.isdisjoint(toks.said[: number.start])
 
 
 def is_of_another(items: tuple[Item, ...]) -> bool:

@@ -141,9 +141,10 @@ def _out(said: Message) -> list[Cue]:
     olds = [c for c in said.cues if c.label == "old"]
     finals = [c.start for c in olds if not FINALS.isdisjoint(toks.said[c.start : c.end])]
     finals += [c.start for c in said.cues if c.label == "inside"]  # "9 left out 0930 125 in it"
+    lines = [c.start for c in said.cues if c.label == "level"]  # "apical out bed 3 at 0945 level 95"
     sides = [c.end for c in said.cues if c.label == "side" and word(toks, c.end) == "out"]
     found = [Cue("kind", "removed", k, k + 1) for k in sides if _is_time(toks, k + 1)]
-    for k in range(1, len(toks)) if finals else ():
+    for k in range(1, len(toks)) if finals or lines else ():
         start = k - (word(toks, k - 1) in {"came", "is"})
         named = word(toks, start - 1) in SIDES or start in ends or _is_bed(toks, start - 1)
         end = _behind_bed(said, k + 1)
@@ -151,7 +152,8 @@ def _out(said: Message) -> list[Cue]:
         if word(toks, k) != "out" or not named or not timed:
             continue
         kinds = [c.start for c in said.cues if c.label in {"kind", "what"} and c.start > k]
-        own = [f for f in finals if f > k and not any(k < other < f for other in kinds)]
+        told = finals + (lines if word(toks, start - 1) in SIDES else [])
+        own = [f for f in told if f > k and not any(k < other < f for other in kinds)]
         if own and not passes_bed(said, k, own[0]):
             found.append(Cue("kind", "removed", start, k + 1))
     return found
@@ -192,7 +194,7 @@ def _behind_bed(said: Message, k: int) -> int:
     """ "apical out on 23 at 1710": where the bed ends that is told there, or the same place."""
     toks = said.toks
     start = k + (word(toks, k) in {"on", "in", "for", "from"})
-    start += start > k and word(toks, start) in SHORT_BED_WORDS
+    start += word(toks, start) in SHORT_BED_WORDS
     if start in said.beds:
         return said.beds[start][0]
     return start + 1 if start > k and is_digits(toks, start) else k

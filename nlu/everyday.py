@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from .clock import clocks
+from .inplace import in_place
 from .manner import PAUSES
 from .neighbours import number_follows, phrase_of
 from .numbers import Toks, is_digits, starts_number, word
@@ -178,6 +179,8 @@ def _is_days_ago(cue: Cue, toks: Toks) -> bool:
 
 
 def _kind(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
+    if (where := in_place(cue, cues, toks)) is not None:
+        return where
     happened = [other for other in cues if other.label == "what"]
     words = phrase_of(cue, toks).split()
     if cue.value == "left" and words[-1] == "gone" and any(_ends_tube(o, cue) for o in cues):

@@ -220,6 +220,7 @@ def _ended(toks: Toks, tens: Number) -> Iterator[tuple[int, str]]:
 BEHIND_NAME = frozenset(
     {
         "mark",
+        "should",
         "marks",
         "marked",
         "line",
@@ -323,6 +324,8 @@ SUBJECTS |= frozenset(
 KINDS_OF_LINE = frozenset({"closing", "pen", "hourly", "final", "current"})
 TELLS = frozenset({"is", "was", "at"})
 SIDES = {"l": "left", "r": "right"}
+NO_NAMES = frozenset("olrxynwu")
+"""Letters that stand for a word or a side: "drain n all", "tube w clots"."""
 LONGER = frozenset(
     {":", ".", "ml", "cc", "mls", "hundred", "thousand", "am", "pm", "a", "p", "h", "fr", "french", "f"}
 )
@@ -344,7 +347,7 @@ def tube_label(toks: Toks, i: int) -> tuple[int, str] | None:
     if word(toks, i) == "#":
         i += 1
     text = word(toks, i)
-    if len(text) == 1 and text.isalpha() and text not in {"o", "l", "r", "x", "y"}:
+    if len(text) == 1 and text.isalpha() and text not in NO_NAMES:
         if text == "a" and not ends_name(toks, i + 1):
             return None
         if text == "i" and word(toks, i + 1).isalpha():
@@ -360,7 +363,7 @@ def tube_label(toks: Toks, i: int) -> tuple[int, str] | None:
 def _longer(toks: Toks, i: int) -> bool:
     if word(toks, i) == ":" and not glued(toks, i + 1):
         return False
-    if word(toks, i) == "," and is_inside_number(toks, i) and len(word(toks, i + 1)) == len("000"):
+    if word(toks, i) == "," and is_inside_number(toks, i):
         return True  # "chest drain 1,240mls"
     return word(toks, i) in LONGER
 

@@ -53,13 +53,6 @@ def last_digit(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "the word behind the number may be its last digit"
 
 
-def before_all(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
-    """ "both at AE30 bed 22 mark 680 bed 15 mark 270": what was not understood is of both beds."""
-    beds = [i.start for i in items if i.role == "bed"]
-    lost = len(beds) > 1 and any(i.role == "bad" and i.end <= beds[0] for i in items)
-    yield from ["a number before all beds was not understood"] * lost
-
-
 def _breaks_off(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "bed twenty for stands at ten": bed 24; "to point one five litres": 2.15, and no 150 mL."""
     for item in items:
@@ -291,7 +284,6 @@ HEARD = (
     Rule(_hour_and_level, frozenset({"time"}), frozenset({"to", "past", "til", "at"})),
     Rule(_hour_mended, frozenset({"time"}), HALTING),
     Rule(_bed_goes_on, frozenset({"bad"}), frozenset(SCALES)),
-    Rule(before_all, frozenset({"bad"})),
     Rule(_breaks_off, NUMBERS | {"bed"}, frozenset({*HOMOPHONES, "point"})),
     Rule(half_in_digits, frozenset({"level"}), frozenset(ONES)),
     Rule(last_digit, NUMBERS | {"time"}, frozenset(HOMOPHONES)),

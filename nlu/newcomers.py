@@ -38,6 +38,8 @@ def with_newcomers(cues: tuple[Cue, ...], toks: Toks, *, voice: bool) -> tuple[C
     if voice or not any(cue.label == "tubeword" or cue.value == "placed" for cue in cues):
         return cues
     told = {cue.label for cue in cues}
+    if "plan" in told and _is_to_have_one(cues):
+        return tuple(cue for cue in cues if cue.label != "arrival")
     found = list(cues)
     if TOLD.isdisjoint(told) and "reason" in told:
         found = [part for cue in cues for part in _arrived(cue, toks)]
@@ -79,6 +81,12 @@ def _arrived(cue: Cue, toks: Toks) -> Iterator[Cue]:
         yield cue._replace(label="arrival", value="")
     else:
         yield cue
+
+
+def _is_to_have_one(cues: tuple[Cue, ...]) -> bool:
+    """ "new pt coming to 18, will have a R chest tube": the drain is to come."""
+    told = [cue.label for cue in cues if cue.label in {"plan", "tubeword"} or cue.value == "placed"]
+    return told[:1] == ["plan"]
 
 
 def _has_arrived(k: int, toks: Toks) -> bool:

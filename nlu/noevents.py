@@ -40,6 +40,8 @@ OTHERWISE = frozenset(
 SEATS = frozenset({"chair", "recliner", "isolation", "restraints", "wheelchair", "commode", "geri-chair"})
 FURNITURE = frozenset({"bed", "chair", "tray", "table", "cup", "urinal", "wheelchair", "stretcher", "tubing"})
 PEOPLE = frozenset({"pt", "patient"})
+PATIENT = frozenset({("pt",), ("patient",), ("he",), ("she",), ("just",)})
+"""Before "passed" alone these say that it is of a patient: "unclamped at 0600 passed" is of a trial."""
 OF = frozenset({"bed", "way", "the", "water", "reach", "sight", "site"})
 ASKING = frozenset({"is", "was", "are", "were", "has", "did"})
 LASTING = frozenset({"h", "hr", "hrs", "hour", "hours", "min", "mins", "minutes", "days", "day", "weeks"})
@@ -110,7 +112,8 @@ def _ended(items: Pieces, toks: Toks) -> Iterator[str]:
         of_thing = item.name == "left" and not things.isdisjoint(before)
         ended = item.value == "kind" and word(toks, item.start) in {"passed", "expired", "gone"}
         counted = item.name == "left" and after is not None and after.role == "level" and not after.lead
-        if (of_thing or counted) and ended:
+        alone = item.name == "left" and toks.said[item.start : item.end] == ("passed",)
+        if ended and (of_thing or counted or (alone and before[-1:] not in PATIENT)):
             yield "a thing that ended, and no patient"
 
 

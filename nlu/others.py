@@ -20,6 +20,10 @@ SHORT_PLACES = {
 }
 """Short names of places, each with those of which one must be said too: "ant 870 post 340"."""
 LEADING = frozenset({":", "=", "is", "was", "line", "mark", "level"})
+STILL = frozenset(
+    {"still", "now", "only", "about", "reads", "reading", "should", "be", "been", "stays", "up", "to"}
+)
+"""Between a tube and its line: "med level still 445", "med should be 66"."""
 FIELD_SIGNS = frozenset({",", ";", "/", "|", "-", ""})
 """Between two of these, or at the end, a word is a field of its own: "4B, med, 450"."""
 MED_TUBES = frozenset({"tube", "tubes", "drain", "drains", "ct", "chest"})
@@ -56,7 +60,10 @@ def _is_of_drain(toks: Toks, i: int, way: Way) -> bool:
     behind = last is not None and last.end == before and (last.role in {"bed", "time", "num"})
     if before < i and behind and word(toks, i + 1) in FIELD_SIGNS:
         return True
-    if not starts_number(toks, i + 1 + (word(toks, i + 1) in LEADING)):
+    after = i + 1
+    while word(toks, after) in LEADING | STILL:
+        after += 1
+    if not starts_number(toks, after):
         return False
     return behind or any(item.role == "tube" for item in way.items)
 

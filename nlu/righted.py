@@ -97,8 +97,8 @@ class Correction(Sorted):
     def _made(self) -> Statement | Unclear:
         was, level = self.nums.pair(alone_is_wrong=self._is_rebedded())
         bed, to_bed = self._place(self.beds, level or next(iter(self.times.now), None))
-        if bed is None and to_bed is not None and any(t.start < to_bed.start for t in self.tubes.all):
-            bed, to_bed = to_bed, None  # "that should be left tube, bed 19"
+        if bed is None and to_bed is not None and self._only_says_where(to_bed, was, level):
+            bed, to_bed = to_bed, None
         at, to_at = self._place(self.times, level)
         if at is None and to_at is not None and to_bed is not None and self._is_of_line(to_at):
             at, to_at = to_at, None
@@ -134,6 +134,10 @@ class Correction(Sorted):
         if level is not None and bed is not None and (_is_bed_again(level, bed) or apart):
             return Unclear(slot="level_ml", text=self.text, statement=replace(made, level_ml=None))
         return self._doubted(made, bed) or made
+
+    def _only_says_where(self, bed: Item, was: Item | None, level: Item | None) -> bool:
+        """ "that should be left tube, bed 19", "meant 2B 870, not 780": the line's bed, and no other one."""
+        return any(t.start < bed.start for t in self.tubes.all) or not (was is None or level is None)
 
     def _spans(self, **said: Item | None) -> dict[str, Span]:
         """Where each value stands in the message."""

@@ -309,5 +309,5 @@ def _is_of_all(marks: list[Draft], closes: list[Item]) -> bool:
 
 
 def _is_headed(bed: Item, closes: list[Item]) -> bool:
-    """ "closing for bed 3": right before it."""
-    return any(0 <= bed.start - closing.end <= HEADING for closing in closes)
+    """ "closing for bed 3", "11 closing left 595 right 100": right before it or behind."""
+    return any(0 <= bed.start - closing.end <= HEADING or closing.start == bed.end for closing in closes)

@@ -31,7 +31,7 @@ def without_tubes(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces, with what only says which tubes there are, or how many, as filling words."""
     if "tube" not in there(items):
         return items
-    items = _without_bilateral(items)
+    items = _without_bilateral(tuple(_without_both(i, toks) for i in items))
     k = next((k for k in range(2, len(items)) if _ends_heading(items, k, toks)), 0)
     head, rest = items[:k], items[k:]
     beds = [i for i in head if i.role == "bed" or (i.role == "num" and i.label is not None)][:1]
@@ -52,6 +52,12 @@ def without_tubes(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
         return items
     quiet = (Item("cue", i.start, i.end, "filler") if i in told else i for i in head)
     return (*quiet, *rest)
+
+
+def _without_both(item: Item, toks: Toks) -> Item:
+    """ "both pleurals still going": of the two together, and no part of the name of either."""
+    both = item.role == "tube" and item.name not in SIDES and word(toks, item.start - 1) == "both"
+    return Item("cue", item.start, item.end, "filler") if both else item
 
 
 def _without_bilateral(items: tuple[Item, ...]) -> tuple[Item, ...]:

@@ -1,0 +1,37 @@
+"""Words of an event that are only of where something is, or where it stands again.
+
+"new bottle put up in theatre", "bottle raised onto the bed, now back on the floor", "returned to theatre",
+"new box reads 45". Called by `everyday`, for every cue of an event.
+"""
+
+from __future__ import annotations
+
+from .neighbours import phrase_of
+from .numbers import Toks, word
+from .pipeline import Cue
+
+KNOCKED = frozenset({"raised", "tipped"})
+DONE_THERE = frozenset({"exchanged", "left"})
+"""What may be told to have been done in theatre, where nobody says that somebody went there."""
+NEW = frozenset({"new", "fresh"})
+SHOWS = frozenset({"reads", "reading", "shows", "showing", "says", "sits", "sitting", "stands"})
+
+
+def in_place(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue | None:
+    """What such a word comes to; nothing where it tells its event."""
+    words = phrase_of(cue, toks).split()
+    floor = "floor" in (*words, *toks.said[cue.end : cue.end + 3])
+    if cue.value == "back" and floor and any(o.value in KNOCKED for o in cues):
+        return _quiet(cue)
+    if cue.value == "away" and "in" in words and any(o.value in DONE_THERE for o in cues):
+        return _quiet(cue)
+    gone = any(o.value == "away" and o.start == cue.end for o in cues)
+    if cue.value == "back" and words == ["returned"] and gone:
+        return _quiet(cue)
+    if cue.value == "exchanged" and words[0] in NEW and word(toks, cue.end) in SHOWS:
+        return _quiet(cue)
+    return None
+
+
+def _quiet(cue: Cue) -> Cue:
+    return cue._replace(label="filler", value="")
