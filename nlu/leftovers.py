@@ -30,7 +30,7 @@ from .numbers import Toks, glued, is_digits, numbers, word
 from .othertimes import AT_TWICE, DANGLING, OTHER_TIMES
 from .otherwords import OTHER_WORDS
 from .parted import EITHER_WAY, LETTERED
-from .patterns.asides import ASIDES, PLACES
+from .patterns.asides import ASIDES, PLACES, STAFF
 from .patterns.clockwords import MINUTE_WORDS, PAST, TO
 from .patterns.leads import LABEL_LETTERS
 from .patterns.numerals import ONES, TENS
@@ -57,7 +57,6 @@ COMPARED = frozenset({">", "<"})
 OF_A_TIME = frozenset({"o'clock", "oclock", "o"})
 """Before these a number is no level."""
 SEPARATE = frozenset({"at", "add", "and"})
-FOURS = frozenset({"4", "four"})
 OWN = frozenset({"the", "his", "her", "their", "that"})
 """Between a word and a tube one of these says that the word is no name of it."""
 PAIR = 2
@@ -94,10 +93,11 @@ def _lone_beds(items: tuple[Item, ...], voice: bool) -> Iterator[str]:
             yield "a letter behind the label"
 
 
-def _between(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
-    """ "mark 340 ato 700": a word that is not understood between two values."""
+def _between(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "mark 340 ato 700": a word that is not understood between two values; "on 20 by reg at 7" says who."""
     for before, item, after in zip(items, items[1:], items[2:], strict=False):
-        if item.unread and item.name not in BELONGS and before.role in NUMBERS and after.role in NUMBERS:
+        known = item.name in BELONGS or (item.name in STAFF and word(toks, item.start - 1) == "by")
+        if item.unread and not known and before.role in NUMBERS and after.role in NUMBERS:
             yield f"{item.name!r} between two values"
 
 
@@ -266,7 +266,7 @@ def _sounds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     for item in items:
         if item.role == "level" and not item.unit and not timed and _ends_in_time(item, toks):
             yield "the end of the number may be the time"
-        four = item.role == "time" and word(toks, item.start) in FOURS
+        four = item.role == "time" and word(toks, item.start) in {"4", "four"}
         if four and word(toks, item.start + 1) in BESIDE_AN_HOUR:
             yield "four past may be a quarter past"
 

@@ -67,6 +67,7 @@ CANISTERS = frozenset({"chamber", "canister", "box", "bottle", "drain", "system"
 SETTING = frozenset(
     {"increase", "decrease", "reduce", "raise", "lower", "turn", "drop", "wean", "titrate", "bump"}
     | {"crank", "dial", "bring", "change", "keep", "leave", "maintain", "continue", "set", "go", "down"}
+    | {"take", "put", "back", "start", "bumped", "call"}
 )
 """Behind the word for an order: what is to be done to the dial."""
 HOW = frozenset(
@@ -101,7 +102,7 @@ def beside_events(scope: list[Item], events: list[Item], toks: Toks) -> list[Ite
 
 def beside_checks(scope: list[Item], clause: list[Item], toks: Toks) -> list[Item]:
     """The pieces without what was done on the way, and what is to be done to a dial by an order."""
-    order = next((i.end for i in clause if i.role == "cue" and i.value == "order"), len(toks))
+    order = next((i.end for i in scope if i.role == "cue" and i.value == "order"), len(toks))
     ordered = {i.start for i in clause if i.start >= order and word(toks, i.start) in SETTING}
     scope = [i for i in scope if i in clause or not _is_done_beside(i, toks)]
     skin = _of_skin(scope, toks)

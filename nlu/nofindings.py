@@ -47,6 +47,8 @@ def _looked_for(items: Pieces, toks: Toks) -> Iterator[str]:
         looked = word(toks, k) in LOOKING or (word(toks, k) == "for" and word(toks, k - 1) in LOOKING)
         looked = looked or toks.said[max(0, item.start - 3) : item.start] == ("r", "/", "o")
         present = item.value != "leak" or item.name != "none"
+        seems = item.value == "fluid" and k == item.start - 1 and word(toks, k) in {"looking", "looked"}
+        looked = looked and not seems
         if present and (looked or word(toks, item.end) in {"checked", "check", "tested"}):
             yield "what was only looked for"
 

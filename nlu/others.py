@@ -31,6 +31,13 @@ POURS = frozenset({"dumped", "drained", "draining", "put", "putting", "poured", 
 """Behind the word for a tube these say what came of it: "med dumped 300"; nobody pours a med."""
 
 
+DONE = frozenset(
+    {"unclamped", "clamped", "removed", "pulled", "out", "kinked", "stripped", "milked", "tidaling"}
+)
+DONE |= {"swinging", "bubbling", "clotted", "dislodged", "disconnected"}
+"""What is done to a tube or seen of it, and never to a medicine."""
+
+
 def _is_behind_side(i: int, way: Way) -> bool:
     """ "left chest 340": the side is named, and this is no more of it."""
     side = way.items[-1] if way.items else None
@@ -107,7 +114,7 @@ def _tube(toks: Toks, i: int, way: Way) -> str | None:
     text = word(toks, i)
     if text == "m" and starts_number(toks, i + 1):
         return "mediastinal"
-    med = text == "med" and (word(toks, i + 1) in MED_TUBES | STAYS | POURS or _is_where(toks, i))
+    med = text == "med" and (word(toks, i + 1) in MED_TUBES | STAYS | POURS | DONE or _is_where(toks, i))
     if med or (text == "med" and _is_of_drain(toks, i, way)):
         return "mediastinal"
     short = SHORT_PLACES.get(text)

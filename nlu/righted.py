@@ -305,6 +305,8 @@ class Correction(Sorted):
         """ "560 was wrong": the only number, and that it is wrong."""
         only = self.nums.all
         rest = {t.text for t in self.toks[only[-1].end :]} if len(only) == 1 else set()
+        if rest and word(self.toks, only[-1].start - 1) == "be":
+            return False  # "0300 should be 513 typo"
         return bool(FALSE & rest) and rest <= FALSE | SAID_OF_IT
 
 

@@ -24,6 +24,8 @@ SHORTHAND = {
     "drane": "drain",
     "drian": "drain",
     "shld": "should",
+    "shud": "should",
+    "shoud": "should",
     "xfer": "transfer",
     "xferred": "transferred",
     "xfered": "transferred",

@@ -35,12 +35,28 @@ READ = (
     ("12 moved to 4, drain n all", "moved bed=12 to_bed=4"),
     ("bed 8 bottle raised onto the bed by porters, now back on the floor", "incident bed=8 what=raised"),
     ("3 passed away at 1800", "left bed=3 at=18:00"),
+    ("12 med unclamped 1822", "incident bed=12 tube=mediastinal at=18:22 what=unclamped"),
+    ("sorry 22 shud be 857 not 875", "corrected bed=22 was_ml=875 level_ml=857"),
+    ("12's 1800 should be 513 typo", "corrected bed=12 at=18:00 level_ml=513"),
+    ("bed 12 suction put on -20 by reg at 1815", "checked bed=12 at=18:15 suction_cmh2o=20"),
+    ("new order for 14, decrease suction to -10", "ordered bed=14 suction_cmh2o=10"),
+    ("4 surgeon says take suction down to 10", "ordered bed=4 suction_cmh2o=10"),
+    ("11 bubbling intermittently with the vent", "checked bed=11 air_leak=intermittent"),
+    ("7 fluid looking milky on the right", "checked bed=7 tube=right fluid=chylous"),
+    (
+        "12 A 310 B 85 at 1800",
+        "mark bed=12 tube=A at=18:00 level_ml=310; mark bed=12 tube=B at=18:00 level_ml=85",
+    ),
 )
 ASKED = (
     "3 passed at 1800",
     "12md 12 315, 15 410, 18 5",
     "new pt coming to 18 from ED, will have a R chest tube",
     "5 ICD 3,40 at 1800",
+    "12 a 310 b 8 at 1800",
+    "12's 1800 of 513 was a typo",
+    "7 looking for blood",
+    "12 med given 310",
     "bed 4 120 per 1h",
 )
 
