@@ -73,6 +73,8 @@ MANY = frozenset(
     {"beds", "bays", "rooms", "ones", "pts", "patients", "drains", "tubes", "who", "marks", "lines"}
 )
 """Before an "r" that is no side, but are."""
+NEARLY_BED = frozenset({"bde", "ebd", "ned", "bwd", "bef", "bec", "bsd", "brd", "hed", "ved", "bedd", "beed"})
+"""Typed with a finger beside the key, or two letters swapped."""
 SHOULD_HAVE = frozenset({"shoulda", "shouldve", "shuda", "shudve", "shouldof", "should'a", "should've"})
 
 
@@ -88,6 +90,8 @@ def plain(toks: Sequence[Token]) -> Sequence[Token]:
         if short in said:
             found = {k for k, t in enumerate(toks) if t.text == short and meant(toks, k)}
             toks = [t._replace(text=means) if k in found else t for k, t in enumerate(toks)]
+    if not said.isdisjoint(NEARLY_BED):
+        toks = [t._replace(text="bed") if _is_nearly_bed(toks, k) else t for k, t in enumerate(toks)]
     if not said.isdisjoint(SHOULD_HAVE) or {"should", "of"} <= said:
         toks = list(_should_have(toks))
     if "w" in said and "/" in said:
@@ -109,6 +113,12 @@ def plain(toks: Sequence[Token]) -> Sequence[Token]:
     if "n" not in said:
         return toks
     return [t._replace(text="and") if t.text == "n" and _joins(toks, k) else t for k, t in enumerate(toks)]
+
+
+def _is_nearly_bed(toks: Sequence[Token], k: int) -> bool:
+    """ "bde 14 590", "ned 22A 66": at the head of a clause, before a number."""
+    opens = k == 0 or toks[k - 1].text in FIELDS
+    return toks[k].text in NEARLY_BED and opens and k + 1 < len(toks) and toks[k + 1].is_digits
 
 
 def _is_suction(toks: Sequence[Token], k: int) -> bool:

@@ -151,6 +151,8 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "shut off suction", "suction failed", "suction not on",
     ),
     "what:suction_on": (
+        "(hooked|connected|plugged) (back|) up to (wall|) suction",
+        "(hooked|connected) back (up|) to (wall|) suction",
         "(started on|attached to) suction", "connected to wall suction",
         "(turned|switched|put|hooked|plugged|) back on", "(restarted|resumed|reconnected) again",
         "suction on", "suction back on", "suction turned on", "turned on suction", "suction is on",

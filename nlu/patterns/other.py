@@ -53,7 +53,8 @@ OTHER: dict[str, tuple[str, ...]] = {
     ),
     "other": (
         "(from|at|around|round) (the|tube|drain|insertion|chest tube|) site",
-        "(sub q|subq|sub-q|subcut|subcutaneous|surgical) (air|emphysema)", "air (entry|hunger|bed|mattress)",
+        "(sub q|subq|sub-q|subcut|subcutaneous|surgical|surg|sc) (air|emphysema)",
+        "air (entry|hunger|bed|mattress)",
         "bladder", "formula", "kcal", "calories", "cals", "level (1|2|3|i|ii|iii|one|two|three) trauma",
         "tidal volume", "(lr|ns|ringers|crystalloid|albumin) bolus",
         "(canister|cannister|liner) (on|of|for) (the|) (wall|wall suction|suction|yankauer)",
