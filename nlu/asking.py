@@ -197,6 +197,8 @@ def asking_aloud(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     "three right when thirty".
     """
     asks = any(i.role == "cue" and i.value == "question" and _is_asked(i, toks) for i in items)
+    signed = any(i.role == "cue" and i.value == "mark_of_question" for i in items)
+    asks |= signed and word(toks, 0) in OF_FINDINGS  # "Is bed 5 340?"
     if asks and any(i.role == "level" for i in items):
         yield "a question tells no number"
     for item, after in pairwise(i for i in items if i.role != "bed"):

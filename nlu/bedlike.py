@@ -69,6 +69,14 @@ def _was_a_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "the bed that it was, or its line"
 
 
+def _named_alike(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "ct one moved to ct two": both are beds by such a name, and the one is no tube of the other."""
+    tubes = any(i.role == "tube" and word(toks, i.start) == "ct" for i in items)
+    for item in items if tubes else ():
+        if item.role == "bed" and word(toks, item.start - 1) == "ct":
+            yield "a bed by its letters, or what they stand for"
+
+
 def _half_a_label(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "CT1 to CT2 640", "CT1 ct 2 640": the bed CT2, and no scan and no tube beside a line."""
     letters = {
@@ -216,6 +224,7 @@ BEDLIKE = (
     Rule(_small_level, frozenset({"level"})),
     Rule(_twice, frozenset({"bed"})),
     Rule(_moved_when, frozenset({"bed"}), frozenset({"to", "into", "in"})),
+    Rule(_named_alike, frozenset({"tube"}), frozenset({"ct"})),
     Rule(_half_a_label, frozenset({"kind", "tube"}), frozenset({"ct"})),
     Rule(_was_a_bed, frozenset({"level"}), frozenset({"was"})),
     Rule(_no_number, frozenset({"no"})),

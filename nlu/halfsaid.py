@@ -26,6 +26,8 @@ LEADING_ON = frozenset(
 FILLED = frozenset({"uh", "um", "er", "erm", "hmm", "like", "about", "around"})
 ASKING = frozenset({"please", "pls", "can", "could", "you", "i", "we", "need", "want", "to", "ok", "okay"})
 REMOVING = frozenset({"remove", "retract", "revert", "unchart", "unsend", "unlog", "subtract", "deduct"})
+REMOVING |= {"forget", "stop", "skip", "remind", "imagine", "test"}
+"""First in a message these take a line back, or say that none is told yet."""
 AWAY = frozenset({"off", "out", "away", "back"})
 
 
@@ -44,6 +46,7 @@ def _to_be_removed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "remove bed 6 line 640": a line that is taken back, or a tube, and no new line."""
     first = next((k for k in range(len(toks)) if word(toks, k) not in ASKING), 0)
     taken = word(toks, first) == "take" and word(toks, first + 1) in AWAY
+    taken |= toks.said[first : first + 2] == ("report", "from")  # "report from ER bed six 320"
     told = any(i.role in NUMBERS for i in items)
     if told and (taken or word(toks, first) in REMOVING):
         yield "a line to be taken back"
@@ -114,7 +117,7 @@ HALF_SAID = (
     Rule(_more, frozenset({"level"}), frozenset({"more", "plus"})),
     Rule(_drained_to, frozenset({"volume"}), frozenset({"to", "too"})),
     Rule(_breaking_off, NUMBERS, BROKEN),
-    Rule(_to_be_removed, NUMBERS, REMOVING | {"take"}),
+    Rule(_to_be_removed, NUMBERS, REMOVING | {"take", "report"}),
     Rule(_label_behind, frozenset({"kind"}), frozenset({"ct"})),
     Rule(_of_fluids, NUMBERS, frozenset({"fluids"})),
     Rule(_at_an_hour, frozenset({"level", "volume"})),

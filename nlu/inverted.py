@@ -30,7 +30,7 @@ REACH = 4
 
 def _inverted(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "bed 9 was the canister changed", "has it been clamped", "is it 340", "do you have 340"."""
-    ends = {i.end for i in items if i.role == "bed"}
+    ends = {i.end + (word(toks, i.end) == ",") for i in items if i.role == "bed"}
     starts = [k for k in ends if _asks(toks, k)]
     had = any(word(toks, k) in HAVING for k in starts)
     for item in items if starts else ():

@@ -27,7 +27,8 @@ LETTERS = {
 }  # fmt: skip
 """How a letter is spelt out."""
 HEARD_LETTERS = {
-    "bee": "b", "be": "b", "see": "c", "sea": "c", "cee": "c", "dee": "d", "gee": "g", "ay": "a", "eh": "a",
+    "bee": "b", "be": "b", "see": "c", "sea": "c", "cee": "c", "dee": "d", "gee": "g",
+    "ay": "a", "eh": "a", "hey": "a",
 }  # fmt: skip
 """What a recogniser writes for a letter behind a bed's number or the word bed."""
 

@@ -389,7 +389,7 @@ DICTATED = Rules(
     (
         *EITHER,
         Rule(_beside, frozenset({"word"})),
-        Rule(asking_aloud, frozenset({"question", "ask"})),
+        Rule(asking_aloud, frozenset({"question", "ask", "mark_of_question"})),
         Rule(_halting, AMOUNTS),
         Rule(half_understood, frozenset({"fluid", "word"})),
         Rule(lost_finding, frozenset({"word", "seal"})),

@@ -11,7 +11,7 @@ from itertools import pairwise
 from .clauses import NUMBERS
 from .clock import clocks
 from .items import AMOUNTS, Item, is_now
-from .numbers import Toks, heard_as_number, word
+from .numbers import Toks, heard_as_number, numbers, word
 from .patterns.leads import BED_WORDS, LINES
 from .patterns.numerals import HOMOPHONES, ONES, SCALES, TENS
 from .rules import Rule
@@ -85,6 +85,18 @@ def _said_again(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a number begun again, or a time behind it"
 
 
+def _in_other_words(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "fourteen hundred one four zero zero": 1,400 told again, and no 1,401 at four."""
+    for item, time in pairwise(items):
+        if item.role not in AMOUNTS or time.role != "time" or time.start != item.end or time.at:
+            continue
+        for k in range(item.start + 1, item.end):
+            first = {n.value for n in numbers(toks, item.start) if n.end == k}
+            again = {n.value for n in numbers(toks, k) if n.end == time.end}
+            if first & again:
+                yield "a number told again in other words"
+
+
 def _twice_in_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "bed one one one fifty": bed 11 with 150, or bed 1 with 1,150?"""
     for bed, item in pairwise(items):
@@ -156,7 +168,9 @@ def _digit_by_digit(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         of_both = ends and item.end == item.start + 2 and word(toks, time.start) in ONES
         if of_both and not (time.at or time.lead):
             yield "a nought inside a number"  # "three oh five past six"
-        spare = word(toks, item.end - 2) not in OH  # "three oh oh six thirty" has two for its own
+        spare = (
+            word(toks, item.end - 2) not in OH or item.end > item.start + 3
+        )  # "three oh oh six thirty" has two for its own
         if ends and singly and spare and any(end == time.end for end, _ in clocks(toks, item.end - 1)):
             yield "a nought of the number, or of the time"
 
@@ -199,22 +213,24 @@ def _tens_behind_digit(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def _out(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "bed six out six forty", "six forty out": how much came out, or the line?"""
+    """ "bed six out six forty", "six forty out", "forty mils out": how much came out, or the line?"""
     for item in items:
-        bare = item.role == "level" and not item.unit and not item.lead
+        bare = item.role == "level" and not item.lead
         ends = word(toks, item.end) == "out" and not word(toks, item.end + 1).isalnum()
-        if bare and (ends or word(toks, item.start - 1) == "out"):
+        if bare and (ends or (not item.unit and word(toks, item.start - 1) == "out")):
             yield "what came out, or the line"
 
 
 def _and_a_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "beds six and seven six forty", "tubes one and two six forty": bed 7 as well, and no seven o'clock."""
     for bed, item in pairwise([i for i in items if i.role != "sep"]):
-        joined = (
-            bed.role in {"bed", "tube"} and word(toks, bed.end) in {"and", "&"} and item.start <= bed.end + 1
+        row = bed.role in {"bed", "tube"} or (
+            bed.role == "level" and not (bed.lead or bed.unit) and (bed.amount or 0) <= MOST_BEDS
         )
-        single = item.role in NUMBERS | {"time"} and word(toks, bed.end + 1) in {*ONES, *TEENS, *SHORT}
-        if joined and single and not item.unit:
+        joined = row and word(toks, bed.end) in {"and", "&"} and item.start <= bed.end + 1
+        small = (item.amount or MOST_BEDS + 1) <= MOST_BEDS or (item.known and item.label is not None)
+        small |= bed.role != "level" and word(toks, bed.end + 1) in {*ONES, *TEENS, *SHORT}
+        if joined and small and item.role in NUMBERS | {"time"} and not (item.unit or item.sure_time):
             yield "another bed, or a time or level"
 
 
@@ -228,6 +244,8 @@ def _sounding(_: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 ALIKE = frozenset({("now", "leak"), ("know", "leak"), ("swing", "in"), ("title", "in"), ("now", "swing")})
 SHORT = frozenset(map(str, range(1, 13)))
 TEENS = frozenset({"ten", "eleven", "twelve"})
+MOST_BEDS = 30
+"""On most wards no bed has a greater number."""
 
 
 def _undone(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -269,6 +287,7 @@ HUNDRED = 100
 HALTING = frozenset({"uh", "um", "er", "erm"})
 HEARD = (
     Rule(_said_again, AMOUNTS),
+    Rule(_in_other_words, frozenset({"time"})),
     Rule(_twice_in_bed, frozenset({"bed"})),
     Rule(_parts_in_digits, AMOUNTS),
     Rule(_digit_by_digit, frozenset({"time"}), OH),
@@ -277,7 +296,7 @@ HEARD = (
     Rule(_tens_behind_digit, AMOUNTS, frozenset(TENS) | ROUND),
     Rule(_of_next_words, AMOUNTS, frozenset(ONES)),
     Rule(_out, frozenset({"level"}), frozenset({"out"})),
-    Rule(_and_a_bed, frozenset({"bed", "tube"}), frozenset({"and", "&"})),
+    Rule(_and_a_bed, frozenset({"bed", "tube", "level"}), frozenset({"and", "&"})),
     Rule(_sounding, frozenset({"leak", "tidal"}), frozenset({"now", "know", "in"})),
     Rule(_undone, frozenset({"what"}), UN | {"and"}),
     Rule(_moved_or_line, frozenset({"level"}), frozenset({"two"})),

@@ -52,6 +52,16 @@ def _mixed_up(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield f"{item.name!r} may say that what was told before is wrong"
 
 
+def _wrong_behind(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "410 at six wrong time": what is wrong, and what would be right?"""
+    last = items[-1] if items else None
+    wrong = last is not None and last.value == "kind" and last.name == "corrected"
+    taken_back = any(i.value == "kind" and i.name == "withdrawn" for i in items)  # "delete 2000, wrong pt"
+    named = last is not None and last.end > last.start + 1 and word(toks, last.start) == "wrong"
+    if wrong and named and not taken_back:
+        yield from ("what is wrong is told behind it" for i in items if i.role == "num")
+
+
 def _other_way(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "not the other way round"."""
     said = any(word(toks, k) in OTHER_WAYS and word(toks, k + 1) in WAYS for k in range(len(toks)))
@@ -84,6 +94,7 @@ def _given(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "gave 20 lasix at 0600": how much of something else."""
     for before, item in pairwise(items):
         amount = before.role in {"volume", "output"} and not before.unit
+        amount |= before.role == "level" and before.unit == "litre" and not before.lead  # oxygen
         if amount and item.role == "foreign" and item.start == before.end:
             yield "the amount may be of what is not ours"
 
@@ -260,7 +271,9 @@ def _not_done(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "no canister change": an event by its name that did not happen; "no, canister changed" did."""
     for no, event in pairwise(items):
         named = event.role == "cue" and event.value == "kind" and event.start == no.end
-        if named and no.role == "cue" and no.value == "no" and word(toks, event.end - 1) in NAMES_OF_EVENTS:
+        new = word(toks, event.start) in {"new", "fresh"}  # "no new canister for 5"
+        called = new or word(toks, event.end - 1) in NAMES_OF_EVENTS
+        if named and no.role == "cue" and no.value == "no" and called:
             yield "an event that did not happen"
 
 
@@ -362,7 +375,7 @@ MIXED = (
     Rule(_bidden_at, frozenset({"level"}), frozenset({"clamp", "unclamp"})),
     Rule(_of_before, frozenset({"level"}), BEFORE),
     Rule(_or_else, frozenset({"time", "bed", "tube"}), frozenset({"or"})),
-    Rule(_not_done, frozenset({"no"}), NAMES_OF_EVENTS),
+    Rule(_not_done, frozenset({"no"}), NAMES_OF_EVENTS | {"new", "fresh"}),
     Rule(_same_of_another, frozenset({"same"})),
     Rule(_was_set, frozenset({"check"}), FORMERLY),
     Rule(row_of_beds, frozenset({"level"}), frozenset({"beds"})),
@@ -372,6 +385,7 @@ MIXED = (
     Rule(_letter_inside, NUMBERS, ALIKE),
     Rule(_openers, frozenset({"sep"})),
     Rule(_mixed_up, frozenset({"word", "repair"})),
+    Rule(_wrong_behind, frozenset({"kind"}), frozenset({"wrong"})),
     Rule(_other_way, NUMBERS | {"num"}, WAYS | {"versa"}),
     Rule(_starred, TOLD, frozenset({"*"})),
     Rule(_totalled, frozenset({"output"})),

@@ -21,6 +21,8 @@ FRENCH = frozenset({"fr", "french", "f", "ch"})
 THINNEST, THICKEST = 6, 40
 """French gauge of chest tubes. Common practice, no source."""
 WITH = frozenset({"with", "w", "has", "had", "got"})
+UNSURE = frozenset({"may", "might", "could", "maybe"})
+"""With one of these nobody knows whether there is a drain: "new pt, may need a drain"."""
 MOST = 4
 """Nobody has more tubes. Common practice, no source."""
 OPERATIONS = frozenset(
@@ -38,7 +40,7 @@ def with_newcomers(cues: tuple[Cue, ...], toks: Toks, *, voice: bool) -> tuple[C
     if voice or not any(cue.label == "tubeword" or cue.value == "placed" for cue in cues):
         return cues
     told = {cue.label for cue in cues}
-    if "plan" in told and _is_to_have_one(cues):
+    if "plan" in told and UNSURE.isdisjoint(toks.words) and _is_to_have_one(cues):
         return tuple(cue for cue in cues if cue.label != "arrival")
     found = list(cues)
     if TOLD.isdisjoint(told) and "reason" in told:

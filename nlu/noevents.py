@@ -40,7 +40,7 @@ OTHERWISE = frozenset(
 SEATS = frozenset({"chair", "recliner", "isolation", "restraints", "wheelchair", "commode", "geri-chair"})
 FURNITURE = frozenset({"bed", "chair", "tray", "table", "cup", "urinal", "wheelchair", "stretcher", "tubing"})
 PEOPLE = frozenset({"pt", "patient"})
-PATIENT = frozenset({("pt",), ("patient",), ("he",), ("she",), ("just",)})
+PATIENT = frozenset({(), ("pt",), ("patient",), ("he",), ("she",), ("just",)})
 """Before "passed" alone these say that it is of a patient: "unclamped at 0600 passed" is of a trial."""
 OF = frozenset({"bed", "way", "the", "water", "reach", "sight", "site"})
 ASKING = frozenset({"is", "was", "are", "were", "has", "did"})
@@ -140,11 +140,35 @@ def _asked(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "an event that is asked about"
 
 
+def _out_and_in(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "tube out and back in", "tube out replaced", "tube out for ct", "for chest tube out": is it out?"""
+    placed = any(i.value == "kind" and i.name == "placed" for i in items)
+    for item, after in zip(items, (*items[1:], None), strict=False):
+        if item.value != "kind" or item.name != "removed":
+            continue
+        k = item.end + (word(toks, item.end) in {"and", ",", "then"})
+        again = word(toks, k) in {"back", "replaced"} or toks.said[k : k + 3] == ("new", "one", "in")
+        scan = word(toks, item.end) == "for" and after is not None and after.name == "away"
+        scan |= word(toks, item.end - 1) == "for" and after is not None and after.name == "away"
+        planned = word(toks, item.start - 1) == "for" and word(toks, item.end - 1) == "out"
+        if (again and not placed) or scan or planned:
+            yield "whether the tube is out"
+
+
+def _ahead(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "just about to clamp 5", "trying to change the box": what is to come."""
+    for item in items:
+        to_come = item.value in EVENTS and word(toks, item.start - 1) == "to"
+        if to_come and word(toks, item.start - 2) in BEFORE_TO:
+            yield "an event that is to come"
+
+
 def _going(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "going home at six", "tube coming out at six": so it came, or so it is planned."""
     for item, time in pairwise(items):
         under_way = item.value in EVENTS and word(toks, item.start) in GOING
-        hour = time.role == "time" and time.at and 0 < (time.amount or 0) <= NOON
+        at = (time.role == "time" and time.at) or (time.role == "level" and time.lead == "at")
+        hour = at and 0 < (time.amount or 0) <= NOON
         if under_way and hour and not time.sure_time:
             yield "what came then, or what is to come"
 
@@ -173,6 +197,13 @@ def _level_or_time(items: Pieces, toks: Toks) -> Iterator[str]:
     for before, item in pairwise(said):
         clock = item.role in {"time", "level"} and bool(item.clocks) and not (item.sure_time or item.unit)
         bare = clock and item.amount is not None and len(item.digits) == 3 and not (item.at or item.lead)
+        if (
+            item.role == "cue"
+            and item.name == "away"
+            and before.loose_time
+            and word(toks, item.start) == "in"
+        ):
+            yield "a line, or when they went"  # "320 in theatre"
         gone = item.role == "time" or (
             before.value == "kind" and before.name in {"left", "away", "moved", "back"}
         )
@@ -245,7 +276,7 @@ def _after_amount(items: Pieces, toks: Toks) -> Iterator[str]:
     for before, item in zip((None, *items), items, strict=False):
         bare = bool(item.clocks) and not (item.unit or item.sure_time) and item.amount is not None
         after = item.role == "time" and word(toks, item.start - 1) in {"after", "when", "once"}
-        told = item.role == "level" and item.full_clock
+        told = item.role == "level" and (item.full_clock or item.spoken_clock)
         final = told and events and item.lead == "old" and item.at and not timed
         beside = before if before is not None and item.role == "level" and not item.lead else None
         near = beside is not None and _may_be_its_time(beside, item, timed=timed)
@@ -267,6 +298,10 @@ def _of_tubes(items: Pieces, toks: Toks) -> Iterator[str]:
         counted = before.role == "tube" and item.role in {"volume", "level"}
         out = before.role == "tube" and item.role == "cue" and item.value == "out"
         more = any(i.role == "tube" and i.start > item.start for i in items)
+        pulled = before.role == "tube" and item.value == "kind" and item.name == "removed"
+        pulled &= any(i.role == "tube" and i.start >= item.end for i in items)
+        if pulled and not any(i.role in {"level", "sep"} and i.start > item.start for i in items):
+            yield "which tube is out, or where the other stands"  # "right pulled left at 120"
         if (counted and word(toks, item.start - 1) == "of") or (out and more):
             yield "which tube is out"
 
@@ -276,6 +311,14 @@ def _final_nil(items: Pieces, _: Toks) -> Iterator[str]:
     for before, item in pairwise(items):
         if before.value == "old" and item.value == "same":
             yield "what the old one showed"
+
+
+def _spilt(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "tipped over lost 320": what was spilt, and not what came."""
+    tipped = any(i.value == "what" and i.name in {"tipped", "damaged"} for i in items)
+    for item in items if tipped else ():
+        if item.role == "volume" and word(toks, item.start - 1) == "lost":
+            yield "how much was spilt"
 
 
 def _and_changed(items: Pieces, toks: Toks) -> Iterator[str]:
@@ -315,6 +358,9 @@ def _seal_or_hour(items: Pieces, toks: Toks) -> Iterator[str]:
 
 PLEASE = frozenset({"please", "pls", "plz"})
 NOON = 12
+BEFORE_TO = frozenset(
+    {"about", "trying", "tried", "hoping", "ready", "able", "unable", "set", "meant", "meaning"}
+)
 GOING = frozenset({"going", "coming", "leaving"})
 TELLERS = PEOPLE | {"wife", "husband", "family", "daughter", "son", "mom", "mum", "roommate", "visitor"}
 TELLERS |= {"report", "handover", "handoff", "nights", "days", "night", "day", "tech", "aide", "cna", "hca"}
@@ -325,12 +371,13 @@ NO_EVENTS = (
     Rule(_requested, frozenset({"check"}), PLEASE),
     Rule(_told_by, EVENTS, frozenset({"per"})),
     Rule(_seal_or_hour, frozenset({"check"}), frozenset({"at"})),
+    Rule(_spilt, frozenset({"volume"}), frozenset({"lost"})),
     Rule(_and_changed, frozenset({"what"}), CHANGED),
     Rule(_formerly, EVENTS, frozenset({"earlier", "last", "before", "day"})),
     Rule(_taken_off, EVENTS, CLAMPS | {"tubing", "wall"}),
     Rule(_back_and_away, EVENTS, frozenset({"back", "pending", "next"})),
     Rule(_after_amount, frozenset({"time", "level"})),
-    Rule(_of_tubes, frozenset({"tube"}), frozenset({"of", "out"})),
+    Rule(_of_tubes, frozenset({"tube"})),
     Rule(_final_nil, frozenset({"old"})),
     Rule(_ready, EVENTS | {"num"}, READY | NOUNS | {"at", "in", "on", "by", "being"}),
     Rule(_seemed, EVENTS, LOOKS | HARDLY),
@@ -340,7 +387,9 @@ NO_EVENTS = (
     Rule(_by_patient, EVENTS, PEOPLE | FURNITURE),
     Rule(_asked, EVENTS, ASKING),
     Rule(_lasting, EVENTS, LASTING),
-    Rule(_going, frozenset({"time"}), GOING),
+    Rule(_out_and_in, EVENTS, frozenset({"back", "replaced", "new", "for"})),
+    Rule(_ahead, EVENTS, BEFORE_TO),
+    Rule(_going, frozenset({"time", "level"}), GOING),
     Rule(_one_of_two, EVENTS, frozenset({"or", "nor"})),
     Rule(_level_or_time, frozenset({"time", "level"})),
     Rule(_from_bed, frozenset({"bed"}), frozenset({"from"})),

@@ -103,6 +103,14 @@ def _of_others(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "a finding of something else"
 
 
+def _mended_leak(items: Pieces, _: Toks) -> Iterator[str]:
+    """ "no leak i mean leak", "no leak yes leak": there is one, or none."""
+    for none, mending, leak in zip(items, items[1:], items[2:], strict=False):
+        both = none.value == leak.value == "leak" and none.name == "none" != leak.name
+        if both and (mending.role == "repair" or mending.value in {"repair", "yes"}):
+            yield "a leak, or none"
+
+
 def _either_fluid(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "bloody or serous", "dark red to serous": which of them it is now."""
     said = [i for i in items if i.role == "cue" and i.value == "fluid"]
@@ -195,6 +203,7 @@ NO_FINDINGS = (
     Rule(_of_a_kind, frozenset({"leak"}), KINDS),
     Rule(_of_suction, frozenset({"leak"}), frozenset({"suction"})),
     Rule(_of_others, FOUND, OTHERS | {"bed"}),
+    Rule(_mended_leak, frozenset({"leak"})),
     Rule(_either_fluid, frozenset({"fluid"}), frozenset({"or", "to"})),
     Rule(_of_kin, frozenset({"reason"})),
     Rule(_year, frozenset({"reason"})),

@@ -153,10 +153,20 @@ def _at_an_hour_unsaid(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         name = line.end + 1 + (word(toks, line.end + 1) in {"the", "my", "his", "her", "our"})
         when = word(toks, line.end) in {"at", "on", "from", "before", "after", "around", "by"}
         last = word(toks, line.end + (word(toks, line.end) == "at")) == "last"
+        if toks.said[line.end : line.end + 2] == ("last", "time"):
+            yield "a line of before"
         if word(toks, line.end + (word(toks, line.end) == "at")) in VAGUE:
             yield "an hour that is no number"  # "at sixish"
         if (when and word(toks, name) in OCCASIONS) or (last and "check" in toks.said[name - 1 : name + 1]):
             yield "a moment whose hour was not said"
+
+
+def _then(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "710 then 630": one line and then another, or half past six?"""
+    for line, time in pairwise([i for i in items if i.role != "sep"]):
+        bare = line.role == "level" and time.loose_time and time.amount is not None
+        if bare and toks.said[line.end : time.start] == ("then",):
+            yield "another line, or the time"
 
 
 def _not_then(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
@@ -197,6 +207,14 @@ def _on_which_side(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         compared = item.full_clock and word(toks, item.start - 1) in {">", "<"}
         if item.role == "time" and (midnight or later or compared):
             yield "before the time that is said, or after it"
+
+
+def _of_a_scan(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "450 ct at 6": when the scan was."""
+    for line, scan, time in zip(items, items[1:], items[2:], strict=False):
+        named = line.role == "level" and scan.value == "tubeword" and word(toks, scan.end - 1) == "ct"
+        if named and time.role == "time" and time.at:
+            yield "when the scan was"
 
 
 def _of_a_leak(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
@@ -273,12 +291,13 @@ def _off_or_on(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "off then, or on"
 
 
-def _of_both(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
-    """ "320 jp 30 1845": the time behind another device may be that of the line as well."""
+def _of_both(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "320 jp 30 1845", "320 urine 200 at 6": the time behind another device may be of the line as well."""
     timed = any(i.role == "time" for i in items)
     lined = any(i.role == "level" for i in items)
     for item in [i for i in items if i.role == "claimed"][1:]:
-        if item.full_clock and not item.unit and not timed and lined:
+        hour = word(toks, item.start - 1) == "at" and bool(item.clocks) and (item.amount or 0) <= LATEST
+        if (item.full_clock or hour) and not item.unit and not timed and lined:
             yield "the time behind another device may be of the line too"
 
 
@@ -304,10 +323,12 @@ ENDING = frozenset({"", ",", ".", ";", "!", "and"})
 AT_TWICE = Rule(_at_twice, frozenset({"time"}), frozenset({"at"}))
 DANGLING = Rule(_dangling, frozenset({"time"}), frozenset({"to", "past", "til"}))
 OTHER_TIMES = (
+    Rule(_of_a_scan, frozenset({"time"}), frozenset({"ct"})),
     Rule(_set_at, frozenset({"what"})),
     Rule(_of_a_leak, frozenset({"leak"})),
     Rule(_is_due, frozenset({"time"}), frozenset({"due"})),
     Rule(_at_an_hour_unsaid, frozenset({"level"}), OCCASIONS | VAGUE | {"last"}),
+    Rule(_then, frozenset({"time"}), frozenset({"then"})),
     Rule(_not_then, frozenset({"num", "level"}), frozenset({"not"})),
     Rule(_day_of_month, frozenset({"choice"})),
     Rule(_of_a_span, frozenset({"span", "time"}), frozenset({"time", "times", "h", "8h", "12h"})),

@@ -13,6 +13,7 @@ from .numbers import Toks, word
 from .patterns.numerals import ONES
 from .roles import CHECK_LIMITS
 from .rules import Rule
+from .runtogether import RUN_TOGETHER
 
 OH = frozenset({"oh", "o", "zero", "nought"})
 ONE_DIGIT = frozenset(ONES) - OH
@@ -60,14 +61,47 @@ def _led_by_nought(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "what stood before the nought was lost"
 
 
+def _in_a_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "drain in four sixty": bed 4 with sixty, or 460?"""
+    numbered = [i for i in items if i.role in {"num", "level"}]
+    if len(numbered) == 1 and word(toks, numbered[0].start - 1) == "in":
+        yield from ("a bed and its line, or a number" for i in numbered if i.role == "num" and not i.unit)
+
+
 def _row(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "bed six seven eight all at four": three beds, or a line of 78?"""
-    for bed, item in pairwise(items):
+    for bed, item in pairwise([i for i in items if i.role != "sep"]):
         digits = toks.said[item.start : item.end]
-        bare = bed.role == "bed" and item.role == "level" and item.start == bed.end and not item.unit
+        start = item.start - (word(toks, item.start - 1) == "at")  # "at four five and six seven ten"
+        bare = bed.role == "bed" and item.role == "level" and start == bed.end and not item.unit
         bare &= bed.end == bed.start + 1  # not "bed one eight five five", of 18 or of 1
+        first = bed.role == "level" and item.role == "bed" and word(toks, bed.end) == "and"
+        digits = toks.said[bed.start : bed.end] if first else digits  # "six seven and eight no leak"
+        bare |= first and not (bed.lead or bed.unit)
         if bare and len(digits) == len(("seven", "eight")) and ONE_DIGIT.issuperset(digits):
             yield "beds in a row, or a line"
+
+
+def _tubes(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "tube one twenty two eighty": of tube 2 as well? "tube for two eighty": of tube 4?"""
+    for before, item in pairwise(items):
+        if item.role != "level" or item.unit:
+            continue
+        if item.lead == "old" and toks.said[item.start : item.end] == ("one",):
+            yield "the final line, or the old one"  # "tube out final one"
+        counted = before.role == "tube" and before.name == "1" and "two" in toks.said[item.start : item.end]
+        heard = before.value == "tubeword" and toks.said[before.end : item.start] in {("for",), ("too",)}
+        if heard or (counted and item.end > item.start + 2):
+            yield "another tube, or its line"
+
+
+def _suction_hour(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "suction twenty six": 20 at six o'clock, for suction is set in steps of five."""
+    timed = any(i.role == "time" for i in items)
+    for item in items if not timed else ():
+        odd = item.role == "check" and item.name == "suction" and not item.unit and (item.amount or 0) % 5
+        if odd and item.end == item.start + 2 and word(toks, item.end - 1) in ONE_DIGIT:
+            yield "a suction, or a suction and the hour"
 
 
 def _vacuum(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -88,11 +122,15 @@ def _un(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 OTHER_WORDS = (
+    *RUN_TOGETHER,
     Rule(_off, frozenset({"suction"}), frozenset({"of"})),
     Rule(_other_value, frozenset({"level"}), frozenset({"well", "while", "wait", "waits", "way"})),
     Rule(_out, frozenset({"level"}), frozenset({"about"})),
     Rule(_led_by_nought, AMOUNTS, OH),
     Rule(_vacuum, frozenset({"check"}), VACUUM),
+    Rule(_tubes, frozenset({"level"}), frozenset({"one", "two", "for", "too"})),
+    Rule(_suction_hour, frozenset({"check"}), ONE_DIGIT),
+    Rule(_in_a_bed, frozenset({"num"}), frozenset({"in"})),
     Rule(_row, frozenset({"level"}), ONE_DIGIT),
     Rule(_un, frozenset({"tidal"}), frozenset({"on", "un", "and"})),
 )

@@ -116,6 +116,14 @@ def _denied(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "the seal is denied"
 
 
+def _other_tube(items: Pieces, _: Toks) -> Iterator[str]:
+    """ "right suction left water seal": each tube has its own setting."""
+    for before, cue, tube, item in zip(items, items[1:], items[2:], items[3:], strict=False):
+        sides = before.role == tube.role == "tube" and before.name != tube.name
+        if sides and {cue.value, item.value} == {"suction", "waterseal"}:
+            yield "which tube is on suction"
+
+
 def _no_order(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "no suction order": nothing was ordered, or no suction was."""
     for before, item in pairwise(items):
@@ -182,6 +190,7 @@ SET_BEFORE = (
     Rule(_at_hour, CHECKED, frozenset({"at"})),
     Rule(_short_of, CHECKED, SHORT | {"by"}),
     Rule(_denied, frozenset({"waterseal"}), DENIED),
+    Rule(_other_tube, frozenset({"waterseal"})),
     Rule(_no_order, frozenset({"waterseal"}), frozenset({"order", "orders"})),
     Rule(_set_to, frozenset({"bed", "level"}), TURNED),
     Rule(_of_before, CHECKED, frozenset({"earlier", "previously", "suctioned", "same", "unchanged"})),

@@ -1,0 +1,98 @@
+"""Signs, in dictation, of a time and a number that run together, or of which a word was heard for another.
+
+"at eighteen forty two forty" is 240 at 18:40 or 40 at 18:42; behind "quarter past sex" the time was lost.
+Called by `leftovers`, by way of `otherwords`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from .clauses import NUMBERS
+from .items import AMOUNTS, Item
+from .numbers import Toks, numbers, word
+from .patterns.numerals import ONES, TENS
+from .rules import Rule
+
+SOUNDS = frozenset({"then", "tin", "sick", "sex", "fife"})
+"""Heard for ten, six and five."""
+ENDING = frozenset({"", ",", ".", ";", "!", "at", "@", "pm", "am", "o'clock"})
+OF_A_TIME = frozenset({"o'clock", "oclock", "clock", "pm", "past", "quarter", "half"})
+BEFORE_LEVEL = frozenset({"at", "is", "mark", "line", "level", "was"})
+
+
+def _behind_time(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "at eighteen forty two forty": 240 at 18:40, or 40 at 18:42?"""
+    for time, item in pairwise(items):
+        joined = time.role == "time" and item.role in AMOUNTS and item.start == time.end and not item.lead
+        tens = word(toks, time.end - 1) in TENS and word(toks, item.start) in ONES
+        rest = {n.end for n in numbers(toks, item.start + 1)} if joined and tens else set()
+        if item.core in rest and word(toks, item.start + 1) not in {"hundred", "thousand"}:
+            yield "where the minutes end"
+        last = time.end - 1
+        ones = joined and word(toks, last) in ONES and word(toks, last - 1) in TENS and last > time.start + 1
+        if ones and any(n.end == item.core for n in numbers(toks, last)):
+            yield "where the minutes end"  # "at six thirty four ten"
+
+
+def _lost_time(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "at sick o'clock bed 5 180", "and fife pm": a word of a time that is in none."""
+    if not any(i.role in NUMBERS for i in items):
+        return
+    told = {k for i in items if i.role == "time" for k in range(i.start, i.end)}
+    for k in range(len(toks)):
+        heard = {word(toks, k - 1), word(toks, k + 1)} & SOUNDS or word(toks, k) == "clock"
+        if word(toks, k) in OF_A_TIME and k not in told and heard:
+            yield "a time that was lost"
+
+
+def _heard_number(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "seven hundred and then at six", "at six then": ten, heard as another word."""
+    for item in items:
+        if item.role not in NUMBERS | {"time"}:
+            continue
+        k = item.end + (word(toks, item.end) == "and")
+        if word(toks, k) in SOUNDS and word(toks, k + 1) in ENDING:
+            yield "the word behind the number may be its end"
+        before = any(i.role in {"bed", "time"} and i.end == item.start - 1 for i in items)
+        if before and word(toks, item.start - 1) == "then" and item.role in AMOUNTS:
+            yield "the word before the number may be its beginning"
+
+
+def _four_as_for(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "line twenty for six oh five": 24 at 6:05; "bed twenty i mean for": bed 24."""
+    for item, after in pairwise(items):
+        heard = word(toks, item.end) == "for"
+        tens = item.role in AMOUNTS and word(toks, item.end - 1) in TENS and after.role == "time"
+        if heard and ((tens and after.start == item.end + 1) or item.role == "repair"):
+            yield "a four by its sound"
+
+
+def _at_as_eight(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "eight seventeen forty five bed three 960": at a quarter to six, and no bed 8."""
+    beds = [i for i in items if i.role == "bed"]
+    first = beds[0] if len(beds) > 1 else None
+    if first is None or first.start or word(toks, 0) not in {"eight", "8"}:
+        return
+    level = next((i for i in items if i.start == first.end), None)
+    if level is not None and level.role in AMOUNTS and level.clocks and not (level.unit or level.lead):
+        yield "a bed by the sound of at"
+
+
+def _lost_hundreds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "mark hundred thirty": how many hundreds was lost."""
+    for item in items:
+        hundred = item.role in AMOUNTS and word(toks, item.start) == "hundred"
+        if hundred and item.end > item.start + 1 and word(toks, item.start - 1) in BEFORE_LEVEL:
+            yield "how many hundreds"
+
+
+RUN_TOGETHER = (
+    Rule(_behind_time, frozenset({"time"}), frozenset(TENS)),
+    Rule(_lost_time, NUMBERS, SOUNDS | {"clock"}),
+    Rule(_four_as_for, AMOUNTS | {"repair"}, frozenset({"for"})),
+    Rule(_heard_number, NUMBERS | {"time"}, SOUNDS),
+    Rule(_at_as_eight, frozenset({"bed"}), frozenset({"eight", "8"})),
+    Rule(_lost_hundreds, AMOUNTS, frozenset({"hundred"})),
+)
