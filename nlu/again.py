@@ -76,6 +76,20 @@ class Again:
         outcome = self._outcome(pipeline().read(text, voice=self.ward.voice), self.ward)
         return outcome if place >= 0 else tuple(_moved(said) for said in outcome)
 
+    def told(self, said: Iterable[str | Span]) -> Told:
+        """What these say one behind the other, words or places of letters in the message, where each value
+        keeps its place; nothing where it asks or names no bed."""
+        text, places = "", []
+        for each in said:
+            if isinstance(each, str):
+                text += each
+                continue
+            places.append((len(text), each[0] - len(text)))
+            text += self.text[each[0] : each[1]]
+        outcome = self._outcome(pipeline().read(text, voice=self.ward.voice), self.ward)
+        told = tuple(_placed(s, places) for s in outcome if isinstance(s, Statement) and s.bed is not None)
+        return told if len(told) == len(outcome) else ()
+
     def said(self, start: int, end: int) -> str:
         """These words as they stand in the message."""
         return self.text[self.toks[start].start : self.toks[end - 1].end]
@@ -112,3 +126,13 @@ def _moved(said: Statement | Unclear) -> Statement | Unclear:
     return replace(
         said, spans={slot: statements.Span(at.start - 1, at.end - 1) for slot, at in said.spans.items()}
     )
+
+
+def _placed(said: Statement, places: Iterable[Span]) -> Statement:
+    """The same with its values at their place in the message; what was added has none there."""
+    spans = {}
+    for slot, at in said.spans.items():
+        shift = next((shift for start, shift in reversed([*places]) if start <= at.start), None)
+        if shift is not None:
+            spans[slot] = statements.Span(at.start + shift, at.end + shift)
+    return replace(said, spans=spans)

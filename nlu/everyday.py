@@ -240,7 +240,7 @@ def _is_of_patient(cue: Cue, toks: Toks) -> bool:
     k = cue.start - 1
     while word(toks, k) in STEPS:
         k -= 1
-    return word(toks, k) in HIMSELF and any(is_digits(toks, j) for j in range(k))
+    return word(toks, k) in HIMSELF and any(starts_number(toks, j) for j in range(k))
 
 
 def _is_occasion(cue: Cue, toks: Toks) -> bool:

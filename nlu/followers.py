@@ -18,7 +18,7 @@ DEEP = 3
 """Centimetres; a water seal is seldom filled higher."""
 DEEPEST = 5
 """So deep may it be said to be; a seal of 20 is the suction."""
-MOST_GRADES = frozenset({"4", "5", "7"})
+MOST_GRADES = frozenset({"4", "5", "7", "four", "five", "seven"})
 """How far the scales of air leaks go. Common practice, no source."""
 LITTLE = 200
 """No seal, suction or vacuum is over it."""

@@ -18,6 +18,7 @@ from .pipeline import Cue, with_found
 UNSENT = frozenset(
     {"never", "didn't", "didnt", "did not", "haven't", "havent", "have not", "couldn't", "wasn't", "wasnt"}
     | {"was not", "hasn't", "hasnt", "not", "not been", "weren't", "unable", "unable to", "cant", "can't"}
+    | {"nobody", "no one", "noone"}
 )
 SENDING = frozenset(
     {"sent", "send", "texted", "text", "charted", "chart", "recorded", "record", "logged", "log", "entered"}

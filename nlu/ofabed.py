@@ -11,9 +11,10 @@ from .roles import CHECK_LIMITS
 
 LEADING = frozenset({"is", "was", "reads", "read", "reading", "at", "now", "=", ":", "up", "down"})
 """One of these leads the value behind the bed."""
-SAYING = frozenset({"is", "was", "reads", "up", "down"})
+SAYING = frozenset({"is", "s", "was", "reads", "up", "down"})
 BETWEEN = LEADING | frozenset(
     {"set", "to", "on", "still", "currently", "-", "minus", "about", "around", "back", "up", "down", "turned"}
+    | {"'", "s"}
 )
 NAMING = frozenset({"what", "order", "leak", *CHECK_LIMITS})
 

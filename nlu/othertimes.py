@@ -24,6 +24,8 @@ VISITS = frozenset(
     {"went", "got", "looked", "checked", "popped", "came", "saw", "walked", "visited", "nipped"}
 )
 """What a nurse does who goes to look at a drain."""
+DAYS = frozenset({"now", "date"})
+NOT = frozenset({"not", "isn't", "isnt", "wasn't", "wasnt"})
 QUARTER = 15
 SPANS = frozenset({"-", "to", "til", "till", "until"})
 EVENTS = frozenset({"kind", "what"})
@@ -177,6 +179,15 @@ def _not_then(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             yield "a time or a level that is not so"
 
 
+def _denied(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed one's at 180, that wasn't oh seven hundred": when it was not, and not when it was."""
+    times = [i for i in items if i.role == "time" and not all(c.style in DAYS for c in i.clocks)]
+    for before, item in pairwise(items) if len(times) == 1 else ():  # not "meant 0630, not 0700"
+        denied = before.role == "cue" and before.value == "neg" and word(toks, before.start) in NOT
+        if denied and item in times and item.start - before.end <= 1:
+            yield "the time when it was not"
+
+
 def _day_of_month(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "9 640 on the 2nd at 1900": a day, and not the second of two choices."""
     lined = sum(i.role in NUMBERS | {"num"} for i in items) > 1
@@ -311,6 +322,17 @@ def _now_of_other(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             yield "what is so now is something else"
 
 
+def _now_or_then(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "it's 160 now, two hours ago he had 500 of saline": a line of now, or of the time behind it?"""
+    for level, now, sep in zip(items, items[1:], items[2:], strict=False):
+        if not (level.role == "level" and is_now(now) and sep.role == "sep"):
+            continue
+        behind = items[items.index(sep) :]
+        told = {i.role for i in behind} | {i.value for i in behind if i.role == "cue"}
+        if "time" in told and told.isdisjoint({"level", "volume", "kind", "bed"}):
+            yield "the time now, or the one behind"
+
+
 def _dangling(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "640 at 5 to", "640 at ten past": minutes before or after an hour that was not said."""
     for item in items:
@@ -337,6 +359,8 @@ OTHER_TIMES = (
     Rule(_over_which_time, frozenset({"level", "volume"}), frozenset({"from"})),
     Rule(_off_or_on, frozenset({"what"}), frozenset({"on", "off"})),
     Rule(_now_of_other, frozenset({"time"}), frozenset({"now"})),
+    Rule(_denied, frozenset({"neg"}), NOT),
+    Rule(_now_or_then, frozenset({"time"}), frozenset({"now"})),
     Rule(_of_both, frozenset({"claimed"})),
     Rule(_time_it_is, frozenset({"level"}), frozenset({"now"})),
     Rule(_taken_at, frozenset({"level"}), frozenset({"at"})),

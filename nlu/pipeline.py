@@ -16,7 +16,7 @@ from spacy.lang.en import English
 from spacy.matcher import PhraseMatcher
 from spacy.tokens import Doc
 
-from . import heard, sentences, shortened, spelling, trade
+from . import heard, sentences, shortened, spelling, trade, tubenames
 from .patterns import clockwords
 from .patterns.numerals import HOMOPHONES, NUMERALS, ONES, TENS
 from .phrasebook import PhraseBook, phrases
@@ -110,7 +110,7 @@ class Pipeline:
         plain = folded(text)
         raw: Sequence[Token] = cut(plain)
         raw = list(without_dots(raw)) if "." in text else raw
-        raw = trade.plain(list(without_possessive(raw, NUMERALS)) if "'s" in plain else raw)
+        raw = trade.plain(tubenames.plain(list(without_possessive(raw, NUMERALS)) if "'s" in plain else raw))
         raw = sentences.stopped(heard.plain(raw) if voice else shortened.plain(raw))
         repaired, broken = self.speller.repaired(raw, shortest=HEARD_SHORTEST if voice else spelling.SHORTEST)
         return Read(text, repaired, self.cues(repaired), broken)

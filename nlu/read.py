@@ -19,6 +19,7 @@ from .misgivings import doubted
 from .ofall import asked_of_all
 from .pipeline import Read, pipeline
 from .recast import with_cues
+from .retold import retold
 from .rowwise import by_row
 from .sentence import Sentence, Ward, pieces
 from .shiftstart import asked_when
@@ -42,7 +43,7 @@ MANY = 400
 WORK = 2000
 """Readings times tokens: what a long message may cost."""
 
-AGAIN_DICTATED = (joined, by_clause, framed, by_row, hindered)
+AGAIN_DICTATED = (joined, retold, by_clause, framed, by_row, hindered)
 """How a message that would be asked is read again; its stops are those of the recogniser."""
 AGAIN_TYPED = (
     by_field,
@@ -54,6 +55,7 @@ AGAIN_TYPED = (
     zipped,
     framed,
     by_row,
+    retold,
     hindered,
 )
 
@@ -121,7 +123,8 @@ def _told(read: Read, ward: Ward) -> Outcome:
     if not _asks(outcome):
         return (without_now(again, outcome) if ward.voice else ()) or outcome
     found = (way(again) for way in (AGAIN_DICTATED if ward.voice else AGAIN_TYPED))
-    return next(filter(None, found), outcome)
+    told = next(filter(None, found), ())
+    return asked_of_all(again, told) or told or outcome
 
 
 def _outcome(read: Read, ward: Ward) -> Outcome:

@@ -14,6 +14,7 @@ from .bidden import bidden
 from .bridging import bridged, sent
 from .carriedout import with_carried_out
 from .clock import clocks
+from .dials import read_off
 from .elsewhere import elsewhere
 from .endings import with_endings
 from .everyday import everyday
@@ -117,7 +118,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     cues = prefaced(narrated(cues, toks, labelled), toks)
     around = with_going_in(bridged(sent(cues, toks, labelled, index), toks, labelled), toks, index)
     found = as_before(of_their_like(bidden(recast(around, toks), toks), toks), toks)
-    found = of_each(leaks(with_occasions(found, toks), toks), toks)
+    found = of_each(leaks(with_occasions(read_off(found, toks), toks), toks), toks)
     found = with_endings(plainly(found, toks, labelled), toks, labelled)
     found = with_late(everyday(with_carried_out(found, toks), toks), toks)
     found = with_newcomers(without_idle(found, toks, labelled), toks, voice=voice)

@@ -46,6 +46,10 @@ _CROSSES = dict.fromkeys("\u2717\u2718\u274c\u2715\u2716", "cross")
 _READ_AS = _FRACTIONS | _NIL | _CROSSES
 
 
+LETTERED = frozenset({"tube", "drain"})
+"""A letter behind these is the name of one: "tube a's at 210"."""
+
+
 class Token(NamedTuple):
     """A word, a run of digits, or one sign; `glued` when no space stands before it."""
 
@@ -68,6 +72,11 @@ class Token(NamedTuple):
 def text_at(toks: Sequence[Token], i: int) -> str:
     """The text of the word at this place; empty before the first and behind the last."""
     return toks[i].text if 0 <= i < len(toks) else ""
+
+
+def is_shortened(toks: Sequence[Token], i: int) -> bool:
+    """Whether the word at this place was said with an "is": the drain of "drain's", put right to "drain"."""
+    return 0 <= i < len(toks) and toks[i].end - toks[i].start == len(toks[i].text) + len("'s")
 
 
 BLANKS = ("",) * 16
@@ -155,7 +164,7 @@ def without_possessive(toks: Iterable[Token], numerals: frozenset[str]) -> Itera
     """The tokens with "twelve's", "4b's" and "bed 4 B's" cut as "12's" is: the number, the sign, the s."""
     before = ""
     for token in toks:
-        numbered = before.isdecimal() or before in numerals
+        numbered = before.isdecimal() or before in numerals or before in LETTERED
         of_label = (token.glued or numbered) and len(token.text) == len("b's")
         before = token.text
         if token.text[-2:] != "'s" or not (of_label or token.text[:-2] in numerals):

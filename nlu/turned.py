@@ -10,18 +10,28 @@ from collections.abc import Iterator
 from itertools import pairwise, takewhile
 
 from .items import AMOUNTS, Item
-from .numbers import Toks, word
+from .numbers import Toks, starts_number, word
 from .patterns.leads import BED_WORDS
 from .patterns.levels import LITRES
 from .patterns.numerals import ONES
 from .roles import is_event
 from .rules import Rule
+from .tokens import is_shortened
 
 CHANGES = frozenset({"up", "down", "gained", "lost", "increased", "decreased"})
 FEW = 4
 """Nobody has more tubes. Common practice, no source."""
 MOST_ON = 300
 """No wall suction is set to more mmHg. Common practice, no source."""
+MOST_OF_BED = 200
+"""Nor is one told of a bed that "is on" more."""
+MOST_OF_DRAIN = 40
+"""A drain that "is on" more is on no dial: cmH2O. Common practice, no source."""
+SETTINGS = frozenset({"suction", "wall", "sxn", "vacuum", "mmhg", "dial", "cmh2o"})
+DRAINS = frozenset(
+    {"drain", "tube", "one", "line", "level", "left", "right", "apical", "basal", "anterior", "posterior"}
+    | {"mediastinal", "pleural", "upper", "lower", "box", "canister", "bottle", "chamber"}
+)
 OLDEST = 105
 """Years: so old a patient may be."""
 OF_SEVERAL = frozenset({"old", "new", "other", "last", "first", "second", "next", "previous", "another"})
@@ -75,10 +85,42 @@ def on_a_number(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         litres = item.role == "level" and word(toks, item.end - 1) in LITRES and not item.lead
         if litres and word(toks, item.start - 1) in {"on", "to"}:
             yield "oxygen, or a level"
-        small = item.label is not None or (item.amount or 0) <= MOST_ON
+        small = _may_be_set(item, toks)
         bare = item.loose_time or (item.role == "level" and not (item.lead or item.unit))
         if bare and small and word(toks, item.start - 1) == "on":
             yield "on a number says a bed or a setting"
+
+
+def the_next_tube(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed 7 tube one's 310, two's 420": the second tube, or bed two?"""
+    named = {int(i.name) for i in items if i.role == "tube" and i.name.isdecimal()}
+    for item in items:
+        label = item.label or ""
+        bare = item.role == "bed" and word(toks, item.start - 1) not in BED_WORDS
+        if bare and label.isdecimal() and int(label) - 1 in named:
+            yield "the next tube, or a bed"
+
+
+def of_suction(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "the drain is at 90 of suction": more than a dial shows, and yet no line."""
+    for item in items:
+        behind = toks.said[item.end : item.end + 2]
+        if item.role == "level" and not item.unit and behind[0] == "of" and behind[1] in SETTINGS:
+            yield "so much suction, or a level"
+
+
+def _may_be_set(item: Item, toks: Toks) -> bool:
+    """Whether what is "on" a number may be set to it, or a bed; "the drain's on 80" tells a line."""
+    amount = item.amount or 0
+    if not SETTINGS.isdisjoint(toks.said[item.end : item.end + len(("of", "wall", "suction"))]):
+        return amount <= MOST_ON  # "the drain's on 90 at the wall"
+    k = item.start - 2
+    told = word(toks, k) in {"is", "s", "was"} or is_shortened(toks, k)
+    k -= word(toks, k) in {"is", "s", "was"}
+    k -= word(toks, k) == "'"
+    if told and word(toks, k) in DRAINS and word(toks, k - 1) not in BED_WORDS:
+        return amount <= MOST_OF_DRAIN
+    return item.label is not None or amount <= (MOST_OF_BED if told and starts_number(toks, k) else MOST_ON)
 
 
 def put_in(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -271,6 +313,8 @@ TURNED = (
     Rule(and_more, AMOUNTS, UNSAID | {"a"}),
     Rule(put_in, frozenset({"level", "time"}), frozenset({"in"})),
     Rule(on_a_number, frozenset({"level", "time"}), frozenset({"on", "to"})),
+    Rule(the_next_tube, frozenset({"tube"})),
+    Rule(of_suction, frozenset({"level"}), SETTINGS),
     Rule(side_of_another, frozenset({"tube"}), BODY),
     Rule(not_yet, frozenset({"neg"}), frozenset({"yet"})),
     Rule(of_two_beds, frozenset({"bed"}), frozenset({"for"})),

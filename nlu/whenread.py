@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
+from .clock import clocks
 from .neighbours import HARD
 from .numbers import Toks, glued, is_digits, word
 from .patterns.leads import BED_WORDS, LINES
@@ -61,8 +62,17 @@ def when_read(cues: tuple[Cue, ...], toks: Toks, labelled: Mapping[int, tuple[in
 
 def _is_dated(toks: Toks, k: int) -> bool:
     """ "that's from 1845", "that was at 1845"; of all, "both at 1845" is a time as it stands."""
+    if word(toks, k) == "was" and word(toks, k - 1) == "that" and word(toks, k - 2) in PARTS | {"and"}:
+        return _ends_at_whole(toks, k + 1)  # "left is at 380, right's out, that was 1900"
     that = word(toks, k - 1 - (word(toks, k - 1) in IS))
     return that in THAT and (word(toks, k) in FROM or (word(toks, k) in AT and that not in ALL))
+
+
+def _ends_at_whole(toks: Toks, k: int) -> bool:
+    """Whether a whole time stands there, and no more behind it."""
+    return any(end >= len(toks) - 1 and word(toks, end) in {"", "."} for end, _ in clocks(toks, k)) and (
+        is_whole_clock(toks, k)
+    )
 
 
 def _of_time(k: int, toks: Toks) -> Cue:

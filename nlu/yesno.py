@@ -13,7 +13,7 @@ from .numbers import Toks, glued, is_digits, word
 from .pipeline import Cue, in_order
 
 TIDAL = frozenset(
-    {"swing", "swinging", "swings", "tidal", "tidaling", "tidalling", "oscillation", "fluctuation"}
+    {"swing", "swinging", "swings", "tid", "tidal", "tidaling", "tidalling", "oscillation", "fluctuation"}
 )
 LEAK = frozenset({"bubble", "bubbles", "bubbling", "leak", "airleak"})
 YES = frozenset({"yes", "y", "present"})
@@ -22,6 +22,7 @@ JOINING = frozenset({":", "="})
 """Between a sign and what is said of it."""
 PARTING = frozenset({",", "/", ";", "|", ".", "-"})
 """Between two signs, one such sign at most."""
+ENDS = frozenset({",", ";", ".", ""})
 SUCTION = frozenset({"suction", "sxn"})
 NO_SUCTION = frozenset({"nil", "none", "ws"})
 GOING_ON = frozenset({"change", "changes", "needed", "ordered", "yet", "since", "issues", "until"})
@@ -60,12 +61,14 @@ def with_signs_in_a_row(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
         cues = _with_no_suction(cues, toks)
     if (SAID | HOW.keys()).isdisjoint(toks.words) or (TIDAL | LEAK).isdisjoint(toks.words):
         return cues
-    row = _row(toks)
-    if not row or not _is_plain(row, toks):
-        return cues
-    start, end = row[0].cue.start, row[-1].cue.end
-    kept = [c for c in cues if c.end <= start or c.start >= end]
-    return in_order([*kept, *(told.cue for told in row)])
+    row = _row(toks, 0)
+    while row:
+        start, end = row[0].cue.start, row[-1].cue.end
+        if _is_plain(row, toks):
+            kept = [c for c in cues if c.end <= start or c.start >= end]
+            cues = in_order([*kept, *(told.cue for told in row)])
+        row = _row(toks, end)
+    return cues
 
 
 def _with_no_suction(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
@@ -135,6 +138,8 @@ def _is_signed(toks: Toks, k: int) -> bool:
 def _is_plain(row: list[Told], toks: Toks) -> bool:
     """Whether each no is of the sign before it: one yes or a colon shows it, and so does a "nil" behind all
     signs; "bubble no" alone is of a leak only so, and "tidal no bubble no" may be a no of the next."""
+    if all(word(toks, told.cue.end) in ENDS for told in row):
+        return True  # "swinging no, bubbling no"
     if len(row) < PAIR:
         return row[0].joined or word(toks, row[0].cue.start) == "bubble"
     return any(told.yes or told.joined for told in row) or all(
@@ -142,16 +147,15 @@ def _is_plain(row: list[Told], toks: Toks) -> bool:
     )
 
 
-def _row(toks: Toks) -> list[Told]:
-    """The first signs in a row, nothing but a comma between them."""
+def _row(toks: Toks, k: int) -> list[Told]:
+    """The first signs in a row from a place on, nothing but a comma between them."""
     found: list[Told] = []
-    k = 0
     while k < len(toks):
         told = None if word(toks, k - 1) in SAID and not found else _pair(toks, k)
         if told is not None:
             found.append(told)
             k = told.cue.end + (word(toks, told.cue.end) in PARTING)
-        elif len(found) >= PAIR or (found and found[0].joined):
+        elif len(found) >= PAIR or (found and (found[0].joined or word(toks, found[0].cue.end) in ENDS)):
             break
         else:
             found, k = [], k + 1

@@ -227,7 +227,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "suction indicator is in range", "suction float up", "suction indicator up",
         "suction indicator expanded", "bellows is expanded", "bellows in range", "bellows ok",
         "bellows inflated", "indicator showing", "indicator visible", "suction indicator visible",
-        "float visible", "(suction indicator|indicator|bellows|float) in (the|) window",
+        "float visible", "(suction indicator|indicator|bellows|float) (is|) in (the|) window",
     ),
     "indicator:not_in_range": (
         "suction indicator not in range", "indicator not in range", "bellows not expanded",
@@ -237,6 +237,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "bellow not expanded", "indicator is not in range", "bellows are not expanded",
         "suction indicator is not in range", "suction indicator not expanded", "float not up",
         "bellows flat", "(suction|) indicator (isn't|isnt) in range",
+        "(indicator|bellows|float) (is not|isn't|isnt|not) in (the|) window",
         "bellows aren't expanded", "bellows is not expanded", "bellows isn't expanded",
         "bellows not inflated", "indicator low", "suction indicator low", "indicator off",
         "bellows not in range", "float not in range", "suction float down", "indicator not visible",

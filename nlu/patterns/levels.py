@@ -46,7 +46,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "(climbed|rose|went up|gone up|has gone up|has climbed|has risen|risen|crept up|come up) to",
         "(level|line|reading|bottle|box|chamber|canister) (went|jumped|shot up|has jumped) to",
         "(is|) (holding|staying) at", "(stays|remains|stayed|remained|stuck) at", "it at", "drawn at",
-        "line drawn at", "stood at",
+        "line drawn at", "stood at", "(is|it's|its|'s|) only at", "(it's|its|'s) still at",
     ),
     "amount": (
         "(immediately|initially|instantly) (drained|dumped|put out)",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 _NOUNS = """
 mark line level reading tube drain canister box chamber bottle seal suction leak output drainage left right
-side tubing system
+side tubing system wall dial gauge vacuum regulator basal upper lower swing float
 """
 """With an 's that is an "is": "the line's at 540"."""
 SHORTHAND = {
