@@ -37,8 +37,8 @@ READ = frozenset({"mark", "read", "check", "marked"})
 OPENERS = frozenset({"so", "hey", "hi", "ok", "okay", "wait", "and", "but", "well", "um", "uh", ",", "-"})
 """Before a question these only begin to speak."""
 OF_WHAT = frozenset({"bed", "room", "rm", "the", "pt", "patient", "he", "she", "it", "that", "this", "still"})
-OF_US = frozenset({"are", "do", "did", "have", "am"})
-US = frozenset({"we", "i", "you", "u", "they"})
+OF_US = frozenset({"are", "do", "did", "have", "am", "has"})
+US = frozenset({"we", "i", "you", "u", "they", "anyone", "anybody", "someone", "somebody"})
 OF_FINDINGS = frozenset({"is", "was", "are", "were", "does"})
 """First before a bed these ask; dictated, "have nine" was bed nine."""
 PAIR = 2
@@ -56,6 +56,12 @@ OFFERED = frozenset({"like", "want", "know", "be", "help"})
 """Behind "would you" these ask what somebody wants, and bid nothing."""
 WHETHER = frozenset({"should", "shall", "do", "does", "did", "is", "was", "are", "were", "have", "has", "am"})
 ASKED_OF = US | {"bed", "room", "rm", "the", "my", "that", "this", "it", "someone", "anyone", "he", "she"}
+MODALS = frozenset({"can", "could", "would", "should", "might", "will"})
+LOOKING = frozenset({"see", "check", "tell", "find", "confirm", "remind", "say", "let", "look", "ask"})
+WHETHER_WORDS = frozenset({"if", "whether", "when", "what", "who", "how", "which", "what's", "who's"})
+INVERTED = frozenset(
+    {"did", "do", "does", "has", "have", "didn't", "hasn't", "haven't", "don't", "doesn't", "am"}
+)
 WH = frozenset({"why", "who", "who's", "how", "when", "where", "which"})
 
 
@@ -81,6 +87,20 @@ def opens_asking(toks: Toks) -> bool:
     """ "is 260 right for 21", "would 100 in an hour be worth a call": what is asked about is not told."""
     asks = word(toks, 0) in {"is", "are", "would", "should", "could", "can", "does"}
     return asks and word(toks, 1).isdecimal() and "?" not in toks.words
+
+
+def opens_aloud(toks: Toks) -> bool:
+    """ "are you sure bed 5 was 340", "could bed 5 be 340", "can you see if bed 5 went to CT": it asks.
+
+    "can you put bed 5 down as 340" bids, and "did bed 5 at 1800" and "have bed 5 at 340" leave out who did.
+    """
+    opens = next((k for k, text in enumerate(toks.said) if text not in OPENERS), 0)
+    first, after = word(toks, opens), word(toks, opens + 1)
+    if first in MODALS and after in {"you", "u", "anyone", "anybody", "someone", "somebody"}:
+        return word(toks, opens + 2) in LOOKING and not WHETHER_WORDS.isdisjoint(toks.said[opens:])
+    if first in MODALS or first in {"is", "was", "were", "are", "isn't", "wasn't"}:
+        return after in ASKED_OF - {"my"} | US
+    return first in INVERTED and after in US | {"he", "she", "it"}
 
 
 def is_owned_up(text: str) -> bool:

@@ -31,6 +31,8 @@ BUT_REACH = 6
 """How many words behind "but" the right value comes."""
 BY_ACCIDENT = frozenset({"accident", "mistake", "error", "sorry", "oops"})
 """Behind "i wrote 930" these say no more."""
+NOT_SO = frozenset({"isn't", "isnt", "wasn't", "wasnt", "not"})
+IT_IS = BUT_IT | OF_THE_LINE | {"s", "'", "should", "be"}
 LINE_WORDS = frozenset({"level", "old"})
 BELONGS = frozenset({"belongs", "belonged"})
 REALLY = frozenset({"really", "actually", "definitely"})
@@ -68,7 +70,11 @@ def told_right(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
 def is_correction(items: tuple[Item, ...], toks: Toks) -> bool:
     """Whether a correction is said anywhere."""
     denied = "neg" in [i.value for i in items]
-    if (denied and _is_not_but(items)) or _rebedded(items, toks) or turn_behind(items, toks):
+    if (
+        (denied and (_is_not_but(items) or _is_not_so(items, toks)))
+        or _rebedded(items, toks)
+        or turn_behind(items, toks)
+    ):
         return True
     if pointed(items, toks) is not None or _put_wrongly(items, toks):
         return True
@@ -199,7 +205,8 @@ def without_told(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     return tuple(
         i
         for i in items
-        if i.value != "word" or not (word(toks, i.start) in plain or (turn and i.start == turn))
+        if i.value != "word"
+        or not (word(toks, i.start) in plain or i.name in BELONGS or (turn and i.start == turn))
     )
 
 
@@ -250,6 +257,22 @@ def _is_not_but(items: tuple[Item, ...]) -> bool:
     if kinds[:2] == ["num", "neg"] and said[0].clocklike and said[-1].link == "but":
         kinds = kinds[1:]  # "bed 12 1300 was not 45 but 54"
     return kinds == ["neg", "num", "num"] and items[-1].role == "num" and any(i.role == "bed" for i in items)
+
+
+def _is_not_so(items: tuple[Item, ...], toks: Toks) -> bool:
+    """ "bed 9 isn't 430 at four, it's 340": what is denied, when it was, and behind a stop how it is."""
+    k = next((k for k, i in enumerate(items) if i.value == "neg" and i.role == "cue"), len(items))
+    stop = next((i.end for i in items[k:] if i.role == "sep"), 0)
+    numbers = [i for i in items if i.role == "num"]
+    placed = [i for i in numbers if i.at or (i.full_clock and i.end <= items[k].start)] if stop else []
+    numbers = numbers[1:] if numbers and numbers[0].label and not numbers[0].start else numbers
+    wrong, right = ([i for i in numbers if i not in placed] + [None, None])[:2]
+    if wrong is None or right is None or len(numbers) - len(placed) != PAIR or len(placed) > 1:
+        return False
+    denied = wrong.start == items[k].end and word(toks, wrong.start - 1) in NOT_SO
+    told = set(toks.said[stop : right.start])
+    behind = {i.role for i in items if i.start > right.start} <= {"sep"}
+    return denied and behind and right.start > stop and told <= IT_IS and not told.isdisjoint(BUT_IT)
 
 
 def _rebedded(items: tuple[Item, ...], toks: Toks) -> bool:

@@ -92,6 +92,13 @@ class Draft:
         return self.has_content and bool(told or loose or self.reason is None)
 
     @property
+    def passes_on(self) -> bool:
+        """Whether what happened was of several: "left and right out", "changed both, left 980, right 640"."""
+        first = self.named[0].start if self.named else 0
+        each = self.final is not None and (self.time is None or self.time.end <= first)
+        return self.kind == "removed" or (self.kind == "exchanged" and each)
+
+    @property
     def is_of_two(self) -> bool:
         """Whether the names of its tube cannot be those of one; the places of tubes that are joined can."""
         names = {tube.name for tube in self.tubes}

@@ -163,7 +163,7 @@ class Gathering(Findings):
         """A tube after one that something was said of: its own statement."""
         if draft.tubes[-1].name != item.name:
             fresh = self.open()
-            fresh.inherited = draft.kind == "removed"
+            fresh.inherited = draft.passes_on
             fresh.kind = draft.kind if fresh.inherited else ""
             fresh.tubes.append(item)
 
@@ -257,6 +257,8 @@ class Gathering(Findings):
         self.ended = self.past = False
         if item.name == "" and (ended or at_last):
             return item._replace(name="old", lead="old")
+        if self.now.inherited and kind == "exchanged" and item.name != "old":
+            self.now.kind = kind = ""  # "changed the left one, old 1230, right 340"
         if item.name == "inside":
             return item._replace(name="new" if kind == "exchanged" and self.hung_new else "")
         return item

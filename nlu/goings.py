@@ -150,7 +150,8 @@ def _going_to(said: Message) -> Iterator[Cue]:
     for k in range(1, len(toks) - 1):
         to = word(toks, k) in GOING and word(toks, k + 1) == "to"
         end = past(toks, k + 2, BED_WORDS)
-        if not (to and bed_ends(said, k) and starts_number(toks, end) and len(moved) == 1):
+        first = k - 2 * (toks.said[k - 2 : k] == ("'", "s")) - (word(toks, k - 1) in {"has", "is"})
+        if not (to and bed_ends(said, first) and starts_number(toks, end) and len(moved) == 1):
             continue
         done = moved[0]
         if done.start > end and word(toks, done.start) in {"moved", "transferred", "shifted"}:

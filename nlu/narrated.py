@@ -19,9 +19,11 @@ from .byhimself import (
     took_it_out,
 )
 from .clock import clocks
+from .fetched import FETCHED
 from .goings import GOINGS, PERSONS, Rule, bed_ends, past
 from .neighbours import phrase_of
 from .numbers import Toks, is_digits, starts_number, word
+from .oldended import OLD_ENDED
 from .oldones import Message
 from .patterns.asides import STAFF
 from .patterns.leads import TUBE_NAMES
@@ -41,6 +43,8 @@ from .patterns.narrated import (
     WHOSE,
 )
 from .pipeline import Cue, with_found
+from .recounted import RECOUNTED
+from .saidofaline import SAID_OF_A_LINE
 
 SIDES = TUBE_NAMES | {"l", "r", "lt", "rt", "both"}
 LONE = frozenset({"pulled", "removed", "pulled at", "discontinued"})
@@ -51,7 +55,7 @@ ASKED_FOR = frozenset({"ordered", "asked", "wanted", "wants", "requested", "said
 def narrated(cues: tuple[Cue, ...], toks: Toks, labelled: Mapping[int, tuple[int, str]]) -> tuple[Cue, ...]:
     """The cues, those of such sentences as they are meant."""
     said = Message(cues, toks, labelled)
-    for hints, rule in (*RULES, *GOINGS):
+    for hints, rule in EVERY:
         if hints.isdisjoint(toks.words):
             continue
         found = list(rule(said))
@@ -151,6 +155,10 @@ def _when_taken(said: Message) -> Iterator[Cue]:
     toks = said.toks
     first = next((c.start for c in said.cues if c.value in {"exchanged", "removed"}), len(toks))
     for k in range(first, len(toks) - 3):
+        if toks.said[k : k + 2] == ("when", "it") and word(toks, k + 2) in {"came", "went"}:
+            off = past(toks, k + 3, frozenset({"off", "out", "down", "over"}))
+            if off > k + 3 and word(toks, off) in STOPS:
+                yield Cue("filler", "", k, off)
         if word(toks, k) not in {"when", "as", "before"} or word(toks, k + 1) not in PERSONS | STAFF:
             continue
         end = k + 2
@@ -228,7 +236,7 @@ RULES: tuple[tuple[frozenset[str], Rule], ...] = (
     (FITTING, _fitted),
     (frozenset({"over"}), _swapped_over),
     (SHOWED, _showed),
-    (HANDLED, _when_taken),
+    (HANDLED | {"came", "went"}, _when_taken),
     (BODY, _under_him),
     (frozenset({"to", "in", "with"}), _same_of_another),
     (frozenset({"as"}), _as_ordered),
@@ -236,3 +244,4 @@ RULES: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({"changed", "swapped", "replaced"}), _changed_bed),
 )
 """Each rule with the words of which it needs one."""
+EVERY = (*RULES, *FETCHED, *RECOUNTED, *OLD_ENDED, *SAID_OF_A_LINE, *GOINGS)

@@ -45,7 +45,8 @@ def with_newcomers(cues: tuple[Cue, ...], toks: Toks, *, voice: bool) -> tuple[C
     found = list(cues)
     if TOLD.isdisjoint(told) and "reason" in told:
         found = [part for cue in cues for part in _arrived(cue, toks)]
-    found += [Cue("arrival", "", k, k + 1) for k in range(len(toks)) if _has_arrived(k, toks)]
+    label = "timeword" if any(cue.label == "arrival" for cue in found) else "arrival"
+    found += [Cue(label, "", k, k + 1) for k in range(len(toks)) if _has_arrived(k, toks)]
     if any(cue.label == "arrival" for cue in found):
         found += [Cue("opens", "behind", k, k + 2) for k in range(len(toks)) if _is_at_arrival(k, toks)]
         found = [c for c in found if c.label != "filler" or not _is_at_arrival(c.start, toks)]

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .clauses import NUMBERS, clauses
-from .items import FULL_HOUR, Item, is_now
+from .items import FINDINGS, FULL_HOUR, Item, is_now
 from .neighbours import is_scan
 from .numbers import Toks, word
 from .patterns.asides import PERSONS
@@ -137,6 +137,16 @@ def _at_twice(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         loose = last in times and not (last.full_clock or last.spoken_clock)
         if either and loose and not first.full_clock and word(toks, last.start - 1) == "at":
             yield "which of the two is the time"  # "9 at 545 at 640"
+
+
+def _found_at(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "off suction at 1800, back at 1830": when it was so, and no line of 1800."""
+    whole = any(i.role == "time" and i.at and i.full_clock for i in items)
+    for found, item in pairwise(items) if whole else ():
+        cue = found.role == "cue" and (found.value in FINDINGS or found.value == "what")
+        bare = item.role == "level" and item.lead == "at" and item.full_clock and not item.unit
+        if cue and bare and item.start == found.end + 1 and word(toks, found.end) == "at":
+            yield "when something was found, or a line"
 
 
 def _is_due(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -346,6 +356,7 @@ AT_TWICE = Rule(_at_twice, frozenset({"time"}), frozenset({"at"}))
 DANGLING = Rule(_dangling, frozenset({"time"}), frozenset({"to", "past", "til"}))
 OTHER_TIMES = (
     Rule(_of_a_scan, frozenset({"time"}), frozenset({"ct"})),
+    Rule(_found_at, FINDINGS | {"what"}, frozenset({"at"})),
     Rule(_set_at, frozenset({"what"})),
     Rule(_of_a_leak, frozenset({"leak"})),
     Rule(_is_due, frozenset({"time"}), frozenset({"due"})),

@@ -252,6 +252,8 @@ class _Finding:
             return False
         if clause.who == HEAD and "now" in toks.said[start:end]:
             return True  # "right now, room 22 line at 1430"
+        if {"if", "whether"} & said:
+            return True  # "do you know if | bed 5 is clamped"
         cut = end < len(toks) and word(toks, end) not in STOPS and end - clause.begins < MOST_OF_TIME
         letter = any(len(w) == 1 and w not in {"a", "i", "-"} for w in said)
         return letter or (cut and bool(said & DENIALS)) or any(names_bed(toks, k) for k in range(start, end))

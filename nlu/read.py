@@ -9,6 +9,7 @@ from typing import Literal, NamedTuple
 from . import hypotheses
 from .again import Again
 from .apart import by_sentence, joined, question_first
+from .asking import opens_aloud
 from .eachbed import by_clause, by_tube
 from .framed import framed, without_now
 from .hindered import hindered
@@ -122,6 +123,8 @@ def _told(read: Read, ward: Ward) -> Outcome:
         return asked
     if not _asks(outcome):
         return (without_now(again, outcome) if ward.voice else ()) or outcome
+    if ward.voice and opens_aloud(read.tokens):
+        return outcome
     found = (way(again) for way in (AGAIN_DICTATED if ward.voice else AGAIN_TYPED))
     told = next(filter(None, found), ())
     return asked_of_all(again, told) or told or outcome

@@ -173,7 +173,7 @@ class Correction(Sorted):
         planned = any(i.value == "plan" for i in self.items) and not self.toks.words.isdisjoint(LOOKING)
         if planned or ("by", "then") in pairwise(self.toks.said):
             return Unclear(slot="kind", text=self.text, statement=Statement(bed=made.bed))
-        if len(self.nums.all) < 2:
+        if len(self.nums.all) < 2 or self.turn:
             return None
         first, last = sorted(self.nums.all, key=lambda i: i.start)[:2]
         between = self.toks.said[first.end : last.start]
@@ -236,7 +236,9 @@ class Correction(Sorted):
         """ "1900 reading was really 1800", "eighteen thirty": the right level, or the right time of it."""
         denied = [i for i in self.nums.was if i.clocklike and i.within(RECENT, self.arrived)]
         beside = self.times.all or denied  # "the bed 6 line was 1830 not 1800"
-        if level is None or level.unit or not (level.full_clock or level.spoken_clock) or len(beside) != 1:
+        if level is None or level.unit or len(beside) != 1:
+            return False
+        if not (level.full_clock or level.spoken_clock or any(clock.colon for clock in level.clocks)):
             return False
         line, now = (i.when(self.arrived, LIST_REACH).sure for i in (beside[0], level))
         return line is not None and now is not None and abs(since(line, now)) <= RECENT

@@ -20,6 +20,8 @@ OTHERWISE = frozenset({"word", "plan", "neg", "question"})
 AS_WELL = frozenset({"too", "also", "both", "likewise", "ditto"})
 LOOKED = frozenset({"checked", "check", "recorded", "taken", "seen", "reviewed", "assessed"})
 """With one of these a time is of that, and not of when a tube went in."""
+LED = frozenset({"level", "levelat", "is", "at"})
+"""Before the number of a line."""
 HEADING = 2
 """Words between "closing" and the number of its bed."""
 
@@ -104,18 +106,30 @@ def _each_removed(draft: Draft, items: tuple[Item, ...]) -> list[Draft]:
         if draft.level is not None:
             draft.clash("level", draft.level, draft.final)
         draft.level, draft.final = draft.level or draft.final, None
+    if draft.inherited and draft.kind != "removed":
+        draft.kind, draft.inherited = draft.kind if draft.final else "", False
     bare = draft.inherited and not (draft.has_amount or draft.time)
     if draft.inherited and (draft.checks or draft.whats or draft.order or draft.same):
         draft.kind = ""
     elif bare and _is_told_otherwise(draft.tubes[-1], items):
         return []
-    elif draft.inherited and draft.has_amount:
+    elif draft.inherited and draft.level is not None and draft.level.name == "old":
+        pass  # "both drains out at 1000, left final 210, right final 340"
+    elif draft.inherited and draft.has_amount and not _is_own_line(draft):
         draft.faults += 1
+    elif draft.inherited and draft.has_amount:
+        draft.kind = ""
     sides = [tube for tube in draft.tubes if tube.name in SIDES]
     if draft.kind != "removed" or draft.joined or len(sides) < len(SIDES) or len(sides) < len(draft.tubes):
         return [draft]
     draft.faults += draft.has_amount
     return [replace(draft, tubes=[tube]) for tube in sides]
+
+
+def _is_own_line(draft: Draft) -> bool:
+    """ "left tube out at 1650, right is at 260 as of 1720": a line with its own word and its own time."""
+    level, time = draft.level, draft.time
+    return level is not None and level.lead in LED and time is not None and time.start > level.start
 
 
 def _is_told_otherwise(tube: Item, items: tuple[Item, ...]) -> bool:

@@ -86,6 +86,12 @@ class Sides:
         """Every value."""
         return [*self.was, *self.free, *self.now]
 
+    def deny(self, item: Item) -> None:
+        """One more wrong value; the same bed, named before, is that one: "bed 8 ... goes to bed 18 not 8"."""
+        again = item.role in {"bed", "num"} and item.label is not None
+        self.free = [i for i in self.free if not (again and i.role == "bed" and i.label == item.label)]
+        self.was.append(item)
+
     def pair(self, *, alone_is_wrong: bool) -> tuple[Item | None, Item | None]:
         """The wrong and the right value; one that stands alone belongs to the side given."""
         was, now = self.was[:1], self.now[:1]

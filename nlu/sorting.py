@@ -33,6 +33,7 @@ TWO = 2
 PAIR = 2
 """Words between a level and the end of its time: 340 at 1800."""
 LONG_LABEL = 3
+HOURS = 13
 TOO_MANY = frozenset({"extra", "a", "an", "one", "another", "missed", "missing", "dropped", "added"})
 CONTRASTS = frozenset({"instead of", "rather than"})
 """Before what is wrong, behind what is right: "754 instead of 745"."""
@@ -98,25 +99,24 @@ class Sorted:
                 self.meant = sides.free[-1]
                 sides.now.append(sides.free.pop())
 
-    def _is_a_digit(self, item: Item) -> bool:
-        """ "extra zero on bed 5, should be 340"."""
+    def _is_a_digit(self, item: Item) -> bool:  # "extra zero on bed 5, should be 340"
         zero = item.amount == 0 and word(self.toks, item.start - 1) in TOO_MANY
         return zero or (bool(self.nums.now) and is_how_far(item, self.toks))
 
-    def _is_both(self, item: Item, phrase: str) -> bool:
-        """ "i had the two mixed up"."""
+    def _is_both(self, item: Item, phrase: str) -> bool:  # "i had the two mixed up"
         return phrase in COUNTS and word(self.toks, item.start - 1) in BEFORE_COUNTS
 
     def _said_false(self, phrase: str) -> None:
         """ "515 was wrong, 551": the only number before it is the wrong one."""
         if phrase in SAID_FALSE and len(self.nums.all) == len(self.nums.free) == 1:
-            self.nums.was.append(self.nums.free.pop())
+            self.nums.was.append(wrong := self.nums.free.pop())
+            self.doubted |= wrong.full_clock and word(self.toks, wrong.start - 1) == "at"
 
     def _add(self, sides: Sides, item: Item, *, line: bool = False) -> None:
         """A value on its side: "not 1050" and "from 890" were wrong, "to 980" and "should be" are right."""
         if self.negated or item.link in {"not", "from"} or item.lead == "from" or line:
             self.negated = False
-            sides.was.append(item)
+            sides.deny(item)
         elif self.turned or item.lead == "to" or item.link == "to" or self._is_told_right(sides, item):
             sides.now.append(item)
         else:
@@ -137,8 +137,7 @@ class Sorted:
         alone |= item is self.pointed or "wrong bed" in self.said
         return bool(self.beds.all) or belongs(self.items) or alone
 
-    def _names_line(self, nxt: Item | None) -> bool:
-        """ "the 1900 mark", and not "to 1150 i read the wrong column"."""
+    def _names_line(self, nxt: Item | None) -> bool:  # "the 1900 mark", not "to 1150 i read the wrong column"
         named = nxt is not None and nxt.role == "cue" and nxt.value in LINE_WORDS
         return nxt is not None and named and word(self.toks, nxt.end - 1) not in VERBS
 
@@ -146,7 +145,8 @@ class Sorted:
         self._add(self.times, item, line=self._names_line(nxt))
 
     def _number(self, item: Item, nxt: Item | None) -> None:
-        hour = item.lead == "at" and item.start < self.turn
+        told = item.start < self.turn or (bool(self.nums.all) and (item.amount or HOURS) < HOURS)
+        hour = item.lead == "at" and told
         timely = (
             bool(item.clocks)
             and (item.clocklike or hour)

@@ -155,7 +155,7 @@ def _without_beds(items: tuple[Item, ...], read: Read) -> set[str]:
         return set()
     start, end = stretch(items, read)
     rest = [t for k, t in enumerate(read.tokens) if start <= k < end and k not in beds]
-    asked = [c for c in pipeline().cues(rest) if c.label == "ask"]
+    asked = [c for c in pipeline().cues(rest) if c.label == "ask" and rest[c.start - 1].text != "since"]
     return {c.value for c in asked if not _is_last_night(c, rest)} - {"repeat"}
 
 

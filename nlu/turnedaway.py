@@ -321,6 +321,7 @@ def _is_to_come(cue: Cue, toks: Toks) -> bool:
 def _counts_tubes(cue: Cue, toks: Toks) -> bool:
     """ "just the one tube in this one": how many there are, and none that was placed."""
     counted = word(toks, cue.start - 1 - (word(toks, cue.start - 1) in {"chest", "drain"})) in COUNTED
+    counted &= word(toks, cue.start - 2) not in {"bed", "room", "rm"}  # "bed 2 new tubes at 1845"
     return cue.value == "placed" and counted and word(toks, cue.end - 1) in {"tube", "drain", "tubes", "in"}
 
 

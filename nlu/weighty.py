@@ -53,6 +53,8 @@ OTHERS = frozenset({"other", "last", "each", "every", "no", "any", "which", "som
 """Before "one" these name no other tube."""
 ASIDE = frozenset(
     {
+        "him",
+        "them",
         "without",
         "today",
         "ok",
@@ -202,10 +204,11 @@ def _staying(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     out = any(is_closing(i) and i.name == "removed" for i in items)
     ends = {i.end for i in items if i.role == "tube"}
     named = {i.name for i in items if i.role == "tube" and i.start not in ends}  # "left pleural" is one
-    if out and len(named) > 1 and any(t.text in STAYS for t in toks):
-        yield "one tube is out and another stays"
     tubes = [i for i in items if i.role == "tube"]
     behind = [i for i in items if tubes[1:] and i.start > tubes[-1].start]
+    lined = {"level", "time"} <= {i.role for i in behind}  # "right's still in at 260 as of 1720"
+    if out and len(named) > 1 and not lined and any(t.text in STAYS for t in toks):
+        yield "one tube is out and another stays"
     told = any(i.role == "cue" and i.value == "suction" for i in behind)
     if out and told and not any(map(is_closing, behind)):
         yield "one tube is out and another is told of"  # "l drain d/c r to sxn"

@@ -21,6 +21,8 @@ READ = frozenset(
     {"read", "marked", "measured", "drew", "drawn", "took", "taken", "recorded", "noted", "checked"}
     | {"did", "done", "looked", "saw", "seen", "got"}
 )
+NOTICED = frozenset({"noticed", "happened", "spotted", "found", "saw"})
+"""Of an incident that was told before, these say when it was."""
 IT = frozenset({"it", "line", "that", "this", "them", "both"})
 CLIMBED = frozenset({("got", "to"), ("up", "to"), ("gone", "to"), ("come", "to"), ("rose", "to")})
 WHO = frozenset(
@@ -44,7 +46,7 @@ CAME = frozenset({"arrived", "got", "landed", "in", "here"})
 FETCHED = frozenset({"collected", "fetched", "picked", "taken", "took"})
 WHOM = frozenset({"him", "her", "them"})
 WHERE = frozenset({"here", "in", "back", "up", "on", "to", "the", "ward", "unit", "bed", "floor", "there"})
-NEEDED = READ | CAME | FETCHED | ITS | THAT | {"it"}
+NEEDED = READ | NOTICED | CAME | FETCHED | ITS | THAT | {"it"}
 """Without one of these nothing is told of when it was."""
 
 
@@ -93,20 +95,51 @@ def _spans(
             yield k, k + 1
             yield k + 2, k + 3
             continue
+        if text in IS and word(toks, k - 1) in THAT and _says_when(cues, toks, k + 1):
+            yield k - 1, k + 1  # "drain was above his chest, that was 2250"
+            continue
+        noticed = text in NOTICED and any(c.label == "what" and c.end <= k for c in cues)
         done = text == "it" and k in events
         dated = _is_dated(toks, k)
-        if text not in READ and not done and not dated:
+        if text not in READ and not (done or dated or noticed):
             continue
         at = k if dated else _at(toks, k + 1)
-        if not ((dated or word(toks, at) in AT) and is_whole_clock(toks, at + 1)):
+        happened = (dated or done or noticed) and any(
+            c.label in EVENTS and c.value != "corrected" for c in cues
+        )
+        if not ((dated or word(toks, at) in AT) and _is_when(toks, at + 1, happened=happened)):
             continue
         if done:
             yield k, at + 1
-        elif _is_told(cues, toks, k, labelled) or (dated and any(c.label in EVENTS for c in cues)):
+        elif noticed or _is_told(cues, toks, k, labelled) or (dated and any(c.label in EVENTS for c in cues)):
             start = k - (dated and word(toks, k - 1) in IS)
             while word(toks, start - 1) in WHO | THAT:
                 start -= 1
             yield start, at + 1
+
+
+def _says_when(cues: tuple[Cue, ...], toks: Toks, k: int) -> bool:
+    """ "changed the bottle, that was ten to one, the old one had 1,955": when, and nothing is put right."""
+    if is_whole_clock(toks, k) and _only_happened(cues):
+        return True
+    events = any(c.label in EVENTS and c.value not in {"corrected", "withdrawn"} for c in cues)
+    old = any(c.label == "old" for c in cues)
+    whole = is_whole_clock(toks, k)
+    return events and any(clock.sure or (old and (whole or end > k + 1)) for end, clock in clocks(toks, k))
+
+
+def _only_happened(cues: tuple[Cue, ...]) -> bool:
+    """Whether an incident is told, and no line."""
+    labels = {c.label for c in cues}
+    return "what" in labels and labels.isdisjoint(TOLD | {"ml", "old", "new"})
+
+
+def _is_when(toks: Toks, k: int, *, happened: bool) -> bool:
+    """Whether a whole time stands there, also a spoken one: "that was at eighteen thirty"."""
+    if is_digits(toks, k):
+        return is_whole_clock(toks, k)
+    whole = ((end > k + 1 and happened, clock) for end, clock in clocks(toks, k))
+    return any(told or clock.sure or clock.style == "24" for told, clock in whole)
 
 
 def _tells(cues: tuple[Cue, ...], k: int) -> bool:

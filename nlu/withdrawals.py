@@ -64,6 +64,7 @@ THINGS = frozenset({"tubeword", "canister"})
 ORDERED = frozenset(
     {"scan", "scans", "mri", "xray", "x-ray", "cxr", "film", "ultrasound", "echo", "transport", "order"}
     | {"orders", "transfer", "porter", "porters", "theatre", "theater", "booking", "appointment"}
+    | {"alarm", "alarms", "reminder", "reminders", "timer", "list"}
     | {"referral", "consult", "physio", "endoscopy", "dialysis", "discharge", "procedure", "surgery"}
 )
 """What is cancelled on a ward beside lines."""

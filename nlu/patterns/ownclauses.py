@@ -255,7 +255,7 @@ GOING = frozenset({"away", "back", "left", "moved", "acknowledged"})
 """Events that are nothing of a drain where it is no patient who goes."""
 _OPEN = """
 said says say told tells reported reports reckons thinks thought asked wants wanted ordered noticed found saw
-called texted wrote charted of to for from at the a his her with like
+called texted wrote charted of to for from at the a his her with like taking pulling removing clamping sending
 """
 OPEN = frozenset(_OPEN.split())
 """A clause that ends with one of these goes on behind it."""

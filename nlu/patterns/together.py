@@ -17,6 +17,10 @@ _CHART = frozenset({"flowsheet", "flowsheets", "chart", "charting", "sheet", "io
 _ME = frozenset({"i", "i'm", "im", "my", "me"})
 _ANSWER = frozenset({"answer", "answered", "answering", "unanswered", "unconfirmed", "confirming", "reply"})
 
+_HAS = frozenset({"did", "has", "have", "who"})
+_SOMEBODY = frozenset({"anyone", "anybody", "someone", "somebody", "who", "you", "they", "we", "i"})
+_GAVE = frozenset({"give", "gave", "given", "do", "done", "tell", "told", "send", "sent", "mark", "marked"})
+
 TOGETHER: tuple[tuple[str, tuple[frozenset[str], ...]], ...] = (
     (
         "me",
@@ -69,7 +73,8 @@ TOGETHER: tuple[tuple[str, tuple[frozenset[str], ...]], ...] = (
         ),
     ),
     ("beds", (frozenset({"every", "each", "all", "any"}), frozenset({"bed", "room", "one"}), _DRAIN)),
-    ("rate", (frozenset({"how", "what", "what's", "whats"}), _HOUR)),
+    ("rate", (frozenset({"how", "what", "what's", "whats"}), _HOUR | {"average"})),
+    ("beds", (frozenset({"which", "what"}), frozenset({"patients", "pts"}), _ME | {"we"})),
     (
         "due",
         (
@@ -115,7 +120,9 @@ TOGETHER: tuple[tuple[str, tuple[frozenset[str], ...]], ...] = (
         ),
     ),
     ("history", (frozenset({"did"}), frozenset({"my"}), frozenset({"get", "go", "through"}))),
-    ("last", (frozenset({"how", "hows", "how's"}), frozenset({"looking"}))),
+    ("last", (frozenset({"how", "hows", "how's"}), frozenset({"looking", "doing"}))),
+    ("checks", (_HAS, _SOMEBODY, frozenset({"check", "checked", "checks"}))),
+    ("last", (_HAS, frozenset({"i", "we"}), _GAVE, frozenset({"yet", "already", "you"}))),
     (
         "last",
         (

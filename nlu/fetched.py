@@ -1,0 +1,132 @@
+"""Cues of who was taken where and brought back: "took bed 6 to CT at 11:40 and we were back at 12:10".
+
+Also who lies where now: "322's patient went into 301". Part of `narrated`, which calls these.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from .goings import Rule, past
+from .numbers import numbers, word
+from .oldones import Message
+from .patterns.asides import STAFF
+from .patterns.leads import BED_WORDS
+from .patterns.narrated import PLACES, WHOSE
+from .pipeline import Cue
+
+TOOK = frozenset({"took", "brought", "wheeled", "sent", "pushed", "escorted", "accompanied", "taken"})
+TAKERS = frozenset(
+    {"", "i", "we", "they", "just", "and", "then", ",", ".", ";", "so", "'ve", "ve", "ive", "i've"}
+)
+TAKERS |= STAFF
+WHOM = frozenset(
+    {"him", "her", "them", "patient", "pt", "the", "my", "our", "in", "from", "gentleman", "lady"}
+)
+WHEELING = frozenset(
+    {"wheeling", "bringing", "taking", "pushing", "moving", "walking", "getting", "transferring"}
+)
+STOPS = frozenset({",", ".", ";", "and"})
+ON_THE_WAY = frozenset({"down", "up", "over", "off", "round", "across", "along", "out"})
+
+
+def _taken_along(said: Message) -> Iterator[Cue]:
+    """ "took bed six to CT", "wheeled him down for a scan": the verb is of the going, and no word more."""
+    toks = said.toks
+    starts = {c.start for c in said.cues if c.value in {"away", "back", "left"}}
+    for k, text in enumerate(toks.said):
+        if (
+            text not in TOOK
+            or word(toks, k - 1) not in TAKERS
+            or any(c.start <= k < c.end for c in said.cues)
+        ):
+            continue
+        bed = past(toks, k + 1, WHOM | BED_WORDS)
+        end = said.beds[bed][0] if bed in said.beds else max((n.end for n in numbers(toks, bed)), default=bed)
+        went = past(toks, end, ON_THE_WAY)
+        if end > k + 1 and not starts.isdisjoint(range(end, went + 1)):
+            yield Cue("filler", "", k, k + 1)
+        elif end > k + 1 and word(toks, went) == "to":
+            place = past(toks, went + 1, WHOSE)
+            if word(toks, place) in PLACES | {"scanner"}:
+                yield Cue("filler", "", k, k + 1)
+                yield Cue("kind", "away", end, place + 1)
+
+
+def _on_the_way(said: Message) -> Iterator[Cue]:
+    """ "tipped at 1615 wheeling him back": on the way, and nobody is back by that."""
+    toks = said.toks
+    happened = next((c.end for c in said.cues if c.label == "what"), len(toks))
+    for cue in said.cues:
+        verb = cue.start - 1
+        while word(toks, verb) in WHOM | ON_THE_WAY:
+            verb -= 1
+        moving = word(toks, verb) in WHEELING and verb < cue.start - 1 and verb >= happened
+        if moving and cue.value in {"away", "back", "moved"} and STOPS.isdisjoint(toks.said[verb : cue.end]):
+            yield Cue("filler", "", verb, cue.end)
+
+
+def _went_into(said: Message) -> Iterator[Cue]:
+    """ "322's patient went into 301 at 1420": to another bed."""
+    toks = said.toks
+    for k in range(1, len(toks) - 2):
+        way = k + 1 + (word(toks, k + 1) in {"across", "over", "round"} and word(toks, k + 2) == "to")
+        into = word(toks, k) in {"went", "gone", "moved"} and (way > k + 1 or word(toks, way) == "into")
+        bed = past(toks, way + 1, BED_WORDS)
+        end = max((n.end for n in numbers(toks, bed)), default=0)
+        named = bed in said.beds or (end and word(toks, end) in {"at", ",", ".", "", "now", "this", "around"})
+        if into and named and not any(c.value == "moved" for c in said.cues):
+            yield Cue("kind", "moved", k, way + 1)
+
+
+def _we_back(said: Message) -> Iterator[Cue]:
+    """ "took him to CT and we were back at 12:10": with whom was away."""
+    toks = said.toks
+    away = next((c.start for c in said.cues if c.value == "away"), len(toks))
+    for cue in said.cues:
+        verb = cue.start - 1
+        verb -= word(toks, verb) in {"were", "was", "got", "came", "are"}
+        we = word(toks, verb) in {"we", "we're", "i", "both"}
+        if cue.value == "back" and cue.start > away and we and not TOOK.isdisjoint(toks.said[:away]):
+            yield cue._replace(start=verb)
+
+
+def _put_in_bed(said: Message) -> Iterator[Cue]:
+    """ "we've put bed 40 in bed 38": who lies there now; "went back on suction" is on suction again."""
+    toks = said.toks
+    for k in range(len(toks) - 4):
+        end = max((n.end for n in numbers(toks, k + 2)), default=0)
+        put = word(toks, k) in {"put", "moved"} and word(toks, k + 1) in BED_WORDS and end
+        if put and word(toks, end) in {"in", "into"} and word(toks, end + 1) in BED_WORDS:
+            yield Cue("kind", "moved", end, end + 1)
+    for cue in said.cues:
+        if cue.value == "suction_on" and word(toks, cue.start - 1) in {"went", "gone", "goes"}:
+            yield cue._replace(start=cue.start - 1)
+
+
+def _left_before(said: Message) -> Iterator[Cue]:
+    """ "went out to the floor at 1830, he's transferred": the same once more."""
+    toks = said.toks
+    left = next((c.end for c in said.cues if c.value == "left"), len(toks))
+    for cue in said.cues:
+        lone = cue.value in {"moved", "left"} and cue.start > left and cue.end - cue.start == 1
+        he = cue.start - 1
+        while word(toks, he) in {"been", "now", "s", "'", "has", "is", "all"}:
+            he -= 1
+        if (
+            lone
+            and word(toks, he) in {"he", "she", "he's", "she's"}
+            and word(toks, cue.end) in {"", ",", "."}
+        ):
+            yield Cue("filler", "", he, cue.end)
+
+
+FETCHED: tuple[tuple[frozenset[str], Rule], ...] = (
+    (TOOK, _taken_along),
+    (TOOK, _we_back),
+    (WHEELING, _on_the_way),
+    (frozenset({"into", "across", "over", "round"}), _went_into),
+    (frozenset({"put", "moved", "went", "gone"}), _put_in_bed),
+    (frozenset({"he", "she", "he's", "she's"}), _left_before),
+)
+"""Each rule with the words of which it needs one."""
