@@ -121,7 +121,8 @@ def _reason(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
         return cue._replace(label="filler", value="")  # "empyema drain showing pus, 300 at 2215"
     team |= wants and word(toks, cue.end - 1) == "surgery"
     called = cue.end + (word(toks, cue.end) in {"is", "are", "was", "were", "been", "surgery"})
-    team |= word(toks, called) in ALERTED  # "trauma paged", "cardiac surgery aware"
+    there = toks.said[called : called + 2] in {("at", "bedside"), ("at", "the"), ("in", "room")}
+    team |= there or word(toks, called) in ALERTED  # "trauma paged", "trauma at bedside"
     if word(toks, cue.end) == "surgery" and not {word(toks, cue.start), word(toks, cue.start - 1)}.isdisjoint(
         POST
     ):
