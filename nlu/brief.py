@@ -199,7 +199,7 @@ class Brief:
         return any(
             i.role == "tube" and i.name == "right" and word(self.toks, i.start - 1) in {"is", "was", "one's"}
             for i in self.items
-        ) and not self.toks.words.isdisjoint({"one", "mark", "line", "reading", "last", "first"})
+        ) and not self.toks.words.isdisjoint({"one", "mark", "line", "reading", "last", "first", "yes", "it"})
 
     def _says(self, *words: str) -> bool:
         said = [t.text for t in self.toks]

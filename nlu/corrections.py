@@ -128,6 +128,8 @@ def agreed(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
 def with_owner(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """ "it belongs to 6", "the time on 9 should be 1745", "22 final should be 1420": a bed, and no level."""
     owned = {k + 2 for k, w in enumerate(toks.said) if w in BELONGING and word(toks, k + 1) == "to"}
+    if owned:  # "belongs to bed 2, not 3"
+        owned |= {i.start for i in items if i.link == "not" and i.start > min(owned)}
     labelled = [i for i in items if i.role == "bed" or (i.role == "num" and i.label and not i.unit)]
     if len(labelled) == 1:  # not "delete 405 line on 411", where 405 is a bed as well
         owned |= {i.start for i in labelled if _is_named_for(i, toks)}

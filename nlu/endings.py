@@ -141,22 +141,32 @@ def _out(said: Message) -> list[Cue]:
     olds = [c for c in said.cues if c.label == "old"]
     finals = [c.start for c in olds if not FINALS.isdisjoint(toks.said[c.start : c.end])]
     finals += [c.start for c in said.cues if c.label == "inside"]  # "9 left out 0930 125 in it"
-    lines = [c.start for c in said.cues if c.label == "level"]  # "apical out bed 3 at 0945 level 95"
+    lines = [
+        c.start for c in said.cues if c.label == "level" or c.value == "last"
+    ]  # "apical out 0945 level 95"
     sides = [c.end for c in said.cues if c.label == "side" and word(toks, c.end) == "out"]
     found = [Cue("kind", "removed", k, k + 1) for k in sides if _is_time(toks, k + 1)]
     for k in range(1, len(toks)) if finals or lines else ():
-        start = k - (word(toks, k - 1) in {"came", "is"})
-        named = word(toks, start - 1) in SIDES or start in ends or _is_bed(toks, start - 1)
+        start = k
+        while word(toks, start - 1) in {"came", "is", "was", "taken", "got", "been", "has"}:
+            start -= 1
+        sided = word(toks, start - 1) in SIDES or _is_lettered(toks, start - 1)
+        named = sided or start in ends or _is_bed(toks, start - 1)
         end = _behind_bed(said, k + 1)
         timed = is_timed(toks, end) or (start < k and word(toks, end) == "at" and clocks(toks, end + 1))
         if word(toks, k) != "out" or not named or not timed:
             continue
         kinds = [c.start for c in said.cues if c.label in {"kind", "what"} and c.start > k]
-        told = finals + (lines if word(toks, start - 1) in SIDES else [])
+        told = finals + (lines if sided else [])
         own = [f for f in told if f > k and not any(k < other < f for other in kinds)]
         if own and not passes_bed(said, k, own[0]):
             found.append(Cue("kind", "removed", start, k + 1))
     return found
+
+
+def _is_lettered(toks: Toks, k: int) -> bool:
+    """ "tube B out at 1620, last level 290"."""
+    return word(toks, k - 1) in {"tube", "drain", "ct", "icd"} and len(word(toks, k)) == 1
 
 
 def _discontinued(said: Message) -> list[Cue]:

@@ -12,6 +12,7 @@ from itertools import pairwise
 from .items import Item, is_now
 from .numbers import Toks, glued, starts_number, word
 from .rules import Rule
+from .unsureevents import UNSURE_EVENTS
 
 Pieces = tuple[Item, ...]
 EVENTS = frozenset({"kind", "what"})
@@ -330,47 +331,14 @@ def _and_changed(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "what was changed"
 
 
-def _requested(items: Pieces, toks: Toks) -> Iterator[str]:
-    """ "suction 20 please": asked of somebody, and not so yet?"""
-    if any(i.role == "cue" and i.value == "order" for i in items):
-        return
-    for item in items:
-        end = word(toks, item.end + 1) in {"", ".", "!", "?"}
-        if item.role == "check" and item.name == "suction" and word(toks, item.end) in PLEASE and end:
-            yield "a setting that is asked for"
-
-
-def _told_by(items: Pieces, toks: Toks) -> Iterator[str]:
-    """ "drain changed per pt", "new box per report": by whose word; "per order" is why it was done."""
-    for item in items:
-        who = item.end + 1 + (word(toks, item.end + 1) in {"the", "his", "her"})
-        if item.value in EVENTS and word(toks, item.end) == "per" and word(toks, who) in TELLERS:
-            yield "an event on somebody's word"
-
-
-def _seal_or_hour(items: Pieces, toks: Toks) -> Iterator[str]:
-    """ "water seal at six": its height, or the hour?"""
-    for item in items:
-        hour = item.role == "check" and item.name == "seal" and not item.unit and item.figure in HOURS
-        if hour and word(toks, item.start - 1) == "at":
-            yield "the height of the seal, or an hour"
-
-
-PLEASE = frozenset({"please", "pls", "plz"})
 NOON = 12
 BEFORE_TO = frozenset(
     {"about", "trying", "tried", "hoping", "ready", "able", "unable", "set", "meant", "meaning"}
 )
 GOING = frozenset({"going", "coming", "leaving"})
-TELLERS = PEOPLE | {"wife", "husband", "family", "daughter", "son", "mom", "mum", "roommate", "visitor"}
-TELLERS |= {"report", "handover", "handoff", "nights", "days", "night", "day", "tech", "aide", "cna", "hca"}
-HOURS = range(5, 13)
-"""More than the cm to which a seal is filled, which is about two. Common practice, no source."""
 CHANGED = frozenset({"changed", "swapped", "exchanged", "replaced"})
 NO_EVENTS = (
-    Rule(_requested, frozenset({"check"}), PLEASE),
-    Rule(_told_by, EVENTS, frozenset({"per"})),
-    Rule(_seal_or_hour, frozenset({"check"}), frozenset({"at"})),
+    *UNSURE_EVENTS,
     Rule(_spilt, frozenset({"volume"}), frozenset({"lost"})),
     Rule(_and_changed, frozenset({"what"}), CHANGED),
     Rule(_formerly, EVENTS, frozenset({"earlier", "last", "before", "day"})),

@@ -75,6 +75,23 @@ def _is_of_drain(toks: Toks, i: int, way: Way) -> bool:
     return behind or any(item.role == "tube" for item in way.items)
 
 
+def _is_of_bed(toks: Toks, i: int, way: Way) -> bool:
+    """ "rate on CT12 med?", "CT9 med total": right behind the bed, before a question or at the end."""
+    last = way.items[-1] if way.items else None
+    of_bed = last is not None and last.end == i and (last.role == "bed" or last.label is not None)
+    return of_bed and word(toks, i + 1) in {
+        "",
+        "?",
+        "total",
+        "rate",
+        "output",
+        "trend",
+        ".",
+        "since",
+        "stays",
+    }
+
+
 def other_word(toks: Toks, i: int, way: Way, *, voice: bool) -> tuple[int, Way]:
     """The place behind it, and the way with what it leaves: a tube, a stop, a sign, an unread word."""
     text = word(toks, i)
@@ -115,7 +132,7 @@ def _tube(toks: Toks, i: int, way: Way) -> str | None:
     if text == "m" and starts_number(toks, i + 1):
         return "mediastinal"
     med = text == "med" and (word(toks, i + 1) in MED_TUBES | STAYS | POURS | DONE or _is_where(toks, i))
-    if med or (text == "med" and _is_of_drain(toks, i, way)):
+    if med or (text == "med" and (_is_of_drain(toks, i, way) or _is_of_bed(toks, i, way))):
         return "mediastinal"
     short = SHORT_PLACES.get(text)
     if short and not toks.words.isdisjoint(short[1]) and _is_of_drain(toks, i, way):

@@ -196,6 +196,11 @@ class Correction(Sorted):
         after = self.toks.said[line:]
         level = made.was_ml if made.was_ml is not None else made.level_ml
         whole = level is not None and (made.at is not None or "." in after)
+        beds = [i for i in self.beds.all if i.end <= line]
+        if whole and len(beds) == 2 and "meant" in self.toks.said[beds[0].end : beds[1].start]:
+            choices = tuple(i.label for i in beds if i.label)  # "bed 6, I meant bed 16, is 420 at 1900"
+            told = Mark(tube=made.tube, level_ml=level, at=made.at)
+            return Unclear(slot="bed", text=self.text, choices=choices, statement=told)
         if not whole or SLIPPED.isdisjoint(after) or not POINTING.isdisjoint(self.toks.said[:line]):
             return None
         for slot, wrong, right in (("bed", made.bed, made.to_bed), ("tube", made.tube, made.to_tube)):

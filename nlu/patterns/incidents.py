@@ -115,6 +115,7 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "clamp trial on",
     ),
     "what:unclamped": (
+        "(open|opened|opening) (the|) clamp", "clamp (was|is|) (opened|open)",
         "unclamped", "clamp off", "clamp removed", "clamp released", "un clamped", "un-clamped",
         "clamp trial over", "clamp opened", "clamp is off", "no longer clamped", "released the clamp",
         "removed the clamp", "took the clamp off", "clamp open", "clamp taken off", "took off the clamp",

@@ -225,6 +225,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "(right|okay|ok|alright) (okay|ok|so|then|right)",
         "(straight|far|put|taken|thrown|threw it|going|go|went|gave|faded|ran) away",
         "(with|when) (the|) (vent|ventilator) (breaths|)", "even (on|with|when) (cough|coughing)",
+        "(put|set) (that|it|this) right",
         "(please|pls|plz) chart (it|that|this|them)", "chart (it|that|them) (please|pls|for me)",
         "right (away|after|before|when|then|here|there)", "right as (he|she|i|we|they|the|pt|soon)",
         "(all|thats|that's|looks|is that) right",

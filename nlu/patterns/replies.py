@@ -16,7 +16,7 @@ ANSWERS: dict[str, tuple[str, ...]] = {
         "yes", "yep", "yeah", "yup", "y", "correct yes", "that's right", "thats right", "right yes",
         "affirmative", "confirmed", "confirm", "that is right", "yes please", "sure", "true", "it is right",
         "yes it is", "that is correct", "that's correct", "thats correct", "it's right", "its right",
-        "yes correct", "correct as is", "ok yes", "yes that's right", "yes that is right", "yea", "ye",
+        "yes correct", "correct as is", "ok yes", "yes that's right", "yes (that|it) is right", "yea", "ye",
         "yes thats right", "is correct",
         "it is correct", "it's correct", "yes it does", "it does", "is right",
         "all correct", "absolutely", "yess",

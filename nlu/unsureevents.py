@@ -1,0 +1,74 @@
+"""Signs that an event or a setting was only asked for, was told by somebody else, or misses a word.
+
+"suction 20 please", "drain changed per pt", "right was taken out", "new canister started at 0". Called by
+`leftovers` through `noevents`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from .items import Item
+from .numbers import Toks, word
+from .rules import Rule
+
+Pieces = tuple[Item, ...]
+EVENTS = frozenset({"kind", "what"})
+PLEASE = frozenset({"please", "pls", "plz"})
+TELLERS = frozenset(
+    {"pt", "patient"} | {"wife", "husband", "family", "daughter", "son", "mom", "mum", "roommate", "visitor"}
+)
+TELLERS |= {"report", "handover", "handoff", "nights", "days", "night", "day", "tech", "aide", "cna", "hca"}
+HOURS = range(5, 13)
+"""More than the cm to which a seal is filled, which is about two. Common practice, no source."""
+
+
+def _opened(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "back at 1825, new canister started at 0": it was put up, or what?"""
+    told = any(i.value == "kind" and i.name in {"exchanged", "placed"} for i in items)
+    for item in items if not told else ():
+        if item.role == "cue" and item.value == "opens" and word(toks, item.start) in {"new", "fresh"}:
+            yield "whether a new one was put up"
+
+
+def _taken_out(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "right was taken out at 1800, had 80 in it": the tube, or who lay in the bed?"""
+    told = any(i.value == "kind" and i.name in {"removed", "left", "away"} for i in items)
+    for item in items if not told else ():
+        if item.value == "out" and item.role == "cue" and word(toks, item.start - 1) in {"taken", "took"}:
+            yield "what was taken out"
+
+
+def _requested(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "suction 20 please": asked of somebody, and not so yet?"""
+    if any(i.role == "cue" and i.value == "order" for i in items):
+        return
+    for item in items:
+        end = word(toks, item.end + 1) in {"", ".", "!", "?"}
+        if item.role == "check" and item.name == "suction" and word(toks, item.end) in PLEASE and end:
+            yield "a setting that is asked for"
+
+
+def _told_by(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "drain changed per pt", "new box per report": by whose word; "per order" is why it was done."""
+    for item in items:
+        who = item.end + 1 + (word(toks, item.end + 1) in {"the", "his", "her"})
+        if item.value in EVENTS and word(toks, item.end) == "per" and word(toks, who) in TELLERS:
+            yield "an event on somebody's word"
+
+
+def _seal_or_hour(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "water seal at six": its height, or the hour?"""
+    for item in items:
+        hour = item.role == "check" and item.name == "seal" and not item.unit and item.figure in HOURS
+        if hour and word(toks, item.start - 1) == "at":
+            yield "the height of the seal, or an hour"
+
+
+UNSURE_EVENTS = (
+    Rule(_opened, frozenset({"opens"})),
+    Rule(_taken_out, frozenset({"out"}), frozenset({"taken", "took"})),
+    Rule(_requested, frozenset({"check"}), PLEASE),
+    Rule(_told_by, EVENTS, frozenset({"per"})),
+    Rule(_seal_or_hour, frozenset({"check"}), frozenset({"at"})),
+)

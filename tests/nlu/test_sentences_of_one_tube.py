@@ -1,0 +1,44 @@
+"""A tube by its letter or place right behind the bed, one that was taken out, and beds that were mixed up."""
+
+from __future__ import annotations
+
+import pytest
+
+from .saying import reading
+
+READ = (
+    ("6 A pulled 1810 final 520", "removed bed=6 tube=A at=18:10 level_ml=520"),
+    ("6 A stays in, 410 at 1830", "mark bed=6 tube=A at=18:30 level_ml=410"),
+    ("bed 6 B clamped 1810", "incident bed=6 tube=B at=18:10 what=clamped"),
+    ("6 tube B out at 1820, last level 290", "removed bed=6 tube=B at=18:20 level_ml=290"),
+    (
+        "23 right was taken out at 1800 by surgery, had 80 in it",
+        "removed bed=23 tube=right at=18:00 level_ml=80",
+    ),
+    ("rate on 12 med?", "asked bed=12 tube=mediastinal topic=rate"),
+    ("scratch that, 12 med", "withdrawn bed=12 tube=mediastinal"),
+    ("4 opened clamp at 1800", "incident bed=4 at=18:00 what=unclamped"),
+    ("that 1800 line of 190 belongs to bed 2, not 3", "corrected bed=3 at=18:00 was_ml=190 to_bed=2"),
+    ("yes it is right", "answered answer=yes"),
+)
+ASKED = (
+    "9 right was taken out at 1800 to the garden",
+    "14 back from theatre 1825, new canister started at 0",
+    "bed 6, I meant bed 16, is 420 at 1900",
+    "dont log the last line on 9",
+)
+
+
+@pytest.mark.parametrize(("text", "read"), READ)
+def test_it_is_read(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize("text", ASKED)
+def test_it_is_asked(text: str) -> None:
+    assert reading(text).startswith("ask ")
+
+
+def test_an_article_is_no_tube() -> None:
+    assert "tube" not in reading("6 A bit bloody, 410 at 1830")
+    assert "tube" not in reading("6 a bit bloody, 410 at 1830")
