@@ -23,41 +23,62 @@ LINES = frozenset({"=", ":", "is", "at", "line", "level"})
 """What may stand between a letter and its line."""
 
 
-def with_letters(cues: tuple[Cue, ...], toks: Toks, index: Mapping[str, str] | None) -> tuple[Cue, ...]:
+def with_lettered(cues: tuple[Cue, ...], read: Read, index: Mapping[str, str] | None) -> tuple[Cue, ...]:
+    """The cues, with letters that name tubes as such; nothing where the unit is not known."""
+    if index is None or LETTERS.isdisjoint(read.tokens.words):
+        return cues
+    return _each(_capital(cues, read, index), read, index)
+
+
+def _each(cues: tuple[Cue, ...], read: Read, index: Mapping[str, str]) -> tuple[Cue, ...]:
     """The cues, with each such letter as the name of a tube."""
+    toks = read.tokens
     if not {"a", "b"} <= toks.words:
         return cues
     places = [k for k in range(1, len(toks)) if word(toks, k) in LETTERS]
     if any(not _is_name(toks, k) for k in places) or [word(toks, k) for k in places][:2] != ["a", "b"]:
         return cues
-    bed = _before(toks, places[0])
-    labels = [key for key in index or () if key[:-1] == word(toks, bed) and key[-1:].isalpha()]
-    if index is None or word(toks, bed) not in index or labels:
+    bed, end = _first_bed(read, index)
+    together = all(is_digits(toks, _before(toks, k)) for k in places[1:])
+    if not bed or end > places[0] or not together or _is_lettered(bed, index):
         return cues
     if any(word(toks, _line(toks, k)) in index for k in places):
         return cues  # "12 a 310 b 8": tube B, or bed 8?
     return with_found(cues, [Cue("place", word(toks, k).upper(), k, k + 1) for k in places])
 
 
-def with_capital(cues: tuple[Cue, ...], read: Read, index: Mapping[str, str] | None) -> tuple[Cue, ...]:
+def _first_bed(read: Read, index: Mapping[str, str]) -> tuple[str, int]:
+    """The label of the bed that the message begins with, and where it ends."""
+    k = int(word(read.tokens, 0) in SHORT_BED_WORDS)
+    if k in read.labelled:
+        end, label = read.labelled[k]
+        return label.lower(), end
+    return (word(read.tokens, k), k + 1) if word(read.tokens, k) in index else ("", 0)
+
+
+def _is_lettered(bed: str, index: Mapping[str, str]) -> bool:
+    """Whether a bed of the unit is named by that label with a letter: 12A."""
+    return any(key[-1:].isalpha() and key[:-1] == bed for key in index)
+
+
+def _capital(cues: tuple[Cue, ...], read: Read, index: Mapping[str, str]) -> tuple[Cue, ...]:
     """The cues, with a capital letter right behind the bed as a tube: "6 A pulled 1810", "CT6 A stays"."""
     toks = read.tokens
-    for k in range(1, len(toks) - 1) if index is not None and not LETTERS.isdisjoint(toks.words) else ():
-        at = toks[k].start
-        lone = word(toks, k) in LETTERS and read.text[at : at + 1].isupper() and not toks[k].glued
-        bed = word(toks, k - 1) in (index or ()) and (k == 1 or word(toks, k - 2) in SHORT_BED_WORDS)
-        bed |= any(end == k for end, _ in read.labelled.values())
-        named = any(key[-1:].isalpha() and key[:-1] == word(toks, k - 1) for key in index or ())
-        verb = word(toks, k + 1).isalpha() and word(toks, k + 1) not in LETTERS | OF_ARTICLE
-        if lone and bed and verb and not named:
-            return with_found(cues, [Cue("place", word(toks, k).upper(), k, k + 1)])
-    return cues
+    bed, k = _first_bed(read, index)
+    if not bed or k >= len(toks) - 1 or word(toks, k) not in LETTERS or toks[k].glued:
+        return cues
+    capital = read.text[toks[k].start : toks[k].start + 1].isupper()
+    verb = word(toks, k + 1).isalpha() and word(toks, k + 1) not in LETTERS | OF_ARTICLE
+    verb |= not bed.isdecimal() and is_digits(toks, k + 1)  # "CT6 A 468"
+    if not (capital and verb) or _is_lettered(bed, index):
+        return cues
+    return with_found(cues, [Cue("place", word(toks, k).upper(), k, k + 1)])
 
 
 def _is_name(toks: Toks, k: int) -> bool:
-    """Whether the letter stands alone, behind a number and before one."""
+    """Whether the letter stands alone before a number."""
     alone = not toks[k].glued and k + 1 < len(toks) and not toks[k + 1].glued
-    return alone and is_digits(toks, _line(toks, k)) and is_digits(toks, _before(toks, k))
+    return alone and is_digits(toks, _line(toks, k))
 
 
 def _line(toks: Toks, k: int) -> int:

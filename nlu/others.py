@@ -31,6 +31,12 @@ POURS = frozenset({"dumped", "drained", "draining", "put", "putting", "poured", 
 """Behind the word for a tube these say what came of it: "med dumped 300"; nobody pours a med."""
 
 
+MEDICINE = frozenset(
+    {"given", "due", "held", "round", "rounds", "list", "rec", "trolley", "error", "student", "surg", "team"}
+    | {"consult", "pass", "cart", "refused", "taken", "pump", "floor", "reg", "room", "chart", "review", "pt"}
+    | {"patient", "overflow", "admission", "surgery", "staff", "change", "changes", "order", "orders", "late"}
+)
+"""Behind "med" one of these says that it is a medicine, or a field."""
 DONE = frozenset(
     {"unclamped", "clamped", "removed", "pulled", "out", "kinked", "stripped", "milked", "tidaling"}
 )
@@ -64,7 +70,11 @@ def _is_of_drain(toks: Toks, i: int, way: Way) -> bool:
     while before and word(toks, before - 1) in FIELD_SIGNS | LEADING:
         before -= 1
     last = next((item for item in reversed(way.items) if item.role != "sep"), None)
-    behind = last is not None and last.end == before and (last.role in {"bed", "time", "num"})
+    behind = (
+        last is not None
+        and last.end == before
+        and (last.role in {"bed", "time", "num"} or last.value == "closing")
+    )
     if before < i and behind and word(toks, i + 1) in FIELD_SIGNS:
         return True
     after = i + 1
@@ -76,20 +86,10 @@ def _is_of_drain(toks: Toks, i: int, way: Way) -> bool:
 
 
 def _is_of_bed(toks: Toks, i: int, way: Way) -> bool:
-    """ "rate on CT12 med?", "CT9 med total": right behind the bed, before a question or at the end."""
+    """ "rate on CT12 med?", "CT1 med was kinked": right behind the bed, where no word says a medicine."""
     last = way.items[-1] if way.items else None
     of_bed = last is not None and last.end == i and (last.role == "bed" or last.label is not None)
-    return of_bed and word(toks, i + 1) in {
-        "",
-        "?",
-        "total",
-        "rate",
-        "output",
-        "trend",
-        ".",
-        "since",
-        "stays",
-    }
+    return of_bed and word(toks, i + 1) not in MEDICINE
 
 
 def other_word(toks: Toks, i: int, way: Way, *, voice: bool) -> tuple[int, Way]:

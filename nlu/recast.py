@@ -24,7 +24,7 @@ from .idle import without_idle
 from .items import FULL_HOUR
 from .lately import with_late
 from .leaks import leaks
-from .letters import with_capital, with_letters
+from .letters import with_lettered
 from .measured import measured
 from .narrated import narrated
 from .neighbours import SIDES, is_setting, number_follows, phrase_of
@@ -114,7 +114,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     cues = tuple(_spoken(cue, read.tokens) for cue in cues) if voice else cues
     toks = read.tokens
     cues = signed(with_alarms(cues, toks), toks, voice=voice)
-    cues = cues if voice else with_letters(with_capital(cues, read, index), toks, index)
+    cues = cues if voice else with_lettered(cues, read._replace(labelled=labelled), index)
     cues = prefaced(narrated(cues, toks, labelled), toks)
     around = with_going_in(bridged(sent(cues, toks, labelled, index), toks, labelled), toks, index)
     found = as_before(of_their_like(bidden(recast(around, toks), toks), toks), toks)

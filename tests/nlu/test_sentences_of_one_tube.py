@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from .saying import reading
+from .saying import LETTERED, reading
 
 READ = (
     ("6 A pulled 1810 final 520", "removed bed=6 tube=A at=18:10 level_ml=520"),
@@ -37,6 +37,32 @@ def test_it_is_read(text: str, read: str) -> None:
 @pytest.mark.parametrize("text", ASKED)
 def test_it_is_asked(text: str) -> None:
     assert reading(text).startswith("ask ")
+
+
+CT_BEDS = (
+    (
+        "CT2 end of shift A 340 B 215",
+        "mark bed=CT2 tube=A level_ml=340 closing; mark bed=CT2 tube=B level_ml=215 closing",
+    ),
+    ("CT2 B tidaling, serosang", "checked bed=CT2 tube=B tidaling=True fluid=serosanguineous"),
+    ("CT2 A 468 at 1800", "mark bed=CT2 tube=A at=18:00 level_ml=468"),
+    ("CT2 med was kinked under him", "incident bed=CT2 tube=mediastinal what=kinked"),
+    (
+        "CT3 closing: med 440 / right pleural 58",
+        "mark bed=CT3 tube=mediastinal level_ml=440 closing; "
+        "mark bed=CT3 tube=right pleural level_ml=58 closing",
+    ),
+)
+
+
+@pytest.mark.parametrize(("text", "read"), CT_BEDS)
+def test_so_it_is_on_a_ward_whose_beds_have_letters_of_their_own(text: str, read: str) -> None:
+    assert reading(text, LETTERED) == read
+
+
+@pytest.mark.parametrize("text", ["2 A 20 B 30", "CT2 med given 30"])
+def test_a_letter_of_a_bed_and_a_medicine_are_asked(text: str) -> None:
+    assert "ask " in reading(text, LETTERED)
 
 
 def test_an_article_is_no_tube() -> None:
