@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .items import AMOUNTS, Item
-from .numbers import Toks, word
+from .numbers import Toks, starts_number, word
 from .patterns.numerals import ONES
 from .roles import CHECK_LIMITS
 from .rules import Rule
@@ -56,7 +56,7 @@ def _led_by_nought(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     for item in items:
         if item.role not in AMOUNTS or word(toks, item.start + 1) == "point":
             continue
-        led = word(toks, item.start) in OH and item.end > item.start + 1
+        led = word(toks, item.start) in OH and starts_number(toks, item.start + 1)
         if led or (word(toks, item.start - 1) in OH and not item.lead):
             yield "what stood before the nought was lost"
 

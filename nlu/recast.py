@@ -100,6 +100,7 @@ RIGHTING = frozenset(
     | {"typo", "misread", "previous", "earlier"}
 )
 """With one of these an update puts something right."""
+SEVERAL = frozenset({"lines", "marks", "levels", "readings"})
 DRAWING = frozenset({"drew", "draw", "drawn", "drawing"})
 LAST_LINES = frozenset({"last line", "last level"})
 
@@ -126,8 +127,11 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
 
 
 def _spoken(cue: Cue, toks: Toks) -> Cue:
-    """ "mark like nine forty": whoever speaks says like for nothing."""
+    """ "mark like nine forty": whoever speaks says like for nothing; "lines for six pm bed two" says when."""
     says_nothing = cue.label == "about" and phrase_of(cue, toks) == "like"
+    lines = cue.label == "level" and word(toks, cue.start) in SEVERAL and word(toks, cue.end) == "for"
+    if lines and any(word(toks, end) in BED_WORDS for end, _ in clocks(toks, cue.end + 1)):
+        return cue._replace(label="timeword", end=cue.end + 1)
     return cue._replace(label="filler", value="") if says_nothing else cue
 
 

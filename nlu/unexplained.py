@@ -154,6 +154,7 @@ def _hours(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     for k in range(1, len(toks) - 1):
         first, sign, last = toks[k - 1], toks[k], toks[k + 1]
         dashed = sign.text == "-" and sign.glued and last.glued and first.is_digits and last.is_digits
+        dashed = dashed and "-" not in {word(toks, k - 2), word(toks, k + 2)}  # "2026-03-04"
         if dashed and len(first.text) == len(last.text) == HOUR and int(last.text) == int(first.text) + 1:
             yield from ("a range of hours" for i in items if i.role in NUMBERS)
 

@@ -6,7 +6,7 @@ from __future__ import annotations
 
 CHECKS: dict[str, tuple[str, ...]] = {
     "seal": (
-        "(topped|refilled|topped it) to",
+        "(topped|refilled|topped it) to", "(water's|waters|water is) at",
         "(topped|filled|refilled|topped it|filled it) (up|off|back|back up) to",
         (
             "(seal|water seal|waterseal|seal chamber|ws|seal level|water seal level|water level) (is|"

@@ -199,7 +199,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "has to be", "my mistake", "actually", "really",
     ),
     "kind:withdrawn": (
-        "(dont|don't|do not) (chart|record|log|save|count) (my|the|that) last (line|mark|reading|entry|one)",
+        "(dont|don't|do not) (chart|record|log) (my|the|that) last (line|mark|reading)",
         "(line|mark|reading|entry|it|that|this|one) (never|didn't|didnt|did not) happen(ed|)",
         "(never|didn't|didnt|did not) happen(ed|) (delete|remove|cancel|void|scrap|scratch) (it|that|)",
         (

@@ -34,7 +34,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
     "levelat:past": ("was at", "were at", "was up to", "had reached", "was on"),
     "levelat": (
         "is at", "left it at", "left it on", "sat at", "sitting at", "now at", "up to", "it's at",
-        "its at", "sits at", "currently at",
+        "its at", "sits at", "currently at", "(is|'s|) already (at|on)",
         "(is|) sitting (on|near)",
         "(drawn|drew|put) (my|the|a) line at", "handed over at", "handed off at",
         "(chest tube|ct|tube|drain|canister|box|chamber|it|its|it's) sitting",

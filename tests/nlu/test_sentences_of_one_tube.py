@@ -65,6 +65,23 @@ def test_a_letter_of_a_bed_and_a_medicine_are_asked(text: str) -> None:
     assert "ask " in reading(text, LETTERED)
 
 
+SPOKEN = (
+    (
+        "okay lines for nineteen hundred bed four is six twenty bed five is two eighty",
+        "mark bed=4 at=19:00 level_ml=620; mark bed=5 at=19:00 level_ml=280",
+    ),
+    ("bed two is already at six eighty at nineteen hundred", "mark bed=2 at=19:00 level_ml=680"),
+    ("bed eighteen water's at two", "checked bed=18 seal_cm=2"),
+    ("bed seven mark zero mils at nineteen hundred", "mark bed=7 at=19:00 level_ml=0"),
+    ("levels for bed four six twenty at nineteen hundred", "mark bed=4 at=19:00 level_ml=620"),
+)
+
+
+@pytest.mark.parametrize(("text", "read"), SPOKEN)
+def test_so_are_dictated_ones(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
+
+
 def test_an_article_is_no_tube() -> None:
     assert "tube" not in reading("6 A bit bloody, 410 at 1830")
     assert "tube" not in reading("6 a bit bloody, 410 at 1830")
