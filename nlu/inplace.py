@@ -1,7 +1,7 @@
 """Words of an event that are only of where something is, or where it stands again.
 
-"new bottle put up in theatre", "bottle raised onto the bed, now back on the floor", "returned to theatre",
-"new box reads 45". Called by `everyday`, for every cue of an event.
+"left the ward for the scan", "new bottle put up in theatre", "bottle raised onto the bed, now back on the
+floor", "returned to theatre", "new box reads 45". Called by `everyday`, for every cue of an event.
 """
 
 from __future__ import annotations
@@ -13,6 +13,24 @@ from .pipeline import Cue
 KNOCKED = frozenset({"raised", "tipped"})
 DONE_THERE = frozenset({"exchanged", "left"})
 """What may be told to have been done in theatre, where nobody says that somebody went there."""
+SCANS = frozenset(
+    {
+        "scan",
+        "ct",
+        "xray",
+        "x-ray",
+        "mri",
+        "theatre",
+        "theater",
+        "or",
+        "surgery",
+        "procedure",
+        "bronch",
+        "echo",
+    }
+    | {"angio", "ir", "dialysis", "endoscopy", "ultrasound", "test"}
+)
+"""Whoever leaves the ward for one of these comes back."""
 NEW = frozenset({"new", "fresh"})
 SHOWS = frozenset({"reads", "reading", "shows", "showing", "says", "sits", "sitting", "stands"})
 
@@ -25,6 +43,9 @@ def in_place(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue | None:
         return _quiet(cue)
     if cue.value == "away" and "in" in words and any(o.value in DONE_THERE for o in cues):
         return _quiet(cue)
+    ahead = toks.said[cue.end : cue.end + 3]
+    if cue.value == "left" and words[0] == "left" and ahead[:1] == ("for",) and not SCANS.isdisjoint(ahead):
+        return cue._replace(value="away")
     gone = any(o.value == "away" and o.start == cue.end for o in cues)
     if cue.value == "back" and words == ["returned"] and gone:
         return _quiet(cue)

@@ -39,6 +39,16 @@ def _taken_out(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "what was taken out"
 
 
+def _is_out(items: Pieces, _: Toks) -> Iterator[str]:
+    """ "8 left out, 75", "A out too, 11:10, 575 in the box": that tube was taken out, or what came out?"""
+    told = any(i.value == "kind" and i.name == "removed" for i in items)
+    for tube, out, after in zip(items, items[1:], (*items[2:], None), strict=False):
+        beside = tube.role == "tube" and out.value == "out" and out.role == "cue" and out.start == tube.end
+        counted = after is not None and after.start == out.end and after.role in {"level", "volume"}
+        if beside and not (told or counted):
+            yield "whether the tube is out"
+
+
 def _requested(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "suction 20 please": asked of somebody, and not so yet?"""
     if any(i.role == "cue" and i.value == "order" for i in items):
@@ -68,6 +78,7 @@ def _seal_or_hour(items: Pieces, toks: Toks) -> Iterator[str]:
 UNSURE_EVENTS = (
     Rule(_opened, frozenset({"opens"})),
     Rule(_taken_out, frozenset({"out"}), frozenset({"taken", "took"})),
+    Rule(_is_out, frozenset({"out"})),
     Rule(_requested, frozenset({"check"}), PLEASE),
     Rule(_told_by, EVENTS, frozenset({"per"})),
     Rule(_seal_or_hour, frozenset({"check"}), frozenset({"at"})),

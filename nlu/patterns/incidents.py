@@ -128,6 +128,7 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "kink in the tubing", "a kink in the tubing", "tubing pinched", "bent tube",
     ),
     "what:suction_off": (
+        "suction had been (switched|turned) off",
         "(came|got|was|been|is|) (unplugged|unhooked) from (the|) (suction|wall suction|wall)",
         "(unplugged|unhooked|disconnected|pulled out) (the|) (wall|) suction",
         "wall suction (got|was|) (unplugged|disconnected)",

@@ -20,12 +20,17 @@ READ = (
     ("4 opened clamp at 1800", "incident bed=4 at=18:00 what=unclamped"),
     ("that 1800 line of 190 belongs to bed 2, not 3", "corrected bed=3 at=18:00 was_ml=190 to_bed=2"),
     ("yes it is right", "answered answer=yes"),
+    ("9 left the ward for CT at 1810", "away bed=9 at=18:10"),
+    ("9 left the ward at 1810", "left bed=9 at=18:10"),
+    ("8 left 75 out", "drained bed=8 tube=left volume_ml=75"),
 )
 ASKED = (
     "9 right was taken out at 1800 to the garden",
     "14 back from theatre 1825, new canister started at 0",
     "bed 6, I meant bed 16, is 420 at 1900",
     "dont log the last line on 9",
+    "bed 8 A out too, 18:10, 575 in the box",
+    "8 left out, 75",
 )
 
 
