@@ -10,7 +10,7 @@ from itertools import pairwise
 
 from .items import AMOUNTS, Item
 from .numbers import Toks, starts_number, word
-from .patterns.numerals import ONES
+from .patterns.numerals import NUMERALS, ONES
 from .roles import CHECK_LIMITS
 from .rules import Rule
 from .runtogether import RUN_TOGETHER
@@ -19,7 +19,9 @@ OH = frozenset({"oh", "o", "zero", "nought"})
 ONE_DIGIT = frozenset(ONES) - OH
 NOON, LARGEST = 12, 150
 """An hour; kg, more than almost all patients weigh."""
-VACUUM = frozenset({"hemo", "haemo", "heema", "wound"})
+VACUUM = frozenset({"vac", "vacuum"})
+OF_THE_WALL = frozenset({*NUMERALS, "wall", "the", "on", "at", "is", "his", "her", "suction", "and", ""})
+"""Before the word for a vacuum these leave it that of the wall."""
 TUBES = frozenset({"tube", "drain"})
 
 
@@ -105,10 +107,12 @@ def _suction_hour(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def _vacuum(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "bed five hemo vac forty": a wound drain, and neither the wall nor an injury."""
+    """ "bed five portable vac forty": a wound drain, and neither the wall nor an injury."""
     for item in items:
         wall = item.role == "check" and item.name == "wall"
-        if wall and word(toks, item.start - 1) in {"vac", "vacuum"} and word(toks, item.start - 2) in VACUUM:
+        before = word(toks, item.start - 2)
+        other = before.isalpha() and before not in OF_THE_WALL
+        if wall and other and word(toks, item.start - 1) in VACUUM:
             yield "a wound drain"
 
 

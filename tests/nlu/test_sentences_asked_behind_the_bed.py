@@ -150,7 +150,7 @@ def test_where_one_number_ends_is_asked(text: str) -> None:
         "bed five mark five fifty five fifty five",
         "bed five tubes one and two nine fifty",
         "bed five oh two two litres",
-        "bed five hemo vac forty at six",
+        "bed five portable vac forty at six",
         "bed five wait eighty two at six",
         "bed five well ninety",
         "bed five tube about six",
