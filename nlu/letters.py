@@ -27,20 +27,22 @@ def with_lettered(cues: tuple[Cue, ...], read: Read, index: Mapping[str, str] | 
     """The cues, with letters that name tubes as such; nothing where the unit is not known."""
     if index is None or LETTERS.isdisjoint(read.tokens.words):
         return cues
-    return _each(_capital(cues, read, index), read, index)
+    bed, end = _first_bed(read, index)
+    if not bed or _is_lettered(bed, index):
+        return cues
+    capital = _capital(read, end, plain=bed.isdecimal())
+    return _each(with_found(cues, capital) if capital else cues, read.tokens, end, index)
 
 
-def _each(cues: tuple[Cue, ...], read: Read, index: Mapping[str, str]) -> tuple[Cue, ...]:
-    """The cues, with each such letter as the name of a tube."""
-    toks = read.tokens
+def _each(cues: tuple[Cue, ...], toks: Toks, end: int, index: Mapping[str, str]) -> tuple[Cue, ...]:
+    """The cues, with each letter before a number as the name of a tube; `end` is that of the bed."""
     if not {"a", "b"} <= toks.words:
         return cues
     places = [k for k in range(1, len(toks)) if word(toks, k) in LETTERS]
     if any(not _is_name(toks, k) for k in places) or [word(toks, k) for k in places][:2] != ["a", "b"]:
         return cues
-    bed, end = _first_bed(read, index)
     together = all(is_digits(toks, _before(toks, k)) for k in places[1:])
-    if not bed or end > places[0] or not together or _is_lettered(bed, index):
+    if end > places[0] or not together:
         return cues
     if any(word(toks, _line(toks, k)) in index for k in places):
         return cues  # "12 a 310 b 8": tube B, or bed 8?
@@ -61,18 +63,18 @@ def _is_lettered(bed: str, index: Mapping[str, str]) -> bool:
     return any(key[-1:].isalpha() and key[:-1] == bed for key in index)
 
 
-def _capital(cues: tuple[Cue, ...], read: Read, index: Mapping[str, str]) -> tuple[Cue, ...]:
-    """The cues, with a capital letter right behind the bed as a tube: "6 A pulled 1810", "CT6 A stays"."""
+def _capital(read: Read, k: int, *, plain: bool) -> list[Cue]:
+    """The tube of a capital letter right behind the bed, which is a number alone where it is `plain`.
+
+    "6 A pulled 1810", "CT6 A stays".
+    """
     toks = read.tokens
-    bed, k = _first_bed(read, index)
-    if not bed or k >= len(toks) - 1 or word(toks, k) not in LETTERS or toks[k].glued:
-        return cues
+    if k >= len(toks) - 1 or word(toks, k) not in LETTERS or toks[k].glued:
+        return []
     capital = read.text[toks[k].start : toks[k].start + 1].isupper()
-    verb = word(toks, k + 1).isalpha() and word(toks, k + 1) not in LETTERS | OF_ARTICLE
-    verb |= not bed.isdecimal() and is_digits(toks, k + 1)  # "CT6 A 468"
-    if not (capital and verb) or _is_lettered(bed, index):
-        return cues
-    return with_found(cues, [Cue("place", word(toks, k).upper(), k, k + 1)])
+    told = word(toks, k + 1).isalpha() and word(toks, k + 1) not in LETTERS | OF_ARTICLE
+    told |= not plain and is_digits(toks, k + 1)  # "CT6 A 468"
+    return [Cue("place", word(toks, k).upper(), k, k + 1)] if capital and told else []
 
 
 def _is_name(toks: Toks, k: int) -> bool:
