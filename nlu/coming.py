@@ -5,7 +5,7 @@ It is no part of the line, and nothing that happened. Called by `scope`.
 
 from __future__ import annotations
 
-from .items import FINDINGS, FULL_HOUR, Item
+from .items import EVENTS, FINDINGS, FULL_HOUR, Item
 from .renewed import CONTEXT
 
 COMING = frozenset(
@@ -16,7 +16,6 @@ NEXT = frozenset({"next due", "next mark due"})
 """With a time behind them, behind a line, these ask nothing."""
 LINES = frozenset({"level", "levelat"})
 SAYS = frozenset({"num", "bad"})
-EVENTS = frozenset({"kind", "what"})
 TELLS = frozenset({"same", "amount", "output", "out", "neg", "no", "repair", "or", "order", *FINDINGS})
 """With one of these such a clause tells more than what comes."""
 CONDITIONS = frozenset({"if", "unless", "once", "until"})

@@ -15,6 +15,8 @@ FULL_HOUR = 4
 """Digits of an hour and its minutes."""
 AMOUNTS = frozenset({"level", "volume", "output"})
 """Roles of a number of millilitres."""
+EVENTS = frozenset({"kind", "what"})
+"""Cues of what happened to a drain or its patient."""
 WHOLE = frozenset({"24", "12"})
 """Styles of a time that shows an hour and its minutes."""
 MEASURED = "measured"

@@ -17,6 +17,7 @@ from typing import Any, NamedTuple, TypeGuard
 from .alarms import is_feared
 from .asking import is_owned_up, opens_asking
 from .hearsay import second_hand
+from .items import EVENTS
 from .neighbours import HARD, is_stop_among
 from .numbers import Toks, is_digits, word
 from .patterns import misgivings as said_so
@@ -76,7 +77,6 @@ KINDS = tuple(
 )
 UNSEEN = re.compile(r"_|-\s*[,.;]")
 STOPS = HARD | {",", "(", ")", "-"}
-EVENTS = frozenset({"kind", "what"})
 AMOUNT_SLOTS = ("level_ml", "final_ml", "volume_ml")
 
 

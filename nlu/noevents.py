@@ -9,13 +9,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from .items import Item, is_now
+from .items import EVENTS, Item, is_now
 from .numbers import Toks, glued, starts_number, word
-from .rules import Rule
+from .rules import Pieces, Rule
 from .unsureevents import UNSURE_EVENTS
 
-Pieces = tuple[Item, ...]
-EVENTS = frozenset({"kind", "what"})
 DEVICES = frozenset({"box", "canister", "drain", "tube", "chamber", "bottle", "unit", "drainage", "clamp"})
 CLAMPS = frozenset({"clamp", "clamps"})
 READY = frozenset({"ready", "ordered", "waiting", "standby", "here", "available", "spare", "opened", "handy"})

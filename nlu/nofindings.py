@@ -9,12 +9,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from .items import Item
 from .numbers import Toks, word
 from .patterns.asides import RELATIVES
-from .rules import Rule
+from .rules import Pieces, Rule
 
-Pieces = tuple[Item, ...]
 FOUND = frozenset({"leak", "tidal", "fluid", "indicator"})
 LOOKING = frozenset({"check", "checks", "checking", "checked", "looking", "looked", "watch", "monitor"})
 LOOKING |= {"assess", "assessing", "assessed", "test", "testing", "tested", "monitoring", "watching", "r/o"}

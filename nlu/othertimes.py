@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .clauses import NUMBERS, clauses
-from .items import FINDINGS, FULL_HOUR, Item, is_now
+from .items import EVENTS, FINDINGS, FULL_HOUR, Item, is_now
 from .neighbours import is_scan
 from .numbers import Toks, word
 from .patterns.asides import PERSONS
@@ -28,7 +28,6 @@ DAYS = frozenset({"now", "date"})
 NOT = frozenset({"not", "isn't", "isnt", "wasn't", "wasnt"})
 QUARTER = 15
 SPANS = frozenset({"-", "to", "til", "till", "until"})
-EVENTS = frozenset({"kind", "what"})
 HALVES = frozenset({"am", "pm"})
 SWITCHED = frozenset({"suction_on", "suction_off"})
 

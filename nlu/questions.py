@@ -16,9 +16,9 @@ from .numbers import word
 from .patterns.idle import AUXILIARY
 from .patterns.together import POLITE
 from .pipeline import Read
+from .rules import Pieces
 from .whyasked import ASKS, without_reasons
 
-Pieces = tuple[Item, ...]
 ANSWERS = frozenset({"yes", "no", "choice"})
 EVENTS = frozenset({"kind", "what", "same"})
 SAID = EVENTS | FINDINGS

@@ -9,11 +9,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from .items import Item
 from .numbers import Toks, starts_number, word
-from .rules import Rule
+from .rules import Pieces, Rule
 
-Pieces = tuple[Item, ...]
 CUES = frozenset({"suction", "wall", "seal", "dial", "leakgrade"})
 OF_BED = frozenset({"bed", "room", "rm", "in", "on", "for", "of", "bay", "b"})
 READS = frozenset({"now", "at", "reads", "reading", "then", "showing", "shows", "gauge", "currently", ","})

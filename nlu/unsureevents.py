@@ -8,12 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from .items import Item
+from .items import EVENTS
 from .numbers import Toks, word
-from .rules import Rule
+from .rules import Pieces, Rule
 
-Pieces = tuple[Item, ...]
-EVENTS = frozenset({"kind", "what"})
 PLEASE = frozenset({"please", "pls", "plz"})
 TELLERS = frozenset(
     {"pt", "patient"} | {"wife", "husband", "family", "daughter", "son", "mom", "mum", "roommate", "visitor"}

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 
 from .clock import clocks
+from .items import EVENTS
 from .neighbours import HARD
 from .numbers import Toks, glued, is_digits, word
 from .patterns.leads import BED_WORDS, LINES
@@ -39,7 +40,6 @@ MEASURES = frozenset({"wall", "suction", "seal", "claimed", "output", "amount", 
 """Behind these a number is no level."""
 LEVEL = 3
 """Digits that only a level has, a bed and a time aside."""
-EVENTS = frozenset({"what", "kind"})
 TOLD = frozenset({"level", "levelat"})
 ITS = frozenset({"it's", "its"})
 CAME = frozenset({"arrived", "got", "landed", "in", "here"})

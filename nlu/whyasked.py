@@ -15,9 +15,8 @@ from .numbers import word
 from .patterns.asides import RELATIVES, STAFF
 from .pipeline import Read
 from .roles import EVENTS
-from .rules import there
+from .rules import Pieces, there
 
-Pieces = tuple[Item, ...]
 ASKS = frozenset({"question", "ask", "mark_of_question"})
 SELF = frozenset(
     {"i", "i'm", "im", "i've", "ive", "we", "we're", "we've", "it's", "its", "this", "just", "my"}
