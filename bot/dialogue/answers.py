@@ -71,6 +71,7 @@ _BY_ASK: Final[Mapping[Ask, Callable[[Bedside, Pending, Answered], Verdict]]] = 
     Ask.OPENING: levels.opening,
     Ask.ON_OPEN: places.yes_no,
     Ask.CHANGED_AGAIN: places.yes_no,
+    Ask.READ_ON: places.read_on,
     Ask.OTHER_LEVEL: levels.other_level,
     Ask.WHICH: places.which,
     Ask.SURE: places.yes_no,

@@ -24,6 +24,7 @@ from bot.dialogue.verdicts import (
     not_recorded,
 )
 from bot.engine.entries import Moved
+from bot.wording.questions import WHEN_CHANGED
 
 _NUMBERS = frozenset(
     {
@@ -182,6 +183,18 @@ def yes_no(_: Bedside, pending: Pending, answer: Answered) -> Verdict:
             return Retake(pending.said, replace(granted(pending), fresh=fresh))
         case Answered(yes=False):
             return Dropped("Nothing was changed.")
+        case _:
+            return NoAnswer()
+
+
+def read_on(_: Bedside, pending: Pending, answer: Answered) -> Verdict:
+    """Whether the line behind an exchange was read on the new canister; if not, its time is wrong."""
+    match answer:
+        case Answered(yes=True) | Answered(choice="new_canister"):
+            assert isinstance(pending.said, Report)
+            return Retake(pending.said, granted(pending))
+        case Answered(yes=False):
+            return not_recorded(pending, WHEN_CHANGED)
         case _:
             return NoAnswer()
 

@@ -6,14 +6,17 @@ from dataclasses import replace
 from datetime import datetime, timedelta
 
 from bot.dialogue.bedside import About, Bedside
-from bot.dialogue.doubts import admitted, ask_doubt
+from bot.dialogue.dangers import dangers_of
+from bot.dialogue.doubts import admitted, admitted_final, ask_doubt, read_on_mark
 from bot.dialogue.hearing import ask_heard, is_unheard
 from bot.dialogue.locate import Spot, drain_of, locate
 from bot.dialogue.part import Part, Recorded
 from bot.dialogue.pending import Ask, Grant, Pending
 from bot.dialogue.said import Report
+from bot.engine.admit import read_on_which
 from bot.engine.entries import Entry, Exchanged, FinalLevel, Line, Removed
 from bot.engine.ledger import Ledger
+from bot.engine.values import Level
 from bot.wording import questions
 
 AGAIN_WITHIN = timedelta(minutes=60)
@@ -31,6 +34,9 @@ def take_exchange(bedside: Bedside, said: Report, grant: Grant) -> Part:
     earlier = _earlier_exchange(spot, said)
     if earlier is not None and f"again:{earlier.id}" not in grant.accepted:
         return _ask_again(bedside, said, spot, grant, earlier)
+    behind = read_on_which(spot.ledger, spot.at, said.final_ml) if spot.ledger else None
+    if behind is not None and read_on_mark(behind) not in grant.accepted:
+        return _ask_read_on(bedside, said, spot, grant, behind)
     return _with_final(bedside, said, spot, grant)
 
 
@@ -45,8 +51,7 @@ def take_removal(bedside: Bedside, said: Report, grant: Grant) -> Part:
 def _with_final(bedside: Bedside, said: Report, spot: Spot, grant: Grant) -> Part:
     final: Line | FinalLevel | None = None
     if said.final_ml is not None:
-        ledger = spot.ledger or bedside.ledger("")
-        final, open_doubts = admitted(bedside, ledger, FinalLevel(level_ml=said.final_ml), spot.at, grant)
+        final, open_doubts = admitted_final(bedside, spot, said, said.final_ml, grant)
         if open_doubts:
             return ask_doubt(bedside, spot, said, final, open_doubts, grant)
     if is_unheard(bedside, said, spot.ledger, grant):
@@ -140,6 +145,26 @@ def _ask_again(bedside: Bedside, said: Report, spot: Spot, grant: Grant, earlier
         pending,
         questions.changed_again(spot.where(), at, who, said.final_ml if waits else None),
         About(bed=spot.bed, tube=spot.tube, drain=spot.ledger.drain, slot="kind", kind=said.fact.kind),
+    )
+
+
+def _ask_read_on(bedside: Bedside, said: Report, spot: Spot, grant: Grant, behind: Level) -> Part:
+    assert spot.ledger is not None
+    drain = spot.ledger.drain
+    pending = Pending(
+        ask=Ask.READ_ON,
+        said=said,
+        grant=replace(grant, drain=drain),
+        asked=(read_on_mark(behind),),
+        targets=(behind.entry,),
+        drains=(drain,),
+    )
+    changed, read = bedside.view.clock(spot.at), bedside.view.clock(behind.at)
+    return bedside.ask(
+        pending,
+        questions.read_on(spot.where(), changed, behind.level_ml, read),
+        About(bed=spot.bed, tube=spot.tube, drain=drain, slot="at", kind=said.fact.kind),
+        dangers=dangers_of(bedside, said, spot.ledger),
     )
 
 

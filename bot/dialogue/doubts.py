@@ -16,7 +16,7 @@ from bot.dialogue.part import Part
 from bot.dialogue.pending import Ask, Grant, Pending
 from bot.dialogue.said import Fix, Report
 from bot.engine.admit import doubts
-from bot.engine.entries import Correction, FinalLevel, Line
+from bot.engine.entries import Correction, Exchanged, FinalLevel, Line
 from bot.engine.ledger import Ledger
 from bot.engine.values import Doubt, Level
 from bot.wording import questions
@@ -40,9 +40,22 @@ def admitted(
     """The level with the codes that the nurse was asked about and kept, and the doubts still to ask."""
     every = doubts(ledger, bedside.next_entry(ledger, at, line), bedside.policy)
     kept, open_doubts = _settled(every, line.level_ml, ledger.level_after(at), grant)
-    if kept:
-        line = replace(line, accepted=tuple(dict.fromkeys((*line.accepted, *kept))))
-    return line, open_doubts
+    return _keeping(line, kept), open_doubts
+
+
+def admitted_final(
+    bedside: Bedside, spot: Spot, said: Report, final_ml: int, grant: Grant
+) -> tuple[Line | FinalLevel, tuple[Doubt, ...]]:
+    """The same for the final level, in mL, that an exchange or a removal is told with."""
+    ledger, final = spot.ledger or bedside.ledger(""), FinalLevel(level_ml=final_ml)
+    exchange = said.fact if isinstance(said.fact, Exchanged) else None
+    every = doubts(ledger, bedside.next_entry(ledger, spot.at, final), bedside.policy, exchange)
+    kept, open_doubts = _settled(every, final_ml, ledger.level_after(spot.at), grant)
+    return _keeping(final, kept), open_doubts
+
+
+def _keeping(line: Line | FinalLevel, kept: tuple[str, ...]) -> Line | FinalLevel:
+    return replace(line, accepted=tuple(dict.fromkeys((*line.accepted, *kept)))) if kept else line
 
 
 def admitted_correction(
@@ -58,10 +71,20 @@ def _settled(
     every: tuple[Doubt, ...], level_ml: int, since: Level | None, grant: Grant
 ) -> tuple[tuple[str, ...], tuple[Doubt, ...]]:
     """The codes that the nurse kept, and the doubts still to ask, the gravest first."""
-    known = tuple(each for each in every if each.code in _ORDER)
+    known = tuple(each for each in every if each.code in _ORDER and not _is_read_on(each, grant))
     kept = tuple(each.code for each in known if mark_of(each, level_ml, since) in grant.accepted)
     left = (each for each in known if mark_of(each, level_ml, since) not in grant.accepted)
     return tuple(dict.fromkeys(kept)), tuple(sorted(left, key=lambda each: _ORDER.index(each.code)))
+
+
+def _is_read_on(doubt: Doubt, grant: Grant) -> bool:
+    """The line behind an exchange, which the nurse was asked about and kept on the new canister."""
+    return doubt.after is not None and read_on_mark(doubt.after) in grant.accepted
+
+
+def read_on_mark(behind: Level) -> str:
+    """What a yes to "was it read on the new canister?" accepts."""
+    return f"read_on:{behind.entry}"
 
 
 def ask_doubt(

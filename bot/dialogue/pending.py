@@ -41,6 +41,8 @@ class Ask(StrEnum):
     WHICH = "which"
     SURE = "sure"
     CHANGED_AGAIN = "changed_again"
+    READ_ON = "read_on"
+    """An exchange told late: whether the line behind it was read on the new canister."""
     OCCUPIED = "occupied"
     WHO = "who"
 

@@ -7,6 +7,7 @@ that one was asked about; "the canister was changed" lacks a bed, unless a fall 
 from __future__ import annotations
 
 import re
+from datetime import datetime
 from typing import Final, TypeAlias
 
 from bot.dialogue.bedside import Bedside
@@ -128,7 +129,9 @@ def _is_last(bedside: Bedside, question: Question) -> bool:
 
 
 def _of_unsure(item: NotSure, pending: Pending) -> Answered | None:
-    """A level or an exchange told without its bed, as one answers "what does it read?" or "new canister?"."""
+    """A level, a time or an exchange told without its bed, as one answers "what does it read?", "when?"."""
+    if (moment := _time_told(item)) is not None and _asks_time(pending):
+        return Answered(at=moment)
     if item.slot != "bed" or item.choices or item.partial is None:
         return None
     values, at = dict(item.partial.values), item.partial.at
@@ -139,6 +142,21 @@ def _of_unsure(item: NotSure, pending: Pending) -> Answered | None:
         final = values.get("final_ml")
         return Answered(choice="new_canister", level_ml=final if isinstance(final, int) else None)
     return None
+
+
+def _time_told(item: NotSure) -> datetime | None:
+    """ "It was changed at 0652": only a time, of a line that has no level or of an exchange."""
+    told = item.partial
+    if told is None or item.choices or item.slot not in ("bed", "level_ml") or told.bed is not None:
+        return None
+    values = dict(told.values)
+    if told.kind not in ("mark", "answered", "exchanged") or values.get("answer") == "yes":
+        return None
+    return None if any(values.get(slot) is not None for slot in _LEVELS) else told.at
+
+
+def _asks_time(pending: Pending) -> bool:
+    return pending.ask is Ask.READ_ON or (pending.ask is Ask.SLOT and pending.slot == "at")
 
 
 def _asks_level(pending: Pending) -> bool:

@@ -11,7 +11,7 @@ from bisect import bisect_left
 from datetime import datetime, timedelta
 from itertools import islice, takewhile
 
-from bot.engine.entries import Correction, Entry, Line
+from bot.engine.entries import Correction, Entry, Exchanged, Line
 from bot.engine.ledger import Ledger
 from bot.engine.order import SAME_LINE
 from bot.engine.policy import Policy
@@ -21,11 +21,14 @@ LONG_SILENCE = timedelta(hours=14)
 _HOUR = timedelta(hours=1)
 
 
-def doubts(ledger: Ledger, told: Entry, policy: Policy) -> tuple[Doubt, ...]:
+def doubts(
+    ledger: Ledger, told: Entry, policy: Policy, exchange: Exchanged | None = None
+) -> tuple[Doubt, ...]:
     """The reasons to ask about what would be recorded next, most telling first; none when it can be recorded.
 
     `told`: a line, a final level, or a correction: then what it makes of its line is judged. A reading that
-    only repeats a line is never in doubt (see `duplicate_of`).
+    only repeats a line is never in doubt (see `duplicate_of`). `exchange`: what is recorded with a final
+    level, so that lines behind it were read on the new canister.
     """
     match told.payload:
         case Correction(target=target):
@@ -33,7 +36,12 @@ def doubts(ledger: Ledger, told: Entry, policy: Policy) -> tuple[Doubt, ...]:
         case Line(level_ml=level_ml) if _repeats(ledger, told, level_ml):
             return ()
         case _:
-            found = _doubts_of(ledger.with_entry(told), told.id, policy)
+            held = ledger.with_entry(told)
+            if exchange is not None:
+                held = held.with_entry(
+                    held.next_entry(exchange, told.at, told.entered, told.who, told.message)
+                )
+            found = _doubts_of(held, told.id, policy)
             return (*_silence(ledger, told.at), *found)
 
 
@@ -41,6 +49,21 @@ def duplicate_of(ledger: Ledger, level_ml: int, at: datetime) -> Level | None:
     """The line of that level at most 5 min away with nothing else read between, on the canister that was
     there then: the reading is already marked."""
     return _repeated_by(ledger, ledger.next_entry(Line(level_ml=level_ml), at, at), level_ml)
+
+
+def read_on_which(ledger: Ledger, changed: datetime, final_ml: int | None) -> Level | None:
+    """The line behind an exchange told late that may still have been read on the old canister.
+
+    It is no lower than the old canister stood: at its final level (mL), or at the line before where none is
+    told. A lower one was read on the new canister; with another exchange between, it was read on that one's.
+    """
+    behind = ledger.level_after(changed)
+    before = ledger.level_before(changed)
+    stood_ml = final_ml if final_ml is not None else before.level_ml if before else 0
+    if behind is None or not 0 < stood_ml <= behind.level_ml:
+        return None
+    between = (entry for entry in ledger.live if changed <= entry.at <= behind.at)
+    return None if any(isinstance(entry.payload, Exchanged) for entry in between) else behind
 
 
 def _repeats(ledger: Ledger, told: Entry, level_ml: int) -> bool:

@@ -19,6 +19,7 @@ MISREAD = ("misread", "it was misread")
 NEW_CANISTER = ("new canister", "the canister was changed in between")
 YES = ("yes", IS_RIGHT)
 NO = ("no", "it is not right")
+WHEN_CHANGED = "Tell the exchange again, with its time."
 LINE_BY_LINE = 'Send each line on its own, as in "bed 12 mark 1050 at 1900".'
 
 
@@ -223,6 +224,15 @@ def changed_again(where: Where, at: str, who: str, final_ml: int | None) -> Word
         )
     text = f"{where.text}: a canister change at {at} is recorded already ({who}). Changed again?"
     return Wording(gsm_only(text), (("yes", "a second change"), ("no", "the same change")))
+
+
+def read_on(where: Where, changed: str, level_ml: int, read: str) -> Wording:
+    """An exchange told late, with a line behind it that is no lower than the old canister stood."""
+    line = f"the line {formats.ml(level_ml)} at {read}"
+    text = f"{where.text}, {changed}, canister changed: was {line} read on the new canister?"
+    return Wording(
+        gsm_only(text), (("yes", "it was read on the new one"), ("no", "the exchange has another time"))
+    )
 
 
 def occupied(bed: str, to_bed: str, have: str, *, several: bool = False) -> Wording:
