@@ -156,7 +156,10 @@ class Brief:
         leads = {i.lead for i in numbers if i.role == "num"}
         yes = next(i for i in self.items if i.role == "cue" and i.value == "yes")
         told = "level" in leads or not OF_A_LINE.isdisjoint(w.removesuffix("'s") for w in self.toks.said)
-        if bed is None or not numbers:
+        if bed is None:  # "yeah 39 reads 260 at 1500", but not "yeah reads 260 at 1500"
+            first = yes.end + (word(self.toks, yes.end) == ",")
+            return told and len(numbers) > 2 and numbers[0].start == first and not numbers[0].lead
+        if not numbers:
             return False
         timed = len(numbers) > 1 or bed.start < yes.start < numbers[-1].start
         return told or (timed and "levelat" in leads and any(i.role == "time" or i.at for i in numbers))

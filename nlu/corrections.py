@@ -76,7 +76,7 @@ def is_correction(items: tuple[Item, ...], toks: Toks) -> bool:
         or turn_behind(items, toks)
     ):
         return True
-    if pointed(items, toks) is not None or _put_wrongly(items, toks):
+    if pointed(items, toks) is not None or points_at_tube(items, toks) or _put_wrongly(items, toks):
         return True
     if "corrected" in [i.name for i in items if i.value == "kind" and i.role == "cue"]:
         return not _is_unread(items)
@@ -309,6 +309,17 @@ def pointed(items: tuple[Item, ...], toks: Toks) -> Item | None:
     of_bed = by == "that" or (by == "the" and "for" in toks.said[line.end : bed.start])
     told = of_bed and is_told_of(bed, toks)
     return bed if plain and told and line.at is False else None
+
+
+def points_at_tube(items: tuple[Item, ...], toks: Toks) -> bool:
+    """ "that 640 on 7 was the left one": of which tube the line is that was told before."""
+    numbers = [i for i in items if i.role == "num" and not (i.label or i.at)]
+    tubes = [i for i in items if i.role == "tube"]
+    if len(numbers) != 1 or len(tubes) != 1 or numbers[0].unit:
+        return False
+    named = word(toks, numbers[0].start - 1) in {"that", "the"} and tubes[0].start > numbers[0].end
+    plain = all(i.value in {"bed", "filler", "tubeword"} for i in items if i.role == "cue")
+    return named and plain and is_told_of(tubes[0], toks)
 
 
 def _put_wrongly(items: tuple[Item, ...], toks: Toks) -> bool:

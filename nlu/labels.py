@@ -218,87 +218,14 @@ def _ended(toks: Toks, tens: Number) -> Iterator[tuple[int, str]]:
         yield from ((n.end, str(tens.value + n.value)) for n in heard_as_number(toks, tens.end)[:1])
 
 
-BEHIND_NAME = frozenset(
-    {
-        "mark",
-        "should",
-        "marks",
-        "marked",
-        "line",
-        "level",
-        "at",
-        "reads",
-        "read",
-        "reading",
-        "shows",
-        "showing",
-        "is",
-        "was",
-    }
-    | {
-        "drained",
-        "put",
-        "seal",
-        "no",
-        "page",
-        "the",
-        "okay",
-        "ok",
-        "uh",
-        "um",
-        "er",
-        "erm",
-        "ah",
-        "so",
-        "and",
-    }
-    | {
-        "add",
-        "as",
-        "with",
-        "has",
-        "had",
-        "sitting",
-        "sits",
-        "measures",
-        "measured",
-        "measuring",
-        "now",
-        "just",
-    }
-    | {
-        "it's",
-        "its",
-        "that's",
-        "canister",
-        "box",
-        "chamber",
-        "bottle",
-        "collection",
-        "fluid",
-        "suction",
-        "air",
-        "leak",
-        "tidaling",
-        "swinging",
-    }
-    | {
-        "out",
-        "in",
-        "on",
-        "to",
-        "from",
-        "of",
-        "for",
-        "about",
-        "around",
-        "please",
-        "yesterday",
-        "today",
-        "this",
-    }
-    | {"last", "half", "quarter", "tube", "drain", "right", "left", "bed", "room", "final", "output", "same"}
-)
+_BEHIND_NAME = """
+mark should marks marked line level at reads read reading shows showing is was drained put seal no page the
+okay ok uh um er erm ah so and add as with has had sitting sits measures measured measuring now just it's
+its that's canister box chamber bottle collection fluid suction air leak tidaling swinging out in on to from
+of for about around please yesterday today this last half quarter tube drain right left bed room final
+output same roughly approximately approx nearly almost
+"""
+BEHIND_NAME = frozenset(_BEHIND_NAME.split())
 SUBJECTS = frozenset(
     {"i", "he", "she", "we", "they", "it", "that", "the", "his", "her", "there", "my", "end"}
 )

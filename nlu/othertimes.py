@@ -350,12 +350,21 @@ def _dangling(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "minutes of an hour that was not said"
 
 
+def _came_then(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "pt arrived 1315 from OR with left tube bed 5": when the patient came, and no line."""
+    came = any(i.role == "cue" and i.value == "arrival" for i in items)
+    lines = [i for i in items if i.role == "level"]
+    if came and len(lines) == 1 and lines[0].full_clock and not (lines[0].lead or lines[0].unit):
+        yield "the line, or when the patient came"
+
+
 ENDING = frozenset({"", ",", ".", ";", "!", "and"})
 AT_TWICE = Rule(_at_twice, frozenset({"time"}), frozenset({"at"}))
 DANGLING = Rule(_dangling, frozenset({"time"}), frozenset({"to", "past", "til"}))
 OTHER_TIMES = (
     Rule(_of_a_scan, frozenset({"time"}), frozenset({"ct"})),
     Rule(_found_at, FINDINGS | {"what"}, frozenset({"at"})),
+    Rule(_came_then, frozenset({"arrival"})),
     Rule(_set_at, frozenset({"what"})),
     Rule(_of_a_leak, frozenset({"leak"})),
     Rule(_is_due, frozenset({"time"}), frozenset({"due"})),

@@ -6,12 +6,12 @@ from dataclasses import replace
 from datetime import datetime
 from itertools import pairwise
 
-from .corrections import LINE_WORDS, belongs, is_no_line
+from .corrections import LINE_WORDS, belongs, is_no_line, points_at_tube
 from .items import FINDINGS, RECENT, Item
 from .moments import LIST_REACH, since
 from .neighbours import phrase_of
-from .numbers import Toks, is_digits, word
-from .patterns.leads import BED_WORDS, LINES
+from .numbers import is_digits, word
+from .patterns.leads import BED_WORDS
 from .roles import CHECK_LIMITS, OF_PATIENT, is_event
 from .sides import TURNS, Sides
 from .sorting import Sorted
@@ -40,6 +40,9 @@ LOOKING = frozenset({"mark", "marking", "read", "check", "checking", "recheck", 
 BUT_NOT = frozenset({"not", "than", "was", "from", "instead", "should", "meant"})
 NAMED_LEVELS = frozenset({"level", "old", "new", "opens"})
 """Cues before a number after which it can be nothing but a level."""
+
+SIDED = frozenset({"tube", "drain", "side", "one", "box", "canister"})
+"""Behind "right" these say that it is a side."""
 
 
 class Correction(Sorted):
@@ -125,7 +128,7 @@ class Correction(Sorted):
             return Unclear(slot="level_ml", text=self.text, statement=replace(made, level_ml=None))
         if self._may_be_to(bed, level):
             return Unclear(slot="level_ml", text=self.text, statement=replace(made, level_ml=None))
-        untold = bed is not None and was is None and level is not None and _may_be_wrong_level(at, self.toks)
+        untold = bed is not None and was is None and any((level, to_bed, to_tube)) and _may_be_wrong_level(at)
         if self.doubted or untold or self._may_be_time(level) or self._may_be_times(was, level):
             return Unclear(slot="at", text=self.text, statement=replace(made, at=None))
         if to_bed is not None and self._may_be_of_time(was, level):
@@ -153,7 +156,7 @@ class Correction(Sorted):
         if lost:
             return Unclear(slot=lost, text=self.text, statement=replace(made, level_ml=None))
         other = self._may_be_levels(made) or self._may_be_of_event() or self._may_be_of_another()
-        if other or self._may_be_of_a_patient():
+        if other or self._may_be_of_a_patient() or self._may_be_right():
             return Unclear(slot="kind", text=self.text, statement=Corrected())
         crowded = any(s.crowded for s in (self.beds, self.nums, self.times))
         if self.odd or crowded or (bed is not None and not bed.known):
@@ -265,6 +268,7 @@ class Correction(Sorted):
         names = len(free) == 1 and bool(right) and free[0].start < right[0].start
         beside = len(free) == 1 and self._is_of_line(free[0])  # "bed 9 not bed 8 for the 505"
         names |= beside and bool(self.beds.was) and len(self.beds.all) == 2
+        names |= points_at_tube(self.items, self.toks)
         given = belongs(self.items) and bool(self.beds.now or self.tubes.now)  # "the 540 belongs to bed 11"
         return names or given or self.moves or any(map(self._only_names, (self.beds, self.tubes)))
 
@@ -291,6 +295,14 @@ class Correction(Sorted):
         """ "move bed 5 1800 to bed 6": who moved then, or whose the line of that time is."""
         named = any(i.value in LINE_WORDS for i in self.items) or not POINTING.isdisjoint(self.toks.said)
         return self.moves and not named
+
+    def _may_be_right(self) -> bool:
+        """ "that 640 on 7 was right": it was no mistake, or of the right tube?"""
+        right = [i for i in self.items if i.role == "tube" and i.name == "right"]
+        bare = any(
+            word(self.toks, i.start - 1) != "the" and word(self.toks, i.end) not in SIDED for i in right
+        )
+        return bare and points_at_tube(self.items, self.toks)
 
     def _may_be_of_another(self) -> bool:
         """ "suction should be 20", "no, that was the foley", "due a change": of something else."""
@@ -322,9 +334,9 @@ def _is_line_of_time(was: Item, arrived: datetime) -> bool:
     return not (was.unit or was.lead in NAMED_LEVELS) and was.full_clock and was.within(RECENT, arrived)
 
 
-def _may_be_wrong_level(at: Item | None, toks: Toks) -> bool:
+def _may_be_wrong_level(at: Item | None) -> bool:
     """ "correct bed 6 600 to 640": a line of 600 that should be 640, or the line of six?"""
-    if at is None or at.at or at.lead or at.unit or word(toks, at.end) in LINES:
+    if at is None or at.at or at.lead or at.unit:
         return False
     return at.amount in LOW and at.digits[:1] != "0"
 

@@ -10,11 +10,14 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .clauses import NUMBERS
+from .clock import clocks
 from .items import AMOUNTS, Item
 from .numbers import Toks, numbers, word
-from .patterns.numerals import ONES, TENS
+from .patterns.numerals import ONES, TEENS, TENS
 from .rules import Rule
 
+MINUTES = frozenset({*TENS, *TEENS})
+NOON = 12
 SOUNDS = frozenset({"then", "tin", "sick", "sex", "fife"})
 """Heard for ten, six and five."""
 ENDING = frozenset({"", ",", ".", ";", "!", "at", "@", "pm", "am", "o'clock"})
@@ -27,13 +30,45 @@ def _behind_time(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     for time, item in pairwise(items):
         joined = time.role == "time" and item.role in AMOUNTS and item.start == time.end and not item.lead
         tens = word(toks, time.end - 1) in TENS and word(toks, item.start) in ONES
-        rest = {n.end for n in numbers(toks, item.start + 1)} if joined and tens else set()
+        rest = rest_of(toks, item.start) if joined and tens else set()
         if item.core in rest and word(toks, item.start + 1) not in {"hundred", "thousand"}:
             yield "where the minutes end"
         last = time.end - 1
         ones = joined and word(toks, last) in ONES and word(toks, last - 1) in TENS and last > time.start + 1
         if ones and any(n.end == item.core for n in numbers(toks, last)):
             yield "where the minutes end"  # "at six thirty four ten"
+        hour = joined and time.end == time.start + 1 and not time.digits
+        if hour and word(toks, item.start) in MINUTES and item.core in rest_of(toks, item.start):
+            yield "where the minutes end"  # "at eleven twenty eight twenty"
+
+
+def _behind_level(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "At thirteen fifty five fifty": 550 at 13:50, 50 at 13:55, or 1,350 at 5:50?"""
+    for level, time in pairwise(items):
+        if level.role not in AMOUNTS or time.role != "time" or time.start != level.end or time.lead:
+            continue
+        tens = word(toks, level.end - 1) in TENS and word(toks, time.start) in ONES
+        if tens and level.clocks and time.end in rest_of(toks, time.start):
+            yield "where the level ends"
+        if not level.digits and _ends_elsewhere(level, time, toks):
+            yield "where the level ends"  # "mark eleven twenty two hundred"
+        hours = {c.hour for c in level.clocks} if word(toks, level.start - 1) == "at" else set()
+        if hours and min(hours) > NOON and not time.sure_time and not level.unit:
+            yield "the level could be the time, and the time the level"  # "at fourteen ten six forty"
+
+
+def _ends_elsewhere(level: Item, time: Item, toks: Toks) -> bool:
+    """ "Six forty four minutes ago": whether the word between them can be of either."""
+    longer = level.end == level.start + 1 and word(toks, time.start) in MINUTES
+    shorter = level.end == level.start + 2 and word(toks, level.end - 1) in TENS
+    ends = {end for end, _ in clocks(toks, time.start + 1)} if longer else set()
+    ends |= {end for end, _ in clocks(toks, time.start - 1)} if shorter else set()
+    return time.end in ends
+
+
+def rest_of(toks: Toks, start: int) -> set[int]:
+    """Where the numbers end that begin behind this word."""
+    return {n.end for n in numbers(toks, start + 1)}
 
 
 def _lost_time(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -90,6 +125,7 @@ def _lost_hundreds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 RUN_TOGETHER = (
     Rule(_behind_time, frozenset({"time"}), frozenset(TENS)),
+    Rule(_behind_level, frozenset({"time"}), frozenset(TENS)),
     Rule(_lost_time, NUMBERS, SOUNDS | {"clock"}),
     Rule(_four_as_for, AMOUNTS | {"repair"}, frozenset({"for"})),
     Rule(_heard_number, NUMBERS | {"time"}, SOUNDS),

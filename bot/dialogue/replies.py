@@ -16,7 +16,7 @@ from bot.dialogue.reminders import unconfirmed_of_no_bed
 from bot.dialogue.said import Answered, Report
 from bot.dialogue.said_json import loaded
 from bot.dialogue.verdicts import NoAnswer, level_of
-from bot.engine.entries import Exchanged
+from bot.engine.entries import Exchanged, Line
 from bot.store.questions import Question
 from bot.wording import help as help_words
 from bot.wording.gsm import gsm_only
@@ -41,14 +41,20 @@ def find_question(bedside: Bedside, answer: Answered) -> Question | Part:
     return _in_time(bedside, chosen[0]) if len(chosen) == 1 else _which(chosen)
 
 
-def exchange_told(bedside: Bedside, answer: Answered) -> Report | None:
-    """ "11 new canister", said where nothing was asked about that bed: it is no answer, it was changed."""
+def told_unasked(bedside: Bedside, answer: Answered) -> Report | None:
+    """What a message in the words of an answer tells where nothing was asked about its bed.
+
+    "11 new canister": it was changed. "Yeah bed 9 reads 260 at 1500": a line.
+    """
     bed = answer.bed
-    if bed is None or answer != Answered(bed=bed, tube=answer.tube, choice="new_canister"):
+    if bed is None or bedside.questions_at(bed):
         return None
-    if bedside.questions_at(bed) or not bedside.patient(bed).drains:
+    if answer == Answered(bed=bed, tube=answer.tube, choice="new_canister"):
+        return Report(bed=bed, tube=answer.tube, fact=Exchanged()) if bedside.patient(bed).drains else None
+    line = Answered(bed=bed, tube=answer.tube, at=answer.at, yes=True, level_ml=answer.level_ml)
+    if answer.level_ml is None or answer != line or bedside.open_questions():
         return None
-    return Report(bed=bed, tube=answer.tube, fact=Exchanged())
+    return Report(bed=bed, tube=answer.tube, at=answer.at, fact=Line(level_ml=answer.level_ml))
 
 
 def _lacking(mine: tuple[Question, ...], answer: Answered) -> tuple[Question, ...]:

@@ -20,7 +20,7 @@ from bot.dialogue.moves import Move, move_of, take_move
 from bot.dialogue.part import Part
 from bot.dialogue.pending import Grant, Pending
 from bot.dialogue.reminders import waiting_told
-from bot.dialogue.replies import exchange_told, find_question
+from bot.dialogue.replies import find_question, told_unasked
 from bot.dialogue.said import Amount, Answered, HelpMe, Message, NotSure, Query, Report, Said, TakeBack
 from bot.dialogue.said_json import loaded
 from bot.dialogue.seen import seen_gives_way
@@ -148,8 +148,8 @@ class _Turn:
     def _answered(self, answer: Answered) -> list[Part]:
         if self._takes_back(answer):
             return [take_one(self._bedside, TakeBack(), Grant())]
-        if (exchange := exchange_told(self._bedside, answer)) is not None:
-            return self._statement(exchange)
+        if (told := told_unasked(self._bedside, answer)) is not None:
+            return self._statement(told)
         found = find_question(self._bedside, answer)
         if isinstance(found, Part):
             return [found]

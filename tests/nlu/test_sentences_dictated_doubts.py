@@ -146,7 +146,8 @@ def test_to_that_was_written_as_two_is_no_number_of_a_correction(text: str, read
 def test_a_wrong_level_of_three_digits_is_no_time_of_the_line() -> None:
     assert reading("correct 6 600 to 640") == "ask at"
     assert reading("correct 6 0600 to 640") == "corrected bed=6 at=06:00 level_ml=640"
-    assert reading("correct 6 630 line to 640") == "corrected bed=6 at=18:30 level_ml=640"
+    assert reading("correct 6 630 line to 640") == "ask at"
+    assert reading("correct 6 0630 line to 640") == "corrected bed=6 at=06:30 level_ml=640"
 
 
 @pytest.mark.parametrize(

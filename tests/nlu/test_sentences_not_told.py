@@ -223,7 +223,7 @@ def test_minutes_before_an_hour_that_may_end_the_number_are_asked_either_way() -
     ("text", "read"),
     [
         ("24 looked at it at 1800 and it was 115", "ask level_ml"),
-        ("wrong side on bed 14, the 300 was left not right", "ask level_ml"),
+        ("wrong side on bed 14, the 300 was left not right", "ask at"),
         ("I put the 1900 on 5 but it belongs to 6", "ask at"),
         ("I put the 1050 on 5 but it belongs to 6", "corrected bed=5 was_ml=1050 to_bed=6"),
         ("12 that is not right", "answered bed=12 answer=no"),
