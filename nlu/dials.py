@@ -5,14 +5,18 @@ Called by `recast`, once the cues have their meaning.
 
 from __future__ import annotations
 
+from .items import FULL_HOUR
 from .neighbours import number_follows
-from .numbers import Toks, word
-from .pipeline import Cue
+from .numbers import Toks, glued, word
+from .pipeline import Cue, in_order
 from .roles import CHECK_LIMITS
 
 SHOWS = frozenset({"reads", "read", "reading", "shows", "showing", "says", "measures", "measuring"})
 HARDLY = frozenset({"only", "just", "still"})
 BETWEEN = SHOWS | HARDLY
+SWITCHED = frozenset({"suction_on"})
+DIALLED = frozenset({"5", "10", "15", "20", "25", "30", "40"})
+"""cmH2O that a suction is set to. Common practice, no source."""
 AT = frozenset({"at", "on"})
 MEASURES = frozenset({"seal", "suction", "wall"})
 BEFORE = frozenset({"on", "to", "with", "off", "at"})
@@ -21,6 +25,7 @@ BEFORE = frozenset({"on", "to", "with", "off", "at"})
 
 def read_off(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, that of a check as one with the words behind it that say what it shows."""
+    cues = _with_minus(cues, toks) if "-" in toks.words else cues
     if BETWEEN.isdisjoint(toks.words):
         return cues
     longer = {cue: end for cue in cues if cue.label in MEASURES and (end := _end(cue, toks)) > cue.end}
@@ -28,6 +33,25 @@ def read_off(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
         return cues
     inside = {k for cue, end in longer.items() for k in range(cue.end, end)}
     return tuple(cue._replace(end=longer.get(cue, cue.end)) for cue in cues if cue.start not in inside)
+
+
+def _with_minus(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    """The cues, with the minus before what a suction is set to as one of it: "back on suction 0640 -20"."""
+    if not any(cue.label == "suction" or cue.value in SWITCHED for cue in cues):
+        return cues
+    told = {cue.end for cue in cues if cue.label in MEASURES}
+    found = [k for k in range(1, len(toks) - 1) if _is_minus(k, toks) and k not in told]
+    starts = {k - (word(toks, k - 1) in AT): k + 1 for k in found}
+    kept = [cue for cue in cues if cue.start not in starts]
+    return in_order([*kept, *(Cue("suction", "", start, end) for start, end in starts.items())])
+
+
+def _is_minus(k: int, toks: Toks) -> bool:
+    """Whether a minus stands there right before a round number of cmH2O, and is no dash: not "bed 4 -20"."""
+    if word(toks, k - 1).isdecimal() and len(word(toks, k - 1)) < FULL_HOUR:
+        return False
+    apart = word(toks, k) == "-" and not glued(toks, k) and glued(toks, k + 1)
+    return apart and word(toks, k + 1) in DIALLED and not glued(toks, k + 2)
 
 
 def _end(cue: Cue, toks: Toks) -> int:

@@ -30,6 +30,8 @@ FOUND = CHECKS | FINDINGS
 DOING = frozenset({"i", "we", "they", "it", "was", "got", "is", "being"})
 HOOKED = frozenset({"hooked", "connected", "attached", "put", "hung", "set", "went", "use", "used"})
 HOOKED |= {"it", "up", "on"}
+OFF = frozenset({"off", "down", "removed", "changed", "swapped", "switched", "replaced", "disconnected"})
+TAKING = DOING | OFF | {"came", "took", "taken", "pulled", "the", "old", "one", "we'd", "i'd", "had", "box"}
 AT = frozenset({"at", "@"})
 THROWN = frozenset({"discarded", "binned"})
 ENDING = frozenset({"", ",", ";", ".", "!", ")", "and", "at", "@", "today", "this"})
@@ -80,10 +82,21 @@ def _opened(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> tuple[int, str]:
     said = cues.get(end)
     if said is not None and said.value == "behind" and word(toks, said.end) in ENDING:
         return said.end, "opens"
+    if (off := _taken_off(toks, end)) and word(toks, off) in ENDING:
+        return off, "old"
     hooked = _connected(toks, end)
     if hooked and word(toks, hooked) in {"the", "a"} and word(toks, hooked + 1) == "new":
         return end, "old"  # "had 1940 in it before we hooked up the new one"
     return (hooked, "opens") if hooked and word(toks, hooked) in ENDING else (0, "")
+
+
+def _taken_off(toks: Toks, i: int) -> int:
+    """Where "when I took it off", "when it was changed" ends, or 0."""
+    end = i + 1
+    while word(toks, end) in TAKING:
+        end += 1
+    said = toks.said[i + 1 : end]
+    return end if word(toks, i) == "when" and not OFF.isdisjoint(said) else 0
 
 
 def _connected(toks: Toks, i: int) -> int:

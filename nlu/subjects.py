@@ -305,7 +305,8 @@ def _of_another(event: Item, clause: list[Item], scope: list[Item], toks: Toks) 
         yield f"{said!r} is what was replaced"
     if event.name in {"exchanged", "damaged"} and _is_of_suction(clause, toks):
         yield f"{said!r} is said of the suction"
-    told = event.name == "exchanged" and any(w in TOLD for w in (t.text for t in toks))
+    told = event.name == "exchanged" and not TOLD.isdisjoint(toks.words)
+    told |= event.name == "removed" and "final" in toks.words  # "13 pulled at 0530, final 95"
     if said in EVERYDAY and not told and not _names_a_thing(scope, toks):
         yield f"{said!r} of what?"
     if said in FALLS and _doer(event, toks) in PERSONS:

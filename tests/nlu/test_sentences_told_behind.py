@@ -1,0 +1,61 @@
+"""What stands behind what happened and tells its value: a suction with its minus, what came off its level."""
+
+from __future__ import annotations
+
+import pytest
+
+from .saying import MORNING, reading
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("6 suction 0640 -20", "checked bed=6 at=06:40 suction_cmh2o=20"),
+        ("6 on suction at 0640 -20", "checked bed=6 at=06:40 suction_cmh2o=20"),
+        (
+            "6 back on suction, -20",
+            "checked bed=6 suction_cmh2o=20; incident bed=6 what=suction_on",
+        ),
+        (
+            "6 reconnected to suction 0640 -20 no leak",
+            "checked bed=6 at=06:40 suction_cmh2o=20 air_leak=none; incident bed=6 at=06:40 what=suction_on",
+        ),
+    ],
+)
+def test_a_minus_before_a_round_number_is_of_the_suction(text: str, read: str) -> None:
+    assert reading(text, arrived=MORNING) == read
+
+
+@pytest.mark.parametrize(
+    "text", ["6 640 0640 -20", "6 suction off, 640 -20", "6 suction off -20", "6 at -20", "6 suction on - 20"]
+)
+def test_a_minus_that_is_of_no_suction_told_is_asked(text: str) -> None:
+    assert "ask" in reading(text, arrived=MORNING)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "changed 2's canister at 0648 it was 1885 when i took it off",
+        "canister changed bed 2 at 0648, 1885 when it came off",
+        "canister changed bed 2 at 0648, 1885 when we took the old one down",
+        "new box on 2 at 0648 - 1885 when removed",
+    ],
+)
+def test_what_it_was_when_it_came_off_is_the_old_level(text: str) -> None:
+    assert reading(text, arrived=MORNING) == "exchanged bed=2 at=06:48 final_ml=1885"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("2 885 when clamp came off", "mark bed=2 level_ml=885; incident bed=2 what=unclamped"),
+        ("2 885 when suction came off", "mark bed=2 level_ml=885; incident bed=2 what=suction_off"),
+        ("2 885 when i took him off suction", "ask level_ml"),
+        ("13 pulled at 0530, dressing dry, final 95", "removed bed=13 at=05:30 level_ml=95"),
+        ("13 foley pulled at 0530, final 95", "ask level_ml"),
+        ("13 pulled at 0530", "ask level_ml"),
+    ],
+)
+def test_what_came_off_is_said_by_its_word(text: str, read: str) -> None:
+    assert reading(text, arrived=MORNING) == read
