@@ -8,6 +8,19 @@ side tubing system wall dial gauge vacuum regulator basal upper lower swing floa
 """
 """With an 's that is an "is": "the line's at 540"."""
 SHORTHAND = {
+    "leek": "leak",
+    "leeks": "leaks",
+    "leeking": "leaking",
+    "leeky": "leaky",
+    "lft": "left",
+    "rght": "right",
+    "rigt": "right",
+    "tiped": "tipped",
+    "remved": "removed",
+    "reconected": "reconnected",
+    "disconected": "disconnected",
+    "pluerl": "pleural",
+    "plural": "pleural",
     "frm": "from",
     "bk": "back",
     "mvd": "moved",

@@ -59,3 +59,19 @@ def test_what_it_was_when_it_came_off_is_the_old_level(text: str) -> None:
 )
 def test_what_came_off_is_said_by_its_word(text: str, read: str) -> None:
     assert reading(text, arrived=MORNING) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "bed 12 130 at 0640 no leek",
+            "mark bed=12 at=06:40 level_ml=130; checked bed=12 at=06:40 air_leak=none",
+        ),
+        ("bed 12 lft 130 at 0640", "mark bed=12 tube=left at=06:40 level_ml=130"),
+        ("bed 12 tiped over 0640", "incident bed=12 at=06:40 what=tipped"),
+        ("bed 12 plural effusion 130", "mark bed=12 level_ml=130; described bed=12 reason=effusion"),
+    ],
+)
+def test_a_word_of_the_trade_that_is_another_word_by_its_letters_is_read(text: str, read: str) -> None:
+    assert reading(text, arrived=MORNING) == read
