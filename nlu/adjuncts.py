@@ -22,7 +22,8 @@ OCCASION = frozenset({"after", "before", "during", "around", "while", "whilst", 
 DOING = frozenset({"trying", "reaching", "getting", "turning", "moving", "walking", "climbing", "coming"})
 ADJUNCTS = AGENT | PLACE | OCCASION | DOING | {"at", "for"}
 PURPOSEFUL = frozenset({"clamped", "unclamped", "suction_off", "suction_on", "away", "back"})
-"""Of these "for" says what for; a tube that is out "for" something may be out only in a plan."""
+"""Of these "for" and "to" say what for; a tube that is out "for" something may be out only in a plan."""
+PURPOSE = frozenset({"for", "to"})
 PARTS = frozenset(
     {"seal", "valve", "cap", "lid", "switch", "clip", "hook", "strap", "handle", "latch", "lock"}
 )
@@ -50,12 +51,12 @@ def without_adjunct(scope: list[Item], events: Sequence[Item], toks: Toks) -> li
     beds = [i.start for i in scope if i.role == "bed"]
     if start is None or not beds or min(beds) > start:
         return scope  # "ok back in with a light, bed 12 1050"
-    if word(toks, start) in OCCASION and not _is_past(scope, event, toks):
+    if word(toks, start) in OCCASION | {"to"} and not _is_past(scope, event, toks):
         return scope
     end = plain_end(toks, start)
     if not end:
         return scope
-    during = event.name in PURPOSEFUL and word(toks, start) in OCCASION | {"for"}
+    during = event.name in PURPOSEFUL and word(toks, start) in OCCASION | PURPOSE
     start -= word(toks, start - 1) in JUST
     return [
         i for i in scope if not start <= i.start < end or not (i.unread or (during and i.role == "foreign"))
@@ -67,7 +68,9 @@ def plain_end(toks: Toks, start: int) -> int:
     end = ends_at(STOPS, toks, start)
     asked_for = word(toks, start) in {"at", "on"} and word(toks, end - 1) == "request"
     doubts = (DOUBTFUL | DENIALS | PLANNED | SEEMING) - ({"request"} if asked_for else set())
-    said = (k for k in range(start + (word(toks, start) in AGENT), end) if not _is_named(toks, k))
+    first = start + (word(toks, start) in AGENT | {"to"})
+    first += word(toks, first - 1) == "with" and word(toks, first) == "no"  # "home with no problems"
+    said = (k for k in range(first, end) if not _is_named(toks, k))
     return end if doubts.isdisjoint(word(toks, k) for k in said) else 0
 
 
@@ -79,11 +82,13 @@ def _is_named(toks: Toks, k: int) -> bool:
 def _begins(toks: Toks, k: int, event: Item) -> bool:
     said, nxt = word(toks, k), k + 1 + (word(toks, k + 1) in {"the", "a"})
     bed = nxt + (word(toks, nxt) in BED_WORDS)
-    if said not in ADJUNCTS or number_follows(toks, nxt) or number_follows(toks, bed):
+    if said not in ADJUNCTS | {"to"} or number_follows(toks, nxt) or number_follows(toks, bed):
         return False
     if said in {"on", "in"} and not PARTS.isdisjoint(toks.said[event.start - 1 : event.end]):
         return False  # "seal broken on the drug fridge"
-    return said != "for" or event.name in PURPOSEFUL
+    if said == "to" and word(toks, k + 1) in {"be", "have", "get", "follow", "come"}:
+        return False  # "clamped at 0900 to be looked at"
+    return said not in PURPOSE or event.name in PURPOSEFUL
 
 
 def _is_past(scope: list[Item], event: Item, toks: Toks) -> bool:

@@ -12,6 +12,8 @@ from .items import EVENTS
 from .numbers import Toks, word
 from .rules import Pieces, Rule
 
+LETTING = frozenset({"another", "a", "further", "drain", "let", "out", "empty", "release", "off", "take"})
+UNTIL = frozenset({"to", "for", "until", "til", "till"})
 PLEASE = frozenset({"please", "pls", "plz"})
 TELLERS = frozenset(
     {"pt", "patient"} | {"wife", "husband", "family", "daughter", "son", "mom", "mum", "roommate", "visitor"}
@@ -73,7 +75,21 @@ def _seal_or_hour(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "the height of the seal, or an hour"
 
 
+def _to_come(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "unclamped to drain another 500", "opened for another 500", "drain 500 more then clamp"."""
+    for item in items:
+        k = item.start - 1
+        while word(toks, k) in LETTING:
+            k -= 1
+        told = item.role in {"volume", "output"} and k < item.start - 1 and word(toks, k) in UNTIL
+        ordered = item.role == "volume" and word(toks, item.start - 1) in {"drain", "release", "let"}
+        then = "then" in toks.said[item.end : item.end + 3]
+        if told or (ordered and then):
+            yield "how much is to come"
+
+
 UNSURE_EVENTS = (
+    Rule(_to_come, frozenset({"volume", "output"}), UNTIL | {"then"}),
     Rule(_opened, frozenset({"opens"})),
     Rule(_taken_out, frozenset({"out"}), frozenset({"taken", "took"})),
     Rule(_is_out, frozenset({"out"})),

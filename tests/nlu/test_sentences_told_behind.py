@@ -75,3 +75,21 @@ def test_what_came_off_is_said_by_its_word(text: str, read: str) -> None:
 )
 def test_a_word_of_the_trade_that_is_another_word_by_its_letters_is_read(text: str, read: str) -> None:
     assert reading(text, arrived=MORNING) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("6 suction turned off at 0600 to walk", "incident bed=6 at=06:00 what=suction_off"),
+        ("6 clamped 0600 to assess for leak", "incident bed=6 at=06:00 what=clamped"),
+        ("6 suction off to walk", "ask kind"),
+        ("6 clamped at 0600 to be removed", "ask kind"),
+        ("6 unclamped at 0600 to drain another 500", "incident bed=6 at=06:00 what=unclamped; ask volume_ml"),
+        ("6 opened for another 500", "ask volume_ml"),
+        ("6 drain 500 more then clamp", "incident bed=6 what=clamped; ask volume_ml"),
+        ("6 drained 500 then clamped", "drained bed=6 volume_ml=500; incident bed=6 what=clamped"),
+        ("6 drained 240 for the shift", "drained bed=6 volume_ml=240"),
+    ],
+)
+def test_what_for_is_no_more_than_that_and_what_is_to_come_is_asked(text: str, read: str) -> None:
+    assert reading(text, arrived=MORNING) == read
