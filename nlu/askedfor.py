@@ -6,7 +6,9 @@ withdrawal. Called by `recast`.
 
 from __future__ import annotations
 
+from .clock import clocks
 from .corrections import MOVING
+from .items import FULL_HOUR
 from .numbers import Toks, starts_number, word
 from .patterns.leads import BED_WORDS
 from .pipeline import Cue, in_order
@@ -20,6 +22,11 @@ TAKEN_BACK = {
     **dict.fromkeys(("kill", "throw", "toss", "pull", "drop"), MARKS),
 }
 """Words that take back one of these, and mean something else alone: a tube is removed, a patient voids."""
+TWICE = frozenset({"twice", "doubled", "duplicated", "double"})
+TAKING = frozenset({"take", "remove", "drop", "pull", "bin", "delete", "void", "scrap", "kill", "scratch"})
+TUBES = frozenset({"drain", "drains", "tube", "tubes", "chest", "clamp", "clamps"})
+LINE_OF = frozenset({"bin", "drop", "lose", "ditch", "scrub", "kill"})
+"""With "the 1800" or "my 1800" behind them these take a line back."""
 ASKED_FOR = MOVING | TAKEN_BACK.keys()
 BEFORE_ASKED = POLITE | {",", ".", ":", "-", "but", "so", "to", "and", "then"}
 LINED = MARKS | {"line"}
@@ -31,9 +38,15 @@ LEVEL = 3
 
 def with_taken_back(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """ "pls remove the 1100 mark on 18", "void 10's 0930 line": of a line that is named, it is taken back."""
+    if not TWICE.isdisjoint(toks.words) and (one := _one_of_two(toks)):
+        return in_order(
+            [Cue("kind", "withdrawn", *one), *(c for c in cues if not one[0] <= c.start < one[1])]
+        )
+    first = _first(toks)
+    if word(toks, first) in LINE_OF and word(toks, first + 1) in {"the", "my"} and _is_hour(toks, first + 2):
+        return in_order([Cue("kind", "withdrawn", first, first + 1), *(c for c in cues if c.start != first)])
     if toks.words.isdisjoint(TAKEN_BACK):
         return cues
-    first = _first(toks)
     lines = TAKEN_BACK.get(word(toks, first), frozenset())
     of_bed = word(toks, first) == "void" and word(toks, first + 1) in BED_WORDS
     named = not lines.isdisjoint(toks.said[first + 1 : first + 1 + LINE_REACH])
@@ -42,6 +55,21 @@ def with_taken_back(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
         return cues
     taken = Cue("kind", "withdrawn", first, first + 1)
     return in_order([taken, *(c for c in cues if c.start != first)])
+
+
+def _is_hour(toks: Toks, k: int) -> bool:
+    """ "bin the 1800 for 8": of four digits, with the bed behind it."""
+    whole = len(word(toks, k)) == FULL_HOUR and bool(clocks(toks, k))
+    return whole and word(toks, k + 1) in {"on", "for", "from", "in", "line", "mark", "one"}
+
+
+def _one_of_two(toks: Toks) -> tuple[int, int] | None:
+    """ "my 2000 on 26 is in twice, take one out": the words that take back one of the two."""
+    for k, text in enumerate(toks.said if TUBES.isdisjoint(toks.words) else ()):
+        if text in TAKING and word(toks, k + 1) == "one":
+            out = word(toks, k + 2) in {"out", "off", "away", "please"}
+            return k, k + 2 + out
+    return None
 
 
 def _first(toks: Toks) -> int:

@@ -11,6 +11,7 @@ from itertools import pairwise
 from .clauses import NUMBERS, happens
 from .items import FINDINGS, Item
 from .numbers import Toks, word
+from .patterns.leads import BED_SAID
 
 ASKING = frozenset(
     {"what", "what's", "whats", "how", "how's", "hows", "when", "when's", "whens", "who", "which"}
@@ -127,6 +128,26 @@ def with_bed_to_read(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     return tuple(i.as_role("bed") if told and i is nums[0] else i for i in items)
 
 
+def with_next_bed(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """ "what about 20", "and 21?", "how about 5 right": the next bed that is asked of, and no level."""
+    opens = next((k for k, text in enumerate(toks.said) if text not in OPENERS), 0)
+    about = toks.said[opens : opens + PAIR] in {("what", "about"), ("how", "about")}
+    if not about and not (opens == 1 and word(toks, 0) == "and" and "?" in toks.words):
+        return items
+    said = [i for i in items if i.role != "cue" and i.start >= opens]
+    bed = said[0] if said else None
+    behind = opens + PAIR * about
+    behind += word(toks, behind) in BED_SAID
+    rest = [i for i in said[1:] if i.role != "tube"]
+    if bed is None or bed.start != behind or rest or bed.label is None or bed.unit:
+        return items
+    tubes = [i for i in said[1:] if i.role == "tube"]
+    last = max(i.end for i in said)
+    ends = word(toks, last) in {"", "?", ".", "please", "pls"} and not word(toks, last + 1).isalnum()
+    asked = (bed.as_role("bed")._replace(lead="", about=False), *tubes)
+    return (*asked, Item("cue", len(toks), len(toks), "mark_of_question")) if ends else items
+
+
 def without_hour(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """ "which beds still need a line before seven": by when, and no bed."""
     if {"before", "by"}.isdisjoint(toks.words) or not any(
@@ -184,7 +205,9 @@ def asking(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     ):
         signed = any(i.role == "cue" and i.value == "mark_of_question" for i in items)
         amounts = frozenset() if signed else NUMBERS | {"num"}
-        told = [i for i in items if i.role in amounts or happens(i) or _is_found(i)]
+        told = [
+            i for i in items if i.role in amounts or (happens(i) and not _is_when(i, toks)) or _is_found(i)
+        ]
         yield from ("a question tells nothing" for _ in told)
 
 

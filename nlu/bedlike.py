@@ -216,6 +216,18 @@ def _as_well(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 TOO = frozenset({("too",), ("also",), ("likewise",), ("ditto",)})
 WARDS = frozenset({"ward", "unit", "floor", "wing"})
+
+
+def _read_as(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "5 is 690, resident read it as 640": a line, and no twenty to seven."""
+    for item in items:
+        if item.role == "time" and not item.sure_time and toks.said[item.start - 2 : item.start] == IT_AS:
+            yield "what it was read as is no time"
+
+
+IT_AS = ("it", "as")
+
+
 BEDLIKE = (
     Rule(_before_all, frozenset({"bad"})),
     Rule(_as_well, frozenset({"tube", "word"}), frozenset({"well", "too", "also", "likewise", "ditto"})),
@@ -235,4 +247,5 @@ BEDLIKE = (
     Rule(_whose_next, frozenset({"sep"})),
     Rule(_levels_as_times, frozenset({"time"})),
     Rule(_summed, frozenset({"output"}), TOTALS),
+    Rule(_read_as, frozenset({"time"}), frozenset({"as"})),
 )

@@ -21,6 +21,12 @@ TOLD_YOU = frozenset({"gave", "told", "reported", "handed"})
 HANDED_TO = frozenset({"him", "her", "them", "pt", "patient", "iv", "po", "saline", "fluid", "bolus"})
 """Whoever is given something else than a line, and what."""
 WROTE = frozenset({"wrote", "typed", "put", "entered", "sent", "texted"})
+WHO_WROTE = frozenset(
+    {"i", "we", "someone", "somebody", "student", "nights", "days", "nurse", "tech", "he", "she", "they"}
+)
+READ_AS = frozenset({"read", "misread"})
+MISREAD_REACH = 4
+"""Words of "i read it as"."""
 SLIPS = frozenset({"but", "mistake", "error", "sorry"})
 """Beside "not 45 but 54" these say no more than that."""
 APOLOGIES = frozenset({"apologies", "apology", "apologize", "apologise", "pardon", "whoops", "oops", "sry"})
@@ -29,7 +35,7 @@ MOVING = frozenset({"move", "transfer", "shift", "switch", "reassign", "put"})
 PAIR = 2
 BUT_REACH = 6
 """How many words behind "but" the right value comes."""
-BY_ACCIDENT = frozenset({"accident", "mistake", "error", "sorry", "oops"})
+BY_ACCIDENT = frozenset({"accident", "mistake", "error", "sorry", "oops", "upside", "down", "lol"})
 """Behind "i wrote 930" these say no more."""
 NOT_SO = frozenset({"isn't", "isnt", "wasn't", "wasnt", "not"})
 IT_IS = BUT_IT | OF_THE_LINE | {"s", "'", "should", "be"}
@@ -89,7 +95,7 @@ def is_correction(items: tuple[Item, ...], toks: Toks) -> bool:
 
 def wrote(items: tuple[Item, ...], toks: Toks) -> bool:
     """ "9 0600 was 390, i wrote 930": what was entered comes last, behind what is right."""
-    if WROTE.isdisjoint(toks.words):
+    if WROTE.isdisjoint(toks.words) and READ_AS.isdisjoint(toks.words):
         return False
     numbers = [i for i in items if i.role == "num" and not i.label]
     last = numbers[-1] if len(numbers) > 1 else None
@@ -100,7 +106,15 @@ def wrote(items: tuple[Item, ...], toks: Toks) -> bool:
         or last.unit
     ):
         return False
-    return word(toks, last.start - 1) in WROTE and word(toks, last.start - 2) in {"i", "we"}
+    told = word(toks, last.start - 1) in WROTE and word(toks, last.start - 2) in WHO_WROTE
+    return told or is_misread(last, toks)
+
+
+def is_misread(wrong: Item, toks: Toks) -> bool:
+    """ "9 had 690, i read the 960 upside down", "read it as 960": what somebody read there."""
+    said = [w for w in toks.said[max(0, wrong.start - MISREAD_REACH) : wrong.start] if w != "it"]
+    misread = "misread" in said or ("read" in said and not {"i", "we"}.isdisjoint(said))
+    return misread and (said[-1:] == ["as"] or (said[-1:] == ["the"] and word(toks, wrong.end) == "upside"))
 
 
 def without_emphasis(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
@@ -142,7 +156,7 @@ def with_owner(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
 def _is_named_for(number: Item, toks: Toks) -> bool:
     """ "final on 22", "time on the 26 one", "22 final": the line, the time or the last level of that bed."""
     before, one = word(toks, number.start - 1), word(toks, number.end) in {"one", "line", "mark"}
-    if before == "the" and one:
+    if before in {"the", "my"} and one:
         before = word(toks, number.start - 2)
     if not number.start:
         return word(toks, number.end) in FINALS
@@ -177,6 +191,8 @@ def turn_behind(items: tuple[Item, ...], toks: Toks) -> int:
     said = toks.said
     turns = (k for k, w in enumerate(said) if w == "but" or (w in {",", "."} and _is_slip(said[:k])))
     turn = next((k for k in turns if _is_of_it(said[k + 1 : k + 1 + BUT_REACH])), 0)
+    if turn and is_retimed(items, turn):
+        return turn
     if not turn or any(i.role == "time" and i.start > turn for i in items):
         return 0
     before = [i for i in items if i.role == "num" and i.end <= turn]
@@ -184,6 +200,14 @@ def turn_behind(items: tuple[Item, ...], toks: Toks) -> int:
     placed = len(before) > (not any(i.role == "bed" for i in items))
     told = placed and len(after) == 1 and after[0].start <= turn + BUT_REACH
     return turn if told and (ENTERED & set(said[:turn]) or _told_you(said[:turn])) else 0
+
+
+def is_retimed(items: tuple[Item, ...], turn: int) -> bool:
+    """ "i wrote 0400 for 12 but it was 0430": two times that can be nothing else, and the bed of the line."""
+    times = [i for i in items if i.role == "time"]
+    beds = [i for i in items if i.role in {"num", "bed"}]
+    alone = len(beds) == 1 and beds[0].label is not None and beds[0].start < turn
+    return alone and len(times) == PAIR and times[0].end <= turn < times[1].start
 
 
 def _is_of_it(said: tuple[str, ...]) -> bool:
@@ -203,6 +227,7 @@ def without_told(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     turn = turn_behind(items, toks)
     plain = ENTERED | APOLOGIES | BELONGING | {"onto"} | ({"as"} if turn else set())
     plain |= TOLD_YOU | {"you", "earlier", "in"} if turn else frozenset()
+    plain |= {"number"} if "same" in toks.words else frozenset()
     plain |= SLIPS if _is_not_but(items) or _put_wrongly(items, toks) else frozenset()
     return tuple(
         i

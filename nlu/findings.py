@@ -59,7 +59,7 @@ class Findings:
             case "waterseal":
                 self.waterseal(item)
             case "each":
-                self.each(item.name)
+                self.each(item.name, whole=item.end > item.start + 1)
             case _:
                 self.check(item.value, Item("check", item.start, item.end, value=item.name))
 
@@ -76,10 +76,11 @@ class Findings:
         elif item.role == "sep" and item.value in PAUSES and not self.parted:
             self.behind, self.parted = item.end, True
 
-    def each(self, many: str) -> None:
+    def each(self, many: str, *, whole: bool = False) -> None:
         """ "no leak on either", "tidaling both": what was found last is of each; "right no leak either" is of
         the right."""
-        if self.line is None or self.line.role in {"bed", "tube"}:
+        beside = self.line is not None and self.line.role == "tube" and not (self.parted and whole)
+        if self.line is None or self.line.role == "bed" or beside:
             return
         found = {n: c for n, c in self.now.checks.items() if c.start >= self.behind}
         for draft in self._named(many):

@@ -24,6 +24,7 @@ BEHIND = STOPS | {"left", "right", "l", "r", "lt", "rt", "by", "today", "now", "
 """Behind "drain in" these leave it an event."""
 HOLDING = frozenset({"has", "have", "having", "with", "w", "still", "keeps", "keep", "leave", "same", "old"})
 """Before a tube that is in, these say that it has been there."""
+GOINGS = frozenset({"left", "moved", "away"})
 SIDED = TUBE_NAMES | {"sided", "side", "-", "chest", "second", "pigtail"}
 WHOM = frozenset({"him", "her", "the", "patient", "pt"})
 NAMING = frozenset({"a", "an", "the", "his", "her", "one", "two", "chest", "side", "sided"})
@@ -52,11 +53,19 @@ def _told(cues: list[Cue], noun: Cue, toks: Toks, index: Mapping[str, str] | Non
     end = noun.end
     while word(toks, end) in ADVERBS:
         end += 1
-    if word(toks, end) != "in" or not _went_in(noun, end + 1, toks, index):
+    if word(toks, end) != "in" or _goes_with(cues, noun, toks) or not _went_in(noun, end + 1, toks, index):
         return cues
     kept = [c for c in cues if c.end <= noun.start or c.start > end]
     placed = noun._replace(label="kind", value="placed")
     return [*kept, placed, Cue("filler", "", noun.end, end + 1)]
+
+
+def _goes_with(cues: list[Cue], noun: Cue, toks: Toks) -> bool:
+    """ "transferred to stepdown with the tube in at 0840": how somebody went, and when."""
+    start = noun.start - (word(toks, noun.start - 1) in NAMING)
+    start -= word(toks, start - 1) in NAMING
+    went = any(c.value in GOINGS and c.label == "kind" and c.start < start for c in cues)
+    return went and word(toks, start - 1) in {"with", "w"}
 
 
 def _went_in(noun: Cue, i: int, toks: Toks, index: Mapping[str, str] | None) -> bool:

@@ -5,8 +5,11 @@ Called by `recast`, once the cues have their meaning.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from .numbers import Toks, glued, is_digits, word
 from .pipeline import Cue
+from .readthen import is_whole_clock
 from .yesno import with_signs_in_a_row
 
 SIZES = frozenset(
@@ -21,6 +24,7 @@ BREATHING = frozenset({"on", "with", "w", "when", "during"})
 def leaks(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each leak with how large it is and how it goes on."""
     cues = tuple(_signed(cue, toks) for cue in with_signs_in_a_row(cues, toks))
+    cues = tuple(part for cue in cues for part in _with_its_time(cue, toks))
     if "cm" in toks.words:
         cues = tuple(_how_far(c, cues, toks) if c.label == "tidal" else c for c in cues)
     if any(c.label == "leakhow" for c in cues):
@@ -51,6 +55,23 @@ def has_sign(cue: Cue, toks: Toks) -> bool:
     """ "leak -", "-leak, -20 sxn": no grade comes behind it."""
     before = word(toks, cue.start - 1) in {"+", "-"} and glued(toks, cue.start)
     return before or is_signed(cue.end, toks)
+
+
+def _with_its_time(cue: Cue, toks: Toks) -> Iterator[Cue]:
+    """ "340, leak at 1800": when it leaked, and no grade."""
+    at = cue.end - 1
+    graded = word(toks, cue.start - 2) == "grade"  # "grade 2 leak at 2145"
+    if (
+        cue.label != "leakgrade"
+        or word(toks, at) != "at"
+        or at == cue.start
+        or graded
+        or not is_whole_clock(toks, cue.end)
+    ):
+        yield cue
+        return
+    yield Cue("leak", "present", cue.start, at)
+    yield Cue("filler", "", at, cue.end)
 
 
 def _signed(cue: Cue, toks: Toks) -> Cue:

@@ -44,6 +44,7 @@ from .statements import (
     Withdrawn,
 )
 from .unreal import either_half, unreal
+from .weighty import stays_with
 
 SETTLING = Corrected | Withdrawn
 DOUBTED = (
@@ -105,6 +106,8 @@ def doubted(outcome: Sequence[Statement | Unclear], read: Read) -> tuple[Stateme
     for doubt in _doubts(toks):
         if doubt.kind == "cancelled" and not spoken.isdisjoint(range(doubt.start, doubt.end)):
             continue  # "hasn't drained anything": it is what was read
+        if stays_with(toks, doubt.start) and not any(isinstance(s, Removed) for s in told):
+            continue
         if _reaches(doubt, toks, whole) and not (asks and _is_of_asked(doubt, toks, whole)):
             for statement in _reached(doubt, told, covers, toks):
                 asked[id(statement)] = _asked(doubt, asked.get(id(statement), statement), toks, read.text)

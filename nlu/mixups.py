@@ -169,11 +169,14 @@ def _told_again(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def _put_under(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "put the 1900 on bed 9": a level of 1900, or the line of that time?"""
+    """ "put the 1900 on bed 9", "the 1700 for 19 was taken at 1640": a level, or the line of that time?"""
     for item in items:
-        plain = item.role == "level" and item.full_clock and not item.unit and not item.at
-        the = word(toks, item.start - 1) == "the" and word(toks, item.start - 2) in PUT
-        if plain and the and word(toks, item.end) in {"on", "under", "for", "in", "to", "down"}:
+        plain = item.role == "level" and item.full_clock and not (item.unit or item.at or item.lead)
+        if not plain or word(toks, item.start - 1) not in {"the", "my"}:
+            continue
+        behind = word(toks, item.end)
+        put = word(toks, item.start - 2) in PUT and behind in {"under", "to", "down"}
+        if put or behind in {"on", "for", "in"} or toks.said[item.end : item.end + 2] in AGREED:
             yield "the line of that time, or a level"
 
 
@@ -361,12 +364,13 @@ OTHER_SHIFTS = frozenset(
 )
 """Moments that are not of the last line: "same as yesterday", "same as at handover"."""
 NAMES_OF_EVENTS = frozenset({"change", "exchange", "swap", "placement", "insertion", "removal", "transfer"})
+AGREED = frozenset((be, good) for be in ("is", "was") for good in ("fine", "ok", "right", "correct", "good"))
 MOVED = frozenset({"put", "shift"})
 PUT = frozenset({"put", "log", "enter", "chart", "record", "stick", "add", "file"})
 MIXED = (
     *HALF_SAID,
     Rule(_put_over, frozenset({"bed"}), MOVED),
-    Rule(_put_under, frozenset({"level"}), PUT),
+    Rule(_put_under, frozenset({"level"}), frozenset({"the", "my"})),
     Rule(_named_over, frozenset({"repair"})),
     Rule(_told_again, frozenset({"time"}), AGAIN),
     Rule(_broken_off, frozenset({"repair"})),

@@ -7,10 +7,11 @@ Called by `leftovers`.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from itertools import pairwise
+from itertools import pairwise, zip_longest
 
 from .numbers import Toks, word
 from .patterns.asides import RELATIVES
+from .patterns.leads import TUBE_NAMES
 from .rules import Pieces, Rule
 
 FOUND = frozenset({"leak", "tidal", "fluid", "indicator"})
@@ -69,6 +70,40 @@ def _of_a_kind(items: Pieces, toks: Toks) -> Iterator[str]:
 
 
 LENGTHS = ("big", "air", "leak")
+
+
+def _is_not(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "left swinging, right not": what the right is not stands with the left."""
+    del toks
+    for tube, no, nxt in zip_longest(items, items[1:], items[2:]):
+        alone = no is not None and no.value == "neg" and (nxt is None or nxt.role == "sep")
+        if tube.role == "tube" and alone:
+            yield "what the one tube is not"
+
+
+def _leaks(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "right leaking", "no leak but now leaking": of air, perhaps; "leaking around the site" is none."""
+    for item in items if not any(i.name == "damaged" for i in items) else ():
+        of_drain = item.unread and item.name in LEAKING and word(toks, item.start - 1) in OF_DRAIN
+        if of_drain and OF_SKIN.isdisjoint(toks.said[item.end : item.end + len(LENGTHS)]):
+            yield "what leaks may be air"
+
+
+LEAKING = frozenset({"leaking", "leaks", "leaked"})
+OF_DRAIN = TUBE_NAMES | {
+    "now",
+    "still",
+    "drain",
+    "tube",
+    "it",
+    "is",
+    "was",
+    "but",
+    "started",
+    "also",
+    "keeps",
+}
+OF_SKIN = frozenset({"around", "round", "site", "dressing", "from", "at", "through", "onto", "skin", "out"})
 
 
 def _of_suction(items: Pieces, toks: Toks) -> Iterator[str]:
@@ -198,6 +233,8 @@ NO_FINDINGS = (
     Rule(_swing_by, frozenset({"tidal"}), VISITING),
     Rule(_looked_for, FOUND, LOOKING | {"o"}),
     Rule(_formerly, FOUND, FORMERLY),
+    Rule(_is_not, frozenset({"neg"})),
+    Rule(_leaks, frozenset({"word"}), LEAKING),
     Rule(_of_a_kind, frozenset({"leak"}), KINDS),
     Rule(_of_suction, frozenset({"leak"}), frozenset({"suction"})),
     Rule(_of_others, FOUND, OTHERS | {"bed"}),

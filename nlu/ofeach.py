@@ -8,7 +8,7 @@ from __future__ import annotations
 from .followers import DIALLED
 from .items import FINDINGS
 from .numbers import Toks, is_digits, word
-from .patterns.leads import PAUSES
+from .patterns.leads import PAUSES, TUBE_NAMES
 from .patterns.levels import MILLILITRES
 from .pipeline import Cue, in_order
 
@@ -60,6 +60,9 @@ def _is_of_line(k: int, toks: Toks) -> bool:
     """Whether it is said of both, or behind a stop once a line was told, no other one coming."""
     lines = [j for j in range(len(toks)) if is_digits(toks, j) and len(word(toks, j)) >= LINE]
     told = bool(lines) and lines[0] < k and lines[-1] < k
+    if (tube := k - (word(toks, k) == "is")) and word(toks, tube) in TUBE_NAMES:
+        begins = word(toks, tube - 1 - (word(toks, tube - 1) == "the")) in PAUSES | {"and", "but"}
+        return told and begins  # "left 180, right 65 at 1800, left is on 20"
     return word(toks, k) in {"both", "all"} or (word(toks, k) in PAUSES and told)
 
 

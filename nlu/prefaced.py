@@ -29,6 +29,7 @@ RIGHT_DOWN, ON_VALVE, SET_BACK, BACK_ON, BY_WHEN = map(
     _words, (prefaces.RIGHT_DOWN, prefaces.ON_VALVE, prefaces.SET_BACK, prefaces.BACK_ON, prefaces.BY_WHEN)
 )
 MUCH_THE_SAME, BACK_LATER = map(re.compile, (prefaces.MUCH_THE_SAME, prefaces.BACK_LATER))
+STANDS = re.compile(prefaces.STANDS)
 MEANT_WELL, NUMBERED, HEADING = map(re.compile, (prefaces.MEANT_WELL, prefaces.NUMBERED, prefaces.HEADING))
 LEAST = 3
 """Digits of a line."""
@@ -36,10 +37,13 @@ LEAST = 3
 
 def prefaced(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, with each such preface as a word that says nothing."""
-    if toks.words.isdisjoint(prefaces.FIRST):
+    stands = not (toks.words.isdisjoint(prefaces.PUTS_RIGHT) or toks.words.isdisjoint(prefaces.FINE))
+    first = not toks.words.isdisjoint(prefaces.FIRST)
+    if not (first or stands):
         return cues
     said = _Said(toks)
-    found = [*said.prefaces(), *said.of_line(), *said.told()]
+    found = [*said.prefaces(), *said.of_line(), *said.told()] if first else []
+    found += said.stands() if stands else ()
     return with_found(cues, found) if found else cues
 
 
@@ -85,6 +89,10 @@ class _Said:
         yield from (self._cue(match, "filler") for match in ASKED.finditer(self.text))
         for pattern in (NUMBERED, MUCH_THE_SAME):
             yield from (self._cue(match, "filler", group=1) for match in pattern.finditer(self.text))
+
+    def stands(self) -> Iterator[Cue]:
+        """What is right as it is beside what is put right: "the 0500 is fine", "7 is the right bed but"."""
+        return (self._cue(m, "filler", group=m.lastindex or 0) for m in STANDS.finditer(self.text))
 
     def told(self) -> Iterator[Cue]:
         """What the words tell here: "the bottle then showed 345", "it went to 720", "it is open again"."""

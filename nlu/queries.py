@@ -20,6 +20,7 @@ from .pipeline import Read
 from .rules import there
 from .statements import Asked, Checked, Statement, Unclear, WindowName
 from .topics import SUMS, sums_up_a_bed
+from .wholeunit import is_of_all
 
 ASKING = frozenset({"question", "mark_of_question"})
 TELLING = ASKING | SUMS | {"ask"}
@@ -80,7 +81,8 @@ def is_query(items: tuple[Item, ...]) -> bool:
     )
     if not asks and windowed and any(i.role == "time" and not _is_window(i) and not i.lead for i in items):
         return False
-    if not asks and (not windowed or _is_found(cues)) and not _is_bare_total(items):
+    found = any(i.value in FINDINGS for i in cues)  # "7 drainage bloody today": no sum of that day
+    if not asks and (not windowed or found) and not _is_bare_total(items):
         return False
     seen = any(i.value == "ask" and i.name == "checks" for i in cues)
     if not question and (not asks or seen) and any(i.value == "neg" for i in cues):
@@ -98,11 +100,6 @@ def is_query(items: tuple[Item, ...]) -> bool:
 
 def _asks(items: tuple[Item, ...]) -> bool:
     return any(i.role == "cue" and i.value in ASKING for i in items)
-
-
-def _is_found(cues: list[Item]) -> bool:
-    """ "7 drainage bloody today": how it looks, and no sum of that day."""
-    return any(i.value in FINDINGS for i in cues)
 
 
 def _is_before_leaving(items: tuple[Item, ...]) -> bool:
@@ -148,7 +145,7 @@ def _asked_once(
     text = read.text
     if _tells_more(items, topic, read):
         return [Unclear(slot="kind", text=text)]
-    items = tuple(_from_when(i, read) for i in items if not (_is_count(i, read) or _is_left(i, read)))
+    items = tuple(_from_when(i, read) for i in items if not _says_nothing(i, read))
     beds = list(dict.fromkeys(i.label for i in items if i.role == "bed" and i.known))
     if topic == "checks" and _is_on_suction(items, read):
         told = [Checked(bed=bed) for bed in beds]
@@ -176,6 +173,7 @@ def _asked_once(
             return [Unclear(slot="window", text=text, choices=doubt or (), statement=made)]
         made = when
     whole = topic in UNIT_WIDE or any(i.role == "cue" and i.name == "beds" for i in items)
+    whole |= is_of_all(topic, items, read)
     return _of_beds(made, items, read, whole=whole)
 
 
@@ -220,6 +218,12 @@ def _is_left(item: Item, read: Read) -> bool:
     """ "where bed 3 was left": where its line was, and no side."""
     before = word(read.tokens, item.start - 1)
     return item.role == "tube" and item.name == "left" and before in {"was", "were", "been"}
+
+
+def _says_nothing(item: Item, read: Read) -> bool:
+    """ "is it more than this morning": what it is compared with, and no window."""
+    compared = item.role == "time" and word(read.tokens, item.start - 1) in {"as", "than", "with"}
+    return compared or _is_count(item, read) or _is_left(item, read)
 
 
 def _is_count(item: Item, read: Read) -> bool:
@@ -385,7 +389,7 @@ def _window(
                 return shift, None if shift else ("shift", "last_shift")
             return None, distinct(found.values or found.nearest) or (arrived,)
     named = [i.name for i in items if i.role == "cue" and i.value == "window"]
-    if named and (whose := shiftwords.whose([i.name for i in items])):
+    if whose := shiftwords.whose([i.name for i in items]):
         named = [whose]
     if named and named[0] in shiftwords.INSIDE:
         shift = shiftwords.named_shift(named[0], arrived, shifts)

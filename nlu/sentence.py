@@ -12,12 +12,13 @@ from functools import partial
 
 from . import answers, corrections, queries, questions, topics, whichwrong, withdrawals
 from .alarms import is_dire
-from .asking import asks_whether, with_bed_to_read, with_sign, without_hour, without_tag
+from .asking import asks_whether, with_bed_to_read, with_next_bed, with_sign, without_hour, without_tag
 from .brief import Brief
 from .building import Builder
 from .context import in_context
 from .cutting import cut_lengths, cuts
 from .drafts import Draft
+from .foundin import with_tubes_first
 from .headings import without_heading
 from .items import FINDINGS, Item, is_of_now
 from .judging import EITHER_BED, is_list, standing
@@ -66,11 +67,12 @@ class Ward:
 def pieces(way: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:
     """The pieces of one way through a message, as its readings see them."""
     told = with_line_of_each(without_heading(without_tubes(way, toks), toks), toks)
-    told = scoped(with_beds(told, toks), toks)
+    told = with_tubes_first(scoped(with_beds(told, toks), toks), toks)
     items = withdrawals.opened(in_context(with_plain_pairs(told, toks, arrived), toks), toks)
     items = _opened(items, toks)
     items = with_sign(withdrawals.unmade(without_tag(items, toks), toks), toks)
-    items = without_hour(with_bed_to_read(with_checks_of_beds(items, toks), toks), toks)
+    items = with_bed_to_read(with_checks_of_beds(items, toks), toks)
+    items = with_next_bed(without_hour(items, toks), toks)
     items = corrections.agreed(corrections.without_emphasis(items, toks), toks)
     return corrections.with_owner(corrections.told_right(items, toks), toks)
 

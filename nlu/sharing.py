@@ -73,10 +73,13 @@ def _ask_which_tube(drafts: list[Draft], items: tuple[Item, ...]) -> None:
     line = last.level.start if last.level else 0
     stops = [i.start for i in items if i.start > line and (i.role == "time" or i.value in PAUSES)]
     ahead = {n: c for n, c in first.checks.items() if c.start < first.tubes[0].start}
-    again = any(i.role == "tube" and stops and i.start > stops[0] for i in items)  # "330. left no leak"
-    apart = ahead or {n: c for n, c in last.checks.items() if stops and c.start > stops[0] and not again}
+    named = [k for k, i in enumerate(items) if i.role == "tube" and stops and i.start > stops[0]]
+    again = {i.start for i in items[named[0] :]} if named else set()  # "330. left no leak"
+    apart = ahead or {
+        n: c for n, c in last.checks.items() if stops and c.start > stops[0] and c.start not in again
+    }
     one = first if ahead else last
-    if not apart or any(d.checks for d in drafts if d is not one):
+    if not apart or any(c.start not in again for d in drafts if d is not one for c in d.checks.values()):
         return
     one.checks = {n: c for n, c in one.checks.items() if n not in apart}
     either = [d.tubes[0] for d in marks]

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
+from .drafts import SIDES
 from .items import Item
+from .labels import tube_name
 
 TURNS = frozenset(
     {
@@ -105,3 +107,16 @@ class Sides:
             else:
                 now = [item]
         return (was[0] if was else None), (now[0] if now else None)
+
+
+def whole_tubes(items: tuple[Item, ...]) -> tuple[Item, ...]:
+    """ "was right pleural not left": a side and a place that touch are one tube."""
+    found: list[Item] = []
+    for item in items:
+        last = found[-1] if found else None
+        touching = last is not None and last.role == item.role == "tube" and last.end == item.start
+        if last is not None and touching and (last.name in SIDES) != (item.name in SIDES):
+            found[-1] = last._replace(end=item.end, name=tube_name([last.name, item.name]))
+        else:
+            found.append(item)
+    return tuple(found)

@@ -5,14 +5,23 @@ from __future__ import annotations
 from datetime import datetime
 from itertools import pairwise
 
-from .corrections import ENTERED, LINE_WORDS, MOVING, belongs, is_how_far, is_told_of, pointed, turn_behind
-from .drafts import SIDES
+from .corrections import (
+    ENTERED,
+    LINE_WORDS,
+    MOVING,
+    belongs,
+    is_how_far,
+    is_misread,
+    is_retimed,
+    is_told_of,
+    pointed,
+    turn_behind,
+)
 from .items import FULL_HOUR, NEAR, RECENT, Item, is_now
-from .labels import tube_name
 from .moments import LIST_REACH, since
 from .neighbours import phrase_of
 from .numbers import Toks, word
-from .sides import TOWARD, TURNS, Sides
+from .sides import TOWARD, TURNS, Sides, whole_tubes
 
 PLACED = frozenset({"on", "for", "in", "under"})
 SAID_FALSE = frozenset(
@@ -29,9 +38,8 @@ VERBS = frozenset(
     {"read", "reads", "measured", "measures", "marked", "shows", "showing", "see", "says", "said"}
 )
 """Last in a cue of a level, these tell how it was read and name no line."""
-TWO = 2
 PAIR = 2
-"""Words between a level and the end of its time: 340 at 1800."""
+"""Two values; and words between a level and the end of its time: 340 at 1800."""
 LONG_LABEL = 3
 HOURS = 13
 TOO_MANY = frozenset({"extra", "a", "an", "one", "another", "missed", "missing", "dropped", "added"})
@@ -46,13 +54,14 @@ class Sorted:
     """The pieces of a correction by side."""
 
     def __init__(self, items: tuple[Item, ...], arrived: datetime, text: str, toks: Toks) -> None:
-        self.items = items = _whole_tubes(tuple(i for i in items if not _is_contrast(i, toks)))
+        self.items = items = whole_tubes(tuple(i for i in items if not _is_contrast(i, toks)))
         self.arrived = arrived
         self.text = text
         self.toks = toks
         self.said = said = " ".join(t.text for t in toks)
         self.turned = self.negated = self.toward = False
         self.wrong_time = "wrong time" in said or any(_is_timeword(i, toks) for i in items)
+        self.wrong_time |= any(f"same {name}" in said for name in FIGURES - {"time", "one"})
         self.beds, self.tubes, self.nums, self.times = Sides(), Sides(), Sides(), Sides()
         self.odd = self.doubted = False
         self.named_beds = any(i.role == "bed" for i in items)
@@ -95,7 +104,7 @@ class Sorted:
     def _meant_before(self, item: Item, nxt: Item | None, phrase: str) -> None:
         """ "4B I meant. 80 at 1930": what stands alone before it is right."""
         for sides in (self.beds, self.nums) if phrase in MEANT and (nxt is None or nxt.role == "sep") else ():
-            if sides.free and sides.free[-1].end == item.start and len(self.nums.all) < TWO:
+            if sides.free and sides.free[-1].end == item.start and len(self.nums.all) < PAIR:
                 self.meant = sides.free[-1]
                 sides.now.append(sides.free.pop())
 
@@ -156,7 +165,8 @@ class Sorted:
         by_place = item.lead in {"at", "timeword"} and not self._is_at_level(item)
         by_place |= self._names_line(nxt) or item.amount is None or self._is_the_one_from(item)
         if self._is_entered(item):
-            self.nums.was.append(item)
+            timed = timely and self.wrong_time and item.full_clock
+            (self.times if timed else self.nums).was.append(item)  # "wrong time, i put 1800"
         elif self._is_bed_of_line(item, nxt):
             self._add(self.beds, item)
         elif timely and self._is_line_of_pair(item):
@@ -173,7 +183,7 @@ class Sorted:
         elif item.amount is None or item.negative or item.unit == "bad":
             self.odd = True
         elif self._may_be_bed(item) and self._wants_bed(item):
-            where = word(self.toks, item.start - 1) in {"for", "on", "in"} and len(self.tubes.all) == TWO
+            where = word(self.toks, item.start - 1) in {"for", "on", "in"} and len(self.tubes.all) == PAIR
             self.meant = item if self.toward or item is self.pointed else self.meant
             self._add(self.beds, item, line=where)
         elif item.label and not item.unit and word(self.toks, item.start - 1) in PLACED and self.beds.all:
@@ -215,13 +225,15 @@ class Sorted:
     def _is_entered(self, item: Item) -> bool:
         """ "entered 1050 on 12": the value that was told."""
         before = {word(self.toks, item.start - 1), word(self.toks, item.start - 2)}
-        if self.moves or word(self.toks, item.start - 1) in PLACED | {"at"}:
+        placed = word(self.toks, item.start - 1) in PLACED | {"at"}
+        if self.moves or placed or is_retimed(self.items, self.turn):
             return False  # "the mark i sent for 1930", "put on 11"
         told = (
             bool(before & ENTERED)
             or (word(self.toks, item.start - 1) == "as" and item.start < self.turn)
             or (item.start < self.turn and bool(self.beds.all))
         )
+        told |= is_misread(item, self.toks)
         placed = item.label is not None and "wrong bed" in self.said  # "recorded 4 on the wrong bed, its 5"
         return told and item.amount is not None and not (self.turned or item.at or placed)
 
@@ -230,7 +242,8 @@ class Sorted:
         alone = item.label is not None and not (item.lead or item.at or item.unit or self.beds.all)
         timed = nxt is not None and (nxt.role == "time" or (nxt.role == "num" and nxt.full_clock))
         timed |= item is self.items[0] and self._is_only_label(item)
-        return alone and not self.turned and timed and item.clocklike and not item.full_clock
+        bed = alone and not self.turned and timed and item.clocklike and not item.full_clock
+        return bed or is_retimed(self.items, self.turn)
 
     def _is_only_label(self, item: Item) -> bool:
         """ "219 closing is 18 not 15": one bed of the unit, and what its line was and is."""
@@ -315,7 +328,7 @@ class Sorted:
         """ "entered 1050 on 12, meant 13", "219 should be 18", "412 should be 413": itself a bed."""
         placed = word(self.toks, item.start - 1) in PLACED or self.negated or item.link == "not"
         plain = item.label is not None and not (item.lead or item.unit or placed)
-        if not plain or len(self.beds.all) >= TWO:
+        if not plain or len(self.beds.all) >= PAIR:
             return False
         turned = self.turned or item.link == "to"
         return (self.toward and bool(self.nums.all)) or (turned and self._is_like_bed(item))
@@ -357,19 +370,6 @@ class Sorted:
         if last is not None and self.moves and item.link == "to":
             return True  # "move my 0300 from 5 to 6"
         return not self.beds.all or (len(self.beds.all) == 1 and not self.nums.all and other)
-
-
-def _whole_tubes(items: tuple[Item, ...]) -> tuple[Item, ...]:
-    """ "was right pleural not left": a side and a place that touch are one tube."""
-    found: list[Item] = []
-    for item in items:
-        last = found[-1] if found else None
-        touching = last is not None and last.role == item.role == "tube" and last.end == item.start
-        if last is not None and touching and (last.name in SIDES) != (item.name in SIDES):
-            found[-1] = last._replace(end=item.end, name=tube_name([last.name, item.name]))
-        else:
-            found.append(item)
-    return tuple(found)
 
 
 def _is_timeword(item: Item, toks: Toks) -> bool:

@@ -31,6 +31,8 @@ WEAK = frozenset({"last", "beds"})
 """Their words stand in questions for other topics too."""
 SUMS = frozenset({"output", "amount"})
 OF_SUMS = frozenset({"how", "how's", "hows", "did", "has"})
+MORE = frozenset({"faster", "slower", "quicker", "more", "less"})
+COMPARED = frozenset({"slowed", "eased", "tapered", "compare", "compared", "compares"})
 LAST_NIGHT = ("last", "night")
 HOW_MUCH = 2
 """Words of "how much" and no more."""
@@ -62,14 +64,25 @@ def topic(items: tuple[Item, ...], read: Read) -> str | None:
     if "checks" in found or _is_of_one_line(asking, cues, read):
         found -= {"last"} if "checks" in found else {"total"}
     windowed = cues & {"span", "window"} or (not found and _is_of_a_day(items, read))
+    if any(i.value == "plan" and word(read.tokens, i.start) == "over" for i in items):
+        cues -= {"plan"}  # "9 over the last 4 hours?"
     late = "last" in found and not read.tokens.words.isdisjoint({"behind", "late", "overdue"})
     if windowed and not late and not found - {"last"} and not cues & {"plan", "neg"}:
         found.add("total")
     if not found and cues & {"level", "levelat"}:
         found.add("last")
+    if found <= {"total", "last"} and _is_compared(items, read):
+        found = {"trend"}
     if found - {"beds"}:
         found.discard("beds")
     return next((t for t in RANK if t in found), None)
+
+
+def _is_compared(items: tuple[Item, ...], read: Read) -> bool:
+    """ "is 2 draining faster than it was", "has 18 slowed down any": against before, and no sum."""
+    words = read.tokens.words
+    compared = "than" in words and not words.isdisjoint(MORE) and words.isdisjoint({"many", "much"})
+    return (compared or not words.isdisjoint(COMPARED)) and asks(items, read)
 
 
 def sums_up_a_bed(items: tuple[Item, ...]) -> bool:

@@ -22,6 +22,8 @@ FEWEST = 3
 """Lines: of two, all readings are followed."""
 ROUND = re.compile("h?(b(l|(t+l)+))+h?|(b(l|(t+l)+)h)+|(bl?(t+lh)*)+")
 """Letters of a row: bed, tube, line, and a time of all, of each bed or of each line."""
+ONE_BED = re.compile("b(t+l){2,}h|bh(t+l){2,}|hb(t+l){2,}")
+"""The tubes of one bed, each with its line, and their time."""
 WHOLE = re.compile("([01][0-9]|2[0-3])[0-5][0-9]")
 
 
@@ -31,11 +33,26 @@ def in_tubed_rounds(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
         return items
     if not VOLUMES.isdisjoint(toks.words) and not any(i.value in LINES for i in items):
         return items
+    if (plain := _of_one_bed(items)) is not None:
+        return plain
     run = max(_runs(items), key=len, default=[])
     said = [i for i in run if i.role in NUMBERS]
     letters = _letters(said)
     if len(said) < sum(i.role in NUMBERS - {"time"} for i in items) or not _is_round(said, letters, run):
         return items
+    found = {i.start: _settled(i, letter) for i, letter in zip(said, letters, strict=True)}
+    return tuple(found.get(i.start, i) if i.role in NUMBERS else i for i in items)
+
+
+def _of_one_bed(items: tuple[Item, ...]) -> tuple[Item, ...] | None:
+    """ "8 med 310 pleural 95 at 1800, dark blood in the med": what was found of one comes last."""
+    last = max((k for k, i in enumerate(items) if i.role in NUMBERS - {"tube"}), default=0)
+    if not any(i.role == "tube" for i in items[last + 1 :]):
+        return None
+    said = [i for i in max(_runs(items[: last + 1]), key=len, default=[]) if i.role in NUMBERS]
+    letters = _letters(said)
+    if not ONE_BED.fullmatch(letters) or len(said) < sum(i.role in NUMBERS for i in items[: last + 1]):
+        return None
     found = {i.start: _settled(i, letter) for i, letter in zip(said, letters, strict=True)}
     return tuple(found.get(i.start, i) if i.role in NUMBERS else i for i in items)
 

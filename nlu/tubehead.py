@@ -83,8 +83,10 @@ def _lines(rest: Sequence[Item]) -> int:
     """How many tubes have their line right behind them; nought where one has none."""
     rest = [i for i in rest if i.role != "cue" or i.value not in LINKING]
     behind = [nxt for i, nxt in zip_longest(rest, rest[1:]) if _ends_name(i, nxt)]
-    lined = all(nxt is not None and nxt.role == "num" and nxt.amount is not None for nxt in behind)
-    return len(behind) if lined else 0
+    lines = [nxt for nxt in behind if nxt is not None and nxt.role == "num" and nxt.amount is not None]
+    names = [i.name for i, nxt in zip_longest(rest, rest[1:]) if _ends_name(i, nxt)]
+    first = behind[: len(lines)] == lines and set(names[len(lines) :]) <= set(names[: len(lines)])
+    return len(lines) if first else 0
 
 
 def _ends_name(item: Item, nxt: Item | None) -> bool:

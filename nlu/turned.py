@@ -278,7 +278,9 @@ def age_or_level(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
 
 
 def whether_it_has(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "has bed 12 got a line for 1900": asked, and no level."""
+    """ "has bed 12 got a line for 1900": asked, and no level; "has 9 been checked since?" has no number."""
+    if "?" in toks.words and not any(i.role in AMOUNTS | {"num"} for i in items):
+        return
     first = next((i for i in items if i.role != "cue" or i.value != "bed"), None)
     begins = word(toks, 0) == "has" and first is not None and first.role == "bed"
     if begins and first is not None and first.start <= 1 + (word(toks, 1) in BED_WORDS):

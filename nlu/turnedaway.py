@@ -37,12 +37,16 @@ DONE = frozenset(
     {"found", "did", "saw", "noticed", "put", "changed", "swapped", "replaced", "clamped", "unclamped"}
 )
 DONE |= {"opened", "stopped", "started", "moved", "took", "pulled", "removed", "fixed", "reconnected"}
+POINTING = frozenset({"that's", "thats", "is"})
+WHOSE = frozenset({"bed", "patient", "pt", "room"})
+FIGURES = frozenset({"one", "number", "line", "level", "reading", "figure", "value"})
 STANDING = frozenset({("in", "front"), ("next", "to"), ("beside", "it"), ("by", "it")})
 LEFT_IN = frozenset({"for", "place", "situ", "until", "till", "overnight", "by", "as", "per", "and", ",", ""})
 
 CHARTS = frozenset({"the", "his", "her", "their", "my"})
 AMID = frozenset({"of", "in", "after", "during", "from", "since", "giving", "doing", "getting", "finish"})
 MYSELF = frozenset({"i", "we"})
+UNTIL = frozenset({"before", "until", "till", "til"})
 MINUTES = 60
 SENTENCE = frozenset({".", ";", "!", "but"})
 DENIED = frozenset({"no", "nil", "without"})
@@ -133,7 +137,7 @@ def turned_away(cue: Cue, toks: Toks) -> Cue:
         return cue._replace(label="word", value="need")
     if cue.value == "acknowledged" and UNSEEN.intersection(toks.said[max(0, cue.start - 3) : cue.start]):
         return cue._replace(label="word", value="seen")  # "no clot seen"
-    if _is_of_other_sense(cue, toks):
+    if _is_of_other_sense(cue, toks) or _is_how_it_was(cue, toks):
         label, value = ("filler", "") if cue.label == "question" else ("word", word(toks, cue.start))
         return cue._replace(label=label, value=value)
     if cue.label == "levelat" and word(toks, cue.start) == "it" and word(toks, cue.start - 1) in DONE:
@@ -187,8 +191,9 @@ def _is_of_other_sense(cue: Cue, toks: Toks) -> bool:
     """Whether a cue of a question, an order or an outing is only part of what is told: "out of report"."""
     before, behind = word(toks, cue.start - 1), word(toks, cue.end)
     told = ASKED.isdisjoint(toks.said[: cue.start])
-    if cue.value == "handoff":  # "when i get out of report", "before I hand over to days"
-        return before in AMID or (before in MYSELF and told)
+    if cue.value == "handoff":  # "when i get out of report", "what is due before I hand over to days"
+        ahead = before in UNTIL or (before in MYSELF and word(toks, cue.start - 2) in UNTIL)
+        return before in AMID or ahead or (before in MYSELF and told)
     if cue.value == "chart":  # "dont chart 6B for me", "obs all done and charted"
         done = word(toks, cue.start) == "charted" and before in HAS_DONE | {",", ".", "-"}
         return told and (before in DENYING or done or _is_written_there(cue, toks))
@@ -210,6 +215,16 @@ def _is_of_other_sense(cue: Cue, toks: Toks) -> bool:
             return True  # "can you repeat what you said, i deleted it"
         return cue.end - cue.start == 1 and behind == "what" and word(toks, cue.end + 1) not in MYSELF
     return False
+
+
+def _is_how_it_was(cue: Cue, toks: Toks) -> bool:
+    """ "i read the 960 upside down", "600 already out": how it was read, and how much came."""
+    if cue.value == "tipped":
+        return not {"read", "misread"}.isdisjoint(toks.said[max(0, cue.start - UPSIDE_WITHIN) : cue.start])
+    return cue.label == "filler" and toks.said[cue.start : cue.end + 1] == ("already", "out")
+
+
+UPSIDE_WITHIN = 4
 
 
 def _is_written_there(cue: Cue, toks: Toks) -> bool:
@@ -284,12 +299,26 @@ def _is_exactly(cue: Cue, toks: Toks) -> bool:
         return True  # "I was standing right in front of it"
     if right and word(toks, cue.end) == "on" and word(toks, cue.end + 2) in SPOT:
         return True
+    if right and _is_what_is_so(cue, toks):
+        return True
     if not right or word(toks, cue.end) not in EXACTLY or word(toks, cue.end - 2) not in BEING:
         return False
     k = cue.end + 1
     while word(toks, k) in {"a", "the", "about", "around", "at"}:
         k += 1
     return number_follows(toks, k) or number_follows(toks, k - 1)
+
+
+def _is_what_is_so(cue: Cue, toks: Toks) -> bool:
+    """ "was 340 at 6, that is the right one": of the number, and of no tube."""
+    ends, the = word(toks, cue.end + 1), word(toks, cue.start - 1) == "the"
+    if the and word(toks, cue.end) in WHOSE and ends in {"", ".", "!", ",", "but"}:
+        return True  # "7 is the right bed but the level should be 252"
+    last = word(toks, cue.end) in FIGURES and ends in {"", ".", "!"}
+    pointed = the and word(toks, cue.start - 2) in POINTING
+    this = word(toks, cue.start - 2) != "is" or word(toks, cue.start - 3) == "that"
+    told = any(starts_number(toks, k) for k in range(cue.start))
+    return last and pointed and this and told and "left" not in toks.words
 
 
 def _is_at_a_line(cue: Cue, toks: Toks) -> bool:

@@ -74,6 +74,9 @@ ASIDE = frozenset(
 )
 
 
+TOWARDS = frozenset({"across", "over", "up", "down", "through", "along", "upstairs", "downstairs"})
+
+
 def weighty(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """One line for each such event with a word beside it that was not understood."""
     for before, item in pairwise(items):
@@ -81,7 +84,8 @@ def weighty(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         doer = word(toks, before.start) in STAFF or word(toks, before.start - 1) in STAFF
         if touching and not doer and _is_unread(before) and is_closing(item) and _starts_open(item, toks):
             yield f"{before.name!r} may say what was {item.name}"
-        if touching and is_closing(before) and _is_unread(item) and _ends_open(before, toks):
+        across = before.name in {"moved", "left"} and item.name in TOWARDS
+        if touching and is_closing(before) and _is_unread(item) and _ends_open(before, toks) and not across:
             yield f"{item.name!r} may say what was {before.name}"
         if touching and before.value == "choice" and before.role == "cue" and is_closing(item):
             yield "which of several"  # "first tube out"
@@ -186,6 +190,11 @@ def _is_still_in(toks: Toks) -> bool:
     """ "pulled but still in, sutures ok": not "stitch still in"."""
     pairs = [k for k in range(1, len(toks)) if toks.said[k : k + 2] == ("still", "in")]
     return any(word(toks, k - 1) in OF_TUBE and word(toks, k + 2) in OF_PLACE for k in pairs)
+
+
+def stays_with(toks: Toks, k: int) -> bool:
+    """ "to HDU at 0600, drain still in": what stays with who goes; only a removal is denied by it."""
+    return toks.said[k : k + 2] == ("still", "in") and word(toks, k - 1) in {"tube", "drain", "ct", "icd"}
 
 
 def _thrown(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:

@@ -46,7 +46,7 @@ CAME = frozenset({"arrived", "got", "landed", "in", "here"})
 FETCHED = frozenset({"collected", "fetched", "picked", "taken", "took"})
 WHOM = frozenset({"him", "her", "them"})
 WHERE = frozenset({"here", "in", "back", "up", "on", "to", "the", "ward", "unit", "bed", "floor", "there"})
-NEEDED = READ | NOTICED | CAME | FETCHED | ITS | THAT | {"it"}
+NEEDED = READ | NOTICED | CAME | FETCHED | ITS | THAT | {"it", "went"}
 """Without one of these nothing is told of when it was."""
 
 
@@ -98,6 +98,9 @@ def _spans(
         if text in IS and word(toks, k - 1) in THAT and _says_when(cues, toks, k + 1):
             yield k - 1, k + 1  # "drain was above his chest, that was 2250"
             continue
+        if text == "went" and _went_in(cues, toks, k):
+            yield k, k + 3
+            continue
         noticed = text in NOTICED and any(c.label == "what" and c.end <= k for c in cues)
         done = text == "it" and k in events
         dated = _is_dated(toks, k)
@@ -140,6 +143,13 @@ def _is_when(toks: Toks, k: int, *, happened: bool) -> bool:
         return is_whole_clock(toks, k)
     whole = ((end > k + 1 and happened, clock) for end, clock in clocks(toks, k))
     return any(told or clock.sure or clock.style == "24" for told, clock in whole)
+
+
+def _went_in(cues: tuple[Cue, ...], toks: Toks, k: int) -> bool:
+    """ "3 has a new drain for an effusion, went in at 0810": when it did."""
+    timed = word(toks, k + 1) == "in" and word(toks, k + 2) in AT and is_whole_clock(toks, k + 3)
+    it = word(toks, k - 1) in PARTS | IT | {"which", "tube", "drain", "one"}
+    return timed and it and any(c.value == "placed" and c.end < k for c in cues)
 
 
 def _tells(cues: tuple[Cue, ...], k: int) -> bool:
@@ -185,7 +195,7 @@ def _is_told(cues: tuple[Cue, ...], toks: Toks, end: int, labelled: Mapping[int,
         return True
     if is_whole_clock(toks, k):
         return False  # "mark 1850 read at 1900": which is the line?
-    if any(c.label in TOLD and c.end == k for c in cues):
+    if any(c.label in TOLD | {"closing"} and c.end == k for c in cues):
         return True
     level = len(word(toks, k)) >= LEVEL and k not in labelled and word(toks, k - 1) != ":"
     return word(toks, led) in LINES or word(toks, k - 1) in TELLS or level

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import datetime
 from itertools import pairwise
 
-from .corrections import LINE_WORDS
+from .corrections import LINE_WORDS, is_told_of
 from .items import AMOUNTS, FINDINGS, FULL_HOUR, RECENT, Item
 from .labels import tube_name
 from .moments import LIST_REACH
@@ -40,6 +40,8 @@ OF_AN_ENTRY = frozenset(
     | {"wrote", "typed", "charted", "that", "it", "number", "what"}
 )
 """Behind "take back" these say what."""
+ENTRIES = frozenset({"entry", "entries", "message", "msg", "text", "duplicate", "dup", "extra", "twice"})
+"""Beside what is taken back these only say that it was sent."""
 OF_A_PATIENT = frozenset(
     {
         "patient",
@@ -124,16 +126,33 @@ def without_reason(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     named = any(i.role == "bed" for i in told)
     right = any(i.name == "corrected" and phrase_of(i, toks) in TOWARD for i in reason)
     strange = TOLD if right or not named else TOLD - {"bed"}
-    plain = all(i.role not in strange and not (i.role == "cue" and i.value in TOLD - {"bed"}) for i in reason)
+    plain = all(
+        i.role not in strange
+        and not (i.role == "cue" and i.value in TOLD - {"bed"} and not _is_of_reading(i, toks))
+        for i in reason
+    )
     began = bool(reason) and word(toks, stop + (word(toks, stop) in STOPS)) in REASONS
-    return told if began and plain and not any(map(_happens, reason)) else items
+    items = told if began and plain and not any(map(_happens, reason)) else items
+    return tuple(i for i in items if not (i.unread and i.name in ENTRIES))
+
+
+def _is_of_reading(item: Item, toks: Toks) -> bool:
+    """ "remove the 1800 line, I read the catheter bag": how it came, and no line."""
+    return item.value == "level" and word(toks, item.start) in {"i", "we"}
 
 
 def tells_more(items: tuple[Item, ...], toks: Toks) -> bool:
     """ "scratch that, he tipped it over", "scratch that, it was the left": more than what is taken back."""
-    _, reason = _reason(items, toks)
+    stop, reason = _reason(items, toks)
+    if not any(i.role in {"bed", "num"} for i in items if i.start < stop) and _is_of_another(reason, toks):
+        return True
     named = any(i.role in {"bed", "num"} for i in items)
     return any(map(_happens, reason)) or (not named and any(i.role == "tube" for i in reason))
+
+
+def _is_of_another(reason: tuple[Item, ...], toks: Toks) -> bool:
+    """ "delete that leak, it was the bed 14 one": where it belongs, and not which is taken back."""
+    return any(i.role == "bed" and is_told_of(i, toks) for i in reason)
 
 
 def _reason(items: tuple[Item, ...], toks: Toks) -> tuple[int, tuple[Item, ...]]:

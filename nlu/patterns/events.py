@@ -189,6 +189,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "meant", "change the", "change that", "was wrong", "is wrong", "corrected", "correcting", "wrong",
         "(was|is) a (typo|mistake)",
         "actually was", "was actually", "is actually", "was supposed to be", "typo", "wrong mark",
+        "fat fingered", "fat fingers", "fat finger", "finger slipped", "a slip of the finger",
         "mark was wrong", "fix that", "fix the", "change", "correct to", "should've been", "amend",
         "to correct", "edit", "update", "revise", "wrong bed", "wrong time", "wrong tube", "was really",
         "need to correct", "please correct", "that was", "should have read", "that should be",

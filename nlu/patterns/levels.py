@@ -42,7 +42,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "at the", "'s at", "hit", "is sitting at", "is currently at", "still at", "is still at",
         "canister at", "box at", "chamber at", "has reached", "reached", "filled to", "came up to",
         "got to", "gotten to", "he's at", "she's at", "'s up to", "fluid at", "up at", "is up at", "was at",
-        "'s now at", "down as",
+        "'s now at", "down as", "in as",
         "(climbed|rose|went up|gone up|has gone up|has climbed|has risen|risen|crept up|come up) to",
         "(level|line|reading|bottle|box|chamber|canister) (went|jumped|shot up|has jumped) to",
         "(is|) (holding|staying) at", "(stays|remains|stayed|remained|stuck) at", "it at", "drawn at",

@@ -257,7 +257,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "record", "enter", "put", "add", "save", "chart please", "the", "a", "an",
         "my", "his", "her", "their", "pt", "patient", "pts", "patients", "this", "that", "is", "was", "are",
         "were", "be", "been", "of", "with", "in", "on", "for", "from", "to", "currently", "side", "and",
-        "good", "great", "some", "also", "here", "there", "there's", "now showing", "still",
+        "good", "great", "some", "also", "here", "there", "there's", "now showing", "still", "already",
         "at", "by", "mr", "mrs", "ms", "the patient in", "patient's", "set", "setting", "fluid", "fluids",
         "color", "colour", "looks", "looking", "drainage color", "appears", "noted", "per nurse",
         "recorded", "taken", "checked", "check", "exactly", "precisely", "sharp", "on the dot", *SPOKEN,

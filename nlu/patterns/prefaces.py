@@ -108,6 +108,16 @@ OPEN_AGAIN = (
     r"((?:opened|open|unclamped)(?: up)? again|reopened|opened)(?! (?:at|to) \d{3} )|"
     r"(?:i|we|he|she|they) (opened (?:it|him|her)(?: up)? again)"
 )
+_FINE = ("fine", "ok", "okay", "right", "correct", "good", "accurate")
+FINE = frozenset(_FINE)
+PUTS_RIGHT = frozenset({"not", "should", "wrong", "instead", "meant", "mistyped", "misread"})
+"""With one of these beside it, what is fine is told only to say what is not."""
+_NAMED = r"(?:one|line|mark|reading|level|number|entry)"
+STANDS = (
+    rf"(?:^|[,.;] |and |but )((?:the|my) (?:\d{{4}}|\d\d? : \d\d|others?|rest|first|second)(?: {_NAMED})? "
+    rf"(?:is|was|are|were) (?:{'|'.join(_FINE)})(?: (?:and|but))?)(?= |$)|"
+    r"(?<=\d )((?:is|was) the right (?:bed|patient|pt|room|one)(?: but| ,))(?= )"
+)
 RIGHTING = frozenset({"instead", "not", "wrong", "correct", "rather", "or", "from"})
 """With one of these more is asked than to write a line down."""
 _OF_OTHERS = """

@@ -80,6 +80,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
     "ask:handoff": (
         "handoff", "hand off", "sbar", "report", "handover", "hand over", "shift report", "give me report",
         "report on", "hand-off", "handoff report", "bedside report", "handing off", "report for",
+        "rundown", "run down on",
         "giving report", "sbar report", "hand-over", "end of shift report", "summary", "summarize",
         "summarise", "report sheet", "handoff for", "sbar for", "give report", "shift summary",
         "shift handoff", "sign out", "signout",
@@ -126,7 +127,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "how many drains", "which rooms have chest tubes", "who's got a chest tube", "my beds",
         "list all beds", "board", "beds on the unit", "show me all beds",
         "what drains do we have", "list of drains", "who has a drain", "what beds are active",
-        "active beds", "who all has chest tubes",
+        "active beds", "who all has chest tubes", "how many chest drains",
     ),
     "ask:checks": (
         "(what|which) checks (were|are|have been|got|) done",
@@ -160,7 +161,9 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "open question", "any questions", "unconfirmed", "what is pending", "what's pending", "still open",
         "anything open", "anything pending", "anything outstanding", "what's unconfirmed",
         "what's outstanding", "what is outstanding", "what's not confirmed", "questions open", "open items",
-        "anything unconfirmed", "what have i not answered", "what do you need from me", "what's unanswered",
+        "anything unconfirmed",
+        "entries not confirmed", "lines not confirmed",
+        "what have i not answered", "what do you need from me", "what's unanswered",
         "unanswered questions", "what's still open", "open", "pending questions", "unresolved", "loose ends",
         "any open questions", "questions", "list open questions",
         "(what|anything|what's|whats|what is|what are you|are you|still) waiting (on|for) (me|us|)",

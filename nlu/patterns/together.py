@@ -21,6 +21,8 @@ _HAS = frozenset({"did", "has", "have", "who"})
 _SOMEBODY = frozenset({"anyone", "anybody", "someone", "somebody", "who", "you", "they", "we", "i"})
 _GAVE = frozenset({"give", "gave", "given", "do", "done", "tell", "told", "send", "sent", "mark", "marked"})
 
+_SINCE = frozenset({"since"})
+
 TOGETHER: tuple[tuple[str, tuple[frozenset[str], ...]], ...] = (
     (
         "me",
@@ -68,7 +70,8 @@ TOGETHER: tuple[tuple[str, tuple[frozenset[str], ...]], ...] = (
         "beds",
         (
             frozenset({"which", "what", "list", "every", "all", "whose", "who", "who's", "many", "any"}),
-            frozenset({"beds", "rooms", "patients", "pts", "ones", "who", "who's", "whose"}),
+            frozenset({"beds", "rooms", "patients", "pts", "ones", "who", "who's", "whose"})
+            | {"everyone", "everybody", "anyone", "anybody"},
             _DRAIN,
         ),
     ),
@@ -122,6 +125,22 @@ TOGETHER: tuple[tuple[str, tuple[frozenset[str], ...]], ...] = (
     ("history", (frozenset({"did"}), frozenset({"my"}), frozenset({"get", "go", "through"}))),
     ("last", (frozenset({"how", "hows", "how's"}), frozenset({"looking", "doing"}))),
     ("checks", (_HAS, _SOMEBODY, frozenset({"check", "checked", "checks"}))),
+    ("checks", (frozenset({"has", "have", "was", "were"}), frozenset({"checked"}))),
+    ("trend", (frozenset({"how", "how's", "hows"}), frozenset({"gone", "went"}), _SINCE | {"over"})),
+    ("trend", (frozenset({"has", "have", "did", "is"}), frozenset({"slowed", "eased", "tapered", "slow"}))),
+    (
+        "history",
+        (frozenset({"anything", "what", "what's", "whats"}), frozenset({"on", "for", "happened"}), _SINCE),
+    ),
+    (
+        "total",
+        (
+            frozenset({"what"}),
+            frozenset({"did", "has", "have"}),
+            frozenset({"days", "nights"}),
+            frozenset({"get", "got", "make", "drain"}),
+        ),
+    ),
     ("last", (_HAS, frozenset({"i", "we"}), _GAVE, frozenset({"yet", "already", "you"}))),
     (
         "last",
