@@ -9,10 +9,21 @@ from .beside import PROVIDERS
 from .neighbours import ends_at, phrase_of
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.asides import RELATIVES, TITLES
-from .pipeline import Cue, in_order, overlaps
+from .patterns.leads import BED_WORDS
+from .pipeline import Cue, in_order, overlaps, with_found
 
 TEAMS = PROVIDERS | {"doctors", "docs", "round", "rounds", "sho", "spr", "icu", "anaesthetist", "intensivist"}
-TEAMS |= {"surgical", "prof", "professor", "boss", "chief", "cardiothoracics"}
+TEAMS |= {
+    "thoracic",
+    "cardiothoracic",
+    "trauma",
+    "surgical",
+    "prof",
+    "professor",
+    "boss",
+    "chief",
+    "cardiothoracics",
+}
 WANTING = frozenset({"wants", "want", "wanted", "wanting", "asked", "asking", "asks", "requested", "like"})
 ASKED = frozenset({"asked", "asking", "asks"})
 SAYING = frozenset({"says", "said", "told", "asked"})
@@ -35,8 +46,10 @@ def bidden(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each such order told as one, and what is to be done to the suction as its setting."""
     if not INSTEAD.isdisjoint(toks.words) and any(c.label == "order" for c in cues):
         cues = tuple(_not_this(cue, toks) for cue in cues)
-    if SUCTION.isdisjoint(toks.words) or (WANTING | SAYING).isdisjoint(toks.words):
+    if (WANTING | SAYING).isdisjoint(toks.words):
         return cues
+    if SUCTION.isdisjoint(toks.words):
+        return _to_minus(cues, toks)
     told = [o for o in (_order(k, toks) for k in range(1, len(toks))) if o is not None]
     orders = [*told, *(c for c in cues if c.label == "order")]
     orders = [o for k, o in enumerate(orders) if not overlaps(o, orders[:k])]
@@ -44,6 +57,24 @@ def bidden(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     for order in orders:
         found = [_set_to(c, order, toks) for c in found]
     return in_order([*found, *orders])
+
+
+def _to_minus(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    """ "thoracic says go down to minus ten on bed 9": what is negative is the suction, not named."""
+    for k in range(1, len(toks)):
+        end = k + 1
+        while word(toks, end) in TOLD:
+            end += 1
+        by = word(toks, k) in SAYING and word(toks, k - 1) in TEAMS and word(toks, end) in SETTING
+        first = end + 1
+        while by and (word(toks, end) in SETTING | CONNECTING | BED_WORDS or is_digits(toks, end)):
+            first = end + 1 if is_digits(toks, end) else first
+            end += 1
+        minus = word(toks, end) in {"minus", "-"} and starts_number(toks, end + 1)
+        if by and minus and first <= end:
+            suction = [Cue("suction", "", first, end)] if first < end else []
+            return with_found(cues, [Cue("order", "", k - 1, k + 1), *suction])
+    return cues
 
 
 def _not_this(cue: Cue, toks: Toks) -> Cue:

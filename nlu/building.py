@@ -36,6 +36,8 @@ from .statements import (
 )
 
 PLAIN: dict[str, type[Statement]] = {"away": Away, "back": Back, "left": Left}
+MORE = frozenset({"another", "further"})
+"""Before how much came, these make it more than was told before."""
 DAYPARTS = {"morning": (4, 12), "afternoon": (12, 18), "evening": (17, 24)}
 """The hours of each."""
 OF_SEVERAL = frozenset({"and", "&", "+", "both", "all", "each", "beds", "rooms", "rms"})
@@ -248,6 +250,8 @@ class Builder:
         """ "went home this morning", "weight today 5.4 kg": of a day, with no time said."""
         loose = draft.time is not None and all(c.style == "date" for c in draft.time.clocks)
         seen = isinstance(statement, Checked) and draft.level is None and self._is_now(draft.time)
+        more = draft.volume is not None and word(self.toks, draft.volume.start - 1) in MORE
+        seen |= isinstance(statement, Drained) and more and self._is_now(draft.time)
         return loose and (draft.kind in PLAIN or isinstance(statement, Described) or seen)
 
     def _is_now(self, time: Item | None) -> bool:

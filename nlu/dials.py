@@ -5,10 +5,12 @@ Called by `recast`, once the cues have their meaning.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from .items import FULL_HOUR
 from .neighbours import number_follows
-from .numbers import Toks, glued, word
-from .pipeline import Cue, in_order
+from .numbers import Toks, glued, starts_number, word
+from .pipeline import Cue, in_order, with_found
 from .roles import CHECK_LIMITS
 
 SHOWS = frozenset({"reads", "read", "reading", "shows", "showing", "says", "measures", "measuring"})
@@ -19,12 +21,15 @@ DIALLED = frozenset({"5", "10", "15", "20", "25", "30", "40"})
 """cmH2O that a suction is set to. Common practice, no source."""
 AT = frozenset({"at", "on"})
 MEASURES = frozenset({"seal", "suction", "wall"})
+MINUS = frozenset({"-", "minus", "negative"})
 BEFORE = frozenset({"on", "to", "with", "off", "at"})
 """Behind these it is where the drain is connected: "canister on wall suction reads 340"."""
 
 
 def read_off(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, that of a check as one with the words behind it that say what it shows."""
+    if not (MINUS.isdisjoint(toks.words) or BETWEEN.isdisjoint(toks.words)) and _is_of_suction(cues):
+        cues = with_found(cues, list(_negative(cues, toks)))
     cues = _with_minus(cues, toks) if "-" in toks.words else cues
     if BETWEEN.isdisjoint(toks.words):
         return cues
@@ -52,6 +57,22 @@ def _is_minus(k: int, toks: Toks) -> bool:
         return False
     apart = word(toks, k) == "-" and not glued(toks, k) and glued(toks, k + 1)
     return apart and word(toks, k + 1) in DIALLED and not glued(toks, k + 2)
+
+
+def _is_of_suction(cues: tuple[Cue, ...]) -> bool:
+    return any(c.label in MEASURES or c.value in SWITCHED for c in cues)
+
+
+def _negative(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
+    """ "suction back on, reading minus twenty", "still -20 on bed 29, wall 95": what the dial shows."""
+    set_to = {k for c in cues if c.label in MEASURES for k in range(c.start, c.end + 1)}
+    for k in range(1, len(toks)):
+        start = k
+        while word(toks, start - 1) in BETWEEN | AT | {"now"}:
+            start -= 1
+        shown = start < k and not BETWEEN.isdisjoint(toks.said[start:k]) and start not in set_to
+        if word(toks, k) in MINUS and shown and starts_number(toks, k + 1):
+            yield Cue("suction", "", start, k)
 
 
 def _end(cue: Cue, toks: Toks) -> int:

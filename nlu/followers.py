@@ -132,6 +132,7 @@ def _behind(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> Cue | None:
 def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
     came = cue.label in {"amount", "out"} and word(toks, cue.end) in AT  # "90 gushed out at 0600"
     behind = number_follows(toks, cue.end) and not _is_clock(toks, cue.end + came)
+    behind &= not (came and item.unit)  # "90 ml came out at 1815"
     called = cue.value == CALLED or word(toks, cue.end - 1) in MANY_LINES
     if cue.label == "level" and called and item.clocklike:
         return item.end, item._replace(lead="timeword")

@@ -16,6 +16,8 @@ from .moments import hours_meant
 from .patterns.leads import PAUSES
 from .roles import EVENTS
 
+LINES = frozenset({"level", "levelat"})
+
 
 class Gathering(Findings):
     """The drafts of one reading."""
@@ -226,17 +228,15 @@ class Gathering(Findings):
             draft.kind == "removed" and draft.level is None and item.name != "new"
         ):
             draft.level = item
+        elif draft.kind == "exchanged" and draft.opening and draft.final and self.linked:
+            self.open().level = item  # "old 1310 new one opened at 0, then 12 ml at 1900"
         elif draft.kind == "exchanged" and item.name != "new" and item.lead not in {"level", "levelat"}:
             draft.clash("level", item)
         elif self._says_same(draft, item):
             draft.level, draft.same = item, None
         elif draft.kind or draft.has_amount:
             self.open().level = item
-        elif (
-            draft.wants is not None
-            and draft.wants.value == "output"
-            and item.lead not in {"level", "levelat"}
-        ):
+        elif draft.wants is not None and draft.wants.value == "output" and item.lead not in LINES:
             draft.output = item
         else:
             draft.level = item
@@ -359,15 +359,15 @@ class Gathering(Findings):
             self.alike += [alike] if self.heading is not None else []
         elif not self.now.has_amount:
             self.now.same = item
-        elif self.now.level is not None and (item.name or not self._is_told(self.now.level)):
+        elif self.now.level is not None and not self._is_told(self.now.level, item.name):
             self.now.faults += 1
 
-    def _is_told(self, level: Item) -> bool:
-        """Whether right before stands a line that is told as one, or with its time."""
+    def _is_told(self, level: Item, name: str) -> bool:
+        """Whether right before stands a line that is told as one, or with its time: "500 ml, no change"."""
         time = self.now.time
         whole = level.lead == "level" or bool(level.unit) or (time is not None and time.start > level.start)
         whole &= level.core - level.start == 1 and not level.about
-        return whole and self.last in {level, time} and not self.linked
+        return whole and self.last in {level, time} and name == ("told" if self.linked else "")
 
     def _what(self, item: Item) -> None:
         """One more incident; one that comes after the time of another has its own."""
@@ -382,13 +382,10 @@ class Gathering(Findings):
         self.hung_new |= item.unit == "new"
         if draft.kind == kind:
             return
-        if (draft.kind == "left" and kind == "moved") or (draft.kind == "back" and kind == "placed"):
+        if (draft.kind, kind) in {("left", "moved"), ("back", "placed"), ("left", "away")}:
             draft.kind = kind
             return
         if kind == "moved" and draft.kind:
-            return
-        if draft.kind == "left" and kind == "away":
-            draft.kind = kind
             return
         timed = draft.whats and draft.time
         taken = draft.kind or timed or draft.volume or draft.output or draft.same

@@ -123,7 +123,7 @@ def _taken(said: Message) -> Iterator[Cue]:
         if text not in TAKING or k == 0:
             continue
         who = k - 1
-        while word(toks, who) in {"have", "has", "just", "'ve", "already", "came", "and"}:
+        while word(toks, who) in {"have", "has", "just", "'ve", "already", "came", "and", "are", "is", "now"}:
             who -= 1
         bed = past(toks, k + 1, frozenset({"pt", "patient", "our", "the", "in"}) | BED_WORDS)
         named = word(toks, bed - 1) in BED_WORDS and starts_number(toks, bed)

@@ -32,7 +32,20 @@ def doubts_of_rows(drafts: list[Draft], arrived: datetime) -> list[str]:
     found += ["a line, or the bed of what is told next"] * _next_beds(drafts)
     found += ["a number written as a time is no line"] * sum(map(_is_written_as_time, drafts))
     found += ["a line, or that of the bed before it"] * _read_one_on(drafts)
+    found += ["when that was, of both beds, or a line of the last"] * sum(
+        _is_when_of_both(*two) for two in pairwise(drafts)
+    )
     return found + _headed_or_trailed(drafts, arrived)
+
+
+def _is_when_of_both(first: Draft, last: Draft) -> bool:
+    """ "clamped beds 6 and 1 at 1800": told of both beds, and when."""
+    level = last.level
+    at = level is not None and level.lead == "at" and level.full_clock and last.time is None
+    told = (first.kind or first.whats or first.checks) and not first.has_amount and first.time is None
+    if first.bed is None or last.bed is None or last.bed.start - first.bed.end > IS_AT:
+        return False
+    return bool(at and told and not (last.kind or last.whats or last.checks))
 
 
 def _next_beds(drafts: list[Draft]) -> int:

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from .numbers import Toks, glued, is_digits, word
-from .pipeline import Cue
+from .pipeline import Cue, with_found
 from .readthen import is_whole_clock
 from .yesno import with_signs_in_a_row
 
@@ -18,11 +18,17 @@ SIZES = frozenset(
 )
 """Words of how large it is, which has no slot."""
 STOPS = frozenset({",", ";", ".", "!", "/", "and"})
+MOVED = frozenset({"is", "was", "has", "down", "up", "now", "still", "gone", "went", "come", "came", "back"})
+MOVED |= {"improved", "reduced", "decreased", "increased", "dropped", "better", "worse", "about"}
+GRADES = frozenset({"grade", "gr", "level"})
+LARGEST = 7
+"""Columns of a leak meter at most. Common practice, no source."""
 BREATHING = frozenset({"on", "with", "w", "when", "during"})
 
 
 def leaks(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each leak with how large it is and how it goes on."""
+    cues = with_found(cues, list(_graded(cues, toks))) if not MOVED.isdisjoint(toks.words) else cues
     cues = tuple(_signed(cue, toks) for cue in with_signs_in_a_row(cues, toks))
     cues = tuple(part for cue in cues for part in _with_its_time(cue, toks))
     if "cm" in toks.words:
@@ -74,6 +80,23 @@ def _with_its_time(cue: Cue, toks: Toks) -> Iterator[Cue]:
     yield Cue("filler", "", at, cue.end)
 
 
+def _graded(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
+    """ "leak down to a 2 out of 7", "leak now 3/7", "leak up to grade 4": how large it is by now."""
+    for cue in cues:
+        k = cue.end
+        while word(toks, k) in MOVED:
+            k += 1
+        k += k > cue.end and word(toks, k) == "to"
+        named = word(toks, k) in GRADES | {"a"}
+        while word(toks, k) in GRADES | {"a"}:
+            k += 1
+        grade = is_digits(toks, k) and len(word(toks, k)) == 1 and int(word(toks, k)) <= LARGEST
+        if cue.label == "leak" and cue.value == "present" and grade and k > cue.end:
+            scaled = word(toks, k + 1) in {"/", "of"} or toks.said[k + 1 : k + 3] == ("out", "of")
+            if scaled or named:
+                yield Cue("leakgrade", "", cue.start, k)
+
+
 def _signed(cue: Cue, toks: Toks) -> Cue:
     """ "AL-", "450 1900 AL": with no grade behind it, a leak."""
     behind = word(toks, cue.end)
@@ -100,8 +123,8 @@ def _whole(cue: Cue, hows: dict[int, Cue], toks: Toks) -> Cue:
     while word(toks, start - 1) in SIZES or (start in hows and cue.value == "present"):
         how = hows.get(start, how)
         start = how.start if how is not None and how.end == start else start - 1
-    sized = start < cue.start and cue.value != "none" and word(toks, start) not in {"a", "an"}
-    if not sized:
+    start += start < cue.start and word(toks, start) in {"a", "an"}
+    if start >= cue.start or cue.value == "none":
         return cue
     return cue._replace(start=start, value=how.value if how is not None else cue.value)
 
@@ -120,4 +143,8 @@ def _at_a_breath(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     start = cue.start - (word(toks, cue.start - 1) == ",")
     behind = any((c.label == "tidal" or c.value == "none") and c.end in {start, cue.start} for c in cues)
     denied = any(c.label == "leak" and c.end != cue.start for c in cues)
-    return cue if denied or not behind else cue._replace(label="word", value="breathing")
+    gushed = any(c.label == "amount" and c.end <= cue.start for c in cues)  # "gush of 220 with coughing"
+    breath = behind or (gushed and not any(c.label in {"leak", "tidal"} for c in cues))
+    if gushed and breath and not behind:
+        return cue._replace(label="filler", value="")
+    return cue if denied or not breath else cue._replace(label="word", value="breathing")

@@ -25,6 +25,7 @@ from .neighbours import phrase_of
 from .numbers import Toks, is_digits, starts_number, word
 from .oldended import OLD_ENDED
 from .oldones import Message
+from .passing import PASSING
 from .patterns.asides import STAFF
 from .patterns.leads import TUBE_NAMES
 from .patterns.narrated import (
@@ -244,4 +245,4 @@ RULES: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({"changed", "swapped", "replaced"}), _changed_bed),
 )
 """Each rule with the words of which it needs one."""
-EVERY = (*RULES, *FETCHED, *RECOUNTED, *OLD_ENDED, *SAID_OF_A_LINE, *GOINGS)
+EVERY = (*RULES, *FETCHED, *RECOUNTED, *OLD_ENDED, *SAID_OF_A_LINE, *GOINGS, *PASSING)

@@ -13,6 +13,7 @@ from .numbers import Toks, is_digits, word
 from .pipeline import Cue, in_order
 
 FRESH = frozenset({"fresh"})
+ANEW = FRESH | {"new"}
 NEW_ONES = frozenset({"new one", "a new one", "the new one"})
 COUNTED = frozenset({"one", "two", "three"})
 SINGLE = frozenset({"bed", "room", "rm", "tube", "drain", "number", "no", "#", "side"})
@@ -30,6 +31,7 @@ OPERATIONS = frozenset(
     | {"bullectomy", "resection"}
 )
 NAMING = frozenset({"side", "place"})
+BEGINNING = frozenset({"level", "levelat", "opens", "canister"})
 TOLD = frozenset({"amount", "output", "level", "levelat", "old", "canister", "kind", "what"})
 """Where one of these is told, a new one may be a canister, and a line of somebody is no arrival."""
 
@@ -42,9 +44,10 @@ def with_newcomers(cues: tuple[Cue, ...], toks: Toks, *, voice: bool) -> tuple[C
     told = {cue.label for cue in cues}
     if "plan" in told and UNSURE.isdisjoint(toks.words) and _is_to_have_one(cues):
         return tuple(cue for cue in cues if cue.label != "arrival")
-    found = list(cues)
-    if TOLD.isdisjoint(told) and "reason" in told:
-        found = [part for cue in cues for part in _arrived(cue, toks)]
+    found = _came_into(cues, toks) if "reason" in told else []
+    if not found:
+        came = TOLD.isdisjoint(told) and "reason" in told
+        found = [part for cue in cues for part in (_arrived(cue, toks) if came else (cue,))]
     label = "timeword" if any(cue.label == "arrival" for cue in found) else "arrival"
     found += [Cue(label, "", k, k + 1) for k in range(len(toks)) if _has_arrived(k, toks)]
     if any(cue.label == "arrival" for cue in found):
@@ -84,6 +87,22 @@ def _arrived(cue: Cue, toks: Toks) -> Iterator[Cue]:
         yield cue._replace(label="arrival", value="")
     else:
         yield cue
+
+
+def _came_into(cues: tuple[Cue, ...], toks: Toks) -> list[Cue]:
+    """ "fresh heart into 6 at 1830, canister at 60", "new valve back from theatre to bed 9": who came to a
+    bed is new there, and what is in the canister is what it began with; nothing where nobody came."""
+    if not any(c.label in BEGINNING or c.value == "back" for c in cues):
+        return []
+    for why in cues:
+        start = why.start - (word(toks, why.start) not in FRESH)
+        back = next((c for c in cues if c.value == "back" and c.start == why.end), None)
+        if why.label != "reason" or word(toks, start) not in ANEW:
+            continue
+        if word(toks, back.end if back else why.end) in {"into", "to"}:
+            kept = [c for c in cues if c is not back and c.start not in {start, why.start}]
+            return [*kept, Cue("arrival", "into", start, start + 1), why._replace(start=start + 1)]
+    return []
 
 
 def _is_to_have_one(cues: tuple[Cue, ...]) -> bool:

@@ -30,13 +30,14 @@ PLACED = frozenset({"to", "into", "in", "from", "back", "over"})
 
 
 FIXES = {
-    "disconnected": frozenset({"reconnected", "reattached"}),
-    "tipped": frozenset({"righted", "upright", "uprighted"}),
-    "kinked": frozenset({"straightened", "unkinked", "freed", "released"}),
-    "raised": frozenset({"lowered"}),
+    "disconnected": ("reconnected", "reattached", "rejoined", "back together", "put back on", "back on"),
+    "tipped": ("righted", "upright", "uprighted", "stood up", "upright again", "picked up", "stood back up"),
+    "kinked": ("straightened", "unkinked", "freed", "released"),
+    "raised": ("lowered",),
 }
 """What happened, and how it is put right."""
-FIXED = frozenset().union(*FIXES.values())
+OF_ANY = ("fixed", "sorted", "put right", "put back", "back together", "put back together")
+FIXED = frozenset(w.split()[0] for told in (OF_ANY, *FIXES.values()) for w in told)
 
 
 def with_occasions(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
@@ -61,14 +62,26 @@ def with_occasions(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
 def _fixed_then(cues: tuple[Cue, ...], toks: Toks) -> list[Cue]:
     """ "disconnected 0630, reconnected 0631": when it was put right, behind when it happened."""
     found = []
+    gone = any(cue.value == "away" for cue in cues)
     for cue in cues:
         for k in range(cue.end, len(toks)) if cue.label == "what" and cue.value in FIXES else ():
-            at = k + 1 + (word(toks, k + 1) in {"at", "@", "by"})
+            behind = _fixed(toks, k, (*FIXES[cue.value], *OF_ANY))
+            lone = word(toks, k) == "back" and word(toks, k - 1) in {",", "and", "&", ";"} and not gone
+            behind += behind == k and lone  # "disconnected at 1820, back at 1826": the tube, and nobody
+            at = behind + (word(toks, behind) in {"at", "@", "by"})
             ends = [end for end, clock in clocks(toks, at) if clock.sure or clock.style == "24"]
             timed = any(clocks(toks, j) for j in range(cue.end, k))
-            if word(toks, k) in FIXES[cue.value] and timed and ends:
+            if behind > k and timed and ends:
                 found.append(Cue("filler", "", k, max(ends)))
     return found
+
+
+def _fixed(toks: Toks, k: int, told: tuple[str, ...]) -> int:
+    """Where the words end that tell it was put right; the same place where none do."""
+    ends = (
+        k + len(said) for said in map(tuple, map(str.split, told)) if toks.said[k : k + len(said)] == said
+    )
+    return max(ends, default=k)
 
 
 def _on_the_way(cue: Cue, happened: list[int], toks: Toks) -> Cue:

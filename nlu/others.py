@@ -56,7 +56,8 @@ def _numbered(toks: Toks, i: int, way: Way) -> Item | None:
     if found is not None and word(toks, found[0]) in TUBE_WORDS and not toks.words.isdisjoint(BED_WORDS):
         return Item("tube", i, found[0], name=found[1])  # "#1 tube in bed 4"
     before = way.items[-1] if way.items else None
-    if found is None or before is None or not starts_number(toks, found[0]):
+    line = found[0] + (word(toks, found[0]) in {"at", "@", "is"}) if found is not None else i
+    if found is None or before is None or not starts_number(toks, line):
         return None
     of_bed = before.end == i and (before.role == "bed" or (before.role == "num" and before.label is not None))
     another = any(item.role == "tube" and word(toks, item.start) == "#" for item in way.items)

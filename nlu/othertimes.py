@@ -35,12 +35,13 @@ SWITCHED = frozenset({"suction_on", "suction_off"})
 def _since_level(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "nothing out since 610 at 2200": since that level, or since ten past six?"""
     same = any(i.role == "cue" and i.value == "same" for i in items)
-    timed = sum(i.role == "time" for i in items) > 1
+    times = [i for i in items if i.role == "time"]
+    whole = all(i.full_clock or i.sure_time for i in times)  # "430 at 1400. 9B nil out since 1300"
     for item in items if same else ():
         after = word(toks, item.start - 1) in {"since", "from"}
         loose = item.role == "time" and item.amount is not None and not item.sure_time
         odd = len(item.digits) < FULL_HOUR and any(clock.minute % QUARTER for clock in item.clocks)
-        if after and loose and (timed or odd):
+        if after and loose and ((len(times) > 1 and not whole) or odd):
             yield "since that level, or since that time"
 
 

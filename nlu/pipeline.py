@@ -110,7 +110,9 @@ class Pipeline:
         plain = folded(text)
         raw: Sequence[Token] = cut(plain)
         raw = list(without_dots(raw)) if "." in text else raw
-        raw = trade.plain(tubenames.plain(list(without_possessive(raw, NUMERALS)) if "'s" in plain else raw))
+        raw = raw if voice else sentences.parted(raw)
+        owned = any(token.text.endswith("'s") for token in raw)
+        raw = trade.plain(tubenames.plain(list(without_possessive(raw, NUMERALS)) if owned else raw))
         raw = sentences.stopped(heard.plain(raw) if voice else shortened.plain(raw))
         repaired, broken = self.speller.repaired(raw, shortest=HEARD_SHORTEST if voice else spelling.SHORTEST)
         return Read(text, repaired, self.cues(repaired), broken)

@@ -40,7 +40,7 @@ from .plainly import plainly
 from .prefaced import prefaced
 from .rooms import bays
 from .signing import signed
-from .tallies import parts, tallies
+from .tallies import how_many, parts, tallies
 from .turnedaway import turned_away
 from .wall import without, written
 
@@ -60,6 +60,7 @@ DIED = frozenset(
 """Behind "passed" these leave it a death."""
 CANISTERS = frozenset(PLACES["canister"])
 OLD = frozenset({"old", "prev", "previous"})
+ENDED = OLD | {"final"}
 FRESH = frozenset({"new", "fresh"})
 OF_CANISTER = frozenset(
     {"and", "so", "in", "of", "for", "on", "at", "bed", "room", "full", ",", "was", "got", "is"}
@@ -110,6 +111,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     labelled = written(read.tokens, index, voice=voice)
     cues = pipeline().cues(without(read.tokens, labelled)) if labelled else read.cues
     stands = (*bays(read.tokens, index, voice=voice), *tallies(read.tokens, voice=voice), *parts(read.tokens))
+    stands = (*stands, *how_many(read.tokens))
     cues = _where_beds_stand(cues, stands) if stands else cues
     cues = measured(elsewhere(cues, read.tokens, index), read.tokens)
     cues = tuple(_spoken(cue, read.tokens) for cue in cues) if voice else cues
@@ -171,7 +173,7 @@ def _with_changes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """ "changed 7 at 0535, old one 1495": beside the level of an old one, what was changed is a canister."""
     if CHANGED.isdisjoint(toks.words):
         return cues
-    olds = [c.start for c in cues if c.label == "old" and not OLD.isdisjoint(toks.said[c.start : c.end])]
+    olds = [c.start for c in cues if c.label == "old" and not ENDED.isdisjoint(toks.said[c.start : c.end])]
     if any(c.value == "exchanged" for c in cues):
         return cues
     happened = {j for c in cues if c.label == "what" for j in range(c.start, c.end)}

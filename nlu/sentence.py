@@ -314,6 +314,8 @@ class Sentence:
         ]
         if self.ward.voice and beds and not answers.cues(items, "bed") and self.brief.says_more():
             return told(Unclear(slot="kind", text=self.text))
+        if _may_be_line_of(beds, items):
+            return told(Unclear(slot="kind", text=self.text))
         if beds and not strange and not answers.cues(items, "nothing"):
             unread = len(self.unread(items)) if self.ward.voice else 0
             return told(*queries.asked(items, self.ward.arrived, self.read, self.ward.shifts), faults=unread)
@@ -321,3 +323,9 @@ class Sentence:
         if strange or beds or tubes or answers.cues(items, "nothing"):
             return told(Unclear(slot="kind", text=self.text))
         return told()
+
+
+def _may_be_line_of(beds: Sequence[Item], items: Sequence[Item]) -> bool:
+    """ "7, 12": two beds, or a bed and its line; "7 and 12", "beds 7, 12" are beds."""
+    said = {i.value for i in items if i.role in {"cue", "sep"}}
+    return len(beds) == 2 and said <= {",", "/", "-"} and all(str(b.label).isdecimal() for b in beds)

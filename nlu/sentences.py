@@ -62,7 +62,29 @@ vomited vomiting emesis stool commode feed feeds bladder output transfused blood
 OF_ANOTHER = frozenset(_OF_ANOTHER.split())
 """What else has amounts: the number before may be its."""
 GOING_ON = ABOUT_A_NUMBER | OF_ANOTHER | NUMERALS | FRACTIONS.keys()
+IS_AT = frozenset({"at", "on", "is", "line", "mark", "level", "drain", "box", "bottle", "canister"})
+"""Behind "204s" these tell of that bed."""
 ENDS = STOPS - {",", "-", "/"}
+
+
+def parted(toks: Sequence[Token]) -> Sequence[Token]:
+    """ "7A right/ 600 at 0900/ clamped 0902": a slash with a blank behind it only is the comma of whoever
+    types so; "120/ 80" is none. "204s on 410" is what 204 is on."""
+    found = list(toks)
+    for k, (before, sign, behind) in enumerate(zip(toks, toks[1:], toks[2:], strict=False), 1):
+        apart = sign.text == "/" and sign.glued and not behind.glued
+        short = before.is_word and len(before.text) == 1 and not before.glued  # "w/ trauma team"
+        if apart and not short and not (before.is_digits and behind.is_digits):
+            found[k] = sign._replace(text=",")
+        if sign.text == "s" and sign.glued and before.is_digits and _is_told_of_bed(toks, k):
+            found[k] = sign._replace(text="'s")
+    return found
+
+
+def _is_told_of_bed(toks: Sequence[Token], k: int) -> bool:
+    """ "204s on 410": at the beginning, and a number behind it; "sats in the 90s on 2 L" is of no bed."""
+    opens = k == 1 or toks[k - 2].text in STOPS | {"bed", "room", "rm"}
+    return opens and toks[k + 1].text in IS_AT and k + 2 < len(toks) and toks[k + 2].is_digits
 
 
 def stopped(toks: Sequence[Token]) -> Sequence[Token]:

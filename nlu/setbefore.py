@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
+from .followers import DIALLED
 from .numbers import Toks, starts_number, word
 from .rules import Pieces, Rule
 
@@ -169,11 +170,21 @@ def _of_next_bed(items: Pieces, toks: Toks) -> Iterator[str]:
         if item.role != "check" or item.unit or item.name not in LARGEST:
             continue
         large = (item.amount or 0) > LARGEST[item.name] and word(toks, item.end) not in {"cm", "cms"}
+        said = word(toks, item.start - 1) in {"at", "is", "reads", "reading", "gauge"}  # "wall set at 100"
         ordered = item.name in {"wall", "seal"} and any(
-            i.value == "order" and i.end < item.end for i in items
+            i.value == "order" and i.end < item.end for i in items if not said
         )
         if (large and item.name != "wall") or word(toks, item.start - 1) == "in" or ordered:
             yield "a value, or the next bed"
+
+
+def _dialled(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "still at 20, wall 95": what the dial is at, or the line?"""
+    for item, stop, wall, value in zip(items, items[1:], items[2:], items[3:], strict=False):
+        beside = stop.role == "sep" and wall.role == "cue" and wall.value == "wall" and value.role == "check"
+        bare = item.role == "level" and item.lead in {"at", "levelat"} and not item.unit
+        if beside and bare and item.amount in DIALLED and word(toks, item.start - 1) in {"at", "on"}:
+            yield "what the suction is at, or the line"
 
 
 LARGEST = {"leakgrade": 7, "seal": 5, "wall": 0}
@@ -183,6 +194,7 @@ SET_BEFORE = (
     Rule(_bed_before, CHECKED),
     Rule(_of_next_bed, CHECKED),
     Rule(_line_of_check, CHECKED),
+    Rule(_dialled, CHECKED, frozenset({"at", "on"})),
     Rule(_behind_values, CHECKED),
     Rule(_from_what, CHECKED, frozenset({"from", "<", ">"})),
     Rule(_at_hour, CHECKED, frozenset({"at"})),

@@ -22,6 +22,10 @@ LOOKED = frozenset({"checked", "check", "recorded", "taken", "seen", "reviewed",
 """With one of these a time is of that, and not of when a tube went in."""
 LED = frozenset({"level", "levelat", "is", "at"})
 """Before the number of a line."""
+OF_SEVERAL = frozenset({"removed", "exchanged"})
+"""Events told of several beds at once."""
+BED_BEHIND = 2
+"""Words of "and bed" between two beds."""
 HEADING = 2
 """Words between "closing" and the number of its bed."""
 
@@ -33,7 +37,7 @@ def gathered(items: Iterable[Item], toks: Toks) -> list[Draft]:
     for item in said:
         gathering.add(item)
     if gathering.tube_said:
-        _put_in(gathering.drafts, said, toks, came=gathering.arrival is not None)
+        _put_in(gathering.drafts, said, toks, gathering.arrival)
     if gathering.arrival is not None and any(d.volume for d in gathering.drafts):
         gathering.drafts[0].faults += 1  # "admitted from er with ct 400 out in er": charted there
     told = [part for draft in gathering.done() for part in _with_since(draft)]
@@ -51,6 +55,7 @@ def gathered(items: Iterable[Item], toks: Toks) -> list[Draft]:
 
 
 def _share(drafts: list[Draft], items: tuple[Item, ...], gathering: Gathering) -> None:
+    _with_beds_behind(drafts)
     _with_bed_behind(drafts, [i.start for i in items if i.role == "sep"])
     _fold_bare(drafts)
     if gathering.leads.times:
@@ -154,6 +159,22 @@ def _without_told_again(drafts: list[Draft]) -> None:
             draft.more_beds = [bed for bed in draft.more_beds if bed.label not in own]
 
 
+def _with_beds_behind(drafts: list[Draft]) -> None:
+    """ "surgeon ordered suction 20 on CT6 and CT1", "no leak on 4 and 5": what stands before is of both."""
+    for draft, last in reversed([*pairwise(drafts)]):
+        if draft.bed is None or last.bed is None or last.has_content or last.tubes or last.clashes:
+            continue
+        found = [i for i in (*draft.checks.values(), *draft.whats, draft.ordered) if i is not None]
+        told = (found or draft.kind in OF_SEVERAL) and draft.kind in {"", *OF_SEVERAL} and not draft.clashes
+        told = told and not (draft.has_amount or draft.opening or draft.reason)
+        first = max((i.start for i in found), default=0) < draft.bed.start
+        ends = (draft.bed.end, *(bed.end for bed in last.more_beds))
+        if told and first and last.bed.start - max(ends) <= BED_BEHIND and draft.bed.label != last.bed.label:
+            draft.more_beds += [last.bed, *last.more_beds]
+            draft.time = draft.time or last.time
+            drafts.remove(last)
+
+
 def _with_bed_behind(drafts: list[Draft], stops: list[int]) -> None:
     """ "bed 15 960 at midnight and I kicked the drain over on bed 2": what was told behind the last stop is
     of the bed behind it, of which nothing else is said."""
@@ -218,13 +239,14 @@ def _share_beds(drafts: list[Draft]) -> None:
             draft.tubes = list(before.tubes)
 
 
-def _put_in(drafts: list[Draft], said: tuple[Item, ...], toks: Toks, *, came: bool) -> None:
+def _put_in(drafts: list[Draft], said: tuple[Item, ...], toks: Toks, arrival: Item | None) -> None:
     """ "new pt bed 20 with a chest tube": a patient who came with a drain, where no line is told.
 
     "pigtail in 9 right side at 1410 for effusion": why a drain is in has no time, so that is when it went in.
     """
-    draft = drafts[0]
-    if len(drafts) > 1 or draft.kind or draft.has_amount or (draft.opening and not came):
+    draft, came = drafts[0], arrival is not None
+    opens = arrival is not None and arrival.name == "into" and _is_what_it_began_with(draft)
+    if len(drafts) > 1 or draft.kind or (draft.has_amount and not opens) or (draft.opening and not came):
         return
     without = [tube for before, tube, behind in _around(said) if _is_denial(before) or _is_denial(behind)]
     timed = draft.time is not None and not all(clock.style == "date" for clock in draft.time.clocks)
@@ -238,6 +260,13 @@ def _put_in(drafts: list[Draft], said: tuple[Item, ...], toks: Toks, *, came: bo
         draft.denied, draft.reason, draft.weight = without, None, None
     elif came or put:
         draft.kind = "placed"
+
+
+def _is_what_it_began_with(draft: Draft) -> bool:
+    """ "fresh heart into 6 at 1830, canister at 60": a line of when somebody came, and no more."""
+    other = draft.final or draft.volume or draft.output or draft.same
+    behind = draft.level is not None and draft.time is not None and draft.time.end < draft.level.start
+    return behind and not other
 
 
 def _around(said: tuple[Item, ...]) -> Iterator[tuple[Item, Item, Item]]:

@@ -238,5 +238,5 @@ def _joins(toks: Toks, k: int) -> bool:
 
 
 def _is_that(toks: Toks, k: int) -> bool:
-    """ "after that he ..."."""
-    return word(toks, k) in THAT and word(toks, k - 1) in WHEN
+    """ "after that he ...", "so that we can watch him"."""
+    return word(toks, k) in THAT and (word(toks, k - 1) in WHEN or toks.said[k - 1 : k + 1] == ("so", "that"))

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from .numbers import Toks, numbers, word
+from .clock import clocks
+from .numbers import Toks, numbers, starts_number, word
 from .patterns.leads import BED_WORDS
 from .patterns.numerals import NUMERALS
 from .patterns.ownclauses import OTHERS
@@ -27,6 +28,10 @@ BEFORE = frozenset({"after", "for", "since"})
 COUNTED = THINGS | LENGTHS | DAYS
 GRAFTED = frozenset({"cabg", "bypass", "grafts"})
 FEW, FAR = 20, 1000
+SEVERAL = frozenset({"beds", "rooms", "patients", "pts"})
+EVERY = frozenset({"all", "my", "our", "the"})
+OPENING = 4
+"""Words before how many there are."""
 
 
 def _is_counted(toks: Toks, k: int, end: int) -> bool:
@@ -49,6 +54,25 @@ def tallies(toks: Toks, *, voice: bool = False) -> Iterator[tuple[int, int]]:
         end = next((end for end in ends if _is_counted(toks, k, end)), 0)
         if end and word(toks, k - 1) not in BED_WORDS:  # "bed six feeds six forty"
             yield k - (word(toks, k - 1) in BEFORE), end + 1
+
+
+def how_many(toks: Toks) -> Iterator[tuple[int, int]]:
+    """ "three beds 1800: bed 1 - 90, bed 6 - 1005", "all three 1800: bed 1 90": how many lines come."""
+    named = [k for k in range(len(toks) - 1) if word(toks, k) in BED_WORDS and starts_number(toks, k + 1)]
+    if len(named) < 2 or toks.words.isdisjoint(SEVERAL | EVERY):
+        return
+    for k in range(min(named[0], OPENING)):
+        ends = [n.end for n in numbers(toks, k) if n.style == "plain" and 1 < n.value <= FEW]
+        end = next((end for end in ends if word(toks, end) in SEVERAL), 0)
+        timed = [end for end in ends if word(toks, k - 1) in EVERY and _is_time_of_all(toks, end, named[0])]
+        if end or timed:
+            yield k, end + 1 if end else timed[0]
+
+
+def _is_time_of_all(toks: Toks, k: int, bed: int) -> bool:
+    """ "all three 1800: bed 1": a time and a stop, and then the first bed."""
+    k += word(toks, k) in {"at", "@"}
+    return any(end + 1 == bed and word(toks, end) in {":", ",", "-"} for end, _ in clocks(toks, k))
 
 
 PERCENT = frozenset({"%", "percent"})

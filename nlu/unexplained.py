@@ -12,7 +12,7 @@ from itertools import pairwise
 from .asking import ASKED_ABOUT, ASKING, AUXILIARY, asking, doubted
 from .clauses import NUMBERS, clauses, happens, is_strange
 from .items import Item, is_now
-from .numbers import Toks, glued, word
+from .numbers import Toks, glued, is_digits, word
 from .patterns.asides import DONE_TO, STAFF
 from .rules import Rule
 from .weighty import is_closing
@@ -173,5 +173,19 @@ UNEXPLAINED = (
     Rule(_mended_bed, frozenset({"repair"})),
 )
 """One line for each sign, anywhere in the message, that its numbers and events tell nothing."""
-SPACED = (Rule(_apart, frozenset({"bed"})), Rule(_spaced, frozenset({"time"})))
+
+
+def _nought(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "1000 0 mL": at 10:00 nothing, or a number with its last digit apart."""
+    for time, level in pairwise(items):
+        bare = time.role == "time" and not (time.at or time.lead) and is_digits(toks, time.start)
+        if bare and level.role == "level" and level.digits == "0" and level.start == time.end:
+            yield "nothing at that time, or one number in two parts"
+
+
+SPACED = (
+    Rule(_nought, frozenset({"level"})),
+    Rule(_apart, frozenset({"bed"})),
+    Rule(_spaced, frozenset({"time"})),
+)
 """Of typed messages only: recognisers write one number in parts."""

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from .cutting import cuts
-from .items import Item
+from .items import FULL_HOUR, Item
 from .neighbours import number_follows
 from .numbers import Toks, word
 from .pipeline import Cue
@@ -73,13 +73,37 @@ def followed(ways: list[Way], widest: int, toks: Toks, *, voice: bool) -> tuple[
     cut = {id(way): len(cuts(way.items, toks, voice)) for way in ways}
     ranked = sorted(ways, key=lambda way: cut[id(way)])
     hopeful = [way for way in ranked if cut[id(way)] < cut[id(ranked[0])] + HOPELESS]
+    if len(hopeful) > widest:
+        timed = set(map(id, _with_times([way.items for way in hopeful])))
+        hopeful = [way for way in hopeful if id(way.items) in timed]
     return hopeful[:widest], len(hopeful) > widest
 
 
 def hopeful(
     ways: Sequence[tuple[Item, ...]], toks: Toks, *, voice: bool
 ) -> tuple[list[tuple[Item, ...]], int]:
-    """The whole ways that cut few numbers in two, and how many the others cut at least."""
-    cut = [len(cuts(way, toks, voice)) for way in ways]
+    """The whole ways that cut few numbers in two or leave few unread, and how many the others do at least."""
+    cut = [len(cuts(way, toks, voice)) + (0 if voice else _unreadable(way)) for way in ways]
     most = min(cut) + HOPELESS
-    return [way for way, count in zip(ways, cut, strict=True) if count < most], most
+    return _with_times([way for way, count in zip(ways, cut, strict=True) if count < most]), most
+
+
+def _with_times(ways: list[tuple[Item, ...]]) -> list[tuple[Item, ...]]:
+    """The ways without those that leave a number open which is a time in another, and can be nothing else."""
+    times = {(i.start, i.end) for way in ways for i in way if i.role == "time"}
+    return [w for w in ways if not any(_is_only_time(i) and (i.start, i.end) in times for i in w)] or ways
+
+
+def _is_only_time(item: Item) -> bool:
+    """ "0300", as a number that is not yet a time: it can be nothing else."""
+    return item.role == "num" and len(item.digits) == FULL_HOUR and item.digits[0] == "0" and not item.label
+
+
+CLAIMING = frozenset({"other", "neg", "plan", "no", "repair", "kind"})
+"""Beside these a number may be none of ours, or be taken back."""
+
+
+def _unreadable(way: tuple[Item, ...]) -> int:
+    """The numbers of one way that no rule can read, where nothing else may claim them."""
+    claimed = any(i.role == "cue" and i.value in CLAIMING for i in way)
+    return 0 if claimed else sum(i.role == "bad" for i in way)

@@ -22,7 +22,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "got a chest tube", f"had a {TUBE} (placed|inserted|put in)",
         "(tube|chest tube|drain|chest drain|pigtail|icd) went (in|into)",
         "insertion of chest tube", f"(another|second|2nd) {TUBE}", f"a second {TUBE}",
-        "came back with a chest tube", "came with a chest tube", "newly placed",
+        "came back with a chest tube", "came with a chest tube", "newly placed", "reinserted",
         "(icd|icc|chest tube|chest drain|intercostal drain) put (for|in)",
         "drain placement", f"started {THE} new {TUBE}", f"{TUBE} just went in",
     ),

@@ -137,7 +137,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
     ),
     "about": (
         "more or less",
-        "round about",
+        "round about", "somewhere round",
         "about", "approx", "approximately", "around", "roughly", "maybe", "like", "almost", "nearly",
         "just under",
         "just over", "abt", "~", "close to", "ish", "give or take", "or so", "estimate", "estimated", "est",
@@ -168,7 +168,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "(final|last) (mark|marks|line|lines|reading|readings|level|levels|number|numbers|one|ones|) "
         "from (me|us|my side|our side|my shift|our shift)",
         "(final|last) (mark|line|reading|level|one) (of|for) (the|) (night|day|nights|days)",
-        "(final|last) (mark|line|reading) (of|for) (the|) (arvo|late|early|lates|earlies) (shift|)",
+        "(final|last) (mark|line|reading) (of|for) (the|) (afternoon|late|early|lates|earlies) (shift|)",
         "closing out", "closing level",
         "shift change", "change of shift", "for end of shift", "at end of shift",
         "shift closing", "closing reading", "end-of-shift",

@@ -29,7 +29,7 @@ PLACES = frozenset(
     {"ot", "or", "ct", "theatre", "theater", "mri", "xray", "ir", "dialysis", "surgery", "echo"}
 )
 PLACES |= {"endo", "endoscopy", "radiology", "angio", "imaging", "scan", "ultrasound", "cathlab", "cath"}
-TAKING = frozenset({"taken", "took", "collected", "fetched"})
+TAKING = frozenset({"taken", "took", "collected", "fetched", "taking"})
 PUT_IN = frozenset({"put", "placed", "inserted", "sited", "went", "popped"})
 FITTING = frozenset({"hooked", "connected", "attached", "fitted", "applied", "primed", "hung", "put", "set"})
 SHOWED = frozenset({"showed", "showing", "shows", "read", "reads", "contained", "held"})

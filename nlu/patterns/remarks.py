@@ -7,7 +7,7 @@ from .smalltalk import TALK
 _WORDS = """
 today tonight ok fine well good thanks thank comfortable resting
 sleeping stable family visiting wife husband daughter son mom dad hi hey hello evening
-morning afternoon night again finally late slow steady steadily yet ago only exactly total sharp
+morning afternoon night again finally late slow steady steadily yet ago only exactly exact total sharp
 when came fresh these those forgot forgotten missed catching catchup catch up backlog behind charting round
 cheerful hungry drowsy anxious
 xx xxx xoxo ta slammed swamped because bc cos cuz coz

@@ -22,6 +22,7 @@ SHORTHAND = {
     "pluerl": "pleural",
     "plural": "pleural",
     "frm": "from",
+    "arvo": "afternoon",
     "bk": "back",
     "mvd": "moved",
     "exp'd": "expired",

@@ -21,7 +21,7 @@ from .saying import reading
         ),
         (
             "12 tube kicked apart at the connector 1845 back together 1846",
-            "incident bed=12 at=18:45 what=disconnected; ask level_ml",
+            "incident bed=12 at=18:45 what=disconnected",
         ),
         (
             "12 canister now at 1225 ml, wall 90, suction dial 20, AL neg",

@@ -1,0 +1,200 @@
+"""What nurses log of a whole shift, of every kind: in passing, in fields, of two beds at once."""
+
+from __future__ import annotations
+
+import pytest
+
+from .saying import BEDS, Channel, reading
+
+WARD = (*BEDS, "204", "212", "CT4", "CT6")
+READ = (
+    (
+        "fresh heart into CT6 at 1830, mediastinal and left pleural tubes Y'd together, canister at 60",
+        "placed bed=CT6 at=18:30 level_ml=60 reason=cardiac tubes=left pleural+mediastinal",
+    ),
+    (
+        "fresh heart into CT6 at 1830, mediastinal tube, canister at 60",
+        "placed bed=CT6 tube=mediastinal at=18:30 level_ml=60 reason=cardiac",
+    ),
+    (
+        "new valve to bed 9 at 1815 med drain in starting at 0",
+        "placed bed=9 tube=mediastinal at=18:15 level_ml=0 reason=cardiac",
+    ),
+    (
+        "new valve back from theatre to bed 9 at 1815 med drain in starting at 0",
+        "placed bed=9 tube=mediastinal at=18:15 level_ml=0 reason=cardiac",
+    ),
+    (
+        "9 tube disconnected from box at 1825, back together 1826",
+        "incident bed=9 at=18:25 what=disconnected",
+    ),
+    ("bed 12 box fell over 1850, upright again 1851", "incident bed=12 at=18:50 what=tipped"),
+    ("bed 12 disconnected at 1820, back at 1826", "incident bed=12 at=18:20 what=disconnected"),
+    (
+        "bed 12 disconnected 1820, back together, 340 at 1830",
+        "incident bed=12 at=18:20 what=disconnected; mark bed=12 at=18:30 level_ml=340",
+    ),
+    (
+        "three beds 1800: bed 1 - 90, bed 6 - 1005, bed 16 - 410",
+        "mark bed=1 at=18:00 level_ml=90; mark bed=6 at=18:00 level_ml=1005; mark bed=16 at=18:00 "
+        "level_ml=410",
+    ),
+    (
+        "all three 1800: bed 1 90, bed 6 1005, bed 16 410",
+        "mark bed=1 at=18:00 level_ml=90; mark bed=6 at=18:00 level_ml=1005; mark bed=16 at=18:00 "
+        "level_ml=410",
+    ),
+    ("what the day staff last recorded for bed 22?", "asked bed=22 topic=last"),
+    (
+        "the registrar would like bed 22 left without suction, on water seal only",
+        "ordered bed=22 suction_cmh2o=0; checked bed=22 suction_cmh2o=0",
+    ),
+    ("bed 20: drained 220 mL since unclamping.", "drained bed=20 volume_ml=220"),
+    ("CT taking bed 12 now", "away bed=12 at=19:05"),
+    ("16 discharged home at 1850 with no drain issues", "left bed=16 at=18:50"),
+    (
+        "bed 7 #1 at 560, #2 at 75, 1815",
+        "mark bed=7 tube=1 at=18:15 level_ml=560; mark bed=7 tube=2 at=18:15 level_ml=75",
+    ),
+    ("order received bed 12: water seal", "ordered bed=12 suction_cmh2o=0"),
+    ("thoracic says go down to minus ten on bed 9", "ordered bed=9 suction_cmh2o=10"),
+    ("surgeon said to keep 9 at minus 15", "ordered bed=9 suction_cmh2o=15"),
+    (
+        "surgeon ordered suction 20 on CT6 and CT4",
+        "ordered bed=CT6 suction_cmh2o=20; ordered bed=CT4 suction_cmh2o=20",
+    ),
+    (
+        "no leak on 6, 1 and 3",
+        "checked bed=6 air_leak=none; checked bed=1 air_leak=none; checked bed=3 air_leak=none",
+    ),
+    (
+        "clamped beds 6 and 1 at 1800",
+        "incident bed=6 at=18:00 what=clamped; incident bed=1 at=18:00 what=clamped",
+    ),
+    ("tubes out on 6 and 1 at 1800", "removed bed=6 at=18:00; removed bed=1 at=18:00"),
+    (
+        "exchange CT4 at 1855 old final 1310 new one opened at 0, then 12 mL at 1900",
+        "exchanged bed=CT4 at=18:55 final_ml=1310 opening_ml=0; mark bed=CT4 at=19:00 level_ml=12",
+    ),
+    ("4 leak down to a 2 out of 7, continuous", "checked bed=4 air_leak=continuous leak_grade=2"),
+    ("bed 6 leak up to grade 4", "checked bed=6 air_leak=present leak_grade=4"),
+    ("did 9's canister just now, old read 1795", "exchanged bed=9 at=19:05 final_ml=1795"),
+    (
+        "bed 5 back from theatre ten to seven, bottle on 85",
+        "back bed=5 at=18:50; mark bed=5 at=18:50 level_ml=85",
+    ),
+    (
+        "bed 9 drain lifted above chest height by the porter, now back down",
+        "incident bed=9 what=raised",
+    ),
+    ("still -20 on bed 19, wall gauge 95 mmHg", "checked bed=19 suction_cmh2o=20 wall_mmhg=95"),
+    (
+        "bed 12 clotty, stripped tubing, then 90 mL came out at 1815",
+        "drained bed=12 at=18:15 volume_ml=90",
+    ),
+    ("bed 9 dc to rehab this arvo at 1530", "left bed=9 at=15:30"),
+    (
+        "bed 17 gush of 220cc w/ coughing at 1805, sanguinous",
+        "drained bed=17 at=18:05 volume_ml=220; checked bed=17 at=18:05 fluid=sanguineous",
+    ),
+    ("bed 11 somewhere round 190, noon", "mark bed=11 at=12:00 level_ml=190 about"),
+    (
+        "bed 22 has drained nothing so far; the water is swinging.",
+        "drained bed=22 volume_ml=0; checked bed=22 tidaling=True",
+    ),
+    ("bed 22 was moved to bed 3 at 18:15 so that we can watch him.", "moved bed=22 at=18:15 to_bed=3"),
+    ("morning! 204s on 410 at 7pm", "mark bed=204 at=19:00 level_ml=410"),
+    (
+        "12 right/ 600 at 1800/ clamped 1802 for pain",
+        "mark bed=12 tube=right at=18:00 level_ml=600; incident bed=12 tube=right at=18:00 what=clamped",
+    ),
+    (
+        "bed 12 mediastinal 130 at 1800 suction 20 no leek",
+        "mark bed=12 tube=mediastinal at=18:00 level_ml=130; checked bed=12 tube=mediastinal "
+        "at=18:00 suction_cmh2o=20 air_leak=none",
+    ),
+    (
+        "room 12 - order is suction 20, wall set at 100",
+        "ordered bed=12 suction_cmh2o=20; checked bed=12 wall_mmhg=100",
+    ),
+    (
+        "bed 20: unclamped; time 1800; level 500 mL, no change.",
+        "mark bed=20 at=18:00 level_ml=500; incident bed=20 at=18:00 what=unclamped",
+    ),
+    (
+        "21 is 165 at 6:00 pm, a wee leak on and off",
+        "mark bed=21 at=18:00 level_ml=165; checked bed=21 at=18:00 air_leak=intermittent",
+    ),
+    (
+        "put a new canister on 23 at 6:45, the cracked one had 80 in it",
+        "exchanged bed=23 at=18:45 final_ml=80",
+    ),
+    ("CT4 med 250 exact", "mark bed=CT4 tube=mediastinal level_ml=250"),
+    ("bed 11: suction 10 as ordered, seal at 2", "checked bed=11 seal_cm=2 suction_cmh2o=10"),
+    (
+        "204: 0600 280, 0700 310, 0800 335, 0900 335, 1000 360, 1100 390, 1200 395",
+        "mark bed=204 at=06:00 level_ml=280; mark bed=204 at=07:00 level_ml=310; mark bed=204 "
+        "at=08:00 level_ml=335; mark bed=204 at=09:00 level_ml=335; mark bed=204 at=10:00 "
+        "level_ml=360; mark bed=204 at=11:00 level_ml=390; mark bed=204 at=12:00 level_ml=395",
+    ),
+    ("12 left has put out another 60 today", "drained bed=12 tube=left volume_ml=60"),
+)
+DICTATED = (
+    (
+        "a new drain went in bed seven right side at quarter past five for an effusion",
+        "placed bed=7 tube=right at=17:15 reason=effusion",
+    ),
+    (
+        "bed twenty three canister exchanged at half past five pm didn't get the final level",
+        "exchanged bed=23 at=17:30",
+    ),
+    ("tube has come out of the chest bed nineteen come quick", "incident bed=19 what=dislodged"),
+    (
+        "bed seventeen mark three ninety five at quarter past six it's gone serous",
+        "mark bed=17 at=18:15 level_ml=395; checked bed=17 at=18:15 fluid=serous",
+    ),
+    (
+        "bed 12 ordered suction 20, wall is at 100",
+        "ordered bed=12 suction_cmh2o=20; checked bed=12 wall_mmhg=100",
+    ),
+    (
+        "9 mark 430 at 1800. 10 nil out since 1700.",
+        "mark bed=9 at=18:00 level_ml=430; drained bed=10 at=18:00 volume_ml=0",
+    ),
+    (
+        "suction back on bed eight at half past six reading minus twenty no leak",
+        "checked bed=8 at=18:30 suction_cmh2o=20 air_leak=none; incident bed=8 at=18:30 what=suction_on",
+    ),
+)
+ASKED = (
+    "7, 12",
+    "bed 20: 1000 0 mL",
+    "bed 20 500, no change at 1800",
+    "bed 20 1195 at 0600, nothing since",
+    "bed 4 90s on the wall",
+    "bed 12 90 came out at 1815",
+    "bed 6 leak down to 240",
+    "surgeon said bed 9 was at -15",
+    "bed 22 still at 20, wall 95",
+    "bed 9 come quick",
+    "new trauma into bed 3 at 1800, no chest tube",
+    "bed 9 chest drain inserted 1840 R side",
+)
+ASKED_ALOUD = ("bed nine come quick",)
+
+
+@pytest.mark.parametrize(("said", "read"), READ)
+def test_what_is_typed_of_a_shift_is_read(said: str, read: str) -> None:
+    assert reading(said, WARD) == read
+
+
+@pytest.mark.parametrize(("said", "read"), DICTATED)
+def test_what_is_dictated_of_a_shift_is_read(said: str, read: str) -> None:
+    assert reading(said, WARD, "voice") == read
+
+
+@pytest.mark.parametrize(
+    ("said", "channel"), [*((said, "text") for said in ASKED), *((said, "voice") for said in ASKED_ALOUD)]
+)
+def test_what_may_be_otherwise_is_asked(said: str, channel: Channel) -> None:
+    assert "ask" in reading(said, WARD, channel)
