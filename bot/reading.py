@@ -14,7 +14,7 @@ from typing import Final, Literal
 import nlu
 from bot.dialogue.said import Answered, Fix, Message, NotSure, Query, Report, Said, Slots, Value
 from bot.dialogue.slots import Lacking, built, filled, lacks_number
-from bot.engine.entries import Exchanged, Left
+from bot.engine.entries import Exchanged, Left, Line
 from bot.unit import Unit
 from nlu.patterns.numerals import ONES, SCALES, TEENS, TENS
 from nlu.statements import Corrected, Mark, Parsed, Statement, Unclear
@@ -28,6 +28,8 @@ _CHANGE: Final = re.compile(r"\b(?:chang|swap|switch|replac|exchang|new\b)", re.
 _OLD: Final = re.compile(r"\bold\b|\bfinal level\b", re.IGNORECASE)
 _RIGHT_BED: Final = r"(?:\b(?:was|is|its|be|been|for|meant?)|it's)\s+(?:for\s+)?(?:(?:bed|room|rm)\s*)?{}\b"
 _SORRY: Final = re.compile(r"\b(?:i\s+meant?|meant?|sorry|oops|whoops|my bad)\b", re.IGNORECASE)
+_WAS: Final = re.compile(r"\b(?:was|is|it's|should|at)\b|=", re.IGNORECASE)
+_STARRED: Final = re.compile(r"^\s*\*|\*\s*$")
 _MEANT: Final = re.compile(r"\b(?:meant|mean)\b", re.IGNORECASE)
 _FOR_A_BED: Final = re.compile(
     r"\s*(?:(?:bed|room|rm|b)\s*)?(?P<bed>[A-Za-z0-9-]{1,8})[\s,:]+"
@@ -285,10 +287,16 @@ def _as_reply(text: str, said: Sequence[Said]) -> Answered | None:
 
 
 def _as_fix(text: str, said: Sequence[Said], reply: Answered | None) -> Fix | None:
-    """What "sorry, bed 9" puts right if the last message told a line."""
+    """What "sorry, bed 9", "sorry 12 was 1090", "*1090" puts right if the last message told a line."""
     match said:
         case [Query()] if reply is not None and _SORRY.search(text):
             return Fix(to_bed=reply.bed, to_tube=reply.tube)
+        case [Report(fact=Line(level_ml=level), at=None) as line] if _WAS.search(text) and _SORRY.search(
+            text
+        ):
+            return Fix(bed=line.bed, tube=line.tube, level_ml=level)
+        case [Answered(level_ml=int(level)) as number] if number == Answered(level_ml=level):
+            return Fix(level_ml=level) if _SORRY.search(text) or _STARRED.search(text) else None
         case _:
             return None
 

@@ -155,7 +155,9 @@ class Correction(Sorted):
         lost = self._wrong_without_right(made)
         if lost:
             return Unclear(slot=lost, text=self.text, statement=replace(made, level_ml=None))
-        other = self._may_be_levels(made) or self._may_be_of_event() or self._may_be_of_another()
+        if self._may_be_levels(made):
+            return self._bed_or_level(made)
+        other = self._may_be_of_event() or self._may_be_of_another()
         if other or self._may_be_of_a_patient() or self._may_be_right():
             return Unclear(slot="kind", text=self.text, statement=Corrected())
         crowded = any(s.crowded for s in (self.beds, self.nums, self.times))
@@ -283,6 +285,14 @@ class Correction(Sorted):
         answers = any(i.role == "cue" and i.value == "no" for i in self.items)
         named = self.named_beds or "wrong bed" in self.said
         return alone and made.to_bed is not None and not named and not answers
+
+    def _bed_or_level(self, made: Corrected) -> Unclear:
+        """ "Oops meant 14": bed 14, or a line of 14 mL?"""
+        right, wrong = made.to_bed or "", made.bed or "0"
+        if not (right.isdecimal() and wrong.isdecimal()):
+            return Unclear(slot="kind", text=self.text, statement=Corrected())
+        level = Corrected(level_ml=int(right), was_ml=int(wrong) if made.bed else None)
+        return Unclear(slot="kind", text=self.text, choices=("to_bed", "level_ml"), readings=(made, level))
 
     def _may_be_of_event(self) -> bool:
         """ "the clamp on 12 was at 1400 not 1500": of an event, and no level."""

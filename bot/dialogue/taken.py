@@ -44,9 +44,10 @@ _YES_NO: Final = re.compile(r"^\s*(yes|yep|yeah|no|nope)\b", re.IGNORECASE)
 def as_reply(bedside: Bedside, message: Message) -> Items:
     """The statements of a message; one that also answers what was asked is taken as the answer."""
     items: Items = (*message.said, *message.unclear)
-    if message.fix is not None and _told_a_line(bedside):
-        items = (message.fix,)
     asked = [(each, loaded(each.said_json, Pending)) for each in bedside.open_questions()]
+    fix = message.fix
+    if fix is not None and (fix.level_ml is None or not asked) and _told_a_line(bedside, fix.bed):
+        items = (fix,)
     if not asked:
         return items
     if message.reply is not None and any(_wants(message.reply, *pair) for pair in asked):
@@ -57,14 +58,16 @@ def as_reply(bedside: Bedside, message: Message) -> Items:
     return items if answer is None else (answer,)
 
 
-def _told_a_line(bedside: Bedside) -> bool:
-    """Whether the sender's last message told a line, be it recorded or asked about."""
+def _told_a_line(bedside: Bedside, bed: str | None) -> bool:
+    """Whether the sender's last message told a line (of that bed), be it recorded or asked about."""
     last = bedside.book.last_message(bedside.context.sender)
     if last is None:
         return False
     asked = (loaded(each.said_json, Pending) for each in bedside.open_questions() if each.message == last.id)
-    entries = bedside.book.entries_of_message(last.id)
-    return any(isinstance(each.payload, Line) for each in entries) or any(map(holds_reading, asked))
+    lines = [e for e in bedside.book.entries_of_message(last.id) if isinstance(e.payload, Line)]
+    if bed is not None:
+        return any(bedside.ledger(each.drain).bed == bed for each in lines)
+    return bool(lines) or any(map(holds_reading, asked))
 
 
 def _wants(reply: Answered, question: Question, pending: Pending) -> bool:

@@ -10,7 +10,7 @@ from bot.dialogue.brief import brief
 from bot.dialogue.locate import Spot, is_tube
 from bot.dialogue.part import Part
 from bot.dialogue.pending import Ask, Grant, Pending
-from bot.dialogue.said import Fix, TakeBack
+from bot.dialogue.said import Fix, Said, TakeBack
 from bot.dialogue.verdicts import hhmm
 from bot.engine.ledger import Ledger
 from bot.engine.shifts import shift_at, shift_before
@@ -45,7 +45,7 @@ def target_of(bedside: Bedside, said: Fix | TakeBack, grant: Grant) -> Target | 
     if said.bed not in bedside.context.unit.beds:
         return _no_bed(bedside, said, grant)
     found = candidates(bedside, said)
-    exact = _counted(_matching(bedside, said, found))
+    exact = _told_together(bedside, said, found) or _counted(_matching(bedside, said, found))
     match exact:
         case (one,) if _is_sure(bedside, said, one):
             return one
@@ -114,8 +114,34 @@ def repeat_of(ledger: Ledger, entry_id: str) -> Level | None:
     return replace(level, entry=entry_id, at=entry.at, entered=entry.entered, who=entry.who)
 
 
+def _names_no_line(said: Fix | TakeBack) -> bool:
+    """ "Correct that to 310": with no time, no wrong level and no "final" it may be any line."""
+    return isinstance(said, Fix) and said.at is None and said.was_ml is None and not said.of_final
+
+
+def _told_together(bedside: Bedside, said: Fix | TakeBack, found: tuple[Target, ...]) -> tuple[Target, ...]:
+    """The lines of the bed, if the sender's last message told several and no word says which is wrong."""
+    last = bedside.book.last_message(bedside.context.sender) if _names_no_line(said) else None
+    told = {entry.id for entry in bedside.book.entries_of_message(last.id)} if last is not None else set()
+    together = _counted(tuple(each for each in found if each.level.entry in told))
+    return together if len(together) > 1 else ()
+
+
+def with_bed_of_last(bedside: Bedside, said: Said) -> Said:
+    """A correction of no bed, with that of the only line of the last message: an answer may come later."""
+    if not isinstance(said, Fix) or said.bed is not None:
+        return said
+    exact = _lines_of_last(bedside, said)
+    return replace(said, bed=exact[0].spot().bed, tube=exact[0].ledger.tube) if len(exact) == 1 else said
+
+
 def _of_last_message(bedside: Bedside, said: Fix | TakeBack) -> Target | Part:
     """The only line of the sender's last message, while it can be undone."""
+    exact = _lines_of_last(bedside, said)
+    return exact[0] if len(exact) == 1 else _no_bed(bedside, said, Grant())
+
+
+def _lines_of_last(bedside: Bedside, said: Fix | TakeBack) -> tuple[Target, ...]:
     last = bedside.book.last_message(bedside.context.sender)
     found: list[Target] = []
     undo = timedelta(minutes=bedside.context.unit.undo_min)
@@ -125,10 +151,7 @@ def _of_last_message(bedside: Bedside, said: Fix | TakeBack) -> Target | Part:
             level = ledger.level_of(entry.id) or repeat_of(ledger, entry.id)
             if level is not None:
                 found.append(Target(ledger=ledger, level=level))
-    exact = _matching(bedside, said, tuple(found))
-    if len(exact) == 1:
-        return exact[0]
-    return _no_bed(bedside, said, Grant())
+    return tuple(found) if _names_no_line(said) else _matching(bedside, said, tuple(found))
 
 
 def _no_bed(bedside: Bedside, said: Fix | TakeBack, grant: Grant) -> Part:
@@ -157,7 +180,7 @@ def candidates(bedside: Bedside, said: Fix | TakeBack, at: datetime | None = Non
 
 
 def _matching(bedside: Bedside, said: Fix | TakeBack, found: tuple[Target, ...]) -> tuple[Target, ...]:
-    """The lines of the time and level that were said; with neither, the last one.
+    """The lines of the time and level that were said; with neither, the last one of each drain.
 
     "Correct bed 12 1855 to 310" may mean the line at 18:55 or the one of 1,855 mL: the ledger knows which.
     """
@@ -165,7 +188,7 @@ def _matching(bedside: Bedside, said: Fix | TakeBack, found: tuple[Target, ...])
     if isinstance(said, Fix) and said.of_final:
         found = tuple(target for target in found if target.level.kind == "final")
     if said.at is None and was_ml is None:
-        return found[-1:]
+        return _last_of_each(found)
     exact = tuple(
         target
         for target in found
@@ -175,6 +198,12 @@ def _matching(bedside: Bedside, said: Fix | TakeBack, found: tuple[Target, ...])
     return tuple(
         target for target in found if target in exact or _is_swapped(bedside, said, target, exact=bool(exact))
     )
+
+
+def _last_of_each(found: tuple[Target, ...]) -> tuple[Target, ...]:
+    """The last line of each drain that is open; of the last one, where none is."""
+    lasts = {each.ledger.drain: each for each in found}
+    return tuple(each for each in lasts.values() if each.ledger.is_open()) or found[-1:]
 
 
 def _counted(exact: tuple[Target, ...]) -> tuple[Target, ...]:
@@ -262,6 +291,10 @@ def _choose(bedside: Bedside, said: Fix | TakeBack, exact: tuple[Target, ...], g
         grant=grant,
         targets=tuple(each.level.entry for each in exact[-4:]),
     )
-    wording = questions.which_line(Where(bed=str(said.bed), tube=said.tube), lines)
+    of_one_time = (
+        len({each.level.at for each in exact}) == 1 and len({each.ledger.drain for each in exact}) > 1
+    )
+    where = Where(bed=str(said.bed), tube=said.tube)
+    wording = questions.which_line(where, lines, of_one_time=of_one_time)
     kind = "corrected" if isinstance(said, Fix) else "withdrawn"
     return bedside.ask(pending, wording, About(bed=said.bed, tube=said.tube, slot="at", kind=kind))

@@ -19,6 +19,7 @@ from bot.dialogue.said import Amount, NotSure, Query, Report, Said, Slots, Value
 from bot.dialogue.seen import ask_seen
 from bot.dialogue.slots import Lacking, built, filled, whose
 from bot.dialogue.take import take, take_query
+from bot.dialogue.targets import with_bed_of_last
 from bot.engine.entries import Line
 from bot.wording import formats, questions, small_talk
 from bot.wording.gsm import gsm_only
@@ -50,7 +51,7 @@ def _asked(bedside: Bedside, item: NotSure) -> Part:
     kind = whose(item.partial, item.slot) if item.partial is not None else None
     if item.partial is not None and kind is not None:
         return _ask_apart(bedside, item, item.partial, kind)
-    readings = item.readings or _readings(item)
+    readings = tuple(with_bed_of_last(bedside, each) for each in item.readings) or _readings(item)
     choices = item.choices or ()
     late = _late_final(bedside, readings)
     if late is not None:

@@ -251,9 +251,13 @@ def heard(what: str) -> Wording:
     return Wording(gsm_only(f"{what}. Right?"), (YES, ("no", "nothing is recorded")))
 
 
-def which_line(where: Where, lines: tuple[str, ...]) -> Wording:
-    """Several lines that a correction could be about; the first two can be named so."""
-    text = f"{where.text}: which line, {formats.listed(lines, 'or')}? Say its time."
+def which_line(where: Where, lines: tuple[str, ...], *, of_one_time: bool = False) -> Wording:
+    """Several lines that a correction could be about; the first two can be named so.
+
+    `of_one_time`: they are of several tubes, read at one time.
+    """
+    say = "Say its tube." if of_one_time else "Say its time."
+    text = f"{where.text}: which line, {formats.listed(lines, 'or')}? {say}"
     names = tuple(zip(("first", "second"), lines, strict=False))
     return Wording(gsm_only(text), names)
 
