@@ -198,10 +198,18 @@ def _is_line_or_time(whole: list[Statement], rests: list[list[Statement | Unclea
 def _one_of(asked: list[Unclear], text: str) -> Unclear:
     if not asked:
         return Unclear(slot="kind", text=text)
+    beds = {a.statement.bed for a in asked if a.slot == "level_ml" and a.statement is not None}
+    asked = [a for a in asked if not _may_be_bed(a, beds)]
     asked = sorted(asked, key=lambda a: ORDER.index(a.slot) if a.slot in ORDER else len(ORDER))
     same = [a for a in asked if a.slot == asked[0].slot]
     choices = tuple(dict.fromkeys(c for a in same for c in a.choices))
     return asked[0] if choices == asked[0].choices else replace(asked[0], choices=choices, readings=())
+
+
+def _may_be_bed(asked: Unclear, beds: set[str | None]) -> bool:
+    """ "9 at 0845": 9 mL of no bed, where the line of bed 9 is asked for instead."""
+    said = asked.statement
+    return asked.slot == "bed" and isinstance(said, Mark) and said.bed is None and str(said.level_ml) in beds
 
 
 def _slot(whole: list[Statement]) -> str:

@@ -33,6 +33,8 @@ _NUMBERS = frozenset(
     }
 )  # fmt: skip
 """The slots that a bare number can fill: it is never a leak, a fluid or a reason."""
+NEAR_ML = 50
+"""So close a level may be the number that was taken for a time."""
 
 
 def bed(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
@@ -94,7 +96,12 @@ def slot(bedside: Bedside, pending: Pending, answer: Answered) -> Verdict:
     if (numbered := _with_number(bedside, pending.said, pending.slot, answer)) is not None:
         return StillLacks(numbered, pending.slot)
     slots = filled(pending.said, pending.slot, value)
-    if pending.slot == "level_ml" and (at := answer.at or _as_time(bedside, pending, value)) is not None:
+    if (
+        pending.slot == "level_ml"
+        and (at := answer.at or _as_time(bedside, pending, answer, value)) is not None
+    ):
+        if answer.at is None and _is_near(value, pending):
+            return StillLacks(slots, "at")
         slots = filled(slots, "at", at)
     whole = built(slots)
     if isinstance(whole, Lacking):
@@ -111,13 +118,25 @@ def _with_number(bedside: Bedside, said: Slots, slot: str, answer: Answered) -> 
     return None if lacks is None or lacks in dict(said.values) else filled(said, lacks, number)
 
 
-def _as_time(bedside: Bedside, pending: Pending, level_ml: Value) -> datetime | None:
-    """The lone number of "bed 12 at 1900", once the level is another one: it was the time."""
+def _as_time(bedside: Bedside, pending: Pending, answer: Answered, level_ml: Value) -> datetime | None:
+    """The lone number of "bed 12 at 1900", once the level is another one: it was the time.
+
+    But "no, 735" to "07:45 or 745 mL" says that it was no 745.
+    """
     match pending.choices:
-        case (int(number),) if number != level_ml:
+        case (int(number),) if number != level_ml and answer.yes is not False:
             return hhmm(bedside, number)
         case _:
             return None
+
+
+def _is_near(level_ml: Value, pending: Pending) -> bool:
+    """Whether the lone number may have been that level, misheard or mistyped: 745 for 735."""
+    match pending.choices, level_ml:
+        case (int(number),), int(level):
+            return abs(number - level) <= NEAR_ML
+        case _:
+            return False
 
 
 def slot_value(bedside: Bedside, pending: Pending, answer: Answered) -> Value | None:

@@ -238,3 +238,26 @@ def test_a_line_on_somebody_elses_word_is_to_be_read_and_its_number_is_no_time()
 
 def test_goals_are_not_read_back_as_lines() -> None:
     assert "Right?" not in Ward().says("Amy", "goals: 3 440, 5 1260", at="18:50").reply
+
+
+@pytest.mark.parametrize(
+    ("answer", "told"),
+    [
+        ("no seven thirty five", "Bed 9, 09:00, line 735 mL. Right?"),
+        ("seven thirty five", "735 mL: at what time?"),
+        ("six ninety", "Bed 9, 07:45, line 690 mL. Right?"),
+        ("seven forty five", "Bed 9, 09:00, line 745 mL. Right?"),
+    ],
+)
+def test_a_number_that_may_be_a_time_is_none_where_the_answer_is_near_it(answer: str, told: str) -> None:
+    ward = Ward()
+    ward.says("Amy", "bed 9 640 at 0700", at="07:02")
+    asked = ward.says("Amy", "bed nine seven forty five no leak swinging", at="09:00", channel="voice")
+    assert "07:45 or 745 mL" in asked.reply
+    assert told in ward.says("Amy", answer, at="09:01", channel="voice").reply
+
+
+def test_a_bed_and_a_time_alone_ask_for_the_line() -> None:
+    ward = Ward()
+    assert "Bed 9, 08:45: what does the line read" in ward.says("Amy", "9 at 0845", at="09:00").reply
+    assert "Bed 9, 08:45, line 640 mL." in ward.says("Amy", "640", at="09:01").reply

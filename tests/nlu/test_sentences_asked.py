@@ -159,7 +159,7 @@ def test_an_event_that_is_put_right_is_no_level(text: str, read: str) -> None:
         ("21 at 640, i mean bed 22", "ask level_ml"),
         ("16 r&l on one box 540 at 1900", "ask level_ml"),
         ("12 y tube 220 at 1900", "mark bed=12 at=19:00 level_ml=220"),
-        ("10 draining again", "ask bed"),
+        ("10 draining again", "ask level_ml"),
     ],
 )
 def test_what_is_said_beside_a_bed_is_not_read_as_something_else(text: str, read: str) -> None:

@@ -47,7 +47,7 @@ from .saying import MORNING, reading
             "mark bed=6 at=01:00 level_ml=25",
         ),
         ("4 00:00 138 01:00 140", "mark bed=4 at=00:00 level_ml=138; mark bed=4 at=01:00 level_ml=140"),
-        ("4 mark 10:50", "ask bed"),
+        ("4 mark 10:50", "ask level_ml"),
         ("4 00:00 138 or 140, 01:00 142, 02:00 143", "ask level_ml; ask kind; ask kind"),
     ],
 )

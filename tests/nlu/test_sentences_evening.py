@@ -188,7 +188,7 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
     [
         ("can you remind me for 12 in 1 hr", "ask kind"),
         ("done with 12, going home", "ask kind"),
-        ("12 0640", "ask bed"),
+        ("12 0640", "ask level_ml"),
         ("12 0640 at 0640", "ask level_ml"),
         ("bed 12 new canister started at 1600, 60 now", "ask at"),
         ("bed 12 disregard 1050", "ask at"),

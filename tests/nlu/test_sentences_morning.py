@@ -137,7 +137,7 @@ def test_a_morning_message_is_read_as_its_nurse_meant_it(text: str, read: str) -
 @pytest.mark.parametrize(
     ("text", "read"),
     [
-        ("12 0640", "ask bed"),
+        ("12 0640", "ask level_ml"),
         ("bed 4 nothing out all night, still 620", "ask at"),
         ("bed 4 hourly: 0300 40, 0400 55, 0500 30", "ask level_ml"),
         ("seldinger drain in bed 9 on the right at 3am", "ask level_ml"),

@@ -263,7 +263,7 @@ def test_a_change_with_no_value_behind_it_puts_nothing_right() -> None:
 @pytest.mark.parametrize(
     ("text", "read"),
     [
-        ("16 box 1/2 full", "ask bed"),
+        ("16 box 1/2 full", "ask level_ml"),
         ("2/4 340 at 1900", "ask level_ml"),
         ("4B leak 1/7", "checked bed=4B air_leak=present leak_grade=1"),
         ("12/A 340 at 1900", "mark bed=12A at=19:00 level_ml=340"),

@@ -89,7 +89,7 @@ def test_a_line_that_is_drawn_and_what_is_put_down_for_a_bed_are_of_the_level(te
         ("9 drained 340 since start of shift", "drained bed=9 volume_ml=340"),
         ("9 from start of shift to now 340", "ask level_ml"),
         ("9 bp baseline 120", "ask level_ml"),
-        ("9 baseline hr 80", "ask bed"),
+        ("9 baseline hr 80", "ask level_ml"),
     ],
 )
 def test_the_line_of_the_start_of_a_shift_is_a_line(text: str, read: str) -> None:
