@@ -7,6 +7,7 @@ Nor is it out where it was only pulled somewhere: "he pulled the drain in bed 6 
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from .neighbours import HARD, begins_at
 from .numbers import Toks, is_digits, word
@@ -119,7 +120,9 @@ def pulled_along(said: Message) -> Iterator[Cue]:
 def by_others(said: Message) -> Iterator[Cue]:
     """ "husband pulled the drain out", "drain pulled by wife": nobody who takes a tube out as is meant."""
     toks = said.toks
-    for cue in said.cues:
+    for before, cue in pairwise((Cue("", "", 0, 0), *said.cues)):
+        if (before.value, cue.value) == ("dislodged", "removed") and cue.start - before.end <= 1:
+            yield cue._replace(label="filler", value="")  # "patient pulled drain out": told once
         inside = not PULLED.isdisjoint(toks.said[cue.start : cue.end])
         verb = cue.start - (0 if inside else 1 + (word(toks, cue.start - 1) in WHOSE))
         if cue.value != "removed" or not (inside or word(toks, verb) in PULLED):

@@ -30,12 +30,14 @@ NOTHING = frozenset({"nil", "nothing", "none", "zero", "nada", "0", "zilch"})
 def _over(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "45 ml last hour", "300 this shift": what came over a length of time is an amount, if it is ours."""
     last: Item | None = None
-    beside = parted = False
+    beside = parted = named = False
     for item in items:
+        named |= item.value == "tubeword"  # "urine for 8 is 22 this hr, chest tube bed 8 at 26"
         if item.role != "cue":
             parted = item.role == "sep"
             last = last if item.role in {"bed", "tube", "sep"} else item
-            if beside and item.role == "level" and item.lead in {"", "at"} and not item.unit:
+            bare = item.role == "level" and item.lead in ({""} if named else {"", "at"})
+            if beside and bare and not item.unit:
                 yield "what is beside an amount of another device may be an amount too"
             continue
         of_another = last is not None and last.role in {"foreign", "claimed"}
@@ -51,6 +53,14 @@ def _or_when(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
         whole = item.full_clock or item.spoken_clock
         if item.role == "volume" and item.lead == "amount" and item.at and whole and not item.unit:
             yield "how much came, or when"
+
+
+def _stands_now(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "24 turned and dumped, 780 now": how much came, or where the line stands now."""
+    for before, item, after in zip(items, items[1:], items[2:], strict=False):
+        apart = before.role == "sep" and item.role == "volume" and item.lead == "amount"
+        if apart and after.role == "time" and word(toks, after.start) == "now":
+            yield "how much came, or the line"
 
 
 def _when_again(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -269,5 +279,6 @@ OVER_TIME = (
     Rule(_of_both, frozenset({"level"}), frozenset({"both", "each"})),
     Rule(_after_an_amount, frozenset({"volume"})),
     Rule(_or_when, frozenset({"volume"}), frozenset({"at", "@"})),
+    Rule(_stands_now, frozenset({"volume"}), frozenset({"now"})),
     Rule(_when_again, frozenset({"level"}), frozenset({"ago"})),
 )

@@ -32,6 +32,13 @@ SCANS = frozenset(
 )
 """Whoever leaves the ward for one of these comes back."""
 NEW = frozenset({"new", "fresh"})
+NAMED = 2
+"""Words of "new box"."""
+HAS = frozenset({"has", "is", "already", "now"})
+MIDNIGHT = 24
+"""A number up to this may be an hour."""
+MUCH = 500
+"""mL that come into a new canister before it is told, at most; a choice of ours, no source."""
 SHOWS = frozenset({"reads", "reading", "shows", "showing", "says", "sits", "sitting", "stands"})
 
 
@@ -49,9 +56,23 @@ def in_place(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue | None:
     gone = any(o.value == "away" and o.start == cue.end for o in cues)
     if cue.value == "back" and words == ["returned"] and gone:
         return _quiet(cue)
-    if cue.value == "exchanged" and words[0] in NEW and word(toks, cue.end) in SHOWS:
-        return _quiet(cue)
+    if cue.value == "exchanged" and words[0] in NEW and len(words) == NAMED:
+        if word(toks, cue.end) in SHOWS:
+            return _quiet(cue)
+        if all(o.label != "old" for o in cues) and (end := _end_before_level(cue, toks)):
+            return _quiet(cue._replace(end=end))
     return None
+
+
+def _end_before_level(cue: Cue, toks: Toks) -> int:
+    """ "new can 30 at 2230", "new box is 55": where its level begins; a large one may be of the old one."""
+    k = cue.end
+    while word(toks, k) in HAS:
+        k += 1
+    small = word(toks, k).isdecimal() and MIDNIGHT < int(word(toks, k)[:4]) < MUCH
+    timed = word(toks, k + 1) in {"at", "@"} and word(toks, k + 2).isdecimal() and word(toks, k + 3) != "ml"
+    told = small and (timed or k > cue.end) and word(toks, k + 1) not in {":", ".", "/"}
+    return k if told else 0
 
 
 def _quiet(cue: Cue) -> Cue:

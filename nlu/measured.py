@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from .claims import CLAIMED
 from .numbers import Toks, glued, is_digits, numbers, starts_number, word
 from .patterns.leads import BED_WORDS, FULL_STOPS
-from .patterns.levels import LITRES
+from .patterns.levels import LITRES, MILLILITRES
 from .patterns.measured import (
     BREATHED,
     DECIMAL,
@@ -60,6 +60,12 @@ LOWEST = 20
 """Least of the lower number of a pressure; common practice, no source."""
 HALVES = frozenset({"am", "pm", "a", "p", "hrs", "h"})
 
+LINED = 2
+"""Numbers of a line: its bed and its level."""
+PER = frozenset({"/", "per"})
+KILOS = frozenset({"kg", "kilo", "kgs"})
+HOURS = frozenset({"h", "hr", "hrs", "hour"})
+
 
 def measured(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each measure as its name and the value that it claims."""
@@ -79,10 +85,28 @@ def _measures(toks: Toks) -> Iterator[tuple[int, int, int]]:
     for k in range(len(toks)):
         if k < last:
             continue
-        value, end = _value(toks, k)
+        end = _per_kilo(toks, k)
+        value, end = (k, end) if end else _value(toks, k)
         if end:
             yield _start(toks, k), value, end
             last = end
+
+
+def _per_kilo(toks: Toks, k: int) -> int:
+    """The end of "7 ml/kg/hr", "4.5 ml/kg": reckoned for the weight, and no line; or 0."""
+    ml = k + 1 + 2 * (word(toks, k + 1) == "." and is_digits(toks, k + 2))
+    if not is_digits(toks, k) or word(toks, ml) not in MILLILITRES:
+        return 0
+    others = sum(_is_figure(toks, j) for j in (*range(k), *range(ml, len(toks))))
+    if word(toks, ml + 1) not in PER or word(toks, ml + 2) not in KILOS or others < LINED:
+        return 0
+    hourly = word(toks, ml + 3) in PER and word(toks, ml + 4) in HOURS
+    return ml + 3 + 2 * hourly
+
+
+def _is_figure(toks: Toks, k: int) -> bool:
+    """A number that is not told as a time."""
+    return is_digits(toks, k) and word(toks, k - 1) not in {"at", "@", ":"} and word(toks, k + 1) != ":"
 
 
 def _start(toks: Toks, k: int) -> int:

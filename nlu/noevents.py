@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
+from .changes import changed_what
 from .items import EVENTS, Item, is_now
 from .numbers import Toks, glued, starts_number, word
 from .rules import Pieces, Rule
@@ -360,4 +361,5 @@ NO_EVENTS = (
     Rule(_level_or_time, frozenset({"time", "level"})),
     Rule(_from_bed, frozenset({"bed"}), frozenset({"from"})),
     Rule(_answered, frozenset({"num"}), OUTSIDE),
+    Rule(changed_what, EVENTS | {"word"}),
 )

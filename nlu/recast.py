@@ -4,7 +4,7 @@ words that mean something else beside what else was said. Called by `read`.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Set
+from collections.abc import Iterator, Mapping
 
 from .alarms import with_alarms
 from .asbefore import as_before
@@ -13,6 +13,7 @@ from .beside import WATER_SEALS, of_their_like
 from .bidden import bidden
 from .bridging import bridged, sent
 from .carriedout import with_carried_out
+from .changes import with_changes
 from .clock import clocks
 from .dials import read_off
 from .elsewhere import elsewhere
@@ -29,7 +30,7 @@ from .measured import measured
 from .narrated import narrated
 from .neighbours import SIDES, is_setting, number_follows, phrase_of
 from .newcomers import with_newcomers
-from .numbers import Toks, is_digits, starts_number, word
+from .numbers import Toks, starts_number, word
 from .occasions import with_occasions
 from .ofeach import EACH, of_each
 from .patterns.leads import BED_WORDS
@@ -60,20 +61,7 @@ DIED = frozenset(
 """Behind "passed" these leave it a death."""
 CANISTERS = frozenset(PLACES["canister"])
 OLD = frozenset({"old", "prev", "previous"})
-ENDED = OLD | {"final"}
 FRESH = frozenset({"new", "fresh"})
-OF_CANISTER = frozenset(
-    {"and", "so", "in", "of", "for", "on", "at", "bed", "room", "full", ",", "was", "got", "is"}
-)
-BEHIND_CHANGE = frozenset({"at", "@", "by", ",", "yesterday", "overnight", "today", "last", "this"})
-FAR = 8
-"""Words and signs between the canister and what was done to it."""
-CHANGED = frozenset({"changed", "switched", "replaced", "swap"})
-OF_CHANGE = frozenset(
-    {"bed", "room", "rm", "on", "for", "at", "the", "left", "right", "l", "r", "h", "hrs", "pm", "am"}
-    | {"yesterday", "overnight", "today", "this", "last", "night", "morning", "evening", "afternoon"}
-)
-"""Between "changed" and the old one these name the bed and the time."""
 ON_SUCTION = frozenset({"canister on suction", "cannister on suction"})
 GRAVITY_SEAL = "gravity seal"
 READS = frozenset({"is", "was", "reads", "read", "="})
@@ -147,7 +135,7 @@ def _where_beds_stand(cues: tuple[Cue, ...], stands: tuple[tuple[int, int], ...]
 
 def recast(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each with the meaning that it has here."""
-    cues = _with_changes(cues, toks)
+    cues = with_changes(cues, toks)
     cues = with_moved_line(with_taken_back(cues, toks), toks)
     ends = any(_ends(cue) for cue in cues)
     found = tuple(
@@ -167,52 +155,6 @@ def recast(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
 def _is_changed(cue: Cue, toks: Toks) -> bool:
     """Whether a change is told; "replaced at 1835, fresh bottle zero" names the new one behind its own."""
     return cue.value == "exchanged" and word(toks, cue.start) not in FRESH
-
-
-def _with_changes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
-    """ "changed 7 at 0535, old one 1495": beside the level of an old one, what was changed is a canister."""
-    if CHANGED.isdisjoint(toks.words):
-        return cues
-    olds = [c.start for c in cues if c.label == "old" and not ENDED.isdisjoint(toks.said[c.start : c.end])]
-    if any(c.value == "exchanged" for c in cues):
-        return cues
-    happened = {j for c in cues if c.label == "what" for j in range(c.start, c.end)}
-    for k, text in enumerate(toks.said):
-        if text in CHANGED and (
-            _is_behind_box(toks, k) or (olds and _is_changed_one(toks, k, olds, happened))
-        ):
-            kept = [c for c in cues if not c.start <= k < c.end]
-            return in_order([*kept, Cue("kind", "exchanged", k, k + 1)])
-    return cues
-
-
-def _is_changed_one(toks: Toks, k: int, olds: list[int], happened: Set[int]) -> bool:
-    between = [t.text for t in toks[k + 1 : olds[0]] if not (t.glued and t.text in "abcd")]  # "6A"
-    plain = set(filter(str.isalpha, between)) <= OF_CHANGE and not STOPS & set(between) - {","}
-    return (plain and _is_bed(toks, k + 1)) or _is_of_canister(toks, k, happened)
-
-
-def _is_behind_box(toks: Toks, k: int) -> bool:
-    """ "box 12 changed, 1880"; not "box 12 changed sides"."""
-    ends = word(toks, k + 1) in BEHIND_CHANGE | STOPS | {""} or is_digits(toks, k + 1)
-    return ends and is_digits(toks, k - 1) and word(toks, k - 2) in CANISTERS
-
-
-def _is_of_canister(toks: Toks, k: int, happened: Set[int]) -> bool:
-    """ "canister full at 1990, changed at 0655", "box tipped and changed at 0610"; not "changed to 20"."""
-    if word(toks, k + 1) not in BEHIND_CHANGE and not is_digits(toks, k + 1):
-        return False
-    for j in range(k - 1, max(-1, k - FAR), -1):
-        if word(toks, j) in CANISTERS:
-            return True
-        if not (is_digits(toks, j) or word(toks, j) in OF_CANISTER or j in happened):
-            return False
-    return False
-
-
-def _is_bed(toks: Toks, k: int) -> bool:
-    """Whether a number stands there, perhaps behind a word for a bed."""
-    return number_follows(toks, k + (word(toks, k) in {"bed", "room", "rm", "on", "for", "@"}))
 
 
 def _new_box(cue: Cue, toks: Toks) -> Cue:
@@ -365,6 +307,7 @@ def _is_state(cue: Cue, toks: Toks) -> bool:
     if number in SIDES and not number_follows(toks, cue.end):  # "l sx 20 r ws"
         return True
     ends = not word(toks, cue.end).isalnum() or word(toks, cue.end) in {"and", "no"}
+    ends |= word(toks, cue.end) == "since" and number_follows(toks, cue.end + 1)
     if (ends or word(toks, cue.end) in {"leak", "air", "with"}) and _is_spoken_bed(toks, bed):
         return True
     if number in STOPS and _is_told_alone(cue, toks):

@@ -37,7 +37,8 @@ at in updated aware comfortable stable doing visiting will came comes went wants
 VERBS = frozenset(_VERBS.split())
 REQUESTS = frozenset(
     {("call", "me"), ("text", "me"), ("page", "me"), ("ping", "me"), ("thank", "you")}
-    | {("will", "keep"), ("will", "watch"), ("keeping", "an"), ("heading", "to")}
+    | {("will", "keep"), ("will", "watch"), ("keeping", "an"), ("heading", "to"), ("need", "to")}
+    | {("needs", "to"), ("needs", "swapping"), ("needs", "changing")}
 )
 LOOKING_AGAIN = frozenset({"recheck", "check", "remeasure", "mark", "read", "reassess"})
 WHEN_NEXT = frozenset({"in", "at"})
@@ -64,6 +65,7 @@ OF_ANOTHER = frozenset(_OF_ANOTHER.split())
 GOING_ON = ABOUT_A_NUMBER | OF_ANOTHER | NUMERALS | FRACTIONS.keys()
 IS_AT = frozenset({"at", "on", "is", "line", "mark", "level", "drain", "box", "bottle", "canister"})
 """Behind "204s" these tell of that bed."""
+FULL_HOUR = 4
 ENDS = STOPS - {",", "-", "/"}
 
 
@@ -101,7 +103,8 @@ def stopped(toks: Sequence[Token]) -> Sequence[Token]:
 def _begins(toks: Sequence[Token], k: int) -> bool:
     first, second, before = toks[k].text, toks[k + 1].text, toks[k - 1]
     opens = first in TOGETHER or (first in SUBJECTS and second in VERBS) or (first, second) in REQUESTS
-    ended = before.is_digits or (before.text in BEHIND and not _is_verb(toks, k - 1))
+    bed = first.startswith("need") and len(before.text) < FULL_HOUR  # "17 needs to go"
+    ended = (before.is_digits and not bed) or (before.text in BEHIND and not _is_verb(toks, k - 1))
     return ended and (_plans_the_next(toks, k) or (opens and not _goes_on(toks, k)))
 
 

@@ -10,7 +10,8 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .followers import DIALLED
-from .numbers import Toks, starts_number, word
+from .items import Item
+from .numbers import Toks, is_digits, starts_number, word
 from .rules import Pieces, Rule
 
 CUES = frozenset({"suction", "wall", "seal", "dial", "leakgrade"})
@@ -160,8 +161,23 @@ def _off_and_on(items: Pieces, toks: Toks) -> Iterator[str]:
             k += word(toks, k) in {"now", "then"}
             on = word(toks, k + (word(toks, k) == "back")) == "on"
             told = any(i.name == "suction_on" for i in items)
+            timed = any(i.role == "check" and i.start == k + 3 and _is_time_behind(i, items) for i in items)
+            if on and timed and word(toks, k + 2) == "at":  # "tubing off, back on at 20 now"
+                yield "which of the two the time is of"
             if on and not told and not (starts_number(toks, k + 1) or word(toks, k + 1) in OF_BED):
                 yield "how the suction is at the end"
+
+
+def _is_time_behind(check: Item, items: Pieces) -> bool:
+    return any(i.role == "time" and i.start == check.end for i in items)
+
+
+def _grade_of_a_day(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "leak's a 3 tonight": how large it is, and no hour."""
+    for leak, time in pairwise(items):
+        small = len(word(toks, time.start)) == 1 and is_digits(toks, time.start)
+        if leak.value == "leak" and time.role == "time" and small and word(toks, time.start + 1) in DAYTIMES:
+            yield "how large the leak is, or when"
 
 
 def _of_next_bed(items: Pieces, toks: Toks) -> Iterator[str]:
@@ -187,6 +203,7 @@ def _dialled(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "what the suction is at, or the line"
 
 
+DAYTIMES = frozenset({"tonight", "today", "this", "overnight", "last"})
 LARGEST = {"leakgrade": 7, "seal": 5, "wall": 0}
 """The largest grade of a leak, and cm of a seal, that is seen."""
 CHECKED = frozenset({"check"})
@@ -204,5 +221,6 @@ SET_BEFORE = (
     Rule(_no_order, frozenset({"waterseal"}), frozenset({"order", "orders"})),
     Rule(_set_to, frozenset({"bed", "level"}), TURNED),
     Rule(_of_before, CHECKED, frozenset({"earlier", "previously", "suctioned", "same", "unchanged"})),
+    Rule(_grade_of_a_day, frozenset({"leak"}), DAYTIMES),
     Rule(_off_and_on, frozenset({"what"}), frozenset({"on"})),
 )

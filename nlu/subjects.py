@@ -390,7 +390,7 @@ OF_ALL = Rules(
         Rule(_queried, EVENT_CUES | FINDINGS, frozenset({"?"})),
         Rule(doubted, FINDINGS, HEDGES | LIMBS | OVER | TRIALS),
         Rule(of_next, FINDINGS, ALSO),
-        Rule(was_so, EVENT_CUES | LASTING, frozenset({"was", "were"})),
+        Rule(was_so, EVENT_CUES | LASTING | {"fluid"}, frozenset({"was", "were"})),
         Rule(_sealed, frozenset({"seal"})),
         Rule(_changing, EVENT_CUES),
         Rule(_of_each, frozenset({"check"})),

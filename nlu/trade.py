@@ -51,6 +51,8 @@ NAMES: dict[tuple[str, ...], str] = {
     ("under", "water", "seal", "drain"): "box",
     ("c", "/", "d", "/", "i"): "intact",
     ("underwater", "drain"): "box",
+    ("replogle",): "ngt",
+    ("repogle",): "ngt",
 }
 """British, Indian, Philippine and Australian words for the tube in the chest and for what it drains into.
 From memory."""

@@ -204,7 +204,9 @@ def was_so(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     if any(i.role == "time" and i.start > 0 and word(toks, i.start - 1) == "at" for i in items):
         return
     for item in items:
-        found = item.role == "cue" and (item.value in LASTING or item.name in PAUSED)
+        turned = item.value == "fluid" and "now" in toks.said[item.end :]  # "was clear now is pink"
+        turned &= not any(i.value == "fluid" and i.start > item.end for i in items)
+        found = item.role == "cue" and (turned or item.value in LASTING or item.name in PAUSED)
         if found and word(toks, item.start - 1) in {"was", "were"}:
             yield "how it was, and not how it is"
 

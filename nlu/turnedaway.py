@@ -10,7 +10,7 @@ from itertools import pairwise
 from .neighbours import begins_at, number_follows, phrase_of
 from .numbers import Toks, starts_number, word
 from .patterns.asides import PATIENTS, RELATIVES, STAFF
-from .patterns.leads import LINES
+from .patterns.leads import BED_WORDS, LINES
 from .pipeline import Cue
 
 EXACTLY = frozenset({"at", "on", "around", "about", "by", "near"})
@@ -113,6 +113,8 @@ WALKED = frozenset(
     | {"chair", "commode", "sink", "kitchen", "lounge", "end", "lift", "elevator"}
 )
 """A walk that far "and back" is no return to the ward."""
+OUT_OF = BED_WORDS | {"it", "him", "her"}
+COMING = frozenset({"has", "have", "come", "came", "been", "is", "coming"})
 CANISTERS = frozenset({"box", "bottle", "canister", "cannister", "chamber", "drain", "collector", "unit"})
 LIFTED = frozenset(
     {"above", "up", "lifted", "raised", "hung", "hanging", "onto", "tipped", "over", "knocked"}
@@ -142,10 +144,10 @@ def turned_away(cue: Cue, toks: Toks) -> Cue:
         return cue._replace(label=label, value=value)
     if cue.label == "levelat" and word(toks, cue.start) == "it" and word(toks, cue.start - 1) in DONE:
         return cue._replace(label="word", value="it")  # "suction was off, found it at six": when
-    if cue.label == "levelat" and _is_rule(cue, toks):
-        return cue._replace(label="plan", value="")  # "we pull it at 150", "out once its at 150": no line
-    if cue.value == "corrected" and _is_expected(cue, toks):
-        return cue._replace(label="plan", value="")  # "should be about 700 by now"
+    if cue.label in {"amount", "out"} and (start := _of_nothing(cue, toks)) < cue.start:
+        return Cue("same", "", start, cue.end)  # "nothing has come out since 2000"
+    if _is_rule(cue, toks) or (cue.value == "corrected" and _is_expected(cue, toks)):
+        return cue._replace(label="plan", value="")  # "we pull it at 150", "should be about 700 by now"
     if cue.label == "level" and toks.said[cue.start : cue.end + 1] in READ_ALOUD:
         return cue._replace(label="question", value="")  # "read me the handover for bed nine"
     if cue.label == "filler" and toks.said[cue.end - 1 : cue.end + 1] == ("with", "me"):
@@ -153,8 +155,8 @@ def turned_away(cue: Cue, toks: Toks) -> Cue:
     if cue.label == "filler" and phrase_of(cue, toks) == "time now" and not number_follows(toks, cue.end):
         return cue._replace(end=cue.end - 1)  # "mark 640, time now": when
     did = cue.label == "question" and toks.said[cue.start : cue.end + 1] == ("did", "the")
-    did = did and ":" in toks.words and "?" not in toks.words
-    if did or _is_of_a_line(cue, toks) or _is_to_seal(cue, toks):
+    told = ":" in toks.words and "?" not in toks.words
+    if (did and told) or _is_of_a_line(cue, toks) or _is_to_seal(cue, toks):
         return cue._replace(label="filler", value="")
     if cue.value == "back" and _is_of_finding(cue, toks):  # nobody came back
         to = word(toks, cue.end) in {"to", "at", "on"} and number_follows(toks, cue.end + 1)
@@ -162,6 +164,16 @@ def turned_away(cue: Cue, toks: Toks) -> Cue:
     if _is_exactly(cue, toks) or _counts_tubes(cue, toks) or _tells_when(cue, toks) or _is_left_in(cue, toks):
         return cue._replace(label="filler", value="")
     return cue
+
+
+def _of_nothing(cue: Cue, toks: Toks) -> int:
+    """Where a "nothing" begins that came, and not "out of the top"; the same place where none does."""
+    start = cue.start
+    while word(toks, start - 1) in COMING:
+        start -= 1
+    of_drain = word(toks, cue.end) != "of" or word(toks, cue.end + 1) in OUT_OF
+    came = word(toks, cue.start) in COMING | {"out", "drained"} and "?" not in toks.words
+    return start - 1 if word(toks, start - 1) == "nothing" and came and of_drain else cue.start
 
 
 def _is_to_seal(cue: Cue, toks: Toks) -> bool:
@@ -237,6 +249,8 @@ def _is_written_there(cue: Cue, toks: Toks) -> bool:
 
 
 def _is_rule(cue: Cue, toks: Toks) -> bool:
+    if cue.label != "levelat":
+        return False
     before = word(toks, cue.start - 1)
     return before in {"once", "until", "till", "unless"} or (
         word(toks, cue.start) == "it" and before in TO_DO

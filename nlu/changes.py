@@ -1,0 +1,114 @@
+"""What was changed, where the word alone does not say it: "changed 7, old one 1495", "box full, changed".
+
+Beside the level of an old one, or behind a canister that was full, it is the canister. Called by `recast`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Set
+
+from .items import Item
+from .neighbours import number_follows
+from .numbers import Toks, is_digits, word
+from .patterns.leads import BED_WORDS
+from .patterns.places import PLACES
+from .pipeline import Cue, in_order
+
+CANISTERS = frozenset(PLACES["canister"])
+STOPS = frozenset({",", ";", ".", "!", "and", "but", "then"})
+ENDED = frozenset({"old", "prev", "previous", "final"})
+OF_CANISTER = frozenset(
+    {"and", "so", "in", "of", "for", "on", "at", "bed", "room", "full", ",", "was", "got", "is"}
+)
+OF_FULL = OF_CANISTER | {"it", "i", "we", "has", "been", "have", "just", "now", "then", "already", "."}
+OF_FULL |= {"therefore", "hence", "almost", "nearly", "very", "completely", "had", "became", "to"}
+"""Between a canister that was full and what was done to it; no denial, and no plan."""
+FULL = "full"
+BEHIND_CHANGE = frozenset({"at", "@", "by", ",", "yesterday", "overnight", "today", "last", "this"})
+FRESH = frozenset({"new", "fresh"})
+FEW = 3
+"""Words and signs of ", it was" behind a change."""
+FAR = 8
+"""Words and signs between the canister and what was done to it."""
+CHANGED = frozenset({"changed", "switched", "replaced", "swap"})
+OF_CHANGE = frozenset(
+    {"bed", "room", "rm", "on", "for", "at", "the", "left", "right", "l", "r", "h", "hrs", "pm", "am"}
+    | {"yesterday", "overnight", "today", "this", "last", "night", "morning", "evening", "afternoon"}
+)
+"""Between "changed" and the old one these name the bed and the time."""
+
+
+def with_changes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    """ "changed 7 at 0535, old one 1495": beside the level of an old one, what was changed is a canister."""
+    if CHANGED.isdisjoint(toks.words):
+        return cues
+    olds = [c.start for c in cues if c.label == "old" and not ENDED.isdisjoint(toks.said[c.start : c.end])]
+    if any(c.value == "exchanged" for c in cues):
+        return cues
+    happened = {j for c in cues if c.label == "what" for j in range(c.start, c.end)}
+    for k, text in enumerate(toks.said):
+        if text in CHANGED and (
+            _is_behind_box(toks, k)
+            or _is_full_one(toks, k)
+            or (olds and _is_changed_one(toks, k, olds, happened))
+        ):
+            kept = [c for c in cues if not c.start <= k < c.end]
+            return in_order([*kept, Cue("kind", "exchanged", k, k + 1)])
+    return cues
+
+
+def _is_changed_one(toks: Toks, k: int, olds: list[int], happened: Set[int]) -> bool:
+    between = [t.text for t in toks[k + 1 : olds[0]] if not (t.glued and t.text in "abcd")]  # "6A"
+    plain = set(filter(str.isalpha, between)) <= OF_CHANGE and not STOPS & set(between) - {","}
+    return (plain and _is_bed(toks, k + 1)) or _is_of_canister(toks, k, happened)
+
+
+def _is_behind_box(toks: Toks, k: int) -> bool:
+    """ "box 12 changed, 1880"; not "box 12 changed sides"."""
+    ends = word(toks, k + 1) in BEHIND_CHANGE | STOPS | {""} or is_digits(toks, k + 1)
+    return ends and is_digits(toks, k - 1) and word(toks, k - 2) in CANISTERS
+
+
+def _is_of_canister(toks: Toks, k: int, happened: Set[int]) -> bool:
+    """ "canister full at 1990, changed at 0655", "box tipped and changed at 0610"; not "changed to 20"."""
+    if word(toks, k + 1) not in BEHIND_CHANGE and not is_digits(toks, k + 1):
+        return False
+    for j in range(k - 1, max(-1, k - FAR), -1):
+        if word(toks, j) in CANISTERS:
+            return True
+        if not (is_digits(toks, j) or word(toks, j) in OF_CANISTER or j in happened):
+            return False
+    return False
+
+
+def _is_bed(toks: Toks, k: int) -> bool:
+    """Whether a number stands there, perhaps behind a word for a bed."""
+    return number_follows(toks, k + (word(toks, k) in {"bed", "room", "rm", "on", "for", "@"}))
+
+
+def _is_full_one(toks: Toks, k: int) -> bool:
+    """ "box of bed 22 it is full, i changed, was 1990"; not "box full of bubbles", "full, to be changed"."""
+    if FULL not in toks.words or word(toks, k) == "swap":
+        return False
+    ends = word(toks, k + 1) in BEHIND_CHANGE | STOPS | {""} or is_digits(toks, k + 1)
+    start = k - 1
+    while start >= 0 and (word(toks, start) in OF_FULL or is_digits(toks, start)):
+        start -= 1
+    full = FULL in toks.said[start + 1 : k] and toks.said[k - 2 : k] != ("to", "be")
+    return ends and full and word(toks, start) in CANISTERS
+
+
+def changed_what(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed 7 changed, it was 1875": a line, or what an old one held; "new can, 20" may have no bed."""
+    for place, item in enumerate(items):
+        behind = [i for i in items[place + 1 :] if i.role != "sep"]
+        if not behind:
+            return
+        near = behind[0].start - item.end
+        was = item.unread and item.name in CHANGED and word(toks, behind[0].start - 1) in {"was", "had"}
+        if was and behind[0].role == "level" and near <= FEW:
+            yield "what was changed, and what was in it"
+        fresh = place == 0 and item.name == "exchanged" and word(toks, item.start) in FRESH
+        alone = fresh and len(behind) == 1 and behind[0].role == "bed" and word(toks, item.end) == ","
+        if alone and word(toks, behind[0].start - 1) not in BED_WORDS:
+            yield "the bed, or what the new one is at"
