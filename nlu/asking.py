@@ -179,6 +179,8 @@ def with_sign(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     if word(toks, 0) not in OF_FINDINGS or "?" in toks.words:
         return items
     numbers = [i for i in items if i.role not in {"cue", "sep", "tube"}]
+    if word(toks, 1) in US - {"i", "we", "you", "u", "they"} and not numbers:
+        return (*items, Item("cue", len(toks), len(toks), "mark_of_question"))  # "is anyone leaking"
     of_bed = len(numbers) == 1 and numbers[0].label is not None and numbers[0].start <= PAIR
     events = any(happens(i) or i.value in {"kind", "what", "neg", "level"} for i in items)
     if not of_bed or events or not any(i.role == "cue" and i.value in FINDINGS for i in items):
@@ -199,7 +201,7 @@ def asking(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     if (
         first is not None
         and _is_first(first, toks)
-        and not _is_put_down(toks)
+        and not (_is_put_down(toks) or _leaves_out_who(toks, opens))
         and word(toks, opens) in AUXILIARY
         and _is_of_bed(first, toks, opens)
     ):
@@ -226,6 +228,16 @@ def _says_on_what(said: Item, toks: Toks) -> bool:
 def _is_first(first: Item, toks: Toks) -> bool:
     """Whether nothing was asked before it: "is 5 due? 7 marked 430 at 0640" asks of another bed."""
     return first.start <= OPENING and "?" not in toks.said[: first.start]
+
+
+def _leaves_out_who(toks: Toks, opens: int) -> bool:
+    """ "didn't get to send 13 at 1500, it was 1240": the nurse did not; "didn't he go" asks."""
+    return word(toks, opens) in {"didn't", "didnt"} and word(toks, opens + 1) in {
+        "get",
+        "send",
+        "chart",
+        "manage",
+    }
 
 
 def _is_put_down(toks: Toks) -> bool:

@@ -42,6 +42,7 @@ IT_IS = BUT_IT | OF_THE_LINE | {"s", "'", "should", "be"}
 LINE_WORDS = frozenset({"level", "old"})
 BELONGS = frozenset({"belongs", "belonged"})
 REALLY = frozenset({"really", "actually", "definitely"})
+ONTO = frozenset({"to", "on", "under", "with"})
 BELONGING = BELONGS | {"belong"}
 FINALS = frozenset({"final", "closing", "last", "time"})
 OF_A_LINE = FINALS | {"line", "level", "mark", "reading", "entry", "number", "figure", "value"}
@@ -141,7 +142,7 @@ def agreed(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
 
 def with_owner(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """ "it belongs to 6", "the time on 9 should be 1745", "22 final should be 1420": a bed, and no level."""
-    owned = {k + 2 for k, w in enumerate(toks.said) if w in BELONGING and word(toks, k + 1) == "to"}
+    owned = {k + 2 for k, w in enumerate(toks.said) if w in BELONGING and word(toks, k + 1) in ONTO}
     if owned:  # "belongs to bed 2, not 3"
         owned |= {i.start for i in items if i.link == "not" and i.start > min(owned)}
     labelled = [i for i in items if i.role == "bed" or (i.role == "num" and i.label and not i.unit)]
@@ -225,7 +226,7 @@ def _is_slip(said: tuple[str, ...]) -> bool:
 def without_told(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces of a correction without the words that only say that something was entered."""
     turn = turn_behind(items, toks)
-    plain = ENTERED | APOLOGIES | BELONGING | {"onto"} | ({"as"} if turn else set())
+    plain = ENTERED | APOLOGIES | BELONGING | {"onto", "under"} | ({"as"} if turn else set())
     plain |= TOLD_YOU | {"you", "earlier", "in"} if turn else frozenset()
     plain |= {"number"} if "same" in toks.words else frozenset()
     plain |= SLIPS if _is_not_but(items) or _put_wrongly(items, toks) else frozenset()
@@ -306,7 +307,7 @@ def _rebedded(items: tuple[Item, ...], toks: Toks) -> bool:
     """ "the bed 12 1900 mark was bed 13", "0600 mark on bed 13 belongs to bed 12": one line, another bed."""
     beds = [k for k, i in enumerate(items) if i.role == "bed"]
     if belongs(items):
-        told = bool(beds) and word(toks, items[beds[-1]].start - 1) in {"to", "bed", "in"}
+        told = bool(beds) and word(toks, items[beds[-1]].start - 1) in {"bed", "in"} | ONTO
         return told or any(i.role in {"num", "time"} or i.value in LINE_WORDS for i in items)
     if len(beds) != 2 or not {i.role for i in items[beds[1] + 1 :] if i.value != "repair"} <= {"sep"}:
         return False
@@ -361,6 +362,8 @@ def is_told_of(bed: Item, toks: Toks) -> bool:
     k = bed.start - 1
     while word(toks, k) in {"bed", "room", "rm", "for", "in", "to", "really", "the", "at"}:
         k -= 1
+    if word(toks, k) in ONTO and word(toks, k - 1) in BELONGS:
+        return True
     return word(toks, k) in {"was", "is", "its", "it's", "belongs", "belonged"} or (
         word(toks, k) == "s" and word(toks, k - 2) == "it"
     )

@@ -67,7 +67,7 @@ def _totals(said: Message) -> list[Cue]:
             if _is_alone(said.toks, start):
                 found.append(cue._replace(label="old", value="", end=max(cue.end, start)))
         elif _is_behind_level(said.toks, cue.start) and not _is_over_time(said.toks, cue.end):
-            found.append(cue._replace(label="filler", value=""))
+            found.append(cue._replace(label="inside", value="", end=start))  # ", 1220 total in box"
             found += [Cue("old", "", j, j + 1) for j in range(cue.start) if word(said.toks, j) == "with"][-1:]
     return found
 

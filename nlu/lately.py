@@ -33,8 +33,9 @@ OF_IT = frozenset(
 )
 """Behind it these say no more; "that" may be the line that is denied."""
 STOPS = frozenset({"", ".", ",", ";", "!", "-", "(", ")", "as", "because", "bc", "cos", "cuz", "and", "no"})
-FORGOT = frozenset({"forgot", "forgotten", "missed"})
+FORGOT = frozenset({"forgot", "forgotten", "missed", "owe"})
 MISSED = frozenset({"missed", "skipped"})
+PAST = SENDING_NOW | {"putting", "doing"}
 LATE = MISSED | FORGOT | SENDING | SENDING_NOW | {"ago"}
 THE = frozenset({"the", "my", "our", "a", "this"})
 LINES = frozenset({"one", "mark", "line", "reading", "entry", "level", "hourly"})
@@ -82,9 +83,12 @@ def _only_now(toks: Toks) -> Iterator[Cue]:
 
 
 def _missed(toks: Toks) -> Iterator[Cue]:
-    """ "missed bed 5 at 1800": there is no line of then."""
+    """ "missed bed 5 at 1800", "forgot 13's 1500": there is no line of then."""
     for k, said in enumerate(toks.said):
-        if said in MISSED and word(toks, k + 1) in BED_WORDS and starts_number(toks, k + 2):
+        of_bed = said in MISSED and word(toks, k + 1) in BED_WORDS and starts_number(toks, k + 2)
+        ends = _time_of_bed(toks, k + 1) if said in MISSED | FORGOT else 0
+        alone = ends and not any(starts_number(toks, j) for j in range(ends, len(toks)))
+        if of_bed or alone:
             yield Cue("neg", "", k, k + 1)
 
 
@@ -101,17 +105,19 @@ def _told_late(cues: tuple[Cue, ...], toks: Toks) -> Iterator[tuple[int, int]]:
     yield from ((cue.start, end) for cue in cues if (end := _sending(cue, toks)))
     for k, said in enumerate(toks.said):
         if said in FORGOT:
-            yield k, k + 3 if word(toks, k + 1) == "to" and word(toks, k + 2) in SENDING else k + 1
+            to_send = word(toks, k + 1) == "to" and word(toks, k + 2) in SENDING
+            yield k, k + 1 + 2 * to_send + (word(toks, k + 1) in PAST)
 
 
 def _forgotten(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
     """ "forgot to send the 1700 for bed 10, was 500", "never sent the noon one on 10, it was 500"."""
     for start, end in _told_late(cues, toks):
         at = end + (word(toks, end) in {"in", "you"})
-        of_bed = word(toks, at) in BED_WORDS and is_digits(toks, at + 1) and word(toks, at + 2) == "at"
-        ends = _time(toks, at + 3) if of_bed else 0
+        ends = _time_of_bed(toks, at)
         if ends and any(starts_number(toks, k) for k in range(ends, len(toks))):
             yield Cue("filler", "", start, at)  # "forgot to text bed 5 at 1800, it was 580"
+            owned = next((k for k in range(at, ends) if toks.said[k : k + 2] == ("'", "s")), 0)
+            yield from [Cue("timeword", "", owned, owned + 2)] * (owned > 0)
             continue
         named = word(toks, at) in THE
         ends = _time(toks, at + named) if named or word(toks, at) in NOON else 0
@@ -119,6 +125,15 @@ def _forgotten(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
             yield Cue("timeword", "", start, at + named)
         if ends and word(toks, ends) in LINES:
             yield Cue("filler", "", ends, ends + 1)
+
+
+def _time_of_bed(toks: Toks, k: int) -> int:
+    """ "bed 5 at 1800", "13's 0200": where the time ends of the line of that bed that was forgotten, or 0."""
+    k += word(toks, k) in BED_WORDS
+    if not is_digits(toks, k):
+        return 0
+    owned = toks.said[k + 1 : k + 3] == ("'", "s")
+    return _time(toks, k + 3 if owned else k + 2) if owned or word(toks, k + 1) == "at" else 0
 
 
 def _sending(cue: Cue, toks: Toks) -> int:

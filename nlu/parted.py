@@ -71,7 +71,8 @@ def _thousand_or_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "2 450, 20 1900", "4, 2 191": a thousand with its hundreds is told of a bed before it or behind its
     word; else it may be a bed and its line. Nobody writes a line as in "1 050"."""
     for k, item in enumerate(items):
-        if item.role in AMOUNTS and _is_blank_inside(item, toks) and _opens_row(items[:k], item):
+        opens = _opens_row(items[:k], item) or _is_headed(items[:k], item, toks)
+        if item.role in AMOUNTS and _is_blank_inside(item, toks) and opens:
             yield "one number, or a bed and its line"
 
 
@@ -82,8 +83,8 @@ def _is_blank_inside(item: Item, toks: Toks) -> bool:
 
 
 def _opens_row(before: Sequence[Item], item: Item) -> bool:
-    """Whether a row may begin there: first of all, behind the stop after a bed, or a finding. Elsewhere
-    the reading as two numbers stands beside it."""
+    """Whether a row may begin there: first of all, behind the stop after a bed, or a finding, or behind
+    "shift end". Elsewhere the reading as two numbers stands beside it."""
     if item.lead in {"level", "levelat", "new", "old"}:
         return False
     stopped = bool(before) and before[-1].role == "sep" and before[-1].value in STOPS
@@ -92,7 +93,12 @@ def _opens_row(before: Sequence[Item], item: Item) -> bool:
         return last is None or stopped
     if stopped:
         return last.unread or last.value == "okay"  # "7 dry, 2 310"
-    return last.role == "cue" and last.end == item.start and last.value in FINDINGS
+    return last.role == "cue" and last.end == item.start and last.value in FINDINGS | {"closing"}
+
+
+def _is_headed(before: Sequence[Item], item: Item, toks: Toks) -> bool:
+    """ "shift end: 1 190 no leak, 2 720", behind a heading; "4: 1 190" has its bed there."""
+    return word(toks, item.start - 1) == ":" and bool(before) and before[-1].role == "cue" and not item.lead
 
 
 def _letter_of_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:

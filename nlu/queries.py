@@ -59,6 +59,8 @@ NIGHTS: Final[dict[object, Literal["last", "this"]]] = {"last": "last", "tonight
 WHEN = frozenset({"at", "for", "by", "@"})
 RANGING = frozenset({"-", "to", "thru", "through", "til", "till"})
 UNMOVED = frozenset({"same", "unchanged"})
+SHIFTS_SAID = frozenset({"night", "nights", "days", "overnight"})
+"""Whose output is asked with one of these is of no other window."""
 DAY = timedelta(hours=24)
 SEEN = frozenset({"acknowledged", "help", "corrected"})
 SINCE = frozenset({"since", "after", "before", "from", "last", "until", "at"})
@@ -168,6 +170,7 @@ def _asked_once(
         if when.at is not None and topic != "chart":
             doubt = (when.at,)
         lost = window is None and any(map(partial(_is_since, read=read), items))
+        lost |= window is None and not SHIFTS_SAID.isdisjoint(read.tokens.words)
         if doubt or lost or _may_be_told(items, read):  # "since dialysis" is no window that we know
             made = replace(made, bed=beds[0] if beds else None)
             return [Unclear(slot="window", text=text, choices=doubt or (), statement=made)]

@@ -81,6 +81,7 @@ REPEATED = frozenset(
     | {"all", "what", "for", "on", "and", "back", "reading", "line", "mark", "message", "msg", "reply", "one"}
     | {"answer", "handoff", "handover", "report", "total", "everything", "both", "left", "right", "just"}
 )
+SET_SO = frozenset({"leak", "air", "with", "since", "swinging", "tidaling", "nil"})
 WHOLE = frozenset({"bed", "filler", "level", "kind", "side", "tubeword", "ml"})
 """The commonest labels, of which no cue is two."""
 UPDATED = frozenset({":", ",", "-", "on", "for", "re", "bed", "beds", "room", "rm", "bay"})
@@ -304,14 +305,16 @@ def _is_state(cue: Cue, toks: Toks) -> bool:
     before, number = word(toks, bed - 1), word(toks, bed)
     if any(word(toks, cue.start - k) in ORDERED for k in (1, 2)):
         return not number_follows(toks, cue.end)
-    if number in SIDES and not number_follows(toks, cue.end):  # "l sx 20 r ws"
-        return True
+    if (number in SIDES and not number_follows(toks, cue.end)) or word(toks, cue.end) == "since":
+        return True  # "l sx 20 r ws", "water seal since 1500"
     ends = not word(toks, cue.end).isalnum() or word(toks, cue.end) in {"and", "no"}
     ends |= word(toks, cue.end) == "since" and number_follows(toks, cue.end + 1)
     if (ends or word(toks, cue.end) in {"leak", "air", "with"}) and _is_spoken_bed(toks, bed):
         return True
     if number in STOPS and _is_told_alone(cue, toks):
         return True
+    if number.isdecimal() and len(number) > len("30") and (ends or word(toks, cue.end) in SET_SO):
+        return True  # "190 at 1800 ws no leak": too much for its depth
     if not (ends and number.isdecimal()):
         return False
     return before in {"", "bed", "room", "rm"} or (before in {",", ";", "and"} and int(number[:4]) > DEEP)

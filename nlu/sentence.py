@@ -38,6 +38,7 @@ from .roles import assignments
 from .rules import there
 from .scope import scoped
 from .sharing import gathered
+from .sincewhen import without_since
 from .statements import Acknowledged, Answered, Asked, Mark, Statement, Unclear
 from .subjects import subjects
 from .tubehead import without_tubes
@@ -67,7 +68,7 @@ class Ward:
 def pieces(way: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:
     """The pieces of one way through a message, as its readings see them."""
     told = with_line_of_each(without_heading(without_tubes(way, toks), toks), toks)
-    told = with_tubes_first(scoped(with_beds(told, toks), toks), toks)
+    told = without_since(with_tubes_first(scoped(with_beds(told, toks), toks), toks))
     items = withdrawals.opened(in_context(with_plain_pairs(told, toks, arrived), toks), toks)
     items = _opened(items, toks)
     items = with_sign(withdrawals.unmade(without_tag(items, toks), toks), toks)

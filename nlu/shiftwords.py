@@ -13,7 +13,8 @@ JUST_BEGUN = timedelta(hours=2)
 """So early in a night shift, "on nights" may well be the night before."""
 
 
-WORKING = frozenset({"nurse", "nurses", "staff", "shift", "team", "crew", "rn", "get", "have"})
+WORKING = frozenset({"nurse", "nurses", "staff", "shift", "team", "crew", "rn", "get", "have", "girl", "lot"})
+SUMMED = frozenset({"total", "totals", "output", "sum", "volume"})
 
 
 def whose(names: Sequence[str]) -> str:
@@ -21,6 +22,8 @@ def whose(names: Sequence[str]) -> str:
     for name, after in pairwise(names):
         if name in {"night", "nights", "days", "day"} and after in WORKING:
             return "nights" if name.startswith("night") else "days"
+        if name == "night" and after in SUMMED:
+            return "nights"  # "night total for 3"
     return ""
 
 

@@ -36,7 +36,7 @@ OF_US = frozenset(
 """Behind one of those these are of all; "which tube is leaking" is of one bed."""
 NEEDING = frozenset({"is", "needs", "need", "has", "have", "got", "getting"})
 FOUND = frozenset({"leak", "tidal", "waterseal", "fluid", "suction", "wall"})
-LOOKED = frozenset({"leaking", "bubbling", "swinging", "tidaling"})
+LOOKED = frozenset({"leaking", "bubbling", "swinging", "tidaling", "fill", "full"})
 SPARE = frozenset({"spare", "tubing", "seen", "machine", "machines", "portable"})
 """With one of these a thing is looked for."""
 

@@ -189,6 +189,8 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "meant", "change the", "change that", "was wrong", "is wrong", "corrected", "correcting", "wrong",
         "(was|is) a (typo|mistake)",
         "actually was", "was actually", "is actually", "was supposed to be", "typo", "wrong mark",
+        "digits swapped", "digits transposed", "digits reversed", "digits mixed up", "digits back to front",
+        "swapped the digits", "transposed the digits", "mixed up the digits",
         "fat fingered", "fat fingers", "fat finger", "finger slipped", "a slip of the finger",
         "mark was wrong", "fix that", "fix the", "change", "correct to", "should've been", "amend",
         "to correct", "edit", "update", "revise", "wrong bed", "wrong time", "wrong tube", "was really",

@@ -129,6 +129,15 @@ TOGETHER: tuple[tuple[str, tuple[frozenset[str], ...]], ...] = (
     ("trend", (frozenset({"how", "how's", "hows"}), frozenset({"gone", "went"}), _SINCE | {"over"})),
     ("trend", (frozenset({"has", "have", "did", "is"}), frozenset({"slowed", "eased", "tapered", "slow"}))),
     (
+        "trend",
+        (
+            frozenset({"has", "have", "did", "is"}),
+            frozenset({"dropped", "fallen", "tailed", "risen", "climbed", "increased", "decreased"}),
+            frozenset({"output", "drainage", "draining"}),
+        ),
+    ),
+    ("due", (_WHICH, frozenset({"needs", "need", "missing"}), frozenset({"their", "its"}))),
+    (
         "history",
         (frozenset({"anything", "what", "what's", "whats"}), frozenset({"on", "for", "happened"}), _SINCE),
     ),
@@ -137,7 +146,7 @@ TOGETHER: tuple[tuple[str, tuple[frozenset[str], ...]], ...] = (
         (
             frozenset({"what"}),
             frozenset({"did", "has", "have"}),
-            frozenset({"days", "nights"}),
+            frozenset({"days", "nights", "day", "night"}),
             frozenset({"get", "got", "make", "drain"}),
         ),
     ),

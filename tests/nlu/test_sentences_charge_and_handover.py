@@ -34,6 +34,10 @@ def test_before_when_it_is_wanted_is_not_what_is_asked_for(said: str, read: str)
         ("has anyone seen the portable suction machine?", "ask bed"),
         ("anyone got spare suction tubing?", "ask bed"),
         ("how full is it", "ask bed"),
+        ("is anyone leaking", "asked topic=checks"),
+        ("which box will fill first", "asked topic=capacity"),
+        ("who still needs their 1800", "asked topic=due"),
+        ("is everyone ok", "ask kind"),
     ],
 )
 def test_what_is_asked_of_every_bed_needs_no_bed(said: str, read: str) -> None:
@@ -50,6 +54,9 @@ def test_what_is_asked_of_every_bed_needs_no_bed(said: str, read: str) -> None:
         ("9 over the last 4 hours?", "asked bed=9 topic=total window=4h"),
         ("can you show me how bed 5 has gone since 1800?", "asked bed=5 topic=trend window=18:00"),
         ("what did days get on 12", "asked bed=12 topic=total window=last_shift"),
+        ("what did the day girls get from 9", "asked bed=9 topic=total window=last_shift"),
+        ("last shifts total for 12?", "asked bed=12 topic=total window=last_shift"),
+        ("total for 3, nights", "ask window"),
         ("anything on 6 since midnight", "asked bed=6 topic=history"),
         ("has 9 been checked since he came back?", "asked bed=9 topic=checks"),
         ("what about 20", "asked bed=20 topic=last"),
@@ -78,6 +85,9 @@ def test_a_question_in_ones_own_words_has_its_topic(said: str, read: str) -> Non
             "15 1600 was 455 not 445, the 1500 is fine",
             "corrected bed=15 at=16:00 was_ml=445 level_ml=455",
         ),
+        ("7's 1500 entry has the digits swapped, it's 285", "corrected bed=7 at=15:00 level_ml=285"),
+        ("bed 6 1700 line belongs on bed 5", "corrected bed=6 at=17:00 to_bed=5"),
+        ("7 box swapped at 1500", "exchanged bed=7 at=15:00"),
         ("5 is 690, resident read it as 640", "ask level_ml"),
         (
             "bed 9 read 340 at 1800 box upside down",
@@ -217,4 +227,86 @@ def test_a_leak_is_told_with_its_tube_and_its_time(said: str, read: str) -> None
     ],
 )
 def test_a_line_that_comes_late_or_again_is_read(said: str, read: str) -> None:
+    assert reading(said) == read
+
+
+ROWS = (
+    "mark bed=1 level_ml=190 closing; checked bed=1 {found}; "
+    "mark bed=2 level_ml=720 closing; checked bed=2 {found}"
+)
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "shift end 1 190 no leak, 2 720 no leak",
+        "shift end: 1 190 no leak, 2 720 no leak",
+        "closing: 1 190 no leak, 2 720 no leak",
+    ],
+)
+def test_a_bed_and_its_line_behind_a_heading_are_no_thousand(said: str) -> None:
+    assert reading(said) == ROWS.format(found="air_leak=none")
+
+
+@pytest.mark.parametrize(
+    ("said", "read"),
+    [
+        (
+            "closing: 1 190 no leak, 2 720 no leak, 3 640 no leak",
+            ROWS.format(found="air_leak=none") + "; ask kind",
+        ),
+        ("line: 1 190 on bed 4", "mark bed=4 level_ml=1190"),
+        ("closing one hundred ninety on bed four", "mark bed=4 level_ml=190 closing"),
+        (
+            "4 190 at 1800 ws no leak",
+            "mark bed=4 at=18:00 level_ml=190; checked bed=4 at=18:00 suction_cmh2o=0 air_leak=none",
+        ),
+        ("4 190 ws", "mark bed=4 level_ml=190; checked bed=4 suction_cmh2o=0"),
+        (
+            "4 190 at 1800 water seal 2",
+            "mark bed=4 at=18:00 level_ml=190; checked bed=4 at=18:00 seal_cm=2",
+        ),
+        ("4 190 water seal fine no leak", "ask seal_cm; ask seal_cm"),
+        ("tube out bed 19 at 1830, 1220 total in box", "removed bed=19 at=18:30 level_ml=1220"),
+        (
+            "19 tube out at 1830, 1220 total since midnight",
+            "removed bed=19 at=18:30; ask kind",
+        ),
+    ],
+)
+def test_what_is_told_at_the_end_of_a_shift(said: str, read: str) -> None:
+    assert reading(said) == read
+
+
+LINE = "mark bed=22 at=18:45 level_ml=410"
+
+
+@pytest.mark.parametrize(
+    ("said", "read"),
+    [
+        ("water seal since 1500, no leak", f"{LINE}; checked bed=22 at=18:45 suction_cmh2o=0 air_leak=none"),
+        ("suction 20 since 1500", f"{LINE}; checked bed=22 at=18:45 suction_cmh2o=20"),
+        ("no leak since 1500", f"{LINE}; checked bed=22 at=18:45 air_leak=none"),
+        ("suction off since 1500", f"{LINE}; incident bed=22 at=15:00 what=suction_off"),
+        ("200 since 1500", "ask level_ml"),
+        ("leaking since 1500", "ask level_ml"),
+    ],
+)
+def test_since_when_something_is_so_is_no_time_of_the_line(said: str, read: str) -> None:
+    assert reading(f"22 410 at 1845, {said}") == read
+
+
+@pytest.mark.parametrize(
+    ("said", "read"),
+    [
+        ("missed sending 13's 1500, it was 1240", "mark bed=13 at=15:00 level_ml=1240"),
+        ("didn't get to send 13 at 1500, it was 1240", "mark bed=13 at=15:00 level_ml=1240"),
+        ("I owe you a 1500 for bed 2, 1240", "mark bed=2 at=15:00 level_ml=1240"),
+        ("missed 13 at 1500", "ask kind"),
+        ("missed 13's 1500", "ask kind"),
+        ("forgot bed 13 at 1500", "ask kind"),
+        ("didn't you get 13 at 1500", "ask kind"),
+    ],
+)
+def test_a_line_that_was_forgotten_is_told_late_or_is_none(said: str, read: str) -> None:
     assert reading(said) == read
