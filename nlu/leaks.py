@@ -20,6 +20,10 @@ SIZES = frozenset(
 STOPS = frozenset({",", ";", ".", "!", "/", "and"})
 MOVED = frozenset({"is", "was", "has", "down", "up", "now", "still", "gone", "went", "come", "came", "back"})
 MOVED |= {"improved", "reduced", "decreased", "increased", "dropped", "better", "worse", "about"}
+TRENDS = frozenset({"worse", "better", "bigger", "larger", "smaller", "less", "improved", "reduced"})
+TRENDS |= {"worsening", "increased", "increasing", "decreased", "decreasing", "improving", "ongoing"}
+ENDING = frozenset({"", "now", "at", "since", "with", "when", "after", "today", "but"})
+SLIGHTLY = frozenset({"is", "much", "a", "bit", "little", "slightly", "now", "getting", "still"})
 GRADES = frozenset({"grade", "gr", "level"})
 LARGEST = 7
 """Columns of a leak meter at most. Common practice, no source."""
@@ -38,7 +42,7 @@ def leaks(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     if not any(c.label == "leak" for c in cues):
         return cues
     hows = {c.end: c for c in cues if c.label == "leakhow"}
-    found = [_whole(cue, hows, toks) if cue.label == "leak" else cue for cue in cues]
+    found = [_trending(_whole(cue, hows, toks), toks) if cue.label == "leak" else cue for cue in cues]
     spans = [(c.start, c.end) for c in found if c.label == "leak"]
     return tuple(c for c in found if c.label == "leak" or not any(a <= c.start < b for a, b in spans))
 
@@ -120,13 +124,28 @@ def _how_far(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
 def _whole(cue: Cue, hows: dict[int, Cue], toks: Toks) -> Cue:
     """The leak from its first word on; "intermittent small leak" is as it goes on."""
     start, how = cue.start, None
-    while word(toks, start - 1) in SIZES or (start in hows and cue.value == "present"):
+    while _is_size(toks, start - 1) or (start in hows and cue.value == "present"):
         how = hows.get(start, how)
         start = how.start if how is not None and how.end == start else start - 1
     start += start < cue.start and word(toks, start) in {"a", "an"}
     if start >= cue.start or cue.value == "none":
         return cue
     return cue._replace(start=start, value=how.value if how is not None else cue.value)
+
+
+def _is_size(toks: Toks, k: int) -> bool:
+    """ "Small leak", "worsening leak", but not "no worse leak"."""
+    return word(toks, k) in SIZES or (word(toks, k) in TRENDS and word(toks, k - 1) not in {"no", "not"})
+
+
+def _trending(cue: Cue, toks: Toks) -> Cue:
+    """ "leak worse", "bubbling is a bit better": there is one; "leak increased to 3" tells its grade."""
+    end = cue.end
+    while word(toks, end) in SLIGHTLY:
+        end += 1
+    trend = cue.value != "none" and word(toks, end) in TRENDS
+    ends = word(toks, end + 1) in STOPS | ENDING
+    return cue._replace(end=end + 1) if trend and ends else cue
 
 
 def _without_breaths(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from .items import EVENTS
+from .items import EVENTS, FINDINGS
 from .numbers import Toks, word
 from .rules import Pieces, Rule
 
@@ -88,7 +88,17 @@ def _to_come(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "how much is to come"
 
 
+def _more_of_it(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "910 more bloody now", "910 more bubbling": so much more, or a line and how it is by now?"""
+    for item in items:
+        end = item.end + (word(toks, item.end) == "more")
+        more = item.role == "volume" and word(toks, end - 1) == "more"
+        if more and any(i.start == end and i.role == "cue" and i.value in FINDINGS for i in items):
+            yield "so much more, or a line"
+
+
 UNSURE_EVENTS = (
+    Rule(_more_of_it, frozenset({"volume"}), frozenset({"more"})),
     Rule(_to_come, frozenset({"volume", "output"}), UNTIL | {"then"}),
     Rule(_opened, frozenset({"opens"})),
     Rule(_taken_out, frozenset({"out"}), frozenset({"taken", "took"})),

@@ -93,3 +93,23 @@ def test_a_word_of_the_trade_that_is_another_word_by_its_letters_is_read(text: s
 )
 def test_what_for_is_no_more_than_that_and_what_is_to_come_is_asked(text: str, read: str) -> None:
     assert reading(text, arrived=MORNING) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 4 910 leak worse", "mark bed=4 level_ml=910; checked bed=4 air_leak=present"),
+        ("bed 4 910 leak is a bit better", "mark bed=4 level_ml=910; checked bed=4 air_leak=present"),
+        ("bed 4 910 worsening leak", "mark bed=4 level_ml=910; checked bed=4 air_leak=present"),
+        ("bed 4 leak worse at 0530", "checked bed=4 at=05:30 air_leak=present"),
+        ("bed 4 910 leak stopped", "mark bed=4 level_ml=910; checked bed=4 air_leak=none"),
+        ("bed 4 910 more bloody", "checked bed=4 fluid=sanguineous; ask volume_ml"),
+        ("bed 4 910 more bubbling", "checked bed=4 air_leak=present; ask volume_ml"),
+    ],
+)
+def test_how_a_leak_goes_on_is_a_leak(text: str, read: str) -> None:
+    assert reading(text, arrived=MORNING) == read
+
+
+def test_no_worse_leak_is_no_absent_one() -> None:
+    assert "none" not in reading("bed 4 910 no worse leak", arrived=MORNING)
