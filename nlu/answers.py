@@ -74,7 +74,8 @@ def answered(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement
     if yes and no:
         return Unclear(slot="answer", text=text, choices=("yes", "no"))
     beds = list(dict.fromkeys(i.label for i in items if i.role == "bed" and i.known))
-    tubes = [i.name for i in items if i.role == "tube"]
+    so = bool(choice) and text.lower().rstrip(" .!").endswith(("was right", "is right"))
+    tubes = [i.name for i in items if i.role == "tube" and not (so and i is items[-1])]
     nums = [i for i in items if i.role == "num"]
     times = [i for i in items if i.role == "time"]
     told = bool(yes or no or choice)

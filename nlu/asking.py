@@ -93,12 +93,15 @@ def opens_asking(toks: Toks) -> bool:
 def opens_aloud(toks: Toks) -> bool:
     """ "are you sure bed 5 was 340", "could bed 5 be 340", "can you see if bed 5 went to CT": it asks.
 
+    So do "what time was bed 5's tube pulled" and "when was it"; "when i went in, bed 5 was 340" is told.
     "can you put bed 5 down as 340" bids, and "did bed 5 at 1800" and "have bed 5 at 340" leave out who did.
     """
     opens = next((k for k, text in enumerate(toks.said) if text not in OPENERS), 0)
     first, after = word(toks, opens), word(toks, opens + 1)
     if first in MODALS and after in {"you", "u", "anyone", "anybody", "someone", "somebody"}:
         return word(toks, opens + 2) in LOOKING and not WHETHER_WORDS.isdisjoint(toks.said[opens:])
+    if first in WH | {"what"} and after in AUXILIARY | {"time"}:
+        return True
     if first in MODALS or first in {"is", "was", "were", "are", "isn't", "wasn't"}:
         return after in ASKED_OF - {"my"} | US
     return first in INVERTED and after in US | {"he", "she", "it"}

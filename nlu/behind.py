@@ -141,8 +141,10 @@ def _unsure_times(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _is_of_event(time: Item, items: tuple[Item, ...], toks: Toks) -> bool:
     """ "clamped at 1850 near the lift": where it was, and no unit; a line may be "at 1850 in the jug"."""
     lined = any(i.role in AMOUNTS for i in items)
-    whole = time.lead == "at" and time.full_clock and not lined
-    return whole and word(toks, time.end) in ADJUNCTS | JUST and plain_end(toks, time.end) > 0
+    happened = any(i.role == "cue" and i.value == "what" and i.end == time.start for i in items)
+    whole = (time.lead == "at" or happened) and time.full_clock and not lined
+    begins = happened or word(toks, time.end) in ADJUNCTS | JUST  # "unclamped 1455 SOB"
+    return whole and begins and plain_end(toks, time.end) > 0
 
 
 def behind_an_event(items: tuple[Item, ...], _: Toks) -> Iterator[str]:

@@ -222,6 +222,8 @@ class Builder:
             spans["bed"] = self.span(draft.bed)
         place: dict[str, Any] = {"bed": bed.label if bed is not None else None, "tube": tube, "spans": spans}
         time = draft.time
+        if isinstance(statement, Drained) and draft.same is not None and draft.same.name == "since":
+            time = None  # "stopped swinging at 0500, no output since"
         why = isinstance(statement, Described) and statement.reason
         if time is not None and not (why or self._is_loose_day(statement, draft)):
             return self._timed(statement, place, time, draft)

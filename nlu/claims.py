@@ -49,6 +49,7 @@ FEWEST_TOLD = 2
 """Numbers of a line: its bed or its level, and its time."""
 DRESSINGS = frozenset({"dressing", "dressings", "drsg", "dsg"})
 """What has no number of its own."""
+DRESSED = frozenset({"changed", "change", "done", "intact", "dry", "reinforced", "redone", "cdi"})
 ACCOMPANIED = frozenset({"on", "with", "w"})
 """Before a device: what a patient is on or has, behind the time of a line."""
 OWNERS = frozenset({"his", "her", "their", "the", "a", "pts", "patients"})
@@ -91,8 +92,16 @@ def claimed(items: list[Item], toks: Toks) -> list[Item]:
         if not own:
             _claim_before(items, k, toks)
         said = cue._replace(name=MEASURED) if measured else cue
-        items[k] = said._replace(value="filler") if is_day and own else said.as_role("foreign")
+        of_none = is_day if own else _is_dressed(items, k, toks)
+        items[k] = said._replace(value="filler") if of_none else said.as_role("foreign")
     return items
+
+
+def _is_dressed(items: list[Item], k: int, toks: Toks) -> bool:
+    """ "dressing changed, 720": in a clause of its own, of which no number can be."""
+    ends = k + 1 < len(items) and items[k + 1].role == "sep"
+    first, last = word(toks, items[k].start), word(toks, items[k].end - 1)
+    return ends and first in DRESSINGS and last in DRESSED
 
 
 def without_doses(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
@@ -141,9 +150,10 @@ def _opens_a_line(items: list[Item], j: int, toks: Toks) -> bool:
 
 
 def _is_behind_line(items: list[Item], k: int) -> bool:
-    """ "780 1500 dressing cdi": a time with its line before it."""
+    """ "780 1500 dressing cdi", "seven twenty at three dressing changed": a time with its line before it."""
     line = items[k - 1] if k > 0 else None
-    return items[k].clocklike and line is not None and line.role == "num" and line.label is None
+    told = line is not None and line.role == "num" and line.label is None
+    return told and (items[k].clocklike or items[k].at)
 
 
 def _is_age(number: Item, cue: Item, toks: Toks) -> bool:

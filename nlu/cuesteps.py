@@ -108,7 +108,8 @@ def _with_cue(ground: Ground, cue: Cue, way: Way, item: Item) -> Way:
             return way.with_item(item, "leakgrade")
         case "level" | "levelat" if way.lead in LED and not _is_anew(cue, way):
             return way._replace(at=way.at or cue.label == "levelat")
-    if cue.label == "same" and word(ground.toks, cue.end - 1) in {"since", "as", "from"}:
+    as_at = ground.toks.said[cue.end - 2 : cue.end] == ("as", "at")  # "same as at six"
+    if cue.label == "same" and (as_at or word(ground.toks, cue.end - 1) in {"since", "as", "from"}):
         return way.with_item(item, "since")
     if says_nothing(cue, way, ground.toks, voice=ground.voice) or is_place_at(cue, ground.toks):
         return way

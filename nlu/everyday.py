@@ -73,6 +73,7 @@ CARRIERS = frozenset({"transport", "transporter", "porter", "porters", "escort",
 IS_FOR = frozenset({"he's", "she's", "hes", "shes", "is"})
 FASTING = frozenset({"npo", "nbm", "fasting", "fasted", "starved"})
 CAME = frozenset({"i", "we", "he", "she", "they"})
+WENT = frozenset({"went", "came", "got", "looked", "checked", "walked", "popped", "arrived", "returned"})
 ASKED_OF = frozenset(
     {"know", "me", "tell", "say", "and", "about", "remember", "check", "see", "out", ",", "ask"}
 )
@@ -306,8 +307,10 @@ def _question(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
 
 def _is_joint(cue: Cue, toks: Toks) -> bool:
     """ "430 at 1820, which the doctor saw", "in the shower when I came": nothing is asked."""
-    if "?" in toks.words or not cue.start:
+    if "?" in toks.words:
         return False
+    if not cue.start:  # "when i went in bed 5 was at 340"
+        return phrase_of(cue, toks) == "when" and word(toks, 1) in CAME and word(toks, 2) in WENT
     before = word(toks, cue.start - 1)
     if phrase_of(cue, toks) == "which":
         return before == "," and any(is_digits(toks, k) for k in range(cue.start))

@@ -366,7 +366,7 @@ class Gathering(Findings):
         """Whether right before stands a line that is told as one, or with its time: "500 ml, no change"."""
         time = self.now.time
         whole = level.lead == "level" or bool(level.unit) or (time is not None and time.start > level.start)
-        whole &= level.core - level.start == 1 and not level.about
+        whole &= (level.core - level.start == 1 or (time is not None and time.at)) and not level.about
         return whole and self.last in {level, time} and name == ("told" if self.linked else "")
 
     def _what(self, item: Item) -> None:

@@ -24,6 +24,8 @@ _BEHIND = TIME_LETTERS | GLUED_OK | VOLUMES
 LARGEST = 99_999
 MOST_JOINED = 3000
 """No canister holds so much: "9 945" is two numbers."""
+OF_A_SIDE = frozenset({"tube", "drain", "chest", "pleural", "sided", "side", "icd", "icc", "ct"})
+"""Behind an L these make it a side."""
 
 
 def _pieces(phrase: tuple[str, ...]) -> tuple[str, ...]:
@@ -138,6 +140,7 @@ def _unit(toks: Toks, i: int) -> tuple[str, int]:
         return "ml", spelt
     if text in LITRES:
         side = text == "l" and is_digits(toks, i + 1) and glued(toks, i + 1)  # "1900 L80 R40"
+        side |= text == "l" and word(toks, i + 1) in OF_A_SIDE and not glued(toks, i)  # "5 L tube 110"
         return ("", i) if side or _is_of_gas(toks, i + 1) else ("litre", i + 1)
     if text in _KG:
         return "kg", i + 1

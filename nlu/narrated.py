@@ -45,6 +45,7 @@ from .patterns.narrated import (
 )
 from .pipeline import Cue, with_found
 from .recounted import RECOUNTED
+from .referring import REFERRING
 from .saidofaline import SAID_OF_A_LINE
 
 SIDES = TUBE_NAMES | {"l", "r", "lt", "rt", "both"}
@@ -245,4 +246,4 @@ RULES: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({"changed", "swapped", "replaced"}), _changed_bed),
 )
 """Each rule with the words of which it needs one."""
-EVERY = (*RULES, *FETCHED, *RECOUNTED, *OLD_ENDED, *SAID_OF_A_LINE, *GOINGS, *PASSING)
+EVERY = (*RULES, *FETCHED, *RECOUNTED, *OLD_ENDED, *SAID_OF_A_LINE, *GOINGS, *PASSING, *REFERRING)

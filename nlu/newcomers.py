@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from .clock import clocks
 from .neighbours import phrase_of
 from .numbers import Toks, is_digits, word
+from .patterns.leads import BED_WORDS
 from .pipeline import Cue, in_order
 
 FRESH = frozenset({"fresh"})
@@ -31,7 +32,8 @@ OPERATIONS = frozenset(
     | {"bullectomy", "resection"}
 )
 NAMING = frozenset({"side", "place"})
-BEGINNING = frozenset({"level", "levelat", "opens", "canister"})
+FROM = frozenset({"theatre", "theater", "or", "ot", "pacu", "recovery", "surgery", "ed", "er", "icu", "itu"})
+BEGINNING = frozenset({"level", "levelat", "opens", "canister", "inside"})
 TOLD = frozenset({"amount", "output", "level", "levelat", "old", "canister", "kind", "what"})
 """Where one of these is told, a new one may be a canister, and a line of somebody is no arrival."""
 
@@ -96,13 +98,28 @@ def _came_into(cues: tuple[Cue, ...], toks: Toks) -> list[Cue]:
         return []
     for why in cues:
         start = why.start - (word(toks, why.start) not in FRESH)
-        back = next((c for c in cues if c.value == "back" and c.start == why.end), None)
         if why.label != "reason" or word(toks, start) not in ANEW:
             continue
-        if word(toks, back.end if back else why.end) in {"into", "to"}:
-            kept = [c for c in cues if c is not back and c.start not in {start, why.start}]
+        end = _behind_why(why, cues, toks)
+        back = next((c.end for c in cues if c.value == "back" and c.start == end), end)
+        whence = word(toks, end) == "from" and word(toks, end + 1) in FROM
+        came = word(toks, start) in FRESH and (back > end or whence)
+        if came or word(toks, back) in {"into", "to"}:
+            kept = [c for c in cues if not end <= c.start < back and c.start not in {start, why.start}]
+            way = max(back, end + 2 * whence)
+            kept += [Cue("filler", "", end, way)] * (way > end)
             return [*kept, Cue("arrival", "into", start, start + 1), why._replace(start=start + 1)]
     return []
+
+
+def _behind_why(why: Cue, cues: tuple[Cue, ...], toks: Toks) -> int:
+    """Where what they had ends, and the bed behind it: "fresh VATS lobectomy bed 4 from PACU"."""
+    ends = {c.start: c.end for c in cues if c.label == "reason"}
+    end = why.end
+    while end in ends:
+        end = ends[end]
+    bed = end + (word(toks, end) in BED_WORDS)
+    return bed + 1 if bed > end and is_digits(toks, bed) else end
 
 
 def _is_to_have_one(cues: tuple[Cue, ...]) -> bool:

@@ -17,7 +17,7 @@ from .patterns.asides import STAFF, THINGS
 from .patterns.clockwords import HOUR_WORDS
 from .patterns.leads import LINES, OF_BED, TELLS
 from .patterns.levels import VOLUMES
-from .patterns.numerals import HOMOPHONES
+from .patterns.numerals import HOMOPHONES, NUMERALS
 from .patterns.ownclauses import DOUBTFUL
 from .pipeline import Cue, in_order
 from .readthen import (
@@ -155,7 +155,11 @@ def _in_the_last(cues: list[Cue], toks: Toks) -> Iterator[Cue]:
         last = k + 1 + (word(toks, k + 1) == "the")
         over = word(toks, k) in {"in", "over", "within"} and word(toks, last) in LATELY
         number = k - 1 - (word(toks, k - 1) in VOLUMES)
-        counted = over and is_digits(toks, number) and number > 0 and word(toks, number - 1) not in NO_AMOUNT
+        first = number
+        while word(toks, first) in NUMERALS and word(toks, first - 1) in NUMERALS:
+            first -= 1
+        counted = over and (is_digits(toks, number) or word(toks, number) in NUMERALS) and first > 0
+        counted = counted and word(toks, first - 1) not in NO_AMOUNT
         end = _length_end(toks, last + 1)
         if counted and end > last + 1 and not any(c.label in TELLING and c.end == number for c in cues):
             spans[k + (word(toks, k) == "in")] = end

@@ -72,6 +72,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "air leak column", "leak stage",
     ),
     "leak:none": (
+        "stopped bubbling", "has stopped bubbling", "stopped leaking air", "not bubbling any more",
         "(topped|refilled|topped it) to",
         (
             "(al|a/l|air leak|leak|airleak|bubbling|bubbles|bub) (is|was|:|-|=|) (neg|negative|nil|none|no|"

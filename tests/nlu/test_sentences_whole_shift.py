@@ -138,6 +138,46 @@ READ = (
         "level_ml=360; mark bed=204 at=11:00 level_ml=390; mark bed=204 at=12:00 level_ml=395",
     ),
     ("12 left has put out another 60 today", "drained bed=12 tube=left volume_ml=60"),
+    ("bed 11 dressing changed, 720 at 1500", "mark bed=11 at=15:00 level_ml=720"),
+    ("bed 3 120 at 1800, same as 1700", "mark bed=3 at=18:00 level_ml=120"),
+    ("bed 3 the same as at six", "drained bed=3 volume_ml=0"),
+    (
+        "bed 21 stopped swinging at 1700, no output since",
+        "drained bed=21 volume_ml=0; checked bed=21 at=17:00 tidaling=False",
+    ),
+    (
+        "bed 21 on water seal since 1400, no leak, 240 at 1800",
+        "mark bed=21 at=18:00 level_ml=240; checked bed=21 at=18:00 suction_cmh2o=0 air_leak=none",
+    ),
+    ("bed 1 drain at 555, about 30/hr", "mark bed=1 level_ml=555"),
+    (
+        "bed 3 tubing had a dependent loop, 75 came over",
+        "drained bed=3 volume_ml=75; incident bed=3 what=kinked",
+    ),
+    ("13 clamped per CT surg 1800", "incident bed=13 at=18:00 what=clamped"),
+    (
+        "20 box tipped over when porter moved bed 1825, 510 at 1840",
+        "incident bed=20 at=18:25 what=tipped; mark bed=20 at=18:40 level_ml=510",
+    ),
+    ("19 tubing kinked under him, sorted, draining again 1850", "incident bed=19 what=kinked"),
+    ("1 air leak now continuous 5/7, Dr notified", "checked bed=1 air_leak=continuous leak_grade=5"),
+    (
+        "5 L tube 110, R tube 245, 1800",
+        "mark bed=5 tube=left at=18:00 level_ml=110; mark bed=5 tube=right at=18:00 level_ml=245",
+    ),
+    (
+        "17 is a fresh VATS lobectomy from PACU 1820, R CT, 60 in box",
+        "placed bed=17 tube=right at=18:20 level_ml=60 reason=lung",
+    ),
+    ("no the second one was right", "answered answer=no choice=second"),
+    ("bed 12 stopped bubbling", "checked bed=12 air_leak=none"),
+    ("204 same as before at 2pm", "drained bed=204 at=14:00 volume_ml=0"),
+    ("bed 18 no CT output x3h, flushed by resident", "drained bed=18 volume_ml=0"),
+    (
+        "21 tubing disconnected from drain when turning, reconnected within seconds, no resp change",
+        "incident bed=21 what=disconnected",
+    ),
+    ("when i went in at 1800 bed 5 was at 340", "mark bed=5 at=18:00 level_ml=340"),
 )
 DICTATED = (
     (
@@ -165,6 +205,19 @@ DICTATED = (
         "suction back on bed eight at half past six reading minus twenty no leak",
         "checked bed=8 at=18:30 suction_cmh2o=20 air_leak=none; incident bed=8 at=18:30 what=suction_on",
     ),
+    ("bed eleven clamped at five for a trial", "incident bed=11 at=17:00 what=clamped"),
+    (
+        "bed one air leak is continuous five out of seven",
+        "checked bed=1 air_leak=continuous leak_grade=5",
+    ),
+    ("bed one's at five fifty five that's about thirty an hour", "mark bed=1 level_ml=555"),
+    ("bed eleven seven twenty at three dressing changed", "mark bed=11 at=15:00 level_ml=720"),
+    ("bed thirteen two seventy at six no change", "mark bed=13 at=18:00 level_ml=270"),
+    (
+        "bed nineteen's water seal was dry so I filled it to two centimetres",
+        "checked bed=19 seal_cm=2",
+    ),
+    ("when we got back bed five was at three forty at six pm", "mark bed=5 at=18:00 level_ml=340"),
 )
 ASKED = (
     "7, 12",
@@ -179,8 +232,25 @@ ASKED = (
     "bed 9 come quick",
     "new trauma into bed 3 at 1800, no chest tube",
     "bed 9 chest drain inserted 1840 R side",
+    "bed 16 transferred ICU to ward 1830 w R ICC at 340",
+    "bed 1 about 30 an hour",
+    "20 tipped over when we moved bed 4",
+    "13 clamped 1855 maybe",
+    "bed 1 leak intermittent 2 at 1800",
+    "5 L at 1800",
+    "bed 11 dressing changed 1430, 720 at 1500",
+    "12 tube completely out 1735, occlusive drsg on, 180",
+    "bed 6 leak up to 3",
+    "bed 21 340 at 1300, no level change",
+    "no drain output?",
+    "bed 21 no canister change",
+    "when i went in bed 5 was at 340",
 )
-ASKED_ALOUD = ("bed nine come quick",)
+ASKED_ALOUD = (
+    "bed nine come quick",
+    "what time was bed five's tube pulled",
+    "when was bed five tube pulled",
+)
 
 
 @pytest.mark.parametrize(("said", "read"), READ)
