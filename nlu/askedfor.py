@@ -13,7 +13,7 @@ from .numbers import Toks, starts_number, word
 from .patterns.leads import BED_WORDS
 from .pipeline import Cue, in_order
 
-POLITE = frozenset({"please", "pls", "plz", "can", "could", "you", "u"})
+POLITE = frozenset({"please", "pls", "plz", "can", "could", "you", "u", "we"})
 MARKS = frozenset({"mark", "reading", "entry"})
 TAKEN_BACK = {
     "remove": MARKS | {"duplicate", "dup"},

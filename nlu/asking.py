@@ -184,7 +184,8 @@ def with_sign(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     numbers = [i for i in items if i.role not in {"cue", "sep", "tube"}]
     if word(toks, 1) in US - {"i", "we", "you", "u", "they"} and not numbers:
         return (*items, Item("cue", len(toks), len(toks), "mark_of_question"))  # "is anyone leaking"
-    of_bed = len(numbers) == 1 and numbers[0].label is not None and numbers[0].start <= PAIR
+    near = len(numbers) == 1 and (numbers[0].start <= PAIR or word(toks, 1) in {"the", "his", "her"})
+    of_bed = near and numbers[0].label is not None
     events = any(happens(i) or i.value in {"kind", "what", "neg", "level"} for i in items)
     if not of_bed or events or not any(i.role == "cue" and i.value in FINDINGS for i in items):
         return items

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .clauses import NUMBERS, clauses
-from .items import FULL_HOUR, Item, is_bare
+from .items import FINDINGS, FULL_HOUR, Item, is_bare
 from .numbers import Toks, is_digits, word
 from .rules import Rule
 
@@ -225,6 +225,17 @@ def _read_as(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "what it was read as is no time"
 
 
+def _beside_time(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "4 on gravity, 155 at 0630": behind a finding, right before its time, a bare number is the line."""
+    for found, stop, item, time in zip(items, items[1:], items[2:], items[3:], strict=False):
+        led = stop.role == "sep" and (found.role == "check" or found.value in FINDINGS)
+        bare = (
+            item.role == "time" and item.amount is not None and not (item.at or item.lead or item.sure_time)
+        )
+        if led and bare and time.role == "time" and time.at and time.start == item.end + 1:
+            yield "a number right before a time is no time"
+
+
 IT_AS = ("it", "as")
 
 
@@ -248,4 +259,5 @@ BEDLIKE = (
     Rule(_levels_as_times, frozenset({"time"})),
     Rule(_summed, frozenset({"output"}), TOTALS),
     Rule(_read_as, frozenset({"time"}), frozenset({"as"})),
+    Rule(_beside_time, frozenset({"time"}), frozenset({"at", "@"})),
 )

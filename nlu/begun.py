@@ -1,11 +1,15 @@
-"""A "right" that a message only begins with, and no side: "right, bed 9 740". Called by `leftovers`."""
+"""A "right" that a message only begins with, and no side: "right, bed 9 740", or that says that a number is.
+
+Called by `leftovers`, and by `turnedaway` for "that is the right one".
+"""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 
 from .items import Item
-from .numbers import Toks, word
+from .numbers import Toks, starts_number, word
+from .pipeline import Cue
 
 BEGUN = "right may be no side, but a word to begin with"
 BEGINS = frozenset({"bed", "level", "levelat", "canister"})
@@ -57,3 +61,20 @@ def _is_alone(tube: Item, toks: Toks) -> bool:
 
 def _is_bed(item: Item) -> bool:
     return item.role == "bed" or (item.role == "cue" and item.value == "bed")
+
+
+POINTING = frozenset({"that's", "thats", "is"})
+WHOSE = frozenset({"bed", "patient", "pt", "room"})
+FIGURES = frozenset({"one", "number", "line", "level", "reading", "figure", "value"})
+
+
+def is_what_is_so(cue: Cue, toks: Toks) -> bool:
+    """ "was 340 at 6, that is the right one": of the number, and of no tube."""
+    ends, the = word(toks, cue.end + 1), word(toks, cue.start - 1) == "the"
+    if the and word(toks, cue.end) in WHOSE and ends in {"", ".", "!", ",", "but"}:
+        return True  # "7 is the right bed but the level should be 252"
+    last = word(toks, cue.end) in FIGURES and ends in {"", ".", "!"}
+    pointed = the and word(toks, cue.start - 2) in POINTING
+    this = word(toks, cue.start - 2) != "is" or word(toks, cue.start - 3) == "that"
+    told = any(starts_number(toks, k) for k in range(cue.start))
+    return last and pointed and this and told and "left" not in toks.words

@@ -166,7 +166,7 @@ def _is_named_for(number: Item, toks: Toks) -> bool:
 
 def is_of_another(items: tuple[Item, ...]) -> bool:
     """ "6 is right, 7 should be 340": on one side of the stop is what is right of another bed."""
-    stop = next((k for k, i in enumerate(items) if i.role == "sep"), 0)
+    stop = next((k for k, i in enumerate(items) if i.role == "sep" or i.name == "but"), 0)
     sides = (items[:stop], items[stop:])
     agreed = [any(i.role == "cue" and i.value == "yes" for i in side) for side in sides]
     righted = [any(i.role == "cue" and i.name == "corrected" for i in side) for side in sides]

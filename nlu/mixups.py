@@ -301,7 +301,7 @@ def _same_of_another(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if item.role != "cue" or item.value != "same":
             continue
         last, behind = word(toks, item.end - 1), toks.said[item.end : item.end + 2]
-        if last == "as" and not OTHER_SHIFTS.isdisjoint(behind):
+        if last in {"as", "from", "since"} and not OTHER_SHIFTS.isdisjoint(behind):
             yield "the same as in another shift"
         beside = after if after is not None and after.start == item.end else None
         if last == "same" and alone and beside and beside.unread and beside.name not in AGAIN_SAID:
@@ -361,6 +361,7 @@ AGAIN_SAID = frozenset(
 )
 OTHER_SHIFTS = frozenset(
     {"yesterday", "shift", "week", "nights", "days", "monday", "sunday", "handover", "start", "when"}
+    | {"evening", "morning"}
 )
 """Moments that are not of the last line: "same as yesterday", "same as at handover"."""
 NAMES_OF_EVENTS = frozenset({"change", "exchange", "swap", "placement", "insertion", "removal", "transfer"})

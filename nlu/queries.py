@@ -344,9 +344,9 @@ def _is_told_of_bed(items: tuple[Item, ...], read: Read) -> bool:
 
 
 def _is_remark(items: tuple[Item, ...], topic: str | None, read: Read) -> bool:
-    """ "my beds are quiet", "water seal level good", "output dropped to 10": told, and nothing asked."""
-    if _asks(items):
-        return False
+    """ "my beds are quiet", "water seal level good", "no need for that last entry on 2": nothing is asked."""
+    if _asks(items) or any(i.role == "cue" and i.value == "no" for i in items):
+        return not _asks(items)
     if topic == "checks" and not any(i.role == "cue" and i.value == "ask" for i in items):
         return bool(set(read.tokens.said) & FINE)
     if topic == "beds":

@@ -116,6 +116,16 @@ def _denied(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "the seal is denied"
 
 
+def _was_on(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "5 off suction now, was 20", "on water seal, was on 20": what its suction was, and no line."""
+    sealed = next((i.end for i in items if i.value == "waterseal"), 0)
+    for item in items:
+        bare = item.role == "level" and not item.unit and item.amount in DIALLED
+        k = item.start - 1 - (word(toks, item.start - 1) in {"on", "at"})
+        if bare and 0 < sealed < item.start and word(toks, k) == "was":
+            yield "what the suction was before, or a line"
+
+
 def _other_tube(items: Pieces, _: Toks) -> Iterator[str]:
     """ "right suction left water seal": each tube has its own setting."""
     for before, cue, tube, item in zip(items, items[1:], items[2:], items[3:], strict=False):
@@ -216,6 +226,7 @@ SET_BEFORE = (
     Rule(_from_what, CHECKED, frozenset({"from", "<", ">"})),
     Rule(_at_hour, CHECKED, frozenset({"at"})),
     Rule(_short_of, CHECKED, SHORT | {"by"}),
+    Rule(_was_on, frozenset({"waterseal"}), frozenset({"was"})),
     Rule(_denied, frozenset({"waterseal"}), DENIED),
     Rule(_other_tube, frozenset({"waterseal"})),
     Rule(_no_order, frozenset({"waterseal"}), frozenset({"order", "orders"})),

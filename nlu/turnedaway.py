@@ -7,8 +7,9 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+from .begun import is_what_is_so
 from .neighbours import begins_at, number_follows, phrase_of
-from .numbers import Toks, starts_number, word
+from .numbers import Toks, is_digits, starts_number, word
 from .patterns.asides import PATIENTS, RELATIVES, STAFF
 from .patterns.leads import BED_WORDS, LINES
 from .pipeline import Cue
@@ -37,9 +38,6 @@ DONE = frozenset(
     {"found", "did", "saw", "noticed", "put", "changed", "swapped", "replaced", "clamped", "unclamped"}
 )
 DONE |= {"opened", "stopped", "started", "moved", "took", "pulled", "removed", "fixed", "reconnected"}
-POINTING = frozenset({"that's", "thats", "is"})
-WHOSE = frozenset({"bed", "patient", "pt", "room"})
-FIGURES = frozenset({"one", "number", "line", "level", "reading", "figure", "value"})
 STANDING = frozenset({("in", "front"), ("next", "to"), ("beside", "it"), ("by", "it")})
 LEFT_IN = frozenset({"for", "place", "situ", "until", "till", "overnight", "by", "as", "per", "and", ",", ""})
 
@@ -142,8 +140,8 @@ def turned_away(cue: Cue, toks: Toks) -> Cue:
     if _is_of_other_sense(cue, toks) or _is_how_it_was(cue, toks):
         label, value = ("filler", "") if cue.label == "question" else ("word", word(toks, cue.start))
         return cue._replace(label=label, value=value)
-    if cue.label == "levelat" and word(toks, cue.start) == "it" and word(toks, cue.start - 1) in DONE:
-        return cue._replace(label="word", value="it")  # "suction was off, found it at six": when
+    if cue.label in {"levelat", "opens"} and (turned := _of_line(cue, toks)) is not None:
+        return turned
     if cue.label in {"amount", "out"} and (start := _of_nothing(cue, toks)) < cue.start:
         return Cue("same", "", start, cue.end)  # "nothing has come out since 2000"
     if _is_rule(cue, toks) or (cue.value == "corrected" and _is_expected(cue, toks)):
@@ -174,6 +172,18 @@ def _of_nothing(cue: Cue, toks: Toks) -> int:
     of_drain = word(toks, cue.end) != "of" or word(toks, cue.end + 1) in OUT_OF
     came = word(toks, cue.start) in COMING | {"out", "drained"} and "?" not in toks.words
     return start - 1 if word(toks, start - 1) == "nothing" and came and of_drain else cue.start
+
+
+def _of_line(cue: Cue, toks: Toks) -> Cue | None:
+    """A cue of a line as something else: when, or an order."""
+    if cue.label == "opens":  # "bed 3 to start on suction 10"
+        ordered = toks.said[cue.start : cue.end + 1] == ("to", "start", "on")
+        return cue._replace(label="order", value="") if ordered else None
+    if word(toks, cue.start) == "it" and word(toks, cue.start - 1) in DONE:
+        return cue._replace(label="word", value="it")  # "suction was off, found it at six": when
+    if _is_now_then(cue, toks):
+        return cue._replace(label="timeword", value="")  # "reads 345 now at 1850"
+    return None
 
 
 def _is_to_seal(cue: Cue, toks: Toks) -> bool:
@@ -229,6 +239,13 @@ def _is_of_other_sense(cue: Cue, toks: Toks) -> bool:
     return False
 
 
+def _is_now_then(cue: Cue, toks: Toks) -> bool:
+    """Whether a line is told right before "now at", and a whole time behind it."""
+    now = cue.end - 2
+    told = toks.said[now : cue.end] == ("now", "at") and word(toks, now - 2) in READS
+    return told and is_digits(toks, now - 1) and is_digits(toks, cue.end) and len(word(toks, cue.end)) > 3
+
+
 def _is_how_it_was(cue: Cue, toks: Toks) -> bool:
     """ "i read the 960 upside down", "600 already out": how it was read, and how much came."""
     if cue.value == "tipped":
@@ -236,6 +253,7 @@ def _is_how_it_was(cue: Cue, toks: Toks) -> bool:
     return cue.label == "filler" and toks.said[cue.start : cue.end + 1] == ("already", "out")
 
 
+READS = frozenset({"reads", "read", "reading", "shows", "showing", "says"})
 UPSIDE_WITHIN = 4
 
 
@@ -313,7 +331,7 @@ def _is_exactly(cue: Cue, toks: Toks) -> bool:
         return True  # "I was standing right in front of it"
     if right and word(toks, cue.end) == "on" and word(toks, cue.end + 2) in SPOT:
         return True
-    if right and _is_what_is_so(cue, toks):
+    if right and is_what_is_so(cue, toks):
         return True
     if not right or word(toks, cue.end) not in EXACTLY or word(toks, cue.end - 2) not in BEING:
         return False
@@ -321,18 +339,6 @@ def _is_exactly(cue: Cue, toks: Toks) -> bool:
     while word(toks, k) in {"a", "the", "about", "around", "at"}:
         k += 1
     return number_follows(toks, k) or number_follows(toks, k - 1)
-
-
-def _is_what_is_so(cue: Cue, toks: Toks) -> bool:
-    """ "was 340 at 6, that is the right one": of the number, and of no tube."""
-    ends, the = word(toks, cue.end + 1), word(toks, cue.start - 1) == "the"
-    if the and word(toks, cue.end) in WHOSE and ends in {"", ".", "!", ",", "but"}:
-        return True  # "7 is the right bed but the level should be 252"
-    last = word(toks, cue.end) in FIGURES and ends in {"", ".", "!"}
-    pointed = the and word(toks, cue.start - 2) in POINTING
-    this = word(toks, cue.start - 2) != "is" or word(toks, cue.start - 3) == "that"
-    told = any(starts_number(toks, k) for k in range(cue.start))
-    return last and pointed and this and told and "left" not in toks.words
 
 
 def _is_at_a_line(cue: Cue, toks: Toks) -> bool:

@@ -34,6 +34,7 @@ OF_US = frozenset(
     | {"chambers", "drains", "unit", "ward", "floor", "our", "ones", "box", "canister", "bottle"}
 )
 """Behind one of those these are of all; "which tube is leaking" is of one bed."""
+WHO = frozenset({"who", "whos", "who's"})
 NEEDING = frozenset({"is", "needs", "need", "has", "have", "got", "getting"})
 FOUND = frozenset({"leak", "tidal", "waterseal", "fluid", "suction", "wall"})
 LOOKED = frozenset({"leaking", "bubbling", "swinging", "tidaling", "fill", "full"})
@@ -50,5 +51,5 @@ def is_of_all(topic: str | None, items: tuple[Item, ...], read: Read) -> bool:
     named = there(items) & FOUND or any(i.name == topic for i in items) or not LOOKED.isdisjoint(said)
     if not SPARE.isdisjoint(said):
         return False
-    who = ((a in WHICH and b in OF_US) or (a == "who" and b in NEEDING) for a, b in pairwise(said))
+    who = ((a in WHICH and b in OF_US) or (a in WHO and b in NEEDING) for a, b in pairwise(said))
     return bool(named) and (not ANYONE.isdisjoint(said) or any(who))

@@ -114,7 +114,8 @@ PUTS_RIGHT = frozenset({"not", "should", "wrong", "instead", "meant", "mistyped"
 """With one of these beside it, what is fine is told only to say what is not."""
 _NAMED = r"(?:one|line|mark|reading|level|number|entry)"
 STANDS = (
-    rf"(?:^|[,.;] |and |but )((?:the|my) (?:\d{{4}}|\d\d? : \d\d|others?|rest|first|second)(?: {_NAMED})? "
+    rf"(?:^|[,.;] |and |but |\d )((?:(?:the|my) (?:\d{{4}}|\d\d? : \d\d|others?|rest|first|second)|"
+    rf"(?:the )?(?:left|right))(?: {_NAMED})? "
     rf"(?:is|was|are|were) (?:{'|'.join(_FINE)})(?: (?:and|but))?)(?= |$)|"
     r"(?<=\d )((?:is|was) the right (?:bed|patient|pt|room|one)(?: but| ,))(?= )"
 )

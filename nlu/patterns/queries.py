@@ -66,7 +66,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "(what's|whats|what is|who's|who is|anything|anyone) left to (mark|check|read|do)",
         "(when|what time) do (i|we) (have to|need to|got to|gotta|next|) mark",
         "(which|what) (beds|rooms|ones) (are|) (due|overdue) (for|) (a|another|) (line|mark|reading)",
-        "(need|needs|due for|wants|wanting) (a|another|its next|their next) (line|mark|reading)",
+        "(need|needs|due for|want|wants|wanting) (a|another|its next|their next) (line|mark|reading)",
         "due", "overdue", "what's due", "what is due", "who is due", "who's due", "who needs marks",
         "when is the next mark", "next mark", "what needs a mark", "what's overdue", "anything due",
         "which are due", "which beds are due", "who needs a mark", "needs marking", "what marks are due",

@@ -9,9 +9,23 @@ _DID = frozenset({"is", "was", "did", "has", "when", "when's", "whens", "who", "
 _WHEN = frozenset({"when", "when's", "whens", "long", "soon", "will", "before", "until", "till", "til"})
 _READ = frozenset(
     {"mark", "marks", "marking", "read", "reading", "readings", "check", "checking", "line", "lines"}
+    | {"hourlies", "hourly"}
 )
 _WHICH = frozenset(
-    {"which", "what", "what's", "whats", "who", "whose", "any", "anyone", "anybody", "anything"}
+    {
+        "who's",
+        "whos",
+        "which",
+        "what",
+        "what's",
+        "whats",
+        "who",
+        "whose",
+        "any",
+        "anyone",
+        "anybody",
+        "anything",
+    }
 )
 _CHART = frozenset({"flowsheet", "flowsheets", "chart", "charting", "sheet", "io"})
 _ME = frozenset({"i", "i'm", "im", "my", "me"})

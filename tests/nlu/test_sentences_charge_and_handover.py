@@ -59,6 +59,7 @@ def test_what_is_asked_of_every_bed_needs_no_bed(said: str, read: str) -> None:
         ("total for 3, nights", "ask window"),
         ("anything on 6 since midnight", "asked bed=6 topic=history"),
         ("has 9 been checked since he came back?", "asked bed=9 topic=checks"),
+        ("is the left one on 9 still swinging", "asked bed=9 tube=left topic=checks"),
         ("what about 20", "asked bed=20 topic=last"),
         ("and 21?", "asked bed=21 topic=last"),
         ("how about 5 right", "asked bed=5 tube=right topic=last"),
@@ -88,6 +89,10 @@ def test_a_question_in_ones_own_words_has_its_topic(said: str, read: str) -> Non
         ("7's 1500 entry has the digits swapped, it's 285", "corrected bed=7 at=15:00 level_ml=285"),
         ("bed 6 1700 line belongs on bed 5", "corrected bed=6 at=17:00 to_bed=5"),
         ("7 box swapped at 1500", "exchanged bed=7 at=15:00"),
+        ("6 is right but 5 should be 340", "ask kind"),
+        ("the left on 5 should be 340, right is ok", "corrected bed=5 tube=left level_ml=340"),
+        ("5 right is fine but left should be 340", "corrected bed=5 tube=left level_ml=340"),
+        ("5 left should be right", "corrected bed=5 tube=left to_tube=right"),
         ("5 is 690, resident read it as 640", "ask level_ml"),
         (
             "bed 9 read 340 at 1800 box upside down",
@@ -128,6 +133,8 @@ def test_a_time_is_put_right_where_it_can_be_nothing_else(said: str, read: str) 
         ("the 1800 on 16 went in twice, take one out", "withdrawn bed=16 at=18:00"),
         ("bin my 1800 on 8", "withdrawn bed=8 at=18:00"),
         ("remove the 18:00 line on bed 7, I read 340", "ask kind"),
+        ("can we lose the 1800 on 9", "withdrawn bed=9 at=18:00"),
+        ("no need for that last entry on 2", "ask kind"),
         ("bin 8", "ask kind"),
         ("delete that leak, it was the bed 14 one", "ask kind"),
         ("delete that for bed 14", "withdrawn bed=14"),
@@ -152,6 +159,13 @@ def test_a_line_is_taken_back_in_ones_own_words(said: str, read: str) -> None:
         ),
         ("bed 3 new drain, nurse went in at 1810", "ask level_ml"),
         ("13 dialled up to 30 at 1830", "checked bed=13 at=18:30 suction_cmh2o=30"),
+        ("bed 3 to start on suction 10 per dr at 1800", "ordered bed=3 at=18:00 suction_cmh2o=10"),
+        ("5 off suction now, was 20", "ask level_ml"),
+        ("5 on water seal, was on 20", "checked bed=5 suction_cmh2o=0; ask level_ml"),
+        (
+            "5 off suction at 1800, was 340",
+            "mark bed=5 at=18:00 level_ml=340; checked bed=5 at=18:00 suction_cmh2o=0",
+        ),
     ],
 )
 def test_who_goes_with_the_drain_in_and_what_is_dialled(said: str, read: str) -> None:
@@ -224,6 +238,13 @@ def test_a_leak_is_told_with_its_tube_and_its_time(said: str, read: str) -> None
         ("put 12 in as 905 at 1820, I was held up in a code", "mark bed=12 at=18:20 level_ml=905"),
         ("3 already 700 at 1828", "mark bed=3 at=18:28 level_ml=700"),
         ("600 already out of 16", "ask level_ml"),
+        ("5 reads 345 now at 1850", "mark bed=5 at=18:50 level_ml=345"),
+        ("5 was 940 now at 1850", "ask level_ml"),
+        ("24 still bubbling a lot, no change from evening", "checked bed=24 air_leak=present; ask volume_ml"),
+        (
+            "4 on gravity, 155 at 1830, no swing",
+            "mark bed=4 at=18:30 level_ml=155; checked bed=4 at=18:30 suction_cmh2o=0 tidaling=False",
+        ),
     ],
 )
 def test_a_line_that_comes_late_or_again_is_read(said: str, read: str) -> None:
