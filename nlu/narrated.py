@@ -25,6 +25,7 @@ from .neighbours import phrase_of
 from .numbers import Toks, is_digits, starts_number, word
 from .oldended import OLD_ENDED
 from .oldones import Message
+from .onabed import ON_A_BED
 from .passing import PASSING
 from .patterns.asides import STAFF
 from .patterns.leads import TUBE_NAMES
@@ -246,4 +247,4 @@ RULES: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({"changed", "swapped", "replaced"}), _changed_bed),
 )
 """Each rule with the words of which it needs one."""
-EVERY = (*RULES, *FETCHED, *RECOUNTED, *OLD_ENDED, *SAID_OF_A_LINE, *GOINGS, *PASSING, *REFERRING)
+EVERY = (*RULES, *FETCHED, *RECOUNTED, *OLD_ENDED, *SAID_OF_A_LINE, *GOINGS, *PASSING, *REFERRING, *ON_A_BED)
