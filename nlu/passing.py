@@ -220,7 +220,8 @@ def _drained_nothing(said: Message) -> Iterator[Cue]:
             cue.label == "amount" and word(toks, cue.end - 1) in DRAINED and word(toks, cue.end) in NOTHING
         )
         end = past(toks, cue.end + 1, frozenset({"so", "far", "yet", "more", "further", "else", "at", "all"}))
-        if nothing and not starts_number(toks, end):
+        end += word(toks, end) == "since"  # as "nothing since" is one cue
+        if nothing and (word(toks, end - 1) == "since" or not starts_number(toks, end)):
             yield Cue("same", "", cue.start, end)
 
 

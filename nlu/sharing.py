@@ -8,7 +8,7 @@ from itertools import pairwise
 
 from .drafts import SIDES, Draft, each_placed
 from .gathering import Gathering
-from .items import Item
+from .items import FINDINGS, Item
 from .leading import leads
 from .numbers import Toks
 from .patterns.asides import PATIENTS
@@ -79,7 +79,8 @@ def _ask_which_tube(drafts: list[Draft], items: tuple[Item, ...]) -> None:
     stops = [i.start for i in items if i.start > line and (i.role == "time" or i.value in PAUSES)]
     ahead = {n: c for n, c in first.checks.items() if c.start < first.tubes[0].start}
     named = [k for k, i in enumerate(items) if i.role == "tube" and stops and i.start > stops[0]]
-    again = {i.start for i in items[named[0] :]} if named else set()  # "330. left no leak"
+    first_named = named[0] - (items[named[0] - 1].value in FINDINGS) if named else len(items)
+    again = {i.start for i in items[first_named:]}  # "330. left no leak", "330 no leak on the right"
     apart = ahead or {
         n: c for n, c in last.checks.items() if stops and c.start > stops[0] and c.start not in again
     }

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from .items import Item, is_of_now
-from .numbers import word
+from .numbers import starts_number, word
 from .patterns.idle import AUXILIARY
 from .patterns.leads import BED_WORDS
 from .patterns.together import ASKING, LONE_AGAIN, POLITE, TOGETHER
@@ -67,7 +67,7 @@ def topic(items: tuple[Item, ...], read: Read) -> str | None:
     if any(i.value == "plan" and word(read.tokens, i.start) == "over" for i in items):
         cues -= {"plan"}  # "9 over the last 4 hours?"
     late = "last" in found and not read.tokens.words.isdisjoint({"behind", "late", "overdue"})
-    if windowed and not late and not found - {"last"} and not cues & {"plan", "neg"}:
+    if windowed and not late and not found - {"last", "beds"} and not cues & {"plan", "neg"}:
         found.add("total")
     if not found and cues & {"level", "levelat"}:
         found.add("last")
@@ -81,7 +81,9 @@ def topic(items: tuple[Item, ...], read: Read) -> str | None:
 def _is_compared(items: tuple[Item, ...], read: Read) -> bool:
     """ "is 2 draining faster than it was", "has 18 slowed down any": against before, and no sum."""
     words = read.tokens.words
-    compared = "than" in words and not words.isdisjoint(MORE) and words.isdisjoint({"many", "much"})
+    toks = read.tokens
+    than = any(w == "than" and not starts_number(toks, k + 1) for k, w in enumerate(toks.said[: len(toks)]))
+    compared = than and not words.isdisjoint(MORE) and words.isdisjoint({"many", "much"})
     return (compared or not words.isdisjoint(COMPARED)) and asks(items, read)
 
 

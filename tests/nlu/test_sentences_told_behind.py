@@ -113,3 +113,19 @@ def test_how_a_leak_goes_on_is_a_leak(text: str, read: str) -> None:
 
 def test_no_worse_leak_is_no_absent_one() -> None:
     assert "none" not in reading("bed 4 910 no worse leak", arrived=MORNING)
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "bed 5 left mark 660 right mark 310 at 0610 no leak on the right",
+            "mark bed=5 tube=left at=06:10 level_ml=660; mark bed=5 tube=right at=06:10 level_ml=310; "
+            "checked bed=5 tube=right at=06:10 air_leak=none",
+        ),
+        ("bed 9 has drained nothing since four o'clock", "drained bed=9 volume_ml=0"),
+        ("did 9 drain more than 1500 today?", "ask kind"),
+    ],
+)
+def test_what_is_behind_keeps_its_place(text: str, read: str) -> None:
+    assert reading(text, arrived=MORNING) == read
