@@ -20,6 +20,11 @@ happening tell brief fill run rundown know new anything something story up
 """
 GENERAL = frozenset(_GENERAL.split())
 """One of these asks for all that there is to know."""
+_OPENERS = """
+any anything what's whats what how how's hows is everything tell brief fill run give can could please hey hi
+so and news
+"""
+OPENERS = frozenset(_OPENERS.split())
 HOW = frozenset({"how", "how's", "hows", "ok", "okay", "alright"})
 """These ask how it stands by now."""
 _BEFORE = """
@@ -45,7 +50,7 @@ def _on_a_bed(said: Message) -> Iterator[Cue]:
     if start == 0 or end == 0:
         return
     before, behind = toks.said[:start], toks.said[end : len(toks)]
-    if not BEHIND.issuperset(behind) or before[-1] == ".":
+    if not BEHIND.issuperset(behind) or before[0] not in OPENERS or before[-1] in {".", ","}:
         return
     if not GENERAL.isdisjoint(before):
         topic = "handoff"
