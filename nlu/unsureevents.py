@@ -97,7 +97,20 @@ def _more_of_it(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "so much more, or a line"
 
 
+def _which_ordered(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "water seal ordered, suction 20 now", "order suction 20 then water seal": which of them, and when."""
+    order = next((i for i in items if i.role == "cue" and i.value == "order"), None)
+    seal = next((i for i in items if i.role == "cue" and i.value == "waterseal"), None)
+    dial = next((i for i in items if i.role == "check" and i.name == "suction"), None)
+    if order is None or seal is None or dial is None:
+        return
+    between = toks.said[min(seal.end, dial.end) : max(seal.start, dial.start)]
+    if (seal.end == order.start and dial.start > order.end) or "then" in between:
+        yield "which of them is ordered"
+
+
 UNSURE_EVENTS = (
+    Rule(_which_ordered, frozenset({"order"})),
     Rule(_more_of_it, frozenset({"volume"}), frozenset({"more"})),
     Rule(_to_come, frozenset({"volume", "output"}), UNTIL | {"then"}),
     Rule(_opened, frozenset({"opens"})),
