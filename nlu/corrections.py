@@ -7,6 +7,7 @@ from itertools import pairwise
 from .items import Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
+from .patterns.leads import LINES
 from .roles import CHECK_LIMITS
 
 ENTERED = frozenset(
@@ -339,11 +340,13 @@ def pointed(items: tuple[Item, ...], toks: Toks) -> Item | None:
 
 def points_at_tube(items: tuple[Item, ...], toks: Toks) -> bool:
     """ "that 640 on 7 was the left one": of which tube the line is that was told before."""
-    numbers = [i for i in items if i.role == "num" and not (i.label or i.at)]
+    told = [i for i in items if i.role == "num" and not i.label]
+    numbers = [i for i in told if not i.at] or told
     tubes = [i for i in items if i.role == "tube"]
     if len(numbers) != 1 or len(tubes) != 1 or numbers[0].unit:
         return False
-    named = word(toks, numbers[0].start - 1) in {"that", "the"} and tubes[0].start > numbers[0].end
+    led = [w for w in toks.said[: numbers[0].start] if w not in LINES | {"at"}]
+    named = led[-1:] in (["that"], ["the"]) and tubes[0].start > numbers[0].end
     plain = all(i.value in {"bed", "filler", "tubeword"} for i in items if i.role == "cue")
     return named and plain and is_told_of(tubes[0], toks)
 

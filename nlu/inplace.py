@@ -7,7 +7,7 @@ floor", "returned to theatre", "new box reads 45". Called by `everyday`, for eve
 from __future__ import annotations
 
 from .neighbours import phrase_of
-from .numbers import Toks, word
+from .numbers import Toks, numbers, word
 from .pipeline import Cue
 
 KNOCKED = frozenset({"raised", "tipped"})
@@ -69,9 +69,11 @@ def _end_before_level(cue: Cue, toks: Toks) -> int:
     k = cue.end
     while word(toks, k) in HAS:
         k += 1
-    small = word(toks, k).isdecimal() and MIDNIGHT < int(word(toks, k)[:4]) < MUCH
-    timed = word(toks, k + 1) in {"at", "@"} and word(toks, k + 2).isdecimal() and word(toks, k + 3) != "ml"
-    told = small and (timed or k > cue.end) and word(toks, k + 1) not in {":", ".", "/"}
+    k += k > cue.end and word(toks, k) == "at"  # "new box is at forty"
+    ends = [n.end for n in numbers(toks, k) if MIDNIGHT < n.value < MUCH]
+    end = max(ends, default=k + 1)
+    timed = word(toks, end) in {"at", "@"} and word(toks, end + 1).isdecimal() and word(toks, end + 2) != "ml"
+    told = bool(ends) and (timed or k > cue.end) and word(toks, end) not in {":", ".", "/"}
     return k if told else 0
 
 

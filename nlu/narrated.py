@@ -23,6 +23,7 @@ from .fetched import FETCHED
 from .goings import GOINGS, PERSONS, Rule, bed_ends, past
 from .neighbours import phrase_of
 from .numbers import Toks, is_digits, starts_number, word
+from .ofother import OF_OTHER
 from .oldended import OLD_ENDED
 from .oldones import Message
 from .onabed import ON_A_BED
@@ -247,4 +248,15 @@ RULES: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({"changed", "swapped", "replaced"}), _changed_bed),
 )
 """Each rule with the words of which it needs one."""
-EVERY = (*RULES, *FETCHED, *RECOUNTED, *OLD_ENDED, *SAID_OF_A_LINE, *GOINGS, *PASSING, *REFERRING, *ON_A_BED)
+EVERY = (
+    *OF_OTHER,
+    *RULES,
+    *FETCHED,
+    *RECOUNTED,
+    *OLD_ENDED,
+    *SAID_OF_A_LINE,
+    *GOINGS,
+    *PASSING,
+    *REFERRING,
+    *ON_A_BED,
+)

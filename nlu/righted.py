@@ -124,7 +124,7 @@ class Correction(Sorted):
                 return Unclear(
                     slot=slot, text=self.text, choices=found.values or found.nearest, statement=made
                 )
-        if self._is_when(level, was):
+        if self._is_when(level, was) or self._may_be_its_time(was, at):
             return Unclear(slot="level_ml", text=self.text, statement=replace(made, level_ml=None))
         if self._may_be_to(bed, level):
             return Unclear(slot="level_ml", text=self.text, statement=replace(made, level_ml=None))
@@ -235,6 +235,11 @@ class Correction(Sorted):
         between = self.toks.said[level.end : was.start]
         at = level.start and self.toks.said[level.start - 1] == "at"
         return bool(at) and between in {("was", "not"), ("is", "not"), ("wasn't",), ("wasnt",), ("isn't",)}
+
+    def _may_be_its_time(self, was: Item | None, at: Item | None) -> bool:
+        """ "the mark at 1600 was the right tube not the left": of four o'clock, or of 1,600 mL?"""
+        named = was is not None and was.full_clock and not was.unit and at is None
+        return named and was is not None and word(self.toks, was.start - 1) == "at"
 
     def _may_be_times(self, was: Item | None, level: Item | None) -> bool:
         """ "1050 was at 1800 not 1900": both are clock times of the last hours, and no word says a level."""

@@ -7,6 +7,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from .items import EVENTS, FINDINGS
 from .numbers import Toks, word
@@ -14,6 +15,7 @@ from .rules import Pieces, Rule
 
 LETTING = frozenset({"another", "a", "further", "drain", "let", "out", "empty", "release", "off", "take"})
 UNTIL = frozenset({"to", "for", "until", "til", "till"})
+PATIENTS = frozenset({"pt", "patient", "he", "she", "they", "now", "mr", "mrs", "from", "bed", "room", "rm"})
 PLEASE = frozenset({"please", "pls", "plz"})
 TELLERS = frozenset(
     {"pt", "patient"} | {"wife", "husband", "family", "daughter", "son", "mom", "mum", "roommate", "visitor"}
@@ -100,16 +102,66 @@ def _more_of_it(items: Pieces, toks: Toks) -> Iterator[str]:
 def _which_ordered(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "water seal ordered, suction 20 now", "order suction 20 then water seal": which of them, and when."""
     order = next((i for i in items if i.role == "cue" and i.value == "order"), None)
-    seal = next((i for i in items if i.role == "cue" and i.value == "waterseal"), None)
+    told = {i.start for i in items if i.role == "check"}  # "seal 2" is its height
+    seals = [i for i in items if i.role == "cue" and i.value in {"seal", "waterseal"} and i.end not in told]
+    seal = next(iter(seals), None)
     dial = next((i for i in items if i.role == "check" and i.name == "suction"), None)
     if order is None or seal is None or dial is None:
         return
-    between = toks.said[min(seal.end, dial.end) : max(seal.start, dial.start)]
+    between = toks.said[min(seal.end, dial.end) : max(seal.start, dial.start) + 1]
     if (seal.end == order.start and dial.start > order.end) or "then" in between:
         yield "which of them is ordered"
 
 
+def _back_on_to(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "suction on 12 back on to 20": what it is set to, and no bed 20."""
+    for item in items:
+        on = item.value == "what" and item.name == "suction_on" and word(toks, item.end) == "to"
+        if on and any(i.role == "bed" and i.start == item.end + 1 for i in items):
+            yield "so much suction, or a bed"
+
+
+def _lies_in(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "16 is in bed 20 now": who lies there, or its line."""
+    for item in items:
+        bare = item.role == "level" and not (item.lead or item.unit) and item.label is not None
+        if bare and word(toks, item.end) in {"is", "are"} and word(toks, item.end + 1) == "in":
+            yield "who lies there, or its line"
+
+
+def _was_given(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "gave 250 mL bolus": what was given, and not what came."""
+    foreign = {i.start for i in items if i.role == "foreign"}
+    for item in items:
+        gave = item.role == "volume" and word(toks, item.start - 1) in {"gave", "given", "giving", "got"}
+        if gave and item.end in foreign:
+            yield "what was given, or what came"
+
+
+def _one_or_the_other(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "clamped no wait not clamped, kinked": which of the two happened."""
+    events = [i for i in items if i.role == "cue" and i.value == "what"]
+    for first, last in pairwise(events):
+        between = toks.said[first.end : last.start]
+        if first.name != last.name and between[:1] and between[0] in {"no", "sorry", "actually"}:
+            yield "which of the two"
+
+
+def _back_in(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "back in 30": a patient in that bed, or who writes in so many minutes."""
+    for event, bed in pairwise(items):
+        back = event.value == "kind" and event.name == "back" and bed.role == "bed"
+        alone = back and toks.said[event.end : bed.start] == ("in",)
+        if alone and not any(i.role == "time" for i in items) and PATIENTS.isdisjoint(toks.words):
+            yield "in that bed, or in so many minutes"
+
+
 UNSURE_EVENTS = (
+    Rule(_back_in, frozenset({"bed"}), frozenset({"in"})),
+    Rule(_back_on_to, frozenset({"what"}), frozenset({"to"})),
+    Rule(_lies_in, frozenset({"level"}), frozenset({"in"})),
+    Rule(_was_given, frozenset({"volume"}), frozenset({"gave", "given", "giving", "got"})),
+    Rule(_one_or_the_other, frozenset({"what"}), frozenset({"no", "sorry", "actually"})),
     Rule(_which_ordered, frozenset({"order"})),
     Rule(_more_of_it, frozenset({"volume"}), frozenset({"more"})),
     Rule(_to_come, frozenset({"volume", "output"}), UNTIL | {"then"}),

@@ -1,0 +1,101 @@
+"""Cues of an event, an amount or a finding whose next words say that it is of something else.
+
+"pulled the tubing off the box" is no tube that is out; "no drainage at the site", "same suction 20" are no
+amount; "brb, back in 5" is nobody's return; "CABGx3" no line of 3. Part of `narrated`, which calls these.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from .goings import Rule, past
+from .numbers import glued, is_digits, word
+from .oldones import Message
+from .patterns.leads import BED_WORDS
+from .pipeline import Cue
+
+BOXES = frozenset({"box", "canister", "bottle", "drain", "chamber", "unit", "collection", "system"})
+TUBES = frozenset({"tube", "tubing", "tubes", "line"})
+PULLED = frozenset({"removed", "dislodged"})
+SET = frozenset({"suction", "wall", "seal"})
+AROUND = frozenset({"at", "around", "from", "on", "under", "near", "about"})
+SITES = frozenset({"site", "dressing", "wound", "incision", "insertion", "exit", "skin", "gauze", "stitch"})
+SUBJECTS = frozenset({"time", "times", "number", "rest", "everything", "date", "bed", "else"})
+IS = frozenset({"is", "was", "are", "were"})
+WHOSE = frozenset({"the", "his", "her", "tube", "drain", "insertion", "exit"})
+BREAKS = frozenset(
+    {"brb", "break", "lunch", "dinner", "coffee", "tea", "food", "loo", "phone", "min", "mins"}
+)
+
+
+def _off_the_box(said: Message) -> Iterator[Cue]:
+    """ "toddler pulled the tubing off the box": it came off the canister, and is still in the chest."""
+    toks = said.toks
+    for cue in said.cues:
+        tube = cue.value in PULLED and not TUBES.isdisjoint(toks.said[cue.start : cue.end + 2])
+        off = past(toks, cue.end, TUBES | {"the", "his", "her", "chest", "right"})
+        box = past(toks, off + 1, frozenset({"the", "his", "her", "of", "collection"}))
+        if tube and word(toks, off) in {"off", "from"} and word(toks, box) in BOXES:
+            yield Cue("what", "disconnected", cue.start, box + 1)
+
+
+def _of_the_site(said: Message) -> Iterator[Cue]:
+    """ "no drainage around the site": of the dressing, and nothing of how much came."""
+    toks = said.toks
+    for cue in said.cues:
+        place = past(toks, cue.end + 1, WHOSE)
+        around = cue.label == "same" and word(toks, cue.end) in AROUND
+        if around and (word(toks, place) in SITES or word(toks, place - 1) in SITES):
+            yield Cue("word", "drainage", cue.start, place + (word(toks, place) in SITES))
+
+
+def _same_setting(said: Message) -> Iterator[Cue]:
+    """ "same suction 20": what is set as it was, and no output."""
+    toks = said.toks
+    starts = {c.start: c for c in said.cues if c.label in SET}
+    for cue in said.cues:
+        follows = starts.get(cue.end)
+        if cue.label == "same" and follows is not None and is_digits(toks, follows.end):
+            yield Cue("filler", "", cue.start, cue.end)
+
+
+def _so_many_times(said: Message) -> Iterator[Cue]:
+    """ "CABGx3": how many grafts, and no line."""
+    toks = said.toks
+    for cue in said.cues:
+        if cue.label == "reason" and is_digits(toks, cue.end) and glued(toks, cue.end):
+            yield cue._replace(end=cue.end + 1)
+
+
+def _is_right(said: Message) -> Iterator[Cue]:
+    """ "that was bed 32, not 33, time is right": what was no mistake, and no side."""
+    toks = said.toks
+    for cue in said.cues:
+        side = cue.label == "side" and toks.said[cue.start : cue.end] == ("right",)
+        ends = word(toks, cue.end) in {"", ".", ",", "!"}
+        if side and ends and word(toks, cue.start - 1) in IS and word(toks, cue.start - 2) in SUBJECTS:
+            yield Cue("filler", "", cue.start - 2, cue.end)
+
+
+def _back_in_minutes(said: Message) -> Iterator[Cue]:
+    """ "brb back in 5", "dinner finally, back in 30": who writes comes back, in so many minutes."""
+    toks = said.toks
+    alone = not any(word(toks, k) in BED_WORDS for k in range(len(toks)))
+    for k in range(len(toks) - 2) if alone else ():
+        told = toks.said[k : k + 2] == ("back", "in") and is_digits(toks, k + 2)
+        end = past(toks, k + 3, frozenset({"min", "mins", "minutes", "ish"}))
+        if told and word(toks, end) in {"", ".", "!", ","}:
+            brb = next((c for c in said.cues if "brb" in toks.said[c.start : c.end]), None)
+            if brb is not None:
+                yield Cue("filler", "", brb.start, brb.end)
+            yield Cue("word", "back", k, end)
+
+
+OF_OTHER: tuple[tuple[frozenset[str], Rule], ...] = (
+    (TUBES, _off_the_box),
+    (SITES, _of_the_site),
+    (frozenset({"same"}), _same_setting),
+    (frozenset({"cabg"}), _so_many_times),
+    (frozenset({"right"}), _is_right),
+    (BREAKS, _back_in_minutes),
+)
