@@ -79,6 +79,8 @@ PROVIDERS = frozenset(
 OTHERS = RELATIVES | {"pt", "patient", "he", "she", "nurse", "charge", "rn", "physio"}
 """Whoever wishes for something without ordering it."""
 WISHES = frozenset({"wants", "want", "ordered", "orders"})
+DONE = frozenset({"turned", "put", "set", "dropped", "increased", "decreased", "reduced", "changed", "moved"})
+"""Who did so "per reg" has carried it out."""
 ADVISING = frozenset(
     {"advised", "advises", "recommended", "recommends", "suggested", "suggests", "instructed", "decided"}
 )
@@ -147,6 +149,7 @@ def _with_wishes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     wishes += [k for k, text in enumerate(said) if text == "want" and _is_of_team(k, toks)]
     wishes += [k for k, text in enumerate(said) if text in ADVISING and _is_advice(k, toks)]
     timed = any(said[k - 1] in AT and is_whole_clock(toks, k) for k in range(1, len(said)))
+    timed |= any(said[k - 1] in {"i", "we"} and said[k] in DONE for k in range(1, len(said)))
     said_by = [Cue("order", "", k, end) for k in range(len(said)) if (end := _per_provider(k, toks))]
     orders = [Cue("order", "", k, k + 1) for k in wishes]
     orders += [] if timed else said_by  # "to water seal at 1400 per dr lee" was carried out

@@ -69,7 +69,7 @@ def claimed(items: list[Item], toks: Toks) -> list[Item]:
             items[k - 1], items[k] = items[k - 1].as_role(CLAIMED), cue._replace(value="filler")
             continue
         measured = k + 1 < len(items) and items[k + 1].name == MEASURED  # "hr 104"
-        own = k > 0 and not measured and _is_its_number(items, k)
+        own = k > 0 and not measured and _is_its_number(items, k, toks)
         if own:
             items[k - 1] = items[k - 1].as_role(CLAIMED)
         timed = False
@@ -207,10 +207,14 @@ def _is_ours(item: Item, own: bool) -> bool:
     return chest or (item.role == "cue" and item.value in OURS and (own or item.value != "canister"))
 
 
-def _is_its_number(items: list[Item], k: int) -> bool:
-    """ "500 ml bolus at 0300": the number before is its own where the one behind is the time."""
+def _is_its_number(items: list[Item], k: int, toks: Toks) -> bool:
+    """ "500 ml bolus at 0300": the number before is its own where the one behind is the time; and so it is
+    in "300 in the urine bag 180 in the drain"."""
     before, cue = items[k - 1], items[k]
     after = next((i for i in items[k + 1 :] if i.role in SAYS or i.role == "time"), None)
+    between = toks.said[before.end : cue.start]
+    if between[:1] == ("in",) and OWNERS.issuperset(between[1:]) and after is not None:
+        return before.role in SAYS and before.lead in CLAIMABLE and after.lead == "inside"
     adjoins = before.role in SAYS and before.end == cue.start and before.lead in CLAIMABLE
     return (
         adjoins and before.unit != "" and after is not None and (after.role == "time" or after.lead == "at")

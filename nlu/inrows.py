@@ -42,7 +42,9 @@ def _is_when_of_both(first: Draft, last: Draft) -> bool:
     """ "clamped beds 6 and 1 at 1800": told of both beds, and when."""
     level = last.level
     at = level is not None and level.lead == "at" and level.full_clock and last.time is None
-    told = (first.kind or first.whats or first.checks) and not first.has_amount and first.time is None
+    ahead = first.level is not None and first.bed is not None and first.level.end <= first.bed.start
+    told = (first.kind or first.whats or first.checks) and not first.has_amount
+    told = (told or ahead) and first.time is None  # "340 on 4 and 5 at 1800"
     if first.bed is None or last.bed is None or last.bed.start - first.bed.end > IS_AT:
         return False
     return bool(at and told and not (last.kind or last.whats or last.checks))

@@ -18,7 +18,7 @@ SIZES = frozenset(
 )
 """Words of how large it is, which has no slot."""
 STOPS = frozenset({",", ";", ".", "!", "/", "and"})
-MOVED = frozenset({"is", "was", "has", "down", "up", "now", "still", "gone", "went", "come", "came", "back"})
+MOVED = frozenset({"is", "has", "down", "up", "now", "still", "gone", "went", "come", "came", "back"})
 MOVED |= {"improved", "reduced", "decreased", "increased", "dropped", "better", "worse", "about"}
 TRENDS = frozenset({"worse", "better", "bigger", "larger", "smaller", "less", "improved", "reduced"})
 TRENDS |= {"worsening", "increased", "increasing", "decreased", "decreasing", "improving", "ongoing"}

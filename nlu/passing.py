@@ -32,6 +32,8 @@ OF_WHAT = frozenset(
     {"drain", "tube", "further", "other", "new", "major", "post", "immediate", "acute", "chest"}
 )
 OF_WHAT |= {"obvious", "apparent", "at", "all"}
+FOUND = frozenset({"leak", "tidal", "seal", "suction", "waterseal", "fluid"})
+OF_IT = frozenset({"with", "w", "re", "from", "about", "regarding", "breathing"})
 RECORDED = frozenset({"recorded", "record", "chart", "charted", "marked", "mark", "wrote", "write", "noted"})
 RECORDED |= {"documented", "logged", "read"}
 GETTING = frozenset(
@@ -51,6 +53,8 @@ NOTHING = frozenset({"nothing", "nil", "none", "zilch"})
 SWINGING = frozenset({"the", "water", "is", "level", "column", "still", "chamber"})
 UNCHANGED = frozenset({"change", "changes", "unchanged", "changed"})
 HEIGHTS = frozenset({"height", "level"})
+DIALLED = frozenset({"suction", "sxn", "wall", "mmhg", "mm", "cm", "cmh", "of", "vac", "vacuum"})
+"""Behind a number these make it what is dialled."""
 DIAL = 40
 """Centimetres of water: no suction dial is set higher."""
 
@@ -72,12 +76,15 @@ def _after_it_came_out(said: Message) -> Iterator[Cue]:
 def _since_then(said: Message) -> Iterator[Cue]:
     """ "drained 220 since unclamping": since when, which was told when it was done."""
     toks = said.toks
-    drained = {"amount", "output", "same", "level", "levelat"}
+    drained = {"amount", "output", "same", "level", "levelat", "leak", "tidal", "since"}
     for cue in said.cues:
         since = word(toks, cue.start - 1) == "since" and cue.end - cue.start == 1
         told = any(c.label in drained and c.start < cue.start for c in said.cues)
         of_drain = cue.label == "what" and word(toks, cue.start) in CLAMPING
-        if since and of_drain and told and word(toks, cue.end) in ENDS:
+        at = cue.end + (word(toks, cue.end) in {"at", "@"})
+        if since and of_drain and clocks(toks, at):
+            yield Cue("filler", "", cue.start, at)  # "220 since clamping 1400"
+        elif since and of_drain and told and word(toks, cue.end) in ENDS:
             yield Cue("filler", "", cue.start - 1, cue.end)
 
 
@@ -89,7 +96,10 @@ def _no_trouble(said: Message) -> Iterator[Cue]:
         if word(toks, k) in NONE and word(toks, end) in TROUBLE:
             start = k - (word(toks, k - 1) in {"with", "w", "and"})
             end = past(toks, end + 1, frozenset({"at", "all", "noted", "since", "seen", "so", "far"}))
-            if end < len(toks) and starts_number(toks, end):
+            found = [c for c in said.cues if c.start in {end + 1, end + 2} and c.label in FOUND]
+            if word(toks, end) in OF_IT and found:
+                yield Cue("filler", "", start, found[0].end)  # "no issues with leak"
+            if end < len(toks) and (starts_number(toks, end) or word(toks, end) in OF_IT):
                 continue
             yield Cue("filler", "", start, end)
 
@@ -176,7 +186,7 @@ def _bottle_on(said: Message) -> Iterator[Cue]:
         high = number.isdecimal() and len(number) < 5 and int(number) > DIAL
         if word(toks, k - 1) in CANISTERS and word(toks, on) == "on" and high:
             timed = any(c.sure for _, c in clocks(toks, on + 1))
-            if not timed and on + 1 not in said.beds and word(toks, on + 2) not in LINES:
+            if not timed and on + 1 not in said.beds and word(toks, on + 2) not in LINES | DIALLED:
                 yield Cue("levelat", "", k - 1, on + 1)
 
 
@@ -253,6 +263,19 @@ def _as_ordered(said: Message) -> Iterator[Cue]:
             yield Cue("filler", "", cue.start - 1, cue.end)
 
 
+def _then_unclamp(said: Message) -> Iterator[Cue]:
+    """ "clamped 1800 for 1 hr then unclamp": what is still to be done."""
+    toks = said.toks
+    happened = next((c.end for c in said.cues if c.label == "what"), len(toks))
+    for cue in said.cues:
+        bare = (
+            cue.label == "what" and cue.end - cue.start == 1 and word(toks, cue.start) in {"unclamp", "clamp"}
+        )
+        led = word(toks, cue.start - 1) in {"then", "to", "and"} and cue.start > happened
+        if bare and led and word(toks, cue.end) in ENDS:
+            yield Cue("filler", "", cue.start - 1, cue.end)
+
+
 PASSING: tuple[tuple[frozenset[str], Rule], ...] = (
     (AFTER, _after_it_came_out),
     (frozenset({"since"}), _since_then),
@@ -266,6 +289,7 @@ PASSING: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({"on"}), _bottle_on),
     (frozenset({"went"}), _went_in),
     (QUICK, _come_quick),
+    (frozenset({"unclamp", "clamp"}), _then_unclamp),
     (frozenset({"ordered"}), _as_ordered),
     (UNCHANGED, _no_change),
     (NOTHING, _drained_nothing),

@@ -34,6 +34,10 @@ PLACES = frozenset({"icu", "itu", "hdu", "theatre", "ed", "er", "recovery", "pac
 HERE = frozenset({"ward", "us", "here", "floor", "unit"})
 RUNNING = frozenset({"draining", "running", "flowing", "swinging", "bubbling"})
 HOW = frozenset({"continuous", "constant", "intermittent", "persistent"})
+WINGS = frozenset({"north", "south", "east", "west", "tower"})
+FITTINGS = frozenset({"port", "connector", "connection", "adaptor", "adapter", "canister", "box", "bottle"})
+FITTINGS |= {"chamber", "unit", "socket", "regulator", "wall", "y", "clamp"}
+UNDER = frozenset({"under", "underneath", "beneath", "behind", "around", "between"})
 TUBES = frozenset({"chest", "tube", "drain", "ct", "icd", "icc", "tubes", "drains", "any", "further"})
 OF_LINES = frozenset(
     {"canister", "box", "bottle", "chamber", "tube", "drain", "ct"}
@@ -144,9 +148,16 @@ def _came_over(said: Message) -> Iterator[Cue]:
 
 
 def _came_to_us(said: Message) -> Iterator[Cue]:
-    """ "bed 16 transferred ICU to ward": who came, or who left?"""
+    """ "bed 16 transferred ICU to ward", "transferred in from 5 west": who came, or who left?"""
     toks = said.toks
     for cue in said.cues:
+        start = past(toks, cue.end, frozenset({"in", "over", "up", "down", "here"}))
+        number = start + 1 + (word(toks, start + 1) in {"ward", "unit", "level", "the"})
+        ends = [n.end for n in numbers(toks, number) if word(toks, n.end) in WINGS]
+        if cue.value in {"moved", "left"} and word(toks, start) == "from" and ends:
+            yield Cue("word", "transferred", cue.start, cue.end)
+            yield Cue("filler", "", start, max(ends) + 1)
+            continue
         first = past(toks, cue.end, frozenset({"from"}) | PLACES)
         here = word(toks, first) == "to" and word(toks, past(toks, first + 1, WHOSE)) in HERE
         from_there = word(toks, cue.end - 1) in PLACES or first > cue.end
@@ -226,6 +237,19 @@ def _filled_it(said: Message) -> Iterator[Cue]:
             yield cue._replace(end=to + 1)
 
 
+def _out_of_a_port(said: Message) -> Iterator[Cue]:
+    """ "chest tube pulled out of the suction port", "removed tubing from under the patient": nothing of the
+    chest is out."""
+    toks = said.toks
+    for cue in said.cues:
+        of = past(toks, cue.end, frozenset({"out", "tubing", "away"}))
+        where = past(toks, of + 1, WHOSE | {"suction", "wall", "y"})
+        port = word(toks, of) in {"of", "from"} and word(toks, where) in FITTINGS
+        under = word(toks, of) == "from" and word(toks, of + 1) in UNDER
+        if cue.value == "removed" and (port or under):
+            yield Cue("word", "turned", cue.start, cue.end)
+
+
 REFERRING: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({"same"}), _same_as_at),
     (frozenset({"same"}), _same_as_then),
@@ -235,7 +259,8 @@ REFERRING: tuple[tuple[frozenset[str], Rule], ...] = (
     (BED_WORDS, _moved_the_bed),
     (HOURS, _an_hour),
     (ACROSS, _came_over),
-    (HERE, _came_to_us),
+    (HERE | WINGS, _came_to_us),
+    (FITTINGS | UNDER, _out_of_a_port),
     (frozenset({"again"}), _runs_again),
     (HOW, _graded_so),
     (frozenset({"trial"}), _for_a_trial),

@@ -16,6 +16,7 @@ from .rules import Pieces, Rule
 
 CUES = frozenset({"suction", "wall", "seal", "dial", "leakgrade"})
 OF_BED = frozenset({"bed", "room", "rm", "in", "on", "for", "of", "bay", "b"})
+SUCTIONS = frozenset({"suction", "sxn", "suct"})
 READS = frozenset({"now", "at", "reads", "reading", "then", "showing", "shows", "gauge", "currently", ","})
 MOST = 200
 """A line under this may be the value of a wall or a dial instead."""
@@ -204,6 +205,13 @@ def _of_next_bed(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "a value, or the next bed"
 
 
+def _too_much(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "canister on 80 suction": more than any dial shows, and no line."""
+    for item in items:
+        if item.role == "level" and item.lead == "suction" and word(toks, item.end) in SUCTIONS:
+            yield "what the suction is set to, or a line"
+
+
 def _dialled(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "still at 20, wall 95": what the dial is at, or the line?"""
     for item, stop, wall, value in zip(items, items[1:], items[2:], items[3:], strict=False):
@@ -222,6 +230,7 @@ SET_BEFORE = (
     Rule(_of_next_bed, CHECKED),
     Rule(_line_of_check, CHECKED),
     Rule(_dialled, CHECKED, frozenset({"at", "on"})),
+    Rule(_too_much, frozenset({"level"}), SUCTIONS),
     Rule(_behind_values, CHECKED),
     Rule(_from_what, CHECKED, frozenset({"from", "<", ">"})),
     Rule(_at_hour, CHECKED, frozenset({"at"})),

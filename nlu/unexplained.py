@@ -159,7 +159,18 @@ def _hours(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield from ("a range of hours" for i in items if i.role in NUMBERS)
 
 
+def _emptied(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "emptied the drain bag, 340": what was in it, or the line now?"""
+    said = [i for i in items if i.role != "sep"]
+    for verb, box, level in zip(said, said[1:], said[2:], strict=False):
+        emptied = verb.name == "emptied" and box.role == "cue" and box.value in {"canister", "tubeword"}
+        emptied &= all(word(toks, k) in DETERMINERS for k in range(verb.end, box.start))
+        if emptied and level.role == "level" and level.lead in {"", "at"}:
+            yield "what was emptied, or the line"
+
+
 UNEXPLAINED = (
+    Rule(_emptied, frozenset({"level"}), frozenset({"emptied"})),
     Rule(asking, ASKED_ABOUT, ASKING | AUXILIARY),
     Rule(_hours, NUMBERS, frozenset({"-"})),
     Rule(doubted, frozenset({"question"})),
@@ -183,7 +194,19 @@ def _nought(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "nothing at that time, or one number in two parts"
 
 
+def _half(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "leak was 4/7 this am, 2/7 now": a digit behind a slash is no line."""
+    leaks = any(i.role == "cue" and i.value in {"leak", "leakgrade"} for i in items)
+    for item in items if leaks else ():
+        k = item.start
+        joined = word(toks, k - 1) == "/" and glued(toks, k - 1) and glued(toks, k)
+        single = len(item.digits) == 1 and len(word(toks, k - 2)) == 1 and is_digits(toks, k - 2)
+        if item.role == "level" and joined and single and not item.lead:
+            yield "half of what a slash joins"
+
+
 SPACED = (
+    Rule(_half, frozenset({"leak", "leakgrade"}), frozenset({"/"})),
     Rule(_nought, frozenset({"level"})),
     Rule(_apart, frozenset({"bed"})),
     Rule(_spaced, frozenset({"time"})),

@@ -22,6 +22,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
     "waterseal": (
         "then (on|to|onto|) (ws|water seal|waterseal|gravity)",
         "on water seal", "to water seal", "water seal only", "gravity", "to gravity", "on gravity",
+        "on free drainage", "to free drainage",
         "on waterseal", "to waterseal", "water sealed", "no suction", "off suction", "not on suction",
         "to gravity drainage", "without suction", "straight drain", "waterseal only",
         "placed to water seal", "changed to water seal", "put to water seal", "gravity drainage", "on ws",

@@ -9,7 +9,8 @@ from .saying import BEDS, Channel, reading
 WARD = (*BEDS, "204", "212", "CT4", "CT6")
 READ = (
     (
-        "fresh heart into CT6 at 1830, mediastinal and left pleural tubes Y'd together, canister at 60",
+        "fresh heart into CT6 at 1830, mediastinal and left pleural tubes Y'd together, canister "
+        "at 60",
         "placed bed=CT6 at=18:30 level_ml=60 reason=cardiac tubes=left pleural+mediastinal",
     ),
     (
@@ -106,7 +107,8 @@ READ = (
     ("morning! 204s on 410 at 7pm", "mark bed=204 at=19:00 level_ml=410"),
     (
         "12 right/ 600 at 1800/ clamped 1802 for pain",
-        "mark bed=12 tube=right at=18:00 level_ml=600; incident bed=12 tube=right at=18:00 what=clamped",
+        "mark bed=12 tube=right at=18:00 level_ml=600; incident bed=12 tube=right at=18:00 "
+        "what=clamped",
     ),
     (
         "bed 12 mediastinal 130 at 1800 suction 20 no leek",
@@ -174,10 +176,24 @@ READ = (
     ("204 same as before at 2pm", "drained bed=204 at=14:00 volume_ml=0"),
     ("bed 18 no CT output x3h, flushed by resident", "drained bed=18 volume_ml=0"),
     (
-        "21 tubing disconnected from drain when turning, reconnected within seconds, no resp change",
+        "21 tubing disconnected from drain when turning, reconnected within seconds, no resp "
+        "change",
         "incident bed=21 what=disconnected",
     ),
     ("when i went in at 1800 bed 5 was at 340", "mark bed=5 at=18:00 level_ml=340"),
+    (
+        "bed 21 suction was on 20, I turned it to 15 per reg 1850",
+        "checked bed=21 at=18:50 suction_cmh2o=15",
+    ),
+    ("bed 13 180 in the drain 300 in the urine bag", "mark bed=13 level_ml=180"),
+    ("bed 20 drain removed at 1830 from under the arm", "removed bed=20 at=18:30"),
+    ("bed 17 moved from 5 at 1730", "moved bed=5 at=17:30 to_bed=17"),
+    ("bed 3 emptied the drain, line 20 at 1800", "mark bed=3 at=18:00 level_ml=20"),
+    ("bed 23 chest drain clamped 1800 for 1 hr then unclamp", "incident bed=23 at=18:00 what=clamped"),
+    ("bed 9 chest drain on free drainage", "checked bed=9 suction_cmh2o=0"),
+    ("bed 4 drained 220 since unclamping at 1500", "drained bed=4 volume_ml=220"),
+    ("bed 4 no leak since unclamped", "checked bed=4 air_leak=none"),
+    ("bed 4 no issues with leak, 340 at 1800", "mark bed=4 at=18:00 level_ml=340"),
 )
 DICTATED = (
     (
@@ -203,7 +219,8 @@ DICTATED = (
     ),
     (
         "suction back on bed eight at half past six reading minus twenty no leak",
-        "checked bed=8 at=18:30 suction_cmh2o=20 air_leak=none; incident bed=8 at=18:30 what=suction_on",
+        "checked bed=8 at=18:30 suction_cmh2o=20 air_leak=none; incident bed=8 at=18:30 "
+        "what=suction_on",
     ),
     ("bed eleven clamped at five for a trial", "incident bed=11 at=17:00 what=clamped"),
     (
@@ -245,11 +262,23 @@ ASKED = (
     "no drain output?",
     "bed 21 no canister change",
     "when i went in bed 5 was at 340",
+    "bed 23 leak was 4/7 this am, 2/7 now",
+    "bed 17 transferred in from 5 west at 1730, 445 in the canister",
+    "bed 13 chest tube pulled out of the suction port, reattached",
+    "bed 20 removed tubing from under the patient, draining fine",
+    "bed 13 300 in the urine bag, 180 in the drain",
+    "bed 3 emptied the drain bag, 340",
+    "340 on 4 and 5 at 1800",
+    "bed 5 canister on 80 suction",
+    "bed 5 bottle on 60 of suction, 340 or 350",
+    "bed 9 to free drainage at 1800",
 )
 ASKED_ALOUD = (
     "bed nine come quick",
     "what time was bed five's tube pulled",
     "when was bed five tube pulled",
+    "bed thirteen three hundred in the urine bag one eighty in the drain",
+    "bed three emptied the drain bag three forty",
 )
 
 
