@@ -16,6 +16,7 @@ PAIRS = {
     ("today", "night"): ("", "tonight"),
     ("yesterday", "night"): ("last", "night"),
     ("drain", "nothing"): ("drained", "nothing"),
+    ("actual", "is"): ("it", "is"),
     ("red", "bright"): ("bright", "red"),
     ("red", "dark"): ("dark", "red"),
     ("yellow", "clear"): ("clear", "yellow"),
@@ -36,14 +37,37 @@ POLITE = frozenset({"po", "lang", "ang", "opo"})
 PARTICLES = frozenset({"po", "na", "lang", "ang", "pa", "opo", "naman", "ba"})
 AROUND = frozenset({"khalas", "wallah", "yalla", "habibi", "abeg", "yaar"})
 """Said around a message in Arabic, Pidgin and Hindi; none of them denies or doubts."""
+WARDS = frozenset({"picu", "nicu", "pcicu", "cicu", "cvicu", "pccu"})
+"""At the very start, before a number, the ward of that bed."""
+FOUND = frozenset(
+    {"leak", "bubbling", "bubbles", "bubble", "swing", "swinging", "fluctuation", "oscillation"}
+)
+FOUND |= {"movement", "tidaling", "clots", "airleak", "leakage"}
+ASKING = frozenset({"?", "what", "which", "why", "how", "when", "where", "who", "if", "whether"})
+FLUIDS = frozenset({"fluid", "drainage", "output", "drain"})
+SKIN = frozenset(
+    {"skin", "warm", "perfused", "well", "lips", "perfusion", "pt", "patient", "he", "she", "baby"}
+)
+SOMEBODY = frozenset(
+    {"somebody", "someone", "they", "transport", "porter", "porters", "physio", "days", "tech"}
+)
+CONFUSED = frozenset(
+    {"patient", "pt", "he", "she", "he's", "she's", "is", "very", "bit", "still", "more", "lady"}
+)
+MYSELF = frozenset({"i", "i'm", "im", "we", "me", "beds", "lines", "numbers", "got", "it"})
+TAKEN_OFF = frozenset({"off", "away"})
 BOXED = frozenset({"the", "old", "his", "her", "full"})
 DENIED = frozenset({"not", "no", "was", "were"})
 """Before a pair: denied, or how it was."""
 BEING = frozenset({"is", "was", "are", "has", "been"})
 IDLE = frozenset({"kept", "getting", "already"})
 LOOKING = ("ous", "lent", "bloody", "milky", "cloudy", "clear", "red")
-WORDS = IDLE | AROUND | POLITE | {"nothing", "aspect", "bright", "dark", "clear", "bubble", "kindly", "can"}
-WORDS |= TOPPED | frozenset({SAME, "today", "yesterday", "hour", "clock", "only", *CONTAINERS})
+_WORDS = """
+nothing told left actual confused aspect pink there took off away write document bright dark clear bubble
+kindly can same today yesterday hour clock only
+"""
+WORDS = IDLE | AROUND | POLITE | WARDS | TOPPED | CONTAINERS | frozenset(_WORDS.split())
+"""What else is looked at begins or ends with one of these."""
 LONG = 4
 """Digits of a whole time."""
 
@@ -86,6 +110,23 @@ def _otherwise(toks: Sequence[Token], k: int) -> str:
         return "bubbles" if before in FINDING and behind not in OF_BREATHING else ""
     if said == "aspect":
         return "fluid" if before.endswith(LOOKING) else ""
+    if said in WARDS:
+        return "bed" if k == 0 and behind.isdecimal() and not toks[k + 1].glued else ""
+    if said in {"write", "document"} and behind != "down":
+        return "record" if before in {"", "please", ","} or before.isdecimal() else ""
+    if said == "there":
+        return "present" if _is_present(toks, k) else ""
+    if said == "took":
+        by = (behind, text_at(toks, k + 2)) == ("out", "by")
+        return "taken" if by else "removed" if _is_taken_off(toks, k + 1) else ""
+    if said == "told":
+        return "said" if behind.isdecimal() else ""
+    if said == "left":
+        return "had" if before in SOMEBODY and behind.isdecimal() and text_at(toks, k + 2) == "off" else ""
+    if said == "confused":
+        return "agitated" if _is_of_patient(toks, k) else ""
+    if said == "pink":
+        return "serosanguineous" if _is_look(toks, k) else ""
     if said == SAME:
         return "it" if _is_it(toks, k) else ""
     return "please" if said == "kindly" else ""
@@ -101,6 +142,36 @@ def _is_clock(toks: Sequence[Token], k: int) -> bool:
     """Whether a whole time begins there: "22:00", "2200", "22h"."""
     said, behind = text_at(toks, k), text_at(toks, k + 1)
     return said.isdecimal() and (len(said) == LONG or behind in {":", "h"})
+
+
+def _is_look(toks: Sequence[Token], k: int) -> bool:
+    """ "410 @ 2000, pink, swing good": how it looks, and nobody's skin."""
+    alone = text_at(toks, k - 1) in STOPS - {""} and text_at(toks, k + 1) in STOPS
+    of_fluid = text_at(toks, k - 1) in FLUIDS
+    skin = not SKIN.isdisjoint(t.text for t in toks)
+    return (of_fluid or (alone and any(t.is_digits for t in toks[:k]))) and not skin
+
+
+def _is_taken_off(toks: Sequence[Token], k: int) -> bool:
+    """ "took off the drain": the tube itself, and no clamp or dressing."""
+    thing = k + 1 + (text_at(toks, k + 1) in {"the", "his", "her"})
+    ends = text_at(toks, thing + 1) not in {"clamp", "dressing", "suture", "sutures", "tape", "bag", "box"}
+    return text_at(toks, k) in TAKEN_OFF and text_at(toks, thing) in {"drain", "tube"} and ends
+
+
+def _is_of_patient(toks: Sequence[Token], k: int) -> bool:
+    """ "3 confused, tugging": the patient, and no mix-up of whoever writes."""
+    before = text_at(toks, k - 1)
+    named = before.isdecimal() or before in CONFUSED
+    return named and MYSELF.isdisjoint(t.text for t in toks)
+
+
+def _is_present(toks: Sequence[Token], k: int) -> bool:
+    """The "there" of "no fluctuation is there", where nothing is asked."""
+    texts = [t.text for t in toks]
+    ends = text_at(toks, k + 1) in STOPS | {"and", "but", "also", "now", "at"}
+    found = k > 1 and texts[k - 1] == "is" and texts[k - 2] in FOUND
+    return found and ends and ASKING.isdisjoint(texts)
 
 
 def _is_it(toks: Sequence[Token], k: int) -> bool:
@@ -126,5 +197,9 @@ def _is_idle(toks: Sequence[Token], k: int) -> bool:
         )
     if said in AROUND:
         return True
+    if said == "left":
+        return before in BEING and behind == "off"
+    if said in TAKEN_OFF:
+        return before == "took" and _is_taken_off(toks, k)
     whole = k > 1 and toks[k - 1].is_digits and (text_at(toks, k - 2) == ":" or len(before) == LONG)
     return said in CLOCK and whole

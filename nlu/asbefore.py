@@ -9,9 +9,12 @@ from __future__ import annotations
 from .items import FINDINGS
 from .neighbours import number_follows, phrase_of
 from .numbers import Toks, word
+from .patterns.leads import BED_WORDS
 from .patterns.ownclauses import DOUBTFUL, DRAINS, OBJECTS
 from .pipeline import Cue, in_order
 
+OUT_OF = BED_WORDS | {"it", "him", "her"}
+COMING = frozenset({"has", "have", "come", "came", "been", "is", "coming"})
 SETTINGS = frozenset({"seal", "suction", "wall", "leakgrade"})
 OF_CHECKS = FINDINGS | SETTINGS
 NAMING = frozenset(
@@ -269,3 +272,13 @@ def _when(cue: Cue, toks: Toks) -> int:
     while word(toks, k) in OWN:
         k -= 1
     return k if word(toks, k) in AT | SINCE else cue.start
+
+
+def of_nothing(cue: Cue, toks: Toks) -> int:
+    """Where a "nothing" begins that came, and not "out of the top"; the same place where none does."""
+    start = cue.start
+    while word(toks, start - 1) in COMING:
+        start -= 1
+    of_drain = word(toks, cue.end) != "of" or word(toks, cue.end + 1) in OUT_OF
+    came = word(toks, cue.start) in COMING | {"out", "drained"} and "?" not in toks.words
+    return start - 1 if word(toks, start - 1) == "nothing" and came and of_drain else cue.start

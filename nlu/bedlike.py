@@ -239,7 +239,19 @@ def _beside_time(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
 IT_AS = ("it", "as")
 
 
+def _drain_of_a_number(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed 5, drain 3 at 2100": the drain of that number, or its line?"""
+    for tube, item in pairwise(items):
+        numbered = (
+            tube.role == "tube" and is_digits(toks, tube.end - 1) and word(toks, tube.end - 2) == "drain"
+        )
+        timed = item.role in {"level", "time"} and item.at and item.full_clock and not item.unit
+        if numbered and timed and not any(i.role == "level" and i is not item for i in items):
+            yield "the drain of that number, or its line"
+
+
 BEDLIKE = (
+    Rule(_drain_of_a_number, frozenset({"tube"}), frozenset({"drain"})),
     Rule(_before_all, frozenset({"bad"})),
     Rule(_as_well, frozenset({"tube", "word"}), frozenset({"well", "too", "also", "likewise", "ditto"})),
     Rule(_of_a_ward, frozenset({"bed"}), WARDS),

@@ -112,3 +112,6 @@ def changed_what(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         alone = fresh and len(behind) == 1 and behind[0].role == "bed" and word(toks, item.end) == ","
         if alone and word(toks, behind[0].start - 1) not in BED_WORDS:
             yield "the bed, or what the new one is at"
+        beds = [i for i in behind if i.role == "bed"]
+        if len(beds) > 1 and word(toks, item.start) in FRESH and word(toks, beds[-1].start - 1) == "is":
+            yield "the next bed, or what the new one is at"  # "new bottle bed 7 is 10 now"

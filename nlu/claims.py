@@ -5,7 +5,7 @@ Called by `scope`, before any number gets its role.
 
 from __future__ import annotations
 
-from .items import FULL_HOUR, MEASURED, Item
+from .items import EVENTS, FULL_HOUR, MEASURED, NUMBERLESS, Item
 from .neighbours import phrase_of
 from .numbers import Toks, glued, word
 from .renewed import CONTEXT
@@ -50,6 +50,11 @@ FEWEST_TOLD = 2
 DRESSINGS = frozenset({"dressing", "dressings", "drsg", "dsg"})
 """What has no number of its own."""
 DRESSED = frozenset({"changed", "change", "done", "intact", "dry", "reinforced", "redone", "cdi"})
+SOAKED = frozenset(
+    {"wet", "soaked", "soaking", "saturated", "weighed", "weighs", "weight", "grams", "gm", "g"}
+)
+"""With one of these a dressing may have been weighed."""
+BREATHING = frozenset({"bipap", "cpap", "hfnc", "hfno", "niv", "vent"})
 ACCOMPANIED = frozenset({"on", "with", "w"})
 """Before a device: what a patient is on or has, behind the time of a line."""
 OWNERS = frozenset({"his", "her", "their", "the", "a", "pts", "patients"})
@@ -91,7 +96,7 @@ def claimed(items: list[Item], toks: Toks) -> list[Item]:
         own |= measured
         if not own:
             _claim_before(items, k, toks)
-        said = cue._replace(name=MEASURED) if measured else cue
+        said = cue._replace(name=MEASURED if measured else cue.name if own else _numberless(items, k, toks))
         of_none = is_day if own else _is_dressed(items, k, toks)
         items[k] = said._replace(value="filler") if of_none else said.as_role("foreign")
     return items
@@ -102,6 +107,16 @@ def _is_dressed(items: list[Item], k: int, toks: Toks) -> bool:
     ends = k + 1 < len(items) and items[k + 1].role == "sep"
     first, last = word(toks, items[k].start), word(toks, items[k].end - 1)
     return ends and first in DRESSINGS and last in DRESSED
+
+
+def _numberless(items: list[Item], k: int, toks: Toks) -> str:
+    """The name of what has no number before its stop: "3 dressing reinforced, 145", "on bipap, 240"."""
+    stop = next((j for j in range(k + 1, len(items)) if items[j].role == "sep"), len(items) - 1)
+    plain = items[stop].value in STRONG and all(i.unread for i in items[k + 1 : stop])
+    plain &= all(i.value not in EVENTS for i in items)  # "tube out 1735, dressing on, 180"
+    dressing = word(toks, items[k].start) in DRESSINGS and SOAKED.isdisjoint(toks.words)
+    breathing = word(toks, items[k].start) in BREATHING and word(toks, items[k].start - 1) == "on"
+    return NUMBERLESS if plain and (dressing or (breathing and stop == k + 1)) else items[k].name
 
 
 def without_doses(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:

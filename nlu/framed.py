@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from datetime import datetime, timedelta
+from itertools import pairwise
 from typing import NamedTuple
 
 from .adjuncts import plain_end
@@ -80,6 +81,10 @@ class Frame(NamedTuple):
     """Whether it says when something was, so that each line must have its own time."""
 
 
+SWAPPED = frozenset({("way", "round"), ("way", "around"), ("vice", "versa")})
+"""What is told before "other way round" is told wrong."""
+
+
 def framed(again: Again) -> Told:
     """The lines that the message tells without what stands around them; nothing where it is not so."""
     frames = tuple(_frames(again))
@@ -92,7 +97,9 @@ def _told(again: Again, frames: Sequence[Frame]) -> Told:
     toks, voice = again.toks, again.ward.voice
     if any(
         (word(toks, f.start - 1), word(toks, f.start)) == ("same", "as")  # "same as when I took over"
+        or not SWAPPED.isdisjoint(pairwise(toks.said[f.start : f.end]))
         or _is_line(toks, f)
+        or _has_tubes_behind(toks, f)
         or _is_told_again(toks, f)
         or _is_another_one(toks, f)
         for f in frames
@@ -113,6 +120,12 @@ def _told(again: Again, frames: Sequence[Frame]) -> Told:
 def _is_untimed(said: Statement) -> bool:
     """ "gone to CT with the porter and a nurse at 1025": the time of what is left out may be its own."""
     return said.at is None and not isinstance(said, Checked | Described)
+
+
+def _has_tubes_behind(toks: Toks, frame: Frame) -> bool:
+    """ "bed 21 decort, 2 tubes y'd together 410": how many that bed has, and no bed 2."""
+    k = frame.end + (word(toks, frame.end) == ",")
+    return is_digits(toks, k) and word(toks, k + 1 + (word(toks, k + 1) == "chest")) in {"tubes", "drains"}
 
 
 def _is_line(toks: Toks, frame: Frame) -> bool:

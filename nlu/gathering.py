@@ -10,7 +10,7 @@ from itertools import pairwise
 
 from .drafts import Draft, is_one_name
 from .findings import Findings
-from .items import MEASURED, Item, is_now
+from .items import MEASURED, NUMBERLESS, Item, is_now
 from .leading import Leads
 from .moments import hours_meant
 from .patterns.leads import PAUSES
@@ -69,10 +69,9 @@ class Gathering(Findings):
                 self.now.denied.append(item)
             case "repair":
                 self.repair, self.mended = True, self.last
-            case "foreign" if item.name != MEASURED:
-                self.foreign = True
             case "foreign":
-                self.measured = True
+                self.foreign |= item.name not in {MEASURED, NUMBERLESS}
+                self.measured |= item.name == MEASURED
         self.follow(item)
         if item.role in {"bed", "cue"}:
             self.cued = item.role == "cue" and (self.cued or item.value != "bed")

@@ -21,6 +21,8 @@ WHOLE = frozenset({"24", "12"})
 """Styles of a time that shows an hour and its minutes."""
 MEASURED = "measured"
 """The name of what is measured of a patient and of its value: "hr 104"."""
+NUMBERLESS = "numberless"
+"""The name of what is told of another thing that has no number: "dressing reinforced", "on bipap,"."""
 FINDINGS = frozenset({"leak", "tidal", "fluid", "indicator", "waterseal"})
 """Cues of what is found at a drain, beside settings and levels."""
 

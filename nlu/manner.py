@@ -6,12 +6,16 @@ Called by `subjects`, for which any other word that was not understood makes the
 from __future__ import annotations
 
 from .adjuncts import without_adjunct
-from .items import FULL_HOUR, Item
+from .behind import DOUBTING
+from .items import FINDINGS, FULL_HOUR, Item
 from .neighbours import phrase_of
 from .numbers import Toks, is_digits, starts_number, word
-from .patterns.asides import THINGS
+from .patterns.asides import LOADED, THINGS
 from .patterns.narrated import WHOSE
 
+FOUND = FINDINGS | {"seal", "suction", "wall", "leakgrade"}
+FEW = 3
+"""Words before a line with its time: a remark of the bed, and no story."""
 DONE_BESIDE = frozenset(
     {"dressing", "dressing changed", "dressing change", "drsg", "cxr", "chest xray", "vitals", "labs"}
 )
@@ -182,3 +186,27 @@ def _is_of_mishap(item: Item, events: list[Item], toks: Toks) -> bool:
     tool = word(toks, item.start - 2) == "with" and word(toks, item.start - 1) in WHOSE  # "with her mop"
     came = tool or said in TUGS or leant or joined or held or slipped
     return item.unread and (came or (spills and said in SPILLS))
+
+
+def behind_line(scope: list[Item], toks: Toks) -> list[Item]:
+    """ "patient in bed 12 resting, line 1870, no leak": what precedes a line is not of what was found."""
+    found = next((k for k, i in enumerate(scope) if i.role == "check" or i.value in FOUND), len(scope))
+    lines = [k for k in range(found) if _is_line(scope, k, toks)]
+    doubted = any(i.unread and i.name in DOUBTING for i in scope[: lines[-1]]) if lines else True
+    return scope if doubted else scope[lines[-1] :]
+
+
+def _is_line(scope: list[Item], k: int, toks: Toks) -> bool:
+    """Whether a level stands there behind a word for it, or before its whole time: "140 at 2030"."""
+    time = scope[k + 1] if k + 1 < len(scope) else None
+    timed = time is not None and time.role == "time" and time.at and time.full_clock
+    told = LOADED.isdisjoint(toks.said[scope[0].start : scope[k].start])  # not "pulled at tubing"
+    few = (
+        told
+        and sum(i.unread for i in scope[:k]) <= FEW
+        and all(
+            i.unread or i.role in {"bed", "tube", "sep"} or i.value in {"bed", "tubeword", "ask"}
+            for i in scope[:k]
+        )
+    )
+    return scope[k].role == "level" and ((timed and few) or scope[k].lead in {"level", "levelat"})

@@ -30,6 +30,10 @@ def is_nothing_of_ours(items: tuple[Item, ...]) -> bool:
 
 def _may_be_line(items: tuple[Item, ...]) -> bool:
     """ "full english for breakfast 12 340 at 1900": a bed and its line, where no other bed is named."""
+    if any(
+        bed.role == "bed" and time.role == "time" and bed is not items[0] for bed, time in pairwise(items)
+    ):
+        return sum(i.role == "bed" for i in items) > 1  # "10 leaking around the site, 22 at 2100"
     if any(i.role == "bed" for i in items) or not any(i.role == "time" for i in items):
         return False
     return any(

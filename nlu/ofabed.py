@@ -16,6 +16,7 @@ BETWEEN = LEADING | frozenset(
     {"set", "to", "on", "still", "currently", "-", "minus", "about", "around", "back", "up", "down", "turned"}
     | {"'", "s"}
 )
+TURNS = frozenset({"up", "down", "turned"})
 NAMING = frozenset({"what", "order", "leak", *CHECK_LIMITS})
 
 
@@ -23,7 +24,7 @@ def with_checks_of_beds(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]
     """The pieces, each number that is led behind the bed of a check as the value of that check."""
     if NAMING.isdisjoint([i.value for i in items]) or not any(map(_name, items)):
         return items
-    found = list(items)
+    found, turned = list(items), set[int]()
     for at, bed, value in _places(items, toks):
         name = _name(items[at])
         over = (items[value].figure or 0) > CHECK_LIMITS[name]
@@ -35,7 +36,8 @@ def with_checks_of_beds(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]
         if items[bed].role == "num":
             found[bed] = items[bed]._replace(role="bed", lead="")
         found[value] = items[value]._replace(lead=name, role="bad" if over or bare else "num")
-    return tuple(found)
+        turned |= {k for k in range(bed + 1, value) if items[k].unread or items[k].value == "suction"}
+    return tuple(i for k, i in enumerate(found) if k not in turned)
 
 
 def _places(items: tuple[Item, ...], toks: Toks) -> Iterator[tuple[int, int, int]]:
@@ -50,7 +52,9 @@ def _places(items: tuple[Item, ...], toks: Toks) -> Iterator[tuple[int, int, int
 
 
 def _is_between(item: Item, after: Item) -> bool:
-    """A time, or the word for a reading: "suction on bed 10 at 1900 was 20"."""
+    """A time, the word for a reading or a turn: "suction on bed 10 at 1900 was 20", "on 8 down to 10"."""
+    if (item.unread and item.name in TURNS) or (item.value == "suction" and after.role == "num"):
+        return True  # "suction on 8 down to -10": the minus is of the suction, too
     timed = item.role == "time" or (item.role == "num" and item.full_clock and after.role == "num")
     return timed or item.value in {"level", "levelat"}
 
@@ -61,6 +65,8 @@ def _is_led(items: tuple[Item, ...], at: int, value: int, toks: Toks) -> bool:
     timed = items[value - 1] if items[value - 1].role in {"time", "num"} else bed
     words = set(toks.said[timed.end : number.start])
     led = number.role == "num" and number.lead in {"", "at", "levelat", "level", "to"} and not number.unit
+    if "was" in words and not TURNS.isdisjoint(words):
+        return False  # "was down to 60, now at 90": how it was
     said = LEADING if bed.role == "bed" and items[at].value != "what" else SAYING
     alone = bed.role == "bed" and bed.end == number.start  # "wall suction bed 10 90"
     return led and (alone or bool(words & said)) and words <= BETWEEN

@@ -9,12 +9,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from .behind import DOUBTING
 from .claims import STRONG
 from .clauses import clauses
 from .items import AMOUNTS, FINDINGS, Item
 from .looks import TURNING
-from .manner import CANISTERS, MISHAPS, beside_checks, beside_events
+from .manner import CANISTERS, MISHAPS, behind_line, beside_checks, beside_events
 from .neighbours import begins_at, ends_at, phrase_of
 from .numbers import Toks, glued, word
 from .patterns.asides import (
@@ -43,8 +42,8 @@ UNSURE = frozenset(
     {"no", "not", "without", "denies", "query", "?", "o", "ruled", "exclude", "excluded", "never"}
 )
 NEWCOMERS = frozenset({"pt", "patient", "admission", "pts"})
-UNDER_WAY = frozenset({"changing", "swapping", "switching", "replacing", "exchanging"})
 MOST_TUBES = 4
+UNDER_WAY = frozenset({"changing", "swapping", "switching", "replacing", "exchanging"})
 GOINGS = frozenset({"going home", "gone home"})
 PATIENT = frozenset({"pt", "patient", "he", "she", "discharged", "dc'd", "d/c"})
 TUBINGS = frozenset({"tube", "tubes", "tubing", "pigtail", "catheter", "hose", "ct", "icd", "line"})
@@ -81,6 +80,8 @@ JOINTS = frozenset({"and", "&", ",", "/"})
 PEOPLE = STAFF | RELATIVES | {"i", "we"}
 WHOSE = frozenset({"for", "of", "in", "on", "with"})
 BESIDE = frozenset({"beside", "opposite"})
+OPERATIONS = ("ectomy", "plasty", "desis", "thoracotomy", "sternotomy")
+VALVES = frozenset({"heimlich", "flutter", "way", "non-return", "tap"})
 FETCHING = frozenset({"transport", "transporter", "porter", "porters", "team"})
 """Whoever comes for a patient is named with the bed as well."""
 MOST_OF_A_CHECK = 200
@@ -104,7 +105,9 @@ def subjects(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if events and {e.name for e in events} <= MISHAPS and _is_of_own(events[0], clause, toks):
             scope = _without_words_before(scope, clause)
         scope = (
-            beside_events(scope, events, toks) if events else _behind_line(beside_checks(scope, clause, toks))
+            beside_events(scope, events, toks)
+            if events
+            else behind_line(beside_checks(scope, clause, toks), toks)
         )
         harmless = ASIDES if events else WALL_ASIDES if _is_indicator_told(items) else CHECK_ASIDES
         yield from _strange(
@@ -132,14 +135,6 @@ def _without_words_before(scope: list[Item], clause: list[Item]) -> list[Item]:
 def _is_of_own(event: Item, clause: list[Item], toks: Toks) -> bool:
     """ "wet around the site, bottle cracked": what the clause of the event itself names before it."""
     return any(word(toks, k) in CANISTERS for k in range(clause[0].start, event.start))
-
-
-def _behind_line(scope: list[Item]) -> list[Item]:
-    """ "patient in bed 12 resting, line 1870, no leak": what precedes a line is not of what was found."""
-    found = next((k for k, i in enumerate(scope) if i.role == "check" or i.value in CHECKS), len(scope))
-    lines = [k for k in range(found) if scope[k].role == "level" and scope[k].lead in {"level", "levelat"}]
-    doubted = any(i.unread and i.name in DOUBTING for i in scope[: lines[-1]]) if lines else True
-    return scope if doubted else scope[lines[-1] :]
 
 
 def _who_goes(events: list[Item], clause: list[Item], toks: Toks) -> Iterator[str]:
@@ -237,7 +232,10 @@ def _with_bed(clauses: list[list[Item]], place: int) -> list[Item]:
 def _strange(scope: list[Item], harmless: frozenset[str], toks: Toks) -> Iterator[str]:
     for item in scope:
         rank = item.name in RANKS and word(toks, item.end) in STAFF  # "surgical reg put a pigtail in 11"
-        since = word(toks, item.start - 1) == "since"  # "another 80 since lunch and still swinging"
+        operated = item.name.endswith(OPERATIONS)  # "18 bilobectomy, big leak"
+        since = (
+            operated or word(toks, item.start - 1) == "since"
+        )  # "another 80 since lunch and still swinging"
         since |= {"did", "go"} <= {word(toks, item.start - 1), word(toks, item.start), word(toks, item.end)}
         if item.unread and item.name not in harmless and not (rank or since or _is_name(item, toks)):
             yield f"{item.name!r} was not understood beside an event"
@@ -262,6 +260,8 @@ def _reasons(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             if any(is_event(i) and i.name == "damaged" and i.start == item.end for i in items):
                 yield "a part that is broken"  # "valve cracked"
             near = {word(toks, k) for k in range(item.start - NEAR_BY, item.start)}
+            if word(toks, item.end - 1) == "valve" and word(toks, item.start - 1) in VALVES:
+                yield "a valve of the drain"  # "heimlich valve"
             if phrase_of(item, toks) in LOOSE and not (near & REASONING or placed):
                 yield "a word that may be no reason"
             sided = word(toks, item.start - 1) in {"left", "right", "l", "r", "lt", "rt", "the", "both"}
@@ -393,8 +393,8 @@ OF_ALL = Rules(
         Rule(was_so, EVENT_CUES | LASTING | {"fluid"}, frozenset({"was", "were"})),
         Rule(_sealed, frozenset({"seal"})),
         Rule(_changing, EVENT_CUES),
+        Rule(_counted, frozenset({"bed"}), frozenset({"tubes", "drains", "canisters"})),
         Rule(_of_each, frozenset({"check"})),
         Rule(_who_left, frozenset({"tube"}), frozenset({"left"})),
-        Rule(_counted, frozenset({"bed"}), frozenset({"tubes", "drains", "canisters"})),
     )
 )

@@ -52,6 +52,10 @@ NAMES: dict[tuple[str, ...], str] = {
     ("c", "/", "d", "/", "i"): "intact",
     ("underwater", "drain"): "box",
     ("replogle",): "ngt",
+    ("peritoneal", "drain"): "jp",
+    ("column", "movement"): "swing",
+    ("received", "back"): "back",
+    ("dry", "suction"): "suction",
     ("repogle",): "ngt",
 }
 """British, Indian, Philippine and Australian words for the tube in the chest and for what it drains into.

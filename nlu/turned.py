@@ -211,12 +211,19 @@ def was_so(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "how it was, and not how it is"
 
 
+WEIGHED = frozenset({"dressing", "dressings", "nappy", "nappies", "diaper", "pad", "pads", "bag", "stoma"})
+FAR = 5
+
+
 def weight_change(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "weight up 2 kg", "gained 2 kg": by how much, and no weight."""
     for item in items:
         before = toks.said[max(0, item.start - 2) : item.start]
         if item.role == "weight" and not CHANGES.isdisjoint(before):
             yield "by how much, or the weight"
+        weighed = toks.said[max(0, item.start - FAR) : item.start]
+        if item.role == "weight" and not WEIGHED.isdisjoint(weighed):
+            yield "what was weighed is no patient"
 
 
 def read_or_when(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -306,7 +313,7 @@ TURNED = (
     Rule(whether_it_has, frozenset({"bed"}), frozenset({"has"})),
     Rule(from_bed_to_bed, frozenset({"bed"}), frozenset({"to"})),
     Rule(age_or_level, frozenset({"reason"})),
-    Rule(weight_change, frozenset({"weight"}), CHANGES),
+    Rule(weight_change, frozenset({"weight"}), CHANGES | WEIGHED),
     Rule(read_or_when, frozenset({"time"}), READ_AS),
     Rule(said_of_it, frozenset({"time"}), BEEN),
     Rule(bed_again, frozenset({"level"})),

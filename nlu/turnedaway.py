@@ -7,11 +7,12 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+from .asbefore import of_nothing
 from .begun import is_what_is_so
 from .neighbours import begins_at, number_follows, phrase_of
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.asides import PATIENTS, RELATIVES, STAFF
-from .patterns.leads import BED_WORDS, LINES
+from .patterns.leads import LINES
 from .pipeline import Cue
 
 EXACTLY = frozenset({"at", "on", "around", "about", "by", "near"})
@@ -111,8 +112,8 @@ WALKED = frozenset(
     | {"chair", "commode", "sink", "kitchen", "lounge", "end", "lift", "elevator"}
 )
 """A walk that far "and back" is no return to the ward."""
-OUT_OF = BED_WORDS | {"it", "him", "her"}
-COMING = frozenset({"has", "have", "come", "came", "been", "is", "coming"})
+DROPPED = frozenset({"off", "fell", "out", "over", "stopped", "disconnected", "apart"})
+"""Before "when" these tell what happened then."""
 CANISTERS = frozenset({"box", "bottle", "canister", "cannister", "chamber", "drain", "collector", "unit"})
 LIFTED = frozenset(
     {"above", "up", "lifted", "raised", "hung", "hanging", "onto", "tipped", "over", "knocked"}
@@ -142,7 +143,7 @@ def turned_away(cue: Cue, toks: Toks) -> Cue:
         return cue._replace(label=label, value=value)
     if cue.label in {"levelat", "opens"} and (turned := _of_line(cue, toks)) is not None:
         return turned
-    if cue.label in {"amount", "out"} and (start := _of_nothing(cue, toks)) < cue.start:
+    if cue.label in {"amount", "out"} and (start := of_nothing(cue, toks)) < cue.start:
         return Cue("same", "", start, cue.end)  # "nothing has come out since 2000"
     if _is_rule(cue, toks) or (cue.value == "corrected" and _is_expected(cue, toks)):
         return cue._replace(label="plan", value="")  # "we pull it at 150", "should be about 700 by now"
@@ -162,16 +163,6 @@ def turned_away(cue: Cue, toks: Toks) -> Cue:
     if _is_exactly(cue, toks) or _counts_tubes(cue, toks) or _tells_when(cue, toks) or _is_left_in(cue, toks):
         return cue._replace(label="filler", value="")
     return cue
-
-
-def _of_nothing(cue: Cue, toks: Toks) -> int:
-    """Where a "nothing" begins that came, and not "out of the top"; the same place where none does."""
-    start = cue.start
-    while word(toks, start - 1) in COMING:
-        start -= 1
-    of_drain = word(toks, cue.end) != "of" or word(toks, cue.end + 1) in OUT_OF
-    came = word(toks, cue.start) in COMING | {"out", "drained"} and "?" not in toks.words
-    return start - 1 if word(toks, start - 1) == "nothing" and came and of_drain else cue.start
 
 
 def _of_line(cue: Cue, toks: Toks) -> Cue | None:
@@ -223,6 +214,10 @@ def _is_of_other_sense(cue: Cue, toks: Toks) -> bool:
         return behind in MYSELF and word(toks, cue.end + 1) in LOOKED
     if cue.value == "clamped":
         return before == "removed" or (behind in {"at", "by"} and word(toks, cue.end + 1) == "bedside")
+    if cue.value in {"rate", "trend"} and told and ASKED.isdisjoint(toks.said[cue.start : cue.end]):
+        return "?" not in toks.words and not {"is", "was"}.isdisjoint(
+            {before, behind}
+        )  # "the rate is slowing"
     if cue.value == "total":  # "asking how much he weighs"
         return behind != "?" and not WEIGHING.isdisjoint(toks.said[cue.end : cue.end + WEIGHED_WITHIN])
     if cue.label == "out" or (cue.value == "away" and word(toks, cue.start) == "out"):
@@ -303,7 +298,8 @@ def _is_no_question(said: str, before: str, behind: str) -> bool:
     if said == "what":
         return before in {"ignore", "disregard", "despite", "exactly", "like", "than", "forgot", "forgotten"}
     of_it = (said == "which" and before == ",") or (said == "who" and before.removesuffix("'s") in WHOM)
-    return (of_it and behind in TOLD_OF) or (said == "when" and bool(before) and behind in MYSELF)
+    when = said == "when" and bool(before) and (behind in MYSELF or before in DROPPED)
+    return (of_it and behind in TOLD_OF) or when
 
 
 def _is_of_finding(cue: Cue, toks: Toks) -> bool:

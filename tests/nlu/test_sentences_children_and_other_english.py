@@ -135,6 +135,7 @@ def test_a_full_box_that_was_changed_is_an_exchange(text: str, told: str) -> Non
 @pytest.mark.parametrize(
     ("text", "told"),
     [
+        ("new bottle bed 7 is 10 now", "ask final_ml"),
         ("bed 7 it has been changed, it had 1950 ml", "ask level_ml"),
         ("bed 7 changed, was 1875", "ask level_ml"),
         ("bed 7 box full, not changed yet, 1875", "mark bed=7 level_ml=1875"),
@@ -153,6 +154,40 @@ def test_what_was_changed_is_asked_where_it_is_not_said(text: str, told: str) ->
 @pytest.mark.parametrize(
     ("text", "told"),
     [
+        ("bed 5 no fluctuation is there, doctor informed", "checked bed=5 tidaling=False"),
+        ("bed 5 swing is there, no bubbling", "checked bed=5 air_leak=none tidaling=True"),
+        ("bed 22 please write 310 at 19:00", "mark bed=22 at=19:00 level_ml=310"),
+        ("PICU 4: line 36 at 1900", "mark bed=4 at=19:00 level_ml=36"),
+        ("bed 12 I told 450 at 6 pm but actual is 405", "corrected bed=12 at=18:00 was_ml=450 level_ml=405"),
+        ("suction on 8 down to 10", "checked bed=8 suction_cmh2o=10"),
+        (
+            "somebody left 19 off suction, back on at 1810",
+            "incident bed=19 what=suction_off; incident bed=19 at=18:10 what=suction_on",
+        ),
+        (
+            "19 was left off suction after CT, back on at 1810",
+            "incident bed=19 what=suction_off; incident bed=19 at=18:10 what=suction_on",
+        ),
+        ("we took off the drain of bed 5 at 18:30, it had 260", "removed bed=5 at=18:30 level_ml=260"),
+        (
+            "patient of bed 12 received back from OT 19:00, drain 60",
+            "back bed=12 at=19:00; mark bed=12 at=19:00 level_ml=60",
+        ),
+        ("3 confused, tugging. tube dressing reinforced. 145 at 1900", "mark bed=3 at=19:00 level_ml=145"),
+        ("bed 1 on bipap, 240 @ 1900", "mark bed=1 at=19:00 level_ml=240"),
+        (
+            "bed 9 chest open, drain 140 at 1830, dark red w clots",
+            "mark bed=9 at=18:30 level_ml=140; checked bed=9 at=18:30 fluid=dark_red",
+        ),
+        (
+            "6 is 410 @ 1900, pink, swing good",
+            "mark bed=6 at=19:00 level_ml=410; checked bed=6 at=19:00 tidaling=True fluid=serosanguineous",
+        ),
+        (
+            "bed 20 pleurodesis, 120 @ 1900, sx -20, no leak",
+            "mark bed=20 at=19:00 level_ml=120; checked bed=20 at=19:00 suction_cmh2o=20 air_leak=none",
+        ),
+        ("22 700 at 1900 and the rate is slowing", "mark bed=22 at=19:00 level_ml=700"),
         (
             "bed 10 drain removed today morning 6:30 am only, final 280",
             "removed bed=10 at=06:30 level_ml=280",
@@ -188,6 +223,22 @@ def test_what_is_put_otherwise_abroad_is_read(text: str, told: str) -> None:
 @pytest.mark.parametrize(
     ("text", "told"),
     [
+        ("is there a leak in 5", "asked bed=5 topic=checks"),
+        ("bed 5 what leak is there", "asked bed=5 topic=checks"),
+        ("i'm confused 3 145 at 1900", "ask level_ml"),
+        ("suction on 8 not down to 10", "ask kind"),
+        ("suction gauge on the wall for bed 5 was down to 60, now at 90", "ask level_ml"),
+        ("bed 1 dressing weighed, 240", "ask kind"),
+        ("bed 1 nappy weighed 240", "ask kind"),
+        ("23 tube completely out 1835, occlusive drsg on, 180", "ask kind"),
+        ("10 xray neg PTX, CT 65mL @1835, seal ok", "ask level_ml"),
+        ("10 R 22 L 14, other way round", "ask level_ml"),
+        ("24 heimlich valve, no box", "ask kind"),
+        ("bed 5 premmie, 2.1kg, drain 3 at 1900", "ask kind"),
+        ("10 leaking around the site, dressing changed, 22 at 1900", "ask level_ml"),
+        ("bed 21 decort, 2 tubes y'd together 410 at 1900", "ask level_ml"),
+        ("we took off the drain dressing of bed 5 at 18:30", "ask level_ml"),
+        ("is bed 9 slowing", "asked bed=9 topic=trend"),
         ("bed 12 last hour 18:00 455", "mark bed=12 at=18:00 level_ml=455"),
         ("bed 7 drain for removal today evening", "ask level_ml"),
         ("bed 7 urine container full, changed at 1830, was 1875", "ask kind"),
