@@ -91,7 +91,7 @@ def answered(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement
         return None
     if nums and not told and nums[0].lead == "output" and nums[0].label is not None:
         return None  # "10 draining": a bed of which something is said
-    thing = _is_of_a_thing(items, choice) or _is_hedged(choice, text)
+    thing = _is_no_line(items, no, nums) or _is_of_a_thing(items, choice) or _is_hedged(choice, text)
     if thing or any(_is_denied(i, no) or _is_counted(i, choice) for i in nums):
         return Unclear(slot="kind", text=text)
     at = times[0].when(arrived, REACH) if times else None
@@ -114,6 +114,11 @@ def _said(items: tuple[Item, ...]) -> tuple[list[Item], list[Item], list[Item]]:
     """Yes, no and the choice, which settles both: "no, this one's right, the earlier one was off"."""
     yes, no, choice = cues(items, "yes"), cues(items, "no"), cues(items, "choice")
     return ([], [], choice) if yes and no and choice else (yes, no, choice)
+
+
+def _is_no_line(items: tuple[Item, ...], no: list[Item], nums: list[Item]) -> bool:
+    """ "6 no 1700 line": there is none of then; "no, line 340" answers."""
+    return bool(no and nums) and any(i.value == "level" and i.start == nums[0].end for i in items)
 
 
 def _is_denied(number: Item, no: list[Item]) -> bool:

@@ -123,6 +123,10 @@ class Findings:
     def leak(self, item: Item) -> None:
         """An air leak; of two words for one, the one that says more."""
         old = self.now.checks.get("leak")
+        lined = old is not None and self.line is not None and self.line.start >= old.end
+        if old is not None and lined and {old.value, item.name} == {"none", "present"}:
+            self.now.clash("leak", old, Item("check", item.start, item.end, value=item.name))
+            return  # "no leak bed 3 280, leak bed 5 310"
         if old is not None and (old.value == "present" or item.name == "present"):
             kept = old.value if item.name == "present" else item.name
             self.now.checks["leak"] = Item("check", old.start, item.end, value=kept)

@@ -88,7 +88,9 @@ def _missed(toks: Toks) -> Iterator[Cue]:
         of_bed = said in MISSED and word(toks, k + 1) in BED_WORDS and starts_number(toks, k + 2)
         ends = _time_of_bed(toks, k + 1) if said in MISSED | FORGOT else 0
         alone = ends and not any(starts_number(toks, j) for j in range(ends, len(toks)))
-        if of_bed or alone:
+        last = not any(starts_number(toks, j) for j in range(k, len(toks)))
+        untold = last and said in MISSED and word(toks, k - 1) in {"was", "is", "got", "were"}
+        if of_bed or alone or untold:  # "6 1700 was missed"
             yield Cue("neg", "", k, k + 1)
 
 

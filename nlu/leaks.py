@@ -27,12 +27,17 @@ SLIGHTLY = frozenset({"is", "much", "a", "bit", "little", "slightly", "now", "ge
 GRADES = frozenset({"grade", "gr", "level"})
 LARGEST = 7
 """Columns of a leak meter at most. Common practice, no source."""
+SIGNS = frozenset({"+", "-"})
+SIGNED = {"leak": "present", "tidal": "yes"}
+"""What is told where a sign alone stands, with its plus or minus beside it."""
 BREATHING = frozenset({"on", "with", "w", "when", "during"})
 
 
 def leaks(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each leak with how large it is and how it goes on."""
     cues = with_found(cues, list(_graded(cues, toks))) if not MOVED.isdisjoint(toks.words) else cues
+    if not SIGNS.isdisjoint(toks.words):
+        cues = _with_own_sign(cues, toks)
     cues = tuple(_signed(cue, toks) for cue in with_signs_in_a_row(cues, toks))
     cues = tuple(part for cue in cues for part in _with_its_time(cue, toks))
     if "cm" in toks.words:
@@ -65,6 +70,22 @@ def has_sign(cue: Cue, toks: Toks) -> bool:
     """ "leak -", "-leak, -20 sxn": no grade comes behind it."""
     before = word(toks, cue.start - 1) in {"+", "-"} and glued(toks, cue.start)
     return before or is_signed(cue.end, toks)
+
+
+def _with_own_sign(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    """ "AL- tid+": the minus is of the leak before it, and "tid" has its own sign behind it."""
+    ends = {c.end for c in cues if c.label in SIGNED or c.label == "leakgrade"}
+    return tuple(
+        c._replace(start=c.start + 1, value=SIGNED[c.label])
+        if c.label in SIGNED and c.start in ends and _is_of_before(c, toks)
+        else c
+        for c in cues
+    )
+
+
+def _is_of_before(cue: Cue, toks: Toks) -> bool:
+    signed = word(toks, cue.start) in SIGNS and cue.end > cue.start + 1
+    return signed and (glued(toks, cue.start) or word(toks, cue.end) in SIGNS)
 
 
 def _with_its_time(cue: Cue, toks: Toks) -> Iterator[Cue]:

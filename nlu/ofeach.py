@@ -12,8 +12,8 @@ from .patterns.leads import PAUSES, TUBE_NAMES
 from .patterns.levels import MILLILITRES
 from .pipeline import Cue, in_order
 
-EACH = frozenset({"both", "either", "each", "all", "bilat", "bilaterally"})
-ALL = frozenset({"each", "all"})
+EACH = frozenset({"both", "either", "each", "all", "any", "bilat", "bilaterally"})
+ALL = frozenset({"each", "all", "any"})
 """These are of any number of tubes or beds."""
 TIMES = frozenset({"2", "3", "4"})
 """Behind an x these say of how many."""
@@ -63,19 +63,22 @@ def _is_of_line(k: int, toks: Toks) -> bool:
     if (tube := k - (word(toks, k) == "is")) and word(toks, tube) in TUBE_NAMES:
         begins = word(toks, tube - 1 - (word(toks, tube - 1) == "the")) in PAUSES | {"and", "but"}
         return told and begins  # "left 180, right 65 at 1800, left is on 20"
-    return word(toks, k) in {"both", "all"} or (word(toks, k) in PAUSES and told)
+    every = word(toks, k) in {"both", "all"} or word(toks, k - 1) == "all"  # "all three on 20"
+    return every or (word(toks, k) in PAUSES and told)
 
 
 def _is_dialled(k: int, toks: Toks) -> bool:
     number = word(toks, k)
-    return number.isdecimal() and int(number[:4]) in DIALLED and word(toks, k + 1) not in OF_NUMBER
+    headed = word(toks, k + 1) == ":" and "all" in toks.said[max(0, k - 3) : k]  # "all three on 20: 3 280"
+    plain = headed or word(toks, k + 1) not in OF_NUMBER
+    return number.isdecimal() and int(number[:4]) in DIALLED and plain
 
 
 def _each(k: int, toks: Toks) -> Cue | None:
     """The words of each that stand there: "on both sides", "x2"; its value is of how many."""
     if word(toks, k) == "x" and word(toks, k + 1) in TIMES:
         return Cue("each", word(toks, k + 1), k, k + 2)
-    if word(toks, k) not in EACH:
+    if word(toks, k) not in EACH or (word(toks, k) == "any" and word(toks, k - 1) not in LINKS):
         return None
     start, end = k, k + 1
     while word(toks, start - 1) in LINKS:

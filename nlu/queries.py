@@ -59,8 +59,6 @@ NIGHTS: Final[dict[object, Literal["last", "this"]]] = {"last": "last", "tonight
 WHEN = frozenset({"at", "for", "by", "@"})
 RANGING = frozenset({"-", "to", "thru", "through", "til", "till"})
 UNMOVED = frozenset({"same", "unchanged"})
-SHIFTS_SAID = frozenset({"night", "nights", "days", "overnight"})
-"""Whose output is asked with one of these is of no other window."""
 DAY = timedelta(hours=24)
 SEEN = frozenset({"acknowledged", "help", "corrected"})
 SINCE = frozenset({"since", "after", "before", "from", "last", "until", "at"})
@@ -170,7 +168,7 @@ def _asked_once(
         if when.at is not None and topic != "chart":
             doubt = (when.at,)
         lost = window is None and any(map(partial(_is_since, read=read), items))
-        lost |= window is None and not SHIFTS_SAID.isdisjoint(read.tokens.words)
+        lost |= window is None and not shiftwords.SAID.isdisjoint(read.tokens.words)
         if doubt or lost or _may_be_told(items, read):  # "since dialysis" is no window that we know
             made = replace(made, bed=beds[0] if beds else None)
             return [Unclear(slot="window", text=text, choices=doubt or (), statement=made)]
@@ -219,8 +217,8 @@ def _from_when(item: Item, read: Read) -> Item:
 
 def _is_left(item: Item, read: Read) -> bool:
     """ "where bed 3 was left": where its line was, and no side."""
-    before = word(read.tokens, item.start - 1)
-    return item.role == "tube" and item.name == "left" and before in {"was", "were", "been"}
+    left = item.role == "tube" and item.name == "left"
+    return left and word(read.tokens, item.start - 1) in {"was", "were", "been", "days", "nights"}
 
 
 def _says_nothing(item: Item, read: Read) -> bool:
@@ -244,8 +242,8 @@ def _tells_more(items: tuple[Item, ...], topic: str | None, read: Read) -> bool:
         return True
     if topic is not None and _happened(items, read):
         return True
-    told = topic == "last" and (_is_told_of_bed(items, read) or _is_told_of_time(items, read))
-    return told or _is_told(items, topic)
+    last = topic == "last" and (_is_told_of_bed(items, read) or _is_told_of_time(items, read))
+    return last or _is_told(items, topic)
 
 
 def _happened(items: tuple[Item, ...], read: Read) -> bool:
@@ -335,7 +333,9 @@ def _is_told_of_bed(items: tuple[Item, ...], read: Read) -> bool:
     if _asks(items):
         return False
     beds = [
-        i.start - (word(read.tokens, i.start - 1) in {"bed", "room", "rm"}) for i in items if i.role == "bed"
+        i.start - (word(read.tokens, i.start - 1) in {"bed", "room", "rm", "for"})
+        for i in items
+        if i.role == "bed"
     ]
     return any(
         word(read.tokens, k - 1) == "was" and word(read.tokens, k - 2) not in {"where", "what", "how"}

@@ -7,6 +7,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 from .drafts import SIDES, Draft, each_placed
+from .foundofall import share_found
 from .gathering import Gathering
 from .items import FINDINGS, Item
 from .leading import leads
@@ -49,6 +50,7 @@ def gathered(items: Iterable[Item], toks: Toks) -> list[Draft]:
     _without_told_again(drafts)
     if len(drafts) > 1:
         _share(drafts, said, gathering)
+        share_found(drafts, toks)
     elif drafts and drafts[0].whats and drafts[0].checks:
         now_of_findings(drafts, [i for i in said if i.role == "sep" and i.value in PAUSES])
     return drafts

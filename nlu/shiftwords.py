@@ -13,6 +13,8 @@ JUST_BEGUN = timedelta(hours=2)
 """So early in a night shift, "on nights" may well be the night before."""
 
 
+SAID = frozenset({"night", "nights", "days", "overnight"})
+"""Whose output is asked with one of these is of no other window."""
 WORKING = frozenset({"nurse", "nurses", "staff", "shift", "team", "crew", "rn", "get", "have", "girl", "lot"})
 SUMMED = frozenset({"total", "totals", "output", "sum", "volume"})
 

@@ -77,7 +77,9 @@ def _is_time_of_all(toks: Toks, k: int, bed: int) -> bool:
 
 PERCENT = frozenset({"%", "percent"})
 FILLED = frozenset({"full", "filled", "empty", "of", "leak", "sats", "spo2"})
-PARTS = PERCENT | {"us"}
+ALL_OF = frozenset({"on", "are", "at", "no", "have", "with", "w", "off", "tubes", "drains", "beds", "of"})
+"""Behind "all three" these are of all of them; "all three thirty" is when."""
+PARTS = PERCENT | {"us", "all"}
 
 
 def parts(toks: Toks) -> Iterator[tuple[int, int]]:
@@ -87,6 +89,8 @@ def parts(toks: Toks) -> Iterator[tuple[int, int]]:
         end = next((n.end for n in found if _is_part(toks, n.end)), 0)
         if end:
             yield k, end + 1
+        elif word(toks, k - 1) == "all" and word(toks, k) in NUMERALS and word(toks, k + 1) in ALL_OF:
+            yield k, k + 1  # "all three on 20"
 
 
 def _is_part(toks: Toks, end: int) -> bool:

@@ -141,7 +141,7 @@ def turned_away(cue: Cue, toks: Toks) -> Cue:
     if _is_of_other_sense(cue, toks) or _is_how_it_was(cue, toks):
         label, value = ("filler", "") if cue.label == "question" else ("word", word(toks, cue.start))
         return cue._replace(label=label, value=value)
-    if cue.label in {"levelat", "opens"} and (turned := _of_line(cue, toks)) is not None:
+    if cue.label in {"levelat", "opens", "since"} and (turned := _of_line(cue, toks)) is not None:
         return turned
     if cue.label in {"amount", "out"} and (start := of_nothing(cue, toks)) < cue.start:
         return Cue("same", "", start, cue.end)  # "nothing has come out since 2000"
@@ -167,6 +167,8 @@ def turned_away(cue: Cue, toks: Toks) -> Cue:
 
 def _of_line(cue: Cue, toks: Toks) -> Cue | None:
     """A cue of a line as something else: when, or an order."""
+    if cue.label == "since":  # "no leak since, 330 at 0630"
+        return cue._replace(label="filler", value="") if word(toks, cue.end) in {",", ".", ";"} else None
     if cue.label == "opens":  # "bed 3 to start on suction 10"
         ordered = toks.said[cue.start : cue.end + 1] == ("to", "start", "on")
         return cue._replace(label="order", value="") if ordered else None

@@ -308,7 +308,7 @@ def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statemen
     if any(i.role == "bad" for i in items):
         return Unclear(slot="at" if beds else "bed", text=text, statement=made)
     many = MANY & set(text.lower().split())  # "delete both marks on 6"
-    many |= set() if times else EVENTS & set(text.lower().split())
+    many |= set() if times else (EVENTS | {"before", "penultimate"}) & set(text.lower().split())
     if many or len(times) > 1 or nums or any(_may_be_level(i, items, arrived) for i in times):
         return Unclear(slot="at", text=text, statement=made)
     if times:

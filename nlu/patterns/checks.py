@@ -73,6 +73,8 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "air leak column", "leak stage",
     ),
     "leak:none": (
+        "none leaking", "none are leaking", "none of them leaking", "neither leaking", "neither is leaking",
+        "none bubbling", "neither bubbling", "none of them bubbling",
         "stopped bubbling", "has stopped bubbling", "stopped leaking air", "not bubbling any more",
         "(topped|refilled|topped it) to",
         (
