@@ -11,7 +11,7 @@ from itertools import pairwise
 
 from .clauses import NUMBERS
 from .clock import clocks
-from .items import AMOUNTS, Item
+from .items import AMOUNTS, Item, is_now
 from .numbers import Toks, numbers, word
 from .patterns.numerals import ONES, TEENS, TENS
 from .rules import Rule
@@ -37,7 +37,7 @@ def _behind_time(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         ones = joined and word(toks, last) in ONES and word(toks, last - 1) in TENS and last > time.start + 1
         if ones and any(n.end == item.core for n in numbers(toks, last)):
             yield "where the minutes end"  # "at six thirty four ten"
-        hour = joined and time.end == time.start + 1 and not time.digits
+        hour = joined and time.end == time.start + 1 and not (time.digits or is_now(time))
         if hour and word(toks, item.start) in MINUTES and item.core in rest_of(toks, item.start):
             yield "where the minutes end"  # "at eleven twenty eight twenty"
 

@@ -106,3 +106,8 @@ def test_that_line_was_of_a_tube(text: str, read: str) -> None:
     found = reading(text, arrived=EVENING)
     assert found.split()[0] == read.split()[0]
     assert set(found.split()) == set(read.split())
+
+
+def test_now_before_a_line_is_no_hour() -> None:
+    told = reading("bed twelve now ten seventy at nineteen hundred hours", channel="voice", arrived=EVENING)
+    assert told == "mark bed=12 at=19:00 level_ml=1070"
