@@ -351,12 +351,12 @@ def _dangling(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "minutes of an hour that was not said"
 
 
-def _came_then(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
-    """ "pt arrived 1315 from OR with left tube bed 5": when the patient came, and no line."""
-    came = any(i.role == "cue" and i.value == "arrival" for i in items)
-    lines = [i for i in items if i.role == "level"]
-    if came and len(lines) == 1 and lines[0].full_clock and not (lines[0].lead or lines[0].unit):
-        yield "the line, or when the patient came"
+def _up_to(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "300 up to 350", at ten past three: from what, or when."""
+    for item in items:
+        bare = item.role == "time" and not (item.sure_time or item.at or item.lead)
+        if bare and toks.said[item.end : item.end + 2] in {("up", "to"), ("down", "to")}:
+            yield "what it was before, or when"
 
 
 ENDING = frozenset({"", ",", ".", ";", "!", "and"})
@@ -365,7 +365,7 @@ DANGLING = Rule(_dangling, frozenset({"time"}), frozenset({"to", "past", "til"})
 OTHER_TIMES = (
     Rule(_of_a_scan, frozenset({"time"}), frozenset({"ct"})),
     Rule(_found_at, FINDINGS | {"what"}, frozenset({"at"})),
-    Rule(_came_then, frozenset({"arrival"})),
+    Rule(_up_to, frozenset({"time"}), frozenset({"up", "down"})),
     Rule(_set_at, frozenset({"what"})),
     Rule(_of_a_leak, frozenset({"leak"})),
     Rule(_is_due, frozenset({"time"}), frozenset({"due"})),

@@ -156,7 +156,29 @@ def _back_in(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "in that bed, or in so many minutes"
 
 
+def _to_be_done(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "9 clamp for transport", "9 discharge home": done, or to be done; with its time it was done."""
+    if any(i.role == "time" for i in items):
+        return
+    for item in items:
+        verb = item.role == "cue" and item.value in EVENTS and word(toks, item.start) in TO_DO
+        if verb and word(toks, item.start + 1) not in DONE:  # not "clamp opened"
+            yield "done, or to be done"
+
+
+def _came_then(items: Pieces, _: Toks) -> Iterator[str]:
+    """ "pt arrived 1315 from OR with left tube bed 5": when the patient came, and no line."""
+    came = any(i.role == "cue" and i.value == "arrival" for i in items)
+    lines = [i for i in items if i.role == "level"]
+    if came and len(lines) == 1 and lines[0].full_clock and not (lines[0].lead or lines[0].unit):
+        yield "the line, or when the patient came"
+
+
+DONE = frozenset({"opened", "off", "on", "released", "removed", "closed", "came", "is", "was", "fell"})
+TO_DO = frozenset({"clamp", "unclamp", "discharge", "discontinue"})
 UNSURE_EVENTS = (
+    Rule(_came_then, frozenset({"arrival"})),
+    Rule(_to_be_done, EVENTS, TO_DO),
     Rule(_back_in, frozenset({"bed"}), frozenset({"in"})),
     Rule(_back_on_to, frozenset({"what"}), frozenset({"to"})),
     Rule(_lies_in, frozenset({"level"}), frozenset({"in"})),

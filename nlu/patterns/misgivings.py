@@ -133,6 +133,7 @@ SEEING = _any_of(r"""
 mis(?:read|reading|judged|counted|typed|heard)
 (?:i was |was )?(?:read|reading|seen|looking|looked) (?:it )?(?:from|through|across|upside|over)(?: \w+){0,4}
 blurry|blurred|illegible|unreadable|smudged|smeared|(?:a )?(?:smear|smudge)|faded|obscured|murky
+(?:at )?an angle|tilted|crooked|slanted|lopsided
 (?:fogged|misted|steamed)(?: up)?
 <ordinal>(?:figure|digit|number|rest)<of it>(?: is| are|'s)? (?:under|behind|covered|hidden)(?: [\w']+){0,4}
 <ordinal>(?:figure|digit|number|rest)<of it>(?: is| are|'s)? (?:missing|cut off|torn|worn|rubbed|not visible)

@@ -69,3 +69,17 @@ def test_a_number_is_of_what_stands_around_it(text: str, read: str) -> None:
 )
 def test_an_event_put_in_the_place_of_another_is_asked(text: str) -> None:
     assert reading(text, channel="voice").startswith("ask ")
+
+
+@pytest.mark.parametrize("text", ["9 clamp for transport", "9 discharge home", "bed 9 clamp it"])
+def test_what_is_to_be_done_is_asked_where_no_time_says_that_it_was(text: str) -> None:
+    assert reading(text).startswith("ask ")
+
+
+def test_with_its_time_it_was_done() -> None:
+    assert reading("9 clamp 1840") == "incident bed=9 at=18:40 what=clamped"
+
+
+@pytest.mark.parametrize("text", ["4 reads 540 but tilted", "4 540, box was crooked", "4 700 up to 750"])
+def test_a_level_read_askew_or_beside_what_it_was_is_asked(text: str) -> None:
+    assert reading(text).startswith("ask level_ml")
