@@ -126,8 +126,11 @@ def _is_so(toks: Toks, at: int) -> bool:
 
 
 def _is_difference(items: list[Item], k: int, toks: Toks) -> bool:
-    """ "1050 at 1900, thats 45 in the hr": reckoned from the line before it, and nothing beside it."""
+    """ "1050 at 1900, thats 45 in the hr": reckoned from the line before it, and nothing beside it; not
+    "was 310 at 0700 so 60 since"."""
     item, after = items[k], items[k + 1 : k + 2]
+    if word(toks, item.end) == "since" and not word(toks, item.end + 1).isalnum():
+        return False
     at = item.start - 1
     so = _is_so(toks, at)
     over = any(i.role == "cue" and i.value in OVER for i in after) or word(toks, item.end) == "since"

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 
 from .clock import clocks
 from .goings import Rule, past
-from .numbers import is_digits, numbers, starts_number, word
+from .numbers import Toks, is_digits, numbers, starts_number, word
 from .oldones import Message
 from .patterns.asides import STAFF
 from .patterns.leads import BED_WORDS
@@ -31,6 +31,7 @@ ABOUT |= {"~", "running", "at", "now"}
 CAME = frozenset({"came", "drained", "ran", "poured"})
 ACROSS = frozenset({"over", "through", "across", "down"})
 PLACES = frozenset({"icu", "itu", "hdu", "theatre", "ed", "er", "recovery", "pacu", "cvicu", "sicu", "ccu"})
+AT = frozenset({"at", "@", ":", "pm", "am"})
 HERE = frozenset({"ward", "us", "here", "floor", "unit"})
 RUNNING = frozenset({"draining", "running", "flowing", "swinging", "bubbling"})
 HOW = frozenset({"continuous", "constant", "intermittent", "persistent"})
@@ -161,8 +162,21 @@ def _came_to_us(said: Message) -> Iterator[Cue]:
         first = past(toks, cue.end, frozenset({"from"}) | PLACES)
         here = word(toks, first) == "to" and word(toks, past(toks, first + 1, WHOSE)) in HERE
         from_there = word(toks, cue.end - 1) in PLACES or first > cue.end
-        if cue.value == "left" and from_there and here:
+        if (cue.value == "left" and from_there and here) or _is_sent_from(cue, toks):
             yield Cue("word", "transferred", cue.start, cue.end)
+
+
+def _is_sent_from(cue: Cue, toks: Toks) -> bool:
+    """ "transferred from HDU at 1050", "moved 1050 from ICU"; not "from ICU to bed 3"."""
+    words, end = toks.said[cue.start : cue.end], cue.end
+    if cue.value not in {"moved", "left"} or words[0] not in {"transferred", "moved"}:
+        return False
+    if "from" in words:
+        return words[-1] in PLACES
+    while end < len(toks) and word(toks, end) != "from" and (clocks(toks, end) or word(toks, end) in AT):
+        end += 1
+    whence = word(toks, end) == "from" and word(toks, end + 1) in PLACES
+    return whence and word(toks, end + 2) != "to"
 
 
 def _runs_again(said: Message) -> Iterator[Cue]:
@@ -250,6 +264,14 @@ def _out_of_a_port(said: Message) -> Iterator[Cue]:
             yield Cue("word", "turned", cue.start, cue.end)
 
 
+def _back_there(said: Message) -> Iterator[Cue]:
+    """ "bed 21 back to HDU 1050": who goes back there has left, and nobody is back here."""
+    ends = {c.end: c for c in said.cues if c.value == "back"}
+    for cue in said.cues:
+        if cue.value == "left" and word(said.toks, cue.start) == "to" and cue.start in ends:
+            yield cue._replace(start=ends[cue.start].start)
+
+
 REFERRING: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({"same"}), _same_as_at),
     (frozenset({"same"}), _same_as_then),
@@ -259,7 +281,8 @@ REFERRING: tuple[tuple[frozenset[str], Rule], ...] = (
     (BED_WORDS, _moved_the_bed),
     (HOURS, _an_hour),
     (ACROSS, _came_over),
-    (HERE | WINGS, _came_to_us),
+    (HERE | WINGS | PLACES, _came_to_us),
+    (frozenset({"back"}), _back_there),
     (FITTINGS | UNDER, _out_of_a_port),
     (frozenset({"again"}), _runs_again),
     (HOW, _graded_so),

@@ -9,8 +9,7 @@ from .saying import BEDS, Channel, reading
 WARD = (*BEDS, "204", "212", "CT4", "CT6")
 READ = (
     (
-        "fresh heart into CT6 at 1830, mediastinal and left pleural tubes Y'd together, canister "
-        "at 60",
+        "fresh heart into CT6 at 1830, mediastinal and left pleural tubes Y'd together, canister at 60",
         "placed bed=CT6 at=18:30 level_ml=60 reason=cardiac tubes=left pleural+mediastinal",
     ),
     (
@@ -107,8 +106,7 @@ READ = (
     ("morning! 204s on 410 at 7pm", "mark bed=204 at=19:00 level_ml=410"),
     (
         "12 right/ 600 at 1800/ clamped 1802 for pain",
-        "mark bed=12 tube=right at=18:00 level_ml=600; incident bed=12 tube=right at=18:00 "
-        "what=clamped",
+        "mark bed=12 tube=right at=18:00 level_ml=600; incident bed=12 tube=right at=18:00 what=clamped",
     ),
     (
         "bed 12 mediastinal 130 at 1800 suction 20 no leek",
@@ -176,8 +174,7 @@ READ = (
     ("204 same as before at 2pm", "drained bed=204 at=14:00 volume_ml=0"),
     ("bed 18 no CT output x3h, flushed by resident", "drained bed=18 volume_ml=0"),
     (
-        "21 tubing disconnected from drain when turning, reconnected within seconds, no resp "
-        "change",
+        "21 tubing disconnected from drain when turning, reconnected within seconds, no resp change",
         "incident bed=21 what=disconnected",
     ),
     ("when i went in at 1800 bed 5 was at 340", "mark bed=5 at=18:00 level_ml=340"),
@@ -194,6 +191,9 @@ READ = (
     ("bed 4 drained 220 since unclamping at 1500", "drained bed=4 volume_ml=220"),
     ("bed 4 no leak since unclamped", "checked bed=4 air_leak=none"),
     ("bed 4 no issues with leak, 340 at 1800", "mark bed=4 at=18:00 level_ml=340"),
+    ("bed 21 back to HDU 1850", "left bed=21 at=18:50"),
+    ("bed 20 transferred to HDU at 1850", "left bed=20 at=18:50"),
+    ("bed 3 310 at 1800, thats 60 in the hr", "mark bed=3 at=18:00 level_ml=310"),
 )
 DICTATED = (
     (
@@ -219,8 +219,7 @@ DICTATED = (
     ),
     (
         "suction back on bed eight at half past six reading minus twenty no leak",
-        "checked bed=8 at=18:30 suction_cmh2o=20 air_leak=none; incident bed=8 at=18:30 "
-        "what=suction_on",
+        "checked bed=8 at=18:30 suction_cmh2o=20 air_leak=none; incident bed=8 at=18:30 what=suction_on",
     ),
     ("bed eleven clamped at five for a trial", "incident bed=11 at=17:00 what=clamped"),
     (
@@ -272,6 +271,9 @@ ASKED = (
     "bed 5 canister on 80 suction",
     "bed 5 bottle on 60 of suction, 340 or 350",
     "bed 9 to free drainage at 1800",
+    "bed 3 was 310 at 1600 so 60 since",
+    "bed 20 transferred from HDU at 1850, L drain 560",
+    "bed 20 transferred from ICU to bed 3 at 1850",
 )
 ASKED_ALOUD = (
     "bed nine come quick",
@@ -279,6 +281,7 @@ ASKED_ALOUD = (
     "when was bed five tube pulled",
     "bed thirteen three hundred in the urine bag one eighty in the drain",
     "bed three emptied the drain bag three forty",
+    "bed twenty transferred from HDU at ten to seven with a left drain on five sixty",
 )
 
 
