@@ -117,8 +117,10 @@ def _is_before_event(draft: Draft, time: Item, drafts: list[Draft], stops: Seque
     level = draft.level
     if level is None or draft.kind or draft.whats or level.start > time.start:
         return False
-    of_event = any(d.time is time and not d.shared_time and (d.kind or d.whats) for d in drafts)
-    return of_event and any(level.end <= s.start < time.start and s.value != "," for s in stops)
+    events = [d for d in drafts if d.time is time and not d.shared_time and (d.kind or d.whats)]
+    if any(d.kind == "exchanged" and d.final is not None for d in events) and level.lead != "new":
+        return True  # "box is at 780, old one 1990 changed at 1100"
+    return bool(events) and any(level.end <= s.start < time.start and s.value != "," for s in stops)
 
 
 def _is_before_now(draft: Draft, time: Item) -> bool:

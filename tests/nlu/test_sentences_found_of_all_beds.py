@@ -89,3 +89,24 @@ def test_a_since_before_a_stop_takes_no_line_for_its_time() -> None:
 )
 def test_a_line_that_is_none_and_one_before_the_last_are_asked(said: str, read: str) -> None:
     assert reading(said) == read
+
+
+@pytest.mark.parametrize(
+    ("said", "read"),
+    [
+        (
+            "6 box is at 780, old one 1990 changed at 1100",
+            "mark bed=6 level_ml=780; exchanged bed=6 at=11:00 final_ml=1990",
+        ),
+        (
+            "6 now 780, box changed at 1100",
+            "mark bed=6 at=19:05 level_ml=780; exchanged bed=6 at=11:00",
+        ),
+        (
+            "6 line 780, clamped at 1700",
+            "mark bed=6 at=17:00 level_ml=780; incident bed=6 at=17:00 what=clamped",
+        ),
+    ],
+)
+def test_a_line_before_an_exchange_that_tells_the_old_one_has_not_its_time(said: str, read: str) -> None:
+    assert reading(said) == read
