@@ -10,7 +10,7 @@ from itertools import pairwise
 
 from .items import AMOUNTS, Item
 from .numbers import Toks, starts_number, word
-from .patterns.numerals import NUMERALS, ONES
+from .patterns.numerals import ONES
 from .roles import CHECK_LIMITS
 from .rules import Rule
 from .runtogether import RUN_TOGETHER
@@ -19,9 +19,6 @@ OH = frozenset({"oh", "o", "zero", "nought"})
 ONE_DIGIT = frozenset(ONES) - OH
 NOON, LARGEST = 12, 150
 """An hour; kg, more than almost all patients weigh."""
-VACUUM = frozenset({"vac", "vacuum"})
-OF_THE_WALL = frozenset({*NUMERALS, "wall", "the", "on", "at", "is", "his", "her", "suction", "and", ""})
-"""Before the word for a vacuum these leave it that of the wall."""
 TUBES = frozenset({"tube", "drain"})
 
 
@@ -106,16 +103,6 @@ def _suction_hour(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a suction, or a suction and the hour"
 
 
-def _vacuum(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "bed five portable vac forty": a wound drain, and neither the wall nor an injury."""
-    for item in items:
-        wall = item.role == "check" and item.name == "wall"
-        before = word(toks, item.start - 2)
-        other = before.isalpha() and before not in OF_THE_WALL
-        if wall and other and word(toks, item.start - 1) in VACUUM:
-            yield "a wound drain"
-
-
 def _un(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "bed twelve on swinging": not swinging, by its sound?"""
     beds = {i.end for i in items if i.role == "bed"}
@@ -131,7 +118,6 @@ OTHER_WORDS = (
     Rule(_other_value, frozenset({"level"}), frozenset({"well", "while", "wait", "waits", "way"})),
     Rule(_out, frozenset({"level"}), frozenset({"about"})),
     Rule(_led_by_nought, AMOUNTS, OH),
-    Rule(_vacuum, frozenset({"check"}), VACUUM),
     Rule(_tubes, frozenset({"level"}), frozenset({"one", "two", "for", "too"})),
     Rule(_suction_hour, frozenset({"check"}), ONE_DIGIT),
     Rule(_in_a_bed, frozenset({"num"}), frozenset({"in"})),

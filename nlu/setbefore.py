@@ -164,6 +164,17 @@ def _of_before(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "what is the same"
 
 
+def _was_set(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "wall 90 on bed 14, was 80", "leak grade 3 on 14, was 2 earlier": what it was before."""
+    checks = [i.start for i in items if i.role == "check"]
+    lined = any(i.role == "cue" and i.value in {"level", "levelat"} for i in items)
+    for item in items if not lined else ():
+        k = item.start - 1 - (word(toks, item.start - 1) in {"at", "only"})
+        bare = item.role in {"bed", "level"} and not item.unit and word(toks, k) in {"was", "were"}
+        if bare and checks and min(checks) < item.start and (item.amount or 0) <= MOST:
+            yield "what it was before"
+
+
 def _off_and_on(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "suction off then on", "suction off on": how it is at the end."""
     for item in items:
@@ -242,5 +253,6 @@ SET_BEFORE = (
     Rule(_set_to, frozenset({"bed", "level"}), TURNED),
     Rule(_of_before, CHECKED, frozenset({"earlier", "previously", "suctioned", "same", "unchanged"})),
     Rule(_grade_of_a_day, frozenset({"leak"}), DAYTIMES),
+    Rule(_was_set, CHECKED, frozenset({"was", "were"})),
     Rule(_off_and_on, frozenset({"what"}), frozenset({"on"})),
 )

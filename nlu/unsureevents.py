@@ -11,11 +11,18 @@ from itertools import pairwise
 
 from .items import EVENTS, FINDINGS
 from .numbers import Toks, word
+from .patterns.numerals import NUMERALS
 from .rules import Pieces, Rule
 
 LETTING = frozenset({"another", "a", "further", "drain", "let", "out", "empty", "release", "off", "take"})
 UNTIL = frozenset({"to", "for", "until", "til", "till"})
 PATIENTS = frozenset({"pt", "patient", "he", "she", "they", "now", "mr", "mrs", "from", "bed", "room", "rm"})
+VACUUM = frozenset({"vac", "vacuum"})
+OF_THE_WALL = frozenset({*NUMERALS, "wall", "the", "on", "at", "is", "his", "her", "suction", "and", ""})
+"""Before the word for a vacuum these leave it that of the wall."""
+WOUND = frozenset({"wound", "npwt", "incisional"})
+COUNTED = frozenset({"unit", "units", "bag", "bags", "dose", "doses", "amp", "amps", "tab", "tabs", "puffs"})
+GAVE = frozenset({"gave", "given", "giving", "got", "had", "hung"})
 PLEASE = frozenset({"please", "pls", "plz"})
 TELLERS = frozenset(
     {"pt", "patient"} | {"wife", "husband", "family", "daughter", "son", "mom", "mum", "roommate", "visitor"}
@@ -174,9 +181,39 @@ def _came_then(items: Pieces, _: Toks) -> Iterator[str]:
         yield "the line, or when the patient came"
 
 
+def _vacuum(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "bed five portable vac forty", "wound vac, 125 mmhg": a wound drain, and no wall."""
+    for item in items:
+        wall = item.role == "check" and item.name == "wall"
+        told = wall and not WOUND.isdisjoint(toks.words)
+        before = word(toks, item.start - 2)
+        other = before.isalpha() and before not in OF_THE_WALL
+        if told or (wall and other and word(toks, item.start - 1) in VACUUM):
+            yield "a wound drain"
+
+
+def _unit_given(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "gave 1 unit prbc": what was given, and nothing that came."""
+    for item in items:
+        counted = item.role in {"volume", "level"} and word(toks, item.end) in COUNTED
+        if counted and not GAVE.isdisjoint(toks.said[max(0, item.start - 3) : item.start]):
+            yield "what was given"
+
+
+def _which_bed(items: Pieces, _: Toks) -> Iterator[str]:
+    """ "bed 18 tipped or bed 19": of which bed."""
+    for event, either in pairwise(items):
+        happened = event.role == "cue" and event.value in EVENTS
+        if happened and either.role == "cue" and either.value == "or":
+            yield "of which bed"
+
+
 DONE = frozenset({"opened", "off", "on", "released", "removed", "closed", "came", "is", "was", "fell"})
 TO_DO = frozenset({"clamp", "unclamp", "discharge", "discontinue"})
 UNSURE_EVENTS = (
+    Rule(_vacuum, frozenset({"check"}), VACUUM | WOUND),
+    Rule(_unit_given, frozenset({"volume", "level"}), COUNTED),
+    Rule(_which_bed, EVENTS | {"or"}, frozenset({"or"})),
     Rule(_came_then, frozenset({"arrival"})),
     Rule(_to_be_done, EVENTS, TO_DO),
     Rule(_back_in, frozenset({"bed"}), frozenset({"in"})),

@@ -83,3 +83,27 @@ def test_with_its_time_it_was_done() -> None:
 @pytest.mark.parametrize("text", ["4 reads 540 but tilted", "4 540, box was crooked", "4 700 up to 750"])
 def test_a_level_read_askew_or_beside_what_it_was_is_asked(text: str) -> None:
     assert reading(text).startswith("ask level_ml")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "leak grade 3 on bed 14, was 2 earlier",
+        "suction 20 on bed 14, was 10 earlier",
+        "wall 90 on bed 14, was 80",
+        "14 gave 1 unit prbc 280ml",
+        "17 npwt 125 mmhg",
+        "bed 18 tipped or bed 19",
+    ],
+)
+def test_what_it_was_before_and_what_is_of_another_is_asked(text: str) -> None:
+    parsed = reading(text)
+    assert "ask " in parsed
+    assert "bed=2 " not in parsed and "bed=10" not in parsed and "level_ml=" not in parsed
+
+
+def test_a_line_that_was_told_beside_a_check_is_read() -> None:
+    assert (
+        reading("14 seal 2, line was 540 at 1845")
+        == "mark bed=14 at=18:45 level_ml=540; checked bed=14 at=18:45 seal_cm=2"
+    )
