@@ -81,7 +81,7 @@ PEOPLE = STAFF | RELATIVES | {"i", "we"}
 WHOSE = frozenset({"for", "of", "in", "on", "with"})
 BESIDE = frozenset({"beside", "opposite"})
 OPERATIONS = ("ectomy", "plasty", "desis", "thoracotomy", "sternotomy")
-VALVES = frozenset({"heimlich", "flutter", "way", "non-return", "tap"})
+VALVES = frozenset({"flutter", "way", "non-return", "tap"})
 FETCHING = frozenset({"transport", "transporter", "porter", "porters", "team"})
 """Whoever comes for a patient is named with the bed as well."""
 MOST_OF_A_CHECK = 200
@@ -261,7 +261,7 @@ def _reasons(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
                 yield "a part that is broken"  # "valve cracked"
             near = {word(toks, k) for k in range(item.start - NEAR_BY, item.start)}
             if word(toks, item.end - 1) == "valve" and word(toks, item.start - 1) in VALVES:
-                yield "a valve of the drain"  # "heimlich valve"
+                yield "a valve of the drain"  # "flutter valve"
             if phrase_of(item, toks) in LOOSE and not (near & REASONING or placed):
                 yield "a word that may be no reason"
             sided = word(toks, item.start - 1) in {"left", "right", "l", "r", "lt", "rt", "the", "both"}

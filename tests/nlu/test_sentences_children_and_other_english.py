@@ -233,7 +233,7 @@ def test_what_is_put_otherwise_abroad_is_read(text: str, told: str) -> None:
         ("23 tube completely out 1835, occlusive drsg on, 180", "ask kind"),
         ("10 xray neg PTX, CT 65mL @1835, seal ok", "ask level_ml"),
         ("10 R 22 L 14, other way round", "ask level_ml"),
-        ("24 heimlich valve, no box", "ask kind"),
+        ("24 flutter valve, no box", "ask kind"),
         ("bed 5 premmie, 2.1kg, drain 3 at 1900", "ask kind"),
         ("10 leaking around the site, dressing changed, 22 at 1900", "ask level_ml"),
         ("bed 21 decort, 2 tubes y'd together 410 at 1900", "ask level_ml"),

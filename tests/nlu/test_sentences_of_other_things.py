@@ -99,7 +99,7 @@ def test_a_level_read_askew_or_beside_what_it_was_is_asked(text: str) -> None:
 def test_what_it_was_before_and_what_is_of_another_is_asked(text: str) -> None:
     parsed = reading(text)
     assert "ask " in parsed
-    assert "bed=2 " not in parsed and "bed=10" not in parsed and "level_ml=" not in parsed
+    assert not any(wrong in parsed for wrong in ("bed=2 ", "bed=10", "level_ml="))
 
 
 def test_a_line_that_was_told_beside_a_check_is_read() -> None:
