@@ -223,7 +223,7 @@ mark should marks marked line level at reads read reading shows showing is was d
 okay ok uh um er erm ah so and add as with has had sitting sits measures measured measuring now just it's
 its that's canister box chamber bottle collection fluid suction air leak tidaling swinging out in on to from
 of for about around please yesterday today this last half quarter tube drain right left bed room final
-output same roughly approximately approx nearly almost
+output same chest roughly approximately approx nearly almost
 """
 BEHIND_NAME = frozenset(_BEHIND_NAME.split())
 SUBJECTS = frozenset(

@@ -158,12 +158,12 @@ def _is_of_gas(toks: Toks, i: int) -> bool:
 
 
 def _spelt_ml(toks: Toks, i: int) -> int:
-    """The end of "c c", "M.L." or "cubic centimeters", or 0."""
+    """The end of "c c", "c c's", "M.L." or "cubic centimeters", or 0."""
     if word(toks, i) == "cubic" and word(toks, i + 1).startswith("centimet"):
         return i + 2
     dotted = word(toks, i + 1) == "."
     last = i + 1 + dotted
-    if (word(toks, i), word(toks, last)) not in {("c", "c"), ("m", "l")}:
+    if (word(toks, i), word(toks, last).removesuffix("'s")) not in {("c", "c"), ("m", "l")}:
         return 0
     return last + 1 + (dotted and word(toks, last + 1) == "." and glued(toks, last + 1))
 

@@ -10,7 +10,7 @@ from itertools import pairwise
 
 from .items import AMOUNTS, Item
 from .numbers import Toks, starts_number, word
-from .patterns.numerals import ONES
+from .patterns.numerals import ONES, SCALES
 from .roles import CHECK_LIMITS
 from .rules import Rule
 from .runtogether import RUN_TOGETHER
@@ -112,7 +112,30 @@ def _un(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "swinging, or not"
 
 
+def _sounds_lost(_: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "tube too level 40", "seventeen hundred and for", "at to in the morning": a number by its sound."""
+    for k in range(1, len(toks)):
+        text, before, after = word(toks, k), word(toks, k - 1), toks.said[k + 1 : k + 4]
+        tube = text in {"too", "won"} and before in TUBES
+        ended = text in {"for", "to", "too", "won", "ate"} and before == "and" and word(toks, k - 2) in SCALES
+        hour = text in {"to", "too", "for", "ate", "won"} and before in {"at", "add"}
+        hour &= after in HALF_DAYS or after[:1] in {("am",), ("pm",)} or after[:2] in {("a", "m"), ("p", "m")}
+        if tube or ended or hour:
+            yield "a number by its sound"
+
+
+def _tube_and_nought(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "tube one zero fifteen thirty": the first tube with nothing in it, or ten."""
+    for tube, item in pairwise(items):
+        spelt = item.role == "level" and item.end == item.start + 2 and word(toks, item.start) in ONE_DIGIT
+        if spelt and tube.role == "cue" and tube.value == "tubeword" and word(toks, item.end - 1) in OH:
+            yield "a tube and nothing in it, or its line"
+
+
+HALF_DAYS = {("in", "the", "morning"), ("in", "the", "afternoon"), ("in", "the", "evening")}
 OTHER_WORDS = (
+    Rule(_sounds_lost, AMOUNTS, frozenset({"too", "won", "for", "to", "ate"})),
+    Rule(_tube_and_nought, frozenset({"tubeword"}), OH),
     *RUN_TOGETHER,
     Rule(_off, frozenset({"suction"}), frozenset({"of"})),
     Rule(_other_value, frozenset({"level"}), frozenset({"well", "while", "wait", "waits", "way"})),

@@ -111,3 +111,31 @@ def test_that_line_was_of_a_tube(text: str, read: str) -> None:
 def test_now_before_a_line_is_no_hour() -> None:
     told = reading("bed twelve now ten seventy at nineteen hundred hours", channel="voice", arrived=EVENING)
     assert told == "mark bed=12 at=19:00 level_ml=1070"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bed 9 tube too level forty at eighteen thirty",
+        "bed nine level seventeen hundred and for twenty minutes ago",
+        "three hundred mils on bed nine add to in the morning",
+        "bed nine tube one zero eighteen thirty",
+    ],
+)
+def test_a_number_that_is_only_there_by_its_sound_is_asked(text: str) -> None:
+    assert reading(text, channel="voice", arrived=EVENING).startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed nine three hundred c c's at eighteen thirty", "mark bed=9 at=18:30 level_ml=300"),
+        ("bed nine three hundred c c at eighteen thirty", "mark bed=9 at=18:30 level_ml=300"),
+        (
+            "bed nine tube A chest drain level four hundred and fifty mils at eighteen thirty",
+            "mark bed=9 tube=A at=18:30 level_ml=450",
+        ),
+    ],
+)
+def test_letters_of_a_unit_and_of_a_tube_are_read(text: str, read: str) -> None:
+    assert reading(text, channel="voice", arrived=EVENING) == read
