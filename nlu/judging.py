@@ -126,6 +126,13 @@ def _doubts(draft: Draft, arrived: datetime) -> list[str]:
         and not draft.shared_time
     ):
         found += _bare_time(draft, time, level, arrived)
+    if (
+        time is not None
+        and level is not None
+        and not draft.shared_time
+        and _is_old_bare(level, time, arrived)
+    ):
+        found.append("bare numbers, and the second is no time within 2 h")
     if time is not None and level is None and draft.same is not None and _is_short_at(time):
         found.append("what it is unchanged at, or when")
     if time is not None and _is_its_line(draft, time):
@@ -141,6 +148,13 @@ def _doubts(draft: Draft, arrived: datetime) -> list[str]:
     if level is not None and is_bare(level) and draft.kind in PLAIN_TIME and not _stood_at(level, time):
         found.append("a bare number may be a level or a time")
     return found
+
+
+def _is_old_bare(level: Item, time: Item, arrived: datetime) -> bool:
+    """ "9 415 0300" at seven: with no word between, a time that long ago may be another number misheard."""
+    zero = time.sure_time and all(c.style == "24" and not (c.colon or c.day or c.part) for c in time.clocks)
+    bare = zero and not (time.at or time.lead) and is_bare(level) and level.end == time.start
+    return bare and not time.within(RECENT, arrived)
 
 
 def _is_short_at(time: Item) -> bool:

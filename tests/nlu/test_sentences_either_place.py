@@ -139,3 +139,17 @@ def test_a_number_that_is_only_there_by_its_sound_is_asked(text: str) -> None:
 )
 def test_letters_of_a_unit_and_of_a_tube_are_read(text: str, read: str) -> None:
     assert reading(text, channel="voice", arrived=EVENING) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("9 415 1630", "ask level_ml"),
+        ("9 415 0900", "ask level_ml"),
+        ("9 415 at 0900", "mark bed=9 at=09:00 level_ml=415"),
+        ("bed 9 mark 415 0900", "mark bed=9 at=09:00 level_ml=415"),
+        ("9 415 1800", "mark bed=9 at=18:00 level_ml=415"),
+    ],
+)
+def test_bare_numbers_are_line_and_time_only_within_two_hours(text: str, read: str) -> None:
+    assert reading(text, arrived=EVENING) == read
