@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from functools import partial
 from itertools import pairwise
 
 from .drafts import Draft
@@ -247,7 +248,8 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
     behind_bed = draft.bed is not None and draft.bed.end == level.start and bool(draft.checks)
     if time is None and behind_bed and not level.full_clock and level.within(RECENT, arrived):
         return ["the line, or when that was found"]  # "5 640 no leak" at 18:57
-    if time is not None and _is_at_level(level, time, arrived):
+    swaps = (_is_at_level, partial(_is_whole_before, draft.bed))
+    if time is not None and any(may(level, time, arrived) for may in swaps):
         return ["the level could be the time, and the time the level"]
     if time is not None and draft.shared_time and time.at and time.sure_time and not level.full_clock:
         return []  # "4 at 645 and 6 at 140 at 0600"
@@ -283,6 +285,20 @@ def _is_bare_pair(level: Item, time: Item) -> bool:
     )
     written = time.end - time.start == 1 and any(c.style == "24" and not c.colon for c in time.clocks)
     return alone and written
+
+
+def _is_whole_before(bed: Item | None, level: Item, time: Item, arrived: datetime) -> bool:
+    """ "4 at 615, 1900", "1900 bed 9 at 634", "9 at 1600, 634": the whole clock time may be when it was."""
+    whole = (level.full_clock or level.spoken_clock) and level.possible(arrived)
+    if not whole or time.sure_time or not could_be_level(time):
+        return False
+    loose = not (time.full_clock or time.spoken_clock)
+    if not (loose or level.within(RECENT, arrived) or not time.within(RECENT, arrived)):
+        return False
+    heads = bed is not None and level.end <= bed.start < time.start and time.at
+    behind = time.at and time.end <= level.start and not time.spoken_clock
+    later = level.digits > time.digits  # "9 at 1800 at 1004"
+    return heads or behind or ((loose or later) and (level.at or level.lead == "at"))
 
 
 def _is_at_level(level: Item, time: Item, arrived: datetime) -> bool:

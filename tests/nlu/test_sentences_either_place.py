@@ -153,3 +153,32 @@ def test_letters_of_a_unit_and_of_a_tube_are_read(text: str, read: str) -> None:
 )
 def test_bare_numbers_are_line_and_time_only_within_two_hours(text: str, read: str) -> None:
     assert reading(text, arrived=EVENING) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("4 at 615, 1900", "mark bed=4 at=19:00 level_ml=615"),
+        ("bed 4 at 640, 1850", "mark bed=4 at=18:50 level_ml=640"),
+        ("4 at 615 - 1900", "mark bed=4 at=19:00 level_ml=615"),
+        ("4 at 615 1900", "ask level_ml"),
+        ("4 at 1845, 1900", "ask level_ml"),
+        ("4 at 1050, 1900", "mark bed=4 at=19:00 level_ml=1050"),
+        ("1900 bed 9 at 634", "mark bed=9 at=19:00 level_ml=634"),
+        ("9 at 1600, 634", "ask level_ml"),
+        ("9 at 116, 1600", "ask level_ml"),
+        ("9 at 1800 at 1004", "ask level_ml"),
+        ("9 at 1050 at 1600", "mark bed=9 at=16:00 level_ml=1050"),
+        ("bed 9 1050 at 645", "mark bed=9 at=18:45 level_ml=1050"),
+        ("1845 bed 9 at 1050", "mark bed=9 at=18:45 level_ml=1050"),
+    ],
+)
+def test_a_line_behind_at_is_not_the_time_of_the_time(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text", ["bed four at six fifteen nineteen hundred", "bed four at six forty eighteen fifty"]
+)
+def test_nor_where_it_is_spoken(text: str) -> None:
+    assert reading(text, channel="voice") == "ask level_ml"
