@@ -296,7 +296,7 @@ def _is_whole_before(bed: Item | None, level: Item, time: Item, arrived: datetim
     if not (loose or level.within(RECENT, arrived) or not time.within(RECENT, arrived)):
         return False
     heads = bed is not None and level.end <= bed.start < time.start and time.at
-    behind = time.at and time.end <= level.start and not time.spoken_clock
+    behind = time.at and time.end <= level.start <= time.end + 1 and not time.spoken_clock
     later = level.digits > time.digits  # "9 at 1800 at 1004"
     return heads or behind or ((loose or later) and (level.at or level.lead == "at"))
 
