@@ -12,13 +12,12 @@ from .neighbours import number_follows
 from .numbers import Toks, glued, starts_number, word
 from .pipeline import Cue, in_order, with_found
 from .roles import CHECK_LIMITS
+from .shortened import DIALLED
 
 SHOWS = frozenset({"reads", "read", "reading", "shows", "showing", "says", "measures", "measuring"})
 HARDLY = frozenset({"only", "just", "still"})
 BETWEEN = SHOWS | HARDLY
 SWITCHED = frozenset({"suction_on"})
-DIALLED = frozenset({"5", "10", "15", "20", "25", "30", "40"})
-"""cmH2O that a suction is set to. Common practice, no source."""
 AT = frozenset({"at", "on"})
 MEASURES = frozenset({"seal", "suction", "wall"})
 MINUS = frozenset({"-", "minus", "negative"})

@@ -114,8 +114,7 @@ class Findings:
     def waterseal(self, item: Item) -> None:
         """On water seal: no suction, where none was told or what is told is no order."""
         set_to, order = self.now.checks.get("suction"), self.now.order
-        told = set_to is not None and bool(set_to.figure) and order is not None
-        if told and set_to is not None and order is not None and set_to.end <= order.start < item.start:
+        if set_to and set_to.figure and order and set_to.end <= order.start < item.start:
             self.now.ordered = Item("check", item.start, item.end, value="waterseal", figure=0.0)
             return  # "suction 20, ordered water seal": how it is, and how it is to be
         if set_to is None or (set_to.figure and order is None):

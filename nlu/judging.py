@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import datetime, timedelta
-from functools import partial
 from itertools import pairwise
 
 from .drafts import Draft
@@ -248,8 +247,9 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
     behind_bed = draft.bed is not None and draft.bed.end == level.start and bool(draft.checks)
     if time is None and behind_bed and not level.full_clock and level.within(RECENT, arrived):
         return ["the line, or when that was found"]  # "5 640 no leak" at 18:57
-    swaps = (_is_at_level, partial(_is_whole_before, draft.bed))
-    if time is not None and any(may(level, time, arrived) for may in swaps):
+    if time is not None and (
+        _is_at_level(level, time, arrived) or _is_whole_before(draft.bed, level, time, arrived)
+    ):
         return ["the level could be the time, and the time the level"]
     if time is not None and draft.shared_time and time.at and time.sure_time and not level.full_clock:
         return []  # "4 at 645 and 6 at 140 at 0600"

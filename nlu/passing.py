@@ -53,7 +53,7 @@ NOTHING = frozenset({"nothing", "nil", "none", "zilch"})
 SWINGING = frozenset({"the", "water", "is", "level", "column", "still", "chamber"})
 UNCHANGED = frozenset({"change", "changes", "unchanged", "changed"})
 HEIGHTS = frozenset({"height", "level"})
-DIALLED = frozenset({"suction", "sxn", "wall", "mmhg", "mm", "cm", "cmh", "of", "vac", "vacuum"})
+OF_A_DIAL = frozenset({"suction", "sxn", "wall", "mmhg", "mm", "cm", "cmh", "of", "vac", "vacuum"})
 """Behind a number these make it what is dialled."""
 DIAL = 40
 """Centimetres of water: no suction dial is set higher."""
@@ -186,7 +186,7 @@ def _bottle_on(said: Message) -> Iterator[Cue]:
         high = number.isdecimal() and len(number) < 5 and int(number) > DIAL
         if word(toks, k - 1) in CANISTERS and word(toks, on) == "on" and high:
             timed = any(c.sure for _, c in clocks(toks, on + 1))
-            if not timed and on + 1 not in said.beds and word(toks, on + 2) not in LINES | DIALLED:
+            if not timed and on + 1 not in said.beds and word(toks, on + 2) not in LINES | OF_A_DIAL:
                 yield Cue("levelat", "", k - 1, on + 1)
 
 

@@ -238,8 +238,9 @@ class Correction(Sorted):
 
     def _may_be_its_time(self, was: Item | None, at: Item | None) -> bool:
         """ "the mark at 1600 was the right tube not the left": of four o'clock, or of 1,600 mL?"""
-        named = was is not None and was.full_clock and not was.unit and at is None
-        return named and was is not None and word(self.toks, was.start - 1) == "at"
+        if was is None or at is not None or was.unit or not was.full_clock:
+            return False
+        return word(self.toks, was.start - 1) == "at"
 
     def _may_be_times(self, was: Item | None, level: Item | None) -> bool:
         """ "1050 was at 1800 not 1900": both are clock times of the last hours, and no word says a level."""

@@ -27,6 +27,7 @@ SIGNS = {"sw": "swing", "osc": "oscillation", "fluct": "fluctuation", "bub": "bu
 LEAKS = frozenset({"leak", "bubbling", "bubbles", "bubble", "al"})
 FIELDS = frozenset({"/", "-", ",", ";", "|", "+", "@", "at", "=", ">", "\u00b7"})
 DIALLED = frozenset({"5", "10", "15", "20", "25", "30", "40"})
+"""cmH2O that a suction is set to. Common practice, no source."""
 OUT = frozenset(
     {
         "ct",

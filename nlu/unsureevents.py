@@ -22,7 +22,9 @@ OF_THE_WALL = frozenset({*NUMERALS, "wall", "the", "on", "at", "is", "his", "her
 """Before the word for a vacuum these leave it that of the wall."""
 WOUND = frozenset({"wound", "npwt", "incisional"})
 COUNTED = frozenset({"unit", "units", "bag", "bags", "dose", "doses", "amp", "amps", "tab", "tabs", "puffs"})
-GAVE = frozenset({"gave", "given", "giving", "got", "had", "hung"})
+GIVING = frozenset({"gave", "given", "giving", "got"})
+GAVE = GIVING | {"had", "hung"}
+REPAIRING = frozenset({"no", "sorry", "actually"})
 PLEASE = frozenset({"please", "pls", "plz"})
 TELLERS = frozenset(
     {"pt", "patient"} | {"wife", "husband", "family", "daughter", "son", "mom", "mum", "roommate", "visitor"}
@@ -140,7 +142,7 @@ def _was_given(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "gave 250 mL bolus": what was given, and not what came."""
     foreign = {i.start for i in items if i.role == "foreign"}
     for item in items:
-        gave = item.role == "volume" and word(toks, item.start - 1) in {"gave", "given", "giving", "got"}
+        gave = item.role == "volume" and word(toks, item.start - 1) in GIVING
         if gave and item.end in foreign:
             yield "what was given, or what came"
 
@@ -150,7 +152,7 @@ def _one_or_the_other(items: Pieces, toks: Toks) -> Iterator[str]:
     events = [i for i in items if i.role == "cue" and i.value == "what"]
     for first, last in pairwise(events):
         between = toks.said[first.end : last.start]
-        if first.name != last.name and between[:1] and between[0] in {"no", "sorry", "actually"}:
+        if first.name != last.name and between[:1] and between[0] in REPAIRING:
             yield "which of the two"
 
 
@@ -219,8 +221,8 @@ UNSURE_EVENTS = (
     Rule(_back_in, frozenset({"bed"}), frozenset({"in"})),
     Rule(_back_on_to, frozenset({"what"}), frozenset({"to"})),
     Rule(_lies_in, frozenset({"level"}), frozenset({"in"})),
-    Rule(_was_given, frozenset({"volume"}), frozenset({"gave", "given", "giving", "got"})),
-    Rule(_one_or_the_other, frozenset({"what"}), frozenset({"no", "sorry", "actually"})),
+    Rule(_was_given, frozenset({"volume"}), GIVING),
+    Rule(_one_or_the_other, frozenset({"what"}), REPAIRING),
     Rule(_which_ordered, frozenset({"order"})),
     Rule(_more_of_it, frozenset({"volume"}), frozenset({"more"})),
     Rule(_to_come, frozenset({"volume", "output"}), UNTIL | {"then"}),
