@@ -8,6 +8,7 @@ from .items import Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
 from .patterns.leads import LINES
+from .retiming import is_denied_time, is_retold
 from .roles import CHECK_LIMITS
 
 ENTERED = frozenset(
@@ -82,6 +83,8 @@ def is_correction(items: tuple[Item, ...], toks: Toks) -> bool:
         (denied and (_is_not_but(items) or _is_not_so(items, toks)))
         or _rebedded(items, toks)
         or turn_behind(items, toks)
+        or is_retold(items, toks)
+        or (denied and is_denied_time(items, toks))
     ):
         return True
     if pointed(items, toks) is not None or points_at_tube(items, toks) or _put_wrongly(items, toks):
@@ -137,7 +140,7 @@ def agreed(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
         return items
     cue = items[said[0]]
     last = all(i.role == "sep" for i in items[said[0] + 1 :]) and phrase_of(cue, toks) == "correct"
-    denied = any(i.value in {"neg", "no"} for i in items)
+    denied = any(i.value in {"neg", "no"} for i in items) or word(toks, cue.end) in {"it", "that", "this"}
     return (*items[: said[0]], cue._replace(value="yes", name="")) if last and not denied else items
 
 
@@ -274,7 +277,7 @@ def _may_be_bed(before: list[Item], wrong: Item) -> bool:
 
 
 def _is_not_but(items: tuple[Item, ...]) -> bool:
-    """ "bed 12 not 950, 905": nothing but where, and two numbers of which the first is denied."""
+    """ "bed 12 not 950, 905", "not 950, 905": nothing but where, and two numbers, the first denied."""
     said = [i for i in items if i.role not in {"sep", "bed", "tube", "time"} and i.value != "bed"]
     said = [i for i in said if not (i.unread and i.name in SLIPS) and i.value != "repair"]
     beds = [i for i in items if i.role == "bed"]
@@ -285,7 +288,9 @@ def _is_not_but(items: tuple[Item, ...]) -> bool:
         return False  # "is not at 950 but 905"
     if kinds[:2] == ["num", "neg"] and said[0].clocklike and said[-1].link == "but":
         kinds = kinds[1:]  # "bed 12 1300 was not 45 but 54"
-    return kinds == ["neg", "num", "num"] and items[-1].role == "num" and any(i.role == "bed" for i in items)
+    elif kinds[:2] == ["num", "neg"] and not beds and said[0].label and not (said[0].unit or said[0].lead):
+        kinds = kinds[1:]  # "13: not 490, 1425"
+    return kinds == ["neg", "num", "num"] and items[-1].role == "num"
 
 
 def _is_not_so(items: tuple[Item, ...], toks: Toks) -> bool:

@@ -56,7 +56,7 @@ def _is_bare_bed(item: Item) -> bool:
 
 
 def _is_cut(item: Item, ends: set[int], toks: Toks, voice: bool) -> bool:
-    if _is_group(item, toks):
+    if _is_group(item, toks) or _takes_the_hour(item, toks):
         return True
     if _furthest(toks, item.start) <= item.end:
         return False
@@ -83,6 +83,13 @@ def _furthest(toks: Toks, i: int) -> int:
     """The last place at which any number, time or length of time that begins here ends."""
     ends = (*(end for end, _ in clocks(toks, i)), *(n.end for n in numbers(toks, i)), length(toks, i)[0])
     return max(ends)
+
+
+def _takes_the_hour(item: Item, toks: Toks) -> bool:
+    """ "18 06:45": digits apart, and the last are the hour of a time with a colon."""
+    apart = item.end - item.start > 1 and is_digits(toks, item.end - 1) and not glued(toks, item.end - 1)
+    colon = word(toks, item.end) == ":" and is_digits(toks, item.end + 1)
+    return apart and colon and glued(toks, item.end) and glued(toks, item.end + 1)
 
 
 def _is_group(item: Item, toks: Toks) -> bool:

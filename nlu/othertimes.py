@@ -181,11 +181,14 @@ def _then(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "another line, or the time"
 
 
-def _not_then(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
-    """ "9 640 not 1900": a line that was not of seven, or that is not 1900?"""
-    for before, item in pairwise([i for i in items if i.role != "cue"]):
+def _not_then(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "9 640 not 1900": of seven, or 1900 mL? "9 should be 640 not 1900" sets like against like."""
+    righted = any(i.role == "cue" and i.name == "corrected" for i in items)
+    for before, item in pairwise([i for i in items if i.role != "cue"]) if not righted else ():
         timed = item.full_clock and (item.amount or 1) % 100 in {0, 30} and not item.unit
-        if item.link == "not" and timed and before.role in {"num", "level"} and not before.full_clock:
+        loose = before.role in {"num", "level"} and not before.full_clock
+        led = word(toks, before.start - 1) in {"was", "is", "sorry", "oops"}
+        if item.link == "not" and timed and loose and not led:
             yield "a time or a level that is not so"
 
 

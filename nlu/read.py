@@ -24,7 +24,7 @@ from .retold import retold
 from .rowwise import by_row
 from .sentence import Sentence, Ward, pieces
 from .shiftstart import asked_when
-from .statements import Checked, Mark, Parsed, Statement, Unclear
+from .statements import Checked, Corrected, Mark, Parsed, Statement, Unclear
 from .telegram import by_field
 from .verdict import (
     WITH_LEVEL,
@@ -126,8 +126,15 @@ def _told(read: Read, ward: Ward) -> Outcome:
     if ward.voice and opens_aloud(read.tokens):
         return outcome
     found = (way(again) for way in (AGAIN_DICTATED if ward.voice else AGAIN_TYPED))
-    told = next(filter(None, found), ())
+    told = next((t for t in found if t and not _is_line_instead(t, outcome)), ())
     return asked_of_all(again, told) or told or outcome
+
+
+def _is_line_instead(told: Outcome, asked: Outcome) -> bool:
+    """ "put the 1800 from bed 3 under bed 8": what is asked of a correction is no line of its own."""
+    righted = [u.statement for u in asked if isinstance(u, Unclear) and isinstance(u.statement, Corrected)]
+    moved = len(righted) == len(asked) == 1 and righted[0].to_bed is not None
+    return moved and all(isinstance(s, Mark) for s in told)
 
 
 def _outcome(read: Read, ward: Ward) -> Outcome:

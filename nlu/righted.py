@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import datetime
 from itertools import pairwise
 
 from .corrections import LINE_WORDS, belongs, is_no_line, points_at_tube
@@ -12,10 +11,12 @@ from .moments import LIST_REACH, since
 from .neighbours import phrase_of
 from .numbers import is_digits, word
 from .patterns.leads import BED_WORDS
+from .retiming import is_bare, is_retold
 from .roles import CHECK_LIMITS, OF_PATIENT, is_event
 from .sides import TURNS, Sides
 from .sorting import Sorted
 from .statements import Corrected, Mark, Span, Statement, Unclear
+from .whichline import Said, is_against_bed, is_far_back, is_time_denied, is_time_or_level
 
 FALSE = frozenset({"wrong", "incorrect", "error", "typo", "mistyped", "mistake", "off"})
 SAID_OF_IT = frozenset(
@@ -124,19 +125,28 @@ class Correction(Sorted):
                 return Unclear(
                     slot=slot, text=self.text, choices=found.values or found.nearest, statement=made
                 )
-        if self._is_when(level, was) or self._may_be_its_time(was, at):
+        said = Said(was, level, bed, to_bed, at, to_at)
+        return self._either_way(made, said) or self._doubted(made, bed) or made
+
+    def _either_way(self, made: Corrected, said: Said) -> Unclear | None:
+        """What must be asked because a number can be of two sorts: a time, a bed or a level."""
+        was, level, bed, to_bed, at, _ = said
+        retold = is_retold(self.items, self.toks) and any(is_bare(i, self.toks) for i in said.times)
+        if retold or is_against_bed(said):
+            return Unclear(slot="kind", text=self.text, statement=Corrected())
+        again = level is not None and bed is not None and _is_bed_again(level, bed)
+        again |= self._may_be_to(bed, level) or any(self._is_apart(i, bed) for i in said.levels)
+        if again or self._is_when(level, was) or self._may_be_its_time(was, at):
             return Unclear(slot="level_ml", text=self.text, statement=replace(made, level_ml=None))
-        if self._may_be_to(bed, level):
-            return Unclear(slot="level_ml", text=self.text, statement=replace(made, level_ml=None))
-        untold = bed is not None and was is None and any((level, to_bed, to_tube)) and _may_be_wrong_level(at)
+        righted = level is not None or to_bed is not None or made.to_tube is not None
+        untold = bed is not None and was is None and righted and _may_be_wrong_level(at)
+        untold |= is_time_denied(said, self.items, self.arrived)
+        untold |= was is None and is_far_back(at, self.arrived)
         if self.doubted or untold or self._may_be_time(level) or self._may_be_times(was, level):
             return Unclear(slot="at", text=self.text, statement=replace(made, at=None))
-        if to_bed is not None and self._may_be_of_time(was, level):
+        if (to_bed is not None or made.to_tube) and is_time_or_level(said, self.items, self.arrived):
             return Unclear(slot="at", text=self.text, statement=replace(made, was_ml=None, level_ml=None))
-        apart = level is not None and level.end - level.start == 2 and is_digits(self.toks, level.end - 1)
-        if level is not None and bed is not None and (_is_bed_again(level, bed) or apart):
-            return Unclear(slot="level_ml", text=self.text, statement=replace(made, level_ml=None))
-        return self._doubted(made, bed) or made
+        return None
 
     def _only_says_where(self, bed: Item, was: Item | None, level: Item | None) -> bool:
         """ "that should be left tube, bed 19", "meant 2B 870, not 780": the line's bed, and no other one."""
@@ -221,12 +231,11 @@ class Correction(Sorted):
         """ "I wrote 3B but meant 3A for the 0100": the time of the line that is put right."""
         return "for" in self.toks.said[max(0, time.start - 2) : time.start]
 
-    def _may_be_of_time(self, was: Item | None, level: Item | None) -> bool:
-        """ "I wrote 3B but meant 3A for the 1900": the line of that time, or a level?"""
-        only = was or level
-        pointed = level is None or "the" in self.toks.said[level.start - 1 : level.start]
-        alone = was is None or level is None
-        return only is not None and alone and pointed and _is_line_of_time(only, self.arrived)
+    def _is_apart(self, number: Item | None, bed: Item | None) -> bool:
+        """ "bed 4 was 1 040 not 1 004", "correct 1 523 to 1345": digits apart, one maybe the bed."""
+        if number is None or number.end - number.start != 2 or not is_digits(self.toks, number.end - 1):
+            return False
+        return bed is not None or number is self.nums.all[0]
 
     def _is_when(self, level: Item | None, was: Item | None) -> bool:
         """ "line at 2000 was not 150": when the line was, and what it was is not said."""
@@ -254,6 +263,8 @@ class Correction(Sorted):
         beside = self.times.all or denied  # "the bed 6 line was 1830 not 1800"
         if level is None or level.unit or len(beside) != 1:
             return False
+        if beside[0].at and beside[0].start == level.end + 1:
+            return False  # "should be 1640 at 1800": that time is its own
         if not (level.full_clock or level.spoken_clock or any(clock.colon for clock in level.clocks)):
             return False
         line, now = (i.when(self.arrived, LIST_REACH).sure for i in (beside[0], level))
@@ -343,11 +354,6 @@ class Correction(Sorted):
         if rest and word(self.toks, only[-1].start - 1) == "be":
             return False  # "0300 should be 513 typo"
         return bool(FALSE & rest) and rest <= FALSE | SAID_OF_IT
-
-
-def _is_line_of_time(was: Item, arrived: datetime) -> bool:
-    """ "I put the 1900 on 5A but it belongs to 5B": the line of that time, or a level?"""
-    return not (was.unit or was.lead in NAMED_LEVELS) and was.full_clock and was.within(RECENT, arrived)
 
 
 def _may_be_wrong_level(at: Item | None) -> bool:

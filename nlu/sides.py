@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from itertools import pairwise
 
 from .drafts import SIDES
 from .items import Item
 from .labels import tube_name
+from .numbers import Toks, word
 
 TURNS = frozenset(
     {
@@ -70,6 +72,11 @@ TOWARD = frozenset(
 )
 
 
+FIGURES = frozenset(
+    {"one", "number", "value", "level", "figure", "reading", "line", "mark", "time", "amount"}
+)
+
+
 @dataclass(slots=True)
 class Sides:
     """The values of one sort: said to be wrong, said to be right, or neither."""
@@ -120,3 +127,17 @@ def whole_tubes(items: tuple[Item, ...]) -> tuple[Item, ...]:
         else:
             found.append(item)
     return tuple(found)
+
+
+def is_contrast(tube: Item, toks: Toks) -> bool:
+    """ "right level wrong time", "right number, wrong bed": no tube."""
+    if tube.role != "tube" or word(toks, tube.start) != "right":
+        return False
+    behind = [w for w in toks.said[tube.end + 1 : tube.end + 3] if w not in {",", "but"}]
+    figure = word(toks, tube.start - 1) == "the" and word(toks, tube.end) in FIGURES
+    return behind[:1] == ["wrong"] or (figure and _is_wrong_figure(toks.said[: tube.start]))
+
+
+def _is_wrong_figure(said: tuple[str, ...]) -> bool:
+    """ "i gave the wrong number, the right one is 430": it is right, and of no side."""
+    return any(wrong == "wrong" and what in FIGURES for wrong, what in pairwise(said))

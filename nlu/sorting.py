@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from datetime import datetime
-from itertools import pairwise
 
 from .corrections import (
     ENTERED,
@@ -21,7 +20,9 @@ from .items import FULL_HOUR, NEAR, RECENT, Item, is_now
 from .moments import LIST_REACH, since
 from .neighbours import phrase_of
 from .numbers import Toks, word
-from .sides import TOWARD, TURNS, Sides, whole_tubes
+from .retiming import is_denied_time
+from .sides import FIGURES, TOWARD, TURNS, Sides, is_contrast, whole_tubes
+from .whichline import is_far_less, is_other_bed
 
 PLACED = frozenset({"on", "for", "in", "under"})
 SAID_FALSE = frozenset(
@@ -29,9 +30,6 @@ SAID_FALSE = frozenset(
 )
 POINTING = frozenset({"the", "that", "my"})
 LINES_SAID = frozenset({"one", "mark", "line", "reading", "entry"})
-FIGURES = frozenset(
-    {"one", "number", "value", "level", "figure", "reading", "line", "mark", "time", "amount"}
-)
 COUNTS = frozenset({"two", "three", "2", "3"})
 BEFORE_COUNTS = frozenset({"the", "these", "those", "my", "them"})
 VERBS = frozenset(
@@ -46,15 +44,13 @@ TOO_MANY = frozenset({"extra", "a", "an", "one", "another", "missed", "missing",
 CONTRASTS = frozenset({"instead of", "rather than"})
 """Before what is wrong, behind what is right: "754 instead of 745"."""
 MEANT = frozenset({"meant", "i meant"})
-FAR_OVER = 10
-"""A level so many times what follows was not mistyped for it."""
 
 
 class Sorted:
     """The pieces of a correction by side."""
 
     def __init__(self, items: tuple[Item, ...], arrived: datetime, text: str, toks: Toks) -> None:
-        self.items = items = whole_tubes(tuple(i for i in items if not _is_contrast(i, toks)))
+        self.items = items = whole_tubes(tuple(i for i in items if not is_contrast(i, toks)))
         self.arrived = arrived
         self.text = text
         self.toks = toks
@@ -281,6 +277,8 @@ class Sorted:
         """ "was taken at 1845 not 1900": behind the right time, the wrong one."""
         if not (self.negated or item.link == "not"):
             return False
+        if is_denied_time(self.items, self.toks):
+            return True
         if self.times.was:
             return all(self._is_same(i, item) for i in self.times.was)
         return bool(self.times.now) and item.full_clock and not item.unit and not self._opens_pair(item)
@@ -289,8 +287,14 @@ class Sorted:
         """ "correct bed 12 1900 to 1005": a bare clock time before what is right is the time of the line."""
         if item.lead or self.turned or self.negated or self.times.all or self._is_retyped_level(item):
             return False
+        if self.nums.was and self.nums.was[0].link == "not" and not self.nums.free:
+            return False  # "not 490, 1425"
         later = [i for i in self.items if i.start > item.start]
+        if any(i.role == "time" and i.at and i.start == item.end + 1 for i in later):
+            return False  # "the 1540 at 6:35 pm"
         right = next((i for i in later if i.role == "num"), None)
+        if right is None and not any(i.role in {"bed", "tube"} for i in later):
+            return False
         short = len(item.digits) == FULL_HOUR - 1 and item.digits[1:] != "00" and item.digits[0] != "0"
         timed = right is not None and right.at and right.clocklike
         if right is not None and timed and (short or right.end <= item.end + PAIR):
@@ -303,7 +307,7 @@ class Sorted:
         if right is None or other:  # "the 1050 was meant for 13": a level may name it too
             self.doubted |= not _is_full(item) and not item.within(RECENT, self.arrived)
         if right is None:
-            return any(i.role in {"bed", "tube"} for i in later)
+            return True
         if [i.link for i in later if i.role == "num"] == ["not", "but"]:
             return True  # "1300 was not 45 but 54"
         if right.link == "not" or any(
@@ -347,11 +351,8 @@ class Sorted:
 
         "put 120 for 8 but its 12": a digit too many, or the other bed?
         """
-        was = self.nums.all[0] if self.nums.all else item
-        far = (was.amount or 0) >= FAR_OVER * max(1, item.amount or 0)
-        typed = iter(was.digits)
-        mistyped = all(digit in typed for digit in item.digits)
-        if far and not mistyped and (self.beds.all or "wrong bed" in self.said):
+        beside = self.beds.all and is_other_bed(item, self.nums.all, self.items, self.toks)
+        if beside or ("wrong bed" in self.said and is_far_less(item, self.nums.all)):
             self.beds.now.append(item)
         else:
             self.odd = True
@@ -374,20 +375,6 @@ class Sorted:
 
 def _is_timeword(item: Item, toks: Toks) -> bool:
     return item.role == "cue" and item.value == "timeword" and "tim" in phrase_of(item, toks)
-
-
-def _is_contrast(tube: Item, toks: Toks) -> bool:
-    """ "right level wrong time", "right number, wrong bed": no tube."""
-    if tube.role != "tube" or word(toks, tube.start) != "right":
-        return False
-    behind = [w for w in toks.said[tube.end + 1 : tube.end + 3] if w not in {",", "but"}]
-    figure = word(toks, tube.start - 1) == "the" and word(toks, tube.end) in FIGURES
-    return behind[:1] == ["wrong"] or (figure and _is_wrong_figure(toks.said[: tube.start]))
-
-
-def _is_wrong_figure(said: tuple[str, ...]) -> bool:
-    """ "i gave the wrong number, the right one is 430": it is right, and of no side."""
-    return any(wrong == "wrong" and what in FIGURES for wrong, what in pairwise(said))
 
 
 def _is_full(item: Item) -> bool:

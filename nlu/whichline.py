@@ -1,0 +1,114 @@
+"""Which line a correction points at: a bare number that is its time, its level, or a bed.
+
+Called by `sorting` and `righted`; what may be either is asked.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime
+from typing import NamedTuple
+
+from .corrections import ENTERED, LINE_WORDS
+from .items import FULL_HOUR, RECENT, Item
+from .moments import LIST_REACH, REACH, since
+from .numbers import Toks
+
+FAR_OVER = 10
+"""A level so many times what follows was not mistyped for it."""
+LED = frozenset({"", "to"})
+PLACES = frozenset({"num", "bed", "time", "tube"})
+
+
+class Said(NamedTuple):
+    """What a correction says was wrong and what is right."""
+
+    was: Item | None
+    level: Item | None
+    bed: Item | None
+    to_bed: Item | None
+    at: Item | None
+    to_at: Item | None
+
+    @property
+    def levels(self) -> tuple[Item, ...]:
+        """The wrong level and the right one, where they were said."""
+        return tuple(i for i in (self.was, self.level) if i is not None)
+
+    @property
+    def times(self) -> tuple[Item, ...]:
+        """The time of the wrong line and the right one, where they were said."""
+        return tuple(i for i in (self.at, self.to_at) if i is not None)
+
+
+def is_time_or_level(said: Said, items: tuple[Item, ...], arrived: datetime) -> bool:
+    """ "the 1600 on bed 8 belongs to bed 10": the line of four o'clock, or of 1,600 mL?
+
+    Right behind its bed it is the time: "bed 8 1600 should be bed 10".
+    """
+    told = [i for i in (said.was, said.level, said.at) if i is not None]
+    if len(told) != 1 or not _is_either(told[0]):
+        return False
+    line = told[0]
+    k = next((k for k, i in enumerate(items) if i.start == line.start), 0)
+    before = [i for i in items[:k] if i.role != "tube"][-1:]
+    behind_bed = any(i.label is not None and i.role in {"bed", "num"} for i in before)
+    behind_bed &= items[k - 1].end == line.start
+    behind = items[k + 1] if k + 1 < len(items) else None
+    named = behind is not None and behind.role == "cue" and behind.value in LINE_WORDS
+    full = all(not clock.minute for clock in line.clocks)
+    return line.within(REACH if full else RECENT, arrived) and not (behind_bed or named)
+
+
+def is_against_bed(said: Said) -> bool:
+    """ "sorry 411 not 215" where 215 is a bed, "2: not 10, 250": a level against what may be a bed."""
+    was, level, bed, to_bed, _, _ = said
+    if to_bed is not None and bed is None:
+        return to_bed.role == "num" and was is not None and was.link == "not"
+    denied = bed is not None and level is not None and bed.role == "num" and bed.link == "not"
+    apart = to_bed is None or (bed is not None and bed.start > to_bed.end + 1)
+    return denied and apart
+
+
+def is_time_denied(said: Said, items: tuple[Item, ...], arrived: datetime) -> bool:
+    """ "9 was 640 at 1830 not 1900": of seven, or 1,900 mL? Right behind a time near it, either."""
+    told = [i for i in (said.was, said.at) if i is not None and i.link == "not" and _is_either(i)]
+    if not told or said.level is None:
+        return False
+    denied = told[0]
+    time = next((i for i in reversed(items) if i.end <= denied.start and i.role in PLACES), None)
+    if time is None or time is said.level or not (time.at or time.role == "time"):
+        return False
+    right, wrong = (i.when(arrived, LIST_REACH).sure for i in (time, denied))
+    return right is not None and wrong is not None and abs(since(right, wrong)) <= RECENT * 2
+
+
+def is_far_back(line: Item | None, arrived: datetime) -> bool:
+    """ "5 1515 should read 460" at 0703: a line of yesterday afternoon, or of 1,515 mL?"""
+    found = line.when(arrived, LIST_REACH).sure if line is not None and _is_either(line) else None
+    return found is not None and since(found, arrived) > REACH
+
+
+def is_other_bed(number: Item, levels: Sequence[Item], items: tuple[Item, ...], toks: Toks) -> bool:
+    """ "entered 1050 on 12, meant 13": the bed, where nothing was told between one and the other.
+
+    "the 1180 at 1107 on 19 should be 20" may be a line of 20 mL.
+    """
+    before = [i for i in items if i.end <= number.start and i.role in {"num", "bed", "time"}][-1:]
+    placed = any(i.label is not None for i in before) and before[:1] != list(levels[:1])
+    entered = not (ENTERED | {"meant"}).isdisjoint(toks.said[: number.start])
+    return placed and entered and is_far_less(number, levels)
+
+
+def is_far_less(number: Item, levels: Sequence[Item]) -> bool:
+    """Whether it is far too small for the level that was told, and no digit was only left out of it."""
+    was = levels[0] if levels else number
+    typed = iter(was.digits)
+    mistyped = all(digit in typed for digit in number.digits)
+    return (was.amount or 0) >= FAR_OVER * max(1, number.amount or 0) and not mistyped
+
+
+def _is_either(number: Item) -> bool:
+    """Whether it is written as a whole clock time and as a level."""
+    bare = number.role == "num" and number.lead in LED and not (number.unit or number.at)
+    return bare and len(number.digits) == FULL_HOUR and number.full_clock and number.digits[0] != "0"

@@ -1,0 +1,131 @@
+"""Sentences that put a line right: which line they point at, and what is right of it."""
+
+from __future__ import annotations
+
+import pytest
+
+from .saying import MORNING, reading
+
+THIRTY = tuple(str(number) for number in range(201, 231))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "the 1600 on bed 8 belongs to bed 10",
+        "1830 was for bed 11 not bed 1",
+        "the 1745 on 5 should be on 6",
+        "move my 1830 from bed 5 to bed 6",
+        "put the 1800 from bed 3 under bed 8",
+        "9 was 640 at 1830 not 1900",
+        "correction 9 640 at 1830, not 1900",
+        "bed 21 at 1830 not 1815",
+    ],
+)
+def test_a_number_that_is_a_time_or_a_level_is_asked(text: str) -> None:
+    assert "mark" not in reading(text)
+    assert reading(text).startswith("ask")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("the 1600 line on bed 8 belongs to bed 10", "corrected bed=8 at=16:00 to_bed=10"),
+        ("bed 8 1600 should be bed 10", "corrected bed=8 at=16:00 to_bed=10"),
+        ("the 640 on bed 8 belongs to bed 10", "corrected bed=8 was_ml=640 to_bed=10"),
+        ("the 1390 on bed 8 belongs to bed 10", "corrected bed=8 was_ml=1390 to_bed=10"),
+        ("the 640 at 1600 on bed 8 belongs to bed 10", "corrected bed=8 at=16:00 was_ml=640 to_bed=10"),
+        ("9 was 640 at 1830 not 460", "corrected bed=9 at=18:30 was_ml=460 level_ml=640"),
+        ("bed 9 should be 1640 at 6pm not 1460", "corrected bed=9 at=18:00 was_ml=1460 level_ml=1640"),
+    ],
+)
+def test_what_points_at_one_line_alone_is_read(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("the 18:00 line on bed 8 was at 18:20", "corrected bed=8 at=18:00 to_at=18:20"),
+        ("6pm mark bed 8 was at 6:20pm", "corrected bed=8 at=18:00 to_at=18:20"),
+        ("bed 21 at 18:30 not 1815", "corrected bed=21 at=18:15 to_at=18:30"),
+        ("bed 22 mark was at 1825h not 1816", "corrected bed=22 at=18:16 to_at=18:25"),
+        ("the 1830 line on bed 4 was at 6:35 pm", "ask kind"),
+        ("the 1840 line on bed 6 was at 1900h", "ask kind"),
+        ("the 19:00 line on bed 6 was at 1902", "ask kind"),
+        ("the 1900 line on bed 6 was at 1050", "mark bed=6 at=19:00 level_ml=1050"),
+        ("bed 9 CT at 18:30 not 1815", "ask kind"),
+        ("bed 9 tube out at 18:30 not 1815", "ask kind; ask kind"),
+        ("bed 21 at 18:30 not 640", "ask kind"),
+    ],
+)
+def test_the_time_of_a_line_is_put_right_where_both_can_be_nothing_else(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+def test_in_the_morning_a_leading_nought_shows_a_time() -> None:
+    assert reading("bed 21 at 0640 not 0600", arrived=MORNING) == "corrected bed=21 at=06:00 to_at=06:40"
+    assert reading("5 1515 should read 460", arrived=MORNING) == "ask at"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 16 should be 1770 not 1400", "corrected bed=16 was_ml=1400 level_ml=1770"),
+        ("16 was 690 not 1300", "corrected bed=16 was_ml=1300 level_ml=690"),
+        ("sorry 6 is 650 not 1300", "corrected bed=6 was_ml=1300 level_ml=650"),
+        ("9 640 not 1900", "ask level_ml"),
+        ("13: not 490, 1425", "corrected bed=13 was_ml=490 level_ml=1425"),
+        ("not 1390, 1750", "corrected was_ml=1390 level_ml=1750"),
+        ("not 490, 1425", "corrected was_ml=490 level_ml=1425"),
+        ("not 1830, 1845", "ask at"),
+        ("not 640, 650, 660", "ask bed"),
+        ("not 640", "ask kind"),
+    ],
+)
+def test_like_is_set_against_like(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "sorry 411 not 215",
+        "i meant 640 not 230",
+        "should be 1125 not 220",
+        "i meant 210 not 146",
+        "not 215, 640",
+    ],
+)
+def test_a_level_against_a_number_that_is_a_bed_is_asked(text: str) -> None:
+    assert reading(text, THIRTY) == "ask kind"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("the 1180 at 1807 on 19 should be 20", "ask level_ml"),
+        ("i wrote 260 for 14 at 1830, it should be 10", "ask level_ml"),
+        ("entered 1050 on 12, meant 13", "corrected bed=12 was_ml=1050 to_bed=13"),
+        ("2: not 10, 250", "ask kind"),
+        ("12, not 13, 640", "ask kind"),
+        ("correct 1 523 to 1345", "ask level_ml"),
+    ],
+)
+def test_a_small_number_that_may_be_a_bed_is_asked(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("the 1829 on 8 was 1460, correct it", "corrected bed=8 at=18:29 level_ml=1460"),
+        ("bed 8 was 640 at 1800, please correct that", "corrected bed=8 at=18:00 level_ml=640"),
+        ("8 is 640 correct", "answered bed=8 answer=yes level_ml=640"),
+        ("the 1540 at 6:35 pm on 6 should be 428", "corrected bed=6 at=18:35 was_ml=1540 level_ml=428"),
+        ("18 16:45 should be bed 16", "corrected bed=18 at=16:45 to_bed=16"),
+        ("correct 4 18:35 time to 18:39", "corrected bed=4 at=18:35 to_at=18:39"),
+    ],
+)
+def test_a_line_is_put_right_by_whoever_says_so(text: str, read: str) -> None:
+    assert reading(text) == read
