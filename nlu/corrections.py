@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from itertools import pairwise
-
+from .entered import BUT_IT, ENTERED, OF_THE_LINE, TOLD_YOU, misread_line, turn_behind, wrote
 from .items import Item
 from .neighbours import phrase_of
 from .numbers import Toks, word
@@ -11,34 +10,12 @@ from .patterns.leads import LINES
 from .retiming import is_denied_time, is_retold
 from .roles import CHECK_LIMITS
 
-ENTERED = frozenset(
-    {"entered", "keyed", "put", "charted", "typed", "wrote", "recorded", "texted", "sent", "logged", "said"}
-)
-OF_THE_LINE = frozenset(
-    {"the", "line", "level", "mark", "reading", "canister", "box", "actual", "right", "correct"}
-)
-"""Between "but" and what is so: "but the line is at 430"."""
-BUT_IT = frozenset({"it's", "its", "it", "that's", "thats", "really", "actually", "meant", "is", "was"})
-TOLD_YOU = frozenset({"gave", "told", "reported", "handed"})
-HANDED_TO = frozenset({"him", "her", "them", "pt", "patient", "iv", "po", "saline", "fluid", "bolus"})
-"""Whoever is given something else than a line, and what."""
-WROTE = frozenset({"wrote", "typed", "put", "entered", "sent", "texted"})
-WHO_WROTE = frozenset(
-    {"i", "we", "someone", "somebody", "student", "nights", "days", "nurse", "tech", "he", "she", "they"}
-)
-READ_AS = frozenset({"read", "misread"})
-MISREAD_REACH = 4
-"""Words of "i read it as"."""
 SLIPS = frozenset({"but", "mistake", "error", "sorry"})
 """Beside "not 45 but 54" these say no more than that."""
 APOLOGIES = frozenset({"apologies", "apology", "apologize", "apologise", "pardon", "whoops", "oops", "sry"})
 MOVING = frozenset({"move", "transfer", "shift", "switch", "reassign", "put"})
 """Asked for with a line behind it, these put it where it belongs."""
 PAIR = 2
-BUT_REACH = 6
-"""How many words behind "but" the right value comes."""
-BY_ACCIDENT = frozenset({"accident", "mistake", "error", "sorry", "oops", "upside", "down", "lol"})
-"""Behind "i wrote 930" these say no more."""
 NOT_SO = frozenset({"isn't", "isnt", "wasn't", "wasnt", "not"})
 IT_IS = BUT_IT | OF_THE_LINE | {"s", "'", "should", "be"}
 LINE_WORDS = frozenset({"level", "old"})
@@ -91,35 +68,11 @@ def is_correction(items: tuple[Item, ...], toks: Toks) -> bool:
         return True
     if "corrected" in [i.name for i in items if i.value == "kind" and i.role == "cue"]:
         return not _is_unread(items)
-    if wrote(items, toks):
+    if wrote(items, toks) or misread_line(items, toks):
         return True
     return denied and any(
         i.role == "cue" and i.value == "neg" and _is_between(items, k, toks) for k, i in enumerate(items)
     )
-
-
-def wrote(items: tuple[Item, ...], toks: Toks) -> bool:
-    """ "9 0600 was 390, i wrote 930": what was entered comes last, behind what is right."""
-    if WROTE.isdisjoint(toks.words) and READ_AS.isdisjoint(toks.words):
-        return False
-    numbers = [i for i in items if i.role == "num" and not i.label]
-    last = numbers[-1] if len(numbers) > 1 else None
-    if (
-        last is None
-        or not {i.name for i in items if i.start >= last.end} <= BY_ACCIDENT
-        or last.at
-        or last.unit
-    ):
-        return False
-    told = word(toks, last.start - 1) in WROTE and word(toks, last.start - 2) in WHO_WROTE
-    return told or is_misread(last, toks)
-
-
-def is_misread(wrong: Item, toks: Toks) -> bool:
-    """ "9 had 690, i read the 960 upside down", "read it as 960": what somebody read there."""
-    said = [w for w in toks.said[max(0, wrong.start - MISREAD_REACH) : wrong.start] if w != "it"]
-    misread = "misread" in said or ("read" in said and not {"i", "we"}.isdisjoint(said))
-    return misread and (said[-1:] == ["as"] or (said[-1:] == ["the"] and word(toks, wrong.end) == "upside"))
 
 
 def without_emphasis(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
@@ -174,7 +127,7 @@ def is_of_another(items: tuple[Item, ...]) -> bool:
     sides = (items[:stop], items[stop:])
     agreed = [any(i.role == "cue" and i.value == "yes" for i in side) for side in sides]
     righted = [any(i.role == "cue" and i.name == "corrected" for i in side) for side in sides]
-    named = all(any(i.role in {"num", "bed"} for i in side) for side in sides)
+    named = all(any(i.role == "bed" or i.label is not None for i in side) for side in sides)
     return named and agreed in ([True, False], [False, True]) and righted == agreed[::-1]
 
 
@@ -183,62 +136,24 @@ def belongs(items: tuple[Item, ...]) -> bool:
     return any(i.unread for i in items if i.name in BELONGS)
 
 
-def _told_you(said: tuple[str, ...]) -> bool:
-    """ "i told you 910", "gave you 910 for bed 6", "i gave 910 at 6": a line; "i gave him 500" is none."""
-    by_me = any(w in TOLD_YOU and before in {"i", "we", ","} for before, w in pairwise((",", *said)))
-    return by_me and HANDED_TO.isdisjoint(said)
-
-
-def turn_behind(items: tuple[Item, ...], toks: Toks) -> int:
-    """ "i put bed 8 260 but its 206", "i wrote 451 for 3, it's 415": where it turns to what is so, or 0."""
-    if ENTERED.isdisjoint(toks.words) and TOLD_YOU.isdisjoint(toks.words):
-        return 0
-    said = toks.said
-    turns = (k for k, w in enumerate(said) if w == "but" or (w in {",", "."} and _is_slip(said[:k])))
-    turn = next((k for k in turns if _is_of_it(said[k + 1 : k + 1 + BUT_REACH])), 0)
-    if turn and is_retimed(items, turn):
-        return turn
-    if not turn or any(i.role == "time" and i.start > turn for i in items):
-        return 0
-    before = [i for i in items if i.role == "num" and i.end <= turn]
-    after = [i for i in items if i.role == "num" and i.start > turn]
-    placed = len(before) > (not any(i.role == "bed" for i in items))
-    told = placed and len(after) == 1 and after[0].start <= turn + BUT_REACH
-    return turn if told and (ENTERED & set(said[:turn]) or _told_you(said[:turn])) else 0
-
-
-def is_retimed(items: tuple[Item, ...], turn: int) -> bool:
-    """ "i wrote 0400 for 12 but it was 0430": two times that can be nothing else, and the bed of the line."""
-    times = [i for i in items if i.role == "time"]
-    beds = [i for i in items if i.role in {"num", "bed"}]
-    alone = len(beds) == 1 and beds[0].label is not None and beds[0].start < turn
-    return alone and len(times) == PAIR and times[0].end <= turn < times[1].start
-
-
-def _is_of_it(said: tuple[str, ...]) -> bool:
-    """ "it's 206", "the line is at 430": whether it tells how it is."""
-    rest = [w for w in said if w not in OF_THE_LINE]
-    return not BUT_IT.isdisjoint(rest[:2])
-
-
-def _is_slip(said: tuple[str, ...]) -> bool:
-    """ "i wrote", "accidentally put": whoever says so says that it was wrong."""
-    who = any(w in ENTERED and before in {"i", "we"} for before, w in pairwise(said))
-    return who or _told_you(said) or not {"accidentally", "mistakenly"}.isdisjoint(said)
-
-
 def without_told(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces of a correction without the words that only say that something was entered."""
     turn = turn_behind(items, toks)
     plain = ENTERED | APOLOGIES | BELONGING | {"onto", "under"} | ({"as"} if turn else set())
     plain |= TOLD_YOU | {"you", "earlier", "in"} if turn else frozenset()
+    plain |= {"says"} if any(i.name == "corrected" for i in items) else set()
     plain |= {"number"} if "same" in toks.words else frozenset()
     plain |= SLIPS if _is_not_but(items) or _put_wrongly(items, toks) else frozenset()
     return tuple(
         i
         for i in items
         if i.value != "word"
-        or not (word(toks, i.start) in plain or i.name in BELONGS or (turn and i.start == turn))
+        or not (
+            word(toks, i.start) in plain
+            or i.name in BELONGS
+            or (turn and i.start == turn)
+            or (word(toks, i.start) == "as" and word(toks, i.start - 1) in ENTERED)
+        )
     )
 
 
@@ -321,6 +236,8 @@ def _rebedded(items: tuple[Item, ...], toks: Toks) -> bool:
     line = any(i.value in LINE_WORDS for i in said) or not ENTERED.isdisjoint(
         toks.said[: items[beds[0]].start]
     )
+    first = said[0] if said else items[0]
+    line |= first.role == "num" and word(toks, first.start - 1) in {"the", "that", "my"}
     if not line or sum(i.role in {"num", "time"} for i in said) not in {1, PAIR}:
         return False
     return is_told_of(items[beds[1]], toks)
@@ -370,8 +287,8 @@ def is_told_of(bed: Item, toks: Toks) -> bool:
     k = bed.start - 1
     while word(toks, k) in {"bed", "room", "rm", "for", "in", "to", "really", "the", "at"}:
         k -= 1
-    if word(toks, k) in ONTO and word(toks, k - 1) in BELONGS:
+    if word(toks, k) in ONTO and word(toks, k - 1) in BELONGS | {"goes"}:
         return True
-    return word(toks, k) in {"was", "is", "its", "it's", "belongs", "belonged"} or (
+    return word(toks, k) in {"was", "is", "its", "it's", "belongs", "belonged", "goes"} or (
         word(toks, k) == "s" and word(toks, k - 2) == "it"
     )

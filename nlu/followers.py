@@ -57,6 +57,8 @@ def followed_by(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> tuple[int, I
         return item.end, item._replace(lead="amount")
     if cue is not None and cue.label == "fluid" and item.unit == "ml":
         cue = cues.get(cue.end, cue)  # "65 ml pus since 0700"
+    if cue is not None and item.lead == "suction":
+        return _led_twice(cue, item, toks)
     if cue is None or item.lead not in {"", "at", "to"}:
         return item.end, item
     return _led_by(cue, item, toks)
@@ -160,6 +162,15 @@ def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
     if cue.label in CHECKS and small and not behind and not _is_bed_on_seal(cue, item, toks):
         deep = cue.label == "seal" and (item.amount or 0) > DEEPEST  # "-20 ws"
         return cue.end, item._replace(lead=cue.label, role="bad" if deep else item.role)
+    return item.end, item
+
+
+def _led_twice(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
+    """ "4B -20 suction, 90 wall": the minus said suction already; no suction is 100 before "wall"."""
+    if cue.label == "suction" and word(toks, item.start - 1) == "-" and not number_follows(toks, cue.end):
+        return cue.end, item
+    if cue.label == "wall" and (item.amount or 0) > max(DIALLED) and not number_follows(toks, cue.end):
+        return cue.end, item._replace(lead="wall")
     return item.end, item
 
 

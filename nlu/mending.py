@@ -23,11 +23,14 @@ def _mends(items: list[Item], k: int, toks: Toks) -> bool:
     return items[k].value == "kind" and phrase_of(items[k], toks) in MENDING
 
 
-def _opens(items: list[Item], k: int) -> bool:
-    """ "bed 5 correction 340 at 1800": only the bed was said before, and what follows is no bed."""
-    after = next((i for i in items[k + 1 :] if i.role != "sep"), None)
-    bare = after is not None and after.role == "num" and after.label is None
-    return bare and all(i.role in {"bed", "sep"} or i.value == "bed" for i in items[:k])
+def _opens(items: list[Item], k: int, toks: Toks) -> bool:
+    """ "bed 5 correction 340 at 1800", "bed 5 18:00: correction 340": of which line was said before, and
+    what follows is no bed."""
+    after = [i for i in items[k + 1 :] if i.role != "sep"]
+    bare = bool(after) and after[0].role == "num" and after[0].label is None
+    times = [i for i in items[:k] if i.role == "time" or (i.role == "num" and any(c.colon for c in i.clocks))]
+    bare &= not times or (len(after) == len(times) == 1 and phrase_of(items[k], toks) == "correction")
+    return bare and all(i.role in {"bed", "sep"} or i.value == "bed" or i in times for i in items[:k])
 
 
 def _is_of_two(items: list[Item], k: int, toks: Toks) -> bool:
@@ -49,7 +52,7 @@ def repaired(items: list[Item], toks: Toks) -> Iterator[Item]:
     """ "bed twelve, no, thirteen": a word of repair with something before it and something after."""
     said = False
     for k, item in enumerate(items):
-        mends = (_mends(items, k, toks) and not _opens(items, k)) or _is_of_two(items, k, toks)
+        mends = (_mends(items, k, toks) and not _opens(items, k, toks)) or _is_of_two(items, k, toks)
         repairs = item.role == "cue" and (item.value in {"repair", "no"} or mends)
         if repairs and item.value == "no" and _answers(items, k):
             repairs = False

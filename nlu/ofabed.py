@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from .followers import DIALLED
 from .items import Item
 from .numbers import Toks
 from .patterns.leads import OF_BED
-from .roles import CHECK_LIMITS
+from .roles import CHECK_LIMITS, CHECK_UNITS
 
 LEADING = frozenset({"is", "was", "reads", "read", "reading", "at", "now", "=", ":", "up", "down"})
 """One of these leads the value behind the bed."""
@@ -28,7 +29,7 @@ def with_checks_of_beds(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]
     for at, bed, value in _places(items, toks):
         name = _name(items[at])
         over = (items[value].figure or 0) > CHECK_LIMITS[name]
-        bare = items[bed].end == items[value].start
+        bare = items[bed].end == items[value].start and not _is_ordered(items[at], items[value])
         if over and (bare or items[at].value == "what" or toks.said[items[at].end] not in OF_BED):
             continue  # "good seal bed 10 is 340"
         if items[at].value == "what":
@@ -64,12 +65,19 @@ def _is_led(items: tuple[Item, ...], at: int, value: int, toks: Toks) -> bool:
     number = _at(items, value)
     timed = items[value - 1] if items[value - 1].role in {"time", "num"} else bed
     words = set(toks.said[timed.end : number.start])
-    led = number.role == "num" and number.lead in {"", "at", "levelat", "level", "to"} and not number.unit
+    own = not number.unit or _name(items[at]) in CHECK_UNITS.get(number.unit, ())
+    led = number.role == "num" and number.lead in {"", "at", "levelat", "level", "to"} and own
     if "was" in words and not TURNS.isdisjoint(words):
         return False  # "was down to 60, now at 90": how it was
     said = LEADING if bed.role == "bed" and items[at].value != "what" else SAYING
     alone = bed.role == "bed" and bed.end == number.start  # "wall suction bed 10 90"
+    alone |= words in ({"-"}, {"minus"}) and _is_ordered(items[at], number)  # "suction order for bed 3 -20"
     return led and (alone or bool(words & said)) and words <= BETWEEN
+
+
+def _is_ordered(order: Item, number: Item) -> bool:
+    """ "suction order bed 8 20": what suction is set to; "suction bed 8 20" may be a line."""
+    return order.value == "order" and number.amount in DIALLED
 
 
 def _is_bed(item: Item, toks: Toks) -> bool:

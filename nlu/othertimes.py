@@ -183,7 +183,7 @@ def _then(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 def _not_then(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "9 640 not 1900": of seven, or 1900 mL? "9 should be 640 not 1900" sets like against like."""
-    righted = any(i.role == "cue" and i.name == "corrected" for i in items)
+    righted = any(i.role == "cue" and i.name in {"corrected", "misread"} for i in items)
     for before, item in pairwise([i for i in items if i.role != "cue"]) if not righted else ():
         timed = item.full_clock and (item.amount or 1) % 100 in {0, 30} and not item.unit
         loose = before.role in {"num", "level"} and not before.full_clock

@@ -29,6 +29,7 @@ def is_retold(items: tuple[Item, ...], toks: Toks) -> bool:
         return False
     line, read = items[told[0]], items[told[1]]
     named = items[told[0] + 1].value == "level" and items[told[0] + 1].end > line.end
+    named |= word(toks, read.start - 2) == "taken" and word(toks, line.start - 1) in {"the", "my"}
     was = any(w in WAS for w in toks.said[line.end : read.start])
     return named and was and read.at and _is_near(line, read)
 
@@ -45,13 +46,18 @@ def is_denied_time(items: tuple[Item, ...], toks: Toks) -> bool:
     denied = items[told[1] - 1].value == "neg" and items[told[1] - 1].start == right.end
     sure = not (is_bare(right, toks) and is_bare(wrong, toks))
     beds = [i for i in items if i.label is not None and i not in (right, wrong)]
-    return denied and right.at and sure and len(beds) == 1 and _is_near(right, wrong)
+    led = right.at or right.lead == "timeword"
+    return denied and led and sure and len(beds) == 1 and _is_near(right, wrong)
 
 
 def is_bare(number: Item, toks: Toks) -> bool:
-    """Whether it is written without a colon, a.m., hours or a leading 0: it may be a level as well."""
+    """Whether it is written without a colon, a.m., hours or a leading 0: it may be a level as well.
+
+    Not what is "taken at 1900".
+    """
     digits = word(toks, number.start)
-    return number.end == number.start + 1 and digits.isdecimal() and digits[0] != "0"
+    taken = word(toks, number.start - 2) == "taken" and word(toks, number.start - 1) == "at"
+    return number.end == number.start + 1 and digits.isdecimal() and digits[0] != "0" and not taken
 
 
 def _is_bed(item: Item) -> bool:

@@ -12,8 +12,8 @@ from itertools import pairwise
 
 from .again import Again, Span, Told
 from .clock import clocks
-from .corrections import ENTERED, TOLD_YOU
 from .eachbed import LEANING
+from .entered import ENTERED, TOLD_YOU
 from .listtimes import is_of_half
 from .neighbours import is_stop_among
 from .numbers import Toks, is_digits, numbers, starts_number, word

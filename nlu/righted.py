@@ -11,7 +11,7 @@ from .moments import LIST_REACH, since
 from .neighbours import phrase_of
 from .numbers import is_digits, word
 from .patterns.leads import BED_WORDS
-from .retiming import is_bare, is_retold
+from .retiming import is_bare
 from .roles import CHECK_LIMITS, OF_PATIENT, is_event
 from .sides import TURNS, Sides
 from .sorting import Sorted
@@ -131,7 +131,7 @@ class Correction(Sorted):
     def _either_way(self, made: Corrected, said: Said) -> Unclear | None:
         """What must be asked because a number can be of two sorts: a time, a bed or a level."""
         was, level, bed, to_bed, at, _ = said
-        retold = is_retold(self.items, self.toks) and any(is_bare(i, self.toks) for i in said.times)
+        retold = self.retold and any(is_bare(i, self.toks) for i in said.times)
         if retold or is_against_bed(said):
             return Unclear(slot="kind", text=self.text, statement=Corrected())
         again = level is not None and bed is not None and _is_bed_again(level, bed)
@@ -345,7 +345,8 @@ class Correction(Sorted):
         if made.level_ml is not None and self._ends_wrong():
             return "level_ml"
         wrong = (("wrong bed", "to_bed"), ("wrong tube", "to_tube"))
-        return next((slot for said, slot in wrong if said in self.said and getattr(made, slot) is None), "")
+        said = self.said.replace("time wrong ", "")  # "time wrong bed 23: 1806 not 1758"
+        return next((slot for what, slot in wrong if what in said and getattr(made, slot) is None), "")
 
     def _ends_wrong(self) -> bool:
         """ "560 was wrong": the only number, and that it is wrong."""

@@ -4,25 +4,15 @@ from __future__ import annotations
 
 from datetime import datetime
 
-from .corrections import (
-    ENTERED,
-    LINE_WORDS,
-    MOVING,
-    belongs,
-    is_how_far,
-    is_misread,
-    is_retimed,
-    is_told_of,
-    pointed,
-    turn_behind,
-)
+from .corrections import LINE_WORDS, MOVING, belongs, is_how_far, is_told_of, pointed
+from .entered import ENTERED, is_misread, is_retimed, turn_behind
 from .items import FULL_HOUR, NEAR, RECENT, Item, is_now
 from .moments import LIST_REACH, since
 from .neighbours import phrase_of
 from .numbers import Toks, word
-from .retiming import is_denied_time
+from .retiming import is_denied_time, is_retold
 from .sides import FIGURES, TOWARD, TURNS, Sides, is_contrast, whole_tubes
-from .whichline import is_far_less, is_other_bed
+from .whichline import Contrast, contrast, is_before_entered, is_far_less, is_other_bed, is_typo
 
 PLACED = frozenset({"on", "for", "in", "under"})
 SAID_FALSE = frozenset(
@@ -64,6 +54,8 @@ class Sorted:
         self.meant: Item | None = None
         self.turn = turn_behind(items, toks)
         self.pointed = pointed(items, toks)
+        self.retold = is_retold(items, toks)
+        self.contrast = Contrast()
         self.moves = any(i.name == "corrected" and word(toks, i.start) in MOVING for i in items)
 
     def piece(self, item: Item, nxt: Item | None) -> None:
@@ -75,7 +67,9 @@ class Sorted:
                 self._said_false(phrase)
                 self._meant_before(item, nxt, phrase)
             case "cue" if item.value == "neg" or (item.name == "corrected" and phrase in CONTRASTS):
-                self.negated = True
+                self.contrast = contrast(item, self.items, self.toks) if item.value != "neg" else Contrast()
+                self.odd |= self.contrast.unsure
+                self.turned, self.negated = self.turned or self.contrast.right, not self.contrast.right
             case "cue" if item.value == "filler" and phrase == "to":
                 self.turned = True
             case "bed":
@@ -147,7 +141,8 @@ class Sorted:
         return nxt is not None and named and word(self.toks, nxt.end - 1) not in VERBS
 
     def _time(self, item: Item, nxt: Item | None) -> None:
-        self._add(self.times, item, line=self._names_line(nxt))
+        first = self.retold and not self.times.all  # "the 18:40 on bed 6 was taken at 1900"
+        self._add(self.times, item, line=first or self._names_line(nxt))
 
     def _number(self, item: Item, nxt: Item | None) -> None:
         told = item.start < self.turn or (bool(self.nums.all) and (item.amount or HOURS) < HOURS)
@@ -160,7 +155,7 @@ class Sorted:
         )
         by_place = item.lead in {"at", "timeword"} and not self._is_at_level(item)
         by_place |= self._names_line(nxt) or item.amount is None or self._is_the_one_from(item)
-        if self._is_entered(item):
+        if self._is_entered(item, nxt):
             timed = timely and self.wrong_time and item.full_clock
             (self.times if timed else self.nums).was.append(item)  # "wrong time, i put 1800"
         elif self._is_bed_of_line(item, nxt):
@@ -218,23 +213,34 @@ class Sorted:
         full = any(i is not item and (i.full_clock or (i.role == "time" and i.clocklike)) for i in self.items)
         return self.wrong_time and short and full
 
-    def _is_entered(self, item: Item) -> bool:
+    def _is_entered(self, item: Item, nxt: Item | None) -> bool:
         """ "entered 1050 on 12": the value that was told."""
         before = {word(self.toks, item.start - 1), word(self.toks, item.start - 2)}
+        if item.full_clock and self._names_line(nxt) and not before.isdisjoint(POINTING):
+            return False  # "i put the 1800 line on bed 17, should be bed 16"
         placed = word(self.toks, item.start - 1) in PLACED | {"at"}
         if self.moves or placed or is_retimed(self.items, self.turn):
             return False  # "the mark i sent for 1930", "put on 11"
         told = (
             bool(before & ENTERED)
             or (word(self.toks, item.start - 1) == "as" and item.start < self.turn)
-            or (item.start < self.turn and bool(self.beds.all))
+            or (
+                item.start < self.turn
+                and bool(self.beds.all)
+                and not is_before_entered(item, self.toks.said[: self.turn])
+            )
         )
+        last = word(self.toks, item.start - 1) in ENTERED and word(self.toks, item.start - 2) in {"i", "we"}
+        if last and self.nums.now and not item.unit and not item.at:
+            return True  # "should be 1180, i typed 1669"
         told |= is_misread(item, self.toks)
         placed = item.label is not None and "wrong bed" in self.said  # "recorded 4 on the wrong bed, its 5"
         return told and item.amount is not None and not (self.turned or item.at or placed)
 
     def _is_bed_of_line(self, item: Item, nxt: Item | None) -> bool:
         """ "412 1900 was 650 not 640": a label that looks like a time, right before the time of its line."""
+        if self.contrast.of_beds and item.label is not None and not (item.unit or item.lead):
+            return True  # "i put 640 on 6 instead of 2"
         alone = item.label is not None and not (item.lead or item.at or item.unit or self.beds.all)
         timed = nxt is not None and (nxt.role == "time" or (nxt.role == "num" and nxt.full_clock))
         timed |= item is self.items[0] and self._is_only_label(item)
@@ -255,8 +261,9 @@ class Sorted:
         read = item.lead == "levelat" or (item.lead == "level" and item.at)  # "was really read at 1830"
         if read and len(self.nums.free) == 1 and not self.times.all:
             return item.full_clock and self._is_denied_behind(item)
-        if not read or len(self.times.all) != 1:
-            return False
+        short = len(item.digits) == FULL_HOUR - 1 and not any(c.colon for c in item.clocks)
+        if not read or short or len(self.times.all) != 1:
+            return False  # "should be up to 700"
         line, now = (i.when(self.arrived, LIST_REACH).sure for i in (self.times.all[0], item))
         return line is not None and now is not None and abs(since(line, now)) <= RECENT
 
@@ -289,6 +296,9 @@ class Sorted:
             return False
         if self.nums.was and self.nums.was[0].link == "not" and not self.nums.free:
             return False  # "not 490, 1425"
+        if is_typo(item, self.toks):
+            self.doubted |= _is_full(item) or item.within(RECENT, self.arrived)
+            return False
         later = [i for i in self.items if i.start > item.start]
         if any(i.role == "time" and i.at and i.start == item.end + 1 for i in later):
             return False  # "the 1540 at 6:35 pm"

@@ -9,7 +9,8 @@ from collections.abc import Sequence
 from datetime import datetime
 from typing import NamedTuple
 
-from .corrections import ENTERED, LINE_WORDS
+from .corrections import LINE_WORDS
+from .entered import ENTERED
 from .items import FULL_HOUR, RECENT, Item
 from .moments import LIST_REACH, REACH, since
 from .numbers import Toks
@@ -64,10 +65,10 @@ def is_against_bed(said: Said) -> bool:
     """ "sorry 411 not 215" where 215 is a bed, "2: not 10, 250": a level against what may be a bed."""
     was, level, bed, to_bed, _, _ = said
     if to_bed is not None and bed is None:
-        return to_bed.role == "num" and was is not None and was.link == "not"
+        return to_bed.role == "num" and was is not None and not to_bed.link  # not "the 340 should be for 12"
     denied = bed is not None and level is not None and bed.role == "num" and bed.link == "not"
-    apart = to_bed is None or (bed is not None and bed.start > to_bed.end + 1)
-    return denied and apart
+    apart = to_bed is None or (bed is not None and bed.start != to_bed.end + 1)
+    return denied and (apart or (level is not None and level.link == "but"))
 
 
 def is_time_denied(said: Said, items: tuple[Item, ...], arrived: datetime) -> bool:
@@ -98,6 +99,41 @@ def is_other_bed(number: Item, levels: Sequence[Item], items: tuple[Item, ...], 
     placed = any(i.label is not None for i in before) and before[:1] != list(levels[:1])
     entered = not (ENTERED | {"meant"}).isdisjoint(toks.said[: number.start])
     return placed and entered and is_far_less(number, levels)
+
+
+def is_before_entered(time: Item, said: tuple[str, ...]) -> bool:
+    """ "bed 24 1837 i wrote 640, meant 760": when the line was, before the number that was entered."""
+    words = said[time.end :]
+    return time.full_clock and any(w in ENTERED and k + 1 < len(words) for k, w in enumerate(words))
+
+
+class Contrast(NamedTuple):
+    """What stands behind "instead of", and what before it."""
+
+    right: bool = False
+    unsure: bool = False
+    of_beds: bool = False
+
+
+def contrast(cue: Item, items: tuple[Item, ...], toks: Toks) -> Contrast:
+    """ "i wrote 1050 instead of 1120", "i put 640 on 6 instead of 2": behind what was entered comes what is
+    right; "put the 1800 mark on 6 instead of 2" may be what is to be done."""
+    said = toks.said[: cue.start]
+    entered = next((k for k in reversed(range(len(said))) if said[k] in ENTERED), None)
+    last = next((i for i in reversed(items) if i.end <= cue.start and i.role in {"num", "bed"}), None)
+    if entered is None or last is None or "should" in said[:entered]:
+        return Contrast()
+    of_bed = last.role == "bed" or (last.label is not None and last.link in {"on", "for", "in"})
+    if of_bed:
+        mine = said[entered - 1 : entered] in {("i",), ("we",)}
+        return Contrast(right=mine, unsure=not mine, of_beds=True)
+    return Contrast(right=entered >= last.start - 1 - (said[entered + 1 : entered + 2] == ("as",)))
+
+
+def is_typo(number: Item, toks: Toks) -> bool:
+    """ "bed 20: 1420 was a typo, 580": a number that was typed, and no time of the line."""
+    behind = toks.said[number.end + 1 : number.end + 3]
+    return behind in {("a", "typo"), ("a", "mistake")} and number.digits[:1] != "0"
 
 
 def is_far_less(number: Item, levels: Sequence[Item]) -> bool:

@@ -6,6 +6,7 @@ from datetime import datetime
 from itertools import pairwise
 
 from .corrections import LINE_WORDS, is_told_of
+from .entered import ENTERED
 from .items import AMOUNTS, FINDINGS, FULL_HOUR, RECENT, Item
 from .labels import tube_name
 from .moments import LIST_REACH
@@ -113,6 +114,18 @@ def unmade(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     if not k or len(last) != 1 or last[0] not in UNMADE:
         return items
     return (*items[:k], items[k]._replace(value="kind", name="withdrawn"))
+
+
+def entered_in_error(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """ "bed 8 1835 entered in error": said last of one line, with nothing that is right, it takes it back."""
+    if toks.said[len(toks) - 2 : len(toks)] != ("in", "error") or word(toks, len(toks) - 3) not in ENTERED:
+        return items
+    values = [i for i in items if i.role in {"num", "time", "bad"} and i.label is None]
+    righted = [i for i in items if i.role == "cue" and i.name == "corrected"]
+    if len(values) != 1 or len(righted) != 1 or righted[0] is not items[-1]:
+        return items
+    kept = tuple(i for i in items[:-1] if not (i.unread and i.name in ENTERED))
+    return (*kept, righted[0]._replace(name="withdrawn"))
 
 
 def _is_line(item: Item) -> bool:

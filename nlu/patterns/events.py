@@ -199,7 +199,7 @@ EVENTS: dict[str, tuple[str, ...]] = {
         "supposed to be", "(was|) supposed to (say|read)",
         "entered wrong", "charted wrong",
         "that should read", "i need to correct",
-        "has to be", "my mistake", "actually", "really",
+        "has to be", "my mistake", "actually", "really", "amendment", "rectify",
     ),
     "kind:withdrawn": (
         "(dont|don't|do not) (chart|record|log) (my|the|that) last (line|mark|reading)",

@@ -116,7 +116,7 @@ def test_how_a_line_was_wrong_is_told_in_ones_own_words(said: str, read: str) ->
         ("I wrote 0400 for 12 but it was 0430", "corrected bed=12 at=04:00 to_at=04:30"),
         ("I put 400 for 12 but it was 430", "corrected bed=12 was_ml=400 level_ml=430"),
         ("I put 12 at 0400 but it was 340", "ask level_ml"),
-        ("the 1700 for 19 was taken at 1640", "ask level_ml"),
+        ("the 1700 for 19 was taken at 1640", "ask kind"),
         ("5 the 1600 is fine", "ask level_ml"),
     ],
 )

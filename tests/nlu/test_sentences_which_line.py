@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from .saying import MORNING, reading
+from .saying import LETTERED, MORNING, reading
 
 THIRTY = tuple(str(number) for number in range(201, 231))
 
@@ -129,3 +129,70 @@ def test_a_small_number_that_may_be_a_bed_is_asked(text: str, read: str) -> None
 )
 def test_a_line_is_put_right_by_whoever_says_so(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("i wrote 1050 instead of 1120 on bed 6", "corrected bed=6 was_ml=1050 level_ml=1120"),
+        ("bed 6 should be 1050 instead of 1120", "corrected bed=6 was_ml=1120 level_ml=1050"),
+        ("i put 640 on bed 6 instead of 2", "corrected bed=6 was_ml=640 to_bed=2"),
+        ("put the 1800 mark on bed 6 instead of bed 2", "ask level_ml"),
+        ("should be 22 instead of 1935", "ask kind"),
+        ("bed 6 not 10 but 924", "ask kind"),
+        ("bed 4 18:10 entered as 1100, should be 604", "corrected bed=4 at=18:10 was_ml=1100 level_ml=604"),
+        ("bed 7 wrongly entered as 680, actual 1475", "corrected bed=7 was_ml=680 level_ml=1475"),
+        ("bed 9: should be 1180, i typed 1669", "corrected bed=9 was_ml=1669 level_ml=1180"),
+        ("bed 9 1837 i wrote 640, meant 760", "corrected bed=9 at=18:37 was_ml=640 level_ml=760"),
+        ("typed 520 for bed 12 18:20, it's 700", "corrected bed=12 at=18:20 was_ml=520 level_ml=700"),
+        ("i wrote 640 for bed 12 at 1800, it's up to 700", "ask level_ml"),
+        ("i charted the 1800 mark on bed 24, meant bed 6", "corrected bed=24 at=18:00 to_bed=6"),
+        ("bed 20: 1420 was a typo, 580", "corrected bed=20 was_ml=1420 level_ml=580"),
+        ("bed 20: 1800 was a typo, 580", "ask at"),
+        ("bed 4 1870 is wrong, 180 is right", "corrected bed=4 was_ml=1870 level_ml=180"),
+        ("6 is right, 7 should be 340", "ask kind"),
+    ],
+)
+def test_what_was_entered_is_wrong_and_right_is_what_it_turns_to(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("the 610 ml on bed 2 is bed 4's", "corrected bed=2 was_ml=610 to_bed=4"),
+        ("bed 5 1850 line goes on bed 14", "corrected bed=5 at=18:50 to_bed=14"),
+        ("bed 18 18:00: correction 770", "corrected bed=18 at=18:00 level_ml=770"),
+        ("bed 18 18:00 770 correction 780", "ask level_ml"),
+        ("rectify bed 19 18:16 to 580", "corrected bed=19 at=18:16 level_ml=580"),
+        ("bed 11 18:16 says 1069 should say 520", "corrected bed=11 at=18:16 was_ml=1069 level_ml=520"),
+        ("i misread the 6:35 pm on bed 10, it was 1180", "corrected bed=10 at=18:35 level_ml=1180"),
+        ("bed 12 misread, it's 880", "answered bed=12 choice=misread level_ml=880"),
+        ("bed 8 1835 entered in error", "withdrawn bed=8 at=18:35"),
+        ("bed 8 640 charted in error", "ask at"),
+        ("the 18:40 on bed 6 was taken at 1900", "corrected bed=6 at=18:40 to_at=19:00"),
+        ("the 1840 on bed 6 was taken at 1900", "ask kind"),
+    ],
+)
+def test_one_line_is_put_right_or_taken_back(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("suction order bed 8 20", "ordered bed=8 suction_cmh2o=20"),
+        ("suction order for bed 8 is 20 cm", "ordered bed=8 suction_cmh2o=20"),
+        ("suction order for bed 8 -20", "ordered bed=8 suction_cmh2o=20"),
+        ("suction order bed 8 340", "ask level_ml"),
+        ("suction bed 8 20", "ask suction_cmh2o"),
+        (
+            "bed 2B -20 suction, 90 wall, no leak",
+            "checked bed=2B suction_cmh2o=20 wall_mmhg=90 air_leak=none",
+        ),
+        ("bed 2B -20 suction 100 wall", "checked bed=2B suction_cmh2o=20 wall_mmhg=100"),
+        ("how many ml left in bed 3's box", "asked bed=3 topic=capacity"),
+    ],
+)
+def test_a_value_is_of_the_check_beside_it(text: str, read: str) -> None:
+    assert reading(text, (*LETTERED, "8")) == read
