@@ -46,6 +46,18 @@ def _twice(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a number said twice"
 
 
+def _named_again(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "14 1745 at 1858, 14 tipped over at 1800": the bed of before, and no line of 14 mL."""
+    beds = {i.label for i in items if i.role == "bed"}
+    first = next((i.start for i in items if i.role == "level"), len(toks))
+    for stop, level, told in zip(items, items[1:], items[2:], strict=False):
+        bare = level.role == "level" and is_bare(level) and not level.lead and level.label in beds
+        bare &= first < level.start
+        told_of = told.role in {"cue", "tube"} and told.value not in {"level", "levelat"}
+        if bare and stop.role == "sep" and told_of:
+            yield "a bed named again, and no level"
+
+
 def _moved_when(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "bed 10 to bed 12 640", "10 into 12": when the patient moved, or a line there?"""
     beds = [i for i in items if i.role == "bed"]
@@ -258,6 +270,7 @@ BEDLIKE = (
     Rule(_lettered, frozenset({"bed"}), frozenset({"b"})),
     Rule(_small_level, frozenset({"level"})),
     Rule(_twice, frozenset({"bed"})),
+    Rule(_named_again, frozenset({"level"})),
     Rule(_moved_when, frozenset({"bed"}), frozenset({"to", "into", "in"})),
     Rule(_named_alike, frozenset({"tube"}), frozenset({"ct"})),
     Rule(_half_a_label, frozenset({"kind", "tube"}), frozenset({"ct"})),

@@ -20,6 +20,10 @@ CANISTERS = frozenset(
     {"canister", "cannister", "box", "chamber", "bottle", "unit", "drain", "tube", "chest", "icc", "icd"}
 )
 """One of these, behind a bare number, makes it the bed's."""
+BOXES = CANISTERS - {"tube", "chest", "icc", "icd"}
+SIDES = frozenset({"l", "r", "lt", "rt", "left", "right"})
+"""Before a word for the canister: of which side it is."""
+OF_BOXES = frozenset({"exchanged"})
 SENDING = frozenset(
     {"transferred", "moved", "sent", "took", "taken", "taking", "shifted", "discharged", "wheeled"}
 )
@@ -43,7 +47,8 @@ def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, 
     beds = [(start, end, BRIDGED) for start, end in _beds(toks, written)]
     named = _tubes(cues)
     tubes = [(start, end, NAMED) for start, end in [*named, *_letters(toks, dict(named))]]
-    for start, end, kinds in [*beds[:MOST], *tubes[:MOST]]:
+    boxes = [(k, k + 1, OF_BOXES) for k in range(1, len(toks)) if _is_side_of_box(toks, k)]
+    for start, end, kinds in [*beds[:MOST], *tubes[:MOST], *boxes[:MOST]]:
         if not _joins(toks, start, end):
             continue
         rest = [*toks[:start], *toks[end:]]
@@ -60,7 +65,9 @@ def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, 
 
 def _behind(cue: Cue, end: int) -> Cue:
     """ "changed bed 7 box at 1340": the box is of the event, and the "at" is of the time."""
-    return cue._replace(label="filler", value="") if cue.label == "levelat" and cue.start < end else cue
+    if cue.label != "levelat" or cue.start >= end:
+        return cue
+    return cue._replace(label="filler", value="", start=max(cue.start, min(end, cue.end - 1)))
 
 
 def _without_tail(cues: list[Cue], start: int, end: int) -> list[Cue]:
@@ -162,7 +169,7 @@ def _beds(toks: Toks, written: Mapping[int, tuple[int, str]]) -> Iterator[tuple[
         end = written[i][0] if i in written else i + 1
         owner = _owner(toks, end)
         if i in written or start < i or owner or _is_between(toks, i):
-            yield start, end + owner
+            yield start, end + owner + _is_side_of_box(toks, end + owner)  # "changed bed 6 R canister"
 
 
 def _is_put_somewhere(cue: Cue, toks: Sequence[Token]) -> bool:
@@ -179,8 +186,14 @@ def _is_kept_in(toks: Toks, i: int) -> bool:
 
 def _is_between(toks: Toks, i: int) -> bool:
     """ "replaced 11 chamber", "pulled 14 drain": a bare number between them; "changed 1 box" counts."""
-    one = word(toks, i + 1) in CANISTERS and word(toks, i) != "1"
+    thing = word(toks, i + 1 + _is_side_of_box(toks, i + 1))
+    one = thing in CANISTERS and word(toks, i) != "1"
     return one and word(toks, i - 1) in DONE_TO and len(word(toks, i)) < FULL_HOUR
+
+
+def _is_side_of_box(toks: Toks, k: int) -> bool:
+    """ "changed the R canister", "new L box": of which side the canister is."""
+    return word(toks, k) in SIDES and word(toks, k + 1) in BOXES
 
 
 def _owner(toks: Toks, end: int) -> int:

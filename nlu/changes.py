@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Set
 
+from .clauses import clauses
 from .items import Item
 from .neighbours import number_follows
 from .numbers import Toks, is_digits, word
@@ -100,6 +101,10 @@ def _is_full_one(toks: Toks, k: int) -> bool:
 
 def changed_what(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "bed 7 changed, it was 1875": a line, or what an old one held; "new can, 20" may have no bed."""
+    for clause in clauses(items):
+        boxed = any(i.value == "canister" for i in clause)
+        if boxed and any(i.unread and i.name in CHANGED for i in clause):
+            yield "a canister that may have been changed"
     for place, item in enumerate(items):
         behind = [i for i in items[place + 1 :] if i.role != "sep"]
         if not behind:

@@ -137,6 +137,11 @@ class Draft:
             return False
         return item.at and is_same_time(first.clocks, item.clocks)
 
+    def is_changed_before(self, level: Item) -> bool:
+        """ "old 1310, opened at 0, then 12 ml", "changed 1825, old 720, 40 at 1900": of the new canister."""
+        told = self.opening or (self.time and level.label is None)
+        return bool(told and self.final and self.kind == "exchanged")
+
     def clash(self, slot: str, *items: Item | None) -> None:
         """Several values compete for a slot."""
         self.clashes.setdefault(slot, []).extend(i for i in items if i is not None)

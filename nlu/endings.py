@@ -10,6 +10,7 @@ from collections.abc import Callable
 
 from .clock import clocks
 from .items import FULL_HOUR
+from .lastlevels import LAST_LEVELS
 from .neighbours import phrase_of
 from .numbers import Toks, is_digits, starts_number, word
 from .oldones import CANISTERS, FRESH, OLD_ONES, STOPS, Labelled, Message, is_timed, passes_bed
@@ -34,7 +35,8 @@ SIDES = frozenset({"left", "right", "pleural", "mediastinal", "apical", "basal",
 COMING = frozenset({"coming", "come", "be", "been", "came", "going", "go", "yet", "still", "expected"})
 IN_IT = CANISTERS | {"in", "inside", "the", "its"}
 HINTS = frozenset({"total", "home", "out", "full", "before", "after", "back", "this", "update", "news"})
-HINTS |= {"dc", "c", "drains", "pigtails"} | STAYS | CANISTERS | {hint for hint, _ in OLD_ONES}
+HINTS |= {"dc", "c", "drains", "pigtails"} | STAYS | CANISTERS
+HINTS |= {hint for hint, _ in (*OLD_ONES, *LAST_LEVELS)}
 
 
 def with_endings(cues: tuple[Cue, ...], toks: Toks, labelled: Labelled) -> tuple[Cue, ...]:
@@ -299,6 +301,7 @@ _RULES: tuple[tuple[str, Callable[[Message], list[Cue]]], ...] = (
     ("before", _before),
     ("after", _before),
     *OLD_ONES,
+    *LAST_LEVELS,
     *((stays, _stays) for stays in sorted(STAYS)),
     *((canister, _in_canister) for canister in sorted(CANISTERS)),
 )

@@ -7,7 +7,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from .goings import Rule, past
+from .clock import clocks
+from .goings import Rule, bed_ends, past
 from .numbers import numbers, word
 from .oldones import Message
 from .patterns.asides import STAFF
@@ -91,6 +92,29 @@ def _we_back(said: Message) -> Iterator[Cue]:
             yield cue._replace(start=verb)
 
 
+def _on_return(said: Message) -> Iterator[Cue]:
+    """ "to CT 1325, back 1431, 1310 on return": of the time of the return."""
+    toks = said.toks
+    back = next((c.end for c in said.cues if c.value == "back"), len(toks))
+    for k in range(back, len(toks) - 1):
+        own = past(toks, k + 1, WHOSE)
+        if word(toks, k) in {"on", "upon"} and word(toks, own) == "return":
+            yield Cue("sametime", "", k, own + 1)
+
+
+def _there_and_back(said: Message) -> Iterator[Cue]:
+    """ "22 CT 1700, back 1800": beside a return, right behind its bed, the scan and no tube."""
+    toks = said.toks
+    back = [c for c in said.cues if c.value == "back"]
+    for cue in said.cues if back and not said.tells("away") else ():
+        scan = cue.label == "tubeword" and word(toks, cue.start) == "ct" and cue.end - cue.start == 1
+        at = past(toks, cue.end, frozenset({"at", "@"}))
+        timed = any(clock.colon or clock.sure or clock.style == "24" for _, clock in clocks(toks, at))
+        beside = any(cue.end <= c.start < back[0].start and c.label != "filler" for c in said.cues)
+        if scan and timed and bed_ends(said, cue.start) and cue.end <= back[0].start and not beside:
+            yield Cue("kind", "away", cue.start, cue.end)
+
+
 def _put_in_bed(said: Message) -> Iterator[Cue]:
     """ "we've put bed 40 in bed 38": who lies there now; "went back on suction" is on suction again."""
     toks = said.toks
@@ -125,6 +149,8 @@ FETCHED: tuple[tuple[frozenset[str], Rule], ...] = (
     (TOOK, _taken_along),
     (TOOK, _we_back),
     (WHEELING, _on_the_way),
+    (frozenset({"ct"}), _there_and_back),
+    (frozenset({"return"}), _on_return),
     (frozenset({"into", "across", "over", "round"}), _went_into),
     (frozenset({"put", "moved", "went", "gone"}), _put_in_bed),
     (frozenset({"he", "she", "he's", "she's"}), _left_before),

@@ -24,6 +24,7 @@ IN_BRACKETS = frozenset(
 """Behind a number in brackets: over which time so much more came."""
 STOPS = frozenset({",", "and", "&", "+", "/"})
 PREVIOUS = frozenset({"prev", "previous"})
+ENDED = frozenset({"exchanged", "removed", "placed"})
 PLUSSED = 2
 """Pieces before a number that is so much more: the plus, and what it is more than."""
 
@@ -31,7 +32,7 @@ PLUSSED = 2
 def is_beside_line(items: list[Item], k: int, toks: Toks) -> bool:
     """Whether the number there only stands beside the line: what it was before, how much it rose."""
     return (
-        _in_brackets(items[k], toks)
+        (_in_brackets(items[k], toks) and not _is_changed(items))
         or _is_rise(items, k, toks)
         or _is_start(items, k, toks)
         or _is_gain(items, k, toks)
@@ -53,6 +54,11 @@ def _in_brackets(item: Item, toks: Toks) -> bool:
         end += 1
     told = start < item.start - 1 or end > item.end
     return told and word(toks, start) == "(" and word(toks, end) == ")"
+
+
+def _is_changed(items: list[Item]) -> bool:
+    """ "new box at 1825 (old 1720)": what ended beside it is no line of before."""
+    return any(i.role == "cue" and i.name in ENDED for i in items)
 
 
 def _is_over_time(items: list[Item], k: int) -> bool:
@@ -104,7 +110,7 @@ def _is_plus(items: list[Item], k: int, toks: Toks) -> bool:
 def _is_previous(items: list[Item], k: int, toks: Toks) -> bool:
     """ "320 at 1900, prev 280": the line before, where no canister was changed."""
     said = word(toks, items[k].start - 1) in PREVIOUS and not items[k].unit
-    changed = any(i.role == "cue" and i.value in {"kind", "new", "opens"} for i in items)
+    changed = _is_changed(items) or any(i.role == "cue" and i.value in {"new", "opens"} for i in items)
     ends = all(i.role == "sep" and i.value in STOPS for i in items[k + 1 : k + 2])
     return said and ends and not changed and _is_below_line(items, k)
 

@@ -31,7 +31,7 @@ class Gathering(Findings):
         self.mended: Item | None = None
         self.linked = ""
         self.last: Item | None = None
-        self.cued = self.ended = self.told_old = self.past = False
+        self.cued = self.ended = self.told_old = self.past = self.happened = False
         self.closes: list[Item] = []
         self.closing_next = False
         self.arrival: Item | None = None
@@ -75,6 +75,7 @@ class Gathering(Findings):
         self.follow(item)
         if item.role in {"bed", "cue"}:
             self.cued = item.role == "cue" and (self.cued or item.value != "bed")
+        self.happened = item.role == "cue" and (self.happened or item.value in {"kind", "what"})
         self.linked = item.value if item.role == "sep" else "" if item.role != "cue" else self.linked
         self.last = item if item.role not in {"sep", "cue", "repair"} else self.last
 
@@ -118,7 +119,7 @@ class Gathering(Findings):
             draft.bed, draft.to_bed = (item, draft.bed) if came else (draft.bed, item)
         elif draft.bed is None and self.leads.beds and draft.has_amount and len(self.drafts) > 1:
             self.open().bed = item  # "bed 3 0300 310 0400 320 bed 8 0300 715": each bed leads its lines
-        elif draft.bed is None and self.bed_first and draft.has_content and self.linked in PAUSES:
+        elif draft.bed is None and self.bed_first and draft.has_content and self._is_behind_stop(item):
             self.open().bed = item  # "bed 9 to ct 1810, back 1840. bed 10 410"
         elif draft.bed is None:
             draft.bed = item
@@ -139,6 +140,10 @@ class Gathering(Findings):
             draft.kind, draft.to_bed = "moved", item
         else:
             draft.clash("bed", draft.bed, item)
+
+    def _is_behind_stop(self, bed: Item) -> bool:
+        """Whether a stop was the last thing said, and nothing happened since: "... 410. changed 10 box"."""
+        return self.linked in PAUSES and (not self.happened or bed.link == "from")
 
     def _tube(self, item: Item) -> None:
         draft = self.now
@@ -227,8 +232,8 @@ class Gathering(Findings):
             draft.kind == "removed" and draft.level is None and item.name != "new"
         ):
             draft.level = item
-        elif draft.kind == "exchanged" and draft.opening and draft.final and self.linked:
-            self.open().level = item  # "old 1310 new one opened at 0, then 12 ml at 1900"
+        elif self.linked and draft.is_changed_before(item):
+            self.open().level = item
         elif draft.kind == "exchanged" and item.name != "new" and item.lead not in {"level", "levelat"}:
             draft.clash("level", item)
         elif self._says_same(draft, item):
@@ -386,9 +391,9 @@ class Gathering(Findings):
             return
         if kind == "moved" and draft.kind:
             return
-        timed = draft.whats and draft.time
-        taken = draft.kind or timed or draft.volume or draft.output or draft.same
-        if taken or (draft.level is not None and kind not in {"removed", "placed"}):
+        taken = draft.kind or (draft.whats and draft.time) or draft.volume or draft.output or draft.same
+        told = draft.time is not None and self.linked in PAUSES  # "line 90 at 1800. tube out 1839, final 95"
+        if taken or (draft.level is not None and (told or kind not in {"removed", "placed"})):
             fresh = self.open()
             fresh.kind = kind
         else:

@@ -57,6 +57,7 @@ def standing(drafts: list[Draft], arrived: datetime) -> Standing:
             doubts += _then_or_now(draft, drafts, arrived)
     doubts += [] if rises else before_timed(drafts)
     doubts += [d for first, nxt in pairwise(drafts) for d in _before_change(first, nxt)]
+    doubts += [d for first, nxt in pairwise(drafts) for d in _after_change(first, nxt)]
     doubts += doubts_of_rows(drafts, arrived)
     if listed and not rises and all(d.level is None or is_bare(d.level) for d in drafts):
         doubts.append("a list whose bare numbers do not rise")
@@ -317,6 +318,8 @@ def _event_or_line(draft: Draft, drafts: list[Draft], arrived: datetime) -> list
     level, time = draft.level, draft.time
     if level is None or time is None or level.lead or time.lead != "at" or time.start < level.start:
         return []
+    if time.sure_time:
+        return []  # "4 1745 at 1858hrs, 4 tipped over"
     event = any(d.whats or d.kind in OF_PATIENT for d in drafts)
     clock = event and level.full_clock and level.possible(arrived)
     return ["the level may be the time of the event"] if clock and len(time.digits) < FULL_HOUR else []
@@ -341,6 +344,16 @@ def _before_change(draft: Draft, after: Draft) -> list[str]:
     beds = [d.bed.label for d in (draft, after) if d.bed is not None]
     one = len(set(beds)) == 1 and draft.tube == after.tube and draft.time is after.time
     return ["a line, or the last level of the old one"] * (line and bare_change and one)
+
+
+def _after_change(draft: Draft, after: Draft) -> list[str]:
+    """ "changed at 1825, old 720, 40": what the new one is at, or another number of the old one?"""
+    level, time = after.level, after.time
+    changed = draft.kind == "exchanged" and draft.final is not None and draft.opening is None
+    if level is None or after.kind or level.lead or level.unit or level.name:
+        return []
+    loose = time is None or after.shared_time or time is draft.time
+    return ["the new canister, or the old one"] * (changed and loose and after.bed is draft.bed)
 
 
 def _is_line_of(level: Item, draft: Draft) -> bool:

@@ -227,7 +227,15 @@ def _changed_bed(said: Message) -> Iterator[Cue]:
             yield Cue("kind", "exchanged", k, k + 1)
 
 
+def _am_i(said: Message) -> Iterator[Cue]:
+    """ "at 6:44 am I changed the canister": the half of the day and who did it, and nothing is asked."""
+    for cue in said.cues:
+        if phrase_of(cue, said.toks) == "am i" and is_digits(said.toks, cue.start - 1):
+            yield Cue("filler", "", cue.end - 1, cue.end)
+
+
 RULES: tuple[tuple[frozenset[str], Rule], ...] = (
+    (frozenset({"am"}), _am_i),
     (frozenset({"pulled"}), pulled_along),
     (OUT, took_it_out),
     (HIMSELF | {"by"}, by_himself),

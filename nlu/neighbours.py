@@ -166,7 +166,8 @@ def kind_lead(toks: Toks, i: int, kind: str) -> str:
     if last in {"bed", "room"} and word(toks, i - 2) == "from":
         return "from"
     if last in {"bed", "room"}:
-        return "" if kind == "corrected" else "bed"
+        timed = kind == "back" and word(toks, i + 1) == ":"
+        return "" if kind == "corrected" or timed or word(toks, i) == "from" else "bed"
     if last == "from":
         return "from"
     if last in {"to", "into"} or (last == "in" and kind == "moved"):

@@ -42,6 +42,7 @@ THAT = frozenset(
     {"that", "it", "this", "him", "her", "the", "old", "one", "canister", "box", "bottle", "drain"}
 )
 THAT |= {"left", "right", "chamber"}
+VOLUMES = frozenset({"volume", "vol", "total", "amount"})
 IT = frozenset({"it", "that", "which", "line", "level"})
 HELD = frozenset({"was", "had", "read", "held"})
 CHANGING = frozenset({"change", "swap", "replace", "switch", "exchange"})
@@ -218,6 +219,9 @@ def _old_ended(said: Message) -> Iterator[Cue]:
     """ "old one ended up at 1240", "the old one said 1,980": what it held."""
     toks = said.toks
     for cue in said.cues:
+        if cue.label == "old" and word(toks, cue.end) in VOLUMES and said.tells("exchanged"):
+            yield cue._replace(end=past(toks, cue.end + 1, LINKS | HAVING))  # "old volume 1800"
+            continue
         if cue.label == "old" and toks.said[cue.start - 2 : cue.start] == ("that", "one"):
             yield cue._replace(start=cue.start - 2)  # "that one ended on 900": no one o'clock
             continue
@@ -328,7 +332,7 @@ OLD_ENDED: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({"filled"}), _filled_up),
     (frozenset({"drain"}), _new_drain),
     (frozenset({"went", "gone", "put", "hung", "placed"}), _went_up),
-    (ENDED | {"one"}, _old_ended),
+    (ENDED | VOLUMES | {"one"}, _old_ended),
     (OF_THE_OLD, _final_of_that),
     (BOXES | {"both", "left", "right"}, _each_ended),
     (HELD, _it_held),

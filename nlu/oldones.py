@@ -128,10 +128,14 @@ def _held(said: Message, start: int, ends_too: frozenset[str] = frozenset()) -> 
             word(toks, end) in MILLILITRES | {"in", "inside"} | ends_too
             and "now" not in toks.said[end : end + NEAR]
         )
-        if word(toks, k) == "was" and word(toks, end) not in {"in", "inside"}:
+        if word(toks, k) in {"was", "had"} and word(toks, end) not in {"in", "inside"}:
             # "changed at 1820. was 1,950. new one reading 10"
-            it = word(toks, k - 1) in STOPS | {"it", "which"}
-            told = it and word(toks, end) in STOPS and any(is_timed(toks, j) for j in range(start, k))
+            it = word(toks, k - 1) in {"it", "which", "("} or (
+                word(toks, k) == "was" and word(toks, k - 1) in STOPS
+            )
+            it &= word(toks, end) in STOPS | {")"}
+            timed = it and any(is_timed(toks, j) for j in range(start, k))
+            told = timed or (told and word(toks, k) == "had")
         if ends and told and not passes_bed(said, start, k):
             return [k]
     return []

@@ -10,8 +10,9 @@ from collections.abc import Iterator
 
 from .clock import clocks
 from .goings import Rule, past
+from .items import FULL_HOUR
 from .numbers import is_digits, numbers, starts_number, word
-from .oldones import OF_BED, Message
+from .oldones import FRESH, OF_BED, Message
 from .patterns.leads import LINES
 from .patterns.narrated import CANISTERS, WHOSE
 from .pipeline import Cue
@@ -186,6 +187,9 @@ def _bottle_on(said: Message) -> Iterator[Cue]:
         high = number.isdecimal() and len(number) < 5 and int(number) > DIAL
         if word(toks, k - 1) in CANISTERS and word(toks, on) == "on" and high:
             timed = any(c.sure for _, c in clocks(toks, on + 1))
+            event = next((c for c in said.cues if c.label == "kind" and c.start < k <= c.end), None)
+            if event is not None and (len(number) == FULL_HOUR or word(toks, event.start) not in FRESH):
+                continue  # "changed the box on 214", "new canister on 1835"
             if not timed and on + 1 not in said.beds and word(toks, on + 2) not in LINES | OF_A_DIAL:
                 yield Cue("levelat", "", k - 1, on + 1)
 

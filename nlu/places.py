@@ -104,6 +104,10 @@ class Places:
             self._ends[i] = frozenset(found)
         return self._ends[i]
 
+    def _is_led(self, i: int) -> bool:
+        """ "suction off 0010h": a time, and no length of one."""
+        return len(word(self.toks, i)) == FULL_HOUR
+
     def _before_length(self, i: int) -> str:
         """The word before a length of time, what makes it a rough one aside: "off for maybe 10 min"."""
         rough = i
@@ -124,7 +128,7 @@ class Places:
             return None
         if minutes is None and before in {"last", "past", "this"} and word(self.toks, i) in {"hour", "hr"}:
             end, minutes = i + 1, 60
-        if minutes is None or minutes > LONGEST_SPAN:
+        if minutes is None or minutes > LONGEST_SPAN or (self.toks[i].is_digits and self._is_led(i)):
             return None
         if word(self.toks, end) in AGO:
             return None

@@ -11,7 +11,7 @@ from collections.abc import Iterator
 from .clock import clocks
 from .goings import Rule, past
 from .numbers import Toks, numbers, starts_number, word
-from .oldones import Message
+from .oldones import Message, is_timed
 from .patterns.leads import TUBE_NAMES
 from .patterns.narrated import CANISTERS, WHOSE
 from .pipeline import Cue
@@ -38,6 +38,7 @@ DOING = frozenset({"taking", "pulling", "removing", "changing", "swapping", "cla
 PURPOSES = frozenset(
     {"go", "get", "have", "use", "let", "walk", "sit", "help", "mobilise", "mobilize", "shower"}
 )
+BEFORE_ON = frozenset({"at", "and", "then", "am", "pm", "h", "hr", "hrs"})
 PARTS = frozenset({"bottom", "side", "base", "corner", "back", "top", "seam", "lid"})
 DRAGGED = frozenset({"dragged", "pulled", "yanked", "bumped", "toppled"})
 TUBE = frozenset({"chest", "tube", "drain", "pigtail", "icc", "catheter"})
@@ -62,12 +63,25 @@ def _back_on(said: Message) -> Iterator[Cue]:
         end = past(toks, k + 2, frozenset({"it", "suction", "the", "wall"}))
         if word(toks, end) not in BEHIND_ON or word(toks, k - 1) in {"i'm", "im", "i"}:
             continue  # "he was back on the ward"
-        start = k
+        on = (c.start for c in said.cues if c.value == "suction_on" and off.end <= c.start <= k < c.end)
+        start = min(on, default=k)  # "suction back on"
         while word(toks, start - 1) in PAUSING:
             start -= 1
         if not any(c.value == "placed" for c in said.cues if start <= c.start < end):
             yield Cue("what", "suction_off", off.start, off.end)
             yield Cue("what", "suction_on", start, end)
+
+
+def _on_again(said: Message) -> Iterator[Cue]:
+    """ "suction off 1055, on 1057": behind when it was off, the same on, and no line."""
+    toks = said.toks
+    off = next((c for c in said.cues if c.value == "suction_off"), None)
+    for k in range(off.end + 1 if off is not None else len(toks), len(toks) - 1):
+        at = k + 1 + (word(toks, k + 1) in {"at", "@"})
+        if word(toks, k) == "on" and is_timed(toks, at):
+            yield Cue("what", "suction_on", k, k + 1)
+        if word(toks, k).isalpha() and word(toks, k) not in BEFORE_ON:
+            return
 
 
 def _is_off(cue: Cue, toks: Toks) -> bool:
@@ -350,6 +364,7 @@ def _off_the_wall(said: Message) -> Iterator[Cue]:
 
 RECOUNTED: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({"back"}), _back_on),
+    (frozenset({"on"}), _on_again),
     (FULLY, _right_over),
     (LENGTHS, _so_far),
     (LENGTHS, _come_out),

@@ -134,6 +134,8 @@ def _led(item: Item, trail: Trail) -> Iterator[Item]:
                 yield from _bed(item)
         case "old" | "new" | "opens" | "last":
             yield from _level(item, item.lead)
+            if item.lead == "old" and item.start in trail.paired and not _has_bed(trail):
+                yield from _bed(item)  # "old canister 10 1705, changed at 1830"
             starts_at = item.lead in {"new", "opens"} and len(item.digits) >= FULL_HOUR
             if starts_at and item.clocklike and item.possible(trail.arrived):
                 yield from _time(item)
@@ -158,6 +160,10 @@ def _led(item: Item, trail: Trail) -> Iterator[Item]:
                 yield from _level(item)
         case _:
             yield from _bare(item, trail)
+
+
+def _has_bed(trail: Trail) -> bool:
+    return any(i.role == "bed" for i in trail.items)
 
 
 def _marked(item: Item, trail: Trail) -> Iterator[Item]:

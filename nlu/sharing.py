@@ -41,7 +41,7 @@ def gathered(items: Iterable[Item], toks: Toks) -> list[Draft]:
         _put_in(gathering.drafts, said, toks, gathering.arrival)
     if gathering.arrival is not None and any(d.volume for d in gathering.drafts):
         gathering.drafts[0].faults += 1  # "admitted from er with ct 400 out in er": charted there
-    told = [part for draft in gathering.done() for part in _with_since(draft)]
+    told = [part for draft in _with_last_lines(gathering.done()) for part in _with_since(draft)]
     told = [part for draft in told for part in _each_removed(draft, said)]
     gathering.drafts = [part for draft in told for part in each_placed(draft)]
     drafts = [
@@ -109,6 +109,18 @@ def _with_since(draft: Draft) -> list[Draft]:
     of_what = Draft(bed=draft.bed, tubes=list(draft.tubes), whats=what, time=since)
     draft.whats, draft.since = draft.whats[:-1], None
     return [draft, of_what]
+
+
+def _with_last_lines(drafts: list[Draft]) -> list[Draft]:
+    """ "340 at 1840, tube removed": of that time and with that level, where it has none of its own."""
+    gone: list[Draft] = []
+    for line, after in pairwise(drafts):
+        bare = after.kind == "removed" and line.level is not None and not (line.kind or line.whats)
+        own = after.time or after.bed or after.tubes or after.has_amount or after.clashes
+        if bare and line.time is not None and not own:
+            line.kind = after.kind
+            gone.append(after)
+    return [draft for draft in drafts if not any(draft is each for each in gone)]
 
 
 def _each_removed(draft: Draft, items: tuple[Item, ...]) -> list[Draft]:

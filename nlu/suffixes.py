@@ -37,8 +37,8 @@ def _with_part(clock: Clock, part: str) -> Clock:
 
 def _meridiem(toks: Toks, i: int, clock: Clock) -> tuple[int, Clock]:
     text = word(toks, i)
-    if text in AMPM:
-        return _skip_dot(toks, i + 1), clock._replace(part=AMPM[text], sure=True)
+    if text in AMPM:  # a dot behind "pm" ends the sentence
+        return i + 1, clock._replace(part=AMPM[text], sure=True)
     if text not in {"a", "p"}:
         return i, clock
     m = i + 2 if word(toks, i + 1) == "." else i + 1

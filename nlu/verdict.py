@@ -117,7 +117,7 @@ def settled(readings: Iterable[Reading | Unjudged], text: str, *, strict: bool =
         return (Unclear(slot="kind", text=text),)
     best = found[0].rank
     made = [_once(r.made()) for r in found]
-    top = list(dict.fromkeys(made)) if len(made) > 1 else made
+    top = [*{frozenset(m): m for m in reversed(made)}.values()][::-1] if len(made) > 1 else made
     asks = any(isinstance(s, Unclear) for s in top[0])
     unread = all(r.unread for r in found)
     if len(top) == 1 and best[1] == 0 and (best[0] == 0 or (asks and not unread)):

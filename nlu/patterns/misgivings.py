@@ -172,7 +172,7 @@ TILTED = (
     r"|lopsided|wonky|crooked|squint|sloping|skewed|angled"
     r"|(?:not|wasn't|isn't|wasnt|isnt) (?:level|upright|flat|straight)|(?:at|on) an angle"
     r"|(?:on|onto) its side|uneven)(?! with)"
-    r"|(?:it|box|canister|bottle) (?:was|got) (?:knocked|bumped|kicked|nudged)"
+    r"|(?:it|box|canister|bottle) (?:was|got) (?:knocked|bumped|kicked|nudged)(?! over)"
     r"|(?:moving|shaking|rocking|swinging|carrying|holding) (?:the |his |her )?(?:box|canister|bottle|drain)"
 )
 """How the canister stood when it was read."""

@@ -153,7 +153,6 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
         ("8's box 3/4 full", "ask level_ml"),
         ("bed 5 chest tubes out 1600 both", "ask level_ml"),
         ("bed 5 med tube out at 1600 pacing wires still in", "ask level_ml"),
-        ("bed 5 L CT dc 1600 w/ 540", "ask level_ml"),
         ("bed 5 foley out at 1600", "ask kind"),
         ("bed 5 JP removed 1600", "ask level_ml"),
         ("bed 5 a-line out 1500", "ask kind"),
