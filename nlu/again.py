@@ -74,6 +74,8 @@ class Again:
         if at is not None:
             text = f"{text[: max(place, 0)]}@{text[place + 1 :]}"
         outcome = self._outcome(pipeline().read(text, voice=self.ward.voice), self.ward)
+        if at is not None and any(_is_no_time(said, place + 1) for said in outcome):
+            return ()
         return outcome if place >= 0 else tuple(_moved(said) for said in outcome)
 
     def told(self, said: Iterable[str | Span]) -> Told:
@@ -117,6 +119,12 @@ class Again:
         out = {k for start, end in spans for k in range(start, end)}
         left = (k for k in range(len(toks)) if k not in out)
         return any(starts_number(toks, k) or word(toks, k) in SHORT_BED_WORDS for k in left)
+
+
+def _is_no_time(said: Statement | Unclear, place: int) -> bool:
+    """ "8 clamped 1853, 20 1830 1900": whether the time of all was read as a line beside one of them."""
+    spans = said.spans if isinstance(said, Statement) else {}
+    return any(slot != "at" and span.start <= place < span.end for slot, span in spans.items())
 
 
 def _moved(said: Statement | Unclear) -> Statement | Unclear:

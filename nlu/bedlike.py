@@ -10,11 +10,14 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .clauses import NUMBERS, clauses
-from .items import FINDINGS, FULL_HOUR, Item, is_bare
+from .followers import DIALLED
+from .items import EVENTS, FINDINGS, FULL_HOUR, Item, is_bare
 from .numbers import Toks, is_digits, word
 from .rules import Rule
 
 HOURS = 24
+LINES = frozenset({"level", "levelat"})
+HAPPENED = EVENTS | {"canister", "tubeword"}
 HALF_DAY = 12
 HALF_HOUR = 30
 BESIDE = frozenset({"beside", "near", "by", "opposite", "behind"})
@@ -47,14 +50,15 @@ def _twice(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def _named_again(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "14 1745 at 1858, 14 tipped over at 1800": the bed of before, and no line of 14 mL."""
+    """ "14 1745 at 1858, 14 tipped at 1800", "5 870 at 1850, 14 clamped": a bed, and no line of 14 mL."""
     beds = {i.label for i in items if i.role == "bed"}
     first = next((i.start for i in items if i.role == "level"), len(toks))
     for stop, level, told in zip(items, items[1:], items[2:], strict=False):
-        bare = level.role == "level" and is_bare(level) and not level.lead and level.label in beds
-        bare &= first < level.start
-        told_of = told.role in {"cue", "tube"} and told.value not in {"level", "levelat"}
-        if bare and stop.role == "sep" and told_of:
+        bare = level.role == "level" and is_bare(level) and not level.lead and first < level.start
+        again = level.label in beds and told.role in {"cue", "tube"} and told.value not in LINES
+        other = level.label is not None and told.value in HAPPENED and told.start == level.end
+        other &= told.name != "suction_on" or level.amount not in DIALLED  # "20 back on suction"
+        if bare and stop.role == "sep" and (again or other):
             yield "a bed named again, and no level"
 
 

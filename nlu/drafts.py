@@ -92,6 +92,11 @@ class Draft:
         return self.has_content and bool(told or loose or self.reason is None)
 
     @property
+    def is_one_event(self) -> bool:
+        """Whether it tells one thing that happened, and nothing else."""
+        return bool(self.kind) + len(self.whats) == 1 and not (self.has_amount or self.checks)
+
+    @property
     def passes_on(self) -> bool:
         """Whether what happened was of several: "left and right out", "changed both, left 980, right 640"."""
         first = self.named[0].start if self.named else 0

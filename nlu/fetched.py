@@ -9,10 +9,11 @@ from collections.abc import Iterator
 
 from .clock import clocks
 from .goings import Rule, bed_ends, past
-from .numbers import numbers, word
-from .oldones import Message
+from .numbers import Toks, numbers, word
+from .oldones import Message, is_timed
 from .patterns.asides import STAFF
 from .patterns.leads import BED_WORDS
+from .patterns.levels import MILLILITRES
 from .patterns.narrated import PLACES, WHOSE
 from .pipeline import Cue
 
@@ -28,6 +29,8 @@ WHEELING = frozenset(
     {"wheeling", "bringing", "taking", "pushing", "moving", "walking", "getting", "transferring"}
 )
 STOPS = frozenset({",", ".", ";", "and"})
+DIAL = 40
+"""Centimetres of water: no suction dial is set higher."""
 ON_THE_WAY = frozenset({"down", "up", "over", "off", "round", "across", "along", "out"})
 
 
@@ -92,14 +95,31 @@ def _we_back(said: Message) -> Iterator[Cue]:
             yield cue._replace(start=verb)
 
 
+def is_lined(toks: Toks, k: int) -> bool:
+    """Whether a number stands there that is too high for a dial, or has its unit."""
+    number = max(numbers(toks, k), key=lambda n: n.end, default=None)
+    return number is not None and (number.value > DIAL or word(toks, number.end) in MILLILITRES)
+
+
 def _on_return(said: Message) -> Iterator[Cue]:
-    """ "to CT 1325, back 1431, 1310 on return": of the time of the return."""
+    """ "back 1431, 1310 on return", "back 1431, 1310 when back", "back 1431 with 1310 in box": of then."""
     toks = said.toks
     back = next((c.end for c in said.cues if c.value == "back"), len(toks))
     for k in range(back, len(toks) - 1):
         own = past(toks, k + 1, WHOSE)
         if word(toks, k) in {"on", "upon"} and word(toks, own) == "return":
             yield Cue("sametime", "", k, own + 1)
+        came = word(toks, k) == "when" and word(toks, k + 1) in {"back", "returned"}
+        if came and word(toks, k + 2) in STOPS | {""}:
+            yield Cue("sametime", "", k, k + 2)
+        timed = any(is_timed(toks, j) for j in range(back, k))
+        if (
+            word(toks, k) == "with"
+            and timed
+            and STOPS.isdisjoint(toks.said[back:k])
+            and is_lined(toks, k + 1)
+        ):
+            yield Cue("sametime", "", k, k + 1)
 
 
 def _there_and_back(said: Message) -> Iterator[Cue]:
@@ -150,7 +170,7 @@ FETCHED: tuple[tuple[frozenset[str], Rule], ...] = (
     (TOOK, _we_back),
     (WHEELING, _on_the_way),
     (frozenset({"ct"}), _there_and_back),
-    (frozenset({"return"}), _on_return),
+    (frozenset({"return", "when", "with"}), _on_return),
     (frozenset({"into", "across", "over", "round"}), _went_into),
     (frozenset({"put", "moved", "went", "gone"}), _put_in_bed),
     (frozenset({"he", "she", "he's", "she's"}), _left_before),

@@ -199,7 +199,8 @@ class Gathering(Findings):
             if self.repair:
                 self._mend("time", draft.time, item)
                 return
-            if not (draft.has_content or draft.wants):
+            ahead = self.happened and draft.is_one_event  # "to CT at 540, back 1840"
+            if (ahead and self.last is draft.time) or not (draft.has_content or draft.wants):
                 draft.clash("time", draft.time, item)
                 return
             later = draft.told_after(draft.time)
@@ -213,14 +214,10 @@ class Gathering(Findings):
         if self.repair and (old := draft.final or draft.level or draft.volume) is not None:
             self._mend("level", old, item)
             return
-        if (
-            (self.foreign or self.measured)
-            and not item.unit
-            and item.lead not in {"level", "levelat", "inside"}
-        ):
-            draft.faults += 1
-        of_same = draft.same is not None and draft.since is not None and self.last is draft.since
-        draft.faults += of_same and item.at and not self.linked  # "since the 1050 mark at 1500"
+        of_other = (self.foreign or self.measured) and not item.unit
+        draft.faults += of_other and item.lead not in {"level", "levelat", "inside"}
+        of_same = draft.same is not None and draft.since is not None and self.last is draft.since and item.at
+        draft.faults += of_same and not self.linked  # "since the 1050 mark at 1500"
         item = self._by_name(item)
         if (
             item.name == "old" or (item.name == "last" and draft.kind == "exchanged")

@@ -15,6 +15,7 @@ from .pipeline import Cue
 ENDED = frozenset({"removed", "exchanged"})
 SAYING = frozenset({"was", "is", "at", "of", ":", "=", "about"})
 BEHIND = STOPS | {"when", "total", "so", "final"}
+WHOSE = frozenset({"the", "his", "her", "we", "i", "it", "was"})
 ENOUGH = 60
 """mL: "with 20" may be of the suction, "with 2" of sutures."""
 
@@ -49,6 +50,25 @@ def _came_off(said: Message) -> list[Cue]:
     return []
 
 
+def _when_changed(said: Message) -> list[Cue]:
+    """ "16 at 1210 when canister changed at 6:50am": what it held, and no question."""
+    toks = said.toks
+    if "?" in toks.words:
+        return []
+    for cue in said.cues:
+        start = cue.start
+        while start > 0 and (is_digits(toks, start - 1) or word(toks, start - 1) in MILLILITRES):
+            start -= 1
+        done = _past(toks, cue.end, WHOSE)
+        changed = any(c.value in ENDED and done in {c.start, c.end - 1} for c in said.cues)
+        led = start < cue.start and word(toks, start - 1) in SAYING | {"read", "had"}
+        timed = any(is_timed(toks, k) for k in range(done, len(toks)))
+        if word(toks, cue.start) == "when" and cue.label == "question" and changed and led:
+            told = [Cue("old", "", start - 1, start)] if timed or not is_timed(toks, start) else []
+            return [*told, Cue("filler" if told else "word", "when", cue.start, cue.end)]
+    return []
+
+
 def _is_ended(said: Message, k: int) -> bool:
     """Whether the last event told before is the end of what one bed has, not "new box on with 120"."""
     events = [c for c in said.cues if c.label in {"kind", "what"} and c.end <= k]
@@ -78,6 +98,7 @@ def _past(toks: Toks, k: int, words: frozenset[str]) -> int:
 LAST_LEVELS: tuple[tuple[str, Callable[[Message], list[Cue]]], ...] = (
     ("last", _last_of),
     ("with", _with),
+    ("when", _when_changed),
     *((off, _came_off) for off in sorted(TAKEN)),
 )
 """Each with the word that it cannot do without."""

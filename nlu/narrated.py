@@ -54,6 +54,7 @@ SIDES = TUBE_NAMES | {"l", "r", "lt", "rt", "both"}
 LONE = frozenset({"pulled", "removed", "pulled at", "discontinued"})
 HANGING = frozenset({"hanging", "hung", "hooked", "hangs", "attached", "secured", "clipped", "kept"})
 ASKED_FOR = frozenset({"ordered", "asked", "wanted", "wants", "requested", "said", "prescribed", "advised"})
+DONE_BY = frozenset({"changed", "swapped", "replaced", "exchanged", "clamped", "unclamped", "turned"})
 
 
 def narrated(cues: tuple[Cue, ...], toks: Toks, labelled: Mapping[int, tuple[int, str]]) -> tuple[Cue, ...]:
@@ -234,8 +235,18 @@ def _am_i(said: Message) -> Iterator[Cue]:
             yield Cue("filler", "", cue.end - 1, cue.end)
 
 
+def _therapist(said: Message) -> Iterator[Cue]:
+    """ "RT changed the canister in 9": who did it, and no right tube; beside a left one it may be."""
+    toks = said.toks
+    for k, text in enumerate(toks.said) if toks.words.isdisjoint({"lt", "left", "l"}) else ():
+        opens = k == 0 or word(toks, k - 1) in STOPS
+        if text == "rt" and opens and word(toks, k + 1) in DONE_BY:
+            yield Cue("filler", "", k, k + 1)
+
+
 RULES: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({"am"}), _am_i),
+    (frozenset({"rt"}), _therapist),
     (frozenset({"pulled"}), pulled_along),
     (OUT, took_it_out),
     (HIMSELF | {"by"}, by_himself),

@@ -204,15 +204,20 @@ def _apart(cue: Cue, toks: Toks) -> Iterator[Cue]:
         yield Cue("suction", "", cue.start, cue.end - 1)
         yield Cue("filler", "", cue.end - 1, cue.end)
         return
-    if cue.label == "levelat" and phrase_of(cue, toks).endswith("now at"):
-        yield from [Cue("filler", "", cue.start, cue.end - 2)] * (cue.start < cue.end - 2)
-        yield cue._replace(start=cue.end - 1)  # "is now at 1060": that is when
+    if cue.label in {"new", "levelat"} and toks.said[cue.end - 2 : cue.end] == ("now", "at"):
+        yield from _now_at(cue)
         return
     if cue.label != "levelat" or not _is_at_time(cue, toks):
         yield cue
         return
     yield cue._replace(label="canister", end=cue.end - 1)
     yield cue._replace(label="filler", value="", start=cue.end - 1)
+
+
+def _now_at(cue: Cue) -> Iterator[Cue]:
+    """ "is now at 1060", "new one now at 20": that is when."""
+    yield from [Cue("filler", "", cue.start, cue.end - 2)] * (cue.start < cue.end - 2)
+    yield Cue("levelat", "", cue.end - 1, cue.end)
 
 
 def _is_at_time(cue: Cue, toks: Toks) -> bool:

@@ -72,6 +72,15 @@ def _back_on(said: Message) -> Iterator[Cue]:
             yield Cue("what", "suction_on", start, end)
 
 
+def _back_on_suction(said: Message) -> Iterator[Cue]:
+    """ "760 at 1400 and back on suction at 1330": what was put on again, and nobody came back."""
+    toks = said.toks
+    for cue in said.cues:
+        suction = word(toks, cue.end) == "on" and word(toks, cue.end + 1) in {"suction", "sxn", "sx"}
+        if cue.value == "back" and word(toks, cue.end - 1) == "back" and suction:
+            yield Cue("what", "suction_on", cue.end - 1, cue.end + 2)
+
+
 def _on_again(said: Message) -> Iterator[Cue]:
     """ "suction off 1055, on 1057": behind when it was off, the same on, and no line."""
     toks = said.toks
@@ -365,6 +374,7 @@ def _off_the_wall(said: Message) -> Iterator[Cue]:
 RECOUNTED: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({"back"}), _back_on),
     (frozenset({"on"}), _on_again),
+    (frozenset({"back"}), _back_on_suction),
     (FULLY, _right_over),
     (LENGTHS, _so_far),
     (LENGTHS, _come_out),

@@ -133,9 +133,7 @@ def _led(item: Item, trail: Trail) -> Iterator[Item]:
             if not trail.bed:
                 yield from _bed(item)
         case "old" | "new" | "opens" | "last":
-            yield from _level(item, item.lead)
-            if item.lead == "old" and item.start in trail.paired and not _has_bed(trail):
-                yield from _bed(item)  # "old canister 10 1705, changed at 1830"
+            yield from _named(item, trail)
             starts_at = item.lead in {"new", "opens"} and len(item.digits) >= FULL_HOUR
             if starts_at and item.clocklike and item.possible(trail.arrived):
                 yield from _time(item)
@@ -162,8 +160,11 @@ def _led(item: Item, trail: Trail) -> Iterator[Item]:
             yield from _bare(item, trail)
 
 
-def _has_bed(trail: Trail) -> bool:
-    return any(i.role == "bed" for i in trail.items)
+def _named(item: Item, trail: Trail) -> Iterator[Item]:
+    """The level of the canister that is named; in "old canister 10 1705, changed at 1830" the bed."""
+    yield from _level(item, item.lead)
+    if item.lead == "old" and item.start in trail.paired and not any(i.role == "bed" for i in trail.items):
+        yield from _bed(item)
 
 
 def _marked(item: Item, trail: Trail) -> Iterator[Item]:

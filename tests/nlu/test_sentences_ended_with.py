@@ -13,6 +13,11 @@ TOLD_AGAIN = {
     "14 20 at 1858, 14 clamped at 1800": (
         "mark bed=14 at=18:58 level_ml=20; incident bed=14 at=18:00 what=clamped"
     ),
+    "5 870 at 1850, 17 clamped 1840": (
+        "mark bed=5 at=18:50 level_ml=870; incident bed=17 at=18:40 what=clamped"
+    ),
+    "5 870 at 1850, 2 tubes out": "ask level_ml",
+    "8 clamped 1853hrs, 20 1830 1900": "incident bed=8 at=18:53 what=clamped; ask level_ml",
     "14 1745 at 1858, 14 suction 20": "mark bed=14 at=18:58 level_ml=1745; "
     "checked bed=14 at=18:58 suction_cmh2o=20",
 }
@@ -51,6 +56,13 @@ ENDED = {
     "bed 20 tube out 1100 with 1580": "removed bed=20 at=11:00 level_ml=1580",
     "bed 5 L CT dc 1600 w/ 540": "removed bed=5 tube=left at=16:00 level_ml=540",
     "bed 20 tube out at 1840 with 2 sutures": "removed bed=20 at=18:40",
+    "16 at 1210 when canister changed at 6:50pm": "exchanged bed=16 at=18:50 final_ml=1210",
+    "16 at 1210 when canister changed": "ask final_ml",
+    "RT changed canister in 6 at 1830, old 525": "exchanged bed=6 at=18:30 final_ml=525",
+    "6 rt changed 1830 old 900": "exchanged bed=6 tube=right at=18:30 final_ml=900",
+    "6 canister changed 1857 old 1200, new one now at 20": (
+        "exchanged bed=6 at=18:57 final_ml=1200; mark bed=6 at=19:05 level_ml=20"
+    ),
     "7 old one read 1720, new canister on 1826": "exchanged bed=7 at=18:26 final_ml=1720",
     "15 canister changed at 1825, old 720, 40 at 1900": (
         "exchanged bed=15 at=18:25 final_ml=720; mark bed=15 at=19:00 level_ml=40"
@@ -69,6 +81,13 @@ THERE_AND_BACK = {
     "17 to CT 18:13, back 1830, 1310 on return": (
         "away bed=17 at=18:13; back bed=17 at=18:30; mark bed=17 at=18:30 level_ml=1310"
     ),
+    "bed 13 went to OR 1800, back 1849 with 1450 in box": (
+        "away bed=13 at=18:00; back bed=13 at=18:49; mark bed=13 at=18:49 level_ml=1450"
+    ),
+    "13 760 ml at 1800 and back on suction at 1830": (
+        "mark bed=13 at=18:00 level_ml=760; incident bed=13 at=18:30 what=suction_on"
+    ),
+    "21 to CT 1835 at 540, back 1840hrs at 1902": "ask kind",
     "22 CT 1700, back 1800": "away bed=22 at=17:00; back bed=22 at=18:00",
     "22 CT 1700": "ask level_ml",
     "22 CT 1700 no leak, back 1800": "ask kind",
