@@ -63,7 +63,9 @@ def _is_cut(item: Item, ends: set[int], toks: Toks, voice: bool) -> bool:
     longer = {
         end
         for end, clock in clocks(toks, item.start)
-        if clock.sure or item.role != "bed" or (clock.colon and not voice and glued(toks, item.end))
+        if (clock.sure and not _is_bed_and_time(item, end, toks, voice))
+        or item.role != "bed"
+        or (clock.colon and not voice and glued(toks, item.end))
     }
     pointed = word(toks, item.end) == "point"
     if item.role != "bed" or voice or pointed or not is_digits(toks, item.start):
@@ -76,6 +78,12 @@ def _is_cut(item: Item, ends: set[int], toks: Toks, voice: bool) -> bool:
         end, minutes = length(toks, item.start)
         longer |= {end} if minutes is not None and word(toks, end - 1) != "m" else set()
     return any(end > item.end and end in ends for end in longer)
+
+
+def _is_bed_and_time(item: Item, end: int, toks: Toks, voice: bool) -> bool:
+    """ "8 10am", typed: ten past eight, or bed 8 at ten."""
+    typed = item.role == "bed" and not voice and is_digits(toks, item.start)
+    return typed and any(e == end and clock.sure for e, clock in clocks(toks, item.end))
 
 
 @remembered

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import fields
-from datetime import datetime, time, timedelta
+from datetime import date, datetime, time, timedelta
 from typing import Any, Literal, TypeAlias
 from zoneinfo import ZoneInfo
 
@@ -16,6 +16,7 @@ ARRIVED = datetime(2026, 3, 4, 19, 5, tzinfo=ZoneInfo("America/New_York"))
 BEDS = tuple(str(number) for number in range(1, 25))
 LETTERED = ("1", "2", "2A", "2B", "3", "CT1", "CT2", "CT3")
 SHIFTS = (time(7), time(19))
+TODAY = ARRIVED.date()
 MORNING = ARRIVED.replace(hour=6, minute=55)
 QUIET = {"spans", "closing", "about"}
 
@@ -28,7 +29,7 @@ def reading(
 ) -> str:
     """Every statement with its slots, then the slot of every question."""
     parsed = nlu.parse(text, arrived=arrived, beds=beds, shifts=SHIFTS, channel=channel)
-    return "; ".join([*(_plain(s) for s in parsed.statements), *asked_slots(parsed)])
+    return "; ".join([*(plain(s) for s in parsed.statements), *asked_slots(parsed)])
 
 
 def asked_slots(parsed: Parsed) -> list[str]:
@@ -36,17 +37,18 @@ def asked_slots(parsed: Parsed) -> list[str]:
     return [f"ask {unclear.slot}" for unclear in parsed.unclear]
 
 
-def _plain(statement: Statement) -> str:
+def plain(statement: Statement, today: date = TODAY) -> str:
+    """One statement with its slots; a time of another day has its date."""
     values = {f.name: getattr(statement, f.name) for f in fields(statement) if f.name not in QUIET}
-    words = [f"{slot}={_shown(value)}" for slot, value in values.items() if value not in (None, ())]
+    words = [f"{slot}={_shown(value, today)}" for slot, value in values.items() if value not in (None, ())]
     marks = [slot for slot in ("closing", "about") if getattr(statement, slot, False)]
     return " ".join([statement.kind, *words, *marks])
 
 
-def _shown(value: Any) -> str:
+def _shown(value: Any, today: date) -> str:
     match value:
         case datetime():
-            same = value.date() == ARRIVED.date()
+            same = value.date() == today
             return value.strftime("%H:%M") if same else value.strftime("%d-%b-%H:%M")
         case timedelta():
             return f"{value // timedelta(hours=1)}h"
