@@ -32,6 +32,7 @@ def doubts_of_rows(drafts: list[Draft], arrived: datetime) -> list[str]:
     found += ["a line, or the bed of what is told next"] * _next_beds(drafts)
     found += ["a number written as a time is no line"] * sum(map(_is_written_as_time, drafts))
     found += ["a line, or that of the bed before it"] * _read_one_on(drafts)
+    found += ["its line and time are turned against those before"] * _turned(drafts)
     found += ["when that was, of both beds, or a line of the last"] * sum(
         _is_when_of_both(*two) for two in pairwise(drafts)
     )
@@ -118,6 +119,30 @@ def is_led_row(drafts: list[Draft], arrived: datetime) -> bool:
     one = all(d.time is time and not d.kind for d in drafts) and time.within(RECENT, arrived)
     led = all(i.start in behind and is_bare(i) and not i.at for i, behind in zip(lines, ends, strict=True))
     return one and led and time.start > lines[-1].start and not any(i.full_clock for i in lines)
+
+
+def is_timed_row(drafts: list[Draft]) -> bool:
+    """ "4 @1410 80, 5 @1255 1400": beds, each with its time and line, of which one can be no other."""
+    rows = [_in_order(draft) for draft in drafts]
+    return len(rows) > 1 and all(rows) and any(time.sure_time or not line.clocklike for _, time, line in rows)
+
+
+def _in_order(draft: Draft) -> tuple[Item, ...]:
+    """Bed, time and line, where they stand so one right behind the other, the time with its at."""
+    bed, time, line = draft.bed, draft.time, draft.level
+    if bed is None or time is None or line is None or draft.kind or draft.shared_time:
+        return ()
+    near = 0 <= time.start - bed.end <= 1 and 0 <= line.start - time.end <= 1
+    return (bed, time, line) if near and time.at and is_bare(line) and not line.at else ()
+
+
+def _turned(drafts: list[Draft]) -> int:
+    """How many have a line behind at and then a time, beside others with a time behind at."""
+    turned = sum(
+        d.level is not None and d.level.at and d.time is not None and 0 <= d.time.start - d.level.end <= 1
+        for d in drafts
+    )
+    return turned if any(map(_in_order, drafts)) else 0
 
 
 def _is_bed_too(draft: Draft) -> bool:

@@ -12,7 +12,15 @@ from itertools import pairwise
 
 from .drafts import Draft
 from .faults import faults_of, same_as_another, same_line_twice
-from .inrows import before_timed, doubts_of_rows, either_is_bed, faults_of_rows, is_led_row, may_be_next_bed
+from .inrows import (
+    before_timed,
+    doubts_of_rows,
+    either_is_bed,
+    faults_of_rows,
+    is_led_row,
+    is_timed_row,
+    may_be_next_bed,
+)
 from .items import FULL_HOUR, NEAR, RECENT, Item, could_be_level, is_bare, is_now
 from .moments import LIST_REACH, REACH, since, soon
 from .roles import OF_PATIENT
@@ -44,7 +52,7 @@ def standing(drafts: list[Draft], arrived: datetime) -> Standing:
     doubts: list[str] = []
     listed = is_list(drafts)
     rises = listed and _rising(drafts, arrived)
-    row = is_led_row(drafts, arrived)
+    row = is_led_row(drafts, arrived) or is_timed_row(drafts)
     for draft in drafts:
         faults += faults_of(draft)
         if draft.bed is not None and len(drafts) > 1 and not (draft.has_content or draft.time):
@@ -252,8 +260,8 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
         _is_at_level(level, time, arrived) or _is_whole_before(draft.bed, level, time, arrived)
     ):
         return ["the level could be the time, and the time the level"]
-    if time is not None and draft.shared_time and time.at and time.sure_time and not level.full_clock:
-        return []  # "4 at 645 and 6 at 140 at 0600"
+    if time is not None and draft.shared_time and _is_told_for_all(time, level):
+        return []
     if time is None or draft.shared_time:
         at = (
             level.at
@@ -277,6 +285,13 @@ def _bare_level(draft: Draft, level: Item, time: Item | None, arrived: datetime)
     return ["the level could be the time"] if _near(level, arrived) else []
 
 
+def _is_told_for_all(time: Item, level: Item) -> bool:
+    """ "4 at 645 and 6 at 140 at 0600", "left 1855, right 740 at 1900": no line there is a time."""
+    sure = time.at and time.sure_time and not level.full_clock
+    bare = not (level.at or level.lead or level.spoken_clock)
+    return sure or (bare and (time.at or time.sure_time or time.start <= 1))
+
+
 def _is_bare_pair(level: Item, time: Item) -> bool:
     """ "645 1900": two numbers side by side and no word that says what they are; 0700 is no level."""
     alone = (
@@ -294,11 +309,11 @@ def _is_whole_before(bed: Item | None, level: Item, time: Item, arrived: datetim
     if not whole or time.sure_time or not could_be_level(time):
         return False
     loose = not (time.full_clock or time.spoken_clock)
-    if not (loose or level.within(RECENT, arrived) or not time.within(RECENT, arrived)):
+    if not (loose or level.within(2 * RECENT, arrived) or not time.within(RECENT, arrived)):
         return False
     heads = bed is not None and level.end <= bed.start < time.start and time.at
     behind = time.at and time.end <= level.start <= time.end + 1 and not time.spoken_clock
-    later = level.digits > time.digits  # "9 at 1800 at 1004"
+    later = level.digits > time.digits or not level.within(RECENT, arrived)  # "9 at 1800 at 1004"
     return heads or behind or ((loose or later) and (level.at or level.lead == "at"))
 
 

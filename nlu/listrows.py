@@ -26,6 +26,7 @@ WITHIN = frozenset({":", "-", "=", ">", ".", "]"})
 """Between a bed and its line."""
 AT = frozenset({"at", "@"})
 MINUTE_DIGITS = 2
+MINUTES = 60
 TWO_ROWS = 4
 """Numbers of two beds and their lines."""
 NEAR = 5
@@ -68,7 +69,7 @@ def is_doubtful(toks: Toks, rows: Sequence[Row]) -> bool:
     alone = sum(text.isdecimal() for text in toks.said) == TWO_ROWS
     if alone and any(_is_clock(toks, row) for row in rows):
         return True  # "12:340 3:44"
-    if _counts_hours(toks, rows):
+    if _counts_hours(toks, rows) or _has_clock(toks, rows):
         return True
     ranges = any(row.sign == "-" for row in beds) and any(row.sign != "-" for row in rows)
     others = toks.words & OTHERS
@@ -81,6 +82,14 @@ def _counts_hours(toks: Toks, rows: Sequence[Row]) -> bool:
     """ "12 4 300, 5 330, 6 360": the hours of a list of bed 12, and no beds five and six."""
     first = word(toks, rows[0].line)
     return first.isdecimal() and word(toks, rows[1].start) == str(int(first) + 1)
+
+
+def _has_clock(toks: Toks, rows: Sequence[Row]) -> bool:
+    """ "9 340, 4 120, 06:45": where not all rows are written so, these are an hour and its minutes."""
+    joined = [row for row in rows if _is_clock(toks, row)]
+    clocks = [row for row in joined if int(word(toks, row.line)) < MINUTES]
+    led = any(word(toks, row.start).startswith("0") for row in clocks)
+    return led or (bool(clocks) and len(joined) < len(rows))
 
 
 def _is_empty(toks: Toks, row: Row) -> bool:

@@ -155,14 +155,10 @@ class Times:
         time = None if self.is_own(row) else self.time_of(row)
         leads = {self._led(other) for other in self.rows}
         line = row.line + len(self._led(row))
-        if (
-            time is None
-            or not is_of_half(self.toks, time)
-            or len(leads) > 1
-            or word(self.toks, line)[:1] == "0"
-        ):
+        either = time == line + 1 and is_whole(self.toks, line) and bool(clocks(self.toks, line))
+        if time is None or not is_of_half(self.toks, time) or len(leads) > 1:
             return row.line
-        return line
+        return row.line if either or word(self.toks, line)[:1] == "0" else line  # "5 @1735 1652"
 
     def _led(self, row: Row) -> tuple[str, ...]:
         return tuple(takewhile(IS_AT.__contains__, self.toks.said[row.line : row.line + len(IS_AT)]))
@@ -216,6 +212,8 @@ def _behind(toks: Toks, row: Row) -> Shared | None:
         at, every = _lead(toks, k)
         whole = is_whole(toks, at)
         led = word(toks, at - 1) in OF_ALL | TAKEN | AT
+        if at == line + 1 and is_whole(toks, line) and clocks(toks, line):
+            continue  # "2 1006 1020"
         ends = [end for end, clock in clocks(toks, at) if led or whole or (at > k and clock.sure)]
         if ends and word(toks, at - 1) not in TELLS:  # "line at 2000 was 1200"
             end = max(ends)

@@ -13,6 +13,7 @@ from .lengths import length
 from .numbers import Number, Toks, Value, glued, is_digits, numbers, starts_number, word
 from .patterns.clockwords import AGO, HOUR_WORDS
 from .patterns.cues import CHECKS, LEVELS
+from .patterns.leads import BED_WORDS
 from .patterns.levels import LITRES, MILLILITRES, VOLUMES
 
 _BAD = frozenset(p for p in LEVELS["badunit"] if " " not in p)
@@ -72,7 +73,10 @@ def measured(toks: Toks, i: int, *, voice: bool) -> Iterator[Item]:
         if joined and not any(is_thousands(toks, i, n) for n in by_end.get(end, ())):
             continue  # typed "85 11": two numbers
         if end in by_end or loose:
-            yield _item(toks, i, end, by_end.get(end, []), loose, voice=voice)
+            item = _item(toks, i, end, by_end.get(end, []), loose, voice=voice)
+            yield item
+            if item.unit == "litre" and item.amount and not voice and _may_be_of_left(item, toks):
+                yield item._replace(end=end, amount=int(item.figure or 0), unit="", clocks=loose)
 
 
 def _item(toks: Toks, i: int, end: int, found: list[Number], loose: Clocks, *, voice: bool) -> Item:
@@ -106,13 +110,31 @@ def _item(toks: Toks, i: int, end: int, found: list[Number], loose: Clocks, *, v
     )
 
 
+SIDES = frozenset({"l", "r"})
+BEFORE_BED = frozenset({"", ",", ";", ".", ":", "-", "/", "and", "&"})
+
+
+def _may_be_of_left(item: Item, toks: Toks) -> bool:
+    """ "1 L 1050": a litre, or the left tube of bed 1 at 1,050 mL."""
+    apart = item.end == item.core + 1 and word(toks, item.core) == "l" and not glued(toks, item.core)
+    if not (apart and is_digits(toks, item.start) and is_digits(toks, item.end)):
+        return False
+    before = word(toks, item.start - 1)
+    if not toks.words.isdisjoint(BED_WORDS):
+        return before in BED_WORDS
+    listed = before.isdecimal() and (item.start == 1 or not SIDES.isdisjoint(toks.said[: item.start]))
+    return listed or before in BEFORE_BED
+
+
+STOPS = frozenset({",", ";"})
 SPOKEN_ONLY = frozenset({"clock", "money", "heard", "joined"})
 
 
 def is_thousands(toks: Toks, i: int, number: Number) -> bool:
     """Whether typed digits are one number: "1 050", as much of the world writes it; "3 80" is two."""
     joined = number.style == "joined" and toks[i].is_digits and len(word(toks, number.end - 1)) == 3
-    return joined and number.value < MOST_JOINED
+    apart = word(toks, i - 1) in STOPS and not word(toks, number.end - 1).startswith("0")
+    return joined and number.value < MOST_JOINED and not apart  # "9 610, 2 635"
 
 
 def _stray_letter(toks: Toks, i: int, end: int) -> bool:

@@ -365,6 +365,8 @@ def _goes_nowhere(toks: Toks, cue: Cue, cues: list[Cue], clause: Clause) -> bool
     said = toks.said[clause.start : clause.end]
     other = clause.who in {OTHER, SPEAKS, THING} or not MYSELF.isdisjoint(said)
     if cue.label == "side":
+        if cue.start == clause.begins and any(is_digits(toks, k) for k in range(cue.end, clause.end)):
+            return False  # "left at 650, right at 1400"
         kept = word(toks, cue.end) in WHOM and other  # "the doctor left him on it"
         return kept or word(toks, cue.start) not in LEFT or word(toks, cue.start - 1) in ARTICLES
     if cue.label != "kind" or cue.value not in GOING:

@@ -124,6 +124,13 @@ def _fields(again: Again, row: Row, start: int, end: int) -> Fields | None:
     if not head <= SIGNS | OF_TIME | NAMING | TUBES:
         return None
     bare = not (level.sign or word(toks, level.end) in MILLILITRES)
+    if (
+        bare
+        and word(toks, level.start - 1) in IS_AT
+        and len(level.text) == FULL_HOUR
+        and time.start == level.end
+    ):
+        return None  # "12 @1735 1652"
     if bare and _is_recent(again, level.text, either=time.start == level.end):
         return None  # "17 left 520 1800": 5:20, or 18:00?
     if bare and not time.sign and row.label_end <= time.start < level.start:

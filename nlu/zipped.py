@@ -37,6 +37,8 @@ ORDERED = frozenset({"respectively", "resp", "respectfully"})
 SIDES = frozenset({"left", "right", "l", "r", "tube", "tubes", "apical", "basal", "mediastinal", "both"})
 SIGNS = AT | BETWEEN | ORDERED
 """Between the beds and their lines stands one of these, or behind both."""
+PLURAL = frozenset({"beds", "rooms"})
+"""With one of these a blank joins the numbers of a row."""
 TWO = 2
 HOURS = 24
 """A number up to this one that stands behind "at" may be an hour."""
@@ -46,7 +48,7 @@ MOST = 8
 def zipped(again: Again) -> Told:
     """The line of each bed; nothing where the message is no such list, or one of them is not whole."""
     toks, index = again.toks, again.ward.index
-    if JOINERS.isdisjoint(toks.words) or SIGNS.isdisjoint(toks.words):
+    if (JOINERS | PLURAL).isdisjoint(toks.words) or SIGNS.isdisjoint(toks.words):
         return ()
     runs = [run for run in _runs(toks) if len(run) >= TWO]
     if len(runs) != TWO or not SIDES.isdisjoint(toks.words):
@@ -84,11 +86,12 @@ def _is_of(told: Statement, toks: Toks, bed: int, line: int) -> bool:
 def _runs(toks: Toks) -> list[list[int]]:
     """The runs of numbers with a comma or an "and" between, a time for all left out."""
     runs: list[list[int]] = []
+    fewest = 0 if not toks.words.isdisjoint(PLURAL) else 1
     for k in range(len(toks)):
         if not is_digits(toks, k) or _is_time(toks, k):
             continue
         last = runs[-1][-1] if runs else k
-        joined = 0 < k - last - 1 <= TWO and JOINERS.issuperset(toks.said[last + 1 : k])
+        joined = runs and fewest <= k - last - 1 <= TWO and JOINERS.issuperset(toks.said[last + 1 : k])
         if joined:
             runs[-1].append(k)
         else:
