@@ -16,6 +16,7 @@ from .patterns.numerals import HOMOPHONES, JOINED, NUMERALS, ONES, TEENS, TENS, 
 from .tokens import Words, remembered
 
 Toks = Words
+FULL_HOUR = 4  # digits of an hour and its minutes
 POINTING = frozenset(
     {
         "last",
@@ -129,8 +130,10 @@ def numbers(toks: Toks, i: int) -> list[Number]:
 
 
 def _twice(toks: Toks, number: Number) -> Number:
-    """ "forty-five (45)": the same number once more in brackets."""
+    """ "forty-five (45)": the same number once more in brackets; "1800 (1800)" may be a line and its time."""
     inside = number.end + 1
+    if len(word(toks, inside)) == FULL_HOUR and is_digits(toks, number.end - 1):
+        return number
     if word(toks, number.end) != "(" or word(toks, inside + 1) != ")" or not is_digits(toks, inside):
         return number
     same = len(word(toks, inside)) < 6 and int(word(toks, inside)) == number.value
