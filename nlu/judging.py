@@ -305,7 +305,8 @@ def _is_bare_pair(level: Item, time: Item) -> bool:
 
 def _is_whole_before(bed: Item | None, level: Item, time: Item, arrived: datetime) -> bool:
     """ "4 at 615, 1900", "1900 bed 9 at 634", "9 at 1600, 634": the whole clock time may be when it was."""
-    whole = (level.full_clock or level.spoken_clock) and level.possible(arrived)
+    spoken = level.spoken_clock and level.lead != "levelat"
+    whole = (level.full_clock or spoken) and level.possible(arrived)
     if not whole or time.sure_time or not could_be_level(time):
         return False
     loose = not (time.full_clock or time.spoken_clock)

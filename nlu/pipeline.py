@@ -58,6 +58,9 @@ def with_found(cues: Iterable[Cue], found: Sequence[Cue]) -> tuple[Cue, ...]:
     return in_order([*(cue for cue in cues if not overlaps(cue, found)), *found])
 
 
+HOURS = frozenset({"o'clock", "oclock", "clock"})
+
+
 class Read(NamedTuple):
     """The tokens of a message with repaired spelling, and its cues by where they start.
 
@@ -162,6 +165,7 @@ def _is_no_phrase(toks: Sequence[Token], start: int, end: int) -> bool:
         or _is_out_of_a_bed(toks, start, end)
         or _is_other_side(toks, start, end)
         or _is_next_bed(toks, start, end)
+        or _begins_with_half_of_day(toks, start)
     )
 
 
@@ -210,6 +214,12 @@ def _is_out_of_a_bed(toks: Sequence[Token], start: int, end: int) -> bool:
     """ "300 out of bed 12": so much came out, and nobody got up."""
     named = toks[start].text == "out" and toks[end - 1].text in LABELLED
     return named and end < len(toks) and (toks[end].is_digits or toks[end].text in NUMERALS)
+
+
+def _begins_with_half_of_day(toks: Sequence[Token], start: int) -> bool:
+    """ "at 2:10 am i changed it": when that was, and no "am I"."""
+    before = toks[start - 1] if toks[start].text == "am" and start > 0 else None
+    return before is not None and (before.is_digits or before.text in NUMERALS or before.text in HOURS)
 
 
 def _named(label: str) -> tuple[str, str]:

@@ -13,11 +13,13 @@ from .clauses import NUMBERS
 from .clock import clocks
 from .items import AMOUNTS, Item, is_now
 from .numbers import Toks, numbers, word
+from .patterns.leads import BED_WORDS
 from .patterns.numerals import ONES, TEENS, TENS
 from .rules import Rule
 
 MINUTES = frozenset({*TENS, *TEENS})
 NOON = 12
+PAIR = 2
 SOUNDS = frozenset({"then", "tin", "sick", "sex", "fife"})
 """Heard for ten, six and five."""
 ENDING = frozenset({"", ",", ".", ";", "!", "at", "@", "pm", "am", "o'clock"})
@@ -57,6 +59,28 @@ def _behind_level(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "the level could be the time, and the time the level"  # "at fourteen ten six forty"
 
 
+def _half_in_digits(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "at eleven hundred 70 milliliters": 1,170, or 70 mL at eleven?"""
+    if any(i.role == "time" for i in items):
+        return
+    for level in items:
+        words = [toks[k].is_digits for k in range(level.start, max(level.core, level.start))]
+        mixed = level.role in AMOUNTS and any(words) and not words[0]
+        if mixed and word(toks, level.start - 1) == "at" and clocks(toks, level.start):
+            yield "where the level begins"
+
+
+def _before_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed twenty three ten bed 24 ...": bed 20 with 310, or bed 23 with ten?"""
+    for bed, level in pairwise(items):
+        tens = bed.role == "bed" and word(toks, bed.end - 1) in TENS and level.start == bed.end
+        ones = (
+            level.role in AMOUNTS and word(toks, level.start) in ONES and word(toks, level.core) in BED_WORDS
+        )
+        if tens and ones and level.core in rest_of(toks, level.start):
+            yield "where the bed ends"
+
+
 def _ends_elsewhere(level: Item, time: Item, toks: Toks) -> bool:
     """ "Six forty four minutes ago": whether the word between them can be of either."""
     longer = level.end == level.start + 1 and word(toks, time.start) in MINUTES
@@ -91,7 +115,8 @@ def _heard_number(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if word(toks, k) in SOUNDS and word(toks, k + 1) in ENDING:
             yield "the word behind the number may be its end"
         before = any(i.role in {"bed", "time"} and i.end == item.start - 1 for i in items)
-        if before and word(toks, item.start - 1) == "then" and item.role in AMOUNTS:
+        short = len(item.digits) <= PAIR  # "at 4 pm then 590": no number begins with ten and 590
+        if before and short and word(toks, item.start - 1) == "then" and item.role in AMOUNTS:
             yield "the word before the number may be its beginning"
 
 
@@ -126,6 +151,8 @@ def _lost_hundreds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 RUN_TOGETHER = (
     Rule(_behind_time, frozenset({"time"}), frozenset(TENS)),
     Rule(_behind_level, frozenset({"time"}), frozenset(TENS)),
+    Rule(_half_in_digits, AMOUNTS, frozenset({"hundred"})),
+    Rule(_before_bed, frozenset({"bed"}), frozenset(TENS)),
     Rule(_lost_time, NUMBERS, SOUNDS | {"clock"}),
     Rule(_four_as_for, AMOUNTS | {"repair"}, frozenset({"for"})),
     Rule(_heard_number, NUMBERS | {"time"}, SOUNDS),
