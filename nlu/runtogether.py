@@ -20,6 +20,8 @@ from .rules import Rule
 MINUTES = frozenset({*TENS, *TEENS})
 NOON = 12
 PAIR = 2
+LARGEST = 3000
+"""mL that a canister holds at most; common practice, no source."""
 SOUNDS = frozenset({"then", "tin", "sick", "sex", "fife"})
 """Heard for ten, six and five."""
 ENDING = frozenset({"", ",", ".", ";", "!", "at", "@", "pm", "am", "o'clock"})
@@ -70,14 +72,22 @@ def _half_in_digits(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "where the level begins"
 
 
-def _before_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "bed twenty three ten bed 24 ...": bed 20 with 310, or bed 23 with ten?"""
+def _behind_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed twenty three ten bed 24 ...": bed 20 with 310, or bed 23 with ten; "twenty eight two two six": so
+    much is in no canister; "bed thirteen one three four oh": 13 told twice, or 1,340?"""
     for bed, level in pairwise(items):
-        tens = bed.role == "bed" and word(toks, bed.end - 1) in TENS and level.start == bed.end
-        ones = (
-            level.role in AMOUNTS and word(toks, level.start) in ONES and word(toks, level.core) in BED_WORDS
+        last = word(toks, bed.end - 1)
+        if bed.role != "bed" or level.role not in AMOUNTS or level.start != bed.end or level.digits:
+            continue
+        listed = word(toks, level.core) in BED_WORDS
+        tens = last in TENS and word(toks, level.start) in ONES and level.core in rest_of(toks, level.start)
+        ones = last in ONES and word(toks, bed.end - 2) in TENS
+        ones &= any(n.end == level.core for n in numbers(toks, bed.end - 1))
+        again = last in ONES and word(toks, bed.start) in ONES and bed.end - bed.start > 1
+        again &= word(toks, level.start) in ONES and any(
+            i.role == "bed" and i.end == bed.start for i in items
         )
-        if tens and ones and level.core in rest_of(toks, level.start):
+        if (listed and (tens or ones)) or (tens and (level.amount or 0) > LARGEST) or again:
             yield "where the bed ends"
 
 
@@ -152,7 +162,7 @@ RUN_TOGETHER = (
     Rule(_behind_time, frozenset({"time"}), frozenset(TENS)),
     Rule(_behind_level, frozenset({"time"}), frozenset(TENS)),
     Rule(_half_in_digits, AMOUNTS, frozenset({"hundred"})),
-    Rule(_before_bed, frozenset({"bed"}), frozenset(TENS)),
+    Rule(_behind_bed, frozenset({"bed"}), frozenset({*TENS, *ONES})),
     Rule(_lost_time, NUMBERS, SOUNDS | {"clock"}),
     Rule(_four_as_for, AMOUNTS | {"repair"}, frozenset({"for"})),
     Rule(_heard_number, NUMBERS | {"time"}, SOUNDS),

@@ -17,6 +17,7 @@ from zoneinfo import ZoneInfo
 
 import nlu
 from nlu.statements import Parsed
+from tests.nlu.aloud import aloud
 from tests.nlu.saying import SHIFTS, Channel, asked_slots, plain
 
 Verdict: TypeAlias = Literal["read", "asked", "wrong"]
@@ -73,20 +74,22 @@ def form(text: str, *meant: str) -> Form:
     return Form(text, meant)
 
 
-def fillings(form: Form, count: int) -> Iterator[Filling]:
-    """So many of a form, the same at each run."""
+def fillings(form: Form, count: int, channel: Channel = "text") -> Iterator[Filling]:
+    """So many of a form, the same at each run; in `voice` its values are as a recogniser writes them."""
     rng = random.Random(form.text)
     for _ in range(count):
         arrived = rng.choice(ARRIVALS)
         beds = rng.choice(WARDS)
-        values = _values(rng, arrived, beds)
+        moments = dict(zip(("t", "t2", "t3"), _moments(rng, arrived), strict=True))
+        values = _values(rng, arrived, beds, moments)
+        said = aloud(rng, values, moments) if channel == "voice" else values
         meant = tuple(_bag(words.format_map(values).split("; ")) for words in form.meant)
-        yield Filling(form.text.format_map(values), meant, arrived, beds)
+        yield Filling(form.text.format_map(said), meant, arrived, beds)
 
 
 def held(form: Form, count: int, channel: Channel = "text") -> tuple[list[str], float]:
     """The fillings that are accepted as something else, and the share of those that are read."""
-    told = [(each.text, each.verdict(channel)) for each in fillings(form, count)]
+    told = [(each.text, each.verdict(channel)) for each in fillings(form, count, channel)]
     return [text for text, verdict in told if verdict == "wrong"], sum(v == "read" for _, v in told) / count
 
 
@@ -94,15 +97,19 @@ def _bag(statements: list[str]) -> Counter[str]:
     return Counter(" ".join(sorted(statement.split())) for statement in statements)
 
 
-def _values(rng: random.Random, arrived: datetime, beds: tuple[str, ...]) -> dict[str, str | int]:
+def _values(
+    rng: random.Random, arrived: datetime, beds: tuple[str, ...], moments: dict[str, datetime]
+) -> dict[str, str | int]:
     values: dict[str, str | int] = dict(zip(("b", "b2", "b3"), rng.sample(beds, 3), strict=True))
     lines = [_line(rng) for _ in range(4)]
     values |= zip(("l", "l2", "l3", "w"), lines, strict=True)
     rising = sorted(rng.sample(range(5, 1950), 3))
     values |= zip(("u", "u2", "u3"), rising, strict=True)
-    for place, moment in zip(("", "2", "3"), _moments(rng, arrived), strict=True):
-        values[f"t{place}"] = _clock(rng, moment)
-        values[f"m{place}"] = moment.strftime("%H:%M" if moment.date() == arrived.date() else "%d-%b-%H:%M")
+    for name, moment in moments.items():
+        values[name] = _clock(rng, moment)
+        values[name.replace("t", "m")] = moment.strftime(
+            "%H:%M" if moment.date() == arrived.date() else "%d-%b-%H:%M"
+        )
     typed, side = rng.choice(SIDES)
     values |= {"s": typed, "s2": OTHER[typed], "S": side, "S2": OTHER[side]}
     return values | {

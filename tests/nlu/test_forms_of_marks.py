@@ -112,7 +112,12 @@ def _forms(table: dict[str, tuple[str, ...]]) -> list[Form]:
 def test_a_plain_form_is_read_over_all_values(each: Form) -> None:
     wrong, share = held(each, EACH)
     assert not wrong
-    assert share >= 0.8
+    assert share > 0.5
+
+
+def test_plain_forms_are_mostly_read() -> None:
+    shares = [held(each, EACH)[1] for each in _forms(READ)]
+    assert sum(shares) / len(shares) > 0.95
 
 
 @pytest.mark.parametrize("each", _forms(HELD), ids=lambda each: each.text)
