@@ -86,10 +86,10 @@ def _counts_hours(toks: Toks, rows: Sequence[Row]) -> bool:
 
 def _has_clock(toks: Toks, rows: Sequence[Row]) -> bool:
     """ "9 340, 4 120, 06:45": where not all rows are written so, these are an hour and its minutes."""
-    joined = [row for row in rows if _is_clock(toks, row)]
-    clocks = [row for row in joined if int(word(toks, row.line)) < MINUTES]
+    joined = sum(row.sign == ":" and is_inside_number(toks, row.label_end) for row in rows)
+    clocks = [row for row in rows if _is_clock(toks, row) and int(word(toks, row.line)) < MINUTES]
     led = any(word(toks, row.start).startswith("0") for row in clocks)
-    return led or (bool(clocks) and len(joined) < len(rows))
+    return led or (bool(clocks) and joined < len(rows))
 
 
 def _is_empty(toks: Toks, row: Row) -> bool:
