@@ -314,8 +314,8 @@ def _is_whole_before(bed: Item | None, level: Item, time: Item, arrived: datetim
         return False
     heads = bed is not None and level.end <= bed.start < time.start and time.at
     behind = time.at and time.end <= level.start <= time.end + 1 and not time.spoken_clock
-    old = not level.within(RECENT, arrived) and time.start - level.end <= 1  # not "at 1505 as at 1900"
-    later = level.digits > time.digits or old  # "9 at 1800 at 1004", "9 at 1600, 1707"
+    beside = time.start - level.end <= 1  # not "at 1505 as at 1900"
+    later = level.digits > time.digits or (beside and level.within(2 * RECENT, arrived))
     return heads or behind or ((loose or later) and (level.at or level.lead == "at"))
 
 

@@ -124,13 +124,10 @@ def _fields(again: Again, row: Row, start: int, end: int) -> Fields | None:
     if not head <= SIGNS | OF_TIME | NAMING | TUBES:
         return None
     bare = not (level.sign or word(toks, level.end) in MILLILITRES)
-    if (
-        bare
-        and word(toks, level.start - 1) in IS_AT
-        and len(level.text) == FULL_HOUR
-        and time.start == level.end
-    ):
-        return None  # "12 @1735 1652"
+    led = word(toks, level.start - 1) in IS_AT and len(level.text) == FULL_HOUR
+    led &= time.start == level.end or _is_recent(again, level.text, either=False, reach=2 * RECENT)
+    if bare and led and time.start <= level.end + 1:
+        return None  # "12 @1735 1652", "9 at 1600, 1707"
     if bare and _is_recent(again, level.text, either=time.start == level.end):
         return None  # "17 left 520 1800": 5:20, or 18:00?
     if bare and not time.sign and row.label_end <= time.start < level.start:
@@ -176,15 +173,15 @@ def _is_time(again: Again, figure: Figure) -> bool:
     return len(figure.text) == FULL_HOUR and _is_recent(again, figure.text, either=False)
 
 
-def _is_recent(again: Again, said: str, *, either: bool) -> bool:
-    """Whether a number may be a time of the last two hours; a short one in either half of the day."""
+def _is_recent(again: Again, said: str, *, either: bool, reach: int = RECENT) -> bool:
+    """Whether a number may be a time of the last minutes, two hours; a short one in either half of a day."""
     hours, minutes = divmod(int(said), 100)
     if len(said) < (SHORT if either else FULL_HOUR) or hours > HOURS or minutes >= MINUTES:
         return False
     arrived = again.ward.arrived.hour * MINUTES + again.ward.arrived.minute
     ago = (arrived + SKEW - hours * MINUTES - minutes) % DAY
     halves = {ago, (ago + HALF_DAY) % DAY} if either and len(said) == SHORT else {ago}
-    return min(halves) <= RECENT + SKEW
+    return min(halves) <= reach + SKEW
 
 
 def _parts(toks: Toks, k: int) -> bool:

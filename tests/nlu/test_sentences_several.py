@@ -312,9 +312,9 @@ def test_a_bed_with_both_its_sides_is_no_number_of_litres(text: str, read: str) 
         ("bed 12 R 1 L 0640", "mark bed=12 tube=right at=06:40 level_ml=1000"),
         ("bed 12, 1 L 0640 R side", "mark bed=12 tube=right at=06:40 level_ml=1000"),
         ("2 L 0640 R 300", "ask level_ml"),
-        ("12, 2 L 0640 R 300", "ask level_ml"),
+        ("12, 2 L 0640 R 300", "ask bed"),
         ("bed 12, 2 L 0640 R 300", "ask level_ml"),
-        ("12 R 95, 1 L 0640", "ask level_ml"),
+        ("12 R 95, 1 L 0640", "ask bed"),
     ],
 )
 def test_litres_stay_litres_where_a_time_stands_behind_them(text: str, read: str) -> None:
