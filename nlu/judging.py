@@ -314,7 +314,8 @@ def _is_whole_before(bed: Item | None, level: Item, time: Item, arrived: datetim
         return False
     heads = bed is not None and level.end <= bed.start < time.start and time.at
     behind = time.at and time.end <= level.start <= time.end + 1 and not time.spoken_clock
-    beside = time.start - level.end <= 1  # not "at 1505 as at 1900"
+    led = level.lead in {"level", "levelat"}
+    beside = time.start - level.end <= 1 and not led  # not "at 1505 as at 1900"
     later = level.digits > time.digits or (beside and level.within(2 * RECENT, arrived))
     return heads or behind or ((loose or later) and (level.at or level.lead == "at"))
 

@@ -20,7 +20,7 @@ from .rules import Rule
 MINUTES = frozenset({*TENS, *TEENS})
 NOON = 12
 PAIR = 2
-LARGEST = 3000
+LARGEST = 4000
 """mL that a canister holds at most; common practice, no source."""
 SOUNDS = frozenset({"then", "tin", "sick", "sex", "fife"})
 """Heard for ten, six and five."""
