@@ -12,7 +12,7 @@ from itertools import pairwise
 from .clauses import NUMBERS, clauses
 from .followers import DIALLED
 from .items import EVENTS, FINDINGS, FULL_HOUR, Item, is_bare
-from .numbers import Toks, is_digits, word
+from .numbers import Toks, glued, is_digits, word
 from .rules import Rule
 
 HOURS = 24
@@ -60,6 +60,18 @@ def _named_again(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         other &= told.name != "suction_on" or level.amount not in DIALLED  # "20 back on suction"
         if bare and stop.role == "sep" and (again or other):
             yield "a bed named again, and no level"
+
+
+def _bed_and_line(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """Dictated "6 25 at 1400. 2 back from CT": bed 6 and its line, before the bed of what is told next."""
+    first = next((i for i in items if i.role not in {"cue", "sep"}), None)
+    if first is None or first.role != "level" or first.unit or first.lead:
+        return
+    apart = first.end - first.start == 2 and not glued(toks, first.start + 1)
+    digits = apart and is_digits(toks, first.start) and is_digits(toks, first.start + 1)
+    stops = [i.start for i in items if i.role == "sep"]
+    if digits and any(i.role == "bed" and stops and i.start > stops[0] for i in items):
+        yield "a bed and its line, or a line of the next bed"
 
 
 def _moved_when(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -275,6 +287,7 @@ BEDLIKE = (
     Rule(_small_level, frozenset({"level"})),
     Rule(_twice, frozenset({"bed"})),
     Rule(_named_again, frozenset({"level"})),
+    Rule(_bed_and_line, frozenset({"level"})),
     Rule(_moved_when, frozenset({"bed"}), frozenset({"to", "into", "in"})),
     Rule(_named_alike, frozenset({"tube"}), frozenset({"ct"})),
     Rule(_half_a_label, frozenset({"kind", "tube"}), frozenset({"ct"})),

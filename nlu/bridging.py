@@ -152,7 +152,7 @@ def _tubes(cues: tuple[Cue, ...]) -> list[tuple[int, int]]:
 def _letters(toks: Toks, named: Mapping[int, int]) -> Iterator[tuple[int, int]]:
     """Where a side is a letter behind the word new: "new R CT", "new L apical drain"."""
     for i, tok in enumerate(toks):
-        if tok.text in {"l", "r"} and word(toks, i - 1) in {"new", "fresh", "second", "another"}:
+        if tok.text in {"l", "r"} and word(toks, i - 1) in {"new", "fresh", "second", "another", "a"}:
             yield i, named.get(i + 1, i + 1)
 
 

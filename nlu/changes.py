@@ -22,7 +22,19 @@ OF_CANISTER = frozenset(
     {"and", "so", "in", "of", "for", "on", "at", "bed", "room", "full", ",", "was", "got", "is"}
 )
 OF_FULL = OF_CANISTER | {"it", "i", "we", "has", "been", "have", "just", "now", "then", "already", "."}
-OF_FULL |= {"therefore", "hence", "almost", "nearly", "very", "completely", "had", "became", "to"}
+OF_FULL |= {
+    "ml",
+    "mls",
+    "therefore",
+    "hence",
+    "almost",
+    "nearly",
+    "very",
+    "completely",
+    "had",
+    "became",
+    "to",
+}
 """Between a canister that was full and what was done to it; no denial, and no plan."""
 FULL = "full"
 BEHIND_CHANGE = frozenset({"at", "@", "by", ",", "yesterday", "overnight", "today", "last", "this"})

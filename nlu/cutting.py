@@ -56,7 +56,7 @@ def _is_bare_bed(item: Item) -> bool:
 
 
 def _is_cut(item: Item, ends: set[int], toks: Toks, voice: bool) -> bool:
-    if _is_group(item, toks) or _takes_the_hour(item, toks):
+    if _is_group(item, toks) or _takes_the_hour(item, toks) or _takes_the_minutes(item, toks):
         return True
     if _furthest(toks, item.start) <= item.end:
         return False
@@ -98,6 +98,14 @@ def _takes_the_hour(item: Item, toks: Toks) -> bool:
     apart = item.end - item.start > 1 and is_digits(toks, item.end - 1) and not glued(toks, item.end - 1)
     colon = word(toks, item.end) == ":" and is_digits(toks, item.end + 1)
     return apart and colon and glued(toks, item.end) and glued(toks, item.end + 1)
+
+
+def _takes_the_minutes(item: Item, toks: Toks) -> bool:
+    """ "07:00 19": digits apart, and the first are the minutes of a time with a colon."""
+    start = item.start
+    colon = word(toks, start - 1) == ":" and is_digits(toks, start - 2) and glued(toks, start)
+    apart = item.end - start > 1 and is_digits(toks, start + 1) and not glued(toks, start + 1)
+    return colon and apart and glued(toks, start - 1)
 
 
 def _is_group(item: Item, toks: Toks) -> bool:

@@ -229,7 +229,7 @@ def _full(said: Message) -> list[Cue]:
     for k in range(1, len(toks)) if said.tells("exchanged") else ():
         behind = _is_bed(toks, k - 1) or word(toks, k - 1) in CANISTERS | {"was", "is", "got"}
         if word(toks, k) == "full" and k not in taken and behind and word(toks, k + 1) in STOPS - {""}:
-            found.append(Cue("filler", "", k, k + 1))
+            found.append(Cue("filler", "", k - (word(toks, k - 1) in {"was", "is", "got"}), k + 1))
     return found
 
 

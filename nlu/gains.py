@@ -17,6 +17,7 @@ SO = frozenset({"thats", "that's", "so", "ie", "="})
 REFERRING = frozenset({"which", "that", "this"})
 OVER = frozenset({"span", "window", "since"})
 """Behind a number: over which time it came."""
+MOVED = frozenset({"pt", "patient", "him", "her", "them"})
 HOURLY = frozenset({"hrly", "hourly", "hrlies", "hourlies", "qh"})
 IN_BRACKETS = frozenset(
     {"more", "out", "up", "ml", "mls", "this", "last", "past", "the", "in", "hour", "hr", "shift"}
@@ -166,7 +167,8 @@ def _is_start(items: list[Item], k: int, toks: Toks) -> bool:
     item, nxt = items[k], _next_amount(items, k)
     if item.link != "from" or item.lead in CHECK_LIMITS or nxt is None:
         return False
-    moved = item.label and nxt.label and word(toks, item.start - 2) in CLIMBS  # from bed to bed
+    who = item.start - 2 - (word(toks, item.start - 2) in MOVED)
+    moved = item.label and nxt.label and word(toks, who) in CLIMBS  # from bed to bed
     if word(toks, nxt.start - 1) != "to" or nxt.start != item.end + 1 or moved:
         return False
     if (nxt.amount or 0) < (item.amount or 0):

@@ -110,7 +110,9 @@ class Gathering(Findings):
     def _bed(self, item: Item) -> None:
         draft = self.now
         self.bed_first |= len(self.drafts) == 1 and not (draft.has_content or draft.time)
-        if draft.kind == "moved" and (
+        if self.linked in PAUSES and draft.time is not None and draft.to_bed is not None:
+            self.open().bed = item  # "9 moved to 14 at 1840, 18 788 at 1825"
+        elif draft.kind == "moved" and (
             draft.bed is not None or item.link in {"to", "into"} or item.lead == "to"
         ):
             if draft.to_bed is not None or (self.linked in {"and", "&"} and not self.cued):

@@ -154,7 +154,12 @@ def _doubts(draft: Draft, arrived: datetime) -> list[str]:
         )
     if level is not None and (is_bare(level) or level.lead in NAMED) and not draft.kind:
         found += _bare_level(draft, level, time, arrived)
-    if level is not None and is_bare(level) and draft.kind in PLAIN_TIME and not _stood_at(level, time):
+    if (
+        level is not None
+        and is_bare(level)
+        and draft.kind in PLAIN_TIME
+        and not _stood_at(level, time, arrived)
+    ):
         found.append("a bare number may be a level or a time")
     return found
 
@@ -180,10 +185,12 @@ def _volume_or_time(draft: Draft, drafts: list[Draft], arrived: datetime) -> lis
     return ["how much came, or when"] * any(i.loose_time or is_bare(i) for i in beside)
 
 
-def _stood_at(level: Item, time: Item | None) -> bool:
+def _stood_at(level: Item, time: Item | None, arrived: datetime) -> bool:
     """ "pulled the drain in 29 at 1500, it was at 150": behind its whole time, what the line was."""
-    timed = time is not None and time.at and time.full_clock and time.end < level.start
-    return timed and level.lead == "levelat" and not level.full_clock
+    if time is None or level.lead != "levelat" or time.end >= level.start:
+        return False
+    whole = time.sure_time or (time.at and time.full_clock)
+    return whole and not (level.full_clock and level.possible(arrived))
 
 
 def _is_day_of_other(time: Item, level: Item, arrived: datetime) -> bool:
@@ -204,6 +211,8 @@ def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) 
             return ["a bare number may be a level or a time"]
         bare = time.loose_time or not (time.at or time.lead or time.within(LONG_PAST, arrived))
         behind_bed = draft.bed is not None and draft.bed.end == time.start and bare
+        if draft.bed and draft.whats and draft.whats[0].start < draft.bed.start:
+            behind_bed &= not any(c.colon for c in time.clocks)  # dictated "suction on bed 21 11:04"
         found = draft.whats or draft.checks
         if behind_bed and found and could_be_level(time):
             return ["a number behind a bed is its line"]  # "bed 9 340, both tubes no leak"

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from .clock import clocks
 from .numbers import Toks, is_digits, numbers, word
 from .oldones import CANISTERS, FRESH, STOPS, TAKEN, Message, is_timed, passes_bed
 from .patterns.levels import MILLILITRES
@@ -47,6 +48,32 @@ def _came_off(said: Message) -> list[Cue]:
         off = word(toks, k) in CANISTERS and word(toks, k + 1) in TAKEN and word(toks, k - 1) not in FRESH
         if off and word(toks, k + 2) in {"at", "with", "on"} and _is_whole(said, k + 3, ENOUGH):
             return [Cue("old", "", k, k + 3)]
+    return []
+
+
+def _full_with(said: Message) -> list[Cue]:
+    """ "box full 1400, changed 1806", "canister hit 1800, new one on at 1830": what it held when changed."""
+    toks = said.toks
+    for k in range(1, len(toks)):
+        full = word(toks, k) == "full" and not CANISTERS.isdisjoint(toks.said[max(0, k - 2) : k])
+        if not full and word(toks, k) not in {"hit", "reached"}:
+            continue
+        end = max((n.end for n in numbers(toks, k + 1) if n.value >= ENOUGH), default=0)
+        done = _past(toks, _past(toks, end, MILLILITRES), STOPS - {""} | {"so"})
+        if end and any(c.value == "exchanged" and c.start == done for c in said.cues):
+            return [Cue("old", "", k, k + 1)]
+    return []
+
+
+def _at_removal(said: Message) -> list[Cue]:
+    """ "drain pulled 1430 at 790": behind its time, what it stood at, which can be no time."""
+    toks = said.toks
+    for k in range(2, len(toks)) if said.tells("removed") else ():
+        led = word(toks, k) == "at" and _is_ended(said, k) and _is_whole(said, k + 1, ENOUGH)
+        ended = next((c.end for c in said.cues if c.value == "removed"), k)
+        timed = any(is_timed(toks, j) for j in range(ended, k))
+        if led and timed and not clocks(toks, k + 1) and STOPS.isdisjoint(toks.said[ended:k]):
+            return [Cue("old", "", k, k + 1)]
     return []
 
 
@@ -99,6 +126,8 @@ LAST_LEVELS: tuple[tuple[str, Callable[[Message], list[Cue]]], ...] = (
     ("last", _last_of),
     ("with", _with),
     ("when", _when_changed),
+    *((full, _full_with) for full in ("full", "hit", "reached")),
+    *((out, _at_removal) for out in ("pulled", "removed", "out")),
     *((off, _came_off) for off in sorted(TAKEN)),
 )
 """Each with the word that it cannot do without."""

@@ -184,7 +184,9 @@ def _had_to(said: Message) -> Iterator[Cue]:
     for k in range(len(toks) - 2):
         had = toks.said[k : k + 2] == ("had", "to") and word(toks, k + 2) in CHANGING
         over = (
-            word(toks, k) in CHANGED and word(toks, k + 1) == "over" and word(toks, k + 2) in OF_BED | WHOSE
+            word(toks, k) in CHANGED
+            and word(toks, k + 1) == "over"
+            and word(toks, past(toks, k + 2, WHOSE)) in OF_BED | CANISTERS
         )
         end = k + 2 + had
         box = (had or over) and not (CANISTERS | {"unit"}).isdisjoint(toks.said[end : end + FAR])

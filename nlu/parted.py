@@ -103,7 +103,8 @@ def _is_headed(before: Sequence[Item], item: Item, toks: Toks) -> bool:
 
 def _letter_of_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "12/A/340/1900", "12 A 340" where the unit has no such bed; not "12 b/l tubes", "12 a bit drowsy"."""
-    taken = {k for i in items if i.role not in {"cue", "sep"} for k in range(i.start, i.end)}
+    named = (i for i in items if i.role not in {"cue", "sep"} or i.value == "kind")  # "8 d/c'd home"
+    taken = {k for i in named for k in range(i.start, i.end)}
     for bed in items:
         k = bed.end + (word(toks, bed.end) in SIGNS and glued(toks, bed.end))
         if bed.role != "bed" or k in taken or word(toks, k) not in LABEL_LETTERS:
