@@ -98,7 +98,9 @@ def _we_back(said: Message) -> Iterator[Cue]:
 def is_lined(toks: Toks, k: int) -> bool:
     """Whether a number stands there that is too high for a dial, or has its unit."""
     number = max(numbers(toks, k), key=lambda n: n.end, default=None)
-    return number is not None and (number.value > DIAL or word(toks, number.end) in MILLILITRES)
+    if number is None:
+        return False
+    return number.value > DIAL or word(toks, number.end) in MILLILITRES | {"in", "inside"}
 
 
 def _on_return(said: Message) -> Iterator[Cue]:
