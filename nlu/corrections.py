@@ -89,6 +89,9 @@ def without_emphasis(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
 def agreed(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """ "340 correct": behind a number, and nothing else put right, it is a yes."""
     said = [k for k, i in enumerate(items) if i.role == "cue" and i.name == "corrected"]
+    kinds = {i.value for i in items if i.name != "corrected"}
+    if len(said) == 1 and "no" in kinds <= {"no", ","} and phrase_of(items[said[0]], toks) == "wrong":
+        return items[: said[0]]  # "no, wrong"
     if len(said) != 1 or not any(i.role == "num" for i in items[: said[0]]):
         return items
     cue = items[said[0]]

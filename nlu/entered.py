@@ -56,13 +56,17 @@ def wrote(items: tuple[Item, ...], toks: Toks) -> bool:
 
 def misread_line(items: tuple[Item, ...], toks: Toks) -> bool:
     """ "i misread the 6:35 pm on bed 10, it was 1180": which line was misread, and how it is."""
-    numbers = [i for i in items if i.role in {"num", "time"} and not i.label]
-    if not any(i.name == "misread" for i in items) or len(numbers) != PAIR:
+    values = [i for i in items if i.role in {"num", "time", "bed"}]
+    if not any(i.name == "misread" for i in items) or len(values) - any(map(_is_bed, values)) != PAIR:
         return False
-    line, level = numbers
+    line, level = values[0], values[-1]
     timed = line.role == "time" or line.full_clock or any(c.colon for c in line.clocks)
     told = not BUT_IT.isdisjoint(toks.said[line.end : level.start]) and level.role == "num"
     return timed and told and word(toks, line.start - 1) in {"the", "my", "at"}
+
+
+def _is_bed(item: Item) -> bool:
+    return item.role == "bed" or (item.label is not None and item.link in {"on", "for"})
 
 
 def is_misread(wrong: Item, toks: Toks) -> bool:

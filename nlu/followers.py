@@ -8,7 +8,7 @@ from .clock import clocks
 from .items import FINDINGS, FULL_HOUR, NO_CLOCKS, Item
 from .neighbours import number_follows
 from .numbers import Toks, glued, is_digits, word
-from .patterns.leads import MANY_LINES
+from .patterns.leads import BED_WORDS, MANY_LINES
 from .pipeline import Cue
 
 DIALLED = frozenset({10, 15, 20, 25, 30, 40})
@@ -171,6 +171,8 @@ def _led_twice(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
         return cue.end, item
     if cue.label == "wall" and (item.amount or 0) > max(DIALLED) and not number_follows(toks, cue.end):
         return cue.end, item._replace(lead="wall")
+    if cue.value == "suction_on" and word(toks, cue.end - 1) == "on" and word(toks, cue.end) in BED_WORDS:
+        return cue.end, item  # "ordered 10 cm suction on bed 17"
     return item.end, item
 
 

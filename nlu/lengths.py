@@ -11,6 +11,8 @@ MEASURES = frozenset({*MINUTE_WORDS, *HOUR_WORDS})
 COUNTED = frozenset({"plain", "led", "decimal"})
 """How the number of a length is said."""
 HUNDRED = 100
+PAIR = 2
+"""Digits of a length with a leading 0: "02 hrs"."""
 MOST_IN_WORDS = 240
 """Whoever speaks of more minutes says hours."""
 
@@ -61,7 +63,10 @@ def _quarters(toks: Toks, i: int) -> tuple[int, int] | None:
 
 
 def _is_count(number: Number, toks: Toks, i: int) -> bool:
-    """Whether a length can be told so: "a hundred and twenty", never in pairs or digit by digit."""
+    """Whether a length can be told so: "a hundred and twenty", never in pairs or digit by digit; "0015hrs"
+    is a time."""
+    if word(toks, i)[0] == "0" and len(word(toks, i)) > PAIR:
+        return False
     in_words = "hundred" in toks.said[i : number.end] and number.value <= MOST_IN_WORDS
     whole = number.value < HUNDRED or number.end == i + 1 or in_words
     return number.style in COUNTED and whole

@@ -6,11 +6,12 @@ be the level: "the 1830 line on bed 4 was at 6:35 pm".
 
 from __future__ import annotations
 
+from .clockface import Clock
 from .items import FULL_HOUR, Item
 from .numbers import Toks, word
 
-FACE = 12 * 60
-WITHIN = 120
+DAY = 24 * 60
+WITHIN = 240
 """Minutes that a line may have been read earlier or later than was told."""
 SHORT = 3
 """Digits of a number that is a level sooner than a time: 640."""
@@ -19,7 +20,7 @@ PLAIN = frozenset({"level", "levelat", "bed", "filler", "timeword"})
 
 
 def is_retold(items: tuple[Item, ...], toks: Toks) -> bool:
-    """Whether it tells nothing but the time of a line, and behind "was" another one within two hours."""
+    """Whether it tells nothing but the time of a line, and behind "was" another one within four hours."""
     if WAS.isdisjoint(toks.words) or "not" in toks.words:
         return False
     if any(i.role in {"bad", "alt"} or (i.role == "cue" and i.value not in PLAIN) for i in items):
@@ -65,10 +66,9 @@ def _is_bed(item: Item) -> bool:
 
 
 def _is_near(line: Item, read: Item) -> bool:
-    """Whether both show an hour and minutes, at most two hours apart on the face of a clock."""
-    faces = [(a.hour * 60 + a.minute, b.hour * 60 + b.minute) for a in line.clocks for b in read.clocks]
-    near = any(_apart(one, other) <= WITHIN for one, other in faces) or not faces
-    return near and _shows_time(line) and _shows_time(read)
+    """Whether both show an hour and minutes, at most four hours apart."""
+    faces = [_apart(a, b) for a in line.clocks for b in read.clocks]
+    return (min(faces, default=0) <= WITHIN) and _shows_time(line) and _shows_time(read)
 
 
 def _shows_time(item: Item) -> bool:
@@ -77,5 +77,8 @@ def _shows_time(item: Item) -> bool:
     return whole or (item.digits[:1] == "0" and len(item.digits) == FULL_HOUR)
 
 
-def _apart(one: int, other: int) -> int:
-    return min((one - other) % FACE, (other - one) % FACE)
+def _apart(one: Clock, other: Clock) -> int:
+    """Minutes between two times; of twelve hours where one does not say which half of the day it is."""
+    face = DAY if one.style == other.style == "24" else DAY // 2
+    minutes = (one.hour - other.hour) * 60 + one.minute - other.minute
+    return min(minutes % face, -minutes % face)

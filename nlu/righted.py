@@ -132,7 +132,7 @@ class Correction(Sorted):
         """What must be asked because a number can be of two sorts: a time, a bed or a level."""
         was, level, bed, to_bed, at, _ = said
         retold = self.retold and any(is_bare(i, self.toks) for i in said.times)
-        if retold or is_against_bed(said):
+        if retold or is_against_bed(said, self.items, self.toks):
             return Unclear(slot="kind", text=self.text, statement=Corrected())
         again = level is not None and bed is not None and _is_bed_again(level, bed)
         again |= self._may_be_to(bed, level) or any(self._is_apart(i, bed) for i in said.levels)

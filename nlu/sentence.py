@@ -44,6 +44,8 @@ from .subjects import subjects
 from .tubehead import without_tubes
 from .verdict import Outcome, Reading, Unjudged, told
 
+PLAIN = frozenset({"bed", "word", "yes", ","})
+"""Beside "correct" these leave it a yes."""
 UNTOLD = frozenset({"word", "empty", "neg", "join", "plan", "change", "out", "order", "unchanged"})
 """Beside a bare bed these say that more was meant than its last line."""
 MOST_CHOSEN = 2
@@ -158,11 +160,14 @@ class Sentence:
 
     def _is_bare_correct(self) -> bool:
         """ "correct", "12 correct": a yes; "correct bed 12", "please correct" puts something right."""
-        said = [i for i in self._labelled if i.role != "cue" or i.value not in {"bed", "word", "yes"}]
+        said = [i for i in self._labelled if i.role not in {"cue", "sep"} or i.value not in PLAIN]
         last = said[-1:] if said else []
         whole = all(i.role == "bed" for i in said[:-1]) and len(said) < 3
         return whole and any(
-            phrase_of(i, self.read.tokens) == "correct" and i.name == "corrected" for i in last
+            phrase_of(i, self.read.tokens) == "correct"
+            and i.name == "corrected"
+            and word(self.read.tokens, i.end) != "it"
+            for i in last
         )
 
     def _is_bare_question(self) -> bool:

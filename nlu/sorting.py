@@ -33,6 +33,7 @@ HOURS = 13
 TOO_MANY = frozenset({"extra", "a", "an", "one", "another", "missed", "missing", "dropped", "added"})
 CONTRASTS = frozenset({"instead of", "rather than"})
 """Before what is wrong, behind what is right: "754 instead of 745"."""
+IN_THE_LOG = frozenset({("i", "had"), ("you", "have"), ("you", "had"), ("we", "had")})
 MEANT = frozenset({"meant", "i meant"})
 
 
@@ -223,6 +224,7 @@ class Sorted:
             return False  # "the mark i sent for 1930", "put on 11"
         told = (
             bool(before & ENTERED)
+            or self.toks.said[max(0, item.start - 2) : item.start] in IN_THE_LOG
             or (word(self.toks, item.start - 1) == "as" and item.start < self.turn)
             or (
                 item.start < self.turn
@@ -300,9 +302,10 @@ class Sorted:
             self.doubted |= _is_full(item) or item.within(RECENT, self.arrived)
             return False
         later = [i for i in self.items if i.start > item.start]
-        if any(i.role == "time" and i.at and i.start == item.end + 1 for i in later):
-            return False  # "the 1540 at 6:35 pm"
         right = next((i for i in later if i.role == "num"), None)
+        told = [i for i in later if i.role == "time" and i.at]
+        if told and (told[0].start == item.end + 1 or (right is not None and right.link == "to")):
+            return False  # "the 1540 at 6:35 pm", "correct 1050 to 570 at 6:15 pm"
         if right is None and not any(i.role in {"bed", "tube"} for i in later):
             return False
         short = len(item.digits) == FULL_HOUR - 1 and item.digits[1:] != "00" and item.digits[0] != "0"

@@ -88,6 +88,8 @@ def told_in_fields(again: Again, row: Row, start: int, end: int) -> Outcome:
         return ()  # "16 > 17 1850"
     if word(toks, time.start - 1) == ">" and (glued(toks, time.start) or word(toks, time.start - 2) == "at"):
         return ()  # "480 at >1900": later than that
+    if _is_what_it_became(toks.said[start : level.start], toks.said[level.end : time.start], time.text):
+        return ()
     joining = {k for k in _between(toks, fields) if word(toks, k) in SIGNS}
     parting = [k for k in range(start, end) if k not in joining and _parts(toks, k)]
     if any(_is_in_doubt(again, k, fields) for k in parting):
@@ -100,6 +102,12 @@ def told_in_fields(again: Again, row: Row, start: int, end: int) -> Outcome:
     at = None if led else time.start
     outcome = again.outcome_without(*outside, *signs, at=at, parting=parting)
     return outcome if _is_whole_line(outcome, toks, fields) else ()
+
+
+def _is_what_it_became(before: tuple[str, ...], between: tuple[str, ...], time: str) -> bool:
+    """ "17: 1856 -> 1830": one arrow between two numbers that may both be lines; not "17 > 640 > 1830"."""
+    arrow = between in {("-", ">"), ("\u2192",)}
+    return arrow and ARROWS.isdisjoint(before) and time[:1] != "0"
 
 
 def _between(toks: Toks, fields: Fields) -> range:

@@ -13,10 +13,11 @@ from .corrections import LINE_WORDS
 from .entered import ENTERED
 from .items import FULL_HOUR, RECENT, Item
 from .moments import LIST_REACH, REACH, since
-from .numbers import Toks
+from .numbers import Toks, word
 
 FAR_OVER = 10
 """A level so many times what follows was not mistyped for it."""
+CONTRASTED = frozenset({"instead", "rather"})
 LED = frozenset({"", "to"})
 PLACES = frozenset({"num", "bed", "time", "tube"})
 
@@ -61,14 +62,18 @@ def is_time_or_level(said: Said, items: tuple[Item, ...], arrived: datetime) -> 
     return line.within(REACH if full else RECENT, arrived) and not (behind_bed or named)
 
 
-def is_against_bed(said: Said) -> bool:
+def is_against_bed(said: Said, items: tuple[Item, ...], toks: Toks) -> bool:
     """ "sorry 411 not 215" where 215 is a bed, "2: not 10, 250": a level against what may be a bed."""
     was, level, bed, to_bed, _, _ = said
-    if to_bed is not None and bed is None:
-        return to_bed.role == "num" and was is not None and not to_bed.link  # not "the 340 should be for 12"
-    denied = bed is not None and level is not None and bed.role == "num" and bed.link == "not"
-    apart = to_bed is None or (bed is not None and bed.start != to_bed.end + 1)
-    return denied and (apart or (level is not None and level.link == "but"))
+    if to_bed is not None and to_bed.role == "num" and was is not None:
+        named = bed is not None and bed.role == "bed" and bed.start > to_bed.start
+        return named or (bed is None and not to_bed.link)  # not "the 340 should be for 12"
+    if bed is None or bed.role != "num" or not (bed.link == "not" or word(toks, bed.start - 2) in CONTRASTED):
+        return False
+    before = next((i for i in reversed(items) if i.end <= bed.start and i.role in PLACES), None)
+    like = before is not None and before.role == "num" and before.label is None and not before.at
+    apart = to_bed is None or bed.start != to_bed.end + 1
+    return like or (level is not None and (apart or level.link == "but"))
 
 
 def is_time_denied(said: Said, items: tuple[Item, ...], arrived: datetime) -> bool:
@@ -98,6 +103,7 @@ def is_other_bed(number: Item, levels: Sequence[Item], items: tuple[Item, ...], 
     before = [i for i in items if i.end <= number.start and i.role in {"num", "bed", "time"}][-1:]
     placed = any(i.label is not None for i in before) and before[:1] != list(levels[:1])
     entered = not (ENTERED | {"meant"}).isdisjoint(toks.said[: number.start])
+    entered &= word(toks, number.start - 1) != "be"  # "i put 1744 for bed 1, it should be 10"
     return placed and entered and is_far_less(number, levels)
 
 
