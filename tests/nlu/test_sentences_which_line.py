@@ -196,3 +196,30 @@ def test_one_line_is_put_right_or_taken_back(text: str, read: str) -> None:
 )
 def test_a_value_is_of_the_check_beside_it(text: str, read: str) -> None:
     assert reading(text, (*LETTERED, "8")) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("total on bed 12 since 0015hrs", "asked bed=12 topic=total window=00:15"),
+        ("total on bed 12 for the last 15 hrs", "asked bed=12 topic=total window=15h"),
+        ("disregard the 0815hrs mark on bed 13, wrong patient", "withdrawn bed=13 at=08:15"),
+        ("its 820 not 10 on bed 15", "ask kind"),
+        ("should be 1875 instead of 10", "ask kind"),
+        ("i put 1744 for bed 1, it should be 10", "ask level_ml"),
+        ("bed 17: 1856 -> 1830", "ask level_ml"),
+        ("17 > 640 > 1830", "mark bed=17 at=18:30 level_ml=640"),
+        ("correct 1050 to 570 on bed 3 at 6:15 pm", "corrected bed=3 at=18:15 was_ml=1050 level_ml=570"),
+        (
+            "i had 1023 for bed 21 at 1818h, should be 635",
+            "corrected bed=21 at=18:18 was_ml=1023 level_ml=635",
+        ),
+        ("bed 11 mark was at 1821 not 1200", "ask at"),
+        ("ordered 10 cm suction on bed 17", "ordered bed=17 suction_cmh2o=10"),
+        ("correct, thanks", "answered answer=yes"),
+        ("no, wrong", "answered answer=no"),
+        ("no wrong bed", "ask to_bed"),
+    ],
+)
+def test_the_same_in_other_words(text: str, read: str) -> None:
+    assert reading(text) == read
