@@ -47,6 +47,7 @@ WHILES = frozenset(
     | {"couple", "half", "hour", "mins"}
 )
 SHORTLY = frozenset({"shortly", "next", "momentarily", "afterwards"})
+ASKING = frozenset({"?", "when", "what", "whats", "what's", "is", "are", "who", "which", "any", "anything"})
 SINCE = frozenset({"after", "before", "ago", "to", "following"})
 """Behind "shortly" these say when it was."""
 BEHIND = frozenset({"after", "once", "when", "following", "post", "pending"})
@@ -73,7 +74,7 @@ OF_TUBE = frozenset(
 
 def with_ahead(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, and a plan wherever an event is told that lies ahead."""
-    if (DOING | NAMED | SHORTLY | BEHIND | WHILES | {"have", "new"}).isdisjoint(toks.words):
+    if (DOING | NAMED | SHORTLY | BEHIND | WHILES | {"have", "new", "due"}).isdisjoint(toks.words):
         return cues
     found = [_as_remark(c, toks) for c in (*_waited_for(cues, toks), *_later(cues, toks))]
     found = [c for k, c in enumerate(found) if not overlaps(c, found[:k])]
@@ -114,6 +115,8 @@ def _later(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
     """ "in a few min", "shortly", "after the ward round" behind an event that was not told as done."""
     for k in range(1, len(toks)):
         end = _later_end(toks, k)
+        if toks.said[k : k + 2] == ("due", "to"):  # "changed at 1825, due to a leak"
+            yield Cue("filler", "", k, k + 2)
         if end == k:
             continue
         start = begins_at(STOPS, toks, k)
@@ -144,6 +147,8 @@ def _later_end(toks: Toks, k: int) -> int:
     if text == "in":
         name = k + 1 + (word(toks, k + 1) in {"a", "about", "the"})
         return name + 1 if word(toks, name) in WHILES and not is_digits(toks, name - 1) else k
+    if text == "due":  # "canister change for 4 due at 1300"; not "changed due to a crack", "is it due"
+        return k + 1 if word(toks, k + 1) != "to" and ASKING.isdisjoint(toks.words) else k
     if text in SHORTLY:
         ends = not word(toks, k + 1).isalpha() and not is_digits(toks, k + 1)
         return k + 1 if (ends or text == "shortly") and word(toks, k + 1) not in SINCE else k

@@ -23,6 +23,7 @@ CANISTERS = frozenset(
 BOXES = CANISTERS - {"tube", "chest", "icc", "icd"}
 SIDES = frozenset({"l", "r", "lt", "rt", "left", "right"})
 """Before a word for the canister: of which side it is."""
+NOUNS = frozenset({"change", "swap", "exchange"})
 OF_BOXES = frozenset({"exchanged"})
 SENDING = frozenset(
     {"transferred", "moved", "sent", "took", "taken", "taking", "shifted", "discharged", "wheeled"}
@@ -41,7 +42,7 @@ NAMED = frozenset({"placed", "removed"})
 
 def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, str]]) -> tuple[Cue, ...]:
     """The cues, and those that show only when a bed said between their words is taken out."""
-    if any(c.label == "kind" and c.value not in COMING for c in cues):
+    if any(c.label == "kind" and c.value not in COMING and not _is_changeover(c, toks) for c in cues):
         return cues
     found = list(cues)
     beds = [(start, end, BRIDGED) for start, end in _beds(toks, written)]
@@ -72,7 +73,7 @@ def _behind(cue: Cue, end: int) -> Cue:
 
 def _without_tail(cues: list[Cue], start: int, end: int) -> list[Cue]:
     """The cues, the rest of an event's phrase saying nothing more: the "over" of "kicked 12's box over"."""
-    kept = [c for c in cues if c.label != "plan" or not start <= c.start < end]
+    kept = [c for c in cues if not ((c.label == "plan" or c.value == "corrected") and start <= c.start < end)]
     told = {k for c in kept for k in range(c.start, c.end)}
     return kept + [Cue("filler", "", k, k + 1) for k in range(start, end) if k not in told]
 
@@ -187,6 +188,8 @@ def _is_kept_in(toks: Toks, i: int) -> bool:
 def _is_between(toks: Toks, i: int) -> bool:
     """ "replaced 11 chamber", "pulled 14 drain": a bare number between them; "changed 1 box" counts."""
     thing = word(toks, i + 1 + _is_side_of_box(toks, i + 1))
+    if word(toks, i - 1) in BOXES and word(toks, i + 1) in NOUNS:
+        return True  # "canister 10 change 0654 final 1720"
     one = thing in CANISTERS and word(toks, i) != "1"
     return one and word(toks, i - 1) in DONE_TO and len(word(toks, i)) < FULL_HOUR
 
@@ -194,6 +197,12 @@ def _is_between(toks: Toks, i: int) -> bool:
 def _is_side_of_box(toks: Toks, k: int) -> bool:
     """ "changed the R canister", "new L box": of which side the canister is."""
     return word(toks, k) in SIDES and word(toks, k + 1) in BOXES
+
+
+def _is_changeover(cue: Cue, toks: Toks) -> bool:
+    """ "canister 10 change 0654": what was done to it, and no line is put right."""
+    change = cue.value == "corrected" and toks.said[cue.start : cue.end] == ("change",)
+    return change and not BOXES.isdisjoint(toks.said[max(0, cue.start - 4) : cue.start])
 
 
 def _owner(toks: Toks, end: int) -> int:

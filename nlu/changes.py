@@ -122,6 +122,9 @@ def changed_what(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if not behind:
             return
         near = behind[0].start - item.end
+        wished = item.name == "exchanged" and word(toks, item.start) == "change"
+        if wished and any(i.role == "level" and word(toks, i.start - 1) == "to" for i in behind):
+            yield "a canister, or a line to be put right"  # "change the box 10 line to 340"
         was = item.unread and item.name in CHANGED and word(toks, behind[0].start - 1) in {"was", "had"}
         if was and behind[0].role == "level" and near <= FEW:
             yield "what was changed, and what was in it"

@@ -119,7 +119,9 @@ class Draft:
         amounts = {slot: said for slot in AMOUNTS if (said := getattr(self, slot)) is not None}
         behind = {slot: said for slot, said in amounts.items() if said.start > time.start}
         whats = [what for what in self.whats if what.start > time.start]
-        checks = {name: check for name, check in self.checks.items() if check.start > time.start}
+        lined = "level" in amounts and "level" not in behind  # "340 at 1800 suction 20, kinked 1830"
+        first = whats[0].start if whats and lined else time.start
+        checks = {name: check for name, check in self.checks.items() if check.start > first}
         kept = self.kind or len(amounts) + len(self.whats) + len(self.checks) > len(behind) + len(
             whats
         ) + len(checks)

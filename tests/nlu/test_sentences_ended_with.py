@@ -77,7 +77,20 @@ LINE_BEFORE = {
     "19 90 at 1840, tube out 1900h": "mark bed=19 at=18:40 level_ml=90; removed bed=19 at=19:00",
     "9 340 ml at 1840, chest tube removed": "removed bed=9 at=18:40 level_ml=340",
 }
+NOT_CHANGED = {
+    "canister change for 4 due at 1825": "ask kind",
+    "canister changed on 4 at 1825, due to a crack": (
+        "exchanged bed=4 at=18:25; incident bed=4 at=18:25 what=damaged"
+    ),
+    "change the box 10 line to 340": "ask final_ml",
+    "canister 10 change 1854 final 1720": "exchanged bed=10 at=18:54 final_ml=1720",
+    "change bed 10 1900 to 1005": "corrected bed=10 at=19:00 level_ml=1005",
+}
 THERE_AND_BACK = {
+    "2 1100 at 1853, suction 25. tubing was kinked at 1830": (
+        "mark bed=2 at=18:53 level_ml=1100; checked bed=2 at=18:53 suction_cmh2o=25; "
+        "incident bed=2 at=18:30 what=kinked"
+    ),
     "17 to CT 18:13, back 1830, 1310 on return": (
         "away bed=17 at=18:13; back bed=17 at=18:30; mark bed=17 at=18:30 level_ml=1310"
     ),
@@ -123,6 +136,11 @@ def test_what_an_old_canister_or_a_tube_ended_with_is_read_or_asked(text: str, r
 
 @pytest.mark.parametrize(("text", "read"), [*LINE_BEFORE.items()])
 def test_a_line_that_is_told_before_a_removal_with_its_own_time_is_a_line(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(("text", "read"), [*NOT_CHANGED.items()])
+def test_a_change_that_is_due_or_of_a_line_is_no_new_canister(text: str, read: str) -> None:
     assert reading(text) == read
 
 
