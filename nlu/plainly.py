@@ -12,7 +12,7 @@ from .followers import CALLED
 from .items import FULL_HOUR
 from .lengths import length
 from .neighbours import phrase_of
-from .numbers import Toks, is_digits, starts_number, word
+from .numbers import Toks, glued, is_digits, starts_number, word
 from .patterns.asides import STAFF, THINGS
 from .patterns.clockwords import HOUR_WORDS
 from .patterns.leads import LINES, OF_BED, TELLS
@@ -159,7 +159,9 @@ def _in_the_last(cues: list[Cue], toks: Toks) -> Iterator[Cue]:
         while word(toks, first) in NUMERALS and word(toks, first - 1) in NUMERALS:
             first -= 1
         counted = over and (is_digits(toks, number) or word(toks, number) in NUMERALS) and first > 0
-        counted = counted and word(toks, first - 1) not in NO_AMOUNT
+        counted = (
+            counted and word(toks, first - 1) not in NO_AMOUNT and not glued(toks, first)
+        )  # "CT8 in the"
         end = _length_end(toks, last + 1)
         if counted and end > last + 1 and not any(c.label in TELLING and c.end == number for c in cues):
             spans[k + (word(toks, k) == "in")] = end

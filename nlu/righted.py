@@ -6,7 +6,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 from .corrections import LINE_WORDS, belongs, is_no_line, points_at_tube
-from .items import FINDINGS, NEAR, RECENT, Item
+from .items import FINDINGS, RECENT, Item
 from .moments import LIST_REACH, since
 from .neighbours import phrase_of
 from .numbers import is_digits, word
@@ -256,9 +256,8 @@ class Correction(Sorted):
         both = [i for i in (was, level) if i is not None and i.full_clock and not i.unit]
         named = any(i.lead in NAMED_LEVELS for i in both)
         lately = all(i.within(RECENT, self.arrived) for i in both)
-        lately |= (
-            level is not None and level.at and level.within(NEAR, self.arrived)
-        )  # "was at 1421 not 1200"
+        if level is not None and level.at:  # "mark was at 1421 not 1200"
+            lately |= level.within(RECENT, self.arrived)
         return len(both) == 2 and not named and lately
 
     def _may_be_time(self, level: Item | None) -> bool:

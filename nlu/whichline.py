@@ -72,7 +72,7 @@ def is_against_bed(said: Said, items: tuple[Item, ...], toks: Toks) -> bool:
         return False
     before = next((i for i in reversed(items) if i.end <= bed.start and i.role in PLACES), None)
     like = before is not None and before.role == "num" and before.label is None and not before.at
-    apart = to_bed is None or bed.start != to_bed.end + 1
+    apart = to_bed is None or bed.start != to_bed.end + 1 or said.at is None  # "bed 7 not 10, 1430"
     return like or (level is not None and (apart or level.link == "but"))
 
 

@@ -223,3 +223,22 @@ def test_a_value_is_of_the_check_beside_it(text: str, read: str) -> None:
 )
 def test_the_same_in_other_words(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+def test_a_lettered_bed_before_a_span_is_no_amount_that_came_in_it() -> None:
+    asked = "asked bed=CT2 topic=total window=8h"
+    assert reading("how much on CT2 in the last 8 hours", LETTERED) == asked
+    assert reading("CT2 200 in the last hour", LETTERED) == "drained bed=CT2 volume_ml=200"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("sorry bed 7 not 10, 1430", "ask kind"),
+        ("7 not 8, 320 at 1900", "corrected bed=8 at=19:00 level_ml=320 to_bed=7"),
+        ("bed 8 mark was at 1800 not 1632", "ask at"),
+        ("12 was at 1040 not 1050", "corrected bed=12 was_ml=1050 level_ml=1040"),
+    ],
+)
+def test_what_is_denied_beside_a_bed_may_be_a_level(text: str, read: str) -> None:
+    assert reading(text) == read
