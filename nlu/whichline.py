@@ -44,9 +44,9 @@ class Said(NamedTuple):
 
 
 def is_time_or_level(said: Said, items: tuple[Item, ...], arrived: datetime) -> bool:
-    """ "the 1600 on bed 8 belongs to bed 10": the line of four o'clock, or of 1,600 mL?
+    """ "the 1610 on bed 8 belongs to bed 10": the line of ten past four, or of 1,610 mL?
 
-    Right behind its bed it is the time: "bed 8 1600 should be bed 10".
+    A full hour is the time, and so is one right behind its bed: "bed 8 1610 should be bed 10".
     """
     told = [i for i in (said.was, said.level, said.at) if i is not None]
     if len(told) != 1 or not _is_either(told[0]):
@@ -59,7 +59,7 @@ def is_time_or_level(said: Said, items: tuple[Item, ...], arrived: datetime) -> 
     behind = items[k + 1] if k + 1 < len(items) else None
     named = behind is not None and behind.role == "cue" and behind.value in LINE_WORDS
     full = all(not clock.minute for clock in line.clocks)
-    return line.within(REACH if full else RECENT, arrived) and not (behind_bed or named)
+    return line.within(RECENT, arrived) and not (behind_bed or named or full)
 
 
 def is_against_bed(said: Said, items: tuple[Item, ...], toks: Toks) -> bool:

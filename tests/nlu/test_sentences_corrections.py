@@ -220,7 +220,7 @@ def test_a_line_that_is_mended_where_it_is_told_is_no_correction(text: str, aske
     [
         ("pls move my last entry from bed 5 to bed 6", "corrected bed=5 to_bed=6"),
         ("move bed 6's 1800 line to bed 7", "corrected bed=6 at=18:00 to_bed=7"),
-        ("move my 1800 from 5 to 6", "ask at"),
+        ("move my 1800 from 5 to 6", "corrected bed=5 at=18:00 to_bed=6"),
         ("move the 1800 mark from 5 to 6 please", "corrected bed=5 at=18:00 to_bed=6"),
         ("can you move the 340 from bed 5 to bed 6", "corrected bed=5 was_ml=340 to_bed=6"),
         ("move the 340 at 1800 from bed 5 to 6", "corrected bed=5 at=18:00 was_ml=340 to_bed=6"),

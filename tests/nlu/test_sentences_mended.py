@@ -26,7 +26,7 @@ WITH_4B = (*BEDS, "4B")
         ("change 12's 1800 time to 1830", "corrected bed=12 at=18:00 to_at=18:30"),
         ("the 240 was for bed 7 not bed 6", "corrected bed=6 was_ml=240 to_bed=7"),
         ("the 240 at 1800 was for 7 not 6", "corrected bed=6 at=18:00 was_ml=240 to_bed=7"),
-        ("the 1800 was for bed 7 not bed 6", "ask at"),
+        ("the 1800 was for bed 7 not bed 6", "corrected bed=6 at=18:00 to_bed=7"),
     ],
 )
 def test_a_correction_says_what_was_wrong_and_what_is_right(text: str, read: str) -> None:

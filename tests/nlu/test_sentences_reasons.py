@@ -64,7 +64,7 @@ def test_the_time_that_a_line_was_really_read(text: str, read: str) -> None:
         ("what i sent for bed 11 at 1800 was for bed 12, sorry", "corrected bed=11 at=18:00 to_bed=12"),
         ("the 640 i sent for bed 11 was for bed 12", "corrected bed=11 was_ml=640 to_bed=12"),
         ("move bed 5's 1800 line onto bed 6, i had the wrong room", "corrected bed=5 at=18:00 to_bed=6"),
-        ("sorry, move the 1800 on bed 5 to bed 6", "ask at"),
+        ("sorry, move the 1800 on bed 5 to bed 6", "corrected bed=5 at=18:00 to_bed=6"),
         ("move bed 5 1800 to bed 6", "ask kind"),
         ("transfer 5 1800 to 6 pls", "ask kind"),
         ("moved bed 5 to bed 6 at 1800", "moved bed=5 at=18:00 to_bed=6"),
@@ -102,8 +102,8 @@ def test_a_line_is_taken_back_for_a_reason_that_tells_nothing_more(text: str, re
 @pytest.mark.parametrize(
     ("text", "read"),
     [
-        ("put the 1800 from bed 3 under bed 8", "ask at"),
-        ("move the 1800 from bed 3 under bed 8", "ask at"),
+        ("put the 1800 from bed 3 under bed 8", "corrected bed=3 at=18:00 to_bed=8"),
+        ("move the 1800 from bed 3 under bed 8", "corrected bed=3 at=18:00 to_bed=8"),
         ("reassign bed 3 1800 to bed 8", "ask kind"),
         ("the 540 belongs to bed 11", "corrected was_ml=540 to_bed=11"),
         ("bed 9 suction should be 20 rather than 10", "ask kind"),

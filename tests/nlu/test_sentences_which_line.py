@@ -12,11 +12,11 @@ THIRTY = tuple(str(number) for number in range(201, 231))
 @pytest.mark.parametrize(
     "text",
     [
-        "the 1600 on bed 8 belongs to bed 10",
+        "the 1840 on bed 8 belongs to bed 10",
         "1830 was for bed 11 not bed 1",
         "the 1745 on 5 should be on 6",
         "move my 1830 from bed 5 to bed 6",
-        "put the 1800 from bed 3 under bed 8",
+        "put the 1820 from bed 3 under bed 8",
         "9 was 640 at 1830 not 1900",
         "correction 9 640 at 1830, not 1900",
         "bed 21 at 1830 not 1815",
@@ -30,6 +30,7 @@ def test_a_number_that_is_a_time_or_a_level_is_asked(text: str) -> None:
 @pytest.mark.parametrize(
     ("text", "read"),
     [
+        ("the 1600 on bed 8 belongs to bed 10", "corrected bed=8 at=16:00 to_bed=10"),
         ("the 1600 line on bed 8 belongs to bed 10", "corrected bed=8 at=16:00 to_bed=10"),
         ("bed 8 1600 should be bed 10", "corrected bed=8 at=16:00 to_bed=10"),
         ("the 640 on bed 8 belongs to bed 10", "corrected bed=8 was_ml=640 to_bed=10"),
