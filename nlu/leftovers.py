@@ -37,12 +37,12 @@ from .patterns.numerals import ONES, TENS
 from .patterns.remarks import GREETINGS
 from .polarity import is_fluid
 from .renewed import CONTEXT
-from .roles import CHECK_LIMITS
 from .rules import Rule, Rules, signs
 from .setbefore import SET_BEFORE
 from .takenback import TAKEN_BACK
 from .turned import READ_AS, TURNED, counted_aloud
 from .unexplained import SPACED, UNEXPLAINED
+from .unset import UNSET
 from .weighty import named_behind, weighty
 from .whose import DEVICE_BEFORE
 
@@ -60,8 +60,6 @@ SEPARATE = frozenset({"at", "add", "and"})
 OWN = frozenset({"the", "his", "her", "their", "that"})
 """Between a word and a tube one of these says that the word is no name of it."""
 PAIR = 2
-MOST_OF_HOUR = 2
-"""Digits of an hour without minutes."""
 
 
 def leftovers(items: tuple[Item, ...], toks: Toks, *, voice: bool) -> list[str]:
@@ -151,44 +149,6 @@ def _signed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         ends = word(toks, item.end + 1) in {"", ",", ".", ";"}
         if finding and word(toks, item.end) == "-" and ends:
             yield "a finding with a minus"
-
-
-def _unset(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "water seal topped up to 2": a check without its value, and a number that may be it."""
-    check: Item | None = None
-    for item in items:
-        if item.role == "cue" and item.value in {"seal", "suction", "wall", "leakgrade"}:
-            check = item
-        elif item.role in {"check", "bed", "tube"} or (item.role == "cue" and item.value in {"level", "sep"}):
-            check = None
-        elif check is not None and (
-            item.role in AMOUNTS or _is_hour(item) or _is_of_today(item, check, toks)
-        ):
-            yield "the number may be of the check before it"
-            check = None
-
-
-def _ordered(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "doctor wants 20", "suction order 20 and it's at 20": a bare number may be the suction."""
-    ordered = False
-    for before, item in zip((None, *items), items, strict=False):
-        ordered = (ordered or (item.role == "cue" and item.value == "order")) and item.role != "bed"
-        small = item.role == "level" and (item.amount or 0) <= CHECK_LIMITS["suction"] and not item.unit
-        said = before is not None and before.role == "cue" and before.value in {"level", "levelat"}
-        it = before is not None and word(toks, before.start) in {"it", "it's", "its"}
-        if ordered and small and (it or not said):
-            yield "the number may be what was ordered"
-
-
-def _is_of_today(item: Item, check: Item, toks: Toks) -> bool:
-    """ "leak grade 3 today": the value, and no hour of the day."""
-    behind = item.role == "time" and item.start == check.end and is_digits(toks, item.start)
-    return behind and len(word(toks, item.start)) <= MOST_OF_HOUR and word(toks, item.start + 1).isalpha()
-
-
-def _is_hour(item: Item) -> bool:
-    """ "seal ok at 2": an hour alone, which may be a value."""
-    return item.role == "time" and item.amount is not None and len(item.digits) <= MOST_OF_HOUR
 
 
 def _is_in(item: Item, toks: Toks) -> bool:
@@ -357,8 +317,7 @@ EITHER = (
     *EITHER_WAY,
     Rule(_seen, frozenset({"kind"})),
     Rule(_signed, frozenset({"leak", "tidal"}), frozenset({"-"})),
-    Rule(_unset, frozenset({"seal", "suction", "wall", "leakgrade"})),
-    Rule(_ordered, frozenset({"order"})),
+    *UNSET,
     Rule(weighty, frozenset({"kind", "word"})),
     Rule(named_behind, frozenset({"kind", "what"}), frozenset({",", "-", ".", ";", "("})),
     *TURNED,

@@ -71,6 +71,8 @@ def is_doubtful(toks: Toks, rows: Sequence[Row]) -> bool:
         return True  # "12:340 3:44"
     if _counts_hours(toks, rows) or _has_clock(toks, rows):
         return True
+    if rows[0].sign == ":" and rows[0].beside and not any(row.sign for row in rows[1:]):
+        return True  # "8: 12 605, 17 1160": at eight, or bed 8?
     ranges = any(row.sign == "-" for row in beds) and any(row.sign != "-" for row in rows)
     others = toks.words & OTHERS
     if all(word(toks, k + 1) == "time" for k, token in enumerate(toks) if token.text == "same"):

@@ -21,6 +21,7 @@ from .whyasked import ASKS, without_reasons
 
 ANSWERS = frozenset({"yes", "no", "choice"})
 EVENTS = frozenset({"kind", "what", "same"})
+STOPS = frozenset({".", ",", ";", "!"})
 SAID = EVENTS | FINDINGS
 TOLD = SAID | ANSWERS
 WHOLE = SAID | {"reason"}
@@ -165,6 +166,16 @@ def _is_a_bed(item: Item) -> bool:
 def is_of_findings(read: Read) -> bool:
     """ "is 5 on water seal", "was 5 tidaling earlier": what is found there is asked, and not told."""
     return word(read.tokens, 0) in OF_FINDINGS and not {",", ".", ";", "and"} & read.tokens.words
+
+
+def told_behind(items: Pieces, read: Read) -> list[str]:
+    """ "how full is 20. leak none, swinging", "20 getting full, swinging": what was found is no question."""
+    if "?" in read.tokens.words:
+        return []
+    asks = [i.end for i in items if i.role == "cue" and i.value == "ask"]
+    ends = [i.start for i in items if i.role == "sep" and i.value in STOPS and asks and i.start >= asks[-1]]
+    found = ends and any(i.role == "cue" and i.value in FINDINGS and i.start > ends[0] for i in items)
+    return ["what was found, behind a question"] if found else []
 
 
 def is_standing(item: Item, items: Pieces, read: Read) -> bool:

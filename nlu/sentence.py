@@ -271,6 +271,7 @@ class Sentence:
         plain = (not voice or not named or aloud) and telling.isdisjoint(said)
         halves = cut_lengths if plain and named else partial(cuts, voice=voice)
         cut = halves(items, toks)  # "total on 404 yesterday": no 4:04
+        cut = [*cut, *questions.told_behind(items, self.read)]
         if plain and topics.asks(items, self.read):
             return cut
         return [*cut, *leftovers(rest, toks, voice=voice)]

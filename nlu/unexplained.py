@@ -17,6 +17,7 @@ from .patterns.asides import DONE_TO, STAFF
 from .rules import Rule
 from .weighty import is_closing
 
+HOUR_DIGITS = 2
 LOOKS = frozenset({"look", "peek", "glance"})
 """With somebody of the staff before it, when that was is not when the line was read."""
 DRAWN = frozenset({"drawn", "drew", "took", "taken", "done", "seen", "charted", "logged"})
@@ -169,7 +170,22 @@ def _emptied(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "what was emptied, or the line"
 
 
+def _headed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "8: 12 605, 17 1160": at eight, or of bed 8?"""
+    head, *rest = items[:3]
+    hour = 0 < len(head.digits) <= HOUR_DIGITS
+    parted = hour and word(toks, head.end) == ":" and not glued(toks, head.end + 1)
+    pair = len(rest) > 1 and [i.start for i in rest] == [head.end + 1, rest[0].end]
+    plain = (
+        pair and head.role in {"bed", "num", "level", "time"} and all(i.digits and not i.unit for i in rest)
+    )
+    listed = sum(i.role == "bed" for i in items) > 1
+    if parted and plain and listed and not any(i.role == "time" for i in items[1:]):
+        yield "an hour before a list, or a bed"
+
+
 UNEXPLAINED = (
+    Rule(_headed, frozenset({"bed"}), frozenset({":"})),
     Rule(_emptied, frozenset({"level"}), frozenset({"emptied"})),
     Rule(asking, ASKED_ABOUT, ASKING | AUXILIARY),
     Rule(_hours, NUMBERS, frozenset({"-"})),

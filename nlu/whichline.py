@@ -65,6 +65,9 @@ def is_time_or_level(said: Said, items: tuple[Item, ...], arrived: datetime) -> 
 def is_against_bed(said: Said, items: tuple[Item, ...], toks: Toks) -> bool:
     """ "sorry 411 not 215" where 215 is a bed, "2: not 10, 250": a level against what may be a bed."""
     was, level, bed, to_bed, _, _ = said
+    of_it = was is not None and was.label is not None and was.lead not in LED
+    if to_bed is not None and bed is None and of_it:
+        return True  # "the 0720 line of 222 belongs to 223"
     if to_bed is not None and to_bed.role == "num" and was is not None:
         named = bed is not None and bed.role == "bed" and bed.start > to_bed.start
         return named or (bed is None and not to_bed.link)  # not "the 340 should be for 12"
