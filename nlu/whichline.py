@@ -59,7 +59,8 @@ def is_time_or_level(said: Said, items: tuple[Item, ...], arrived: datetime) -> 
     behind = items[k + 1] if k + 1 < len(items) else None
     named = behind is not None and behind.role == "cue" and behind.value in LINE_WORDS
     full = all(not clock.minute for clock in line.clocks)
-    return line.within(RECENT, arrived) and not (behind_bed or named or full)
+    told_when = behind_bed or named or (full and line is said.at)
+    return line.within(REACH if full else RECENT, arrived) and not told_when
 
 
 def is_against_bed(said: Said, items: tuple[Item, ...], toks: Toks) -> bool:
