@@ -172,13 +172,13 @@ def _emptied(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 def _headed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "8: 12 605, 17 1160": at eight, or of bed 8?"""
-    head, *rest = items[:3]
-    hour = 0 < len(head.digits) <= HOUR_DIGITS
+    if len(items) < len(("8:", "12", "605")):
+        return
+    head, bed, line = items[:3]
+    hour = 0 < len(head.digits) <= HOUR_DIGITS and head.role in {"bed", "num", "level", "time"}
     parted = hour and word(toks, head.end) == ":" and not glued(toks, head.end + 1)
-    pair = len(rest) > 1 and [i.start for i in rest] == [head.end + 1, rest[0].end]
-    plain = (
-        pair and head.role in {"bed", "num", "level", "time"} and all(i.digits and not i.unit for i in rest)
-    )
+    pair = (bed.start, line.start) == (head.end + 1, bed.end)
+    plain = pair and all(i.digits and not i.unit for i in (bed, line))
     listed = sum(i.role == "bed" for i in items) > 1
     if parted and plain and listed and not any(i.role == "time" for i in items[1:]):
         yield "an hour before a list, or a bed"
