@@ -28,7 +28,8 @@ def faults_of(draft: Draft) -> list[str]:
         found.append("a time with nothing said of it")
     if draft.kind == "moved" and draft.to_bed is None:
         found.append("no bed to move to")
-    if draft.since is not None and draft.time is not None and draft.checks:
+    happened = draft.checks or draft.whats or draft.kind == "away"
+    if draft.since is not None and draft.time is not None and happened:
         found.append("a time, and a time since which")
     if draft.since is not None and draft.kind and draft.time is None:
         found.append("an event has a time, and not a time since which")

@@ -141,6 +141,8 @@ def _is_clock(toks: Toks, row: Row) -> bool:
 def _may_begin(toks: Toks, k: int, found: Sequence[Row], *, voice: bool) -> bool:
     if (found and k <= found[-1].line) or (word(toks, k - 1) in AT and word(toks, k + 1) == ":"):
         return False  # "at 18:30 3:44, 5:60"
+    if word(toks, k - 1) == ":" and is_inside_number(toks, k - 1):
+        return False  # "lines at 11:07 - bed 9 340"
     return word(toks, k) in BED_WORDS if voice else True
 
 

@@ -258,7 +258,9 @@ def is_of_half(toks: Toks, k: int) -> bool:
 def _has_own(toks: Toks, row: Row, end: int) -> bool:
     """Whether a row says a time beside its line."""
     numbers = [k for k in range(row.line, end) if is_digits(toks, k) and not is_inside_number(toks, k - 1)]
-    return len(numbers) > 1 and any(_is_time(toks, k) for k in numbers)
+    led = [k for k in numbers if word(toks, k - 1) in {"since", "at", "@"} and k - 1 > row.line]
+    told = len(numbers) > 1 or bool(led)  # "12 in theatre since 1820", "12 discharged at 5:05pm"
+    return told and any(_is_time(toks, k) for k in numbers)
 
 
 def _own_time(toks: Toks, row: Row) -> int:

@@ -52,6 +52,8 @@ def _behind_level(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if level.role not in AMOUNTS or time.role != "time" or time.start != level.end or time.lead:
             continue
         tens = word(toks, level.end - 1) in TENS and word(toks, time.start) in ONES
+        if tens and any(end == time.end for end, _ in clocks(toks, level.end - 1)):
+            yield "where the level ends"  # "three hundred and twenty five past six"
         if tens and level.clocks and time.end in rest_of(toks, time.start):
             yield "where the level ends"
         if not level.digits and _ends_elsewhere(level, time, toks):
@@ -89,6 +91,24 @@ def _behind_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         )
         if (listed and (tens or ones)) or (tens and (level.amount or 0) > LARGEST) or again:
             yield "where the bed ends"
+
+
+def _parted_by_comma(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "sitting at nine, two one mils": 921, or nine and 21?"""
+    for first, stop, nxt in zip(items, items[1:], items[2:], strict=False):
+        comma = stop.role == "sep" and stop.value == "," and stop.start == first.end and nxt.start == stop.end
+        spelt = word(toks, nxt.start) in ONES and word(toks, nxt.start + 1) in {*ONES, "oh"}
+        if comma and spelt and first.role in AMOUNTS | {"time"} and word(toks, first.end - 1) in ONES:
+            yield "where the level begins"
+
+
+def _hundred_and(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "at five hundred and 520": 500 at twenty past five, or 520 at five?"""
+    for time, level in pairwise(i for i in items if i.role != "sep"):
+        spoken = time.role == "time" and word(toks, time.end - 1) == "hundred" and time.end == time.start + 2
+        joined = level.role in AMOUNTS and level.clocks and word(toks, level.start - 1) == "and"
+        if spoken and joined and level.start == time.end + 1 and word(toks, time.start) in ONES:
+            yield "the level could be the time, and the time the level"
 
 
 def _ends_elsewhere(level: Item, time: Item, toks: Toks) -> bool:
@@ -163,6 +183,8 @@ RUN_TOGETHER = (
     Rule(_behind_level, frozenset({"time"}), frozenset(TENS)),
     Rule(_half_in_digits, AMOUNTS, frozenset({"hundred"})),
     Rule(_behind_bed, frozenset({"bed"}), frozenset({*TENS, *ONES})),
+    Rule(_parted_by_comma, AMOUNTS, frozenset({","})),
+    Rule(_hundred_and, AMOUNTS, frozenset({"hundred"})),
     Rule(_lost_time, NUMBERS, SOUNDS | {"clock"}),
     Rule(_four_as_for, AMOUNTS | {"repair"}, frozenset({"for"})),
     Rule(_heard_number, NUMBERS | {"time"}, SOUNDS),

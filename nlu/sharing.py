@@ -9,7 +9,7 @@ from itertools import pairwise
 from .drafts import SIDES, Draft, each_placed
 from .foundofall import share_found
 from .gathering import Gathering
-from .items import FINDINGS, Item
+from .items import FINDINGS, Item, is_now
 from .leading import leads
 from .numbers import Toks
 from .patterns.asides import PATIENTS
@@ -300,12 +300,26 @@ def _is_denial(item: Item) -> bool:
 
 
 def _under_headings(drafts: list[Draft]) -> None:
-    """ "0300 L 340 R 120, 0400 L 360 R 130": a line without a time is of the time before it."""
+    """ "0300 L 340 R 120, 0400 L 360 R 130": a line without a time is of the time before it.
+
+    "1500: 3 165, 4 tube out at 1310, 9 960": when something happened to a bed is no time of other beds.
+    """
     heading: Item | None = None
+    event: Draft | None = None
     for draft in drafts:
-        if draft.time is None and draft.has_amount and heading is not None:
-            draft.time, draft.shared_time = heading, True
-        heading = draft.time or heading
+        own = event is not None and (draft.bed is None or event.bed is None or _is_same_bed(event, draft))
+        time = event.time if own and event is not None else heading
+        if draft.time is None and draft.has_amount and time is not None:
+            draft.time, draft.shared_time = time, True
+        if draft.time is None or draft.time is heading or is_now(draft.time):
+            continue
+        happened = heading is not None and (draft.kind or draft.whats)
+        event = draft if happened else None
+        heading = heading if happened else draft.time
+
+
+def _is_same_bed(one: Draft, other: Draft) -> bool:
+    return one.bed is not None and other.bed is not None and one.bed.label == other.bed.label
 
 
 def _share_order(drafts: list[Draft]) -> None:

@@ -93,6 +93,7 @@ def _share_behind_groups(drafts: list[Draft]) -> None:
 def _share_in_sentences(drafts: list[Draft], ends: list[int]) -> None:
     """ "9 left 430 right 110 at 0700. changed the box at 0630": both lines are of their sentence's time."""
     timed = [d for d in drafts if d.time is not None and not d.shared_time and d.level is not None]
+    of_all = _time_of_all(drafts, [d for d in timed if not (d.kind or d.whats)], ends)
     for draft in drafts:
         told = draft.level or draft.volume or draft.same
         if draft.time is not None or told is None or draft.kind or draft.whats:
@@ -101,6 +102,21 @@ def _share_in_sentences(drafts: list[Draft], ends: list[int]) -> None:
         near = [d for d in near if not ((d.kind or d.whats) and _is_other_bed(d, draft))]
         if len({d.time.start for d in near if d.time}) == 1 and not any(d.kind or d.whats for d in near):
             draft.time, draft.shared_time = near[0].time, True
+        elif of_all is not None and not near:
+            draft.time, draft.shared_time = of_all, True
+
+
+def _time_of_all(drafts: list[Draft], timed: list[Draft], ends: list[int]) -> Item | None:
+    """ "1830 lines: bed 3 440. bed 5 tipped at 1810. bed 8 95", "... all read at 1830": the one time of lines
+    that stands apart from them, before the first bed or in a sentence behind the last."""
+    times = {d.time.start: (d.time, d.level) for d in timed if d.time is not None and d.level is not None}
+    beds = [d.bed.start for d in drafts if d.bed is not None]
+    if len(times) != 1 or len(set(beds)) < len(("one", "another")):
+        return None
+    time, level = next(iter(times.values()))
+    heads = time.end < min(beds) - 1
+    trails = level.end <= time.start > max(beds) and _sentence(time, ends) > _sentence(level, ends)
+    return time if (heads or trails) and not is_now(time) else None
 
 
 def _is_other_bed(event: Draft, draft: Draft) -> bool:
