@@ -259,6 +259,7 @@ def _has_own(toks: Toks, row: Row, end: int) -> bool:
     """Whether a row says a time beside its line."""
     numbers = [k for k in range(row.line, end) if is_digits(toks, k) and not is_inside_number(toks, k - 1)]
     led = [k for k in numbers if word(toks, k - 1) in {"since", "at", "@"} and k - 1 > row.line]
+    led = [k for k in led if word(toks, k - 2) not in IS_AT]
     told = len(numbers) > 1 or bool(led)  # "12 in theatre since 1820", "12 discharged at 5:05pm"
     return told and any(_is_time(toks, k) for k in numbers)
 

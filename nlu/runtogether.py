@@ -111,6 +111,17 @@ def _hundred_and(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "the level could be the time, and the time the level"
 
 
+def _and_tens(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "a thousand one hundred and twenty two hundred": 1,120 at two, or 1,100 at 22:00?"""
+    for level, time in pairwise(i for i in items if i.role != "sep"):
+        linked = level.role in AMOUNTS and time.role == "time" and word(toks, level.end) == "and"
+        if not linked or time.start != level.end + 1 or word(toks, time.start) not in TENS:
+            continue
+        longer = any(n.end == time.start + 1 for n in numbers(toks, level.start))
+        if longer and any(end == time.end for end, _ in clocks(toks, time.start + 1)):
+            yield "where the level ends"
+
+
 def _ends_elsewhere(level: Item, time: Item, toks: Toks) -> bool:
     """ "Six forty four minutes ago": whether the word between them can be of either."""
     longer = level.end == level.start + 1 and word(toks, time.start) in MINUTES
@@ -183,6 +194,7 @@ RUN_TOGETHER = (
     Rule(_behind_level, frozenset({"time"}), frozenset(TENS)),
     Rule(_half_in_digits, AMOUNTS, frozenset({"hundred"})),
     Rule(_behind_bed, frozenset({"bed"}), frozenset({*TENS, *ONES})),
+    Rule(_and_tens, frozenset({"time"}), frozenset(TENS)),
     Rule(_parted_by_comma, AMOUNTS, frozenset({","})),
     Rule(_hundred_and, AMOUNTS, frozenset({"hundred"})),
     Rule(_lost_time, NUMBERS, SOUNDS | {"clock"}),
