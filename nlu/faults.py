@@ -5,6 +5,7 @@ What may be otherwise is a doubt, and in `judging`.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from itertools import pairwise
 
 from .clockface import Clock
@@ -28,13 +29,8 @@ def faults_of(draft: Draft) -> list[str]:
         found.append("a time with nothing said of it")
     if draft.kind == "moved" and draft.to_bed is None:
         found.append("no bed to move to")
-    happened = draft.checks or draft.whats or draft.kind == "away"
-    if draft.since is not None and draft.time is not None and happened:
-        found.append("a time, and a time since which")
-    if draft.since is not None and draft.kind and draft.time is None:
-        found.append("an event has a time, and not a time since which")
-    if draft.since is not None and draft.level is not None:
-        found.append("a line has a time, and not a time since which")
+    if draft.since is not None:
+        found += _of_since(draft)
     if draft.kind == "help" and (draft.level or draft.final) is not None:
         found.append("a call for help has no level")
     if draft.final is not None and not draft.kind:
@@ -54,6 +50,16 @@ def faults_of(draft: Draft) -> list[str]:
     if draft.time is not None and len(draft.time.clocks) == 0:
         found.append("no such time")
     return found
+
+
+def _of_since(draft: Draft) -> Iterator[str]:
+    """What a time since which cannot be of: "at 1900 bed 12 in theatre since 1820" has two."""
+    if draft.time is not None and (draft.checks or draft.whats or draft.kind == "away"):
+        yield "a time, and a time since which"
+    if draft.kind and draft.time is None:
+        yield "an event has a time, and not a time since which"
+    if draft.level is not None:
+        yield "a line has a time, and not a time since which"
 
 
 def _is_line_of_time(draft: Draft) -> bool:
