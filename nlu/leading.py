@@ -69,7 +69,14 @@ def _is_first(role: str, items: Sequence[Item], lines: list[int]) -> bool:
 
 def _are_headings(items: Sequence[Item], lines: list[int]) -> bool:
     """Two times or more, and behind each a line before the next time comes."""
+    if any(map(_is_behind_its_line, items, items[1:], items[2:])):
+        return False
     times = [i.start for i in items if i.role == "time" and i.lead not in NO_MOMENT]
     ends = [*times[1:], items[-1].end]
     pairs = zip(times, ends, strict=True)
     return len(times) > 1 and all(any(start < line < end for line in lines) for start, end in pairs)
+
+
+def _is_behind_its_line(line: Item, time: Item, stop: Item) -> bool:
+    """ "1830: 4 980, 22 1100 at 1800, 13 880": a time that ends the row of its bed."""
+    return _is_line(line) and time.role == "time" and (stop.role == "sep" or time.at)

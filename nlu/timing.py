@@ -100,23 +100,30 @@ def _share_in_sentences(drafts: list[Draft], ends: list[int]) -> None:
             continue
         near = [d for d in timed if d.time is not None and _sentence(d.time, ends) == _sentence(told, ends)]
         near = [d for d in near if not ((d.kind or d.whats) and _is_other_bed(d, draft))]
-        if len({d.time.start for d in near if d.time}) == 1 and not any(d.kind or d.whats for d in near):
-            draft.time, draft.shared_time = near[0].time, True
-        elif of_all is not None and not near:
+        behind = all(d.time.start < told.start for d in near if d.time is not None)
+        if of_all is not None and (behind or of_all.start > told.end):
             draft.time, draft.shared_time = of_all, True
+        elif len({d.time.start for d in near if d.time}) == 1 and not any(d.kind or d.whats for d in near):
+            draft.time, draft.shared_time = near[0].time, True
 
 
 def _time_of_all(drafts: list[Draft], timed: list[Draft], ends: list[int]) -> Item | None:
-    """ "1830 lines: bed 3 440. bed 5 tipped at 1810. bed 8 95", "... all read at 1830": the one time of lines
-    that stands apart from them, before the first bed or in a sentence behind the last."""
-    times = {d.time.start: (d.time, d.level) for d in timed if d.time is not None and d.level is not None}
+    """ "1830 lines: bed 3 440. bed 5 tipped at 1810. bed 8 95", "... all read at 1830": the time of lines
+    that stands before the first bed, where others stand behind their lines, or in a sentence of its own."""
+    told = [(d.time, d.level) for d in timed if d.time is not None and d.level is not None]
     beds = [d.bed.start for d in drafts if d.bed is not None]
-    if len(times) != 1 or len(set(beds)) < len(("one", "another")):
+    if len(set(beds)) < len(("one", "another")):
         return None
-    time, level = next(iter(times.values()))
-    heads = time.end < min(beds) - 1
-    trails = level.end <= time.start > max(beds) and _sentence(time, ends) > _sentence(level, ends)
-    return time if (heads or trails) and not is_now(time) else None
+    heads = {time.start: time for time, _ in told if time.start < min(beds)}
+    behind = all(level.end <= time.start for time, level in told if time.start not in heads)
+    lasts = {
+        time.start: time
+        for time, level in told
+        if level.end <= time.start > max(beds) and _sentence(time, ends) > _sentence(level, ends)
+    }
+    found = [t for t in (heads if behind else lasts).values() if not is_now(t)] or list(lasts.values())
+    apart = [t for t in found if t.at or t.start in lasts or t.end < min(beds)]
+    return apart[0] if len(apart) == 1 else None
 
 
 def _is_other_bed(event: Draft, draft: Draft) -> bool:

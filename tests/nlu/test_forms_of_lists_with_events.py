@@ -1,4 +1,4 @@
-"""Lists of beds under one time, where something happened to one of them at another: each has its own time."""
+"""Lists of beds under one time, where one was read, or had something happen to it, at another."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ import pytest
 from tests.nlu.forms import Form, form, held
 from tests.nlu.saying import reading
 
-EACH = 4
+EACH = 3
 """Fillings of a form."""
 LINES = "mark bed={{b}} level_ml={{l}} at={{m}}; mark bed={{b3}} level_ml={{l3}} at={{m}}; {event}"
 EVENTS = {
@@ -21,18 +21,27 @@ EVENTS = {
     "discharged at {t2}": "left bed={b2} at={m2}",
 }
 HEADS = ("{t}: ", "at {t} ", "{t} lines: ", "lines at {t} - ", "all at {t}: ")
+OWN_TIME = "mark bed={b2} level_ml={l2} at={m2}"
+OTHERS = {
+    "{l2} at {t2}": OWN_TIME,
+    "{l2} @{t2}": OWN_TIME,
+    "no change": "drained bed={b2} volume_ml=0 at={m}",
+    "about {l2}": "mark bed={b2} level_ml={l2} at={m} about",
+    "{s} {l2} {s2} {w}": "mark bed={b2} tube={S} level_ml={l2} at={m}; "
+    "mark bed={b2} tube={S2} level_ml={w} at={m}",
+}
 TAILS = (", all at {t}", " - all {t}", ". all read at {t}")
 STOPS = (", ", "; ", "\n")
 
 
 def _forms() -> list[Form]:
-    headed = [(head, stop, "", said) for head, stop, said in product(HEADS, STOPS, EVENTS)]
+    headed = [(head, stop, "", said) for head, stop, said in product(HEADS, STOPS, EVENTS | OTHERS)]
     trailed = [("", ", ", tail, said) for tail, said in product(TAILS, list(EVENTS)[:3])]
     found: list[Form] = []
     for place, (head, stop, tail, said) in enumerate(headed + trailed):
         bed = "bed " * (place % 2)
         rows = stop.join((f"{bed}{{b}} {{l}}", f"{bed}{{b2}} {said}", f"{bed}{{b3}} {{l3}}"))
-        found.append(form(f"{head}{rows}{tail}", LINES.format(event=EVENTS[said])))
+        found.append(form(f"{head}{rows}{tail}", LINES.format(event=(EVENTS | OTHERS)[said])))
     return found
 
 
@@ -55,6 +64,9 @@ def test_such_lists_are_mostly_read() -> None:
             "mark bed=4 at=19:05 level_ml=40; mark bed=9 at=15:00 level_ml=960",
         ),
         ("at 1900 bed 12 in theatre since 1820", "ask kind"),
+        ("at 1700: 3 340, 4 50; at 1800: 3 360, 4 70", "mark bed=3 at=17:00 level_ml=340; "
+         "mark bed=4 at=17:00 level_ml=50; mark bed=3 at=18:00 level_ml=360; "
+         "mark bed=4 at=18:00 level_ml=70"),
         ("bed 3 280 at 1900, suction off since 1820", "mark bed=3 at=19:00 level_ml=280; "
          "incident bed=3 at=18:20 what=suction_off"),
     ],
