@@ -80,3 +80,27 @@ def test_the_bed_of_a_wrong_line_is_no_level() -> None:
 )  # fmt: skip
 def test_numbers_side_by_side_are_parted_where_a_bed_can_begin(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "changed 13 canister at 1811, old 1670; tube out 3 at 1753, final 713",
+        "changed 13 canister at 1811, old 1670, tube out 3 at 1753",
+        "changed 13 canister at 1811, old 1670 and new chest tube 3 left at 1753",
+    ],
+)
+def test_a_canister_that_was_changed_is_no_tube_that_is_out(text: str) -> None:
+    assert reading(text).startswith("ask")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("13 canister changed at 1811, old 1670; tube out 3 at 1753",
+         "exchanged bed=13 at=18:11 final_ml=1670; removed bed=3 at=17:53"),
+        ("dressing changed on 12. tube out bed 12 at 1815", "removed bed=12 at=18:15"),
+    ],
+)  # fmt: skip
+def test_each_event_is_of_its_bed(text: str, read: str) -> None:
+    assert reading(text) == read
