@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from .elsewhere import UNITS, WARDS, ward_number
 from .items import FULL_HOUR
 from .labels import bed_label
+from .neighbours import SIDES
 from .numbers import Toks, glued, word
 from .patterns.leads import SHORT_BED_WORDS
 from .pipeline import Cue, in_order, pipeline
@@ -21,8 +22,6 @@ CANISTERS = frozenset(
 )
 """One of these, behind a bare number, makes it the bed's."""
 BOXES = CANISTERS - {"tube", "chest", "icc", "icd"}
-SIDES = frozenset({"l", "r", "lt", "rt", "left", "right"})
-"""Before a word for the canister: of which side it is."""
 NOUNS = frozenset({"change", "swap", "exchange"})
 OF_BOXES = frozenset({"exchanged"})
 SENDING = frozenset(

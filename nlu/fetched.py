@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from .clock import clocks
+from .followers import DIALLED
 from .goings import Rule, bed_ends, past
 from .numbers import Toks, numbers, word
 from .oldones import Message, is_timed
@@ -29,8 +30,6 @@ WHEELING = frozenset(
     {"wheeling", "bringing", "taking", "pushing", "moving", "walking", "getting", "transferring"}
 )
 STOPS = frozenset({",", ".", ";", "and"})
-DIAL = 40
-"""Centimetres of water: no suction dial is set higher."""
 ON_THE_WAY = frozenset({"down", "up", "over", "off", "round", "across", "along", "out"})
 
 
@@ -100,7 +99,7 @@ def is_lined(toks: Toks, k: int) -> bool:
     number = max(numbers(toks, k), key=lambda n: n.end, default=None)
     if number is None:
         return False
-    return number.value > DIAL or word(toks, number.end) in MILLILITRES | {"in", "inside"}
+    return number.value > max(DIALLED) or word(toks, number.end) in MILLILITRES | {"in", "inside"}
 
 
 def _on_return(said: Message) -> Iterator[Cue]:

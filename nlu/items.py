@@ -8,11 +8,10 @@ from typing import NamedTuple
 
 from .clockface import Clock
 from .moments import LIST_REACH, Moment, distinct, moment, since
+from .numbers import FULL_HOUR as FULL_HOUR
 
 NEAR = timedelta(minutes=60)
 RECENT = timedelta(hours=2)
-FULL_HOUR = 4
-"""Digits of an hour and its minutes."""
 AMOUNTS = frozenset({"level", "volume", "output"})
 """Roles of a number of millilitres."""
 EVENTS = frozenset({"kind", "what"})

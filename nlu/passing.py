@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from .clock import clocks
+from .followers import DIALLED
 from .goings import Rule, past
 from .items import FULL_HOUR
 from .numbers import is_digits, numbers, starts_number, word
@@ -56,8 +57,6 @@ UNCHANGED = frozenset({"change", "changes", "unchanged", "changed"})
 HEIGHTS = frozenset({"height", "level"})
 OF_A_DIAL = frozenset({"suction", "sxn", "wall", "mmhg", "mm", "cm", "cmh", "of", "vac", "vacuum"})
 """Behind a number these make it what is dialled."""
-DIAL = 40
-"""Centimetres of water: no suction dial is set higher."""
 
 
 def _after_it_came_out(said: Message) -> Iterator[Cue]:
@@ -184,7 +183,7 @@ def _bottle_on(said: Message) -> Iterator[Cue]:
     for k in range(1, len(toks) - 1):
         on = k + (word(toks, k) in {"is", "was", "still", "now"})
         number = word(toks, on + 1)
-        high = number.isdecimal() and len(number) < 5 and int(number) > DIAL
+        high = number.isdecimal() and len(number) < 5 and int(number) > max(DIALLED)
         if word(toks, k - 1) in CANISTERS and word(toks, on) == "on" and high:
             timed = any(c.sure for _, c in clocks(toks, on + 1))
             event = next((c for c in said.cues if c.label == "kind" and c.start < k <= c.end), None)

@@ -14,7 +14,7 @@ from .leading import leads
 from .numbers import Toks
 from .patterns.asides import PATIENTS
 from .patterns.leads import PAUSES
-from .timing import now_of_findings, share_times
+from .timing import is_other_bed, now_of_findings, share_times
 
 OTHERWISE = frozenset({"word", "plan", "neg", "question"})
 """Cues beside a second tube that say something else of it than that it is out as well."""
@@ -307,8 +307,7 @@ def _under_headings(drafts: list[Draft]) -> None:
     heading: Item | None = None
     event: Draft | None = None
     for draft in drafts:
-        own = event is not None and (draft.bed is None or event.bed is None or _is_same_bed(event, draft))
-        time = event.time if own and event is not None else heading
+        time = heading if event is None or is_other_bed(event, draft) else event.time
         if draft.time is None and draft.has_amount and time is not None:
             draft.time, draft.shared_time = time, True
         if draft.time is None or draft.time is heading or is_now(draft.time):
@@ -316,10 +315,6 @@ def _under_headings(drafts: list[Draft]) -> None:
         happened = heading is not None and (draft.kind or draft.whats)
         event = draft if happened else None
         heading = heading if happened else draft.time
-
-
-def _is_same_bed(one: Draft, other: Draft) -> bool:
-    return one.bed is not None and other.bed is not None and one.bed.label == other.bed.label
 
 
 def _share_order(drafts: list[Draft]) -> None:

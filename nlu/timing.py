@@ -99,7 +99,7 @@ def _share_in_sentences(drafts: list[Draft], ends: list[int]) -> None:
         if draft.time is not None or told is None or draft.kind or draft.whats:
             continue
         near = [d for d in timed if d.time is not None and _sentence(d.time, ends) == _sentence(told, ends)]
-        near = [d for d in near if not ((d.kind or d.whats) and _is_other_bed(d, draft))]
+        near = [d for d in near if not ((d.kind or d.whats) and is_other_bed(d, draft))]
         behind = all(d.time.start < told.start for d in near if d.time is not None)
         if of_all is not None and (behind or of_all.start > told.end):
             draft.time, draft.shared_time = of_all, True
@@ -126,7 +126,7 @@ def _time_of_all(drafts: list[Draft], timed: list[Draft], ends: list[int]) -> It
     return apart[0] if len(apart) == 1 else None
 
 
-def _is_other_bed(event: Draft, draft: Draft) -> bool:
+def is_other_bed(event: Draft, draft: Draft) -> bool:
     """ "3 440, 5 tube out 1810 final 210, 8 95 at 1900": an event of another bed has its own time."""
     return event.bed is not None and draft.bed is not None and event.bed.label != draft.bed.label
 

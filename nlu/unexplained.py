@@ -15,9 +15,9 @@ from .items import Item, is_now
 from .numbers import Toks, glued, is_digits, word
 from .patterns.asides import DONE_TO, STAFF
 from .rules import Rule
+from .unset import MOST_OF_HOUR
 from .weighty import is_closing
 
-HOUR_DIGITS = 2
 LOOKS = frozenset({"look", "peek", "glance"})
 """With somebody of the staff before it, when that was is not when the line was read."""
 DRAWN = frozenset({"drawn", "drew", "took", "taken", "done", "seen", "charted", "logged"})
@@ -175,7 +175,7 @@ def _headed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     if len(items) < len(("8:", "12", "605")):
         return
     head, bed, line = items[:3]
-    hour = 0 < len(head.digits) <= HOUR_DIGITS and head.role in {"bed", "num", "level", "time"}
+    hour = 0 < len(head.digits) <= MOST_OF_HOUR and head.role in {"bed", "num", "level", "time"}
     parted = hour and word(toks, head.end) == ":" and not glued(toks, head.end + 1)
     pair = (bed.start, line.start) == (head.end + 1, bed.end)
     plain = pair and all(i.digits and not i.unit for i in (bed, line))

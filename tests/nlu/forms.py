@@ -9,9 +9,11 @@ from __future__ import annotations
 
 import random
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from functools import cache
+from statistics import fmean
 from typing import Literal, NamedTuple, TypeAlias
 from zoneinfo import ZoneInfo
 
@@ -74,6 +76,11 @@ def form(text: str, *meant: str) -> Form:
     return Form(text, meant)
 
 
+def forms(table: Mapping[str, Iterable[str]]) -> list[Form]:
+    """A form of each text, which means what it is under."""
+    return [form(text, meant) for meant, texts in table.items() for text in texts]
+
+
 def fillings(form: Form, count: int, channel: Channel = "text") -> Iterator[Filling]:
     """So many of a form, the same at each run; in `voice` its values are as a recogniser writes them."""
     rng = random.Random(form.text)
@@ -87,10 +94,20 @@ def fillings(form: Form, count: int, channel: Channel = "text") -> Iterator[Fill
         yield Filling(form.text.format_map(said), meant, arrived, beds)
 
 
-def held(form: Form, count: int, channel: Channel = "text") -> tuple[list[str], float]:
+@cache
+def held(form: Form, count: int, channel: Channel = "text") -> tuple[tuple[str, ...], float]:
     """The fillings that are accepted as something else, and the share of those that are read."""
     told = [(each.text, each.verdict(channel)) for each in fillings(form, count, channel)]
-    return [text for text, verdict in told if verdict == "wrong"], sum(v == "read" for _, v in told) / count
+    return tuple(text for text, verdict in told if verdict == "wrong"), _share([v for _, v in told])
+
+
+def share_read(forms: Iterable[Form], count: int, channel: Channel = "text") -> float:
+    """The share of so many fillings of each form that are read."""
+    return fmean(held(each, count, channel)[1] for each in forms)
+
+
+def _share(verdicts: list[Verdict]) -> float:
+    return verdicts.count("read") / len(verdicts)
 
 
 def _bag(statements: list[str]) -> Counter[str]:

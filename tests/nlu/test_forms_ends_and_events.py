@@ -5,7 +5,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.nlu.forms import Form, form, held
+from tests.nlu.forms import Form, forms, held, share_read
 
 EACH = 6
 """Fillings of a form."""
@@ -128,11 +128,7 @@ HELD: dict[str, tuple[str, ...]] = {
 """The same, of forms that are asked often: none is taken for something else."""
 
 
-def _forms(table: dict[str, tuple[str, ...]]) -> list[Form]:
-    return [form(text, meant) for meant, texts in table.items() for text in texts]
-
-
-@pytest.mark.parametrize("each", _forms(READ), ids=lambda each: each.text)
+@pytest.mark.parametrize("each", forms(READ), ids=lambda each: each.text)
 def test_what_ended_or_happened_is_read_over_all_values(each: Form) -> None:
     wrong, share = held(each, EACH)
     assert not wrong
@@ -140,10 +136,9 @@ def test_what_ended_or_happened_is_read_over_all_values(each: Form) -> None:
 
 
 def test_what_ended_or_happened_is_mostly_read() -> None:
-    shares = [held(each, EACH)[1] for each in _forms(READ)]
-    assert sum(shares) / len(shares) > 0.9
+    assert share_read(forms(READ), EACH) > 0.9
 
 
-@pytest.mark.parametrize("each", _forms(HELD), ids=lambda each: each.text)
+@pytest.mark.parametrize("each", forms(HELD), ids=lambda each: each.text)
 def test_a_form_of_what_ended_or_happened_is_never_read_as_another(each: Form) -> None:
     assert not held(each, EACH)[0]

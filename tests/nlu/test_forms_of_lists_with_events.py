@@ -6,7 +6,7 @@ from itertools import product
 
 import pytest
 
-from tests.nlu.forms import Form, form, held
+from tests.nlu.forms import Form, form, held, share_read
 from tests.nlu.saying import reading
 
 EACH = 3
@@ -51,8 +51,7 @@ def test_the_time_of_an_event_is_no_time_of_the_lines_around_it(each: Form) -> N
 
 
 def test_such_lists_are_mostly_read() -> None:
-    shares = [held(each, EACH)[1] for each in _forms()]
-    assert sum(shares) / len(shares) > 0.9
+    assert share_read(_forms(), EACH) > 0.9
 
 
 @pytest.mark.parametrize(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.nlu.forms import Form, form, held
+from tests.nlu.forms import Form, forms, held, share_read
 
 EACH = 10
 """Fillings of a form."""
@@ -104,11 +104,7 @@ HELD: dict[str, tuple[str, ...]] = {
 """The same, of forms in which many values can be two things: those are asked, none is taken for another."""
 
 
-def _forms(table: dict[str, tuple[str, ...]]) -> list[Form]:
-    return [form(text, meant) for meant, texts in table.items() for text in texts]
-
-
-@pytest.mark.parametrize("each", _forms(READ), ids=lambda each: each.text)
+@pytest.mark.parametrize("each", forms(READ), ids=lambda each: each.text)
 def test_a_plain_form_is_read_over_all_values(each: Form) -> None:
     wrong, share = held(each, EACH)
     assert not wrong
@@ -116,10 +112,9 @@ def test_a_plain_form_is_read_over_all_values(each: Form) -> None:
 
 
 def test_plain_forms_are_mostly_read() -> None:
-    shares = [held(each, EACH)[1] for each in _forms(READ)]
-    assert sum(shares) / len(shares) > 0.95
+    assert share_read(forms(READ), EACH) > 0.95
 
 
-@pytest.mark.parametrize("each", _forms(HELD), ids=lambda each: each.text)
+@pytest.mark.parametrize("each", forms(HELD), ids=lambda each: each.text)
 def test_a_form_that_can_be_read_in_two_ways_is_never_read_as_the_other(each: Form) -> None:
     assert not held(each, EACH)[0]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.nlu.forms import Form, form, held
+from tests.nlu.forms import Form, forms, held, share_read
 
 EACH = 12
 """Fillings of a form."""
@@ -50,7 +50,7 @@ SAID = {
         "bed {b} was {u} at {t3} then {u2} at {t2} and {u3} at {t}",
     ),
 }
-FORMS = [form(text, meant) for meant, texts in SAID.items() for text in texts]
+FORMS = forms(SAID)
 
 
 @pytest.mark.parametrize("each", FORMS, ids=lambda each: each.text)
@@ -59,5 +59,4 @@ def test_what_is_said_is_never_read_as_something_else(each: Form) -> None:
 
 
 def test_what_is_said_is_mostly_read() -> None:
-    shares = [held(each, EACH, "voice")[1] for each in FORMS]
-    assert sum(shares) / len(shares) > 0.9
+    assert share_read(FORMS, EACH, "voice") > 0.9
