@@ -65,18 +65,21 @@ def _with_minus(items: Sequence[Item], signs: Sequence[int], toks: Toks) -> dict
     ends = {items[k].end for k in signs if word(toks, items[k].end) == "-"}
     ends -= {item.start - 1 for item in items if item.value == "leakhow"}  # "air leak - continuous"
     parting = any(word(toks, k) == "-" and k not in ends and _is_dash(k, toks) for k in range(len(toks)))
-    behind = {k: items[k] for k in signs if items[k].end in ends and _may_have_minus(items[k], toks)}
+    plain = [k for k in signs if items[k].end in ends and items[k].name in PLAIN]
+    several = len(plain) > 1  # "tidaling - leak -"
+    behind = {k: items[k] for k in plain if _may_have_minus(items[k], toks, several=several)}
     return {k: not parting and is_closed(item.end, toks) for k, item in behind.items()}
 
 
-def _may_have_minus(item: Item, toks: Toks) -> bool:
+def _may_have_minus(item: Item, toks: Toks, *, several: bool) -> bool:
     """ "no leak - swinging", "small leak - told", "bubbling -20" have none, nor has "swinging - told"."""
     value = is_digits(toks, item.end + 1) and glued(toks, item.end + 1)
     said = item.end - item.start > 1 and word(toks, item.end - 1) in SAID  # "swing Y - bubble N"
-    if item.name not in PLAIN or word(toks, item.start) in SIZES or value or said:
+    if word(toks, item.start) in SIZES or value or said:
         return False
+    ends = item.end + 1 == len(toks)
     noun = item.value == "leak" or not word(toks, item.end - 1).removesuffix("swing").endswith("ing")
-    return noun or is_closed(item.end, toks)
+    return noun or several or ends or is_closed(item.end, toks)
 
 
 def _is_dash(k: int, toks: Toks) -> bool:

@@ -190,7 +190,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "not tidalling", "no tidal", "not tidaling anymore",
         "has stopped tidaling", "has stopped swinging", "is not swinging",
         "nil tidaling", "nil swing",
-        "tidaling -", "ceased tidaling", "no more tidaling", "no more swinging",
+        "ceased tidaling", "no more tidaling", "no more swinging",
         "no fluctuations",
     ),
     "fluid:serous": (
