@@ -17,6 +17,7 @@ from .moments import LIST_REACH, distinct
 from .numbers import starts_number, word
 from .patterns.leads import BED_SAID
 from .pipeline import Read
+from .roles import CHECK_LIMITS
 from .rules import there
 from .statements import Asked, Checked, Statement, Unclear, WindowName
 from .topics import SUMS, sums_up_a_bed
@@ -37,23 +38,8 @@ SETTING = frozenset({"on", "to", "cont", "continuous", "low"})
 WITH_WINDOW = frozenset({"total", "trend", "chart"})
 ASKING_FOR = frozenset({"show", "list", "which", "what", "give", "see"})
 FINE = frozenset({"good", "ok", "okay", "fine", "topped", "filled", "intact", "normal", "stable", "great"})
-JOINING = BED_SAID | {
-    "and",
-    "&",
-    ",",
-    "+",
-    "/",
-    "also",
-    "then",
-    "or",
-    ";",
-    ".",
-    "'",
-    "s",
-    "the",
-    "for",
-    "on",
-}
+_JOINING = "and & , + / also then or ; . ' s the for on"
+JOINING = BED_SAID | frozenset(_JOINING.split())
 LINES = frozenset({"level", "levelat"})
 NIGHTS: Final[dict[object, Literal["last", "this"]]] = {"last": "last", "tonight": "this"}
 WHEN = frozenset({"at", "for", "by", "@"})
@@ -185,6 +171,9 @@ def _of_beds(made: Asked, items: tuple[Item, ...], read: Read, *, whole: bool) -
     starts = {i.start for i in items if i.role in {"bed", "num"}}
     ranged = any(_begins_a_range(i, starts, read) for i in named)
     if ranged or any(not i.known for i in named) or (not beds and not whole):
+        return [Unclear(slot="bed", text=read.text, statement=made)]
+    set_to = any(i.lead in CHECK_LIMITS for i in named)  # "when is 9 due? on suction 20"
+    if made.topic != "checks" and set_to:
         return [Unclear(slot="bed", text=read.text, statement=made)]
     if made.topic in {"checks", "last"} and not _are_in_row(named, read):
         return [Unclear(slot="bed", text=read.text, choices=tuple(b for b in beds if b), statement=made)]

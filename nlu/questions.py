@@ -25,6 +25,7 @@ STOPS = frozenset({".", ",", ";", "!"})
 SAID = EVENTS | FINDINGS
 TOLD = SAID | ANSWERS
 WHOLE = SAID | {"reason"}
+BESIDE = WHOLE | {"order"}
 LEADS = frozenset({"level", "levelat"})
 MOST_SEEN = 4
 """Pieces of "seen bed nine and"."""
@@ -168,14 +169,21 @@ def is_of_findings(read: Read) -> bool:
     return word(read.tokens, 0) in OF_FINDINGS and not {",", ".", ";", "and"} & read.tokens.words
 
 
-def told_behind(items: Pieces, read: Read) -> list[str]:
-    """ "how full is 20. leak none, swinging", "20 getting full, swinging": what was found is no question."""
-    if "?" in read.tokens.words:
+def told_beside(items: Pieces, read: Read) -> list[str]:
+    """ "how full is 20. leak none", "last line on 20? back at 1840", "20 clamped - last line?": what is told
+    there is no question."""
+    asks = [i for i in items if i.role == "cue" and i.value in {"ask", "old"}]  # "last line on 20?"
+    if not asks or asks[-1].name == "checks":
         return []
-    asks = [i.end for i in items if i.role == "cue" and i.value == "ask"]
-    ends = [i.start for i in items if i.role == "sep" and i.value in STOPS and asks and i.start >= asks[-1]]
-    found = ends and any(i.role == "cue" and i.value in FINDINGS and i.start > ends[0] for i in items)
-    return ["what was found, behind a question"] if found else []
+    marked = [i.start for i in items if i.value == "mark_of_question"]
+    stops = [i.start for i in items if i.role == "sep" and i.value in STOPS]
+    ends = [k for k in (marked or stops) if k >= asks[-1].end]
+    said = [i for i in items if i.role == "cue" and i.value in BESIDE and i.name not in SETTLING]
+    behind = [i.start for i in said if marked or i.value in FINDINGS]
+    first = min(asks[0].start, *(i.start for i in items if i.role == "cue" and i.value in ASKS))
+    told = bool(behind) and bool(ends) and behind[-1] > ends[-1]
+    told |= bool(said) and said[0].start < first and word(read.tokens, first - 1) in {"-", "/"}
+    return ["what is told beside a question"] if told else []
 
 
 def is_standing(item: Item, items: Pieces, read: Read) -> bool:

@@ -206,7 +206,7 @@ class Sentence:
             made = told(*outcome, faults=len(self.unread_question(items)) + self._is_half_heard(items))
             return self._with_question(made, items) if own else made
         if is_nothing_of_ours(items):
-            return self._with_question(told(), items)
+            return self._with_question(told(faults=len(self.unread_question(self.question))), items)
         cut = len(cuts(items, self.read.tokens, self.ward.voice))
         counted = cut and not COUNTED.isdisjoint(there(items))
         return Unjudged(cut if counted else 0, lambda: self._gathered(items, cut))
@@ -224,9 +224,10 @@ class Sentence:
             toks, voice = self.read.tokens, self.ward.voice
             strange = len(list(subjects(items, toks)))
             beside = len(leftovers(items, toks, voice=voice))
-            beside += len(self.unread_question(self.question))
+            asked = len(self.unread_question(self.question))
+            beside += asked
             rank = (least + beside + strange, len(stands.doubts))
-            unsure = strange > 0 or EITHER_BED in stands.doubts
+            unsure = strange > 0 or asked > 0 or EITHER_BED in stands.doubts
             return Reading(lambda: self._built(drafts), rank, cut + beside + strange, unsure)
 
         return Unjudged(least, further)
@@ -271,7 +272,7 @@ class Sentence:
         plain = (not voice or not named or aloud) and telling.isdisjoint(said)
         halves = cut_lengths if plain and named else partial(cuts, voice=voice)
         cut = halves(items, toks)  # "total on 404 yesterday": no 4:04
-        cut = [*cut, *questions.told_behind(items, self.read)]
+        cut = [*cut, *questions.told_beside(items, self.read)]
         if plain and topics.asks(items, self.read):
             return cut
         return [*cut, *leftovers(rest, toks, voice=voice)]

@@ -39,6 +39,7 @@ HOW_MUCH = 2
 OPENING = AUXILIARY | ASKING
 ALOUD = frozenset({"what", "what's", "whats", "how", "how's", "hows", "which", "who", "when"})
 STOPS = frozenset({",", ";", ".", "!", "?", "and", "&", "-"})
+BREAKS = STOPS | {"/", "+"}
 OF_CHECKS = frozenset({"leak", "suction", "seal", "tidal", "fluid", "wall", "indicator", "waterseal"})
 
 
@@ -139,7 +140,7 @@ def stretch(items: tuple[Item, ...], read: Read) -> tuple[int, int]:
     """Where the clauses of these pieces begin and end, with the words that say nothing."""
     own = [i for i in items if i.role not in {"bed", "sep"}] or items  # the bed may be of another clause
     start, end = own[0].start, own[-1].end
-    while start and word(read.tokens, start - 1) not in STOPS:
+    while start and word(read.tokens, start - 1) not in BREAKS:
         start -= 1
     ended = word(read.tokens, end - 1) in STOPS  # "is the seal ok on 1? not on the chart"
     while not ended and end < len(read.tokens) and word(read.tokens, end) not in STOPS:
