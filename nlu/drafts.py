@@ -68,6 +68,8 @@ class Draft:
     either: list[Item] = field(default_factory=list)
     """The tubes of which it may be: asked, and no fault of the reading."""
     faults: int = 0
+    came_back: bool = False
+    """Whether it is told of somebody who came back with a tube: the time is of that."""
     inherited: bool = False
     """Whether its kind is that of the tube before: "left and right out"."""
 
@@ -114,11 +116,24 @@ class Draft:
         """The name of its tube, side before place."""
         return tube_name([t.name for t in self.tubes]) if self.tubes else None
 
-    def told_after(self, time: Item) -> Draft | None:
-        """What was said behind that time, taken out: "tipped at 0300, reads 560 now"; none if that is all."""
+    def told_after(self, time: Item, last: Item | None, *, happened: bool) -> Draft | None:
+        """What was said behind that time, taken out: "tipped at 0300, reads 560 now"; none if that is all.
+
+        `last` is the piece before the next time: "new tube at 0957, 125 ml at 1100"; `happened` is an event
+        told since: "box changed 1830, old 440, clamped at 1850"."""
+        level = self.level
+        read = last is not None and level is not None and last.start == level.start > time.start
+        if self.kind == "placed" and read and not self.came_back:
+            self.level = None
+            return Draft(bed=self.bed, tubes=list(self.tubes), level=level)
+        whats = [what for what in self.whats if what.start > time.start]
+        if happened and whats and self.kind in WITH_LEVELS and whats[-1].name != "dislodged":
+            self.whats = [what for what in self.whats if what not in whats]
+            return Draft(bed=self.bed, tubes=list(self.tubes), whats=whats)
         amounts = {slot: said for slot in AMOUNTS if (said := getattr(self, slot)) is not None}
         behind = {slot: said for slot, said in amounts.items() if said.start > time.start}
-        whats = [what for what in self.whats if what.start > time.start]
+        if whats and self.level is not None and self.level.start < whats[0].start:
+            behind.pop("level", None)  # "1855: 1540. suction off 1700"
         lined = "level" in amounts and "level" not in behind  # "340 at 1800 suction 20, kinked 1830"
         first = whats[0].start if whats and lined else time.start
         checks = {name: check for name, check in self.checks.items() if check.start > first}
@@ -148,6 +163,11 @@ class Draft:
         """ "old 1310, opened at 0, then 12 ml", "changed 1825, old 720, 40 at 1900": of the new canister."""
         told = self.opening or (self.time and level.label is None)
         return bool(told and self.final and self.kind == "exchanged")
+
+    def ends_again(self, level: Item) -> bool:
+        """ "line 640, tube out at 1810, 70 in the box": a last level, and there is one."""
+        ended = self.kind == "removed" and self.level is not None and self.bed is not None
+        return ended and level.lead in {"inside", "last", "old"}
 
     def clash(self, slot: str, *items: Item | None) -> None:
         """Several values compete for a slot."""

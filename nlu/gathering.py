@@ -63,8 +63,10 @@ class Gathering(Findings):
                 self.check(item.name, item)
             case "weight":
                 self.now.weight = item
-            case "bad" | "alt":
-                self._odd(item)
+            case "alt":
+                self.now.clash(item.name, self.last, item)
+            case "bad":
+                self.now.bad.append(item)
             case "denied":
                 self.now.denied.append(item)
             case "repair":
@@ -100,12 +102,6 @@ class Gathering(Findings):
         self.now.clash(slot, old, new)
         if self.mended is not None and self.mended.role != new.role:
             self.now.faults += 1
-
-    def _odd(self, item: Item) -> None:
-        if item.role == "alt":
-            self.now.clash(item.name, self.last, item)
-        else:
-            self.now.bad.append(item)
 
     def _bed(self, item: Item) -> None:
         draft = self.now
@@ -182,7 +178,8 @@ class Gathering(Findings):
         if (item.lead == "since" and not happened) or came_from:  # "in CT since 0500": that is when
             draft.since = item
             return
-        if draft.since is not None and self.last is draft.since and draft.same is not None and item.at:
+        since = draft.since if draft.same is not None and not self.happened else None
+        if since is not None and self.last is since and item.at:
             draft.time_before = item  # "no change since the 1050 at 1500": when that line was
             return
         if draft.time is not None and is_now(draft.time):
@@ -205,7 +202,7 @@ class Gathering(Findings):
             if (ahead and self.last is draft.time) or not (draft.has_content or draft.wants):
                 draft.clash("time", draft.time, item)
                 return
-            later = draft.told_after(draft.time)
+            later = draft.told_after(draft.time, self.last, happened=self.happened)
             draft = self.open(later)
         elif self.leads.times and draft.has_amount and self.heading is not None:
             draft = self.open()  # "0300 L 340 R 120, 0400 L 360": each time leads its lines
@@ -221,7 +218,9 @@ class Gathering(Findings):
         of_same = draft.same is not None and draft.since is not None and self.last is draft.since and item.at
         draft.faults += of_same and not self.linked  # "since the 1050 mark at 1500"
         item = self._by_name(item)
-        if (
+        if draft.ends_again(item):
+            draft.clash("level", draft.level, item)
+        elif (
             item.name == "old" or (item.name == "last" and draft.kind == "exchanged")
         ) and draft.kind != "placed":
             self._old(item)
@@ -386,12 +385,12 @@ class Gathering(Findings):
         if draft.kind == kind:
             return
         if (draft.kind, kind) in {("left", "moved"), ("back", "placed"), ("left", "away")}:
-            draft.kind = kind
+            draft.came_back, draft.kind = kind == "placed", kind
             return
-        if kind == "moved" and draft.kind:
+        if kind == "moved" and draft.kind and not (draft.time is not None and self.linked):
             return
         taken = draft.kind or (draft.whats and draft.time) or draft.volume or draft.output or draft.same
-        told = draft.time is not None and self.linked in PAUSES  # "line 90 at 1800. tube out 1839, final 95"
+        told = draft.time is not None and self.linked  # "line 90 at 1800. tube out 1839, final 95"
         if taken or (draft.level is not None and (told or kind not in {"removed", "placed"})):
             fresh = self.open()
             fresh.kind = kind

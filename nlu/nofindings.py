@@ -165,7 +165,8 @@ def _of_kin(items: Pieces, toks: Toks) -> Iterator[str]:
         near = word(toks, item.start - 1)
         planned = item.name in SURGERY and near in BEFORE_CARE and not placed
         kin = not RELATIVES.isdisjoint(before) or ("next" in before and "to" in before)
-        if planned or kin or behind in CALLED_OFF or near in JOINTS:
+        absent = near in {"neg", "negative"}  # "xray neg PTX"
+        if planned or kin or absent or behind in CALLED_OFF or near in JOINTS:
             yield "a reason of another, or of another time"
 
 
