@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from itertools import pairwise
 
+from .besideright import tells_more
 from .corrections import LINE_WORDS, belongs, is_no_line, points_at_tube
 from .items import FINDINGS, RECENT, Item
 from .moments import LIST_REACH, since
@@ -339,6 +340,7 @@ class Correction(Sorted):
         asks = any(i.role == "cue" and i.value == "ask" and i.name == "due" for i in self.items)
         denied = any(i.role == "cue" and i.value == "neg" for i in self.items)
         asks |= denied and any(i.lead == "amount" for i in self.nums.all)  # "never drained 200"
+        asks |= tells_more(self.items, self.nums, self.times, self.toks)
         looked = FINDINGS | CHECK_LIMITS.keys()  # "5 clear, 9 has the leak", "suction should be 20 not 10"
         asks |= any(i.role == "cue" and i.value in looked for i in self.items)
         return asks or any(is_no_line(i) or i.role == "foreign" for i in self.items)
