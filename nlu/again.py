@@ -81,6 +81,12 @@ class Again:
     def told(self, said: Iterable[str | Span]) -> Told:
         """What these say one behind the other, words or places of letters in the message, where each value
         keeps its place; nothing where it asks or names no bed."""
+        outcome = self.outcome_of(said)
+        told = tuple(s for s in outcome if isinstance(s, Statement) and s.bed is not None)
+        return told if len(told) == len(outcome) else ()
+
+    def outcome_of(self, said: Iterable[str | Span]) -> Outcome:
+        """The same with what it asks."""
         text, places = "", []
         for each in said:
             if isinstance(each, str):
@@ -89,8 +95,7 @@ class Again:
             places.append((len(text), each[0] - len(text)))
             text += self.text[each[0] : each[1]]
         outcome = self._outcome(pipeline().read(text, voice=self.ward.voice), self.ward)
-        told = tuple(_placed(s, places) for s in outcome if isinstance(s, Statement) and s.bed is not None)
-        return told if len(told) == len(outcome) else ()
+        return tuple(_placed(s, places) if isinstance(s, Statement) else s for s in outcome)
 
     def said(self, start: int, end: int) -> str:
         """These words as they stand in the message."""

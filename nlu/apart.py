@@ -12,6 +12,7 @@ from itertools import islice, pairwise
 
 from .again import Again, Told, every
 from .numbers import Toks, is_digits, starts_number, word
+from .onebed import by_part
 from .ownclauses import PLAIN
 from .patterns.leads import FULL_STOPS, SHORT_BED_WORDS
 from .statements import Asked, Corrected, Drained, Mark, Statement, Withdrawn
@@ -51,7 +52,12 @@ LINES = frozenset({"mark", "line", "level", "reading"})
 
 
 def by_sentence(again: Again) -> Told:
-    """What the sentences say, each read alone; nothing where one is not whole or names no bed."""
+    """What the sentences say, each read alone; nothing where one is not whole or may be of another bed."""
+    return _each_of_its_bed(again) or by_part(again)
+
+
+def _each_of_its_bed(again: Again) -> Told:
+    """What the sentences say that each name a bed."""
     toks = again.toks
     if FULL_STOPS.isdisjoint(toks.words):
         return ()

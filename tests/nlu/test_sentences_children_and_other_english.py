@@ -210,7 +210,10 @@ def test_what_was_changed_is_asked_where_it_is_not_said(text: str, told: str) ->
             "bed 4 liquid is yellow clear, 120 at 19h",
             "mark bed=4 at=19:00 level_ml=120; checked bed=4 at=19:00 fluid=serous",
         ),
-        ("bed 18 suction 10 now, bubble is small, little bubble", "ask kind"),
+        (
+            "bed 18 suction 10 now, bubble is small, little bubble",
+            "checked bed=18 at=19:05 suction_cmh2o=10 air_leak=present",
+        ),
         ("17 1975 at 1900 need to swap", "mark bed=17 at=19:00 level_ml=1975"),
         ("6 waterseal since 1800, no leak", "checked bed=6 suction_cmh2o=0 air_leak=none"),
         ("urine for 8 is 22 this hr, chest tube bed 8 at 26", "mark bed=8 level_ml=26"),
