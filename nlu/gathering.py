@@ -387,6 +387,8 @@ class Gathering(Findings):
         if (draft.kind, kind) in {("left", "moved"), ("back", "placed"), ("left", "away")}:
             draft.came_back, draft.kind = kind == "placed", kind
             return
+        if draft.inherited and not (draft.has_amount or draft.time):
+            draft.kind, draft.inherited = "", False  # "left out at 1810, right box changed at 1830"
         if kind == "moved" and draft.kind and not (draft.time is not None and self.linked):
             return
         taken = draft.kind or (draft.whats and draft.time) or draft.volume or draft.output or draft.same

@@ -143,8 +143,9 @@ def _asked_once(
             topic = "last"
         else:
             return [Unclear(slot="kind", text=text)]
-    named = {i.name for i in items if i.role == "tube"}
-    tubes = None if named >= SIDES else tube_name([i.name for i in items if i.role == "tube"]) or None
+    named = [i for i in items if i.role == "tube"]
+    several = {i.name for i in named} >= SIDES or any(b.start > a.end + 1 for a, b in pairwise(named))
+    tubes = None if several else tube_name([i.name for i in named]) or None
     made = Asked(topic=topic, tube=tubes)  # type: ignore[arg-type]
     if topic in WITH_WINDOW:
         window, doubt = _window(items, arrived, shifts)
