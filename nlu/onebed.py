@@ -8,37 +8,19 @@ may name another bed, or that contradicts one is left to the question. Called by
 
 from __future__ import annotations
 
-from collections import Counter
-from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import fields, replace
-from datetime import datetime
+from collections.abc import Sequence
 
 from .again import Again, Span, Told
+from .agreeing import TIMELESS, agree, in_one, with_time_of_all
 from .claims import CLAIMED
 from .days import day_words
-from .eachbed import LEANING
+from .eachbed import LEANING, SIDES
 from .numbers import Toks, glued, is_digits, is_inside_number, starts_number, word
 from .patterns.asides import RELATIVES
 from .patterns.leads import LINES, SHORT_BED_WORDS
 from .patterns.levels import MILLILITRES
 from .patterns.ownclauses import HIMSELF
-from .statements import (
-    Answered,
-    Asked,
-    Checked,
-    Corrected,
-    Described,
-    Drained,
-    Exchanged,
-    Left,
-    Mark,
-    Moved,
-    Ordered,
-    Placed,
-    Removed,
-    Statement,
-    Withdrawn,
-)
+from .statements import Asked, Drained, Mark, Statement
 
 MOST = 5
 """Places where a message may be parted; more are a list, or no message of one bed."""
@@ -51,14 +33,12 @@ ASKED_FOR = frozenset({"ask", "level", "old"})
 FINDING = frozenset({"seal", "suction", "wall", "leak", "tidal", "fluid", "waterseal", "indicator", "order"})
 TELLING = FINDING | ASKING | {"kind", "what", "same", "amount", "reason", "level", "levelat", "other"}
 """A cue of these says what a part is about; a number alone may be of the part before it."""
-TIMELESS = (Asked, Checked, Corrected, Described, Drained, Ordered)
-ONCE = (Exchanged, Left, Moved, Placed, Removed)
-ENDING = (Left, Moved, Removed)
+OF_TUBE = SIDES | {"tube", "side", "one", ":"}
+NOW = frozenset({"now", "currently"})
 RIGHTING = frozenset({"correction", "should", "mistake", "wrong", "sorry", "not"})
 SIGNED = frozenset({("leak", "present"), ("tidal", "yes")})
 OF_DRAIN = frozenset({"leak", "tidal", "seal", "away", "back", "left", "moved"})
 OF_CHEST = frozenset({"chest", "canister", "pleural"})
-PLACE = frozenset({"bed", "tube", "at", "spans"})
 LEANING_ON = LEANING - {"?"}
 
 
@@ -75,8 +55,8 @@ def by_part(again: Again) -> Told:
         if (named := _bed_of(again, first, end)) is not None and _is_fitting(again, first, 0, end):
             parts = Parts(again, *named, (*ends, len(toks)))
             said = parts.behind(end)
-            if said is not None and _agrees((*first, *said), again.ward.arrived, aside=parts.aside):
-                return tuple(_in_one(_with_time_of_all((*first, *said))))
+            if said is not None and agree((*first, *said), again.ward.arrived, aside=parts.aside):
+                return tuple(in_one(with_time_of_all((*first, *said))))
     return ()
 
 
@@ -122,6 +102,8 @@ def _is_fitting(again: Again, told: Told, start: int, end: int) -> bool:
     cues = {c.label for c in again.cues if c.start < end and c.end > start}
     marked = word(again.toks, end) == "?"
     digits = any(is_digits(again.toks, k) for k in range(start, end))
+    if "?" in again.toks.said[start:end]:
+        return False
     for said in told:
         if isinstance(said, Asked) and (cues.isdisjoint(ASKED_FOR) or said.topic == "checks"):
             return False
@@ -136,7 +118,7 @@ def _is_fitting(again: Again, told: Told, start: int, end: int) -> bool:
 
 def _is_led(again: Again, start: int, end: int) -> bool:
     """Whether a line without a time is told by its word or unit: "turned up to 100" may be the suction."""
-    words = LINES | MILLILITRES | {"now", "currently"}
+    words = LINES | MILLILITRES | NOW
     return not words.isdisjoint(again.toks.said[start:end])
 
 
@@ -183,7 +165,11 @@ class Parts:
         toks = self.toks
         cues = [c for c in self.again.meant.cues if c.start < end and c.end > start]
         labels = {c.label for c in cues} | {c.value for c in cues}
-        begun = is_digits(toks, start) or any(c.start <= start and c.label != "word" for c in cues)
+        begun = (
+            is_digits(toks, start)
+            or word(toks, start) in NOW
+            or any(c.start <= start and c.label != "word" for c in cues)
+        )
         if not begun or (labels.isdisjoint(TELLING) and not _is_line(toks, start, end)):
             return False  # "serous and bonus mark 980"
         if "moved" not in labels and any(_names_bed(toks, k) for k in range(start, end)):
@@ -253,10 +239,14 @@ def _names_bed(toks: Toks, k: int) -> bool:
 
 
 def _is_line(toks: Toks, start: int, end: int) -> bool:
-    """ "340 at 1830", "620 ml": a line without a word for one."""
-    return is_digits(toks, start) and (
-        word(toks, start + 1) in MILLILITRES or _is_timed_line(toks, start, end)
-    )
+    """ "340 at 1830", "620 ml", "now at 340", "right 340 at 1830": a line without a word for one."""
+    while word(toks, start) in OF_TUBE:
+        start += 1
+    if word(toks, start) in NOW:
+        start += 1 + (word(toks, start + 1) == "at")
+        return is_digits(toks, start) and end - start <= len(("340", "ml"))
+    plain = word(toks, start + 1) in MILLILITRES or _is_timed_line(toks, start, end)
+    return is_digits(toks, start) and plain
 
 
 def _is_timed_line(toks: Toks, start: int, end: int) -> bool:
@@ -275,85 +265,3 @@ def _is_doubtful(again: Again) -> bool:
     asked = {k for cue in again.cues if cue.label == "window" for k in range(cue.start, cue.end)}
     days = (k for k in range(len(toks)) if toks[k].is_word and any(day_words(toks, k)))
     return any(cue.label == "plan" for cue in again.meant.cues) or not asked.issuperset(days)
-
-
-def _agrees(said: Sequence[Statement], now: datetime, *, aside: bool) -> bool:
-    """Whether no part contradicts another, and none may have the time of another or of an `aside`."""
-    if any(isinstance(s, Answered | Withdrawn) for s in said):
-        return False
-    if any(isinstance(s, Checked) and s.at == now for s in said) and any(isinstance(s, Mark) for s in said):
-        return False  # "690 at noon, looks serous now": now, or then?
-    if aside and any(isinstance(s, Mark | Checked) and s.at is None for s in said):
-        return False
-    return _is_timed_apart(said) and not any(_contradictions(said)) and _is_of_one_tube(said)
-
-
-def _is_timed_apart(said: Sequence[Statement]) -> bool:
-    """Whether no line may be of the time of another part: "away 1500, back 1640, line 240"."""
-    times = {s.at for s in said if s.at is not None}
-    events = {s.spans.get("at") for s in said if not isinstance(s, (*TIMELESS, Mark))} - {None}
-    if len(times) > 1 and any(isinstance(s, Mark) and s.spans.get("at") in events for s in said):
-        return False
-    lines = [s.at is not None for s in said if isinstance(s, Mark)]
-    return all(lines) or not any(s.at is not None for s in said)
-
-
-def _contradictions(said: Sequence[Statement]) -> Iterator[bool]:
-    """Two of what happens once; two values of one line or finding; what comes after the end."""
-    kinds = Counter((s.kind, s.tube) for s in said if isinstance(s, ONCE))
-    yield any(n > 1 for n in kinds.values())
-    found = [(slot, s.tube) for s in said if isinstance(s, Checked) for slot in _found(s)]
-    yield len(set(found)) < len(found)
-    lines = Counter((s.tube, s.at) for s in said if isinstance(s, Mark | Corrected))
-    yield any(n > 1 for n in lines.values()) or sum(isinstance(s, Mark) for s in said) > 1
-    yield any(isinstance(s, Corrected) and s.at is None for s in said)
-    yield any(isinstance(s, ENDING) for s in said[:-1]) and any(
-        _comes_after(end, s) for end in said if isinstance(end, ENDING) for s in said
-    )
-
-
-def _comes_after(end: Statement, said: Statement) -> bool:
-    """Whether something happened to a drain that had ended, or may have."""
-    if end is said or isinstance(said, Asked | Corrected | Described):
-        return False
-    return end.at is None or said.at is None or said.at > end.at
-
-
-def _is_of_one_tube(said: Sequence[Statement]) -> bool:
-    """Whether all are of one tube, or none says which."""
-    return len({s.tube for s in said}) == 1
-
-
-def _found(said: Checked) -> list[str]:
-    """The slots of what was found."""
-    return [f.name for f in fields(said) if f.name not in PLACE and getattr(said, f.name) is not None]
-
-
-def _in_one(said: Iterable[Statement]) -> Iterator[Statement]:
-    """What is told, and what was found at one time in one statement."""
-    found: dict[tuple[str | None, datetime | None], Checked] = {}
-    told = tuple(said)
-    for each in told:
-        if isinstance(each, Checked):
-            before = found.get((each.tube, each.at))
-            values = {slot: getattr(each, slot) for slot in _found(each)}
-            spans = {**each.spans, **(before.spans if before is not None else {})}
-            found[each.tube, each.at] = replace(before or each, **values, spans=spans)
-    for each in told:
-        if not isinstance(each, Checked):
-            yield each
-        elif (whole := found.pop((each.tube, each.at), None)) is not None:
-            yield whole
-
-
-def _with_time_of_all(said: Told) -> Iterator[Statement]:
-    """What was found without a time is of the only one that was told."""
-    timed = {
-        s.at: s.spans.get("at") for s in said if s.at is not None and not isinstance(s, Asked | Corrected)
-    }
-    for each in said:
-        if isinstance(each, Checked) and each.at is None and len(timed) == 1:
-            at, span = next(iter(timed.items()))
-            yield replace(each, at=at, spans={**each.spans, **({"at": span} if span is not None else {})})
-        else:
-            yield each

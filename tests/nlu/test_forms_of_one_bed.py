@@ -49,6 +49,22 @@ FOUND = {
     "not swinging": "tidaling=False",
     "fluid is serosang": "fluid=serosanguineous",
 }
+TUBE = {
+    "{b} {s} tube {l} at {t}": "mark bed={b} tube={S} level_ml={l} at={m}",
+    "{b} {s} tube out at {t}, final {w}": "removed bed={b} tube={S} level_ml={w} at={m}",
+    "pulled the {s} tube on bed {b} at {t}": "removed bed={b} tube={S} at={m}",
+    "bed {b} {s} tube clamped at {t}": "incident bed={b} tube={S} what=clamped at={m}",
+    "{b} {s} no leak": "checked bed={b} tube={S} air_leak=none",
+    "{b} {s} tidaling": "checked bed={b} tube={S} tidaling=True",
+}
+OTHER_TUBE = {
+    "{s2} {l2} at {t2}": "mark bed={b} tube={S2} level_ml={l2} at={m2}",
+    "{s2} tube out at {t2}, final {l3}": "removed bed={b} tube={S2} level_ml={l3} at={m2}",
+    "pulled the {s2} one at {t2}": "removed bed={b} tube={S2} at={m2}",
+    "clamped the {s2} at {t2}": "incident bed={b} tube={S2} what=clamped at={m2}",
+    "{s2} canister changed at {t2}, old {l3}": "exchanged bed={b} tube={S2} final_ml={l3} at={m2}",
+}
+"""What is told of the two tubes of a bed; what was found first may have the time of the other or none."""
 ENDED = ("removed", "moved", "placed", "corrected")
 """Beside one of these more would be told than can be so."""
 ONE_TIME = ("removed", "exchanged")
@@ -86,7 +102,16 @@ def _triples() -> list[Form]:
     ]
 
 
-FORMS = [*_pairs(), *_found(), *_triples()]
+def _tubes() -> list[Form]:
+    stops = cycle(STOPS)
+    found: list[Form] = []
+    for (first, meant), (behind, then) in product(TUBE.items(), OTHER_TUBE.items()):
+        alike = () if "at=" in meant else (f"{meant} at={{m2}}; {then}",)
+        found.append(form(first + next(stops) + behind, f"{meant}; {then}", *alike))
+    return found
+
+
+FORMS = [*_tubes(), *_pairs(), *_found(), *_triples()]
 
 
 @pytest.mark.parametrize("each", FORMS, ids=lambda each: each.text)
@@ -111,6 +136,14 @@ def test_what_is_told_of_one_bed_is_mostly_read() -> None:
             "asked bed=12 topic=last",
         ),
         ("9 foley 250. no air leak", "checked bed=9 air_leak=none"),
+        (
+            "9 left tube out at 1810, final 220. no leak on the right",
+            "removed bed=9 tube=left at=18:10 level_ml=220; checked bed=9 tube=right at=18:10 air_leak=none",
+        ),
+        (
+            "9 left out at 1810, right box changed at 1830, old 90",
+            "removed bed=9 tube=left at=18:10; exchanged bed=9 tube=right at=18:30 final_ml=90",
+        ),
         ("9 sats 95 on 2L. clamped at 1840", "incident bed=9 at=18:40 what=clamped"),
         ("when is 9 due? on suction -20", "asked bed=9 topic=due; checked bed=9 suction_cmh2o=20"),
         ("9 last line? back at 1840", "asked bed=9 topic=last; back bed=9 at=18:40"),
@@ -149,6 +182,7 @@ def test_each_part_of_what_is_told_of_one_bed_is_read(text: str, read: str) -> N
     ("text", "read"),
     [
         ("9 foley 250, clamped at 1840", "ask kind"),
+        ("9 blocked at 1700? milked it, 30 out since, 430 at 1830", "ask volume_ml"),
         ("9 tube out at 1830, the NG one thank goodness", "ask level_ml"),
         ("bed 9 wall reads 60. turned up to 100.", "ask wall_mmhg"),
         ("9 line 640 ml, then tube out at 1810, 70 in the box", "ask level_ml"),
