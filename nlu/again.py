@@ -1,7 +1,7 @@
 """A message that would be asked as a whole, read again: some of its words, each at its place.
 
 Whoever sees that a message falls into parts, or that words only stand around it, asks here what is left
-without the others: `apart`, `eachbed`, `zipped` and `framed`, called by `read` one after the other. What was
+without the others: `apart`, `eachtube`, `zipped` and `framed`, called by `read` one after the other. What was
 asked the first time is answered only by what is whole: every statement names its bed, and nothing is asked.
 """
 

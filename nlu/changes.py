@@ -61,7 +61,8 @@ def with_changes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     happened = {j for c in cues if c.label == "what" for j in range(c.start, c.end)}
     for k, text in enumerate(toks.said):
         if text in CHANGED and (
-            _is_behind_box(toks, k)
+            _is_box_of_bed(toks, k)
+            or _is_behind_box(toks, k)
             or _is_full_one(toks, k)
             or (olds and _is_changed_one(toks, k, olds, happened))
         ):
@@ -74,6 +75,13 @@ def _is_changed_one(toks: Toks, k: int, olds: list[int], happened: Set[int]) -> 
     between = [t.text for t in toks[k + 1 : olds[0]] if not (t.glued and t.text in "abcd")]  # "6A"
     plain = set(filter(str.isalpha, between)) <= OF_CHANGE and not STOPS & set(between) - {","}
     return (plain and _is_bed(toks, k + 1)) or _is_of_canister(toks, k, happened)
+
+
+def _is_box_of_bed(toks: Toks, k: int) -> bool:
+    """ "changed 13 canister", "replaced 12A box"."""
+    start = k + 1 + (word(toks, k + 1) in BED_WORDS)
+    end = next((j for j in range(start, start + FEW) if word(toks, j) in CANISTERS), start)
+    return end > start and is_digits(toks, start) and all(toks[j].glued for j in range(start + 1, end))
 
 
 def _is_behind_box(toks: Toks, k: int) -> bool:

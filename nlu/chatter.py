@@ -10,7 +10,7 @@ from collections.abc import Container, Iterable, Iterator, Set
 from typing import NamedTuple
 
 from .again import Again, Span
-from .eachbed import LEANING
+from .bedclauses import LEANING
 from .items import FULL_HOUR
 from .measured import NAMES
 from .numbers import Toks, glued, is_digits, word

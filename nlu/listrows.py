@@ -9,7 +9,8 @@ from collections.abc import Mapping, Sequence
 from typing import NamedTuple, cast
 
 from .again import Again
-from .eachbed import LEANING, SIDES
+from .bedclauses import LEANING
+from .eachtube import SIDES
 from .labels import bed_label
 from .numbers import Toks, glued, is_digits, is_inside_number, word
 from .patterns.leads import BED_WORDS

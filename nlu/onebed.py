@@ -12,9 +12,10 @@ from collections.abc import Sequence
 
 from .again import Again, Span, Told
 from .agreeing import TIMELESS, agree, in_one, with_time_of_all
+from .bedclauses import LEANING
 from .claims import CLAIMED
 from .days import day_words
-from .eachbed import LEANING, SIDES
+from .eachtube import SIDES
 from .numbers import Toks, glued, is_digits, is_inside_number, starts_number, word
 from .patterns.asides import RELATIVES
 from .patterns.leads import LINES, SHORT_BED_WORDS

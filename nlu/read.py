@@ -10,7 +10,7 @@ from . import hypotheses
 from .again import Again
 from .apart import by_sentence, joined, question_first
 from .asking import opens_aloud
-from .eachbed import by_clause, by_tube
+from .eachtube import by_tube
 from .framed import framed, without_now
 from .hindered import hindered
 from .items import Item
@@ -18,6 +18,7 @@ from .labels import bed_index
 from .lattice import LONG, Lattice
 from .misgivings import doubted
 from .ofall import asked_of_all
+from .ownbeds import by_own_bed
 from .pipeline import Read, pipeline
 from .recast import with_cues
 from .retold import retold
@@ -44,14 +45,13 @@ MANY = 400
 WORK = 2000
 """Readings times tokens: what a long message may cost."""
 
-AGAIN_DICTATED = (joined, retold, by_clause, framed, by_row, hindered)
+AGAIN_DICTATED = (joined, retold, framed, by_row, hindered)
 """How a message that would be asked is read again; its stops are those of the recogniser."""
 AGAIN_TYPED = (
     by_field,
     by_sentence,
     question_first,
     joined,
-    by_clause,
     by_tube,
     zipped,
     framed,
@@ -117,13 +117,18 @@ def _once(outcome: Outcome) -> Outcome:
 
 def _told(read: Read, ward: Ward) -> Outcome:
     meant = with_cues(read, ward.index, voice=ward.voice)
-    outcome = _outcome_of(meant, ward)
     again = Again(read, meant, ward, _outcome)
+    return by_own_bed(again, _read_again(again, _outcome_of(meant, ward)))
+
+
+def _read_again(again: Again, outcome: Outcome) -> Outcome:
+    """The outcome of the whole message, or what it says read otherwise where that would be asked."""
+    ward = again.ward
     if asked := asked_of_all(again, outcome):
         return asked
     if not _asks(outcome):
         return (without_now(again, outcome) if ward.voice else ()) or outcome
-    if ward.voice and opens_aloud(read.tokens):
+    if ward.voice and opens_aloud(again.toks):
         return outcome
     found = (way(again) for way in (AGAIN_DICTATED if ward.voice else AGAIN_TYPED))
     told = next((t for t in found if t and not _is_line_instead(t, outcome)), ())

@@ -11,8 +11,8 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from .again import Again, Span, Told
+from .bedclauses import LEANING
 from .clock import clocks
-from .eachbed import LEANING
 from .entered import ENTERED, TOLD_YOU
 from .listtimes import is_of_half
 from .neighbours import is_stop_among

@@ -10,8 +10,8 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from .again import Again
+from .bedclauses import LEANING
 from .clock import clocks
-from .eachbed import LEANING
 from .listtimes import DAYTIMES, HEADING, is_of_half
 from .neighbours import is_stop_among
 from .numbers import Toks, glued, is_digits, starts_number, word

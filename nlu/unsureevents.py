@@ -35,20 +35,6 @@ HOURS = range(5, 13)
 """More than the cm to which a seal is filled, which is about two. Common practice, no source."""
 
 
-def _of_no_change(items: Pieces, toks: Toks) -> Iterator[str]:
-    """ "changed 13 canister at 0211, old 1670; tube out 3 at 0153": what the old one held is of no tube that
-    is told behind a stop."""
-    if any(i.value == "kind" and i.name == "exchanged" for i in items):
-        return
-    if "dressing" in toks.words:
-        return
-    changed = next((k for k, said in enumerate(toks.said) if said in CHANGED), len(toks))
-    stops = [i.start for i in items if i.role == "sep" and i.start > changed]
-    out = [i.start for i in items if i.value == "kind" and i.name in {"removed", "placed"}]
-    if any(stop < start for stop in stops for start in out):
-        yield "a canister that was changed, and a tube that is out"
-
-
 def _opened(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "back at 1825, new canister started at 0": it was put up, or what?"""
     told = any(i.value == "kind" and i.name in {"exchanged", "placed"} for i in items)
@@ -242,7 +228,6 @@ UNSURE_EVENTS = (
     Rule(_more_of_it, frozenset({"volume"}), frozenset({"more"})),
     Rule(_to_come, frozenset({"volume", "output"}), UNTIL | {"then"}),
     Rule(_opened, frozenset({"opens"})),
-    Rule(_of_no_change, frozenset({"kind"}), CHANGED),
     Rule(_taken_out, frozenset({"out"}), frozenset({"taken", "took"})),
     Rule(_is_out, frozenset({"out"})),
     Rule(_requested, frozenset({"check"}), PLEASE),

@@ -128,7 +128,6 @@ LINE_OR_TIME = [
     "bed 5 line at 1230 was 1180",
     "bed 5 line at 1900",
     "4 is at 1830 read at 1855",
-    "bed 4 line at 1900 was 95, bed 6 line at 1900 was 1200",
 ]
 
 

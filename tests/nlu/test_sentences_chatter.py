@@ -48,10 +48,10 @@ def test_a_whole_line_stands_behind_what_is_of_no_drain(told: str) -> None:
     ("text", "read"),
     [
         (f"{ONE}. bed 14 has 20", "ask level_ml"),
-        (f"{ONE}, bed 18 full", f"{LINE}; ask level_ml"),
+        (f"{ONE}, bed 18 full", f"{LINE}; ask kind"),
         (f"{ONE}, bed 18 bleeding", f"{LINE}; ask level_ml"),
         (f"{ONE}, shes got 20", f"{LINE}; ask level_ml"),
-        (f"{ONE}, chest tube in 14 resited", f"{LINE}; ask level_ml"),
+        (f"{ONE}, chest tube in 14 resited", f"{LINE}; ask kind"),
         (f"{ONE}, call me if bed 14 hits 500", f"{LINE}; ask kind"),
         ("bed 3 bp 110, bed 5 90", "ask kind; ask kind"),
         ("9 450 call me if you think it is off", "ask kind"),
@@ -59,7 +59,7 @@ def test_a_whole_line_stands_behind_what_is_of_no_drain(told: str) -> None:
         (f"{ONE}. bed 14 is 220", TWO),
         ("14 mark 220. turned at 1800", "ask level_ml"),
         ("14 mark 220. cough strong, IS 1250", "ask level_ml"),
-        (f"{ONE}. bed 7 on 2L now", "ask level_ml"),
+        (f"{ONE}. bed 7 on 2L now", f"{LINE}; ask level_ml"),
     ],
 )
 def test_what_may_be_of_a_drain_is_never_left_out(text: str, read: str) -> None:

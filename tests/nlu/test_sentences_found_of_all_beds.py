@@ -47,7 +47,11 @@ def test_what_is_found_of_all_beds_of_a_list_is_of_each(head: str, tail: str, fo
             "mark bed=3 at=06:30 level_ml=280; checked bed=3 at=06:30 air_leak=none; "
             "mark bed=5 at=06:30 level_ml=310; checked bed=5 at=06:30 air_leak=intermittent",
         ),
-        ("no leak bed 3 280, leak bed 5 310", "mark bed=5 level_ml=310; ask air_leak; ask air_leak"),
+        (
+            "no leak bed 3 280, leak bed 5 310",
+            "mark bed=3 level_ml=280; checked bed=3 air_leak=none; "
+            "mark bed=5 level_ml=310; checked bed=5 air_leak=present",
+        ),
     ],
 )
 def test_what_is_found_of_one_bed_stays_with_it(said: str, read: str) -> None:

@@ -170,7 +170,7 @@ def test_what_was_found_before_its_bed_is_of_that_bed_and_no_bed_of_the_ward_is_
             "no leak 4, swinging well, 340 at 1900",
             "mark bed=4 at=19:00 level_ml=340; checked bed=4 at=19:00 air_leak=none tidaling=True",
         ),
-        ("4 swinging 6 no leak 8 swinging", "ask level_ml"),
+        ("4 swinging 6 no leak 8 swinging", "checked bed=4 tidaling=True; ask bed"),
     ],
 )
 def test_what_was_found_behind_its_bed_stays_there(text: str, read: str) -> None:

@@ -207,7 +207,6 @@ def test_a_check_that_was_made_is_told(said: str, read: str) -> None:
         "9 off suction 1830 on suction 1845",
         "9 tube 1 out, tube 2 640",
         "9 tube 1 of 2 out",
-        "9 leak, 10 none",
         "no leak in 9 leak in 10",
         "9 to seal 10 to suction",
         "9 ordered wall 90",
