@@ -11,6 +11,7 @@ from typing import TypeAlias
 
 from .again import Again, Span
 from .clock import clocks
+from .labels import beds
 from .numbers import Toks, glued, is_digits, word
 from .patterns.leads import OF_BED, SHORT_BED_WORDS
 from .patterns.levels import MILLILITRES
@@ -53,7 +54,7 @@ UNITS = MILLILITRES | {"cm", "hrs", "h", "am", "pm", "a", "p"}
 MEASURED = (
     MILLILITRES
     | {"cm", "x", "%", "/", ":", ".", "mmhg", "kg", "min", "mins", "minutes", "hours", "hrs", "h", "am", "pm"}
-    | {"litre", "litres", "liter", "liters", "l", "lpm"}
+    | {"hr", "hour", "hourly", "litre", "litres", "liter", "liters", "l", "lpm"}
 )
 """Before these a number is an amount or a time, and no bed."""
 NO_LABEL = MEASURED | {"in", "out", "more", "less", "since", "over", "ago", "of", ""}
@@ -71,6 +72,8 @@ NO_LABEL |= {
 }
 """Before these a number that opens a clause is none of a bed."""
 GOING = frozenset({"to", "into"})
+ASKED = frozenset({"what", "what's", "whats", "how", "when", "when's"})
+"""With these a question begins."""
 VERBS = frozenset({"is", "has", "does", "did"})
 """Behind these a number is the bed that is asked about."""
 SHORT = 2
@@ -93,8 +96,10 @@ def behind_joint(again: Again, k: int) -> int:
     toks = again.toks
     if is_joint(toks, k):
         return k + 1
-    said = is_digits(toks, k - 1) or word(toks, k - 1) in UNITS
-    said |= any(c.end == k and c.label in HAPPENING - SET for c in again.meant.cues)
+    said = is_digits(toks, k - 1) or word(toks, k - 1) in UNITS or word(toks, k - 1) in NUMERALS
+    said |= any(c.end == k and c.label in HAPPENING - SET - LEADING for c in again.meant.cues)
+    said |= any(c.start == k and (c.label == "order" or word(toks, k) in ASKED) for c in again.meant.cues)
+    said |= _is_of_half_day(toks, k - 1)
     return k if said and _begins(again, k) else 0
 
 
@@ -112,7 +117,7 @@ def _begins(again: Again, k: int) -> bool:
         return (tells or word(toks, end) in FOLLOWING) and not short
     if _may_be_bed(again, k - 1):
         return False  # "14 moved to 9"
-    led = [c for c in cues if c.start == k and c.label in LEADING and c.value != "moved"]
+    led = [c for c in cues if c.start == k and c.label in LEADING | {"same"} and c.value != "moved"]
     return any(beds_named(again, (k, c.end + NEAR)) for c in led)
 
 
@@ -132,11 +137,20 @@ def is_joint(toks: Toks, k: int) -> bool:
     return word(toks, k) in JOINTS and _parts(toks, k)
 
 
+def _is_of_half_day(toks: Toks, k: int) -> bool:
+    """ "2 p.m. with 90 in it": no stop."""
+    inside = word(toks, k - 1) in {"p", "a"} and word(toks, k + 1) == "m"
+    behind = word(toks, k - 1) == "m" and word(toks, k - 2) in {".", "p", "a"}
+    return word(toks, k) == "." and (inside or behind)
+
+
 def _parts(toks: Toks, k: int) -> bool:
     """No sign inside a number parts two clauses, and no minus."""
     said = word(toks, k)
     if said in {"-", "+"}:
         return not glued(toks, k + 1)
+    if _is_of_half_day(toks, k):
+        return False
     inside = said in {",", "."} and glued(toks, k + 1)
     return not (inside and is_digits(toks, k - 1) and is_digits(toks, k + 1))
 
@@ -180,12 +194,19 @@ def beds_named(again: Again, span: Span) -> set[str]:
         if k in labelled:
             found.add(labelled[k][1])
         elif names_bed(toks, k):
-            found.add((index or {}).get(word(toks, k + 1), word(toks, k + 1)))
+            found.add(_label(again, k + 1))
         elif _may_be_bed(again, k) and (
             (k in opening and k + 1 < end and _opens(again, k)) or (k > start and _is_placed(again, k))
         ):
             found.add((index or {}).get(word(toks, k), word(toks, k)))
     return found
+
+
+def _label(again: Again, k: int) -> str:
+    """The label behind the word for a bed, the longest that the unit has: "bed two fourteen"."""
+    toks, ward = again.toks, again.ward
+    said = [each for each in beds(toks, k, ward.index, voice=ward.voice, cued=True) if each[2]]
+    return max(said)[1] if said else word(toks, k)
 
 
 def _opens(again: Again, k: int) -> bool:

@@ -10,6 +10,7 @@ from .labels import bed_label
 from .neighbours import SIDES
 from .numbers import Toks, glued, word
 from .patterns.leads import SHORT_BED_WORDS
+from .patterns.numerals import NUMERALS
 from .pipeline import Cue, in_order, pipeline
 from .tokens import Token
 
@@ -157,19 +158,27 @@ def _letters(toks: Toks, named: Mapping[int, int]) -> Iterator[tuple[int, int]]:
 
 
 def _beds(toks: Toks, written: Mapping[int, tuple[int, str]]) -> Iterator[tuple[int, int]]:
-    """Where a bed is said: "bed 12", "12's", "CT1"."""
+    """Where a bed is said: "bed 12", "12's", "CT1", "bed two hundred seven"."""
     for i, tok in enumerate(toks):
-        if not (tok.is_digits or i in written):
+        spoken = _spoken(toks, i)
+        if not (tok.is_digits or i in written or spoken):
             continue
         start = i - 1 if word(toks, i - 1) in SHORT_BED_WORDS else i
         if start < i:
             start -= word(toks, start - 1) in PREPOSITIONS
         elif toks.words.isdisjoint(SHORT_BED_WORDS) and word(toks, i - 2) not in SET_TO:
             start -= word(toks, i - 1) == "of" or _is_kept_in(toks, i)  # "the regulator of 12 was turned off"
-        end = written[i][0] if i in written else i + 1
+        end = written[i][0] if i in written else spoken or i + 1
         owner = _owner(toks, end)
         if i in written or start < i or owner or _is_between(toks, i):
             yield start, end + owner + _is_side_of_box(toks, end + owner)  # "changed bed 6 R canister"
+
+
+def _spoken(toks: Toks, i: int) -> int:
+    """Where the number words of a bed end that begin there; nought where none do."""
+    if word(toks, i) not in NUMERALS or word(toks, i - 1) not in SHORT_BED_WORDS:
+        return 0
+    return next(k for k in range(i, len(toks) + 1) if word(toks, k) not in NUMERALS)
 
 
 def _is_put_somewhere(cue: Cue, toks: Sequence[Token]) -> bool:

@@ -26,7 +26,7 @@ from .bedclauses import (
     leans,
 )
 from .clock import clocks
-from .numbers import is_digits, starts_number, word
+from .numbers import starts_number, word
 from .somebody import names_bed
 from .statements import (
     Answered,
@@ -56,6 +56,7 @@ OPENING = 2
 """Words or signs with which a clause says its bed at once: "bed 12"."""
 ASKING = frozenset({"?", "also"})
 SPEAKER = frozenset({"i", "i'm", "im", "i've", "we", "we're"})
+STAFF = "they"
 OF_ALL = frozenset({"all", "both", "each"})
 SWAPPED = ASKING | {"swapped"}
 UNFIT = (Answered, Corrected, Withdrawn)
@@ -174,7 +175,8 @@ def _partly(again: Again, spans: Sequence[Span], parts: Sequence[Outcome], whole
     ):
         return ()
     first = spans[0][0]
-    plain = first in again.meant.labelled or is_digits(again.toks, first) or names_bed(again.toks, first)
+    labelled = first in again.meant.labelled or word(again.toks, first) in (again.ward.index or ())
+    plain = labelled or names_bed(again.toks, first)
     if odd[0] == spans[0] and not plain:
         return ()  # "1000 check: 5 ok, 6 ok, 7 seal 1": what it begins with may be of all
     made: list[Statement | Unclear] = []
@@ -223,6 +225,12 @@ def _leans(again: Again) -> bool:
         return True
     swapped = any(c.value == "exchanged" for c in again.meant.cues)
     besides = SWAPPED if swapped else ASKING
+    if STAFF in again.toks.words and all(
+        any(c.start == k + 1 and c.label in HEADS for c in again.meant.cues)
+        for k, said in enumerate(again.toks.said)
+        if said == STAFF
+    ):
+        besides |= {STAFF}  # "they pulled the tube on bed 9"
     if not again.toks.words.isdisjoint(OF_ALL):
         besides |= OF_ALL - frozenset(_telling(again))
     return leans(again.toks, besides)
