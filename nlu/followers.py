@@ -40,8 +40,10 @@ ENDING = frozenset({"", ",", ";", ".", "!", ")", "and", "at", "@", "today", "thi
 
 def followed_by(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> tuple[int, Item]:
     """The number with the role that the cue behind it gives, and where that cue ends."""
-    if item.lead == "leakgrade":
+    if item.lead == "leakgrade" and item.unit not in {"ml", "litre"}:
         return _of_a_scale(item, toks)
+    if item.lead == "leakgrade":
+        item = item._replace(lead="")  # "small leak, 35 ml out since last check"
     opened, lead = _opened(item, toks, cues)
     if opened:
         return opened, item._replace(lead=lead)

@@ -309,7 +309,7 @@ class Gathering(Findings):
                 self.now.reason = self.now.reason or item
             case "leak" | "leakhow" | "tidal" | "fluid" | "indicator" | "waterseal" | "each":
                 self.find(item)
-            case "order":
+            case "order" if not self.happened:  # "suction 20. clamped per surgeon"
                 self.now.order = item
             case "join":
                 self.now.joined = True

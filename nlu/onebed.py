@@ -30,9 +30,11 @@ SIGNS = frozenset({"-", "/", "+", "&"})
 WORDS = frozenset({"and", "then"})
 JOINTS = STOPS | SIGNS | WORDS
 ASKING = frozenset({"ask", "question"})
-ASKED_FOR = frozenset({"ask", "level", "old"})
+ASKED_FOR = ASKING | {"level", "old", "total"}
 FINDING = frozenset({"seal", "suction", "wall", "leak", "tidal", "fluid", "waterseal", "indicator", "order"})
-TELLING = FINDING | ASKING | {"kind", "what", "same", "amount", "reason", "level", "levelat", "other"}
+TELLING = (
+    FINDING | ASKING | {"kind", "what", "same", "amount", "reason", "level", "levelat", "output", "other"}
+)
 """A cue of these says what a part is about; a number alone may be of the part before it."""
 OF_TUBE = SIDES | {"tube", "side", "one", ":"}
 NOW = frozenset({"now", "currently"})
@@ -100,13 +102,13 @@ def _is_of_others(again: Again, end: int) -> bool:
 
 def _is_fitting(again: Again, told: Told, start: int, end: int) -> bool:
     """Whether what a part tells may stand beside others: a question has its mark, an event its time."""
-    cues = {c.label for c in again.cues if c.start < end and c.end > start}
+    named = {c.label for c in again.cues if c.start < end and c.end > start} | {*again.toks.said[start:end]}
     marked = word(again.toks, end) == "?"
     digits = any(is_digits(again.toks, k) for k in range(start, end))
     if "?" in again.toks.said[start:end]:
         return False
     for said in told:
-        if isinstance(said, Asked) and (cues.isdisjoint(ASKED_FOR) or said.topic == "checks"):
+        if isinstance(said, Asked) and (named.isdisjoint(ASKED_FOR) or said.topic == "checks"):
             return False
         if isinstance(said, Drained) and not digits:
             return False
@@ -175,7 +177,7 @@ class Parts:
             return False  # "serous and bonus mark 980"
         if "moved" not in labels and any(_names_bed(toks, k) for k in range(start, end)):
             return False
-        if self._is_label(start) and labels.isdisjoint(ASKING) and word(toks, start + 1) not in MILLILITRES:
+        if self._is_label(start) and labels.isdisjoint(ASKING) and not _is_no_bed(toks, start, end):
             return False
         if _names_device(self.again, 0, start) and not self._is_of_drain(start, end, labels):
             return False
@@ -222,7 +224,7 @@ def _behind_question(toks: Toks, end: int) -> int:
 
 def _is_joint(toks: Toks, k: int) -> bool:
     said = word(toks, k)
-    if said not in JOINTS or is_inside_number(toks, k):
+    if said not in JOINTS or is_inside_number(toks, k) or (said == "?" and glued(toks, k + 1)):
         return False
     return said not in SIGNS or not (glued(toks, k) or glued(toks, k + 1))
 
@@ -230,7 +232,7 @@ def _is_joint(toks: Toks, k: int) -> bool:
 def _first_word(toks: Toks, joint: int) -> int:
     """Where what is told behind a joint begins: ", and then tube out"."""
     k = joint
-    while word(toks, k) in JOINTS and not (word(toks, k) in {"-", "+"} and glued(toks, k + 1)):
+    while word(toks, k) in JOINTS | {"also"} and not (word(toks, k) in {"-", "+"} and glued(toks, k + 1)):
         k += 1
     return k
 
@@ -250,6 +252,13 @@ def _is_line(toks: Toks, start: int, end: int) -> bool:
     return is_digits(toks, start) and plain
 
 
+def _is_no_bed(toks: Toks, start: int, end: int) -> bool:
+    """ "20 ml at 1830", "20 out since 1800", "24h total?": a number that opens a part and is no bed."""
+    behind = toks.said[start + 1 : start + 3]
+    total = word(toks, end) == "?" and behind[0] in {"h", "hr", "hour"}
+    return behind[0] in MILLILITRES or behind == ("out", "since") or total
+
+
 def _is_timed_line(toks: Toks, start: int, end: int) -> bool:
     at = start + 1 + (word(toks, start + 1) in MILLILITRES)
     timed = word(toks, at) in {"at", "@"} and starts_number(toks, at + 1)
@@ -265,4 +274,10 @@ def _is_doubtful(again: Again) -> bool:
         return True  # "wife visiting and she went home at 1840"
     asked = {k for cue in again.cues if cue.label == "window" for k in range(cue.start, cue.end)}
     days = (k for k in range(len(toks)) if toks[k].is_word and any(day_words(toks, k)))
-    return any(cue.label == "plan" for cue in again.meant.cues) or not asked.issuperset(days)
+    planned = (c.start for c in again.meant.cues if c.label == "plan")
+    return not all(_is_asked(toks, k) for k in planned) or not asked.issuperset(days)
+
+
+def _is_asked(toks: Toks, k: int) -> bool:
+    """Whether a question mark ends the clause: "next line due when?"."""
+    return next((word(toks, j) for j in range(k, len(toks)) if word(toks, j) in STOPS), "") == "?"

@@ -174,7 +174,7 @@ def _of_beds(made: Asked, items: tuple[Item, ...], read: Read, *, whole: bool) -
     if ranged or any(not i.known for i in named) or (not beds and not whole):
         return [Unclear(slot="bed", text=read.text, statement=made)]
     set_to = any(i.lead in CHECK_LIMITS for i in named)  # "when is 9 due? on suction 20"
-    if made.topic != "checks" and set_to:
+    if any(i.negative for i in named) or (made.topic != "checks" and set_to):
         return [Unclear(slot="bed", text=read.text, statement=made)]
     if made.topic in {"checks", "last"} and not _are_in_row(named, read):
         return [Unclear(slot="bed", text=read.text, choices=tuple(b for b in beds if b), statement=made)]

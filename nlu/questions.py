@@ -173,6 +173,7 @@ def told_beside(items: Pieces, read: Read) -> list[str]:
     """ "how full is 20. leak none", "last line on 20? back at 1840", "20 clamped - last line?": what is told
     there is no question."""
     asks = [i for i in items if i.role == "cue" and i.value in {"ask", "old"}]  # "last line on 20?"
+    asks = asks or [i for i in items if i.role == "cue" and i.value == "question"]  # "due when?"
     if not asks or asks[-1].name == "checks":
         return []
     marked = [i.start for i in items if i.value == "mark_of_question"]
@@ -182,7 +183,7 @@ def told_beside(items: Pieces, read: Read) -> list[str]:
     behind = [i.start for i in said if marked or i.value in FINDINGS]
     first = min(asks[0].start, *(i.start for i in items if i.role == "cue" and i.value in ASKS))
     told = bool(behind) and bool(ends) and behind[-1] > ends[-1]
-    told |= bool(said) and said[0].start < first and word(read.tokens, first - 1) in {"-", "/"}
+    told |= bool(said) and not {"-", "/"}.isdisjoint(read.tokens.said[said[0].end : first])
     return ["what is told beside a question"] if told else []
 
 

@@ -297,7 +297,7 @@ class Sentence:
     def _asked_too(self, bed: Item | None) -> list[Statement | Unclear]:
         items = self._asked_beds(self.question)
         if bed is not None and not any(i.role == "bed" for i in items):
-            items = (*items, bed)
+            items = (*items, bed._replace(lead=""))  # "7 drainage serosang, last reading?"
         if any(i.role == "foreign" for i in items):
             return [Unclear(slot="kind", text=self.text)]
         return queries.asked(items, self.ward.arrived, self.read, self.ward.shifts)

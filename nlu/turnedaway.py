@@ -136,8 +136,8 @@ def turned_away(cue: Cue, toks: Toks) -> Cue:
         return cue._replace(label="filler", value="")
     if cue.value == "capacity" and _is_need(cue, toks):
         return cue._replace(label="word", value="need")
-    if cue.value == "acknowledged" and UNSEEN.intersection(toks.said[max(0, cue.start - 3) : cue.start]):
-        return cue._replace(label="word", value="seen")  # "no clot seen"
+    if cue.value == "acknowledged" and _is_seen_otherwise(cue, toks):
+        return cue._replace(label="word", value="seen")
     if _is_of_other_sense(cue, toks) or _is_how_it_was(cue, toks):
         label, value = ("filler", "") if cue.label == "question" else ("word", word(toks, cue.start))
         return cue._replace(label=label, value=value)
@@ -163,6 +163,11 @@ def turned_away(cue: Cue, toks: Toks) -> Cue:
     if _is_exactly(cue, toks) or _counts_tubes(cue, toks) or _tells_when(cue, toks) or _is_left_in(cue, toks):
         return cue._replace(label="filler", value="")
     return cue
+
+
+def _is_seen_otherwise(cue: Cue, toks: Toks) -> bool:
+    """ "no clot seen", "seen by surgeon": no notice that somebody has seen."""
+    return word(toks, cue.end) == "by" or bool(UNSEEN & {*toks.said[max(0, cue.start - 3) : cue.start]})
 
 
 def _of_line(cue: Cue, toks: Toks) -> Cue | None:

@@ -140,6 +140,17 @@ def test_what_is_told_of_one_bed_is_mostly_read() -> None:
             "9 left tube out at 1810, final 220. no leak on the right",
             "removed bed=9 tube=left at=18:10 level_ml=220; checked bed=9 tube=right at=18:10 air_leak=none",
         ),
+        ("9 340 at 1830. 24h total?", "mark bed=9 at=18:30 level_ml=340; asked bed=9 topic=total window=24h"),
+        ("9 drainage serosang, last reading?", "checked bed=9 fluid=serosanguineous; asked bed=9 topic=last"),
+        (
+            "9 small leak, 35 ml out since last check",
+            "drained bed=9 volume_ml=35; checked bed=9 air_leak=present",
+        ),
+        (
+            "9 at -20 suction. Then clamped per surgeon at 1800",
+            "checked bed=9 at=18:00 suction_cmh2o=20; incident bed=9 at=18:00 what=clamped",
+        ),
+        ("24h total for 22? seen by surgeon", "asked bed=22 topic=total window=24h"),
         (
             "9 left out at 1810, right box changed at 1830, old 90",
             "removed bed=9 tube=left at=18:10; exchanged bed=9 tube=right at=18:30 final_ml=90",
@@ -182,6 +193,7 @@ def test_each_part_of_what_is_told_of_one_bed_is_read(text: str, read: str) -> N
     ("text", "read"),
     [
         ("9 foley 250, clamped at 1840", "ask kind"),
+        ("9 drainage ?chyle looks milky since supper", "ask kind"),
         ("9 blocked at 1700? milked it, 30 out since, 430 at 1830", "ask volume_ml"),
         ("9 tube out at 1830, the NG one thank goodness", "ask level_ml"),
         ("bed 9 wall reads 60. turned up to 100.", "ask wall_mmhg"),
