@@ -156,7 +156,7 @@ def _out_and_in(items: Pieces, toks: Toks) -> Iterator[str]:
 
 
 def _ahead(items: Pieces, toks: Toks) -> Iterator[str]:
-    """ "just about to clamp 5", "trying to change the box": what is to come."""
+    """ "just about to clamp 5", "trying to change the box", "ok to clamp?": what is to come."""
     for item in items:
         to_come = item.value in EVENTS and word(toks, item.start - 1) == "to"
         if to_come and word(toks, item.start - 2) in BEFORE_TO:
@@ -333,6 +333,7 @@ def _and_changed(items: Pieces, toks: Toks) -> Iterator[str]:
 NOON = 12
 BEFORE_TO = frozenset(
     {"about", "trying", "tried", "hoping", "ready", "able", "unable", "set", "meant", "meaning"}
+    | {"ok", "okay", "safe", "fine", "alright", "happy"}
 )
 GOING = frozenset({"going", "coming", "leaving"})
 CHANGED = frozenset({"changed", "swapped", "exchanged", "replaced"})

@@ -16,11 +16,12 @@ from .bedclauses import LEANING
 from .claims import CLAIMED
 from .days import day_words
 from .eachtube import SIDES
-from .numbers import Toks, glued, is_digits, is_inside_number, starts_number, word
+from .numbers import FULL_HOUR, Toks, glued, is_digits, is_inside_number, starts_number, word
 from .patterns.asides import RELATIVES
 from .patterns.leads import LINES, SHORT_BED_WORDS
 from .patterns.levels import MILLILITRES
 from .patterns.ownclauses import HIMSELF
+from .roles import CHECK_LIMITS
 from .statements import Asked, Drained, Mark, Statement
 
 MOST = 5
@@ -37,6 +38,7 @@ TELLING = (
 )
 """A cue of these says what a part is about; a number alone may be of the part before it."""
 OF_TUBE = SIDES | {"tube", "side", "one", ":"}
+SETTINGS = frozenset({"suction", "wall", "seal", "order"})
 NOW = frozenset({"now", "currently"})
 RIGHTING = frozenset({"correction", "should", "mistake", "wrong", "sorry", "not"})
 SIGNED = frozenset({("leak", "present"), ("tidal", "yes")})
@@ -112,17 +114,32 @@ def _is_fitting(again: Again, told: Told, start: int, end: int) -> bool:
             return False
         if isinstance(said, Drained) and not digits:
             return False
-        if isinstance(said, Mark) and said.at is None and not _is_led(again, start, end):
+        if isinstance(said, Mark) and said.at is None and not _is_led(again, said, start, end):
+            return False
+        if isinstance(said, Mark) and _may_be_time(again, said, start, end):
             return False
         if said.at is None and not isinstance(said, (*TIMELESS, Mark)):
             return False
     return marked == any(isinstance(said, Asked) for said in told)
 
 
-def _is_led(again: Again, start: int, end: int) -> bool:
-    """Whether a line without a time is told by its word or unit: "turned up to 100" may be the suction."""
-    words = LINES | MILLILITRES | NOW
-    return not words.isdisjoint(again.toks.said[start:end])
+def _is_led(again: Again, mark: Mark, start: int, end: int) -> bool:
+    """Whether a line without a time is told by its word or unit, or is so now: "turned up to 100", "currently
+    at 20" may be the suction."""
+    said = again.toks.said[start:end]
+    low = (mark.level_ml or 0) <= CHECK_LIMITS["wall"]
+    set_to = low and any(cue.label in SETTINGS for cue in again.cues)
+    return not (LINES | MILLILITRES).isdisjoint(said) or not (set_to or NOW.isdisjoint(said))
+
+
+def _may_be_time(again: Again, mark: Mark, start: int, end: int) -> bool:
+    """ "off when I came on at 1900, turned on 1902": whether a line may be a time, and no word says which."""
+    level = mark.spans.get("level_ml")
+    said = again.text[level.start : level.end] if level is not None else ""
+    behind = again.text[level.end :].lstrip().lower() if level is not None else ""
+    clock = said.isdecimal() and len(said) == FULL_HOUR and said < "2400" and said[2:] < "60"
+    told = behind.startswith(("at ", "@", "ml", "cc")) or _is_led(again, mark, start, end)
+    return clock and not told
 
 
 class Parts:
@@ -224,7 +241,8 @@ def _behind_question(toks: Toks, end: int) -> int:
 
 def _is_joint(toks: Toks, k: int) -> bool:
     said = word(toks, k)
-    if said not in JOINTS or is_inside_number(toks, k) or (said == "?" and glued(toks, k + 1)):
+    before_word = said == "?" and glued(toks, k + 1) and toks[k + 1].is_word  # "drainage ?chyle"
+    if said not in JOINTS or is_inside_number(toks, k) or before_word:
         return False
     return said not in SIGNS or not (glued(toks, k) or glued(toks, k + 1))
 

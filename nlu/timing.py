@@ -37,13 +37,15 @@ def _first_said(time: Item, times: Iterable[Item]) -> Item:
 
 
 def _now_of_next(drafts: list[Draft]) -> None:
-    """ "dumped 200, now 860 at 1845": the now is of the line right behind it, which has its own time."""
+    """ "dumped 200, now 860 at 1845", "kinked at 1745, dumped 120, now 680": the now is of the line right
+    behind it, or that has its own time."""
     for draft, after in pairwise(drafts):
         now, level = draft.time, after.level
-        if now is None or level is None or after.time is None or draft.shared_time:
+        if now is None or level is None or draft.shared_time or draft.level is not None:
             continue
         if now.end == level.start and is_now(now):
-            draft.time = None
+            draft.time, own = None, after.time is not None and not after.shared_time
+            after.time, after.shared_time = (after.time if own else now), False
 
 
 def now_of_findings(drafts: list[Draft], stops: Sequence[Item]) -> None:

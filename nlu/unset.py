@@ -14,6 +14,7 @@ from .rules import Rule
 
 MOST_OF_HOUR = 2
 """Digits of an hour."""
+IT_IS = frozenset({"it", "it's", "its", "now", "currently"})
 CHECKS = frozenset({"seal", "suction", "wall", "leakgrade"})
 
 
@@ -39,13 +40,14 @@ def _unset(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def _ordered(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "doctor wants 20", "suction order 20 and it's at 20": a bare number may be the suction."""
+    """ "doctor wants 20", "suction order 20 and it's at 20", "currently at 20": a bare number may be the
+    suction."""
     ordered = False
     for before, item in zip((None, *items), items, strict=False):
         ordered = (ordered or (item.role == "cue" and item.value == "order")) and item.role != "bed"
         small = item.role == "level" and (item.amount or 0) <= CHECK_LIMITS["suction"] and not item.unit
         said = before is not None and before.role == "cue" and before.value in {"level", "levelat"}
-        it = before is not None and word(toks, before.start) in {"it", "it's", "its"}
+        it = before is not None and not IT_IS.isdisjoint(toks.said[max(0, before.start - 1) : before.end])
         if ordered and small and (it or not said):
             yield "the number may be what was ordered"
 

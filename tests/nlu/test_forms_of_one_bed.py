@@ -140,6 +140,11 @@ def test_what_is_told_of_one_bed_is_mostly_read() -> None:
             "9 left tube out at 1810, final 220. no leak on the right",
             "removed bed=9 tube=left at=18:10 level_ml=220; checked bed=9 tube=right at=18:10 air_leak=none",
         ),
+        (
+            "9 tubing kinked at 1745, fixed, dumped 120, now 680",
+            "incident bed=9 at=17:45 what=kinked; drained bed=9 at=19:05 volume_ml=120; "
+            "mark bed=9 at=19:05 level_ml=680",
+        ),
         ("9 340 at 1830. 24h total?", "mark bed=9 at=18:30 level_ml=340; asked bed=9 topic=total window=24h"),
         ("9 drainage serosang, last reading?", "checked bed=9 fluid=serosanguineous; asked bed=9 topic=last"),
         (
@@ -193,6 +198,7 @@ def test_each_part_of_what_is_told_of_one_bed_is_read(text: str, read: str) -> N
     ("text", "read"),
     [
         ("9 foley 250, clamped at 1840", "ask kind"),
+        ("9 order: suction 10. currently at 20.", "ask at"),
         ("9 drainage ?chyle looks milky since supper", "ask kind"),
         ("9 blocked at 1700? milked it, 30 out since, 430 at 1830", "ask volume_ml"),
         ("9 tube out at 1830, the NG one thank goodness", "ask level_ml"),
