@@ -56,6 +56,7 @@ OPENING = 2
 """Words or signs with which a clause says its bed at once: "bed 12"."""
 ASKING = frozenset({"?", "also"})
 SPEAKER = frozenset({"i", "i'm", "im", "i've", "we", "we're"})
+STAYING = frozenset({"stays", "stay", "remains", "leave", "staying", "unchanged"})
 STAFF = "they"
 OF_ALL = frozenset({"all", "both", "each"})
 SWAPPED = ASKING | {"swapped"}
@@ -78,7 +79,13 @@ def by_own_bed(again: Again, outcome: Outcome) -> Outcome:
     if plain or _leans(again):
         return outcome
     told = _parted(again, (0, len(again.toks)), outcome, WAYS)
-    return tuple(_asked(s, again) if isinstance(s, HAPPENED) and _strays(s, again) else s for s in told)
+    return tuple(_asked(s, again) if isinstance(s, Statement) and _is_astray(s, again) else s for s in told)
+
+
+def _is_astray(said: Statement, again: Again) -> bool:
+    if isinstance(said, HAPPENED):
+        return _strays(said, again)
+    return isinstance(said, Ordered | Checked) and _stays(said, again)
 
 
 def _strays(said: Statement, again: Again) -> bool:
@@ -100,6 +107,19 @@ def _strays(said: Statement, again: Again) -> bool:
         if not named or said.bed in named or start <= place:
             return False
     return True
+
+
+def _stays(said: Statement, again: Again) -> bool:
+    """ "suction 20 on 6 and 7, 8 stays as is": whether a bed that stays as it was has the others' setting."""
+    toks, value = again.toks, said.spans.get("suction_cmh2o") or said.spans.get("wall_mmhg")
+    if value is None or STAYING.isdisjoint(toks.words):
+        return False
+    joints = [-1, *(k for k in range(len(toks)) if is_joint(toks, k)), len(toks)]
+    own = [
+        (start + 1, end) for start, end in pairwise(joints) if said.bed in beds_named(again, (start + 1, end))
+    ]
+    stays = any(not STAYING.isdisjoint(toks.said[start:end]) for start, end in own)
+    return stays and not any(toks[start].start <= value.start < toks[end - 1].end for start, end in own)
 
 
 def _asked(said: Statement, again: Again) -> Unclear:

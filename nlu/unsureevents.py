@@ -26,6 +26,8 @@ GIVING = frozenset({"gave", "given", "giving", "got"})
 GAVE = GIVING | {"had", "hung"}
 CHANGED = frozenset({"changed", "swapped", "exchanged", "replaced"})
 REPAIRING = frozenset({"no", "sorry", "actually"})
+SETTING = frozenset({"turned", "turning", "dialed", "dialled", "cranked", "bumped", "going"})
+WAYS = frozenset({"up", "down", "back"})
 PLEASE = frozenset({"please", "pls", "plz"})
 TELLERS = frozenset(
     {"pt", "patient"} | {"wife", "husband", "family", "daughter", "son", "mom", "mum", "roommate", "visitor"}
@@ -211,10 +213,39 @@ def _which_bed(items: Pieces, _: Toks) -> Iterator[str]:
             yield "of which bed"
 
 
+def _set_to(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "wall 60 only, turned it up to 90", "bubbling since going up to 30": what was set to it?"""
+    for item in items:
+        if item.role == "level" and not item.unit and word(toks, item.start - 1) == "to":
+            way = toks.said[max(0, item.start - 5) : item.start - 1]
+            if not SETTING.isdisjoint(way) and not WAYS.isdisjoint(way):
+                yield "what was set to it"
+
+
+def _out_at(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "5 out at 1410, 6 out at 1412, 7 line 480": when something was out, or at which line."""
+    for item in items:
+        timely = item.role == "level" and item.clocks and not item.unit
+        if timely and toks.said[max(0, item.start - 2) : item.start] in {("out", "at"), ("out", "@")}:
+            yield "when it was out, or what came out"
+
+
+def _bed_or_line(items: Pieces, _: Toks) -> Iterator[str]:
+    """ "patient in 18 refused turning. line 18 455": the line of 18, or 18 mL at five to five."""
+    beds = {i.label for i in items if i.role == "bed" and i.label is not None}
+    for line, time in pairwise(items):
+        bare = line.role == "level" and time.role == "time" and line.end == time.start == time.end - 1
+        if bare and line.label in beds and not line.unit and not line.lead.startswith("levelat"):
+            yield "a bed or its line"
+
+
 DONE = frozenset({"opened", "off", "on", "released", "removed", "closed", "came", "is", "was", "fell"})
 TO_DO = frozenset({"clamp", "unclamp", "discharge", "discontinue"})
 UNSURE_EVENTS = (
     Rule(_vacuum, frozenset({"check"}), VACUUM | WOUND),
+    Rule(_set_to, frozenset({"level"}), SETTING),
+    Rule(_out_at, frozenset({"level"}), frozenset({"out"})),
+    Rule(_bed_or_line, frozenset({"bed"})),
     Rule(_unit_given, frozenset({"volume", "level"}), COUNTED),
     Rule(_which_bed, EVENTS | {"or"}, frozenset({"or"})),
     Rule(_came_then, frozenset({"arrival"})),

@@ -103,3 +103,20 @@ def test_a_label_with_letters_opens_its_clause() -> None:
         reading("2A no leak, CT1 tube out at 1810", beds=LETTERED)
         == "checked bed=2A air_leak=none; removed bed=CT1 at=18:10"
     )
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("dr ordered suction 20 on 6 and 7, 8 stays as is",
+         "ordered bed=6 suction_cmh2o=20; ordered bed=7 suction_cmh2o=20; ask kind"),
+        ("3 wall suction 60 only, turned it up to 90, gauge fine now", "ask wall_mmhg"),
+        ("3 big continuous bubbling since going up to 30", "checked bed=3 air_leak=continuous; ask level_ml"),
+        ("5 out at 1810, 6 out at 1812, 7 line 480 at 1800", "ask level_ml"),
+        ("3 line went up to 340", "mark bed=3 level_ml=340"),
+        ("bed 18 line 18 at 1855", "mark bed=18 at=18:55 level_ml=18"),
+        ("3 suction 10, turned it up to 20 at 1830", "checked bed=3 at=18:30 suction_cmh2o=20"),
+    ],
+)  # fmt: skip
+def test_a_setting_or_a_time_that_only_looks_like_a_line_is_asked(text: str, read: str) -> None:
+    assert reading(text) == read
