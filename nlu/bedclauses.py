@@ -110,7 +110,7 @@ def _begins(again: Again, k: int) -> bool:
         return False
     if names_bed(toks, k):
         return True
-    if k in again.meant.labelled or is_digits(toks, k):
+    if k in again.meant.labelled or _may_be_bed(again, k):
         end = again.meant.labelled[k][0] if k in again.meant.labelled else k + 1
         short = is_digits(toks, k - 1) and len(word(toks, k - 1)) <= SHORT
         tells = any(c.start == end and c.label in HAPPENING - TURNED for c in cues)
@@ -122,6 +122,8 @@ def _begins(again: Again, k: int) -> bool:
 
 
 def _may_be_bed(again: Again, k: int) -> bool:
+    if any(c.label == "claimed" and c.start <= k < c.end for c in again.cues):
+        return False  # "rr 22 sats 94"
     index, labels = again.ward.index, again.meant.labelled.values()
     plain = is_digits(again.toks, k) and (index is None or word(again.toks, k) in index)
     return plain or any(end == k + 1 for end, _ in labels)

@@ -37,7 +37,7 @@ OF_THE_OTHER_BED = {
 }
 ENDED = {
     "18 canister out at 1270, new one on at 18:55": "exchanged bed=18 at=18:55 final_ml=1270",
-    "18 canister out at 1850, new one on at 18:55": "ask level_ml",
+    "18 canister out at 1850, new one on at 18:55": "ask at",
     "old canister 10 1705, changed at 6:53 pm": "exchanged bed=10 at=18:53 final_ml=1705",
     "changed the R canister on 6 at 1830, old one 1630": "exchanged bed=6 tube=right at=18:30 final_ml=1630",
     "changed bed 6 L box at 1830, old 1630": "exchanged bed=6 tube=left at=18:30 final_ml=1630",

@@ -113,6 +113,7 @@ def test_a_label_with_letters_opens_its_clause() -> None:
         ("3 wall suction 60 only, turned it up to 90, gauge fine now", "ask wall_mmhg"),
         ("3 big continuous bubbling since going up to 30", "checked bed=3 air_leak=continuous; ask level_ml"),
         ("5 out at 1810, 6 out at 1812, 7 line 480 at 1800", "ask level_ml"),
+        ("5 rr 22 sats 94, marked at 365 at 1807", "mark bed=5 at=18:07 level_ml=365"),
         ("3 line went up to 340", "mark bed=3 level_ml=340"),
         ("bed 18 line 18 at 1855", "mark bed=18 at=18:55 level_ml=18"),
         ("3 suction 10, turned it up to 20 at 1830", "checked bed=3 at=18:30 suction_cmh2o=20"),
