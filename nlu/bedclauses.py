@@ -58,18 +58,8 @@ MEASURED = (
 )
 """Before these a number is an amount or a time, and no bed."""
 NO_LABEL = MEASURED | {"in", "out", "more", "less", "since", "over", "ago", "of", ""}
-NO_LABEL |= {
-    "tubes",
-    "drains",
-    "mediastinals",
-    "pleurals",
-    "apicals",
-    "basals",
-    "patients",
-    "pts",
-    "beds",
-    "times",
-}
+NO_LABEL |= {"tubes", "drains", "mediastinals", "pleurals", "apicals", "basals"}
+NO_LABEL |= {"patients", "pts", "beds", "times"}
 """Before these a number that opens a clause is none of a bed."""
 GOING = frozenset({"to", "into"})
 ASKED = frozenset({"what", "what's", "whats", "how", "when", "when's"})
@@ -124,9 +114,13 @@ def _begins(again: Again, k: int) -> bool:
 def _may_be_bed(again: Again, k: int) -> bool:
     if any(c.label == "claimed" and c.start <= k < c.end for c in again.cues):
         return False  # "rr 22 sats 94"
-    index, labels = again.ward.index, again.meant.labelled.values()
-    plain = is_digits(again.toks, k) and (index is None or word(again.toks, k) in index)
-    return plain or any(end == k + 1 for end, _ in labels)
+    return may_be_label(again, k) or any(end == k + 1 for end, _ in again.meant.labelled.values())
+
+
+def may_be_label(again: Again, k: int) -> bool:
+    """Whether the number there could be a bed of the unit."""
+    index = again.ward.index
+    return is_digits(again.toks, k) and (index is None or word(again.toks, k) in index)
 
 
 def _is_apart(toks: Toks, k: int) -> bool:
@@ -137,6 +131,12 @@ def _is_apart(toks: Toks, k: int) -> bool:
 def is_joint(toks: Toks, k: int) -> bool:
     """Whether a stop or a joining word parts two clauses there."""
     return word(toks, k) in JOINTS and _parts(toks, k)
+
+
+def segments(toks: Toks) -> list[Span]:
+    """What stands between two stops or joining words, with or without a bed."""
+    joints = [-1, *(k for k in range(len(toks)) if is_joint(toks, k)), len(toks)]
+    return [(before + 1, end) for before, end in pairwise(joints)]
 
 
 def _is_of_half_day(toks: Toks, k: int) -> bool:

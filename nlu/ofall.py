@@ -16,8 +16,8 @@ from .listtimes import AT, HEADING, OF_ALL, TAKEN
 from .numbers import Toks, word
 from .roles import CHECK_LIMITS
 from .somebody import names_bed
-from .statements import Drained, Mark, Unclear
-from .verdict import Outcome
+from .statements import Drained, Mark
+from .verdict import Outcome, in_doubt
 
 CLAIMING = frozenset(
     {"goal", "goals", "target", "targets", "due", "plan", "plans", "planned", "expected", "expect", "todo"}
@@ -44,13 +44,13 @@ def asked_of_all(again: Again, outcome: Outcome) -> Outcome:
         return ()
     rows = rows_of(again)
     if len(rows) >= FEWEST and _is_claimed(toks, rows[0].start):
-        return tuple(_asked(s, again.text) if isinstance(s, Mark | Drained) else s for s in outcome)
+        return tuple(in_doubt(s, again.text) if isinstance(s, Mark | Drained) else s for s in outcome)
     if not several:
         return ()
     first = rows[0].start if len(rows) >= FEWEST else next(_named(toks), 0)
     if not first or not (_is_claimed(toks, first) or _is_of_another(again, first, lines)):
         return ()
-    return tuple(_asked(s, again.text) if isinstance(s, Mark | Drained) else s for s in outcome)
+    return tuple(in_doubt(s, again.text) if isinstance(s, Mark | Drained) else s for s in outcome)
 
 
 def _is_claimed(toks: Toks, end: int) -> bool:
@@ -78,10 +78,6 @@ def _is_of_another(again: Again, first: int, lines: Sequence[Mark | Drained]) ->
     most = min((CHECK_LIMITS[c.label] for c in heads if c.label in CHECK_LIMITS), default=None)
     told = [s.level_ml if isinstance(s, Mark) else s.volume_ml for s in lines]
     return most is None or all((ml or 0) <= most for ml in told)
-
-
-def _asked(said: Mark | Drained, text: str) -> Unclear:
-    return Unclear(slot="kind", text=text, choices=(said.kind,), statement=said)
 
 
 def is_of_all(toks: Toks, start: int, end: int) -> bool:

@@ -12,7 +12,7 @@ from collections.abc import Sequence
 
 from .again import Again, Span, Told
 from .agreeing import TIMELESS, agree, in_one, with_time_of_all
-from .bedclauses import LEANING
+from .bedclauses import LEANING, may_be_label
 from .claims import CLAIMED
 from .days import day_words
 from .eachtube import SIDES
@@ -194,7 +194,7 @@ class Parts:
             return False  # "serous and bonus mark 980"
         if "moved" not in labels and any(_names_bed(toks, k) for k in range(start, end)):
             return False
-        if self._is_label(start) and labels.isdisjoint(ASKING) and not _is_no_bed(toks, start, end):
+        if may_be_label(self.again, start) and labels.isdisjoint(ASKING) and not _is_no_bed(toks, start, end):
             return False
         if _names_device(self.again, 0, start) and not self._is_of_drain(start, end, labels):
             return False
@@ -214,11 +214,6 @@ class Parts:
         digits = any(is_digits(self.toks, k) for k in range(start, end))
         self.aside |= not {"at", "@"}.isdisjoint(self.toks.said[start:end])
         return digits and "other" in labels and labels.isdisjoint(TELLING - {"other"})
-
-    def _is_label(self, k: int) -> bool:
-        """Whether the number there could be a bed of the unit."""
-        index = self.again.ward.index
-        return is_digits(self.toks, k) and (index is None or word(self.toks, k) in index)
 
 
 def _is_measured(again: Again, start: int, end: int) -> bool:

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import fields, replace
-from itertools import compress, pairwise
+from itertools import compress
 
 from .again import Again, Span
 from .bedclauses import (
@@ -21,9 +21,9 @@ from .bedclauses import (
     behind_joint,
     behind_stop,
     clauses,
-    is_joint,
     is_wordless,
     leans,
+    segments,
 )
 from .clock import clocks
 from .numbers import starts_number, word
@@ -46,7 +46,7 @@ from .statements import (
     Unclear,
     Withdrawn,
 )
-from .verdict import WEIGHTY, Outcome
+from .verdict import WEIGHTY, Outcome, asks, in_doubt
 
 MOST = 8
 WAYS: tuple[Ends, ...] = (behind_stop, behind_joint)
@@ -54,6 +54,8 @@ WAYS: tuple[Ends, ...] = (behind_stop, behind_joint)
 SETTINGS = frozenset({"suction", "waterseal", "wall"})
 OPENING = 2
 """Words or signs with which a clause says its bed at once: "bed 12"."""
+OF_LINE = 2
+"""Numbers of a line: its bed and its level."""
 ASKING = frozenset({"?", "also"})
 SPEAKER = frozenset({"i", "i'm", "im", "i've", "we", "we're"})
 STAYING = frozenset({"stays", "stay", "remains", "leave", "staying", "unchanged"})
@@ -75,11 +77,13 @@ OTHERS = frozenset({"other", "claimed", "foreign", "plan"})
 
 def by_own_bed(again: Again, outcome: Outcome) -> Outcome:
     """What the clauses say, where each is whole and of one bed; else what the message was read as."""
-    plain = HAPPENING.isdisjoint(cue.label for cue in again.meant.cues) and not _asks(outcome)
+    plain = HAPPENING.isdisjoint(cue.label for cue in again.meant.cues) and not asks(outcome)
     if plain or _leans(again):
         return outcome
     told = _parted(again, (0, len(again.toks)), outcome, WAYS)
-    return tuple(_asked(s, again) if isinstance(s, Statement) and _is_astray(s, again) else s for s in told)
+    return tuple(
+        in_doubt(s, again.text) if isinstance(s, Statement) and _is_astray(s, again) else s for s in told
+    )
 
 
 def _is_astray(said: Statement, again: Again) -> bool:
@@ -97,8 +101,7 @@ def _strays(said: Statement, again: Again) -> bool:
         return False
     toks = again.toks
     place = next(k for k, t in enumerate(toks) if t.end > bed.start)
-    joints = [-1, *(k for k in range(len(toks)) if is_joint(toks, k)), len(toks)]
-    spans = [(before + 1, end) for before, end in pairwise(joints)]
+    spans = segments(toks)
     if any(start <= place < end and is_wordless(toks, start, end) for start, end in spans):
         return False
     for cue in cues:
@@ -114,20 +117,9 @@ def _stays(said: Statement, again: Again) -> bool:
     toks, value = again.toks, said.spans.get("suction_cmh2o") or said.spans.get("wall_mmhg")
     if value is None or STAYING.isdisjoint(toks.words):
         return False
-    joints = [-1, *(k for k in range(len(toks)) if is_joint(toks, k)), len(toks)]
-    own = [
-        (start + 1, end) for start, end in pairwise(joints) if said.bed in beds_named(again, (start + 1, end))
-    ]
+    own = [span for span in segments(toks) if said.bed in beds_named(again, span)]
     stays = any(not STAYING.isdisjoint(toks.said[start:end]) for start, end in own)
     return stays and not any(toks[start].start <= value.start < toks[end - 1].end for start, end in own)
-
-
-def _asked(said: Statement, again: Again) -> Unclear:
-    return Unclear(slot="kind", text=again.text, choices=(said.kind,), statement=said)
-
-
-def _asks(outcome: Outcome) -> bool:
-    return Unclear in map(type, outcome)
 
 
 def _parted(again: Again, span: Span, outcome: Outcome, ways: Sequence[Ends]) -> Outcome:
@@ -142,11 +134,11 @@ def _parted(again: Again, span: Span, outcome: Outcome, ways: Sequence[Ends]) ->
         told = again.outcome_without((0, start), (end, len(again.toks)))
         parts.append(_parted(again, (start, end), told, ways[1:]))
     whole = [_is_whole(part, again, of, several=len(ways) > 1) for part, of in zip(parts, spans, strict=True)]
-    if all(whole):
-        return _joined(again, spans, parts, outcome)
     if _is_headed(again, spans, parts, outcome):
         return outcome
-    partly = _asks(outcome) and not again.ward.voice and any(compress(parts, whole))
+    if all(whole):
+        return _joined(again, spans, parts, outcome)
+    partly = asks(outcome) and not again.ward.voice and any(compress(parts, whole))
     told = _partly(again, spans, parts, whole) if partly else ()
     return told or tuple(_doubted(again, outcome, [*zip(spans, parts, whole, strict=True)]))
 
@@ -155,7 +147,7 @@ def _joined(again: Again, spans: Sequence[Span], parts: Sequence[Outcome], outco
     """What whole clauses say of several beds; the outcome where one of them may go on about another."""
     if len({bed for span in spans for bed in beds_named(again, span)}) < 2:
         return outcome
-    if _is_headed(again, spans, parts, outcome) or _goes_on(again, spans, parts):
+    if _goes_on(again, spans, parts):
         return outcome
     lined = [any(isinstance(s, Mark | Drained) for s in part) for part in parts]
     places = [(again.toks[start].start, again.toks[end - 1].end) for start, end in compress(spans, lined)]
@@ -171,7 +163,7 @@ def _is_told_more(alone: Sequence[Statement], outcome: Outcome) -> bool:
     more = [s for s in _told([outcome]) if not any(_is_part(a, s) for a in alone)]
     beds = {a.bed for a in alone}
     found = all(isinstance(s, Checked) and s.bed in beds for s in more)
-    return not _asks(outcome) and found and len(more) + len(alone) == len(outcome)
+    return not asks(outcome) and found and len(more) + len(alone) == len(outcome)
 
 
 def _goes_on(again: Again, spans: Sequence[Span], parts: Sequence[Outcome]) -> bool:
@@ -180,7 +172,7 @@ def _goes_on(again: Again, spans: Sequence[Span], parts: Sequence[Outcome]) -> b
     for span, part in zip(spans, parts, strict=True):
         if before and part and is_wordless(again.toks, *span):
             return True
-        of_other = any(c.label in OTHERS and span[0] <= c.start < span[1] for c in again.meant.cues)
+        of_other = not OTHERS.isdisjoint(_labels(again, span))
         before |= of_other or any(isinstance(s, Drained) and s.volume_ml for s in _told([part]))
     return False
 
@@ -195,8 +187,7 @@ def _partly(again: Again, spans: Sequence[Span], parts: Sequence[Outcome], whole
     ):
         return ()
     first = spans[0][0]
-    labelled = first in again.meant.labelled or word(again.toks, first) in (again.ward.index or ())
-    plain = labelled or names_bed(again.toks, first)
+    plain = _is_label(again, first) or names_bed(again.toks, first)
     if odd[0] == spans[0] and not plain:
         return ()  # "1000 check: 5 ok, 6 ok, 7 seal 1": what it begins with may be of all
     made: list[Statement | Unclear] = []
@@ -223,7 +214,7 @@ def _doubted(
             continue
         kinds = [told for beds, told in alone if said.bed in beds - odd]
         if kinds and all(said.kind not in told for told in kinds):
-            yield _asked(said, again)
+            yield in_doubt(said, again.text)
         elif any(s.at != said.at and replace(s, at=said.at) == said for s in sure):
             yield Unclear(slot="at", text=again.text, statement=replace(said, at=None))
         else:
@@ -240,8 +231,8 @@ def _told(parts: Iterable[Outcome]) -> list[Statement]:
 
 def _leans(again: Again) -> bool:
     """Whether a clause is about what another says; "swapped the canister" is not, nor what is asked."""
-    asks = word(again.toks, 0) in OPENING_QUESTION and "?" not in again.toks.words
-    if asks or not again.toks.words.isdisjoint(MANY_BEDS):
+    opens = word(again.toks, 0) in OPENING_QUESTION and "?" not in again.toks.words
+    if opens or not again.toks.words.isdisjoint(MANY_BEDS):
         return True
     swapped = any(c.value == "exchanged" for c in again.meant.cues)
     besides = SWAPPED if swapped else ASKING
@@ -259,44 +250,50 @@ def _leans(again: Again) -> bool:
 def _telling(again: Again) -> Iterator[str]:
     """The words of what tells something: "all good otherwise" is of nothing that is told."""
     toks = again.toks
-    stops = [-1, *(k for k in range(len(toks)) if is_joint(toks, k)), len(toks)]
     told = {k for c in again.meant.cues if c.label in HAPPENING for k in range(c.start, c.end)}
     told |= {k for k in range(len(toks)) if starts_number(toks, k)}
-    for before, end in pairwise(stops):
-        if not told.isdisjoint(range(before + 1, end)):
-            yield from toks.said[before + 1 : end]
+    for start, end in segments(toks):
+        if not told.isdisjoint(range(start, end)):
+            yield from toks.said[start:end]
+
+
+def _labels(again: Again, span: Span) -> set[str]:
+    """What the cues of a clause are of."""
+    return {c.label for c in again.meant.cues if span[0] <= c.start < span[1]}
+
+
+def _is_label(again: Again, k: int) -> bool:
+    return k in again.meant.labelled or word(again.toks, k) in (again.ward.index or ())
 
 
 def _is_whole(part: Outcome, again: Again, span: Span, *, several: bool) -> bool:
     """Whether nothing is asked of a clause, and it is of one bed (or several) and puts nothing right; a bed
     alone asks nothing here."""
-    asks = any(c.label == "ask" and span[0] <= c.start <= span[0] + OPENING for c in again.meant.cues)
-    asks &= SPEAKER.isdisjoint(again.toks.said[span[0] : span[1]])  # "I'm picking up 4 tonight"
-    unfit = UNFIT if asks or word(again.toks, span[1] - 1) == "?" else (*UNFIT, Asked)
+    asking = any(c.label == "ask" and span[0] <= c.start <= span[0] + OPENING for c in again.meant.cues)
+    asking &= SPEAKER.isdisjoint(again.toks.said[span[0] : span[1]])  # "I'm picking up 4 tonight"
+    unfit = UNFIT if asking or word(again.toks, span[1] - 1) == "?" else (*UNFIT, Asked)
     told = _told([part])
     if len(told) < len(part) or any(s.bed is None or isinstance(s, unfit) for s in told):
         return False
-    if not told and not any(c.label in OTHERS and span[0] <= c.start < span[1] for c in again.meant.cues):
-        return sum(starts_number(again.toks, k) for k in range(*span)) < OPENING
+    labels = _labels(again, span)
+    if not told and OTHERS.isdisjoint(labels):
+        return sum(starts_number(again.toks, k) for k in range(*span)) < OF_LINE
     places = {s.spans["at"].start for s in told if "at" in s.spans}
-    first = word(again.toks, span[0])
-    labels = span[0] in again.meant.labelled or first in (again.ward.index or ())
-    heads = told and clocks(again.toks, span[0]) and not labels  # "1200 vitals and drains. 7 1490 ml"
+    heads = told and clocks(again.toks, span[0]) and not _is_label(again, span[0])  # "1200 vitals. 7 1490 ml"
     timed = not heads or again.toks[span[0]].start in places
-    several |= not any(c.label in HAPPENING and span[0] <= c.start < span[1] for c in again.meant.cues)
+    several |= HAPPENING.isdisjoint(labels)
     return timed and (several or len({s.bed for s in told}) <= 1)
 
 
 def _is_headed(again: Again, spans: Sequence[Span], parts: Sequence[Outcome], outcome: Outcome) -> bool:
     """ "tubes out: bed 9 at 1800 30, bed 11 at 1810 40": whether the whole was read so that what the message
     begins with is told of a later clause too, or is asked behind an order."""
-    cues = again.meant.cues
-    first = next((c for c in cues if c.label in HEADS), None)
+    first = next((c for c in again.meant.cues if c.label in HEADS), None)
     if first is None or beds_named(again, (spans[0][0], first.start)):
         return False
     kind = "incident" if first.label == "what" else first.value
-    for (start, end), part in zip(spans[1:], parts[1:], strict=True):
-        own = {c.label for c in cues if start <= c.start < end}
+    for span, part in zip(spans[1:], parts[1:], strict=True):
+        own = _labels(again, span)
         if not own.isdisjoint(HEADS):
             continue
         if first.label == "order" and not own.isdisjoint(SETTINGS):
@@ -323,12 +320,8 @@ def _filled(said: Statement, outcome: Outcome, lines: Sequence[Span]) -> Stateme
 
 def _timed(said: Statement, alone: Sequence[Statement], lines: Sequence[Span]) -> Statement:
     """What the whole says; a line that its own clause tells without a time has no time but that of a line."""
-    place = said.spans.get("at")
-    if (
-        place is None
-        or any(s.at and _is_part(s, said) for s in alone)
-        or not any(_is_part(s, said) for s in alone)
-    ):
+    place, own = said.spans.get("at"), [s.at for s in alone if _is_part(s, said)]
+    if place is None or not own or any(own):
         return said
     shared = isinstance(said, TIMED) and any(start <= place.start < end for start, end in lines)
     return said if shared or isinstance(said, HAPPENED) else replace(said, at=None)

@@ -32,6 +32,7 @@ from .verdict import (
     Outcome,
     Reading,
     Unjudged,
+    asks,
     judged_once,
     settled,
     standing_best,
@@ -126,7 +127,7 @@ def _read_again(again: Again, outcome: Outcome) -> Outcome:
     ward = again.ward
     if asked := asked_of_all(again, outcome):
         return asked
-    if not _asks(outcome):
+    if not asks(outcome):
         return (without_now(again, outcome) if ward.voice else ()) or outcome
     if ward.voice and opens_aloud(again.toks):
         return outcome
@@ -168,13 +169,9 @@ def _outcome_of(read: Read, ward: Ward) -> Outcome:
     outcome = settled(found, text, strict=ward.voice)
     if overfull and any(isinstance(s, Statement) for s in outcome):
         return (Unclear(slot="kind", text=text),)
-    if not _asks(outcome):
+    if not asks(outcome):
         return outcome
     return _all_asked(untimed_asked(outcome, text), text, voice=ward.voice)
-
-
-def _asks(outcome: Outcome) -> bool:
-    return Unclear in map(type, outcome)
 
 
 def _found(ways: Sequence[tuple[Item, ...]], read: Read, ward: Ward) -> tuple[list[Reading | Unjudged], bool]:

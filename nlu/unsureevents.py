@@ -24,7 +24,6 @@ WOUND = frozenset({"wound", "npwt", "incisional"})
 COUNTED = frozenset({"unit", "units", "bag", "bags", "dose", "doses", "amp", "amps", "tab", "tabs", "puffs"})
 GIVING = frozenset({"gave", "given", "giving", "got"})
 GAVE = GIVING | {"had", "hung"}
-CHANGED = frozenset({"changed", "swapped", "exchanged", "replaced"})
 REPAIRING = frozenset({"no", "sorry", "actually"})
 SETTING = frozenset({"turned", "turning", "dialed", "dialled", "cranked", "bumped", "going"})
 WAYS = frozenset({"up", "down", "back"})

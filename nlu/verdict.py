@@ -40,6 +40,16 @@ HOURS, MINUTES = 24, 60
 ORDER = ("bed", "level_ml", "volume_ml", "final_ml", "tube", "at")
 
 
+def asks(outcome: Outcome) -> bool:
+    """Whether anything is asked."""
+    return Unclear in map(type, outcome)
+
+
+def in_doubt(said: Statement, text: str) -> Unclear:
+    """What was read, as the question whether it is so."""
+    return Unclear(slot="kind", text=text, choices=(said.kind,), statement=said)
+
+
 @dataclass(frozen=True, slots=True)
 class Reading:
     """What the whole message would say (`made`, when wanted), and how well that stands: faults, doubts.
