@@ -19,6 +19,9 @@ HOURS = 24
 LINES = frozenset({"level", "levelat"})
 HAPPENED = EVENTS | {"canister", "tubeword"}
 HALF_DAY = 12
+ENDS = frozenset({".", ";", "\n"})
+HOLDS = frozenset({"has", "is", "at", "@", "reads", "now", "had", "was", "mark", "line", "level"})
+""" "23 has 430", "23 is at 430": what stands between a bed and its line."""
 HALF_HOUR = 30
 BESIDE = frozenset({"beside", "near", "by", "opposite", "behind"})
 ACROSS = frozenset({("next", "to"), ("next", "bed"), ("across", "from"), ("close", "to")})
@@ -60,6 +63,16 @@ def _named_again(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         other &= told.name != "suction_on" or level.amount not in DIALLED  # "20 back on suction"
         if bare and stop.role == "sep" and (again or other):
             yield "a bed named again, and no level"
+
+
+def _opens_a_sentence(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "tube out 11:20. 23 has 430ml at 15:00": bed 23 and its line, and no line of 23 mL behind its time."""
+    for stop, level, line in zip(items, items[1:], items[2:], strict=False):
+        opens = stop.role == "sep" and stop.value in ENDS and level.start == stop.end
+        small = level.role == "level" and level.label is not None and is_bare(level) and not level.lead
+        told = line.role == "level" and set(toks.said[level.end : line.start]) <= HOLDS
+        if opens and small and told and (line.start > level.end or line.unit):
+            yield "the bed of a new sentence, and no level"
 
 
 def _bed_and_line(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -287,6 +300,7 @@ BEDLIKE = (
     Rule(_small_level, frozenset({"level"})),
     Rule(_twice, frozenset({"bed"})),
     Rule(_named_again, frozenset({"level"})),
+    Rule(_opens_a_sentence, frozenset({"level"})),
     Rule(_bed_and_line, frozenset({"level"})),
     Rule(_moved_when, frozenset({"bed"}), frozenset({"to", "into", "in"})),
     Rule(_named_alike, frozenset({"tube"}), frozenset({"ct"})),

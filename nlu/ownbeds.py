@@ -323,8 +323,9 @@ def _timed(said: Statement, alone: Sequence[Statement], lines: Sequence[Span]) -
     place, own = said.spans.get("at"), [s.at for s in alone if _is_part(s, said)]
     if place is None or not own or any(own):
         return said
-    shared = isinstance(said, TIMED) and any(start <= place.start < end for start, end in lines)
-    return said if shared or isinstance(said, HAPPENED) else replace(said, at=None)
+    of_line = any(start <= place.start < end for start, end in lines)
+    shared = isinstance(said, TIMED) if of_line else isinstance(said, HAPPENED)
+    return said if shared else replace(said, at=None)
 
 
 def _is_part(said: Statement, whole: Statement) -> bool:

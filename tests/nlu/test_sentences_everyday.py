@@ -179,7 +179,7 @@ def test_a_number_that_is_long_past_as_a_time_is_the_line_beside_its_look(text: 
         ("bed nine water seal two no leak", "checked bed=9 seal_cm=2 air_leak=none"),
         (
             "bed fifteen nine sixty at eighteen hundred and I kicked the drain over on bed two",
-            "mark bed=15 at=18:00 level_ml=960; incident bed=2 at=18:00 what=tipped",
+            "mark bed=15 at=18:00 level_ml=960; incident bed=2 what=tipped",
         ),
         (
             "bed six four ten at nineteen hundred and no leak on bed nine",

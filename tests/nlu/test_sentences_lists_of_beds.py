@@ -59,12 +59,12 @@ def test_what_was_written_is_put_right_or_taken_back(text: str, read: str) -> No
         ("bed 9 back 1840, bed 10 340", "back bed=9 at=18:40; mark bed=10 level_ml=340"),
         (
             "bed 9 clamped, bed 10 340 at 1840",
-            "incident bed=9 at=18:40 what=clamped; mark bed=10 at=18:40 level_ml=340",
+            "incident bed=9 what=clamped; mark bed=10 at=18:40 level_ml=340",
         ),
         ("bed 9 340 at 1800; bed 9 should be 360", "ask level_ml"),
         ("bed 9 from 1600 drained 340", "drained bed=9 volume_ml=340"),
         ("bed 9 340, both tubes no leak", "ask kind"),
     ],
 )
-def test_a_line_has_not_the_time_of_what_happened_in_another_bed(text: str, read: str) -> None:
+def test_a_line_and_what_happened_in_another_bed_do_not_share_a_time(text: str, read: str) -> None:
     assert reading(text) == read

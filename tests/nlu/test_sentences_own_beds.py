@@ -35,6 +35,8 @@ from tests.nlu.saying import LETTERED, reading
          "incident bed=11 at=18:58 what=tipped; checked bed=12 air_leak=none"),
         ("bed 3 to CT 1810. also nothing drained on 8 since 1700. all good otherwise",
          "away bed=3 at=18:10; drained bed=8 volume_ml=0"),
+        ("20 off to MRI, 21 at 515 at 1845", "away bed=20; mark bed=21 at=18:45 level_ml=515"),
+        ("22 had a chest drain, not any more, out 17:20. 23 has 430ml at 18:45", "ask level_ml"),
         ("when is 4 due? 6 pulled at 1820, final 90",
          "asked bed=4 topic=due; removed bed=6 at=18:20 level_ml=90"),
     ],
