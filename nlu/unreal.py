@@ -47,6 +47,8 @@ def either_half(toks: Toks) -> bool:
 
 def _reaches(toks: Toks, k: int, told: list[int]) -> Iterator[Span]:
     said = word(toks, k)
+    if _is_of_ward(toks, k):
+        return
     if said == "test" and toks.said[max(0, k - 2) : k] == ("is", "a") and word(toks, k + 1) in ENDING:
         yield (0, len(toks))  # "this is a test, 201 at 999"
     tested = said == "test" and word(toks, k + 1) in said_so.TESTED
@@ -56,6 +58,15 @@ def _reaches(toks: Toks, k: int, told: list[int]) -> Iterator[Span]:
         yield (k, _clause(toks, k)[1])
     elif (length := _long_ago(toks, k)) > 0:
         yield from _of_long_ago(toks, k, k + length, told)
+
+
+def _is_of_ward(toks: Toks, k: int) -> bool:
+    """ "before the portable film", "takes a sample off the port", "trying to get up": nothing made up."""
+    if word(toks, k) == "film":
+        return toks.said[max(0, k - 2) : k] not in said_so.IN_A_FILM
+    if word(toks, k) == "sample":
+        return not said_so.SAMPLING.isdisjoint(toks.said[max(0, k - FEW) : k])
+    return word(toks, k) == "trying" and word(toks, k + 1) == "to"
 
 
 def _of_story(toks: Toks, k: int, told: list[int]) -> Iterator[Span]:

@@ -17,6 +17,14 @@ STORIES = frozenset(
     | {"tutorial", "homework", "assignment", "exercise", "demonstration", "video", "puzzle", "crossword"}
 )
 """A nurse may come from these, or a patient watch one: only where the number stands in one is it of one."""
+IN_A_FILM = frozenset({("in", "a"), ("in", "the"), ("in", "that"), ("in", "some"), ("in", "my")})
+"""Otherwise a film is an x-ray."""
+SAMPLING = frozenset(
+    {"take", "takes", "took", "taken", "taking", "send", "sends", "sent", "sending", "get", "got", "getting"}
+    | {"draw", "drew", "drawn", "drawing", "collect", "collected", "obtain", "obtained", "fluid", "pleural"}
+    | {"blood", "sputum"}
+)
+"""Behind these a sample is one for the laboratory."""
 MINDS = frozenset(
     {"dreamt", "dreamed", "joked", "joking", "pretended", "pretending", "wished", "bet", "predicted"}
 )
