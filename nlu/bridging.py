@@ -60,7 +60,7 @@ def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, 
                 found = [c for c in found if c.end <= cue.start or c.start >= start]
                 found = [_behind(c, cue.end + end - start) for c in found]
                 found.append(Cue(cue.label, cue.value, cue.start, start))
-                found = _without_tail(found, end, end + cue.end - start)
+                found = _without_tail(found, end, end + cue.end - start, cue.value)
     return in_order(found)
 
 
@@ -71,9 +71,14 @@ def _behind(cue: Cue, end: int) -> Cue:
     return cue._replace(label="filler", value="", start=max(cue.start, min(end, cue.end - 1)))
 
 
-def _without_tail(cues: list[Cue], start: int, end: int) -> list[Cue]:
+def _without_tail(cues: list[Cue], start: int, end: int, event: str) -> list[Cue]:
     """The cues, the rest of an event's phrase saying nothing more: the "over" of "kicked 12's box over"."""
-    kept = [c for c in cues if not ((c.label == "plan" or c.value == "corrected") and start <= c.start < end)]
+    own = {"waterseal"} if event == "suction_off" else set()  # "took bed 7 off suction"
+    kept = [
+        c
+        for c in cues
+        if not ((c.label in {"plan", *own} or c.value == "corrected") and start <= c.start < end)
+    ]
     told = {k for c in kept for k in range(c.start, c.end)}
     return kept + [Cue("filler", "", k, k + 1) for k in range(start, end) if k not in told]
 
@@ -198,8 +203,15 @@ def _is_between(toks: Toks, i: int) -> bool:
     thing = word(toks, i + 1 + _is_side_of_box(toks, i + 1))
     if word(toks, i - 1) in BOXES and word(toks, i + 1) in NOUNS:
         return True  # "canister 10 change 0654 final 1720"
+    if word(toks, i - 1) == "took" and word(toks, i + 1) == "off" and word(toks, i + 2) in SET_TO:
+        return _is_timed(toks, i + 3)  # "took 7 off suction at 1427"; "took 7 off suction" may be an amount
     one = thing in CANISTERS and word(toks, i) != "1"
     return one and word(toks, i - 1) in DONE_TO and len(word(toks, i)) < FULL_HOUR
+
+
+def _is_timed(toks: Toks, k: int) -> bool:
+    """ "at 1427", "1427"."""
+    return len(word(toks, k + (word(toks, k) in {"at", "@"}))) == FULL_HOUR
 
 
 def _is_side_of_box(toks: Toks, k: int) -> bool:

@@ -282,13 +282,16 @@ def _off(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
     """ "off suction for walk 1800, back on 1815": an event, as it was put on again, and no setting."""
     off = word(toks, cue.start) == "off" and word(toks, cue.end - 1) == "suction"
     again = any(_is_on_again(other, toks) for other in cues if other.start > cue.start)
-    return cue._replace(label="what", value="suction_off") if off and again else cue
+    if off and again:
+        return cue._replace(label="what", value="suction_off")
+    return cue._replace(value="off") if off else cue
 
 
 def _is_purpose(cue: Cue, toks: Toks) -> bool:
     """ "suction off at 1845 for transfer", "clamped for transfer to ct": why it was stopped."""
     start = cue.start - (word(toks, cue.start - 1) in {"the", "a", "transfer"})
-    return word(toks, start - 1) == "for" and not (cue.value == "moved" and number_follows(toks, cue.end))
+    given = "for" in {word(toks, start - 1), word(toks, cue.start)}  # "off suction at 1410 for CT"
+    return given and not (cue.value == "moved" and number_follows(toks, cue.end))
 
 
 def _levelat(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:

@@ -29,7 +29,8 @@ LEVELLESS = frozenset({"away", "back", "left"})
 """Right behind these, a clock time that lies ahead is a time all the same, and asked."""
 OF_PATIENT = LEVELLESS | {"moved"}
 """Events of whoever lies in the bed: they have no level."""
-TIMED = frozenset({"away", "left", "clamped", "unclamped", "suction_on", "suction_off"})
+OFF = "off"
+TIMED = frozenset({"away", "left", "clamped", "unclamped", "suction_on", "suction_off", OFF})
 OFTEN_TIMED = frozenset(
     {"clamped", "unclamped", "back", "moved", "tipped", "disconnected", "dislodged", "damaged", "kinked"}
 )
@@ -152,7 +153,8 @@ def _led(item: Item, trail: Trail) -> Iterator[Item]:
         case "at" | "newat":
             yield from _time(item)
             told = trail.time and any(map(is_event, trail.items))  # "back 1630 at 620": it has its time
-            if not told and item.possible(trail.arrived) and item.clocklike and _in_event(trail):
+            then = _in_event(trail) or (trail.items[-1:] and _says_when(item, trail, trail.items[-1]))
+            if not told and item.possible(trail.arrived) and item.clocklike and then:
                 return
             if not trail.level and (told or not trail.time):
                 yield from _level(item)
@@ -298,7 +300,7 @@ def _says_when(item: Item, trail: Trail, before: Item | None) -> bool:
     if before is not None and before.role == "bed":  # "rip bed 19 1430"
         before = next((i for i in reversed(trail.items[:-1]) if i.value != "bed"), None)
         before = before if before is not None and before.name in TIMED else None
-    event = before is not None and before.role == "cue" and before.value in {"kind", "what"}
+    event = before is not None and before.role == "cue" and before.value in {"kind", "what", *_off(before)}
     if not event or before is None or not item.clocklike:
         return False
     four = len(item.digits) == FULL_HOUR
@@ -307,6 +309,11 @@ def _says_when(item: Item, trail: Trail, before: Item | None) -> bool:
     return (four and (before.name in TIMED or _undoes_timed(before, trail))) or (
         before.name in OFTEN_TIMED and item.within(RECENT, trail.arrived)
     )
+
+
+def _off(cue: Item) -> frozenset[str]:
+    """ "3 off suction 1327": when it was taken off, as with an event."""
+    return frozenset({cue.value}) if cue.name == OFF else frozenset()
 
 
 def _undoes_timed(event: Item, trail: Trail) -> bool:
