@@ -33,6 +33,7 @@ NAMED = frozenset(
     | {"move", "trial", "clamping", "unclamping", "changeout", "pull"}
 )
 """An event by its name: behind "for" it is waited for."""
+PUT_IN = frozenset({"insertion", "placement"})
 SWAPS = frozenset({"change", "exchange", "swap", "replacement", "changeout"})
 DONE = frozenset(
     {"gone", "went", "came", "sent", "took", "taken", "left", "dc'd", "dcd", "d/c'd", "dced", "done", "was"}
@@ -96,6 +97,8 @@ def _waited_for(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
             start = begins_at(STOPS, toks, k)
             told = {c.label for c in cues if start <= c.start < k and c.label not in PLACES}
             new = word(toks, name) == "new" and word(toks, name + 1) in OF_TUBE  # "for new drain at 7"
+            if told & {"kind", "what"} and word(toks, name) in PUT_IN:
+                yield Cue("filler", "", k + 1, name + 1)  # "off to CT for a drain insertion"
             if not (new or word(toks, name) in NAMED) or "kind" in told:
                 continue
             removal = "what" in told and word(toks, name) == "removal"

@@ -142,13 +142,13 @@ FALLS = frozenset(
     {
         "fell", "fell over", "fell out", "fallen over", "fell on its side", "fell to the floor",
         "slipped out",
-        "tripped over", "dropped", "slid out", "popped out", "on the floor",
+        "tripped over", "turned over", "dropped", "slid out", "popped out", "on the floor",
     }
 )  # fmt: skip
 """What a person does too: with a person before it, nothing is said of the drain."""
 EVERYDAY = FALLS | frozenset(
     {
-        "kicked", "knocked", "knocked down", "spilled", "spilt", "turned over", "lifted", "lifted up",
+        "kicked", "knocked", "knocked down", "spilled", "spilt", "lifted", "lifted up",
         "raised",
         "put on the bed", "up on the bed", "on top of the bed", "on the iv pole", "hung up high", "cracked",
         "broken", "broke", "crack", "crack in", "split", "damaged", "punctured", "smashed", "busted",
