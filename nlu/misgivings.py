@@ -47,21 +47,8 @@ from .unreal import either_half, unreal
 from .weighty import stays_with
 
 SETTLING = Corrected | Withdrawn
-DOUBTED = (
-    Mark
-    | Drained
-    | Placed
-    | Exchanged
-    | Removed
-    | Moved
-    | Away
-    | Back
-    | Left
-    | Incident
-    | Checked
-    | Ordered
-    | SETTLING
-)
+HAPPENED = Placed | Exchanged | Removed | Moved | Away | Back | Left | Incident
+DOUBTED = Mark | Drained | HAPPENED | Checked | Ordered | SETTLING
 KINDS = tuple(
     (name, re.compile(rf"(?<![\w']){'(?:' + pattern + ')'}(?![\w'])"))
     for name, pattern in (
@@ -179,6 +166,8 @@ def _reaches(doubt: Doubt, toks: Toks, told: frozenset[int]) -> bool:
     first, last = doubt.clause
     if is_feared(toks, first, last):
         return False  # "think bed 5 is bleeding, 200 in ten mins"
+    if _is_why(doubt, toks) and word(toks, doubt.end - 1) in said_so.NEEDED:
+        return False
     if doubt.kind == "elsewhere" or (
         doubt.kind == "another" and told.intersection(range(first, doubt.start))
     ):
@@ -202,6 +191,11 @@ def _reaches(doubt: Doubt, toks: Toks, told: frozenset[int]) -> bool:
     if onto and all(_is_light(toks, k) or word(toks, k) in LOADED | THINGS for k in behind):
         return _is_of_it_before(doubt, toks, before)
     return _is_of_it_before(doubt, toks, before) and _is_of_it_behind(doubt, toks, behind)
+
+
+def _is_why(doubt: Doubt, toks: Toks) -> bool:
+    """ "tube out as not required anymore", "to theatre as fluid is not clearing": why, and no doubt."""
+    return word(toks, doubt.clause[0] - 1) in said_so.BECAUSE
 
 
 def _is_settled(doubt: Doubt, toks: Toks, before: list[int], *, onto: bool) -> bool:
@@ -266,7 +260,7 @@ def _reached(
     if doubt.kind == "elsewhere":
         told = [s for s in told if isinstance(s, Drained)]
     if doubt.kind in {"seeing", "seeming"}:  # "read it upside down maybe": of the level, and nothing tipped
-        told = [s for s in told if _amount(s)] or told
+        told = [s for s in told if _amount(s)] or ([] if _is_why(doubt, toks) else told)
     start, end = doubt.clause
     sentence = _sentence(toks, start, end)
     either = word(toks, doubt.start) == "or"  # "final 450, or was it 540"

@@ -345,6 +345,8 @@ WENT_WRONG |= {"typo", "error", "belongs", "yesterday's", "next"}
 """Of a line that is put right these say how it came to be wrong."""
 WHY = frozenset({"why", "who", "how", "since"})
 """Of these nothing that is told is in doubt: "not sure why"."""
+BECAUSE = frozenset({"as", "because", "cos", "coz", "bc", "since"})
+NEEDED = frozenset({"required", "needed"})
 JOINTS = frozenset(
     {"but", "although", "though", "and", "because", "cos", "coz", "bc", "as", "since", "while"}
 )
