@@ -18,6 +18,7 @@ from .asking import OF_FINDINGS
 from .behind import DOUBTING, FEWEST, LINKING
 from .brief import HOURLY as EVERY_HOUR
 from .chatter import asides, is_timed
+from .circumstances import circumstances, is_same_event
 from .items import FULL_HOUR
 from .neighbours import is_stop_among
 from .numbers import Toks, glued, is_digits, word
@@ -90,7 +91,19 @@ def framed(again: Again) -> Told:
     frames = tuple(_frames(again))
     of_somebody = tuple(frame for frame in frames if frame.of_somebody)
     ways = dict.fromkeys((of_somebody, frames))
-    return next(filter(None, (_told(again, way) for way in ways if way)), ())
+    told = next(filter(None, (_told(again, way) for way in ways if way)), ())
+    return told or _told_amid(again, of_somebody)
+
+
+def _told_amid(again: Again, beside: Sequence[Frame]) -> Told:
+    """What happened, without why and amid what it did: "clamped 14 at 1410 so the lytics can sit"."""
+    reasons = tuple(Frame(*span, 0, True, True, timely) for span, timely in circumstances(again))
+    within = {k for frame in reasons for k in range(frame.start, frame.end)}
+    whole = tuple(f for f in beside if within.isdisjoint(range(f.start, f.end)))
+    ways = dict.fromkeys((reasons, reasons + whole)) if reasons else ()
+    told = next(filter(None, (_told(again, way) for way in ways)), ())
+    happened = any(not isinstance(s, Mark | Described) for s in told)
+    return told if happened and all(is_same_event(s, again) for s in told) else ()
 
 
 def _told(again: Again, frames: Sequence[Frame]) -> Told:

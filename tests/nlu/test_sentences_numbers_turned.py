@@ -147,7 +147,7 @@ def test_the_same_tube_is_not_the_same_line() -> None:
 
 def test_the_time_of_an_event_is_not_left_out_with_who_came_along() -> None:
     told = "bed 9 has gone down to CT with the porter and a staff nurse escort at 1840"
-    assert reading(f"{told}, drain kept below chest height on the trolley") == "ask kind"
+    assert reading(f"{told}, drain kept below chest height on the trolley") == "away bed=9 at=18:40"
 
 
 @pytest.mark.parametrize("channel", CHANNELS)
