@@ -56,7 +56,7 @@ SOAKED = frozenset(
 """With one of these a dressing may have been weighed."""
 BREATHING = frozenset({"bipap", "cpap", "hfnc", "hfno", "niv", "vent"})
 ACCOMPANIED = frozenset({"on", "with", "w"})
-"""Before a device: what a patient is on or has, behind the time of a line."""
+"""Before a device: what a patient is on or has, behind the time of a line; "1816 - dinner came", too."""
 OWNERS = frozenset({"his", "her", "their", "the", "a", "pts", "patients"})
 
 
@@ -140,6 +140,8 @@ def _claim_before(items: list[Item], k: int, toks: Toks) -> None:
     takes &= not (items[place].at and word(toks, items[k].start - 1) in OWNERS)  # "at 0941 the pump beeps"
     takes &= not _is_had(items[place].end, items[k].start, toks)
     beside = word(toks, items[k].start) in DRESSINGS or word(toks, items[k].start - 1) in ACCOMPANIED
+    beside |= word(toks, items[k].start - 1) == "-" and len(items[place].digits) == FULL_HOUR
+    takes &= ":" not in toks.said[items[place].start : items[place].end]  # "794 18:36 ate"
     takes &= not (beside and _is_behind_line(items, place))  # "480 2200 on o2"
     if takes and not _is_only_bed(items, place) and not _is_of_line(items, place):
         items[place] = items[place].as_role(CLAIMED)

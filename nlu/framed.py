@@ -23,6 +23,7 @@ from .items import FULL_HOUR
 from .neighbours import is_stop_among
 from .numbers import Toks, glued, is_digits, word
 from .ofall import is_of_all
+from .otherfigures import other_figures
 from .ownclauses import own_clauses
 from .patterns.chatter import STARTS
 from .patterns.framing import (
@@ -91,7 +92,7 @@ def framed(again: Again) -> Told:
     frames = tuple(_frames(again))
     of_somebody = tuple(frame for frame in frames if frame.of_somebody)
     ways = dict.fromkeys((of_somebody, frames))
-    told = next(filter(None, (_told(again, way) for way in ways if way)), ())
+    told = next(filter(None, (told_without(again, way) for way in ways if way)), ())
     return told or _told_amid(again, of_somebody)
 
 
@@ -101,12 +102,13 @@ def _told_amid(again: Again, beside: Sequence[Frame]) -> Told:
     within = {k for frame in reasons for k in range(frame.start, frame.end)}
     whole = tuple(f for f in beside if within.isdisjoint(range(f.start, f.end)))
     ways = dict.fromkeys((reasons, reasons + whole)) if reasons else ()
-    told = next(filter(None, (_told(again, way) for way in ways)), ())
+    told = next(filter(None, (told_without(again, way) for way in ways)), ())
     happened = any(not isinstance(s, Mark | Described) for s in told)
     return told if happened and all(is_same_event(s, again) for s in told) else ()
 
 
-def _told(again: Again, frames: Sequence[Frame]) -> Told:
+def told_without(again: Again, frames: Sequence[Frame]) -> Told:
+    """What is told without these, where it is whole and nothing that is left out may be of it."""
     toks, voice = again.toks, again.ward.voice
     if any(
         (word(toks, f.start - 1), word(toks, f.start)) == ("same", "as")  # "same as when I took over"
@@ -180,6 +182,7 @@ def _frames(again: Again) -> Iterator[Frame]:
     of_somebody = own_clauses(again)
     for clause in of_somebody:
         yield from (Frame(*span, 0, True, True, clause.timely) for span in clause.spans)
+    yield from (Frame(*span, 0, True, True, True) for span in other_figures(again))
     if again.ward.voice:
         return  # its stops are those of the recogniser
     yield from _bracketed(again)

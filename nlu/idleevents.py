@@ -27,11 +27,17 @@ from .patterns.idle import (
     TAKEN,
 )
 from .patterns.leads import BED_WORDS
-from .patterns.ownclauses import BROKEN, THINGS
+from .patterns.otherfigures import BODY
+from .patterns.ownclauses import ARTICLES, BROKEN, THINGS
 from .pipeline import Cue
 from .remarked import TRIALS
 from .stretches import Stretch, is_stop, objects, strange
 
+TOPIC = frozenset({"about", "re", "regarding", "discussed", "discussing"})
+"""Behind these an event is what somebody thinks or speaks of."""
+SLEEP = frozenset({"nap", "naps", "night", "sleep", "rest", "kip", "snooze", "bedtime", "feed", "siesta"})
+SIDES = frozenset({"left", "right", "l", "r", "lt", "rt"})
+SORTS = frozenset({"afternoon", "morning", "midday", "long", "good", "little", "quick", "short", "evening"})
 LONGEST = 8
 """Words of a remark in which a side is none; a longer one is asked or read."""
 OTHERS = THINGS | BROKEN | {"clot", "clots", "label", "labels", "sticker", "tape", "scale"}
@@ -54,6 +60,10 @@ def is_going(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
         return True  # "on the transfer list for rehab"
     if word(toks, cue.end - 1) in {"transfer", "discharge", "move"} and word(toks, cue.end) in LISTS:
         return True  # "on the transfer list"
+    if word(toks, cue.start - 1) in TOPIC and word(toks, cue.start).endswith("ing"):
+        return True  # "anxious about going home"
+    if cue.value == "away" and _is_asleep(cue, toks):
+        return True
     if cue.value != "back" or word(toks, cue.end - 1) != "back":
         return False
     body = word(toks, cue.start - 1) in OF_SOMEBODY and not SORE.isdisjoint(toks.said[cue.end : cue.end + 2])
@@ -71,6 +81,14 @@ def _is_of_nurse(cue: Cue, stretch: Stretch, toks: Toks) -> bool:
     begins = LITTLE.issuperset(toks.said[stretch.start : cue.start - 1])
     looks = word(toks, cue.end) == "to" and word(toks, cue.end + 1) in LOOKING
     return apart and went and begins and (looks or word(toks, cue.end) in {"in", "over", "round", "and"})
+
+
+def _is_asleep(cue: Cue, toks: Toks) -> bool:
+    """ "down for his nap", "down for the night", "off to sleep"."""
+    k = cue.end
+    while word(toks, k) in ARTICLES or word(toks, k) in SORTS:
+        k += 1
+    return word(toks, k) in SLEEP
 
 
 def _is_soon(cue: Cue, stretch: Stretch, toks: Toks) -> bool:
@@ -117,6 +135,8 @@ def side(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
     """ "left my pen at the desk": what somebody did."""
     said = phrase_of(cue, toks)
     k = cue.end + (word(toks, cue.end) == ",")
+    if word(toks, cue.end) in BODY and said in SIDES:
+        return True  # "20 g iv left hand"
     spoken = said == "right" and word(toks, k) in SPEAKING  # "right, that's me"
     done = said == "left" and (word(toks, cue.end) in OTHERS_BEHIND_LEFT or _is_left_in(cue, toks))
     return spoken or done or _is_remarked(cue, stretch, toks, taken)

@@ -10,6 +10,7 @@ from . import hypotheses
 from .again import Again
 from .apart import by_sentence, joined, question_first
 from .asking import opens_aloud
+from .besidefigures import beside_figures, leans_on_figures
 from .eachtube import by_tube
 from .framed import framed, without_now
 from .hindered import hindered
@@ -119,7 +120,9 @@ def _once(outcome: Outcome) -> Outcome:
 def _told(read: Read, ward: Ward) -> Outcome:
     meant = with_cues(read, ward.index, voice=ward.voice)
     again = Again(read, meant, ward, _outcome)
-    return by_own_bed(again, _read_again(again, _outcome_of(meant, ward)))
+    told = _read_again(again, _outcome_of(meant, ward))
+    parted = by_own_bed(again, told)
+    return told if parted != told and leans_on_figures(again, parted, told) else parted
 
 
 def _read_again(again: Again, outcome: Outcome) -> Outcome:
@@ -128,7 +131,9 @@ def _read_again(again: Again, outcome: Outcome) -> Outcome:
     if asked := asked_of_all(again, outcome):
         return asked
     if not asks(outcome):
-        return (without_now(again, outcome) if ward.voice else ()) or outcome
+        return (
+            (without_now(again, outcome) if ward.voice else ()) or beside_figures(again, outcome) or outcome
+        )
     if ward.voice and opens_aloud(again.toks):
         return outcome
     found = (way(again) for way in (AGAIN_DICTATED if ward.voice else AGAIN_TYPED))

@@ -30,6 +30,7 @@ SUBJECTS = (
     | RELATIVES
     | STAFF
 )
+PEOPLE = RELATIVES | STAFF
 _VERBS = """
 is are was were am looks look seems feels sleeps slept rests sits sat sitting resting sleeping asleep awake
 at in updated aware comfortable stable doing visiting will came comes went wants
@@ -104,8 +105,16 @@ def _begins(toks: Sequence[Token], k: int) -> bool:
     first, second, before = toks[k].text, toks[k + 1].text, toks[k - 1]
     opens = first in TOGETHER or (first in SUBJECTS and second in VERBS) or (first, second) in REQUESTS
     bed = first.startswith("need") and len(before.text) < FULL_HOUR  # "17 needs to go"
-    ended = (before.is_digits and not bed) or (before.text in BEHIND and not _is_verb(toks, k - 1))
+    ended = (before.is_digits and not bed and not _is_counting(toks, k)) or (
+        before.text in BEHIND and not _is_verb(toks, k - 1)
+    )
     return ended and (_plans_the_next(toks, k) or (opens and not _goes_on(toks, k)))
+
+
+def _is_counting(toks: Sequence[Token], k: int) -> bool:
+    """ "640 at 1900. 5 visitors in": a small number that begins a clause, and how many of them there are."""
+    begins = k == 1 or toks[k - 2].text in STOPS | {"and", "&"}
+    return begins and len(toks[k - 1].text) == 1 and toks[k].text.endswith("s") and toks[k].text in PEOPLE
 
 
 def _plans_the_next(toks: Sequence[Token], k: int) -> bool:

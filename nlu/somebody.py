@@ -159,14 +159,14 @@ def _typed(toks: Toks) -> Iterator[Span]:
         joint |= tells and names_bed(toks, k) and word(toks, k + 2) in VERBS  # "once he left bed 3 is ..."
         behind = is_digits(toks, k - 1) or word(toks, k - 1) in BEHIND_A_NUMBER
         cut = joint or (behind and (word(toks, k) in PATIENT | OTHERS or _is_line(toks, k)))
-        cut |= _is_behind_line(toks, k)
+        cut |= is_behind_line(toks, k)
         if (stop or cut) and k > start:
             yield start, k
         if stop or cut:
             start = k + stop
 
 
-def _is_behind_line(toks: Toks, k: int) -> bool:
+def is_behind_line(toks: Toks, k: int) -> bool:
     """ "665 ml 0800 | amb in hall": whether a line and its time end there, and nothing goes on about them."""
     before = k - 1 - (word(toks, k - 1) in HALVES)
     if not word(toks, k).isalpha() or word(toks, k) in GOES_ON_ABOUT or not is_digits(toks, before):

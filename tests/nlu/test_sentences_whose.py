@@ -38,7 +38,7 @@ def test_nor_does_it_where_it_was_dictated(text: str) -> None:
 @pytest.mark.parametrize(
     ("text", "read"),
     [
-        ("8 mark 715 at 1900 gave 5 of oxy", "ask level_ml"),
+        ("8 mark 715 at 1900 gave 5 of zib", "ask level_ml"),
         ("14 gave 5 of oxy", "ask volume_ml"),
         ("4 900 above last", "ask level_ml"),
         ("9 no output from left, 40 from right", "ask volume_ml"),

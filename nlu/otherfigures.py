@@ -1,0 +1,164 @@
+"""Clauses whose numbers are another thing's: "had 2 percocet at 5", "flacc 2", "cxr at 0600", "she is 64".
+
+A word of another thing is their subject, and `accounts` says of each number what of it it is. Called by
+`framed`, which leaves them out beside lines that are whole, each with its own time, and by `read`, so that no
+number of them is ever one of ours.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from .accounts import LITTLE, Accounts, Span
+from .again import Again
+from .neighbours import is_stop_among
+from .numbers import Toks, glued, is_digits, word
+from .patterns.leads import BED_WORDS
+from .patterns.otherfigures import (
+    CHANGED_THINGS,
+    COLLECTORS,
+    COUNTED,
+    DRUGS,
+    FOOD,
+    FREE,
+    GAVE,
+    NAMES,
+    RANGES,
+    REPLACED,
+    SAY_AGE,
+    SEXES,
+    SUBJECTS,
+    UNITS,
+    VESSELS,
+)
+from .patterns.ownclauses import OTHERS
+from .pipeline import Cue
+from .somebody import is_behind_line
+from .statements import Statement
+from .verdict import Outcome
+
+STOPS = frozenset({".", ",", ";", "!", "?", "(", ")", "\n"})
+JOINTS = frozenset({"and", "&", "also"})
+_OURS = """
+level canister tubeword seal suction wall leak tidal fluid old new opens kind what closing same weight
+repair or leakgrade ask question amount volume withdrawn corrected
+"""
+OURS = frozenset(_OURS.split())
+"""Labels of cues with which a clause may be of a drain."""
+COMES = frozenset({"away", "back", "left"})
+AT = frozenset({"at", "@"})
+ENDS = frozenset({".", ";", "!"})
+TELLING = NAMES | RANGES.keys() | SAY_AGE | SUBJECTS | UNITS | COUNTED | SEXES | {"/", "-", "i", "we"}
+"""One of these is said where there is such a clause."""
+EVENTS = frozenset({"what", "kind"})
+OF_LINE = 3
+"""Numbers of a line: its bed, its level, its time."""
+FEWEST = 2
+"""Words and signs of a clause."""
+
+
+def other_figures(again: Again) -> list[Span]:
+    """The clauses whose numbers are all of other things, and of whom nothing that follows may be."""
+    return [span for span in _clauses(again) if not _may_share(again, *span)]
+
+
+def their_clauses(again: Again) -> list[Span]:
+    """The same, and those of which something that follows may be; looked for where a word or the number of
+    numbers tells of one."""
+    toks = again.toks
+    many = sum(is_digits(toks, k) for k in range(len(toks))) > OF_LINE
+    return list(_clauses(again)) if many or not toks.words.isdisjoint(TELLING) else []
+
+
+def takes_any(again: Again, outcome: Outcome, spans: Sequence[Span]) -> bool:
+    """Whether a word of these clauses is in a statement: "turned at 6 and 8" as a line of bed 6."""
+    places = [place for said in outcome if isinstance(said, Statement) for place in said.spans.values()]
+    theirs = [again.toks[k].start for span in spans for k in range(*span)]
+    return any(place.start <= start < place.end for place in places for start in theirs)
+
+
+def _clauses(again: Again) -> Iterator[Span]:
+    toks = again.toks
+    for span in _between(toks, 0, len(toks), parts=False):
+        parts = [span] if _is_of_another(again, *span) else list(_between(toks, *span, parts=True))
+        last = 0
+        for start, _ in parts:
+            ends = (end for _, end in reversed(parts) if start < end and _is_of_another(again, start, end))
+            end = next(ends, 0) if start >= last else 0
+            if end:
+                last = _end_of_replaced(toks, start, end)
+                yield start, last
+
+
+def _end_of_replaced(toks: Toks, start: int, end: int) -> int:
+    """ "mg 0.74, replaced": what was done about a blood value is of it."""
+    done = word(toks, end) == "," and word(toks, end + 1) in {"replaced", "repleted", "replacing"}
+    done &= end + 2 >= len(toks) or _is_stop(toks, end + 2)
+    return end + 2 if done and not REPLACED.isdisjoint(toks.said[start:end]) else end
+
+
+def _between(toks: Toks, start: int, last: int, *, parts: bool) -> Iterator[Span]:
+    """Those between stops; their `parts` also between joining words, and behind a line that is whole."""
+    for k in range(start, last + 1):
+        stop = k == last or _is_stop(toks, k) or (parts and word(toks, k) in JOINTS)
+        cut = not stop and parts and is_behind_line(toks, k)
+        if (stop or cut) and k > start:
+            yield start, k
+        if stop or cut:
+            start = k + stop
+
+
+def _is_stop(toks: Toks, k: int) -> bool:
+    dash = word(toks, k) == "-" and not glued(toks, k + 1)
+    colon = word(toks, k) == ":" and not glued(toks, k + 1) and is_digits(toks, k - 1)
+    return dash or colon or is_stop_among(STOPS, toks, k)
+
+
+def _is_of_another(again: Again, start: int, end: int) -> bool:
+    """Whether each number there is of another thing, and no word may be of a drain or its line."""
+    toks = again.toks
+    if end - start < FEWEST or word(toks, end) == "?":
+        return False
+    if not any(is_digits(toks, k) for k in range(start, end)):
+        return False
+    clause = Accounts(toks, (start, end), again.cues, again.ward.index or ())
+    if not clause.are_whole() or any(k in again.meant.labelled for k in range(start, end)):
+        return False
+    return not any(_is_ours(cue, clause) for cue in again.cues if start <= cue.start < end)
+
+
+def _is_ours(cue: Cue, clause: Accounts) -> bool:
+    """Whether a cue there may be of a drain, and is not of a number or of another thing."""
+    toks, known = clause.toks, clause.own | clause.heads
+    said = toks.said[cue.start : cue.end]
+    if (
+        cue.label not in OURS
+        or (FREE | LITTLE).issuperset(said)
+        or known.issuperset(range(cue.start, cue.end))
+    ):
+        return False
+    if cue.label == "amount" and GAVE.issuperset(said):
+        return clause.said.isdisjoint(DRUGS | FOOD)
+    if cue.label == "fluid":
+        return clause.said.isdisjoint(COLLECTORS)
+    if cue.label == "kind" and cue.value == "exchanged":
+        return clause.said.isdisjoint(CHANGED_THINGS)
+    return not (cue.label == "kind" and cue.value in COMES and word(toks, clause.start) in OTHERS)
+
+
+def _may_share(again: Again, start: int, end: int) -> bool:
+    """ "12: foley 640 at 1800, 700 at 1900", "foley 250. unclamped", "14 visitors, 60 at 1900": whether what
+    follows may be of the same vessel, or of a bed that is named there."""
+    toks, beds = again.toks, again.ward.index or ()
+    vessel = not VESSELS.isdisjoint(toks.said[start:end])
+    reach = (
+        len(toks) if vessel else next((k for k in range(end, len(toks)) if word(toks, k) in ENDS), len(toks))
+    )
+    if any(cue.label in EVENTS and end <= cue.start < reach for cue in again.cues):
+        return True  # "saw him at 5 and clamped"
+    labels = any(word(toks, k) in beds for k in range(start, end) if is_digits(toks, k))
+    behind = (k for k in range(end, len(toks)) if is_digits(toks, k) and word(toks, k - 1) not in AT)
+    k = next(behind, None)
+    if k is None or not (vessel or labels) or word(toks, k - 1) in BED_WORDS:
+        return False
+    return not (k in again.meant.labelled or word(toks, k) in beds)
