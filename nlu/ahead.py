@@ -10,6 +10,7 @@ from collections.abc import Iterator
 
 from .neighbours import begins_at, ends_at
 from .numbers import Toks, is_digits, starts_number, word
+from .patterns.circumstances import BECAUSE
 from .patterns.leads import BED_WORDS
 from .pipeline import Cue, overlaps, with_found
 
@@ -77,7 +78,8 @@ def with_ahead(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, and a plan wherever an event is told that lies ahead."""
     if (DOING | NAMED | SHORTLY | BEHIND | WHILES | {"have", "new", "due"}).isdisjoint(toks.words):
         return cues
-    found = [_as_remark(c, toks) for c in (*_waited_for(cues, toks), *_later(cues, toks))]
+    told = (*_waited_for(cues, toks), *_later(cues, toks), *_going_as(cues, toks))
+    found = [_as_remark(c, toks) for c in told]
     found = [c for k, c in enumerate(found) if not overlaps(c, found[:k])]
     return with_found(cues, found) if found else cues
 
@@ -106,6 +108,15 @@ def _waited_for(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
                 yield Cue("filler", "", k + 1, name + 1)  # "clamped for drain removal"
             elif not told and not _is_done(toks, start, k):
                 yield Cue("plan", "", k, k + 1)
+
+
+def _going_as(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
+    """ "tube out at 1410, as he is going home": why, and nobody left yet."""
+    for cue in cues:
+        before = toks.said[max(0, cue.start - 4) : cue.start]
+        why = not BECAUSE.isdisjoint(before) and word(toks, cue.start) == "going"
+        if why and cue.value in {"left", "away"} and any(_is_event(c) for c in cues if c.end <= cue.start):
+            yield Cue("filler", "", cue.start, cue.end)
 
 
 def _is_swap(cues: tuple[Cue, ...], toks: Toks, k: int, name: int) -> bool:

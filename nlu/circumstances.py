@@ -11,7 +11,7 @@ from collections.abc import Iterator, Sequence, Set
 from itertools import pairwise
 from typing import NamedTuple
 
-from .again import Again, Span
+from .again import Again, Span, Told
 from .behind import READ_OFF
 from .clock import clocks
 from .items import EVENTS, FINDINGS
@@ -31,6 +31,7 @@ from .patterns.circumstances import (
     CONTRARY,
     COUNTING,
     DENYING,
+    DESTINATIONS,
     DEVICES,
     DOUBTED,
     ENABLING,
@@ -45,6 +46,7 @@ from .patterns.circumstances import (
     ONCE,
     ONSET,
     OPENERS,
+    OUTINGS,
     PARTS,
     PAST,
     RECORDS,
@@ -58,12 +60,12 @@ from .patterns.circumstances import (
 )
 from .patterns.leads import BED_WORDS
 from .patterns.numerals import HOMOPHONES
-from .patterns.ownclauses import ARTICLES, VERBS
+from .patterns.ownclauses import ARTICLES, ROOM, VERBS
 from .pipeline import Cue
 from .roles import EVENTS as KINDS
 from .roles import OF_PATIENT, OFF
 from .settled import is_settled
-from .statements import Away, Back, Exchanged, Incident, Left, Moved, Placed, Removed, Statement
+from .statements import Away, Back, Exchanged, Incident, Left, Moved, Placed, Removed, Statement, Unclear
 from .subjects import TO_BE_DONE
 from .unsureevents import TELLERS
 
@@ -91,9 +93,11 @@ COUNTED = frozenset({"level", "levelat", "total", "old", "output", "amount", "la
 HAPPENED = Placed | Exchanged | Removed | Moved | Away | Back | Left
 FEWEST = 2
 """Words of such a phrase, at least."""
+GOES = frozenset({"left", "off", "gone", "leaving", "went"})
+PLANS = frozenset({"plan", "plans", "planned"})
 TOLD = frozenset({"", "it", "so", "that", "this"})
 ONES_TOO = frozenset({"to", "for"})
-LUNGS = frozenset({"lung", "lungs"})
+LUNGS = frozenset({"lung", "lungs", "film", "cxr", "xray", "apex", "pneumothorax"})
 NEAR = 4
 """Words to the one that names the occasion."""
 
@@ -117,6 +121,17 @@ def is_same_event(said: Statement, again: Again) -> bool:
         return True
     name = said.what if isinstance(said, Incident) else said.kind
     return any(_is_event(c) and _name(c) == name for c in again.meant.cues)
+
+
+def with_time_behind(again: Again, outcome: Sequence[Statement | Unclear]) -> Told:
+    """ "unclamped 7, as soon as the dressing was done at 1410": the same with the time that was told last."""
+    untimed = [s for s in outcome if isinstance(s, HAPPENED | Incident) and s.at is None]
+    spans = [span for span, _ in (circumstances(again) if untimed else ()) if _is_time(again.toks, span[1])]
+    told = again.without(*spans) if spans else ()
+    same = [(type(s), s.bed, getattr(s, "what", "")) for s in told]
+    if not told or same != [(type(s), getattr(s, "bed", ""), getattr(s, "what", "")) for s in outcome]:
+        return ()
+    return told if all(s.at for s in told) else ()
 
 
 class _Finding:
@@ -180,7 +195,8 @@ class _Finding:
         while end < len(toks) and not (_is_end(toks, end) or _is_time(toks, end)):
             if word(toks, end) in ONSET and word(toks, end - 1) != "say":
                 return end  # "ahead of transport | so it won't fill on the way"
-            if word(toks, end) in CONTRARY and word(toks, end - 1) not in SEEING:
+            theatre = word(toks, end) == "or" and word(toks, end - 1) in {"to", "the", "from", "in"}
+            if word(toks, end) in CONTRARY and not (theatre or word(toks, end - 1) in SEEING):
                 return 0
             end += 1
         return end if word(toks, end) != "?" else 0
@@ -195,10 +211,10 @@ class _Finding:
         numbers = [k for k in range(event.end, start) if is_digits(toks, k)]
         counted = any(c.label in COUNTED for c in self.cues if event.end <= c.start < start)
         stopped = bool(numbers) and any(_is_end(toks, k) for k in range(event.end, numbers[-1]))
-        if (counted or stopped) and first not in ONSET | {"as"}:
-            return False
         if first == "since":  # "clamped since breakfast"
             return bool(numbers) and any(_is_verb(w) for w in toks.said[start + 2 : end])
+        if (counted or stopped) and first not in ONSET | {"as"}:
+            return False
         return first != "so" or not ENABLING.isdisjoint(toks.said[start:end])
 
     def _is_harmless(self, start: int, end: int, event: Event) -> bool:
@@ -209,7 +225,10 @@ class _Finding:
         if any(is_digits(toks, k) or k in self.labelled for k in range(start, end)):
             return False
         words = set(said[1:])
-        if words & (DOUBTED | COUNTING | _alarming(words)) or self._is_of_another(start, end, event):
+        doubted = (
+            DOUBTED - PLANS if "per" in said[:2] and event.name in PAUSES else DOUBTED
+        )  # "as per consultant plan"
+        if words & (doubted | COUNTING | _alarming(words)) or self._is_of_another(start, end, event):
             return False
         if words & DENYING and said[0] not in BECAUSE and said[:2] != ("with", "no"):
             return False
@@ -239,6 +258,11 @@ class _Finding:
         words = set(said)
         if event.name == ORDERED:
             return said[0] not in AMID | {"for"}
+        if event.name == "left":
+            gone = word(self.toks, event.start) not in GOES or not DESTINATIONS.isdisjoint(
+                self.toks.said[event.end :]
+            )
+            return gone and not words & (THINGS | OUTINGS) - DESTINATIONS  # "left the ward for a coffee"
         if event.name in OF_PATIENT:
             return not words & (THINGS - {"unit"}) or is_settled(said)
         if event.name == "removed":
@@ -250,7 +274,7 @@ class _Finding:
         """Whether something else happened or was found there, or the tube may be another."""
         inside = [c for c in self.cues if c.start < end and c.end > start]
         told = TELLING | {"reason"} if event.name == "placed" else TELLING
-        if any(c.label in told or _happens(c, event, self.toks) for c in inside):
+        if any(c.label in told or _happens(c, event, start, self.toks) for c in inside):
             return True
         if event.name not in OF_A_TUBE:
             return False
@@ -262,12 +286,13 @@ class _Finding:
         return bool(named or sucked or done or not others <= HARMLESS or DEVICES & set(toks.said[start:end]))
 
 
-def _happens(cue: Cue, event: Event, toks: Toks) -> bool:
-    """ "during the linen change", "before the transfer to his chair" tell no event."""
+def _happens(cue: Cue, event: Event, start: int, toks: Toks) -> bool:
+    """ "during the linen change", "before going to theatre", "as the lift broke" tell no event."""
     before = word(toks, cue.start - 1)
-    named = cue.value in OF_PATIENT and before in ARTICLES | BED_WORDS
+    to_come = word(toks, start) in AHEAD
+    named = cue.value in OF_PATIENT and (to_come or before in ARTICLES | BED_WORDS)
     fell = phrase_of(cue, toks) in FALLS and before in PERSONS
-    again = cue.value == event.name or before in PARTS
+    again = cue.value == event.name or before in PARTS | ROOM
     return _is_event(cue) and cue.label in EVENTS and not (named or fell or again)
 
 
@@ -283,7 +308,7 @@ def _name(cue: Cue) -> str:
 
 
 def _alarming(words: Set[str]) -> Set[str]:
-    """ "as the lung collapsed": no patient did."""
+    """ "as the lung collapsed", "as the film showed a collapse": no patient did."""
     return ALARMING - {"collapsed"} if words & LUNGS else ALARMING
 
 

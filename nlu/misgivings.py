@@ -22,6 +22,7 @@ from .neighbours import HARD, is_stop_among
 from .numbers import Toks, is_digits, word
 from .patterns import misgivings as said_so
 from .patterns.asides import LOADED, THINGS
+from .patterns.circumstances import OUTINGS
 from .patterns.numerals import NUMERALS
 from .pipeline import Read
 from .statements import (
@@ -107,9 +108,16 @@ def doubted(outcome: Sequence[Statement | Unclear], read: Read) -> tuple[Stateme
         asked |= {id(s): _as_a_whole(s, read.text) for s in told if isinstance(s, Mark | Drained)}
     made_up = unreal(toks, covers.values())
     asked |= {id(s): _as_a_whole(s, read.text) for s in told if covers[id(s)] in made_up}
+    asked |= {id(s): _as_a_whole(s, read.text) for s in told if isinstance(s, Left) and _comes_back(toks)}
     if either_half(toks):
         asked |= {id(s): _without(s, "at", read.text) for s in told if s.at and id(s) not in asked}
     return tuple(asked.get(id(s), s) for s in outcome)
+
+
+def _comes_back(toks: Toks) -> bool:
+    """ "left the ward at 1410 because he wanted a coffee": out for a while, and not for good."""
+    left = next((k for k in range(2, len(toks)) if toks.said[k - 2 : k] == ("left", "the")), len(toks))
+    return not OUTINGS.isdisjoint(toks.said[left : _sentence(toks, left, left)[1]])
 
 
 def _is_whole_answer(said: Statement | Unclear) -> TypeGuard[Answered]:

@@ -11,6 +11,7 @@ from .again import Again
 from .apart import by_sentence, joined, question_first
 from .asking import opens_aloud
 from .besidefigures import beside_figures, leans_on_figures
+from .circumstances import with_time_behind
 from .eachtube import by_tube
 from .framed import framed, without_now
 from .hindered import hindered
@@ -131,9 +132,8 @@ def _read_again(again: Again, outcome: Outcome) -> Outcome:
     if asked := asked_of_all(again, outcome):
         return asked
     if not asks(outcome):
-        return (
-            (without_now(again, outcome) if ward.voice else ()) or beside_figures(again, outcome) or outcome
-        )
+        own = (without_now if ward.voice else with_time_behind)(again, outcome)
+        return own or beside_figures(again, outcome) or outcome
     if ward.voice and opens_aloud(again.toks):
         return outcome
     found = (way(again) for way in (AGAIN_DICTATED if ward.voice else AGAIN_TYPED))

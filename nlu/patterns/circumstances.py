@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from .numerals import FRACTIONS, NUMERALS
+from .ownclauses import AHEAD as DAYS
 from .ownclauses import DENIALS, DRAINS, HAPPENS
 from .remarks import DIRE
 
@@ -28,7 +29,7 @@ OCCASIONS = frozenset(
     {"advice", "request", "requests", "order", "orders", "instruction", "instructions", "recommendation"}
     | {"recommendations", "suggestion", "word", "say", "verbal", "authority", "guidance", "direction"}
     | {"supervision", "care", "admission", "arrival", "round", "rounds", "view", "preparation", "prep"}
-    | {"readiness", "anticipation", "phone", "telephone", "behalf"}
+    | {"readiness", "anticipation", "phone", "telephone", "behalf", "end", "start"}
 )
 NO_AS = frozenset(
     {"of", "if", "though", "well", "before", "above", "below", "previously", "follows", "at", "for", "yet"}
@@ -74,9 +75,9 @@ reckon assume assumed presumably meant planned plan plans planning tomorrow toni
 mistaken error wait sorry oops actually correction ignore cancel cancelled canceled cancels aborted abandoned
 postponed deferred delayed denied decided against hopefully hoping theory principle paper rehearsal drill
 practise example joke pending awaiting may might likely unsure sure doubt claims claimed heard
-mix mixed mixup misread confuse muddled neighbour neighbours neighbor neighbors roommate opposite
+mix mixup misread confuse muddled neighbour neighbours neighbor neighbors roommate opposite
 """
-DOUBTED = frozenset(_DOUBTED.split())
+DOUBTED = frozenset(_DOUBTED.split()) | DAYS
 RECORDS = frozenset(
     {"chart", "charts", "notes", "note", "record", "records", "log", "board", "sheet", "app", "paper", "look"}
     | {"looks", "sound", "sounds", "account", "accounts", "opinion"}
@@ -174,7 +175,9 @@ PARTS = frozenset(
     | {"dressing", "hook", "hooks", "strap", "stand", "hanger", "clip", "bed", "bp"}
 )
 """What falls, breaks or comes loose so is no drain."""
-TYPES = frozenset({"type", "types", "model", "style", "version", "unit", "system"})
+TYPES = frozenset(
+    {"type", "types", "model", "style", "version", "unit", "system", "control", "chamber", "dial"}
+)
 ENABLING = frozenset(
     {"can", "can't", "cant", "could", "couldn't", "will", "won't", "wont", "would", "wouldn't", "that", "to"}
     | {"doesn't", "doesnt", "don't", "dont"}
@@ -216,6 +219,19 @@ DEVICES = OTHER_ONES | frozenset(
         "secretions",
         "sputum",
     }
+    | {
+        "distension",
+        "distended",
+        "abdomen",
+        "abdominal",
+        "abdo",
+        "belly",
+        "ascites",
+        "glove",
+        "gloves",
+        "sharps",
+    }
+    | {"tissue", "tissues", "water", "humidifier", "juice", "milk", "drink", "soap", "sanitiser", "sanitizer"}
     | {"nose", "nasal", "gastrostomy", "yankauer", "bile", "wound"}
 )
 """With one of these a tube or a canister may be another one."""
@@ -223,11 +239,59 @@ THINGS = DRAINS | {"tube", "tubes", "drains", "pigtail"}
 _BY_CHANCE = """
 failed gave caught broke rolled turned slipped accident suture sutures tape stitch confused agitated delirious
 """
+_OTHER_TUBES = (
+    "breathing breathes breathe tolerating tolerates tolerated fluids drinking drinks awake extubated"
+)
 _UNMOVED = """
 stopped stops changed clear draining increased decreased full empty blocked leak leaks leaking leaked flushed
 flush worse worsening inserted placed connected patent flowing purulent milky cloudy red pink oozing
 soaked filled
 """
 UNMOVED = frozenset(_UNMOVED.split())
-BY_CHANCE = (HAPPENS - UNMOVED) | frozenset(_BY_CHANCE.split())
-"""With one of these a tube that is out was perhaps not taken out."""
+BY_CHANCE = (HAPPENS - UNMOVED) | frozenset(_BY_CHANCE.split()) | frozenset(_OTHER_TUBES.split())
+"""With one of these a tube that is out was perhaps not taken out, or is another one."""
+DESTINATIONS = frozenset(
+    {
+        "home",
+        "rehab",
+        "rehabilitation",
+        "hospice",
+        "hospital",
+        "unit",
+        "ward",
+        "facility",
+        "icu",
+        "hdu",
+        "snf",
+    }
+    | {
+        "nursing",
+        "centre",
+        "center",
+        "community",
+        "residential",
+        "respite",
+        "stepdown",
+        "step",
+        "care",
+        "team",
+    }
+)
+"""Where somebody goes for good."""
+OUTINGS = frozenset(
+    {
+        "smoke",
+        "smoking",
+        "vape",
+        "walk",
+        "stroll",
+        "coffee",
+        "cafe",
+        "shop",
+        "garden",
+        "fresh",
+        "gym",
+        "chapel",
+    }
+)
+"""Whoever is out for one of these comes back."""

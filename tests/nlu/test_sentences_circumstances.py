@@ -40,6 +40,14 @@ def test_why_a_tube_was_clamped_is_no_more_than_that(told: str, phrase: str) -> 
     [
         ("clamped 7 so the lytics can sit at 1810", CLAMPED),
         ("clamped 7, as he was out for a walk at 1810", CLAMPED),
+        ("clamped 7 at 1810, as per consultant plan this am", CLAMPED),
+        ("7 unclamped, as soon as the dressing was done at 1810", "incident bed=7 at=18:10 what=unclamped"),
+        ("swapped the box on bed 7 at 1810 because suction control was faulty", "exchanged bed=7 at=18:10"),
+        (
+            "bed 7 new canister at 1810 before going to OR, final level 875",
+            "exchanged bed=7 at=18:10 final_ml=875",
+        ),
+        ("bed 7 moved to bed 8 because AC broken at 1810", "moved bed=7 at=18:10 to_bed=8"),
         (
             "changed canister on 7 at 1810 as it was getting close to the top, old one 1820",
             "exchanged bed=7 at=18:10 final_ml=1820",
@@ -68,6 +76,7 @@ def test_why_a_tube_was_clamped_is_no_more_than_that(told: str, phrase: str) -> 
         ("bed 7 back from CT at 1810 escorted by RN Mbeki", "back bed=7 at=18:10"),
         ("7 left the ward at 1810 home with the ambulatory bag", "left bed=7 at=18:10"),
         ("bed 7 transferred out at 1810 to cardiac unit under Dr Rasmussen", "left bed=7 at=18:10"),
+        ("bed 7 transferred out at 1810 by air with the flying doctors", "left bed=7 at=18:10"),
         ("moved 7 to 8 at 1810 to be nearer the desk", "moved bed=7 at=18:10 to_bed=8"),
         ("bed 7 moved to bed 8 due to flu contact at 1810", "moved bed=7 at=18:10 to_bed=8"),
         ("drain tipped on 7 during the linen change at 1810", "incident bed=7 at=18:10 what=tipped"),
@@ -146,6 +155,13 @@ def test_it_changes_nothing_of_what_is_dictated(text: str, channel: Channel, rea
         "7 clamped at 1810 as the drain fell out",
         "7 tube clamped at 1810 post feed",
         "7 tube out at 1810 ahead of his swallow test",
+        "7 tube out at 1810 as per the plan on monday",
+        "7 tube out at 1810 as tolerating fluids",
+        "7 tube unclamped at 1810 due to distension",
+        "changed bottle on 7 at 1810 because water bottle was empty",
+        "7 left the ward at 1810 to smoke",
+        "7 left the ward at 1810 for a walk with his wife",
+        "7 left the ward at 1810 because he wanted a coffee",
         "7 tube out at 1810 because the suture failed",
         "7 tube came out at 1810 when turning him",
         "7 chest tube pulled at 1810 to straighten it",
@@ -170,6 +186,7 @@ def test_what_may_be_planned_or_of_something_else_is_asked(text: str) -> None:
     [
         ("7 off to CT at 1810 for a drain insertion", "away bed=7 at=18:10"),
         ("7 clamped at 1810 for drain insertion", CLAMPED),
+        ("tube removed 7 at 1810, as he is going home", "removed bed=7 at=18:10"),
         (
             "bed 7 chest tube dislodged at 1810 when he turned over",
             "incident bed=7 at=18:10 what=dislodged",
