@@ -12,14 +12,15 @@ import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import takewhile
-from typing import Any, NamedTuple, TypeGuard
+from typing import Any, TypeGuard
 
 from .alarms import is_feared
 from .asking import is_owned_up, opens_asking
+from .doubtwords import Doubt, doubts_in, is_stop, sentence_of
 from .hearsay import second_hand
 from .items import EVENTS
-from .neighbours import HARD, is_stop_among
 from .numbers import Toks, is_digits, word
+from .ofreading import doubts_of_reading
 from .patterns import misgivings as said_so
 from .patterns.asides import LOADED, THINGS
 from .patterns.circumstances import OUTINGS
@@ -50,32 +51,8 @@ from .weighty import stays_with
 SETTLING = Corrected | Withdrawn
 HAPPENED = Placed | Exchanged | Removed | Moved | Away | Back | Left | Incident
 DOUBTED = Mark | Drained | HAPPENED | Checked | Ordered | SETTLING
-KINDS = tuple(
-    (name, re.compile(rf"(?<![\w']){'(?:' + pattern + ')'}(?![\w'])"))
-    for name, pattern in (
-        ("rough", said_so.ROUGH),
-        ("seeming", said_so.SEEMING),
-        ("seeing", said_so.SEEING),
-        ("tilted", said_so.TILTED),
-        ("another", said_so.ANOTHER),
-        ("elsewhere", said_so.ELSEWHERE),
-        ("doubting", said_so.DOUBTING),
-        ("cancelled", said_so.CANCELLED),
-        ("taking back", said_so.TAKING_BACK),
-    )
-)
 UNSEEN = re.compile(r"_|-\s*[,.;]")
-STOPS = HARD | {",", "(", ")", "-"}
 AMOUNT_SLOTS = ("level_ml", "final_ml", "volume_ml")
-
-
-class Doubt(NamedTuple):
-    """Words of doubt, and the clause that they stand in."""
-
-    kind: str
-    start: int
-    end: int
-    clause: tuple[int, int]
 
 
 def doubted(outcome: Sequence[Statement | Unclear], read: Read) -> tuple[Statement | Unclear, ...]:
@@ -91,7 +68,8 @@ def doubted(outcome: Sequence[Statement | Unclear], read: Read) -> tuple[Stateme
     asks = len(told) < len(outcome)
     asked: dict[int, Statement | Unclear] = {}
     spoken = frozenset().union(*covers.values())
-    for doubt in _doubts(toks):
+    doubts = tuple(doubts_in(toks))
+    for doubt in doubts:
         if doubt.kind == "cancelled" and not spoken.isdisjoint(range(doubt.start, doubt.end)):
             continue  # "hasn't drained anything": it is what was read
         if stays_with(toks, doubt.start) and not any(isinstance(s, Removed) for s in told):
@@ -99,6 +77,11 @@ def doubted(outcome: Sequence[Statement | Unclear], read: Read) -> tuple[Stateme
         if _reaches(doubt, toks, whole) and not (asks and _is_of_asked(doubt, toks, whole)):
             for statement in _reached(doubt, told, covers, toks):
                 asked[id(statement)] = _asked(doubt, asked.get(id(statement), statement), toks, read.text)
+    read_off = [s for s in told if _amount(s) or isinstance(s, SETTLING)]
+    for doubt in doubts_of_reading(toks, whole, doubts) if read_off else ():
+        if not (asks and _is_of_asked(doubt, toks, whole)):
+            for statement in _reached(doubt, read_off, covers, toks):
+                asked.setdefault(id(statement), _asked(doubt, statement, toks, read.text))
     if is_owned_up(read.text):
         asked |= {id(s): _as_a_whole(s, read.text) for s in told if isinstance(s, Withdrawn)}
     asked |= {id(s): _on_whose_word(s, read.text) for s in _second_hand(told, toks)}
@@ -131,42 +114,7 @@ def _covered(statement: Statement, toks: Toks) -> frozenset[int]:
     return frozenset(k for k, t in enumerate(toks) if any(s.start < t.end and t.start < s.end for s in spans))
 
 
-def _doubts(toks: Toks) -> Iterator[Doubt]:
-    said = toks.said[: len(toks)]
-    starts, at = dict[int, int](), 0
-    for k, w in enumerate(said):
-        starts[at] = k
-        at += len(w) + 1
-    joined = " ".join(said)
-    taken = set[int]()
-    for kind, pattern in KINDS:
-        for match in pattern.finditer(joined):
-            start = starts.get(match.start())
-            if start is None or start in taken:
-                continue
-            end = start + match.group().count(" ") + 1
-            taken |= set(range(start, end))
-            yield Doubt(kind, start, end, _clause(toks, start, end))
-
-
-def _clause(toks: Toks, start: int, end: int) -> tuple[int, int]:
-    """From one stop or joining word to the next."""
-    while start and not _is_stop(toks, start - 1) and word(toks, start - 1) not in said_so.JOINTS:
-        start -= 1
-    while end < len(toks) and not _is_stop(toks, end) and not _joins(toks, end):
-        end += 1
-    return start, end
-
-
-def _joins(toks: Toks, k: int) -> bool:
-    last = k + 1 >= len(toks) or _is_stop(toks, k + 1)
-    since_when = word(toks, k) == "since" and word(toks, k + 1) in said_so.LIGHT
-    return word(toks, k) in said_so.JOINTS and not (last or since_when)
-
-
-def _is_stop(toks: Toks, k: int) -> bool:
-    hyphen = word(toks, k) == "-" and toks[k].glued and k + 1 < len(toks) and toks[k + 1].glued
-    return is_stop_among(STOPS, toks, k) and not hyphen
+OF_LEVEL = frozenset({"seeing", "seeming", "reading", "outright"})
 
 
 def _reaches(doubt: Doubt, toks: Toks, told: frozenset[int]) -> bool:
@@ -249,7 +197,7 @@ def _is_of_it_behind(doubt: Doubt, toks: Toks, behind: list[int]) -> bool:
 def _is_of_asked(doubt: Doubt, toks: Toks, told: frozenset[int]) -> bool:
     """ "3 440, 5 1260 i think, 8 95": it is of the row that is asked already."""
     first, last = doubt.clause
-    numbers = any(is_digits(toks, k) for k in range(first, doubt.start))
+    numbers = any(is_digits(toks, k) for k in range(first, max(first + 1, doubt.start)))
     return numbers and told.isdisjoint(range(first, last))
 
 
@@ -267,10 +215,10 @@ def _reached(
     """What is told in its clause, else in its sentence, else nearest before it, else behind it."""
     if doubt.kind == "elsewhere":
         told = [s for s in told if isinstance(s, Drained)]
-    if doubt.kind in {"seeing", "seeming"}:  # "read it upside down maybe": of the level, and nothing tipped
+    if doubt.kind in OF_LEVEL:  # "read it upside down maybe": of the level, and nothing tipped
         told = [s for s in told if _amount(s)] or ([] if _is_why(doubt, toks) else told)
     start, end = doubt.clause
-    sentence = _sentence(toks, start, end)
+    sentence = sentence_of(toks, start, end)
     either = word(toks, doubt.start) == "or"  # "final 450, or was it 540"
     for first, last in ((start, end), sentence)[either:]:
         inside = [s for s in told if any(first <= k < last for k in covers[id(s)])]
@@ -279,16 +227,8 @@ def _reached(
     ends = [max(covers[id(s)]) for s in told if covers[id(s)] and max(covers[id(s)]) < start]
     if not ends:
         return told
-    near = _sentence(toks, max(ends), max(ends) + 1)
+    near = sentence_of(toks, max(ends), max(ends) + 1)
     return [s for s in told if any(near[0] <= k < near[1] for k in covers[id(s)])]
-
-
-def _sentence(toks: Toks, start: int, end: int) -> tuple[int, int]:
-    while start and not (word(toks, start - 1) in HARD and _is_stop(toks, start - 1)):
-        start -= 1
-    while end < len(toks) and not (word(toks, end) in HARD and _is_stop(toks, end)):
-        end += 1
-    return start, end
 
 
 def _asked(doubt: Doubt, said: Statement | Unclear, toks: Toks, text: str) -> Statement | Unclear:
@@ -298,7 +238,7 @@ def _asked(doubt: Doubt, said: Statement | Unclear, toks: Toks, text: str) -> St
     amount = _amount(said)
     if doubt.kind == "rough":
         timed = " ".join(toks.said[doubt.start : doubt.end]) in said_so.OF_TIME
-        if amount is None or (timed and not _is_stop(toks, doubt.start - 1)):
+        if amount is None or (timed and not is_stop(toks, doubt.start - 1)):
             return said
         if isinstance(said, Mark | Drained):
             return replace(said, about=True)
@@ -370,7 +310,7 @@ def _is_put_right(doubt: Doubt, said: Statement, toks: Toks) -> bool:
     """ "misread, bed 7 880", "I think I misread it": what was wrong, and no doubt of what is right."""
     if isinstance(said, Answered):
         return doubt.kind != "doubting"
-    if not isinstance(said, SETTLING):
+    if not isinstance(said, SETTLING) or doubt.kind == "outright":
         return False
     if doubt.kind == "taking back":
         return isinstance(said, Withdrawn)
