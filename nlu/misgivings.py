@@ -100,7 +100,7 @@ def doubted(outcome: Sequence[Statement | Unclear], read: Read) -> tuple[Stateme
 def _comes_back(toks: Toks) -> bool:
     """ "left the ward at 1410 because he wanted a coffee": out for a while, and not for good."""
     left = next((k for k in range(2, len(toks)) if toks.said[k - 2 : k] == ("left", "the")), len(toks))
-    return not OUTINGS.isdisjoint(toks.said[left : _sentence(toks, left, left)[1]])
+    return not OUTINGS.isdisjoint(toks.said[left : sentence_of(toks, left, left)[1]])
 
 
 def _is_whole_answer(said: Statement | Unclear) -> TypeGuard[Answered]:
