@@ -8,6 +8,7 @@ from __future__ import annotations
 from .items import EVENTS, FULL_HOUR, MEASURED, NUMBERLESS, Item
 from .neighbours import phrase_of
 from .numbers import Toks, glued, word
+from .patterns.otherfigures import COLLECTORS, DRUGS
 from .renewed import CONTEXT
 
 CLAIMED = "claimed"
@@ -54,6 +55,10 @@ SOAKED = frozenset(
     {"wet", "soaked", "soaking", "saturated", "weighed", "weighs", "weight", "grams", "gm", "g"}
 )
 """With one of these a dressing may have been weighed."""
+MEASURING = (
+    COLLECTORS | DRUGS | {"drain", "tube", "tap", "vac", "bag", "bags", "output", "loss", "ebl", "blood"}
+)
+"""With one of these another thing may have the millilitres before it: "1816 good air entry" has none."""
 BREATHING = frozenset({"bipap", "cpap", "hfnc", "hfno", "niv", "vent"})
 ACCOMPANIED = frozenset({"on", "with", "w"})
 """Before a device: what a patient is on or has, behind the time of a line; "1816 - dinner came", too."""
@@ -140,7 +145,8 @@ def _claim_before(items: list[Item], k: int, toks: Toks) -> None:
     takes &= not (items[place].at and word(toks, items[k].start - 1) in OWNERS)  # "at 0941 the pump beeps"
     takes &= not _is_had(items[place].end, items[k].start, toks)
     beside = word(toks, items[k].start) in DRESSINGS or word(toks, items[k].start - 1) in ACCOMPANIED
-    beside |= word(toks, items[k].start - 1) == "-" and len(items[place].digits) == FULL_HOUR
+    dry = MEASURING.isdisjoint(toks.said[items[k].start : items[k].end])
+    beside |= (word(toks, items[k].start - 1) == "-" or dry) and len(items[place].digits) == FULL_HOUR
     takes &= ":" not in toks.said[items[place].start : items[place].end]  # "794 18:36 ate"
     takes &= not (beside and _is_behind_line(items, place))  # "480 2200 on o2"
     if takes and not _is_only_bed(items, place) and not _is_of_line(items, place):

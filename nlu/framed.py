@@ -15,6 +15,7 @@ from typing import NamedTuple
 from .adjuncts import plain_end
 from .again import Again, Told
 from .asking import OF_FINDINGS
+from .bareremarks import bare_remarks
 from .behind import DOUBTING, FEWEST, LINKING
 from .brief import HOURLY as EVERY_HOUR
 from .chatter import asides, is_timed
@@ -185,6 +186,8 @@ def _frames(again: Again) -> Iterator[Frame]:
     yield from (Frame(*span, 0, True, True, True) for span in other_figures(again))
     if again.ward.voice:
         return  # its stops are those of the recogniser
+    for start, end in bare_remarks(again):
+        yield Frame(start, end, aside=True, of_somebody=True, timely="midnight" in toks.said[start:end])
     yield from _bracketed(again)
     whole = {k for clause in of_somebody for k in range(*clause.clause)}
     beside = [span for span in asides(again, _clauses(toks)) if whole.isdisjoint(range(*span))]

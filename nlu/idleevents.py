@@ -36,6 +36,10 @@ from .stretches import Stretch, is_stop, objects, strange
 TOPIC = frozenset({"about", "re", "regarding", "discussed", "discussing"})
 """Behind these an event is what somebody thinks or speaks of."""
 SLEEP = frozenset({"nap", "naps", "night", "sleep", "rest", "kip", "snooze", "bedtime", "feed", "siesta"})
+OUTINGS = frozenset({"bathroom", "toilet", "commode", "loo", "washroom"})
+SOUNDS = frozenset(
+    {"snoring", "chatting", "sleeping", "talking", "coughing", "singing", "humming", "working"}
+)
 SIDES = frozenset({"left", "right", "l", "r", "lt", "rt"})
 SORTS = frozenset({"afternoon", "morning", "midday", "long", "good", "little", "quick", "short", "evening"})
 LONGEST = 8
@@ -84,11 +88,15 @@ def _is_of_nurse(cue: Cue, stretch: Stretch, toks: Toks) -> bool:
 
 
 def _is_asleep(cue: Cue, toks: Toks) -> bool:
-    """ "down for his nap", "down for the night", "off to sleep"."""
+    """ "down for his nap", "off to sleep", "up to the bathroom", "snoring away": nobody leaves the ward."""
     k = cue.end
+    if phrase_of(cue, toks) == "away" and word(toks, cue.start - 1) in SOUNDS:
+        return True
+    if word(toks, cue.end - 1) in OUTINGS:
+        return True
     while word(toks, k) in ARTICLES or word(toks, k) in SORTS:
         k += 1
-    return word(toks, k) in SLEEP
+    return word(toks, k) in SLEEP | OUTINGS
 
 
 def _is_soon(cue: Cue, stretch: Stretch, toks: Toks) -> bool:

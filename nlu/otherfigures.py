@@ -33,7 +33,7 @@ from .patterns.otherfigures import (
 )
 from .patterns.ownclauses import OTHERS
 from .pipeline import Cue
-from .somebody import is_behind_line
+from .somebody import GOES_ON_ABOUT, is_behind_line
 from .statements import Statement
 from .verdict import Outcome
 
@@ -79,8 +79,8 @@ def takes_any(again: Again, outcome: Outcome, spans: Sequence[Span]) -> bool:
 
 def _clauses(again: Again) -> Iterator[Span]:
     toks = again.toks
-    for span in _between(toks, 0, len(toks), parts=False):
-        parts = [span] if _is_of_another(again, *span) else list(_between(toks, *span, parts=True))
+    for span in between(toks, 0, len(toks), parts=False):
+        parts = [span] if _is_of_another(again, *span) else list(between(toks, *span, parts=True))
         last = 0
         for start, _ in parts:
             ends = (end for _, end in reversed(parts) if start < end and _is_of_another(again, start, end))
@@ -97,15 +97,21 @@ def _end_of_replaced(toks: Toks, start: int, end: int) -> int:
     return end + 2 if done and not REPLACED.isdisjoint(toks.said[start:end]) else end
 
 
-def _between(toks: Toks, start: int, last: int, *, parts: bool) -> Iterator[Span]:
+def between(toks: Toks, start: int, last: int, *, parts: bool) -> Iterator[Span]:
     """Those between stops; their `parts` also between joining words, and behind a line that is whole."""
     for k in range(start, last + 1):
         stop = k == last or _is_stop(toks, k) or (parts and word(toks, k) in JOINTS)
-        cut = not stop and parts and is_behind_line(toks, k)
+        cut = not stop and parts and (is_behind_line(toks, k) or _is_behind_level(toks, k))
         if (stop or cut) and k > start:
             yield start, k
         if stop or cut:
             start = k + stop
+
+
+def _is_behind_level(toks: Toks, k: int) -> bool:
+    """ "at 1043 bed 4 was 276 | room temp 22": a line that ends with its level, and another word."""
+    level = is_digits(toks, k - 1) and word(toks, k - 2) in {"was", "is"}
+    return level and word(toks, k).isalpha() and word(toks, k) not in GOES_ON_ABOUT
 
 
 def _is_stop(toks: Toks, k: int) -> bool:
@@ -117,7 +123,7 @@ def _is_stop(toks: Toks, k: int) -> bool:
 def _is_of_another(again: Again, start: int, end: int) -> bool:
     """Whether each number there is of another thing, and no word may be of a drain or its line."""
     toks = again.toks
-    if end - start < FEWEST or word(toks, end) == "?":
+    if end - start < FEWEST or word(toks, end) in {"?", ":"}:
         return False
     if not any(is_digits(toks, k) for k in range(start, end)):
         return False

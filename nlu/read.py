@@ -20,6 +20,7 @@ from .labels import bed_index
 from .lattice import LONG, Lattice
 from .misgivings import doubted
 from .ofall import asked_of_all
+from .otherfigures import takes_any, their_clauses
 from .ownbeds import by_own_bed
 from .pipeline import Read, pipeline
 from .recast import with_cues
@@ -137,7 +138,8 @@ def _read_again(again: Again, outcome: Outcome) -> Outcome:
     if ward.voice and opens_aloud(again.toks):
         return outcome
     found = (way(again) for way in (AGAIN_DICTATED if ward.voice else AGAIN_TYPED))
-    told = next((t for t in found if t and not _is_line_instead(t, outcome)), ())
+    whole = (t for t in found if t and not _is_line_instead(t, outcome))
+    told = next((t for t in whole if not takes_any(again, t, their_clauses(again))), ())
     return asked_of_all(again, told) or told or outcome
 
 

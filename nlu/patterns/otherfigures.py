@@ -44,7 +44,7 @@ DRUG_ENDINGS = tuple(_ENDINGS.split())
 _SCORES = """
 pain flacc rass morse braden cpot bps nips norton waterlow gcs news mews pews ews ewss news2 nihss sofa
 qsofa apache aldrete ramsay sas riker icdsc nvps nrs vas sedation poss ciwa cows bradenq score scores borg
-apgar mmse hendrich aox oriented bmi ef risk
+apgar mmse hendrich itch aox oriented bmi ef risk
 """
 SCORES = frozenset(_SCORES.split())
 _VITALS = """
@@ -84,6 +84,9 @@ RANGES = {
     "height": (100, 220),
     "ett": (10, 30),
     "picc": (5, 60),
+    "cuff": (5, 60),
+    "staples": (1, 60),
+    "trach": (3, 12),
 }
 """Short names, and between which values a number behind them is theirs; common practice, no source."""
 _COLLECTORS = """
@@ -114,15 +117,15 @@ endoscopy angio angiogram eeg abg vbg labs lab bloods cultures culture swab swab
 """
 FILMS = frozenset(_FILMS.split())
 _CARE = """
-turned turn turns repositioned reposition walked walk walking amb ambulated ambulating ambulation mobilised
-mobilized mobilising oob chair recliner slept asleep sleeping napped nap bath bathed bathing washed wash
-shower showered dressing dressings mouthcare physio ot rounds round visitors visitor visiting visit family
-wife husband son sons daughter daughters mum mom dad sister sisters brother brothers friends bowels bowel bo
-bm bms pu pued commode toilet spirometer spirometry ics incentive doctor dr surgeon ortho renal cardiology
-medics dietitian pharmacist chaplain meeting break shift consult dialysis iv ivs cannula
-cannulas piv pivs trach lip steps stairs laps lap tv attempts puffs pillows blankets epidural ventilator
-alarm speed dangled nursed scds scd sitter sitters eval care linen linens mouth hygiene brief briefs diaper
-nappy thermostat heater drill rapid agency zone staples
+crying awake npo nbm fasting fasted turned turn turns repositioned reposition walked walk walking amb
+ambulated ambulating ambulation mobilised mobilized mobilising oob chair recliner slept asleep sleeping
+napped nap bath bathed bathing washed wash shower showered dressing dressings mouthcare physio ot rounds
+round visitors visitor visiting visit family wife husband son sons daughter daughters mum mom dad sister
+sisters brother brothers friends bowels bowel bo bm bms pu pued commode toilet spirometer spirometry ics
+incentive doctor dr surgeon ortho renal cardiology medics dietitian pharmacist chaplain meeting break shift
+consult dialysis iv ivs cannula cannulas piv pivs trach lip steps stairs laps lap tv attempts puffs pillows
+blankets epidural ventilator alarm speed dangled nursed scds scd sitter sitters eval care linen linens mouth
+hygiene brief briefs diaper nappy thermostat heater drill rapid agency zone staples
 """
 CARE = frozenset(_CARE.split())
 """What is done with a patient, who comes, what else is in them: it has times, counts and sizes."""
