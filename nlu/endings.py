@@ -156,7 +156,8 @@ def _out(said: Message) -> list[Cue]:
         named = sided or start in ends or _is_bed(toks, start - 1)
         end = _behind_bed(said, k + 1)
         timed = is_timed(toks, end) or (start < k and word(toks, end) == "at" and clocks(toks, end + 1))
-        if word(toks, k) != "out" or not named or not timed:
+        lettered = _is_lettered(toks, start - 1) and bool(finals)  # "tube A out, final 130"
+        if word(toks, k) != "out" or not named or not (timed or lettered):
             continue
         kinds = [c.start for c in said.cues if c.label in {"kind", "what"} and c.start > k]
         told = finals + (lines if sided else [])

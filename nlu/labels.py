@@ -224,6 +224,8 @@ okay ok uh um er erm ah so and add as with has had sitting sits measures measure
 its that's canister box chamber bottle collection fluid suction air leak tidaling swinging out in on to from
 of for about around please yesterday today this last half quarter tube drain right left bed room final
 output same chest roughly approximately approx nearly almost
+belongs belong came fell stays stay stayed still remains not isn't wasn't hasn't won't goes went swings swung
+draining leaking bubbling oozing off back unclamped
 """
 BEHIND_NAME = frozenset(_BEHIND_NAME.split())
 SUBJECTS = frozenset(
@@ -304,7 +306,8 @@ def ends_name(toks: Toks, i: int) -> bool:
     called = word(toks, i + 1) in LINES and (word(toks, i + 2) in TELLS or starts_number(toks, i + 2))
     if text in KINDS_OF_LINE and called:
         return True  # "tube a closing line is 400", but not "drain, a closing line of 400"
-    return not text.isalpha() or text in NUMERALS or text in BEHIND_NAME or text in SUBJECTS
+    done = text.endswith("ed")  # "tube A clamped", "drain A removed"
+    return not text.isalpha() or done or text in NUMERALS or text in BEHIND_NAME or text in SUBJECTS
 
 
 def is_of_a_level(toks: Toks, i: int, end: int) -> bool:

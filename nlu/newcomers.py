@@ -150,9 +150,21 @@ def _is_size(k: int, toks: Toks) -> bool:
     return size and word(toks, k - 1) not in SINGLE | {""}
 
 
+def _is_how_many_joined(k: int, starts: dict[int, Cue], toks: Toks) -> bool:
+    """ "new tubes, two joined into one box", "2 of them Y'd together", "had 2 chest tubes Y'd"."""
+    if word(toks, k) not in COUNTED - {"one"} and word(toks, k) not in {"2", "3", "4"}:
+        return False
+    end = k + 1 + 2 * (toks.said[k + 1 : k + 3] == ("of", "them"))
+    if end in starts and starts[end].label == "tubeword":
+        end = starts[end].end
+    return end in starts and starts[end].label == "join"
+
+
 def _is_count(k: int, starts: dict[int, Cue], toks: Toks) -> bool:
-    """ "one mediastinal tube", "with 2 left drains", "2 mediastinal tubes y'd": how many."""
+    """ "one mediastinal tube", "with 2 left drains", "2 mediastinal tubes y'd", "two joined": how many."""
     said, before = word(toks, k), word(toks, k - 1)
+    if _is_how_many_joined(k, starts, toks):
+        return before not in SINGLE
     end = k + 1
     while end in starts and starts[end].label in NAMING:
         end = starts[end].end
