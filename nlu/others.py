@@ -13,6 +13,8 @@ from .prefaced import is_request
 from .ways import Way
 from .weighty import STAYS
 
+THANKS = frozenset("thank you thanks thx ty cheers ta kindly please so very much many in advance . ! ,".split())
+"""Behind the sign of question of a request these are no question, either."""
 TUBE_WORDS = frozenset({"tube", "drain", "ct", "chest", "pigtail"})
 SHORT_PLACES = {
     "ant": ("anterior", frozenset({"post", "posterior"})),
@@ -158,7 +160,7 @@ def _questioned(toks: Toks, i: int, way: Way) -> Way:
         return way.with_item(Item("bad", i, i + 1))
     if word(toks, i + 1).isalpha() and toks[i + 1].glued:
         return way
-    if i == len(toks) - 1 and is_request(toks):
+    if THANKS.issuperset(toks.said[i + 1 : len(toks)]) and is_request(toks):
         return way.with_item(Item("sep", i, i + 1, "."))
     return way.with_item(Item("cue", i, i + 1, "mark_of_question"))
 

@@ -174,8 +174,8 @@ def _arrived(cues: tuple[Cue, ...], toks: Toks, k: int) -> int:
 def _at(toks: Toks, k: int) -> int:
     """Where the at stands behind what was read: "it", "at it"."""
     k += word(toks, k) in AT and word(toks, k + 1) in IT
-    while word(toks, k) in IT:
-        k += 1
+    while word(toks, k) in IT or (word(toks, k) == "the" and word(toks, k + 1) in LINES):
+        k += 1 + (word(toks, k) == "the")  # "I took the reading at 1840"
     return k
 
 

@@ -34,7 +34,8 @@ PREFACES = (
     rf"(?:i'd|we'd|(?:i|we)(?: would|'d)) (?:just )?like to {_WRITE}",
     rf"(?:i|we) (?:just |only )?(?:want|wanted|need|have) to {_WRITE}",
     rf"(?<!what )(?<!all )(?:i|we) (?:can|must) {_WRITE}",
-    r"(?<!what )(?<!how )(?:may|can) i (?:report|record|tell (?:you|u)|let (?:you|u) know)(?: that)?",
+    r"(?<!what )(?<!how )(?:may|can) i (?:report|record|inform (?:you|u)|tell (?:you|u)|let (?:you|u) know)"
+    r"(?: that)?",
     rf"let me {_WRITE}",
     r"(?:(?:the )?[a-z]+ (?:nurse|girl|shift)|i|we|he|she|they|nights|days) (?:only just |just )?"
     r"(?:forgot|forgotten|remembered) to "
@@ -63,7 +64,9 @@ MEANT_WELL = (
 """Before all numbers, a new nurse asks to be told how to write."""
 ASKED = (
     rf"(?:(?:(?:could|can|would|will) (?:you|u|someone|somebody)|(?:please )?be so kind as to) {_WRITE}|"
-    r"(?:would|do) you mind (?:writing|noting|putting|recording|charting)(?: down| in)?)(?! (?:my|the|a) )"
+    rf"(?:could|can|may) (?:i|we) ask (?:you|u|someone|somebody) to {_WRITE}|"
+    r"(?:would|do) you mind (?:writing|noting|putting|recording|charting)(?: down| in)?)"
+    r"(?! (?:my|the|a) (?!level |line |reading |mark ))"
 )
 MUCH_THE_SAME = (
     r", ((?:which is |that is |that's |it is |it's )?(?:hardly any|not much|not very|barely any|much|about)"
