@@ -191,6 +191,6 @@ def _is_after_exchange(draft: Draft, time: Item, drafts: list[Draft]) -> bool:
     level = draft.level
     if level is None or not level.amount or draft.kind or level.start <= time.start:
         return False
-    changed = [d for d in drafts if d.kind == "exchanged" and d.time is time]
+    changed = [d for d in drafts if d.kind == "exchanged" and d.time is time and not is_other_bed(d, draft)]
     ended = any(d.final is not None and d.final.start < level.start for d in changed)
     return bool(changed) and (level.name == "new" or ended)
