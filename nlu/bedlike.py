@@ -277,6 +277,16 @@ def _beside_time(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             yield "a number right before a time is no time"
 
 
+def _of_both(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "8 640 no leak, 10 220 small leak, both 1600": when both were read, and no line of the second."""
+    several = sum(i.role == "bed" for i in items) > 1
+    for item in items if several else ():
+        all_of = word(toks, item.start - 1) in OF_ALL or word(toks, item.start - 2) in OF_ALL
+        if item.role == "level" and all_of and item.full_clock and not item.unit:
+            yield "a number of both is when they were read"
+
+
+OF_ALL = frozenset({"both", "all"})
 IT_AS = ("it", "as")
 
 
@@ -314,6 +324,7 @@ BEDLIKE = (
     Rule(_whose_next, frozenset({"sep"})),
     Rule(_levels_as_times, frozenset({"time"})),
     Rule(_summed, frozenset({"output"}), TOTALS),
+    Rule(_of_both, frozenset({"level"}), OF_ALL),
     Rule(_read_as, frozenset({"time"}), frozenset({"as"})),
     Rule(_beside_time, frozenset({"time"}), frozenset({"at", "@"})),
 )

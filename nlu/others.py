@@ -13,9 +13,8 @@ from .prefaced import is_request
 from .ways import Way
 from .weighty import STAYS
 
-THANKS = frozenset(
-    "thank you thanks thx ty cheers ta kindly please so very much many in advance . ! ,".split()
-)
+_THANKS = "thank you thanks thx ty cheers ta kindly please so very much many in advance . ! ,"
+THANKS = frozenset(_THANKS.split())
 """Behind the sign of question of a request these are no question, either."""
 TUBE_WORDS = frozenset({"tube", "drain", "ct", "chest", "pigtail"})
 SHORT_PLACES = {

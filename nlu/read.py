@@ -138,9 +138,16 @@ def _read_again(again: Again, outcome: Outcome) -> Outcome:
     if ward.voice and opens_aloud(again.toks):
         return outcome
     found = (way(again) for way in (AGAIN_DICTATED if ward.voice else AGAIN_TYPED))
-    whole = (t for t in found if t and not _is_line_instead(t, outcome))
+    whole = (t for t in found if t and not (_is_line_instead(t, outcome) or _is_less(t, outcome)))
     told = next((t for t in whole if not takes_any(again, t, their_clauses(again))), ())
     return asked_of_all(again, told) or told or outcome
+
+
+def _is_less(told: Outcome, asked: Outcome) -> bool:
+    """ "bed 8 600, bed 17 1240, bed 99 90": whether the whole says all that its parts do, and more."""
+    whole = [s for s in asked if isinstance(s, Statement)]
+    parts = [s for s in told if isinstance(s, Statement)]
+    return len(parts) < len(whole) and all(s in whole for s in parts)
 
 
 def _is_line_instead(told: Outcome, asked: Outcome) -> bool:

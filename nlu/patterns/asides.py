@@ -55,13 +55,13 @@ behind beside next between around
 """
 PLACES = frozenset(_WHERE.split())
 _LOOKS = """
-clots clot clotty only strands few
-liquid minimal mild slight small tiny moderate large big some good nice nicely normal gentle vigorous brisk
-frank frankly cloudy clear thick thin free remains remained remaining stayed drainage draining output noted seen present
-visible ongoing continues continuing only still currently resp resps respiration respirations respiratory
-breath breaths breathing cough coughs coughing inspiration expiration w with usual changed changing
-turned went gone become became followed unchanged level levels column chamber chambers reading crepitus
-emphysema dressing dsg dressings drsg cdi intact dry clean orange looked low
+clots clot clotty only strands few liquid minimal mild slight small tiny moderate large big some good nice
+nicely normal gentle vigorous brisk frank frankly cloudy clear thick thin free remains remained remaining
+stayed drainage draining output noted seen present visible ongoing continues continuing only still currently
+resp resps respiration respirations respiratory breath breaths breathing cough coughs coughing inspiration
+expiration w with usual changed changing turned went gone become became followed unchanged level levels
+column chamber chambers reading crepitus emphysema dressing dsg dressings drsg cdi intact dry clean orange
+looked low
 """
 
 _CALLED = """
