@@ -6,8 +6,9 @@ it is asked.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from functools import lru_cache
+from itertools import groupby
 
 from rapidfuzz.distance import OSA
 
@@ -15,11 +16,13 @@ from .patterns.asides import ASIDES
 from .patterns.misgivings import SAID
 from .patterns.numerals import NUMERALS
 from .patterns.plain import PLAIN
-from .patterns.shorthand import SHORTHAND
+from .patterns.shorthand import SHORTHAND, TRADE
 from .patterns.smalltalk import NAMES
 from .tokens import Token, Words
 
 SHORTEST = 4
+FEWEST = 3
+"""Letters of a word without its vowels."""
 LONG = 8
 ENDED = "ed"
 VOWELS = frozenset("aeiouy")
@@ -41,6 +44,7 @@ class Speller:
         for word in sorted(vocabulary - NUMERALS - TOO_MUCH):
             if word.isalpha() and len(word) >= SHORTEST:
                 self._by_length.setdefault(len(word), []).append(word)
+        self._short = _skeletons(self._known)
         self.repair = lru_cache(maxsize=4096)(self._repair)
 
     def repaired(self, toks: Sequence[Token], *, shortest: int = SHORTEST) -> tuple[Words, frozenset[int]]:
@@ -51,7 +55,13 @@ class Speller:
             if token.text in SHORTHAND:
                 out.append(token._replace(text=SHORTHAND[token.text]))
                 continue
-            if token.text in self._known or len(token.text) < SHORTEST or not token.is_word:
+            if token.text in self._known or not token.is_word or token.text in PLAIN:
+                out.append(token)
+                continue
+            if whole := self._short.get(token.text):
+                out.append(token._replace(text=whole))
+                continue
+            if len(token.text) < SHORTEST:
                 out.append(token)
                 continue
             right = self.repair(token.text[:24])
@@ -93,6 +103,28 @@ class Speller:
             return ""
         found = [told for told in self._ended if told.startswith(base) and told != f"{base}{ENDED}"]
         return found[0] if len(found) == 1 else ""
+
+
+def _skeleton(word: str) -> str:
+    return word[:1] + "".join(letter for letter in word[1:] if letter not in VOWELS)
+
+
+def _skeletons(words: Iterable[str]) -> dict[str, str]:
+    """What is left of each word without its vowels, where that is of no other word and of no number: "fnl",
+    "ordrd"."""
+    found: dict[str, set[str]] = {}
+    for word in words:
+        if word.isalpha():
+            skeleton = _skeleton(word)
+            once = "".join(letter for letter, _ in groupby(skeleton))
+            for short in {skeleton, once} - {word}:
+                found.setdefault(short, set()).add(word)
+    numbers = {_skeleton(numeral) for numeral in NUMERALS}
+    return {
+        short: min(whole)
+        for short, whole in found.items()
+        if len(short) >= FEWEST and len(whole) == 1 and whole <= TRADE and short not in numbers
+    }
 
 
 def _near(word: str, numeral: str) -> bool:
