@@ -18,7 +18,7 @@ from .numbers import (
     starts_number,
     word,
 )
-from .patterns.leads import LINES
+from .patterns.leads import BED_WORDS, LINES
 from .patterns.numerals import NUMERALS, ONES, ZEROS
 
 LETTERS = {
@@ -266,6 +266,11 @@ MORE_THAN_TUBES = frozenset({"5", "6", "7", "8", "9", "five", "six", "seven", "e
 """Nobody has so many chest tubes. Common practice, no source."""
 
 
+TUBE_LETTERS = frozenset("aAbcd")
+TUBE_NOUNS = frozenset({"tube", "drain", "pigtail", "ct"})
+OF_BED = frozenset({"on", "in", "of", "for", "from"})
+
+
 def tube_name(parts: list[str]) -> str:
     """A tube's name in the order side, place."""
     side = [p for p in parts if p in {"left", "right"}]
@@ -328,3 +333,11 @@ def is_of_a_level(toks: Toks, i: int, end: int) -> bool:
 def _is_digit(toks: Toks, i: int) -> bool:
     text = word(toks, i)
     return text in ONES or text in ZEROS or (text.isdecimal() and len(text) == 1)
+
+
+def names_tube(toks: Toks, i: int) -> bool:
+    """ "pulled tube 1 on bed 12", "clamped the drain B of 7": whether the name of a tube stands there."""
+    name = word(toks, i)
+    named = len(name) == 1 and (name in TUBE_LETTERS or (name.isdecimal() and name not in MORE_THAN_TUBES))
+    of_bed = word(toks, i + 1) in OF_BED and (word(toks, i + 2) in BED_WORDS or is_digits(toks, i + 2))
+    return named and name != "0" and of_bed and word(toks, i - 1) in TUBE_NOUNS

@@ -23,6 +23,7 @@ from .followers import DEEP
 from .goingin import with_going_in
 from .idle import without_idle
 from .items import FULL_HOUR
+from .labels import names_tube
 from .lately import with_late
 from .leaks import leaks
 from .letters import with_lettered
@@ -102,6 +103,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     stands = (*bays(read.tokens, index, voice=voice), *tallies(read.tokens, voice=voice), *parts(read.tokens))
     stands = (*stands, *how_many(read.tokens))
     cues = _where_beds_stand(cues, stands) if stands else cues
+    cues = tuple(part for cue in cues for part in _with_its_tube(cue, read.tokens))
     cues = measured(elsewhere(cues, read.tokens, index), read.tokens)
     cues = tuple(_spoken(cue, read.tokens) for cue in cues) if voice else cues
     toks = read.tokens
@@ -115,6 +117,15 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     found = with_late(everyday(with_carried_out(found, toks), toks), toks)
     found = with_newcomers(without_idle(found, toks, labelled), toks, voice=voice)
     return read._replace(cues=found, labelled=labelled)
+
+
+def _with_its_tube(cue: Cue, toks: Toks) -> tuple[Cue, ...]:
+    """ "pulled tube 1 on bed 12", "in the drain B of bed 7": the cue, and the tube that is named behind it."""
+    if cue.label not in {"kind", "what", "inside"} or not names_tube(toks, cue.end):
+        return (cue,)
+    tube = Cue("tubeword", "", cue.end - 1, cue.end)
+    kept = cue.end - cue.start > 1 and cue.label != "inside"
+    return (cue._replace(end=cue.end - 1), tube) if kept else (tube,)
 
 
 def _spoken(cue: Cue, toks: Toks) -> Cue:

@@ -23,6 +23,7 @@ IS = frozenset({"is", "was"})
 LETTERS = frozenset("abcd")
 TUBES = frozenset({"drain", "tube", "drain's", "tube's"})
 TELLS = IS | {"at", "on", "reads", "reading", "shows", "sits", "sitting", "mark", "line", "level", ":", "="}
+NAMED = frozenset({"tube", "drain", "ct"})
 FEWEST = 2
 """Letters of tubes: with one alone an "a" is an article."""
 
@@ -38,6 +39,18 @@ def plain(toks: Sequence[Token]) -> Sequence[Token]:
     if {"a", "b"} <= said or {"a's", "b's"} & said:
         return _lettered(toks)
     return toks
+
+
+def named(toks: Sequence[Token], text: str) -> Sequence[Token]:
+    """The tokens of a typed message with the capital of "clamped tube A" kept: a name, and no article."""
+    if "A" not in text or text.isupper():
+        return toks
+    return [
+        token._replace(text="A")
+        if token.text == "a" and text[token.start] == "A" and text_at(toks, k - 1) in NAMED
+        else token
+        for k, token in enumerate(toks)
+    ]
 
 
 def _is_like(toks: Sequence[Token], k: int) -> bool:

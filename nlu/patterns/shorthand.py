@@ -8,12 +8,12 @@ side tubing system wall dial gauge vacuum regulator basal upper lower swing floa
 """
 """With an 's that is an "is": "the line's at 540"."""
 _TRADE = """
-final opening closing canister canisters cannister chamber bottle collector tubing suction bubbling tidaling
-tidalling swinging fluctuating drained draining drainage output changed swapped exchanged replaced removed
-pulled clamped unclamped kinked tipped knocked disconnected reconnected dislodged cracked moved transferred
-returned ordered inserted placed pleural mediastinal apical basal anterior posterior serous serosanguineous sanguineous
-purulent chylous bloody previous reading marked corrected correction intermittent continuous gravity regulator
-gauge
+final opening closing canister canisters cannister chamber bottle collector tubing suction bubbling
+tidaling tidalling swinging fluctuating drained draining drainage output changed swapped exchanged
+replaced removed pulled clamped unclamped kinked tipped knocked disconnected reconnected dislodged cracked
+moved transferred returned ordered inserted placed pleural mediastinal apical basal anterior posterior
+serous serosanguineous sanguineous purulent chylous bloody previous reading marked corrected correction
+intermittent continuous gravity regulator gauge
 """
 TRADE = frozenset(_TRADE.split())
 """Words that are typed without their vowels: "fnl", "ordrd"."""
