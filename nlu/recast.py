@@ -120,7 +120,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
 
 
 def _with_its_tube(cue: Cue, toks: Toks) -> tuple[Cue, ...]:
-    """ "pulled tube 1 on bed 12", "in the drain B of bed 7": the cue, and the tube that is named behind it."""
+    """ "pulled tube 1 on bed 12", "in the drain B of 7": the cue, and the tube that is named behind it."""
     if cue.label not in {"kind", "what", "inside"} or not names_tube(toks, cue.end):
         return (cue,)
     tube = Cue("tubeword", "", cue.end - 1, cue.end)

@@ -239,7 +239,7 @@ def test_what_is_put_otherwise_abroad_is_read(text: str, told: str) -> None:
         ("24 flutter valve, no box", "ask kind"),
         ("bed 5 premmie, 2.1kg, drain 3 at 1900", "ask kind"),
         ("10 leaking around the site, dressing changed, 22 at 1900", "ask level_ml"),
-        ("bed 21 decort, 2 tubes y'd together 410 at 1900", "ask level_ml"),
+        ("bed 21 decort, 2 tubes y'd together 410 at 1900", "mark bed=21 at=19:00 level_ml=410"),
         ("we took off the drain dressing of bed 5 at 18:30", "ask level_ml"),
         ("is bed 9 slowing", "asked bed=9 topic=trend"),
         ("bed 12 last hour 18:00 455", "mark bed=12 at=18:00 level_ml=455"),
