@@ -44,6 +44,12 @@ FEW = 3
 FAR = 8
 """Words and signs between the canister and what was done to it."""
 CHANGED = frozenset({"changed", "switched", "replaced", "swap"})
+_TUBES = """
+the his her left right l r lt rt side sided chest tube drain ct tube's drain's # pleural mediastinal apical
+basal anterior posterior upper lower pigtail
+"""
+TUBES = frozenset(_TUBES.split())
+"""Words for a tube before the canister that it drains into."""
 OF_CHANGE = frozenset(
     {"bed", "room", "rm", "on", "for", "at", "the", "left", "right", "l", "r", "h", "hrs", "pm", "am"}
     | {"yesterday", "overnight", "today", "this", "last", "night", "morning", "evening", "afternoon"}
@@ -62,11 +68,15 @@ def with_changes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     for k, text in enumerate(toks.said):
         if text in CHANGED and (
             _is_box_of_bed(toks, k)
+            or _box_of_tube(toks, k)
             or _is_behind_box(toks, k)
             or _is_full_one(toks, k)
             or (olds and _is_changed_one(toks, k, olds, happened))
         ):
-            kept = [c for c in cues if not c.start <= k < c.end]
+            box = _box_of_tube(toks, k)
+            kept = [c for c in cues if not (c.start <= k < c.end or c.start <= box < c.end)]
+            kept += [Cue("canister", "", box, box + 1)] * (box > 0)
+            kept += [Cue("filler", "", box + 1, box + 2)] * (box > 0 and word(toks, box + 1) == "at")
             return in_order([*kept, Cue("kind", "exchanged", k, k + 1)])
     return cues
 
@@ -82,6 +92,14 @@ def _is_box_of_bed(toks: Toks, k: int) -> bool:
     start = k + 1 + (word(toks, k + 1) in BED_WORDS)
     end = next((j for j in range(start, start + FEW) if word(toks, j) in CANISTERS), start)
     return end > start and is_digits(toks, start) and all(toks[j].glued for j in range(start + 1, end))
+
+
+def _box_of_tube(toks: Toks, k: int) -> int:
+    """Where the canister of a tube stands that was changed: "changed the left pleural canister"; else 0."""
+    j = k + 1
+    while word(toks, j) in TUBES or (len(word(toks, j)) == 1 and word(toks, j).isalnum() and j > k + 1):
+        j += 1
+    return j if j > k + 1 and word(toks, j) in CANISTERS else 0
 
 
 def _is_behind_box(toks: Toks, k: int) -> bool:

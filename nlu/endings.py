@@ -153,6 +153,7 @@ def _out(said: Message) -> list[Cue]:
         while word(toks, start - 1) in {"came", "is", "was", "taken", "got", "been", "has"}:
             start -= 1
         sided = word(toks, start - 1) in SIDES or _is_lettered(toks, start - 1)
+        sided |= word(toks, start - 1) in {"l", "r", "lt", "rt"} and _is_bed(toks, start - 2)
         named = sided or start in ends or _is_bed(toks, start - 1)
         end = _behind_bed(said, k + 1)
         timed = is_timed(toks, end) or (start < k and word(toks, end) == "at" and clocks(toks, end + 1))

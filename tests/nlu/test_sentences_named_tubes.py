@@ -21,11 +21,16 @@ from tests.nlu.saying import reading
         ("pulled tube 1 on bed 12 at 1827", "removed bed=12 tube=1 at=18:27"),
         ("pulled the drain 2 on bed 15 at 1834", "removed bed=15 tube=2 at=18:34"),
         ("bed 3 the 1800 line on tube A belongs to tube B", "corrected bed=3 tube=A at=18:00 to_tube=B"),
+        ("bed 18 changed left tube canister at 1813, old one 1200",
+         "exchanged bed=18 tube=left at=18:13 final_ml=1200"),
+        ("changed the left pleural canister on bed 18 at 1813",
+         "exchanged bed=18 tube=left pleural at=18:13"),
+        ("bed 11 L out at 1838, final 341", "removed bed=11 tube=left at=18:38 level_ml=341"),
         ("pulled the drain 2 at 1827", "removed bed=2 at=18:27"),
         ("A new tube in 12 at 1827", "placed bed=12 at=18:27"),
         ("PULLED TUBE A BIT LATE, BED 3", "ask level_ml"),
     ],
-)
+)  # fmt: skip
 def test_a_tube_named_by_a_letter_or_a_number_stays_with_what_is_told(text: str, read: str) -> None:
     assert reading(text) == read
 
