@@ -74,7 +74,8 @@ def with_changes(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
             or (olds and _is_changed_one(toks, k, olds, happened))
         ):
             box = _box_of_tube(toks, k)
-            kept = [c for c in cues if not (c.start <= k < c.end or c.start <= box < c.end)]
+            at = {k, box} if box else {k}
+            kept = [c for c in cues if at.isdisjoint(range(c.start, c.end))]
             kept += [Cue("canister", "", box, box + 1)] * (box > 0)
             kept += [Cue("filler", "", box + 1, box + 2)] * (box > 0 and word(toks, box + 1) == "at")
             return in_order([*kept, Cue("kind", "exchanged", k, k + 1)])
@@ -99,7 +100,8 @@ def _box_of_tube(toks: Toks, k: int) -> int:
     j = k + 1
     while word(toks, j) in TUBES or (len(word(toks, j)) == 1 and word(toks, j).isalnum() and j > k + 1):
         j += 1
-    return j if j > k + 1 and word(toks, j) in CANISTERS else 0
+    named = not TUBES.difference({"the", "his", "her"}).isdisjoint(toks.said[k + 1 : j])
+    return j if named and word(toks, j) in CANISTERS else 0
 
 
 def _is_behind_box(toks: Toks, k: int) -> bool:

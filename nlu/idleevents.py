@@ -68,13 +68,16 @@ def is_going(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
         return True  # "anxious about going home"
     if cue.value == "away" and _is_asleep(cue, toks):
         return True
+    from_somewhere = "from" in toks.said[stretch.start : stretch.end]
+    behind = cue.end + (word(toks, cue.end) == ",")
+    if cue.value == "back" and word(toks, cue.end - 1) == "bed" and not starts_number(toks, behind):
+        return not from_somewhere  # "back in bed after walking the hall"
     if cue.value != "back" or word(toks, cue.end - 1) != "back":
         return False
     body = word(toks, cue.start - 1) in OF_SOMEBODY and not SORE.isdisjoint(toks.said[cue.end : cue.end + 2])
     lain = word(toks, cue.start - 2) in {"on", "off"} and word(toks, cue.start - 1) in OF_SOMEBODY
     body |= lain or word(toks, cue.start - 1) in MINE or _is_soon(cue, stretch, toks)
     into = word(toks, cue.end) in {"into", "in", "to"} and word(toks, cue.end + 1) == "bed"
-    from_somewhere = "from" in toks.said[stretch.start : stretch.end]
     return body or (into and not from_somewhere and not starts_number(toks, cue.end + 2))
 
 

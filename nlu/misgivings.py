@@ -9,7 +9,7 @@ told in its clause, else in its sentence, else in the sentence before; one that 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from itertools import takewhile
 from typing import Any, TypeGuard
@@ -45,6 +45,7 @@ from .statements import (
     Unclear,
     Withdrawn,
 )
+from .tubeinremark import is_in_remark
 from .unreal import either_half, unreal
 from .weighty import stays_with
 
@@ -82,6 +83,25 @@ def doubted(outcome: Sequence[Statement | Unclear], read: Read) -> tuple[Stateme
         if not (asks and _is_of_asked(doubt, toks, whole)):
             for statement in _reached(doubt, read_off, covers, toks):
                 asked.setdefault(id(statement), _asked(doubt, statement, toks, read.text))
+    asked |= _asked_besides(told, covers, read)
+    lined = (s for s in told if isinstance(s, Mark | Drained) and id(s) not in asked)
+    asked |= {id(s): _without(s, "tube", read.text) for s in lined if is_in_remark(s, toks, spoken)}
+    if either_half(toks):
+        asked |= {id(s): _without(s, "at", read.text) for s in told if s.at and id(s) not in asked}
+    return tuple(asked.get(id(s), s) for s in outcome)
+
+
+def _comes_back(toks: Toks) -> bool:
+    """ "left the ward at 1410 because he wanted a coffee": out for a while, and not for good."""
+    left = next((k for k in range(2, len(toks)) if toks.said[k - 2 : k] == ("left", "the")), len(toks))
+    return not OUTINGS.isdisjoint(toks.said[left : sentence_of(toks, left, left)[1]])
+
+
+def _asked_besides(
+    told: Sequence[Statement], covers: Mapping[int, frozenset[int]], read: Read
+) -> dict[int, Unclear]:
+    """What is asked for its own words, whatever doubts there are: owned up to, at second hand, cut short."""
+    toks, asked = read.tokens, dict[int, Unclear]()
     if is_owned_up(read.text):
         asked |= {id(s): _as_a_whole(s, read.text) for s in told if isinstance(s, Withdrawn)}
     asked |= {id(s): _on_whose_word(s, read.text) for s in _second_hand(told, toks)}
@@ -92,15 +112,7 @@ def doubted(outcome: Sequence[Statement | Unclear], read: Read) -> tuple[Stateme
     made_up = unreal(toks, covers.values())
     asked |= {id(s): _as_a_whole(s, read.text) for s in told if covers[id(s)] in made_up}
     asked |= {id(s): _as_a_whole(s, read.text) for s in told if isinstance(s, Left) and _comes_back(toks)}
-    if either_half(toks):
-        asked |= {id(s): _without(s, "at", read.text) for s in told if s.at and id(s) not in asked}
-    return tuple(asked.get(id(s), s) for s in outcome)
-
-
-def _comes_back(toks: Toks) -> bool:
-    """ "left the ward at 1410 because he wanted a coffee": out for a while, and not for good."""
-    left = next((k for k in range(2, len(toks)) if toks.said[k - 2 : k] == ("left", "the")), len(toks))
-    return not OUTINGS.isdisjoint(toks.said[left : sentence_of(toks, left, left)[1]])
+    return asked
 
 
 def _is_whole_answer(said: Statement | Unclear) -> TypeGuard[Answered]:

@@ -98,3 +98,22 @@ def test_polite_sentences_and_words_without_vowels_are_read(text: str, read: str
 )  # fmt: skip
 def test_a_list_keeps_its_time_and_its_rows(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 18 700 at 1900, right back at it", "ask tube"),
+        ("bed 18 700 at 1900, gave him the right dose", "ask tube"),
+        ("bed 18 700 at 1900, left the door open", "ask tube"),
+        ("bed 18 700 at 1900, right side", "mark bed=18 tube=right at=19:00 level_ml=700"),
+        ("bed 18 700 at 1900 (left)", "mark bed=18 tube=left at=19:00 level_ml=700"),
+        ("bed 18, right tube, 700 at 1900", "mark bed=18 tube=right at=19:00 level_ml=700"),
+        ("bed 18: line 700 at 1900, back in bed after walking the hall",
+         "mark bed=18 at=19:00 level_ml=700"),
+        ("bed 18 700 at 1900, back in bed from theatre",
+         "mark bed=18 at=19:00 level_ml=700; back bed=18 at=19:00"),
+    ],
+)  # fmt: skip
+def test_a_side_or_a_way_back_in_a_remark_is_not_the_lines(text: str, read: str) -> None:
+    assert reading(text) == read
