@@ -84,8 +84,8 @@ def doubted(outcome: Sequence[Statement | Unclear], read: Read) -> tuple[Stateme
             for statement in _reached(doubt, read_off, covers, toks):
                 asked.setdefault(id(statement), _asked(doubt, statement, toks, read.text))
     asked |= _asked_besides(told, covers, read)
-    lined = (s for s in told if isinstance(s, Mark | Drained) and id(s) not in asked)
-    asked |= {id(s): _without(s, "tube", read.text) for s in lined if is_in_remark(s, toks, spoken)}
+    for said in (s for s in told if isinstance(s, Mark | Drained) and is_in_remark(s, toks, spoken)):
+        asked[id(said)] = _of_no_tube(said, asked.get(id(said)), read.text)
     if either_half(toks):
         asked |= {id(s): _without(s, "at", read.text) for s in told if s.at and id(s) not in asked}
     return tuple(asked.get(id(s), s) for s in outcome)
@@ -113,6 +113,14 @@ def _asked_besides(
     asked |= {id(s): _as_a_whole(s, read.text) for s in told if covers[id(s)] in made_up}
     asked |= {id(s): _as_a_whole(s, read.text) for s in told if isinstance(s, Left) and _comes_back(toks)}
     return asked
+
+
+def _of_no_tube(said: Statement, asked: Statement | Unclear | None, text: str) -> Unclear:
+    """ "700 at 1900, gave him the right dose": the line without the tube of a remark, asked."""
+    if not isinstance(asked, Unclear) or asked.statement is None:
+        return _as_a_whole(replace(said, tube=None), text)
+    readings = tuple(replace(reading, tube=None) for reading in asked.readings)
+    return replace(asked, statement=replace(asked.statement, tube=None), readings=readings)
 
 
 def _is_whole_answer(said: Statement | Unclear) -> TypeGuard[Answered]:
