@@ -36,6 +36,8 @@ CHANGED = frozenset({"stopped", "started", "lost", "gone", "ceased", "resolved"}
 LED = frozenset({"old", "new", "opens", "amount", "output"})
 DIAL_STEP = 5
 """Suction is set in steps of so many cmH2O. Common practice, no source."""
+LETTERS_AND_NUMBER = 2
+"""Words of a label such as CT 5."""
 
 
 def cue_steps(ground: Ground, cue: Cue, way: Way) -> Iterable[Step]:
@@ -224,8 +226,8 @@ def _tubeword(ground: Ground, cue: Cue, way: Way, item: Item) -> Iterator[Step]:
     for end, label, known in ground.places.labels(cue.start):
         if known and end > cue.end and not _is_after(way, "bed"):
             yield end, way.with_item(Item("bed", cue.start, end, label=label))
-            if way.lead == "bed":
-                return
+            if way.lead == "bed" or (ground.voice and end - cue.start == LETTERS_AND_NUMBER):
+                return  # dictated "CT 5 mark 340", where a bed is called so
     found = tube_label(ground.toks, cue.end)
     heard = ground.voice and found is not None and is_of_a_level(ground.toks, cue.end, found[0])
     if found is not None and way.lead != "bed" and not (_is_after(way, "tube") or heard):

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.nlu.saying import reading
+from tests.nlu.saying import LETTERED, reading
 
 
 @pytest.mark.parametrize(
@@ -117,3 +117,16 @@ def test_a_list_keeps_its_time_and_its_rows(text: str, read: str) -> None:
 )  # fmt: skip
 def test_a_side_or_a_way_back_in_a_remark_is_not_the_lines(text: str, read: str) -> None:
     assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("CT 2 mark 340 at 1900", "mark bed=CT2 at=19:00 level_ml=340"),
+        ("new chest tube CT 2 at nineteen hundred post op CABG", "placed bed=CT2 at=19:00 reason=cardiac"),
+        ("canister changed CT 2 at 1900 old one 1600", "exchanged bed=CT2 at=19:00 final_ml=1600"),
+        ("bed 2 to CT 1900", "away bed=2 at=19:00"),
+    ],
+)
+def test_a_dictated_label_of_letters_is_the_bed_that_is_called_so(text: str, read: str) -> None:
+    assert reading(text, beds=LETTERED, channel="voice") == read
