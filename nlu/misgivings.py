@@ -21,11 +21,12 @@ from .hearsay import second_hand
 from .items import EVENTS
 from .numbers import Toks, is_digits, word
 from .ofreading import doubts_of_reading
+from .onlyspoken import is_only_spoken_of
 from .patterns import misgivings as said_so
 from .patterns.asides import LOADED, THINGS
 from .patterns.circumstances import OUTINGS
 from .patterns.numerals import NUMERALS
-from .pipeline import Read
+from .pipeline import Cue, Read
 from .statements import (
     Answered,
     Away,
@@ -56,8 +57,10 @@ UNSEEN = re.compile(r"_|-\s*[,.;]")
 AMOUNT_SLOTS = ("level_ml", "final_ml", "volume_ml")
 
 
-def doubted(outcome: Sequence[Statement | Unclear], read: Read) -> tuple[Statement | Unclear, ...]:
-    """What was read, with what is doubted asked."""
+def doubted(
+    outcome: Sequence[Statement | Unclear], read: Read, meant: Sequence[Cue]
+) -> tuple[Statement | Unclear, ...]:
+    """What was read, with what is doubted asked; `meant` are its cues as they are meant."""
     toks = read.tokens
     told: list[Statement] = [s for s in outcome if isinstance(s, DOUBTED) or _is_whole_answer(s)]
     if not told or any(isinstance(s, Answered) for s in outcome if s not in told):
@@ -84,6 +87,8 @@ def doubted(outcome: Sequence[Statement | Unclear], read: Read) -> tuple[Stateme
             for statement in _reached(doubt, read_off, covers, toks):
                 asked.setdefault(id(statement), _asked(doubt, statement, toks, read.text))
     asked |= _asked_besides(told, covers, read)
+    spoken_of = (s for s in told if isinstance(s, HAPPENED) and is_only_spoken_of(s, meant, toks))
+    asked |= {id(s): _as_a_whole(s, read.text) for s in spoken_of}
     for said in (s for s in told if isinstance(s, Mark | Drained) and is_in_remark(s, toks, spoken)):
         asked[id(said)] = _of_no_tube(said, asked.get(id(said)), read.text)
     if either_half(toks):

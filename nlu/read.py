@@ -110,7 +110,8 @@ def _parsed(text: str, ward: Ward) -> Parsed:
 def _whole(text: str, ward: Ward) -> Outcome:
     """What a message says as a whole; where that is asked, what it says part by part, if each is whole."""
     read = pipeline().read(text, voice=ward.voice)
-    told = doubted(_once(_told(read, ward)), read)
+    meant = with_cues(read, ward.index, voice=ward.voice)
+    told = doubted(_once(_told(read, meant, ward)), read, meant.cues)
     return asked_when(told, read.tokens, ward.arrived, ward.shifts, text)
 
 
@@ -119,8 +120,7 @@ def _once(outcome: Outcome) -> Outcome:
     return tuple(s for k, s in enumerate(outcome) if not isinstance(s, Mark) or s not in outcome[:k])
 
 
-def _told(read: Read, ward: Ward) -> Outcome:
-    meant = with_cues(read, ward.index, voice=ward.voice)
+def _told(read: Read, meant: Read, ward: Ward) -> Outcome:
     again = Again(read, meant, ward, _outcome)
     told = _read_again(again, _outcome_of(meant, ward))
     parted = by_own_bed(again, told)
