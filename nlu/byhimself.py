@@ -170,3 +170,10 @@ def _taken_from(toks: Toks, k: int) -> int:
         return 0
     start = begins_at(STOPS, toks, start)
     return start + 1 if TEAM.isdisjoint(toks.said[start:k]) else 0
+
+
+def is_how_it_parted(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> bool:
+    """ "disconnected at 0933. She yanked it": how it came apart, and no more than that."""
+    apart = any(other.value == "disconnected" and other.end <= cue.start for other in cues)
+    ends = word(toks, cue.end) == "it" and not word(toks, cue.end + 1).isalnum()
+    return apart and ends and cue.end - cue.start == 1

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 
+from .byhimself import is_how_it_parted
 from .clock import clocks
 from .inplace import in_place
 from .manner import PAUSES
@@ -29,9 +30,8 @@ VALVE_STATES = frozenset({"open", "opened", "closed", "shut", "attached", "bag"}
 ON_AGAIN = frozenset({"back on", "put back on", "hooked back on"})
 ON_SINCE = frozenset({"", ",", ".", ";", "now", "again", "since", "after"})
 """Behind "back on" these say that it was no ward which somebody is back on."""
-MOVERS = frozenset(
-    {"they", "we", "i", "he", "she", "porters", "physio", "nurses", "being", "someone", "staff"}
-)
+_MOVERS = "they we i he she porters physio nurses being someone staff"
+MOVERS = frozenset(_MOVERS.split())
 WANTS = frozenset({"wants", "want", "ordered", "orders", "says", "said", "asked", "asking"})
 OUTINGS = frozenset({"bathroom", "toilet", "loo", "commode", "shower", "walk", "washroom"})
 """A few steps: where something happened on the way, no more than where."""
@@ -39,23 +39,11 @@ WALKING = frozenset(
     {"walk", "walked", "walking", "strolled", "mobilised", "mobilized", "ambulated", "wandered"}
 )
 MISHAPS = frozenset({"tipped", "damaged", "disconnected", "dislodged", "kinked", "raised", "suction_off"})
-BED_PLACES = frozenset(
-    {
-        "bed",
-        "rail",
-        "rails",
-        "bedrail",
-        "hook",
-        "stand",
-        "pole",
-        "chair",
-        "floor",
-        "toilet",
-        "commode",
-        "wall",
-    }
-    | {"trolley", "stretcher", "table", "counter", "hanger", "side"}
-)
+_BED_PLACES = """
+bed rail rails bedrail hook stand pole chair floor toilet commode wall trolley stretcher table counter hanger
+side
+"""
+BED_PLACES = frozenset(_BED_PLACES.split())
 """Off or on these a canister falls too."""
 SETTINGS = frozenset({"suction", "sxn", "suct", "water", "waterseal", "ws", "gravity", "lws", "cm", "cmh"})
 DRAINS = THINGS - {"chest", "pleural", "line"}
@@ -148,6 +136,8 @@ def _what(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
         return Cue("filler", "", cue.start, end) if apart else cue  # "tubing came off, back on now"
     if cue.value == "dislodged" and word(toks, cue.end - 1) in TUGGED and _is_tug(cue, toks):
         return _as_word(cue, "unwell")
+    if cue.value == "dislodged" and is_how_it_parted(cue, cues, toks):
+        return Cue("filler", "", cue.start, cue.end + 1)
     if cue.value == "dislodged" and phrase_of(cue, toks).endswith("came out") and _is_days_ago(cue, toks):
         return cue._replace(label="kind", value="removed")
     return cue

@@ -20,6 +20,7 @@ from .behind import DOUBTING, FEWEST, LINKING
 from .brief import HOURLY as EVERY_HOUR
 from .chatter import asides, is_timed
 from .circumstances import circumstances, is_same_event
+from .elsedoubts import other_doubts
 from .items import FULL_HOUR
 from .neighbours import is_stop_among
 from .numbers import Toks, glued, is_digits, word
@@ -189,6 +190,7 @@ def _frames(again: Again) -> Iterator[Frame]:
     for start, end in bare_remarks(again):
         yield Frame(start, end, aside=True, of_somebody=True, timely="midnight" in toks.said[start:end])
     yield from _bracketed(again)
+    yield from (Frame(*span, 0, True, True, timely) for span, timely in other_doubts(again))
     whole = {k for clause in of_somebody for k in range(*clause.clause)}
     beside = [span for span in asides(again, _clauses(toks)) if whole.isdisjoint(range(*span))]
     for start, end in beside:

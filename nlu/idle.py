@@ -13,13 +13,16 @@ from .idleevents import closing, fluid, is_going, leak, reason, same, side, what
 from .lengths import length
 from .neighbours import phrase_of
 from .numbers import Toks, is_digits, starts_number, word
+from .patterns.asides import RELATIVES
 from .patterns.clockwords import AGO
+from .patterns.elsedoubts import MAY, NAMED
 from .patterns.idle import (
     ASKING,
     AUXILIARY,
     IDIOMS,
     LITTLE,
     NEEDING,
+    OBJECTS,
     OF_A_LAST,
     OF_TIME,
     SUBJECTS,
@@ -27,6 +30,7 @@ from .patterns.idle import (
     WANTING,
     WEAK,
 )
+from .patterns.leads import BED_SAID
 from .patterns.ownclauses import HIMSELF, SPEAKER
 from .pipeline import Cue
 from .stretches import Stretch, adjoins, has_noun, objects, opens, strange, stretch_of
@@ -41,6 +45,10 @@ FAR = 4
 CERTAIN = frozenset(
     {"%", "percent", "pretty", "quite", "fairly", "very", "absolutely", "totally", "i'm", "im", "am", "dead"}
 )
+POINTED = frozenset({"it's", "its", "that's", "thats", "was", "see", "depends"})
+"""Behind these what, how and who ask nothing: "that's what was on the sheet", "to see how he goes"."""
+OF_THINGS = frozenset({"wrong", "was wrong", "is wrong", "error", "wrong number", "wrong time"})
+FILLING = frozenset({"getting", "nearly", "almost", "close"})
 OF_UNIT = frozenset({"open", "beds", "me", "repeat"})
 """Topics that are of no bed: beside a line they are asked in so many words."""
 
@@ -92,11 +100,13 @@ def _correction(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool
     said = phrase_of(cue, toks)
     if said == "that was":
         return _is_ago(cue.end, toks)
-    if said not in WEAK:
+    if said not in WEAK | OF_THINGS:
         return False
     if said == "change" and word(toks, cue.start - 1) == "a" and word(toks, cue.start - 2) not in NEEDING:
         return True
     if said == "change" and (word(toks, cue.end) in TURNING or _is_of_either(cue, toks)):
+        return True
+    if said in OF_THINGS and _is_of_other_thing(cue, stretch, toks):
         return True
     if said == "wrong" and not _is_of_another(cue, stretch, toks, taken):
         return False
@@ -104,6 +114,14 @@ def _correction(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool
     if objects(stretch, toks) or adjoins(cue, stretch, toks) or not apart:
         return False
     return bool(strange(cue, stretch, toks, taken))
+
+
+def _is_of_other_thing(cue: Cue, stretch: Stretch, toks: Toks) -> bool:
+    """ "lunch was wrong again", "wrong number for the son", "glucometer reading error": nothing of ours."""
+    own = {word(toks, k) for k in range(stretch.start, stretch.end) if not cue.start <= k < cue.end}
+    apart = not (stretch.behind_figures or stretch.before_figures)
+    ours = (OBJECTS - {"again", "reading", "number"}) | MAY | {"says", "said", "thinks", "by"}
+    return apart and bool(own & (NAMED | RELATIVES)) and own.isdisjoint(ours)
 
 
 def _is_of_either(cue: Cue, toks: Toks) -> bool:
@@ -143,6 +161,8 @@ def _answer(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
 
 def _ask(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
     """ "asleep at last", "report given", "I've charted the rest": nothing is asked."""
+    if cue.value == "capacity" and _is_told_of_room(cue, stretch, toks):
+        return True
     if word(toks, cue.start - 1) == "at" and phrase_of(cue, toks) == "last":
         return word(toks, cue.end) not in OF_A_LAST and not is_digits(toks, cue.end)
     if cue.value == "last" and word(toks, cue.end) in OF_TIME:
@@ -159,11 +179,20 @@ def _ask(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
     return (cue.value in OF_UNIT and not offered) or bool(strange(cue, stretch, toks, taken))
 
 
+def _is_told_of_room(cue: Cue, stretch: Stretch, toks: Toks) -> bool:
+    """ "12 455 at 1806, getting close to full": told beside a line, and not asked."""
+    told = word(toks, cue.start) in FILLING and (cue.start == stretch.start or stretch.behind_figures)
+    whole = sum(is_digits(toks, k) for k in range(cue.start)) > FEWEST
+    return told and whole and word(toks, stretch.end) != "?"
+
+
 def _has_form_of_question(stretch: Stretch, toks: Toks) -> bool:
     """Whether it begins as a question or asks us to do something: "what's ...", "is he ...", "show me"."""
     k = stretch.start
     while k < stretch.end and word(toks, k) in LITTLE - ASKING - AUXILIARY:
         k += 1
+    if word(toks, k - 1) in POINTED and k > stretch.start:
+        return False  # "it's what was scribbled on the handover sheet"
     if word(toks, k) in AUXILIARY:
         return word(toks, k + 1) in SUBJECTS or starts_number(toks, k + 1)
     return word(toks, k) in ASKING or word(toks, k + 1) == "me"  # "chart me 12A for this shift"
@@ -172,6 +201,8 @@ def _has_form_of_question(stretch: Stretch, toks: Toks) -> bool:
 def _question(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
     """ "did ever so well", "she did her best": who did it is known, and nothing is asked."""
     del taken
+    if _is_joined(cue, stretch, toks):
+        return True
     if word(toks, cue.start) not in AUXILIARY or cue.end - cue.start > 1 or word(toks, stretch.end) == "?":
         return False
     if ASKING.intersection(toks.said[stretch.start : stretch.end]):
@@ -179,6 +210,21 @@ def _question(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
     told = word(toks, cue.start - 1) in HIMSELF | SPEAKER and cue.start > stretch.start
     begins = cue.start == stretch.start and cue.end < stretch.end
     return told or (begins and word(toks, cue.end) not in SUBJECTS and not starts_number(toks, cue.end))
+
+
+def _is_joined(cue: Cue, stretch: Stretch, toks: Toks) -> bool:
+    """ "by accident when housekeeping unplugged things", "it's what was on the sheet", "see how he goes"."""
+    first, before, behind = word(toks, cue.start), word(toks, cue.start - 1), word(toks, cue.end)
+    if word(toks, stretch.end) == "?" or cue.start == stretch.start or first not in ASKING:
+        return False
+    if before in POINTED:
+        return True
+    told = [w for w in toks.said[stretch.start : cue.start] if w not in LITTLE]
+    if not told or ASKING.intersection(told) or not (WANTING - {"wants"}).isdisjoint(told):
+        return False
+    if first == "when" and cue.start + 1 == cue.end < stretch.end:
+        return behind not in AUXILIARY and behind not in BED_SAID and not starts_number(toks, cue.end)
+    return False
 
 
 def _kind(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:

@@ -28,7 +28,7 @@ from .patterns.idle import (
 )
 from .patterns.leads import BED_WORDS
 from .patterns.otherfigures import BODY
-from .patterns.ownclauses import ARTICLES, BROKEN, THINGS
+from .patterns.ownclauses import ARTICLES, BROKEN, SPEAKER, THINGS
 from .pipeline import Cue
 from .remarked import TRIALS
 from .stretches import Stretch, is_stop, objects, strange
@@ -150,7 +150,19 @@ def side(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
         return True  # "20 g iv left hand"
     spoken = said == "right" and word(toks, k) in SPEAKING  # "right, that's me"
     done = said == "left" and (word(toks, cue.end) in OTHERS_BEHIND_LEFT or _is_left_in(cue, toks))
-    return spoken or done or _is_remarked(cue, stretch, toks, taken)
+    return spoken or done or _is_manner(cue, stretch, toks) or _is_remarked(cue, stretch, toks, taken)
+
+
+def _is_manner(cue: Cue, stretch: Stretch, toks: Toks) -> bool:
+    """ "hooked right back up", "if I've got that right": how, and of no tube."""
+    before, behind = word(toks, cue.start - 1), word(toks, cue.end)
+    if phrase_of(cue, toks) != "right":
+        return False
+    done = before.endswith("ed") or before in {"put", "went", "got", "came", "clicked", "popped"}
+    if done and behind in {"back", "up", "on", "in", "together"} and not starts_number(toks, cue.end + 1):
+        return True
+    own = SPEAKER.union({"if", "hope", "hopefully"}) & set(toks.said[stretch.start : cue.start])
+    return bool(own) and before in {"it", "that", "this"} and cue.end == stretch.end
 
 
 def _is_remarked(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:

@@ -15,6 +15,7 @@ from collections.abc import Collection, Container, Iterable, Iterator, Sequence
 from .again import Span
 from .alarms import is_feared
 from .doubtwords import Doubt
+from .elsedoubts import is_of_something_else
 from .neighbours import HARD, is_stop_among
 from .numbers import Toks
 from .patterns import ofreading as words
@@ -77,6 +78,8 @@ def _doubt_of(toks: Toks, clause: Span, told: Container[int], hedges: Iterable[D
     if found and (own or words.OTHERS.isdisjoint(_beside(text, found))):
         return "outright"
     by_me = "read" in named and "i" in beside
+    if not within and is_of_something_else(toks.said[slice(*clause)]):
+        return ""
     if named and (by_me or not others) and not words.TROUBLE.isdisjoint(beside):
         return "reading"
     if not others and not words.STRICT.isdisjoint(beside) and words.SOUND.isdisjoint(beside):

@@ -29,6 +29,7 @@ from .rowwise import by_row
 from .sentence import Sentence, Ward, pieces
 from .shiftstart import asked_when
 from .statements import Checked, Corrected, Mark, Parsed, Statement, Unclear
+from .strays import without_strays
 from .telegram import by_field
 from .verdict import (
     WITH_LEVEL,
@@ -111,7 +112,7 @@ def _whole(text: str, ward: Ward) -> Outcome:
     """What a message says as a whole; where that is asked, what it says part by part, if each is whole."""
     read = pipeline().read(text, voice=ward.voice)
     meant = with_cues(read, ward.index, voice=ward.voice)
-    told = doubted(_once(_told(read, meant, ward)), read, meant.cues)
+    told = doubted(without_strays(_once(_told(read, meant, ward)), read), read, meant.cues)
     return asked_when(told, read.tokens, ward.arrived, ward.shifts, text)
 
 

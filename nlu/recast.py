@@ -9,6 +9,7 @@ from collections.abc import Iterator, Mapping
 from .alarms import with_alarms
 from .asbefore import as_before
 from .askedfor import with_moved_line, with_taken_back
+from .assured import with_certainty
 from .beside import WATER_SEALS, of_their_like
 from .bidden import bidden
 from .bridging import bridged, sent
@@ -45,6 +46,7 @@ from .signing import signed
 from .tallies import how_many, parts, tallies
 from .turnedaway import turned_away
 from .wall import without, written
+from .whyin import with_reasons
 
 ENDING = frozenset({"exchanged", "removed", "placed"})
 """With these told, the last line is the final level of a canister."""
@@ -105,6 +107,7 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     cues = _where_beds_stand(cues, stands) if stands else cues
     cues = tuple(part for cue in cues for part in _with_its_tube(cue, read.tokens))
     cues = measured(elsewhere(cues, read.tokens, index), read.tokens)
+    cues = cues if voice else with_certainty(cues, read.tokens)
     cues = tuple(_spoken(cue, read.tokens) for cue in cues) if voice else cues
     toks = read.tokens
     cues = signed(with_alarms(cues, toks), toks, voice=voice)
@@ -115,7 +118,8 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     found = of_each(leaks(with_occasions(read_off(found, toks), toks), toks), toks)
     found = with_endings(plainly(found, toks, labelled), toks, labelled)
     found = with_late(everyday(with_carried_out(found, toks), toks), toks)
-    found = with_newcomers(without_idle(found, toks, labelled), toks, voice=voice)
+    found = with_reasons(without_idle(found, toks, labelled), toks, voice=voice)
+    found = with_newcomers(found, toks, voice=voice)
     return read._replace(cues=found, labelled=labelled)
 
 

@@ -49,7 +49,8 @@ think(?:ing)?(?: so)?|reckon|assuming|pretty sure|fairly sure
 no (?:idea|clue)|who knows|dunno|idk|not (?:100|a hundred|one hundred)(?: ?%| percent| per cent)?
 <cannot> be<quite> (?:sure|certain|positive)
 <cannot> (?:remember|recall|swear|confirm|vouch|say for sure|verify|guarantee)
-if (?:i|we) (?:remember|recall|read|heard|got|saw|counted|have)|if memory serves|from memory
+if (?:i|we|i've|ive|we've) (?:remember|recall|read|heard|got|saw|counted|have|seen)
+if memory serves|from memory
 (?:don't|dont|do not) (?:quote|hold|trust|rely|bank|take)|(?:wife|husband|mum|mom|dad|family|he|she) told me
 (?:nights?|days?|night staff|day staff|someone|somebody) (?:said|says|told me|reckoned|had it)
 <is> (?:from )?(?:the |an |a )?(?:old|previous|wrong|other) \w+|<is> (?:from )?yesterday'?s \w+

@@ -45,8 +45,10 @@ op procedure plan plans infection uti sepsis clinic upstairs downstairs phone up
 hands back hip knee foot feet skin mole hair teeth ear ears nose throat tummy interpreter language english
 bag bags coat keys visitors visiting visit
 """
+LIFE = frozenset(_LIFE.split())
+"""What a patient, a visitor or a nurse has to do with beside a drain."""
 OTHERS = (
-    (frozenset(_LIFE.split()) | PATIENTS | RELATIVES | STAFF | HIMSELF | ROOM | CLOTHES | NAMES)
+    (LIFE | PATIENTS | RELATIVES | STAFF | HIMSELF | ROOM | CLOTHES | NAMES)
     - READ
     - frozenset({"someone", "somebody", "present", "they", "charge", "mo", "kit"})
 )
@@ -78,6 +80,7 @@ SHORT = {
     "<called>": r"(?:shouted|yelled|hollered|called|texted|messaged|rang|phoned|relayed|passed)",
     "<source>": r"(?:(?:white)?board|sheet|notes?|handover|report|paper|shift(?:'?s)?|nurse|glove|chart)",
     "<the>": r"(?: (?:the|a|my|his|her|our|last|day|night|old|previous|ward|handover|other))*",
+    "<written>": r"(?:scribbled|scrawled|written|jotted|noted|put|left|wrote|recorded|charted|on)",
     "<odd>": r"(?:weird|odd|strange|funny|wonky|fishy|dodgy|suspicious|suss?|sketchy|shady|shaky|unlikely)",
     "<who>": r"(?:he|she|they|pt|patient|physio|aide|student|orientee|float|handover|days|nights|tech)",
 }
@@ -148,7 +151,7 @@ is (?:that|it) (?:right|correct|even possible|possible)
 <may>(?: be| been)<two> <other> <its one><any>
 (?:whose|which)<any> (?:<its one>|it) (?:<it>|is|was)<a word>
 (?:somewhere|something|someplace) (?:round|around|about|near|like) (?:there|that|it|here|then)$
-for what it'?s? ?(?:is )?worth|fwiw|(?:god|goodness|lord|heaven|who) knows<any>$
+for what it'?s? ?(?:is )?worth|fwiw|(?:god|goodness|lord|heaven|who) knows(?! why)<any>$
 (?:not|never|without|no)(?: a)?<a word> (?:clue|idea) (?:if|whether)<any>
 only (?:saw|glanced|looked|caught)<more>
 (?:saw|looked|glanced|read)<any> (?:from|in) (?:the )?(?:door(?:way)?|distance|far|above|across|below|mirror)
@@ -164,6 +167,16 @@ without (?:my |any )?(?:glasses|specs|contacts|lenses|readers)<two>
 (?:blanket|curtain|sheet|gown|towel) (?:was |is )?(?:over|on|across|in front of) (?:it|the)<a word>
 lost track of (?:the )?time
 times?(?: is| are| was)? (?:a |an |only )?(?:approx\w*|guess\w*|estimate\w*|iffy|ish|rough|off)
+(?:it's|its|that's|thats|this is|it was) what (?:was|is|they|someone|somebody)<a word> <written><more>
+(?:his|her|their|pts?|patient's|the) (?:left|right) or (?:mine|yours|my|our|his|hers)<a word>
+(?:which|what|where|how)<more> (?:do|should) (?:i|we|you) (?:read|use|take|go by)<any>
+i question (?:it|that|this)<a word>
+^(?:i think |think |i reckon )?<may> (?:be|been)? ?(?:his|her|their|the|from)(?: \w+){1,2}$
+^(?:or )?(?:maybe|probably|possibly|perhaps) (?:his|her|the|from|in|at|during|pre|post|before)(?: \w+){1,2}$
+(?:know|sure|idea|clue) who (?:he|she) is$
+(?:mask|visor|goggles)<two> (?:fog\w*|steam\w*|mist\w*|in the way)
+(?:jotted|scribbled|scrawled|written|wrote|squiggles?) (?:it )?(?:down )?on (?:a|the|his|her|my)<two>
+going by<more>
 no clock in (?:there|here)|was it (?:before|after|the|his|her|left|right|a|bed)\b<more>
 (?:that|it) or (?:near|nearly|about|almost|more|less)<more>
 whenever <it> was|(?:unless|always|keep)<two> mix(?:ing|ed)?<any>

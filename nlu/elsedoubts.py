@@ -1,0 +1,130 @@
+"""Clauses beside a line that doubt, hope, ask or forget something of a ward, and nothing of the reading.
+
+"I think his daughter is visiting", "lost his glasses somewhere", "not confirmed if rehab has a place": such a
+clause names what is of no line, or asks what somebody else will do, and holds no word for a drain, its line,
+or how, when and where a line was read. Called by `framed`, typed only, which leaves them out where a message
+would be asked; `misgivings` looks at the whole message after that.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+
+from .again import Again, Span
+from .neighbours import phrase_of
+from .numbers import Toks, is_digits, starts_number, word
+from .patterns.asides import PATIENTS
+from .patterns.elsedoubts import (
+    AHEAD,
+    ASKING,
+    CHECKING,
+    HEDGED,
+    LIFTED,
+    MAY,
+    NAMED,
+    OURS,
+    SOMEBODY,
+    WHO_COMES,
+)
+from .patterns.ownclauses import DOUBTFUL, HIMSELF, OBJECTS
+from .pipeline import Cue
+from .somebody import STOPS, is_behind_line
+
+QUIET = frozenset(
+    {"filler", "word", "other", "okay", "neg", "no", "plan", "order", "question", "yes", "repair", "nothing"}
+    | {"mark_of_question", "help", "arrival", "about", "window", "weight"}
+)
+"""Labels of cues that tell nothing of a drain in such a clause."""
+MIXED = frozenset(
+    {"mixed", "mix", "wrong", "muddled", "swapped", "confused", "another", "mistake", "different"}
+)
+WHOM = PATIENTS | frozenset({"patient", "patients", "pt", "pts", "person", "people", "him", "names", "name"})
+FEWEST = 2
+"""Words of a clause."""
+SMALL = frozenset({"a", "an", "one", "to", "for", "oh", "o", "and", "too"})
+"""Number words that mostly are none."""
+WRONG = frozenset({"supposed to be", "was wrong", "is wrong", "wrong", "error", "really", "actually"})
+GOING_HOME = ("going", "home")
+NEAR = 4
+"""Words from a check to what is checked."""
+
+
+def other_doubts(again: Again) -> Iterator[tuple[Span, bool]]:
+    """The clauses that are of something else, with the stop before each, or behind the first; and whether
+    it says when something will be."""
+    toks = again.toks
+    for start, end in _clauses(toks):
+        said = toks.said[start:end]
+        cues = [cue for cue in again.meant.cues if start <= cue.start < end]
+        if len(said) < FEWEST or not is_of_something_else(said):
+            continue
+        numbers = [k for k in range(start, end) if starts_number(toks, k) and word(toks, k) not in SMALL]
+        later = not AHEAD.isdisjoint(said)
+        timed = [k for k in numbers if later and word(toks, k - 1) == "at" and k == end - 1]
+        if timed == numbers and all(_is_quiet(c, toks) for c in cues):
+            before = start > 0 and word(toks, start - 1) in STOPS
+            stop = word(toks, end) == "?" or not before
+            yield (start - before, end + (stop and word(toks, end) in STOPS)), bool(timed)
+
+
+def is_of_something_else(said: Sequence[str]) -> bool:
+    """ "pharmacy unsure about his warfarin", "no idea when the doctors are rounding"."""
+    checked = {w for k, w in enumerate(said) if w in CHECKING and NAMED & set(said[k + 1 : k + 1 + NEAR])}
+    words = set(said) - checked
+    named = bool(words & NAMED) or any(pair == GOING_HOME for pair in pairwise(said))
+    checked |= {"second"} if checked and "nurse" in words else set()
+    if words & OURS or words - checked & (DOUBTFUL - LIFTED) or _points(said):
+        return False
+    if words & MIXED and words & WHOM:
+        return False
+    return named or _asks_of_somebody(said) or _may_come(said)
+
+
+def _may_come(said: Sequence[str]) -> bool:
+    """ "wife might visit later", "reg allegedly on the way"."""
+    return said[0] in WHO_COMES and not MAY.isdisjoint(said) and not AHEAD.isdisjoint(said)
+
+
+def _points(said: Sequence[str]) -> bool:
+    """Whether "it" or "that" may be the line: "that curry" is none."""
+    return any(
+        w in OBJECTS and not (w in {"that", "this"} and not NAMED.isdisjoint(said[k + 1 : k + 2]))
+        for k, w in enumerate(said)
+    )
+
+
+def _asks_of_somebody(said: Sequence[str]) -> bool:
+    """ "no idea when the doctors are rounding", "don't know if I'm on tomorrow": what somebody will do."""
+    for k, w in enumerate(said):
+        if w not in ASKING or HEDGED.isdisjoint(said[:k]):
+            continue
+        behind = said[k + 1 : k + 4]
+        if not HIMSELF.isdisjoint(behind[:1]) or not (SOMEBODY.isdisjoint(behind) or AHEAD.isdisjoint(said)):
+            return not AHEAD.isdisjoint(said)
+    return False
+
+
+def _is_quiet(cue: Cue, toks: Toks) -> bool:
+    first, said = word(toks, cue.start), phrase_of(cue, toks)
+    if cue.label == "amount":
+        return first == "another" or (first == "lost" and word(toks, cue.end) in {"his", "her", "my", "the"})
+    if cue.value == "left":
+        return said == "going home"
+    if cue.label == "out":
+        return word(toks, cue.start - 1) == "make"
+    wrong = cue.value == "corrected" and said in WRONG
+    return wrong or cue.label in QUIET or (cue.value == "repeat" and first in {"repeat", "again"})
+
+
+def _clauses(toks: Toks) -> Iterator[Span]:
+    """The stretches of words between stops, cut also behind a line that is whole, and behind its "and"."""
+    start = 0
+    for k in range(len(toks) + 1):
+        stop = k == len(toks) or word(toks, k) in STOPS
+        joint = word(toks, k) in {"and", "but"} and is_digits(toks, k - 1)
+        cut = not stop and not joint and is_behind_line(toks, k)
+        if (stop or joint or cut) and k > start:
+            yield start, k
+        if stop or joint or cut:
+            start = k + (not cut)
