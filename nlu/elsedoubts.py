@@ -14,22 +14,26 @@ from itertools import pairwise
 from .again import Again, Span
 from .neighbours import phrase_of
 from .numbers import Toks, is_digits, starts_number, word
-from .patterns.asides import PATIENTS
+from .patterns.asides import PATIENTS, RELATIVES
 from .patterns.elsedoubts import (
     AHEAD,
     ASKING,
     CHECKING,
     HEDGED,
     LIFTED,
+    LITTLE,
     MAY,
     NAMED,
     OURS,
+    PARTS,
     SOMEBODY,
+    UNSURE,
     WHO_COMES,
 )
+from .patterns.ofreading import OTHERS
 from .patterns.ownclauses import DOUBTFUL, HIMSELF, OBJECTS
 from .pipeline import Cue
-from .somebody import STOPS, is_behind_line
+from .somebody import GOES_ON_ABOUT, STOPS, is_behind_line
 
 QUIET = frozenset(
     {"filler", "word", "other", "okay", "neg", "no", "plan", "order", "question", "yes", "repair", "nothing"}
@@ -46,6 +50,8 @@ SMALL = frozenset({"a", "an", "one", "to", "for", "oh", "o", "and", "too"})
 """Number words that mostly are none."""
 WRONG = frozenset({"supposed to be", "was wrong", "is wrong", "wrong", "error", "really", "actually"})
 GOING_HOME = ("going", "home")
+SUBJECTS = HIMSELF | RELATIVES | frozenset({"tomorrow", "later", "soon", "next", "tonight", "today"})
+"""With one of these a hedge is of that, whatever else it says: "probably home tomorrow"."""
 NEAR = 4
 """Words from a check to what is checked."""
 
@@ -71,14 +77,23 @@ def other_doubts(again: Again) -> Iterator[tuple[Span, bool]]:
 def is_of_something_else(said: Sequence[str]) -> bool:
     """ "pharmacy unsure about his warfarin", "no idea when the doctors are rounding"."""
     checked = {w for k, w in enumerate(said) if w in CHECKING and NAMED & set(said[k + 1 : k + 1 + NEAR])}
-    words = set(said) - checked
-    named = bool(words & NAMED) or any(pair == GOING_HOME for pair in pairwise(said))
+    owned = {w for a, w in pairwise(said) if a in {"his", "her"} and w in {"glasses", "specs", "phone"}}
+    words = set(said) - checked - owned
+    named = bool(words & NAMED or owned) or any(pair == GOING_HOME for pair in pairwise(said))
     checked |= {"second"} if checked and "nurse" in words else set()
     if words & OURS or words - checked & (DOUBTFUL - LIFTED) or _points(said):
         return False
-    if words & MIXED and words & WHOM:
+    if (words & MIXED and words & WHOM) or is_bare(said):
         return False
     return named or _asks_of_somebody(said) or _may_come(said)
+
+
+def is_bare(said: Sequence[str]) -> bool:
+    """ "maybe his stoma", "or maybe at lunch": a hedge and what the line may be of, and nothing told of that;
+    "unsure of his weight" says of what."""
+    of = any(a in UNSURE and b in {"of", "about", "on", "re"} for a, b in pairwise(said))
+    told = of or not SUBJECTS.isdisjoint(said)
+    return not told and all(w in LIFTED | MAY | NAMED | LITTLE or w in OTHERS for w in said)
 
 
 def _may_come(said: Sequence[str]) -> bool:
@@ -89,7 +104,7 @@ def _may_come(said: Sequence[str]) -> bool:
 def _points(said: Sequence[str]) -> bool:
     """Whether "it" or "that" may be the line: "that curry" is none."""
     return any(
-        w in OBJECTS and not (w in {"that", "this"} and not NAMED.isdisjoint(said[k + 1 : k + 2]))
+        w in OBJECTS and not (w in {"that", "this"} and not (NAMED | PARTS).isdisjoint(said[k + 1 : k + 2]))
         for k, w in enumerate(said)
     )
 
@@ -123,7 +138,8 @@ def _clauses(toks: Toks) -> Iterator[Span]:
     for k in range(len(toks) + 1):
         stop = k == len(toks) or word(toks, k) in STOPS
         joint = word(toks, k) in {"and", "but"} and is_digits(toks, k - 1)
-        cut = not stop and not joint and is_behind_line(toks, k)
+        behind = word(toks, k).isalpha() and word(toks, k) not in GOES_ON_ABOUT and is_digits(toks, k - 1)
+        cut = not stop and not joint and (behind or is_behind_line(toks, k))
         if (stop or joint or cut) and k > start:
             yield start, k
         if stop or joint or cut:

@@ -17,6 +17,7 @@ from typing import Any, TypeGuard
 from .alarms import is_feared
 from .asking import is_owned_up, opens_asking
 from .doubtwords import Doubt, doubts_in, is_stop, sentence_of
+from .elsedoubts import is_of_something_else
 from .hearsay import second_hand
 from .items import EVENTS
 from .numbers import Toks, is_digits, word
@@ -76,6 +77,8 @@ def doubted(
     for doubt in doubts:
         if doubt.kind == "cancelled" and not spoken.isdisjoint(range(doubt.start, doubt.end)):
             continue  # "hasn't drained anything": it is what was read
+        if whole.isdisjoint(range(*doubt.clause)) and is_of_something_else(toks.said[slice(*doubt.clause)]):
+            continue  # "reg allegedly on the way"
         if stays_with(toks, doubt.start) and not any(isinstance(s, Removed) for s in told):
             continue
         if _reaches(doubt, toks, whole) and not (asks and _is_of_asked(doubt, toks, whole)):

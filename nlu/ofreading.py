@@ -15,10 +15,11 @@ from collections.abc import Collection, Container, Iterable, Iterator, Sequence
 from .again import Span
 from .alarms import is_feared
 from .doubtwords import Doubt
-from .elsedoubts import is_of_something_else
+from .elsedoubts import is_bare, is_of_something_else
 from .neighbours import HARD, is_stop_among
 from .numbers import Toks
 from .patterns import ofreading as words
+from .patterns.elsedoubts import TAKEN_FOR
 from .patterns.misgivings import GONE, JOINTS, NOT_GONE
 
 STOPS = HARD | {",", "(", ")", "-", "\n"}
@@ -71,15 +72,16 @@ def _doubt_of(toks: Toks, clause: Span, told: Container[int], hedges: Iterable[D
     within = [k for k in range(*clause) if k in told]
     behind = range(within[-1] + 1 if within else clause[0], clause[1])
     beside = [toks.said[k] for k in behind]
-    others = not words.OTHERS.isdisjoint(beside)
+    if is_of_something_else(beside[bool(within) and beside[:1] in (["and"], ["but"]) :]):
+        return ""
+    bare = is_bare(beside) and not TAKEN_FOR.isdisjoint(beside)
+    others = not (bare or words.OTHERS.isdisjoint(beside))
     named = words.READ.intersection(beside)
     own = not others or bool(named)
     found = OUTRIGHT.search(text)
     if found and (own or words.OTHERS.isdisjoint(_beside(text, found))):
         return "outright"
     by_me = "read" in named and "i" in beside
-    if not within and is_of_something_else(toks.said[slice(*clause)]):
-        return ""
     if named and (by_me or not others) and not words.TROUBLE.isdisjoint(beside):
         return "reading"
     if not others and not words.STRICT.isdisjoint(beside) and words.SOUND.isdisjoint(beside):

@@ -6,7 +6,7 @@ on; nor in `LIFTED` what a drain or its fluid does.
 
 from __future__ import annotations
 
-from .asides import RELATIVES, STAFF
+from .asides import PATIENTS, RELATIVES, STAFF
 from .leads import LINES, MANY_LINES
 from .ofreading import LIFE, READ
 from .ownclauses import DRAINS
@@ -40,11 +40,11 @@ board whiteboard sheet sheets page paper notes handover report shift nights days
 squinted door curtain curtains window lap floor lifted label labels band bands wristband sticker name names
 tape taped blanket pillow gown towel stand by from per via pole hook holder tubing connector clamp valve
 suction seal leak air fluid blood drained draining level levels number numbers figure figures digit digits
-value values count counted mine yours theirs rounded roughly ish approx exactly exact off photo photos pic
-pics picture screenshot phone phoned called rang heard told tell hearsay word verbal verbally recheck
-rechecked recheckd check checked trust bet quote swear promise promises hold record chart log enter save
-pencil provisional draft before after earlier yesterday yesterday's previous remember recall forgot
-forgotten forget missed late
+value values count counted mine yours theirs rounded roughly include includes included including mostly
+contains ish approx exactly exact off photo photos pic pics picture screenshot phone phoned called rang
+heard told tell hearsay word verbal verbally recheck rechecked recheckd check checked trust bet quote swear
+promise promises hold record chart log enter save pencil provisional draft before after earlier yesterday
+yesterday's previous remember recall forgot forgotten forget missed late
 """
 OURS = READ | LINES | MANY_LINES | DRAINS | frozenset(_OURS.split())
 """With one of these it may be of the line after all, or of how, when and by whom it was read."""
@@ -70,3 +70,18 @@ _AHEAD = """
 rounding coming visiting tomorrow on we'll they'll booked visit come arriving arrives call way
 """
 AHEAD = frozenset(_AHEAD.split())
+PARTS = frozenset({"morning", "afternoon", "evening", "arvo", "week", "weekend", "am", "pm"})
+UNSURE = frozenset({"unsure", "sure", "certain", "doubtful", "worried", "idea", "clue", "upset", "confused"})
+"""With "of" or "about" behind them these say of what somebody is unsure."""
+_LITTLE = """
+a an the his her their my our or and not no i we to of in at on for from with during pre post before after
+be been is was were are have has had it's that's that just only about re or but so he she him was
+"""
+LITTLE = frozenset(_LITTLE.split())
+"""Words that tell nothing of a thing."""
+_TAKEN_FOR = """
+urine catheter sputum stoma vomit bag bags feed feeds cup jug basin urinal bedpan commode wound transfusion
+lunch tea breakfast dinner supper theatre recovery rehab transport pharmacy ambulance roommate
+"""
+TAKEN_FOR = STAFF | PATIENTS | frozenset(_TAKEN_FOR.split())
+"""What a number may be of, when it may have been read, and by whom: "maybe his stoma", "i think pharmacy"."""

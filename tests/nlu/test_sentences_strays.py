@@ -82,7 +82,7 @@ def test_a_remark_that_a_line_is_right_leaves_it_a_line(text: str) -> None:
         ("12 455 at 1806, same", "ask kind"),
         ("12 455 at 1806, correct it", "corrected bed=12 at=18:06 level_ml=455"),
         ("12 455 at 1806, right tube", "mark bed=12 tube=right at=18:06 level_ml=455"),
-        ("12 455 at 1806, definitely right tube", "mark bed=12 tube=right at=18:06 level_ml=455"),
+        ("12 455 at 1806, definitely right tube", "ask tube"),
         ("yes 12 455 at 1806", "answered bed=12 at=18:06 answer=yes level_ml=455"),
         ("12 yes 455", "answered bed=12 answer=yes level_ml=455"),
         ("12 455 at 1806, if I've got that right", "ask kind"),
@@ -135,6 +135,10 @@ def test_an_event_that_is_told_asks_nothing(text: str, read: str) -> None:
         "12 455 at 1806; wife might visit later",
         "bed 12 line at 455 @ 1806 - I mixed up his tea order",
         "room 12 up to 455 at 1806; did you see my stethoscope anywhere?",
+        "12 455 at 1806 I think his daughter is visiting this arvo",
+        "12 455 at 1806 lost his glasses somewhere",
+        "reg allegedly on the way. 12 455 at 1806",
+        "at 1806 bed 12 was 455 acting weird with visitors",
     ],
 )
 def test_a_doubt_of_something_else_leaves_the_line(text: str) -> None:
@@ -154,6 +158,10 @@ def test_a_doubt_of_something_else_leaves_the_line(text: str) -> None:
         "12 455 at 1806, half asleep after the meeting",
         "12 455 at 1806, error by theatre",
         "12 455 at 1806, no idea who is in there",
+        "12 455 at 1806, might have been lunch",
+        "12 455 at 1806, maybe his stoma",
+        "12 455 at 1806, i think pharmacy",
+        "12 455 at 1806, theatre not sure",
     ],
 )
 def test_a_doubt_that_may_be_of_the_line_stays_asked(text: str) -> None:
