@@ -72,7 +72,8 @@ def _assured(toks: Toks) -> Iterator[Span]:
             continue
         placed |= any(a == "right" and b in WHOSE for a, b in pairwise(said))
         checked |= not {"checked", "rechecked"}.isdisjoint(said)
-        if word(toks, end) != "?" and sum(not start <= k < end for k in figures) >= WHOLE:
+        ends = end == len(toks) or word(toks, end) in STOPS - {"?"}  # "the 1815 one was really 1040"
+        if ends and sum(not start <= k < end for k in figures) >= WHOLE:
             yield start, end
 
 

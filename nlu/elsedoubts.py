@@ -49,7 +49,6 @@ FEWEST = 2
 SMALL = frozenset({"a", "an", "one", "to", "for", "oh", "o", "and", "too"})
 """Number words that mostly are none."""
 WRONG = frozenset({"supposed to be", "was wrong", "is wrong", "wrong", "error", "really", "actually"})
-GOING_HOME = ("going", "home")
 SUBJECTS = HIMSELF | RELATIVES | frozenset({"tomorrow", "later", "soon", "next", "tonight", "today"})
 """With one of these a hedge is of that, whatever else it says: "probably home tomorrow"."""
 NEAR = 4
@@ -63,7 +62,8 @@ def other_doubts(again: Again) -> Iterator[tuple[Span, bool]]:
     for start, end in _clauses(toks):
         said = toks.said[start:end]
         cues = [cue for cue in again.meant.cues if start <= cue.start < end]
-        if len(said) < FEWEST or not is_of_something_else(said):
+        headed = word(toks, end) == ":"  # "lunch cover: 3 490, 9 660"
+        if headed or len(said) < FEWEST or not is_of_something_else(said):
             continue
         numbers = [k for k in range(start, end) if starts_number(toks, k) and word(toks, k) not in SMALL]
         later = not AHEAD.isdisjoint(said)
@@ -79,7 +79,7 @@ def is_of_something_else(said: Sequence[str]) -> bool:
     checked = {w for k, w in enumerate(said) if w in CHECKING and NAMED & set(said[k + 1 : k + 1 + NEAR])}
     owned = {w for a, w in pairwise(said) if a in {"his", "her"} and w in {"glasses", "specs", "phone"}}
     words = set(said) - checked - owned
-    named = bool(words & NAMED or owned) or any(pair == GOING_HOME for pair in pairwise(said))
+    named = bool(words & NAMED or owned)
     checked |= {"second"} if checked and "nurse" in words else set()
     if words & OURS or words - checked & (DOUBTFUL - LIFTED) or _points(said):
         return False
@@ -124,8 +124,6 @@ def _is_quiet(cue: Cue, toks: Toks) -> bool:
     first, said = word(toks, cue.start), phrase_of(cue, toks)
     if cue.label == "amount":
         return first == "another" or (first == "lost" and word(toks, cue.end) in {"his", "her", "my", "the"})
-    if cue.value == "left":
-        return said == "going home"
     if cue.label == "out":
         return word(toks, cue.start - 1) == "make"
     wrong = cue.value == "corrected" and said in WRONG

@@ -72,7 +72,8 @@ def without_idle(
 
 def _as_word(cue: Cue, toks: Toks) -> Cue:
     said = phrase_of(cue, toks)
-    return Cue("filler" if said == "that was" else "word", said, cue.start, cue.end)
+    silent = said == "that was" or cue.value == "capacity"
+    return Cue("filler" if silent else "word", said, cue.start, cue.end)
 
 
 def _has_figures(toks: Toks, labelled: Mapping[int, tuple[int, str]]) -> bool:

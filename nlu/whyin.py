@@ -58,6 +58,7 @@ UNDERSTOOD = frozenset(
 RUNNING = frozenset({"placed", "exchanged"})
 FRESH = frozenset({"new", "fresh"})
 """Before what somebody had done these say who came."""
+OWNED = frozenset({"the", "his", "her", "my", "their"})
 OPERATED = frozenset({"repair", "replacement", "transplant"})
 UNSAFE = frozenset({"and", "with", "the", "his", "her", "for", "to"})
 
@@ -79,12 +80,24 @@ def with_reasons(cues: tuple[Cue, ...], toks: Toks, *, voice: bool) -> tuple[Cue
 def _is_told(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> bool:
     if word(toks, cue.start - 1) in FRESH or word(toks, cue.end) in OPERATED:
         return True
+    if word(toks, cue.start - 1) in OWNED and word(toks, cue.start - 2) not in {
+        "is",
+        "s",
+        "was",
+        "he's",
+        "she's",
+    }:
+        return False  # "close to the heart"
     start, end = _clause(cue, toks)
     inside = [c for c in cues if start <= c.start < end]
     known = {k for c in inside if c.label in UNDERSTOOD for k in range(c.start, c.end)}
-    if not all(k in known or _says_nothing(toks, k) for k in range(start, end)):
-        return False
     placed = any(c.value == "placed" for c in cues)
+    near = any(
+        c.value == "placed" for c in inside
+    )  # "chest tube inserted left at 0140 trauma opening level 150"
+    around = range(max(start, cue.start - 1), min(end, cue.end + 1)) if near else range(start, end)
+    if not all(k in known or _says_nothing(toks, k) for k in around):
+        return False
     happened = any(c.label in {"kind", "what"} and c.value not in RUNNING for c in inside)
     before = cue.start - 1 - (word(toks, cue.start - 1) in {"a", "an"})
     if happened and not placed and word(toks, before) in UNSAFE:
