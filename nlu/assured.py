@@ -41,6 +41,31 @@ SAID_FOR_SURE = frozenset(
 WHOSE = frozenset({"bed", "patient", "pt", "person", "number", "name"})
 """Behind "right" these make it no side."""
 SIDED = frozenset({"tube", "side", "one", "band", "drain"})
+IDIOMS = (
+    ("spot", "on"),
+    ("bang", "on"),
+    ("dead", "on"),
+    ("on", "the", "money"),
+    ("for", "sure"),
+    ("for", "certain"),
+    ("hand", "on", "heart"),
+    ("trust", "me"),
+    ("i", "swear"),
+    ("i'd", "swear"),
+    ("i", "promise"),
+    ("clear", "as", "day"),
+    ("at", "eye", "level"),
+    ("in", "good", "light"),
+    ("not", "a", "typo"),
+    ("no", "typo"),
+    ("not", "a", "mistake"),
+    ("not", "a", "misread"),
+    ("not", "a", "guess"),
+    ("not", "guessing"),
+    ("no", "guesswork"),
+    ("not", "an", "error"),
+)
+"""What else says so."""
 PUTTING = frozenset({"correct", "right", "same"})
 """At the start of a clause these put something right, name a tube or tell that nothing came."""
 ASKS = frozenset({("is", "it"), ("is", "that"), ("is", "this"), ("was", "it"), ("was", "that")})
@@ -51,7 +76,8 @@ WHOLE = 3
 
 def with_certainty(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, with each clause that only says that a line is right as words that say nothing."""
-    if CERTAIN.isdisjoint(toks.words) or sum(map(is_digits, [toks] * len(toks), range(len(toks)))) < WHOLE:
+    certain = CERTAIN | {w for idiom in IDIOMS for w in idiom}
+    if certain.isdisjoint(toks.words) or sum(map(is_digits, [toks] * len(toks), range(len(toks)))) < WHOLE:
         return cues
     spans = list(_assured(toks))
     if not spans:
@@ -98,6 +124,9 @@ def _is_figure(toks: Toks, k: int) -> bool:
 
 def _is_certain(said: tuple[str, ...], *, placed: bool, checked: bool) -> bool:
     """Whether all words are of certainty; `placed` behind "right bed", `checked` behind "rechecked"."""
+    rest, idiom = _without_idioms(said)
+    if idiom:
+        return all(w in CERTAIN | AROUND and w != "not" for w in rest) and not {"right", "same"} & set(rest)
     words = set(said)
     counted = "check" in words and not words.isdisjoint(COUNTED)  # "I check two time"
     if not words <= CERTAIN | AROUND or said[:2] in ASKS or not (counted or words & CERTAIN):
@@ -113,6 +142,15 @@ def _is_certain(said: tuple[str, ...], *, placed: bool, checked: bool) -> bool:
     if "right" in words:
         return _is_no_side(said, placed=placed)
     return said[0] not in PUTTING and not (words <= {"same", "again", "the", "it", "is", "it's", "one"})
+
+
+def _without_idioms(said: tuple[str, ...]) -> tuple[tuple[str, ...], bool]:
+    """The words around "spot on", "not a typo", and whether there are such."""
+    for idiom in IDIOMS:
+        for k in range(len(said) - len(idiom) + 1):
+            if said[k : k + len(idiom)] == idiom:
+                return (*said[:k], *said[k + len(idiom) :]), True
+    return said, False
 
 
 def _is_no_side(said: tuple[str, ...], *, placed: bool) -> bool:

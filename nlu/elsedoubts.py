@@ -51,6 +51,15 @@ SMALL = frozenset({"a", "an", "one", "to", "for", "oh", "o", "and", "too"})
 WRONG = frozenset({"supposed to be", "was wrong", "is wrong", "wrong", "error", "really", "actually"})
 SUBJECTS = HIMSELF | RELATIVES | frozenset({"tomorrow", "later", "soon", "next", "tonight", "today"})
 """With one of these a hedge is of that, whatever else it says: "probably home tomorrow"."""
+HEDGING = (
+    MAY
+    | HEDGED
+    | frozenset({"think", "thinks", "thought", "reckon", "reckons", "doubt", "doubtful", "worried"})
+)
+COMPARED = frozenset(
+    {"more", "less", "wrong", "different", "another", "mixed", "mix", "mistake", "mistaken", "error"}
+)
+"""With one of these a hedge may be of the number, or of whose it is."""
 NEAR = 4
 """Words from a check to what is checked."""
 

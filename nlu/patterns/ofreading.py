@@ -171,11 +171,14 @@ times?(?: is| are| was)? (?:a |an |only )?(?:approx\w*|guess\w*|estimate\w*|iffy
 (?:his|her|their|pts?|patient's|the) (?:left|right) or (?:mine|yours|my|our|his|hers)<a word>
 (?:which|what|where|how)<more> (?:do|should) (?:i|we|you) (?:read|use|take|go by)<any>
 i question (?:it|that|this)<a word>
+(?:a|my|best|wild|quick) (?:stab|punt|flyer)(?: (?:at|in|on)<two>)?
+(?:out of|from) (?:the |thin )*air|up in the air|(?:by|from) heart
+(?:<not>|<cannot>)<two> (?:(?:spot|bang|dead) on|hand on heart)
 ^(?:i think |think |i reckon )?<may> (?:be|been)? ?(?:his|her|their|the|from)(?: \w+){1,2}$
 ^(?:or )?(?:maybe|probably|possibly|perhaps) (?:his|her|the|from|in|at|during|pre|post|before)(?: \w+){1,2}$
 (?:know|sure|idea|clue) who (?:he|she) is$
 (?:mask|visor|goggles)<two> (?:fog\w*|steam\w*|mist\w*|in the way)
-(?:jotted|scribbled|scrawled|written|wrote|squiggles?) (?:it )?(?:down )?on (?:a|the|his|her|my)<two>
+(?:jotted|scribbled|scrawled|squiggles?) (?:it )?(?:down )?on (?:a|the|his|her|my)<two>
 going by<more>
 no clock in (?:there|here)|was it (?:before|after|the|his|her|left|right|a|bed)\b<more>
 (?:that|it) or (?:near|nearly|about|almost|more|less)<more>
