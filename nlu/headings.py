@@ -14,7 +14,7 @@ from .patterns.leads import MANY_LINES
 from .patterns.remarks import REMARKS
 
 ENDS = frozenset({".", ";"})
-SIGNS = ENDS | {":"}
+SIGNS = ENDS | {":", "-"}
 LISTED = frozenset({",", "and", "&", "+", "/"})
 HEADINGS = REMARKS | frozenset(
     {"done", "picked", "up", "have", "having", "had", "got", "took", "taking", "over", "finished", "rounded"}
@@ -29,28 +29,41 @@ def without_heading(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     if not end:
         return items
     head, rest = [i for i in items if i.end <= end], [i for i in items if i.end > end]
-    listed = [i.label for i in head if i.role in {"bed", "num"}]
+    listed = [i.label for i in head if i.role in {"bed", "num"} and not _is_when(i)]
     if not listed or not rest or not all(_is_listed(i, toks) for i in head):
         return items
     again = [i.label for i in rest if i.role in {"bed", "num"} and i.label in listed and not i.lead]
     opens = next((i for i in rest if i.role != "sep" and i.value not in {"bed", "filler"}), None)
     if list(dict.fromkeys(again)) != listed or opens is None or opens.label != listed[0]:
         return items  # "9: 410, 10: 220. 9 has a leak"
-    quiet = (i if i.value == "closing" else Item("cue", i.start, i.end, "filler") for i in head)
-    return (*quiet, *rest)
+    kept = (i if i.value == "closing" or _is_when(i) else Item("cue", i.start, i.end, "filler") for i in head)
+    return (*kept, *rest)
 
 
 def _heading_end(items: Sequence[Item], toks: Toks) -> int:
     """Where the first sentence or the first colon that stands alone is; nought where there is none."""
     if SIGNS.isdisjoint(toks.words):
         return 0
-    colons = (k for k in range(len(toks)) if word(toks, k) == ":" and not glued(toks, k + 1))
+    colons = (
+        k for k in range(len(toks)) if (word(toks, k) == ":" and not glued(toks, k + 1)) or _is_dash(toks, k)
+    )
     stops = (i.start for i in items if i.role == "sep" and i.value in ENDS)
     return min([*colons, *stops], default=0)
 
 
+def _is_dash(toks: Toks, k: int) -> bool:
+    return word(toks, k) == "-" and not glued(toks, k) and not glued(toks, k + 1)
+
+
+def _is_when(item: Item) -> bool:
+    """ "beds 2 and 9 at midnight: 2 is 455, 9 is 1325": when all of them were read."""
+    return item.at and bool(item.clocks) and item.role in {"time", "num"}
+
+
 def _is_listed(item: Item, toks: Toks) -> bool:
-    """Whether a piece may be of a list of beds: a label, a stop, a word that tells nothing."""
+    """Whether a piece may be of a list of beds: a label, a stop, when all were read, a word of no meaning."""
+    if _is_when(item):
+        return True
     match item.role:
         case "num":
             return item.label is not None and not (item.lead or item.at or item.unit)
