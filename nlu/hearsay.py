@@ -17,6 +17,7 @@ from .patterns.numerals import NUMERALS
 
 NEAR = 4
 """Words among which whoever vouches is named."""
+AS_SAID = frozenset({"as", "so", "like", "what", "that"})
 OF_THE_ENTRY = frozenset({"to", "should", "shouldve", "should've", "have"})
 """Right before "say" these tell what an entry was to be: "was supposed to say 415"."""
 STOPS = HARD | {",", ":", "-", '"'}
@@ -84,6 +85,8 @@ def _is_of_somebody(toks: Toks, k: int) -> bool:
         return not said_so.PAPERS.isdisjoint(subject[-1:])
     if said in said_so.WITNESSING:
         return not said_so.AT_THE_BED.isdisjoint(subject)
+    if said == "told" and _is_informed(toks, k, subject):
+        return False
     if said in said_so.HEARING or (said in said_so.PASSIVE and not said_so.BEEN.isdisjoint(subject[-2:])):
         return True
     if said == "handed" and word(toks, k + 1) == "over":
@@ -104,6 +107,15 @@ def _is_of_somebody(toks: Toks, k: int) -> bool:
     if _is_number(last):
         return said not in said_so.SHOWING  # "22 reckons"; "13 says" is its canister
     return last not in said_so.OURS
+
+
+def _is_informed(toks: Toks, k: int, subject: Sequence[str]) -> bool:
+    """ "surgeon told", "the reg has been told": who heard of it, and nobody who said it."""
+    ends = word(toks, k + 1) in STOPS | {"", "and", "about", "of", "already"}
+    behind = any(is_digits(toks, j) for j in range(k))
+    as_said = not AS_SAID.isdisjoint(toks.said[max(0, k - NEAR) : k])  # "so the wife told"
+    who = not said_so.SOMEBODY.isdisjoint(subject) and said_so.MYSELF.isdisjoint(subject)
+    return ends and behind and who and not as_said
 
 
 def _is_source(toks: Toks, k: int) -> bool:

@@ -91,6 +91,15 @@ def test_polite_sentences_and_words_without_vowels_are_read(text: str, read: str
         ("8 640 no leak, 10 220 small leak, both 1900",
          "mark bed=8 at=19:00 level_ml=640; checked bed=8 at=19:00 air_leak=none; "
          "mark bed=10 at=19:00 level_ml=220; checked bed=10 at=19:00 air_leak=present"),
+        ("beds 2 and 9 at 1900: 2 is 455, 9 is 1325",
+         "mark bed=2 at=19:00 level_ml=455; mark bed=9 at=19:00 level_ml=1325"),
+        ("Bed 13 and 15 lines at 18:45 - 13 is 640, 15 is 1205. Neither bubbling.",
+         "mark bed=13 at=18:45 level_ml=640; checked bed=13 at=18:45 air_leak=none; "
+         "mark bed=15 at=18:45 level_ml=1205; checked bed=15 at=18:45 air_leak=none"),
+        ("bed 6 640 at 1900, surgeon told", "mark bed=6 at=19:00 level_ml=640"),
+        ("bed 6 640 at 1900. The reg has been told.", "mark bed=6 at=19:00 level_ml=640"),
+        ("bed 6 640 at 1900, tech told me", "ask level_ml"),
+        ("bed 6 640 at 1900, so the wife told", "ask level_ml"),
         ("1900 lines: bed 3 210, bed 8 600, bed 17 1240, bed 25 90",
          "mark bed=3 at=19:00 level_ml=210; mark bed=8 at=19:00 level_ml=600; "
          "mark bed=17 at=19:00 level_ml=1240; ask bed"),
