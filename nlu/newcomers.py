@@ -31,6 +31,7 @@ OPERATIONS = frozenset(
     {"lobectomy", "thoracotomy", "pneumonectomy", "segmentectomy", "wedge", "vats", "decortication"}
     | {"bullectomy", "resection"}
 )
+AFTER = frozenset({"post", "after", "following", "for", "s", "status"})
 NAMING = frozenset({"side", "place"})
 FROM = frozenset({"theatre", "theater", "or", "ot", "pacu", "recovery", "surgery", "ed", "er", "icu", "itu"})
 BEGINNING = frozenset({"level", "levelat", "opens", "canister", "inside"})
@@ -75,6 +76,7 @@ def _of_operations(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
         while nxt.label in NAMING and nxt.end in starts:
             nxt = starts[nxt.end]
         of_lung = nxt.label == "reason" and word(toks, nxt.end - 1) in OPERATIONS
+        of_lung &= word(toks, nxt.start) not in AFTER  # "a tube on the left post lobectomy"
         yield cue._replace(label="filler", value="") if of_lung and cue.label in NAMING else cue
 
 

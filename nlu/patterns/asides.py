@@ -42,6 +42,7 @@ transport transporting moving move mobilising mobilizing turned
 rolling rolled repositioning walking physiotherapy ambulating bathing mistake
 accident error purpose while whilst during when just then now this that round rounds w via
 per post op day morning afternoon evening night nightshift dayshift shift done complete completed swiftly
+ta thanks thank thx ty cheers tks
 asap quick slightly bit little very really quite bad badly
 heads up transit route urgent urgently stat alert as same site sited side sided single double both two
 trial came forgot forgotten po opo reconnected reattached rejoined retaped resecured

@@ -89,7 +89,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
         "no (leak|air leak|bubbling|bubbles|al) even (with|w|on) (cough|coughing)",
         "nil (bubbling|bubbles|bubble|airleak)",
         "no leak", "no air leak", "without leak", "without air leak",
-        "no bubbling", "no bubbles", "neg leak", "negative leak",
+        "no bubbling", "no bubbles", "nothing bubbling", "none bubbling", "neg leak", "negative leak",
         "nil leak", "nil air leak", "leak free", "no leaks", "no air leaks", "negative for air leak",
         "negative for leak", "no leak noted",
         "no airleak", "not bubbling", "not leaking air",
