@@ -27,13 +27,15 @@ CALLED = "called"
 """The line that is called by the time before it: "the 1800 mark"."""
 CHECKS = frozenset({"suction", "wall", "seal"})
 FOUND = CHECKS | FINDINGS
+CLOSING = "ended"
+"""Of what stood before it: "790 ml amt in old bottle"."""
 DOING = frozenset({"i", "we", "they", "it", "was", "got", "is", "being"})
 HOOKED = frozenset({"hooked", "connected", "attached", "put", "hung", "set", "went", "use", "used"})
 HOOKED |= {"it", "up", "on"}
 OFF = frozenset({"off", "down", "removed", "changed", "swapped", "switched", "replaced", "disconnected"})
 TAKING = DOING | OFF | {"came", "took", "taken", "pulled", "the", "old", "one", "we'd", "i'd", "had", "box"}
 AT = frozenset({"at", "@"})
-THROWN = frozenset({"discarded", "binned"})
+THROWN = frozenset({"discarded", "binned", "thrown", "disposed", "tossed"})
 ENDING = frozenset({"", ",", ";", ".", "!", ")", "and", "at", "@", "today", "this"})
 """Behind "before we hooked up" these end it; "before we hooked up the new one" is of the old one."""
 
@@ -53,7 +55,8 @@ def followed_by(item: Item, toks: Toks, cues: Mapping[int, Cue]) -> tuple[int, I
         new = any(word(toks, k) == "new" for k in range(inside.start, inside.end))
         return inside.end, item._replace(lead="new" if new else "inside")
     cue = _behind(item, toks, cues)
-    if word(toks, item.end) in THROWN and item.lead in {"", "at"} and item.label is None:
+    thrown = word(toks, item.end) in THROWN and word(toks, item.end + 1) in ENDING
+    if thrown and item.lead in {"", "at"} and item.label is None:
         return item.end + 1, item._replace(lead="old")  # "1900 discarded"
     if cue is not None and cue.label == "fluid" and _came_out(cue, item, toks, cues):
         return item.end, item._replace(lead="amount")
@@ -144,6 +147,10 @@ def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
     olds = toks.said[cue.start : cue.end] in {("old",), ("out", "of", "old")}  # "1760 old"
     final |= olds and not (item.lead or item.label)
     final |= word(toks, cue.end - 1) == "removal" and not item.lead  # "410 at removal"
+    final |= cue.label == "old" and cue.value == CLOSING and not item.label
+    timed = word(toks, cue.end - 1) == "removal" and len(word(toks, cue.end)) == FULL_HOUR
+    timed &= bool(clocks(toks, cue.end))  # "50 mL at time of removal 1413"
+    behind &= not (cue.label == "old" and (cue.value == CLOSING or timed))
     if cue.label == "old" and (cue.start > item.end or final) and not behind:
         return cue.end, item._replace(lead="old")
     if cue.label == "new" and cue.start > item.end and not behind and word(toks, cue.start - 1) == "in":
@@ -154,9 +161,9 @@ def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
         return item.end, item  # "9 dumped on turning, line 1590": its bed
     if cue.value == "going" and _begins(item, toks):
         return item.end, item  # "12 draining well"
-    timed = item.at and item.clocklike and len(item.digits) == FULL_HOUR  # "@1910 gave report"
+    at_time = item.at and item.clocklike and len(item.digits) == FULL_HOUR  # "@1910 gave report"
     of_bed = toks.said[max(0, item.start - 3) : item.start] in NONE_OUT_OF and item.label is not None
-    if cue.label in {"amount", "out", "output"} and not (behind or timed or of_bed):
+    if cue.label in {"amount", "out", "output"} and not (behind or at_time or of_bed):
         return cue.end, item._replace(lead="output" if cue.label == "output" else "amount")
     if cue.label == "opens" and word(toks, cue.start) in {"drained", "out", "already"} and not behind:
         return cue.end, item._replace(lead="opens")

@@ -18,15 +18,19 @@ from .byhimself import (
     pulled_along,
     took_it_out,
 )
+from .bywhom import BY_WHOM
+from .changeover import CHANGEOVER
 from .clock import clocks
 from .fetched import FETCHED
 from .goings import GOINGS, PERSONS, Rule, bed_ends, past
+from .heldbefore import HELD_BEFORE
 from .neighbours import phrase_of
 from .numbers import Toks, is_digits, starts_number, word
 from .ofother import OF_OTHER
 from .oldended import OLD_ENDED
 from .oldones import Message
 from .onabed import ON_A_BED
+from .outandin import OUT_AND_IN
 from .passing import PASSING
 from .patterns.asides import STAFF
 from .patterns.leads import TUBE_NAMES
@@ -273,6 +277,10 @@ EVERY = (
     *FETCHED,
     *RECOUNTED,
     *OLD_ENDED,
+    *CHANGEOVER,
+    *HELD_BEFORE,
+    *OUT_AND_IN,
+    *BY_WHOM,
     *SAID_OF_A_LINE,
     *GOINGS,
     *PASSING,
