@@ -162,6 +162,7 @@ def _in_the_last(cues: list[Cue], toks: Toks) -> Iterator[Cue]:
         counted = (
             counted and word(toks, first - 1) not in NO_AMOUNT and not glued(toks, first)
         )  # "CT8 in the"
+        counted &= not ("how" in toks.words and word(toks, first - 1) in {"for", "from", "on"})  # of that bed
         end = _length_end(toks, last + 1)
         if counted and end > last + 1 and not any(c.label in TELLING and c.end == number for c in cues):
             spans[k + (word(toks, k) == "in")] = end

@@ -72,11 +72,21 @@ def topic(items: tuple[Item, ...], read: Read) -> str | None:
         found.add("total")
     if not found and cues & {"level", "levelat"}:
         found.add("last")
+    found = _charted(found, cues, read)
     if found <= {"total", "last"} and _is_compared(items, read):
         found = {"trend"}
     if found - {"beds"}:
         found.discard("beds")
     return next((t for t in RANK if t in found), None)
+
+
+def _charted(found: set[str], cues: frozenset[str], read: Read) -> set[str]:
+    """ "how much should i document" is what to chart; "any air leak charted" is of a check."""
+    words = read.tokens.words
+    if "total" in found and "document" in words and not words.isdisjoint({"i", "we", "should"}):
+        return found | {"chart"}
+    checked = found <= {"chart", "checks"} and "charted" in words and "chart" not in words
+    return {"checks"} if checked and cues & {"leak", "suction", "seal", "tidal", "wall"} else found
 
 
 def _is_compared(items: tuple[Item, ...], read: Read) -> bool:

@@ -198,7 +198,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
         "during my shift", "on this shift", "since beginning of shift", "in this shift",
     ),
     "window:last_shift": (
-        "last shifts", "previous shifts",
+        "last shifts", "previous shifts", "for the shift before",
         "last shift", "previous shift", "prior shift", "the last shift", "the shift before",
         "the previous shift", "shift before", "prev shift", "for last shift", "for the last shift",
         "on last shift", "during last shift", "past shift", "over last shift", "previous shift's",
