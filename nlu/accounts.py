@@ -13,6 +13,7 @@ from typing import NamedTuple
 from .claims import CLAIMED
 from .items import FULL_HOUR
 from .numbers import Toks, glued, is_digits, word
+from .othernames import is_drug, is_name, names_in
 from .patterns.leads import BED_WORDS
 from .patterns.levels import LITRES, MILLILITRES
 from .patterns.measured import BREATHED, DEVICES
@@ -29,7 +30,6 @@ from .patterns.otherfigures import (
     CHANGED_THINGS,
     COUNTED,
     DONE_TO,
-    DRUG_ENDINGS,
     DRUGS,
     DURATIONS,
     FILMS,
@@ -44,11 +44,9 @@ from .patterns.otherfigures import (
     LABS,
     LINKS,
     MOST,
-    NAMES,
     NUMBERED,
     ON,
     ORDINALS,
-    PAIRS,
     PER,
     PHONES,
     RANGES,
@@ -112,7 +110,7 @@ class Accounts:
         self.claimed = {c.start: c.end for c in inside if c.label == CLAIMED}
         self.measured = {k for first, last in self.claimed.items() for k in range(first, last)}
         other = [c for c in inside if c.label == "other" and VAGUE.isdisjoint(toks.said[c.start : c.end])]
-        self.heads = {k for k in range(start, end) if is_name(toks, k)}
+        self.heads = set(names_in(toks).intersection(range(start, end)))
         self.heads |= {k for c in other for k in range(c.start, min(c.end, end))}
         self.own: set[int] = set()
 
@@ -386,15 +384,3 @@ class Accounts:
 
 def _is_clock(digits: str) -> bool:
     return len(digits) in {SHORT, FULL_HOUR} and int(digits[:-2]) < DAY and int(digits[-2:]) < HOUR
-
-
-def is_drug(said: str) -> bool:
-    """Whether it is given, by its name or what that ends with."""
-    return said in DRUGS or said.removesuffix("s") in DRUGS or said.endswith(DRUG_ENDINGS)
-
-
-def is_name(toks: Toks, k: int) -> bool:
-    """Whether a word for another thing stands there, alone or with the one beside it."""
-    if word(toks, k) in NAMES or is_drug(word(toks, k)):
-        return True
-    return (word(toks, k), word(toks, k + 1)) in PAIRS or (word(toks, k - 1), word(toks, k)) in PAIRS

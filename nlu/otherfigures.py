@@ -14,6 +14,7 @@ from .again import Again
 from .neighbours import is_stop_among
 from .numbers import Toks, glued, is_digits, word
 from .patterns.leads import BED_WORDS
+from .patterns.ofreading import PLAIN
 from .patterns.otherfigures import (
     CHANGED_THINGS,
     COLLECTORS,
@@ -79,6 +80,8 @@ def takes_any(again: Again, outcome: Outcome, spans: Sequence[Span]) -> bool:
 
 def _clauses(again: Again) -> Iterator[Span]:
     toks = again.toks
+    if PLAIN.issuperset(w for w in toks.words if w.isalpha()):
+        return  # a list of beds and lines, and nothing else
     for span in between(toks, 0, len(toks), parts=False):
         parts = [span] if _is_of_another(again, *span) else list(between(toks, *span, parts=True))
         last = 0
@@ -127,8 +130,10 @@ def _is_of_another(again: Again, start: int, end: int) -> bool:
         return False
     if not any(is_digits(toks, k) for k in range(start, end)):
         return False
+    if any(k in again.meant.labelled for k in range(start, end)):
+        return False
     clause = Accounts(toks, (start, end), again.cues, again.ward.index or ())
-    if not clause.are_whole() or any(k in again.meant.labelled for k in range(start, end)):
+    if not clause.are_whole():
         return False
     return not any(_is_ours(cue, clause) for cue in again.cues if start <= cue.start < end)
 
