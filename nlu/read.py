@@ -24,9 +24,7 @@ from .otherfigures import takes_any, their_clauses
 from .ownbeds import by_own_bed
 from .pipeline import Read, pipeline
 from .recast import with_cues
-from .restated import restated
 from .retold import retold
-from .reworded import reworded
 from .rowwise import by_row
 from .sentence import Sentence, Ward, pieces
 from .shiftstart import asked_when
@@ -115,9 +113,6 @@ def _whole(text: str, ward: Ward) -> Outcome:
     read = pipeline().read(text, voice=ward.voice)
     meant = with_cues(read, ward.index, voice=ward.voice)
     told = doubted(without_strays(_once(_told(read, meant, ward)), read), read, meant.cues)
-    if asks(told) and not ward.voice:
-        again = Again(read, meant, ward, _outcome)
-        told = reworded(again, told) or restated(again) or told
     return asked_when(told, read.tokens, ward.arrived, ward.shifts, text)
 
 
