@@ -277,6 +277,24 @@ def _beside_time(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
             yield "a number right before a time is no time"
 
 
+def _for_this(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "for 910 read 870": what was wrong, and what is right; no line of ten past nine."""
+    for wrong, right in pairwise(i for i in items if i.role not in {"sep", "cue"}):
+        read = right.start == wrong.end + 1 and word(toks, wrong.end) == "read"
+        if read and word(toks, wrong.start - 1) == "for" and wrong.role in {"time", "level"}:
+            yield "a number for which another is to be read"
+
+
+def _put_same(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "kindly put same in bed 8": the entry, and not that nothing came."""
+    for item in items:
+        if item.value == "same" and word(toks, item.start - 1) in PUT:
+            yield "the same entry, or the same line"
+
+
+PUT = frozenset({"put", "enter", "chart", "record", "log", "add", "write", "place"})
+
+
 def _of_both(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "8 640 no leak, 10 220 small leak, both 1600": when both were read, and no line of the second."""
     several = sum(i.role == "bed" for i in items) > 1
@@ -325,6 +343,8 @@ BEDLIKE = (
     Rule(_levels_as_times, frozenset({"time"})),
     Rule(_summed, frozenset({"output"}), TOTALS),
     Rule(_of_both, frozenset({"level"}), OF_ALL),
+    Rule(_for_this, frozenset({"level"}), frozenset({"read"})),
+    Rule(_put_same, frozenset({"same"}), PUT),
     Rule(_read_as, frozenset({"time"}), frozenset({"as"})),
     Rule(_beside_time, frozenset({"time"}), frozenset({"at", "@"})),
 )

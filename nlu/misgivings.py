@@ -9,7 +9,7 @@ told in its clause, else in its sentence, else in the sentence before; one that 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from itertools import takewhile
 from typing import Any, TypeGuard
@@ -84,11 +84,10 @@ def doubted(
         if _reaches(doubt, toks, whole) and not (asks and _is_of_asked(doubt, toks, whole)):
             for statement in _reached(doubt, told, covers, toks):
                 asked[id(statement)] = _asked(doubt, asked.get(id(statement), statement), toks, read.text)
-    read_off = [s for s in told if _amount(s) or isinstance(s, SETTLING)]
-    for doubt in doubts_of_reading(toks, whole, doubts) if read_off else ():
-        if not (asks and _is_of_asked(doubt, toks, whole)):
-            for statement in _reached(doubt, read_off, covers, toks):
-                asked.setdefault(id(statement), _asked(doubt, statement, toks, read.text))
+    found = doubts_of_reading(toks, whole, doubts)
+    if asks:
+        found = (doubt for doubt in found if not _is_of_asked(doubt, toks, whole))
+    asked |= _asked_of_reading(told, found, covers, read, asked)
     asked |= _asked_besides(told, covers, read)
     spoken_of = (s for s in told if isinstance(s, HAPPENED) and is_only_spoken_of(s, meant, toks))
     asked |= {id(s): _as_a_whole(s, read.text) for s in spoken_of}
@@ -103,6 +102,26 @@ def _comes_back(toks: Toks) -> bool:
     """ "left the ward at 1410 because he wanted a coffee": out for a while, and not for good."""
     left = next((k for k in range(2, len(toks)) if toks.said[k - 2 : k] == ("left", "the")), len(toks))
     return not OUTINGS.isdisjoint(toks.said[left : sentence_of(toks, left, left)[1]])
+
+
+def _asked_of_reading(
+    told: Sequence[Statement],
+    doubts: Iterable[Doubt],
+    covers: dict[int, frozenset[int]],
+    read: Read,
+    asked: Mapping[int, Statement | Unclear],
+) -> dict[int, Statement | Unclear]:
+    """What is asked as the reading of a line is in doubt, and bubbles that made it hard to read."""
+    found: dict[int, Statement | Unclear] = {}
+    read_off = [s for s in told if _amount(s) or isinstance(s, SETTLING)]
+    for doubt in doubts if read_off else ():
+        foam = [s for s in told if isinstance(s, Checked) and s.air_leak and _is_inside(covers[id(s)], doubt)]
+        found |= {id(s): _as_a_whole(s, read.text) for s in foam}
+        for said in _reached(doubt, read_off, covers, read.tokens):
+            settled = isinstance(said, SETTLING) and asked.get(id(said)) is said
+            if id(said) not in asked or settled:
+                found[id(said)] = _asked(doubt, said, read.tokens, read.text)
+    return found
 
 
 def _asked_besides(
@@ -121,6 +140,11 @@ def _asked_besides(
     asked |= {id(s): _as_a_whole(s, read.text) for s in told if covers[id(s)] in made_up}
     asked |= {id(s): _as_a_whole(s, read.text) for s in told if isinstance(s, Left) and _comes_back(toks)}
     return asked
+
+
+def _is_inside(places: frozenset[int], doubt: Doubt) -> bool:
+    """Whether one of these words stands in the clause of a doubt."""
+    return bool(places.intersection(range(*doubt.clause)))
 
 
 def _of_no_tube(said: Statement, asked: Statement | Unclear | None, text: str) -> Unclear:

@@ -163,6 +163,16 @@ def _ahead(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "an event that is to come"
 
 
+def _box_removed(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "bottle removed at 1800": the canister alone, or the tube too?"""
+    for item in items:
+        if item.name == "removed" and word(toks, item.start - 1) in BOXES and item.value == "kind":
+            yield "the canister that was removed, or the tube"
+
+
+BOXES = frozenset({"bottle", "canister", "box", "chamber"})
+
+
 def _going(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "going home at six", "tube coming out at six": so it came, or so it is planned."""
     for item, time in pairwise(items):
@@ -357,6 +367,7 @@ NO_EVENTS = (
     Rule(_lasting, EVENTS, LASTING),
     Rule(_out_and_in, EVENTS, frozenset({"back", "replaced", "new", "for"})),
     Rule(_ahead, EVENTS, BEFORE_TO),
+    Rule(_box_removed, EVENTS, BOXES),
     Rule(_going, frozenset({"time", "level"}), GOING),
     Rule(_one_of_two, EVENTS, frozenset({"or", "nor"})),
     Rule(_level_or_time, frozenset({"time", "level"})),

@@ -43,7 +43,8 @@ def doubts_of_reading(toks: Toks, told: frozenset[int], doubts: Sequence[Doubt])
     hedges = [d for d in doubts if d.kind in HEDGING]
     for clause in _sentences(toks):
         unread = (toks.said[k] for k in range(*clause) if k not in told)
-        if words.PLAIN.issuperset(w for w in unread if not w.isdigit()):
+        plain = words.PLAIN.issuperset(w for w in unread if not w.isdigit())
+        if plain and toks.said[clause[0] - 1] != "?":
             continue
         if kind := _doubt_of(toks, clause, told, hedges):
             yield Doubt(kind, *clause, clause)

@@ -123,8 +123,17 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     return read._replace(cues=found, labelled=labelled)
 
 
+def _is_old_box(cue: Cue, toks: Toks) -> bool:
+    """ "new bottle connected, the removed bottle 1530": the old one, and no tube that was taken out."""
+    return (
+        word(toks, cue.end) in {"bottle", "canister", "box", "chamber"} and word(toks, cue.start - 1) == "the"
+    )
+
+
 def _with_its_tube(cue: Cue, toks: Toks) -> tuple[Cue, ...]:
     """ "pulled tube 1 on bed 12", "in the drain B of 7": the cue, and the tube that is named behind it."""
+    if cue.value == "removed" and cue.end - cue.start == 1 and _is_old_box(cue, toks):
+        return (cue._replace(label="old", value="canister", end=cue.end + 1),)
     if cue.label not in {"kind", "what", "inside"} or not names_tube(toks, cue.end):
         return (cue,)
     tube = Cue("tubeword", "", cue.end - 1, cue.end)

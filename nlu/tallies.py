@@ -38,7 +38,7 @@ def _is_counted(toks: Toks, k: int, end: int) -> bool:
     """Whether what follows a number is counted by it: laps, "walked 50 m", "3 days post op"."""
     if word(toks, end) in LENGTHS:
         return word(toks, k - 1) in WALKING
-    return word(toks, end) in THINGS or (word(toks, end) in DAYS and word(toks, end + 1) == "post")
+    return word(toks, end) in THINGS or (word(toks, end) in DAYS and word(toks, end + 1) in {"post", "old"})
 
 
 def tallies(toks: Toks, *, voice: bool = False) -> Iterator[tuple[int, int]]:

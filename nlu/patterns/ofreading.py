@@ -191,6 +191,7 @@ labels? (?:fell|came|has come|have come|is|are)<a word> (?:off|missing|gone|swap
 (?:correct|tell|shout|shoot|sorry|apologies|apols|forgive)(?: me)? if (?:(?:i'm|im|i|<it is>) )?<off><a word>
 (?:may|might|could) need (?:correcting|amending|fixing|adjusting)
 subject to (?:change|correction|checking|confirmation)
+(?:keyed|punched|pressed)(?: in)? \d+
 placeholder|prelim(?:inary)?|for now (?:at least|anyway)?$|to be (?:updated|amended|corrected)
 (?:damn |bloody |stupid )?auto ?-?correct<any>|(?:typing|typed)<any> (?:typos|one hand|gloves|dark)<a word>
 (?:brain|head)(?: is|'s)?<a word> (?:fried|mush|gone|dead|foggy)|not with it (?:today|tonight)

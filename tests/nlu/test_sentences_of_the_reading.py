@@ -52,3 +52,22 @@ def test_a_doubt_of_the_reading_is_asked_behind_any_stop(doubt: str, stop: str) 
 @pytest.mark.parametrize("remark", ELSEWHERE)
 def test_the_same_words_of_something_else_leave_the_line(remark: str) -> None:
     assert reading(f"bed 7 450 at 1840, {remark}") == "mark bed=7 at=18:40 level_ml=450"
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 8 mark 195 at 1842; may have transposed the digits", "ask kind"),
+        ("22 1290 at 1859 - ? correct bed", "ask kind"),
+        ("changed canister on 6 at 1800, old one was 3 days old", "exchanged bed=6 at=18:00"),
+        ("changed canister on 6 at 1800, old one was 300", "exchanged bed=6 at=18:00 final_ml=300"),
+        ("bed 4: for 1820 read 280", "ask level_ml"),
+        ("entry made in bed 7 by mistake, kindly put same in bed 8", "ask volume_ml"),
+        ("7 same at 1900", "drained bed=7 at=19:00 volume_ml=0"),
+        ("16 is what I meant and I keyed 6, mark timed 1817", "ask kind"),
+        ("bed 6 bottle removed at 1800", "ask level_ml"),
+        ("bed 6 680 at 1840, bubbles on top made it tricky to read", "ask kind; ask kind"),
+    ],
+)
+def test_a_number_of_something_else_or_in_doubt_is_no_line(text: str, read: str) -> None:
+    assert reading(text) == read
