@@ -44,10 +44,16 @@ def doubts_of_reading(toks: Toks, told: frozenset[int], doubts: Sequence[Doubt])
     for clause in _sentences(toks):
         unread = (toks.said[k] for k in range(*clause) if k not in told)
         plain = words.PLAIN.issuperset(w for w in unread if not w.isdigit())
-        if plain and toks.said[clause[0] - 1] != "?":
+        if plain and not _is_questioned(toks, clause):
             continue
         if kind := _doubt_of(toks, clause, told, hedges):
             yield Doubt(kind, *clause, clause)
+
+
+def _is_questioned(toks: Toks, clause: Span) -> bool:
+    """ "860 at 1840 ?time"; not "what's the total on 4? bed 5 mark 300"."""
+    sign = clause[0] > 0 and toks.said[clause[0] - 1] == "?"
+    return sign and not any(said.isdigit() for said in toks.said[slice(*clause)])
 
 
 def _sentences(toks: Toks) -> Iterator[Span]:
@@ -66,8 +72,9 @@ def _doubt_of(toks: Toks, clause: Span, told: Container[int], hedges: Iterable[D
     """`outright`, where it puts the line in doubt whatever else it says; `reading`, where it hedges without
     another subject or tells of trouble with the reading; empty, where it leaves the line as it is. What is
     `told` is read from the clause itself."""
-    doubted = clause[0] > 0 and toks.said[clause[0] - 1] == "?"
-    text = "? " * doubted + " ".join(toks.said[slice(*clause)])  # "860 at 1840 ?accurate"
+    text = "? " * _is_questioned(toks, clause) + " ".join(
+        toks.said[slice(*clause)]
+    )  # "860 at 1840 ?accurate"
     if SURE.search(text) or is_feared(toks, *clause) or _is_over(toks.said[slice(*clause)]):
         return ""
     within = [k for k in range(*clause) if k in told]
