@@ -11,8 +11,8 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .again import Span
-from .neighbours import is_stop_among
-from .numbers import Toks, glued, is_digits, word
+from .doubtwords import STOPS, is_stop
+from .numbers import Toks, is_digits, word
 from .pipeline import Cue, in_order
 
 _CERTAIN = """
@@ -29,7 +29,6 @@ worries issues about yes yep yeah bed patient pt person tube side band wristband
 reading figure level line value own eyes good just all again check know
 """
 AROUND = frozenset(_AROUND.split())
-STOPS = frozenset({".", ",", ";", "!", "?", "(", ")", "\n", "-"})
 ABSENT = frozenset({"mistake", "mistakes", "doubt", "doubts", "question", "error", "errors", "concerns"})
 ABSENT |= {"worries", "issues"}
 WITHOUT = frozenset({"no", "without"})
@@ -107,8 +106,7 @@ def _clauses(toks: Toks) -> Iterator[Span]:
     """The stretches of words between stops, figures and a joining word."""
     start = 0
     for k in range(len(toks) + 1):
-        hyphen = word(toks, k) == "-" and glued(toks, k) and glued(toks, k + 1)
-        stop = k == len(toks) or (is_stop_among(STOPS, toks, k) and not hyphen) or _is_figure(toks, k)
+        stop = k == len(toks) or is_stop(toks, k) or _is_figure(toks, k)
         joint = word(toks, k) == "and" and (k == 0 or _is_figure(toks, k - 1) or k == start)
         if (stop or joint) and k > start:
             yield start, k

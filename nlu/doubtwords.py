@@ -80,6 +80,15 @@ def is_stop(toks: Toks, k: int) -> bool:
     return is_stop_among(STOPS, toks, k) and not hyphen
 
 
+def between_stops(toks: Toks, start: int, end: int) -> Span:
+    """From one such stop to the next."""
+    while start and not is_stop(toks, start - 1):
+        start -= 1
+    while end < len(toks) and not is_stop(toks, end):
+        end += 1
+    return start, end
+
+
 def sentence_of(toks: Toks, start: int, end: int) -> Span:
     """From one hard stop to the next."""
     while start and not (word(toks, start - 1) in HARD and is_stop(toks, start - 1)):

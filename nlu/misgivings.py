@@ -49,6 +49,7 @@ from .statements import (
 )
 from .tubeinremark import is_in_remark
 from .unreal import either_half, unreal
+from .verdict import as_a_whole
 from .weighty import stays_with
 
 SETTLING = Corrected | Withdrawn
@@ -90,7 +91,7 @@ def doubted(
     asked |= _asked_of_reading(told, found, covers, read, asked)
     asked |= _asked_besides(told, covers, read)
     spoken_of = (s for s in told if isinstance(s, HAPPENED) and is_only_spoken_of(s, meant, toks))
-    asked |= {id(s): _as_a_whole(s, read.text) for s in spoken_of}
+    asked |= {id(s): as_a_whole(s, read.text) for s in spoken_of}
     for said in (s for s in told if isinstance(s, Mark | Drained) and is_in_remark(s, toks, spoken)):
         asked[id(said)] = _of_no_tube(said, asked.get(id(said)), read.text)
     if either_half(toks):
@@ -115,8 +116,9 @@ def _asked_of_reading(
     found: dict[int, Statement | Unclear] = {}
     read_off = [s for s in told if _amount(s) or isinstance(s, SETTLING)]
     for doubt in doubts if read_off else ():
-        foam = [s for s in told if isinstance(s, Checked) and s.air_leak and _is_inside(covers[id(s)], doubt)]
-        found |= {id(s): _as_a_whole(s, read.text) for s in foam}
+        clause = frozenset(range(*doubt.clause))
+        leaks = (s for s in told if isinstance(s, Checked) and s.air_leak)
+        found |= {id(s): as_a_whole(s, read.text) for s in leaks if not clause.isdisjoint(covers[id(s)])}
         for said in _reached(doubt, read_off, covers, read.tokens):
             settled = isinstance(said, SETTLING) and asked.get(id(said)) is said
             if id(said) not in asked or settled:
@@ -130,27 +132,22 @@ def _asked_besides(
     """What is asked for its own words, whatever doubts there are: owned up to, at second hand, cut short."""
     toks, asked = read.tokens, dict[int, Unclear]()
     if is_owned_up(read.text):
-        asked |= {id(s): _as_a_whole(s, read.text) for s in told if isinstance(s, Withdrawn)}
+        asked |= {id(s): as_a_whole(s, read.text) for s in told if isinstance(s, Withdrawn)}
     asked |= {id(s): _on_whose_word(s, read.text) for s in _second_hand(told, toks)}
     asked |= {id(s): _without(s, slot, read.text) for s in told if (slot := _cut_short(s, read.text))}
-    asked |= {id(s): _as_a_whole(s, read.text) for s in told if _may_be_farewell(s, read.text)}
+    asked |= {id(s): as_a_whole(s, read.text) for s in told if _may_be_farewell(s, read.text)}
     if opens_asking(toks):
-        asked |= {id(s): _as_a_whole(s, read.text) for s in told if isinstance(s, Mark | Drained)}
+        asked |= {id(s): as_a_whole(s, read.text) for s in told if isinstance(s, Mark | Drained)}
     made_up = unreal(toks, covers.values())
-    asked |= {id(s): _as_a_whole(s, read.text) for s in told if covers[id(s)] in made_up}
-    asked |= {id(s): _as_a_whole(s, read.text) for s in told if isinstance(s, Left) and _comes_back(toks)}
+    asked |= {id(s): as_a_whole(s, read.text) for s in told if covers[id(s)] in made_up}
+    asked |= {id(s): as_a_whole(s, read.text) for s in told if isinstance(s, Left) and _comes_back(toks)}
     return asked
-
-
-def _is_inside(places: frozenset[int], doubt: Doubt) -> bool:
-    """Whether one of these words stands in the clause of a doubt."""
-    return bool(places.intersection(range(*doubt.clause)))
 
 
 def _of_no_tube(said: Statement, asked: Statement | Unclear | None, text: str) -> Unclear:
     """ "700 at 1900, gave him the right dose": the line without the tube of a remark, asked."""
     if not isinstance(asked, Unclear) or asked.statement is None:
-        return _as_a_whole(replace(said, tube=None), text)
+        return as_a_whole(replace(said, tube=None), text)
     readings = tuple(replace(reading, tube=None) for reading in asked.readings)
     return replace(asked, statement=replace(asked.statement, tube=None), readings=readings)
 
@@ -300,12 +297,8 @@ def _asked(doubt: Doubt, said: Statement | Unclear, toks: Toks, text: str) -> St
         return said  # "roughly 500 at 1905, can't read it under the bed"
     slot = _slot(doubt, amount, toks)
     if slot is None or (slot == "tube" and said.tube is None):
-        return _as_a_whole(said, text)
+        return as_a_whole(said, text)
     return _without(said, slot, text)
-
-
-def _as_a_whole(said: Statement, text: str) -> Unclear:
-    return Unclear(slot="kind", text=text, choices=(said.kind,), readings=(said,), statement=said)
 
 
 def _without(said: Statement, slot: str, text: str) -> Unclear:
@@ -352,7 +345,7 @@ def _on_whose_word(said: Statement, text: str) -> Unclear:
     """The level that somebody else vouches for, to be read; what else was told so is asked as a whole."""
     slot = _amount(said)
     if slot is None or not isinstance(said, Mark | Drained):
-        return _as_a_whole(said, text)
+        return as_a_whole(said, text)
     partly: dict[str, Any] = {slot: None}
     value = getattr(said, slot)
     return Unclear(slot=slot, text=text, choices=(value,), statement=replace(said, **partly))

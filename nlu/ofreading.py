@@ -11,6 +11,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Collection, Container, Iterable, Iterator, Sequence
+from itertools import pairwise
 
 from .again import Span
 from .alarms import is_feared
@@ -34,7 +35,6 @@ def _any_of(lines: str) -> re.Pattern[str]:
 
 
 OUTRIGHT, SURE = _any_of(words.OUTRIGHT), _any_of(words.SURE)
-
 JOINED = re.compile(rf"(?<![\w'])(?:{'|'.join(sorted(JOINTS))})(?![\w'])")
 
 
@@ -58,23 +58,15 @@ def _is_questioned(toks: Toks, clause: Span) -> bool:
 
 def _sentences(toks: Toks) -> Iterator[Span]:
     """The stretches of words between stops."""
-    start = None
-    for k in range(len(toks) + 1):
-        outside = k == len(toks) or is_stop_among(STOPS, toks, k)
-        if start is None and not outside:
-            start = k
-        elif start is not None and outside:
-            yield start, k
-            start = None
+    stops = [-1, *(k for k in range(len(toks)) if is_stop_among(STOPS, toks, k)), len(toks)]
+    return ((before + 1, end) for before, end in pairwise(stops) if end > before + 1)
 
 
 def _doubt_of(toks: Toks, clause: Span, told: Container[int], hedges: Iterable[Doubt]) -> str:
     """`outright`, where it puts the line in doubt whatever else it says; `reading`, where it hedges without
     another subject or tells of trouble with the reading; empty, where it leaves the line as it is. What is
     `told` is read from the clause itself."""
-    text = "? " * _is_questioned(toks, clause) + " ".join(
-        toks.said[slice(*clause)]
-    )  # "860 at 1840 ?accurate"
+    text = "? " * _is_questioned(toks, clause) + " ".join(toks.said[slice(*clause)])
     if SURE.search(text) or is_feared(toks, *clause) or _is_over(toks.said[slice(*clause)]):
         return ""
     within = [k for k in range(*clause) if k in told]

@@ -8,8 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from .again import Span
-from .doubtwords import is_stop
+from .doubtwords import between_stops
 from .numbers import Toks, word
 from .pipeline import Cue
 from .statements import Incident, Statement
@@ -38,12 +37,12 @@ def is_only_spoken_of(said: Statement, cues: Sequence[Cue], toks: Toks) -> bool:
     """Whether each word of what happened stands where it is asked, bidden, supposed or still to come."""
     value = said.what if isinstance(said, Incident) else said.kind
     places = [c for c in cues if c.label in {"kind", "what"} and c.value == value]
-    spoken_of = {_clause(c, toks) for c in places if _is_spoken_of(c, toks)}
-    return bool(places) and all(_clause(c, toks) in spoken_of for c in places)
+    spoken_of = {between_stops(toks, c.start, c.end) for c in places if _is_spoken_of(c, toks)}
+    return bool(places) and all(between_stops(toks, c.start, c.end) in spoken_of for c in places)
 
 
 def _is_spoken_of(cue: Cue, toks: Toks) -> bool:
-    start, end = _clause(cue, toks)
+    start, end = between_stops(toks, cue.start, cue.end)
     while word(toks, start) in LIGHT:
         start += 1
     first = word(toks, start)
@@ -59,12 +58,3 @@ def _is_spoken_of(cue: Cue, toks: Toks) -> bool:
         return True
     behind = toks.said[start : end + NEXT]  # "when we clamp it, I'll text"
     return first in SUPPOSING and not told and not TO_COME.isdisjoint(behind)
-
-
-def _clause(cue: Cue, toks: Toks) -> Span:
-    start, end = cue.start, cue.end
-    while start and not is_stop(toks, start - 1):
-        start -= 1
-    while end < len(toks) and not is_stop(toks, end):
-        end += 1
-    return start, end

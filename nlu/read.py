@@ -36,6 +36,7 @@ from .verdict import (
     Outcome,
     Reading,
     Unjudged,
+    as_a_whole,
     asks,
     judged_once,
     settled,
@@ -211,9 +212,7 @@ def _all_asked(outcome: Outcome, text: str, *, voice: bool) -> Outcome:
     beds = {u.statement.bed if u.statement is not None else None for u in asked}
     doubtful = beds if voice else beds - {None}
     return tuple(
-        Unclear(slot="kind", text=text, choices=(s.kind,), readings=(s,), statement=s)
-        if isinstance(s, WITH_LEVEL) and (s.bed in doubtful or None in doubtful)
-        else s
+        as_a_whole(s, text) if isinstance(s, WITH_LEVEL) and (s.bed in doubtful or None in doubtful) else s
         for s in outcome
     )
 

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from .again import Span
-from .neighbours import is_stop_among, phrase_of
+from .neighbours import begins_at, ends_at, phrase_of
 from .numbers import Toks, is_digits, word
 from .patterns.idle import LITTLE
 from .patterns.leads import LINES, MANY_LINES
@@ -18,6 +18,7 @@ from .patterns.ofreading import OTHERS
 from .patterns.ownclauses import DRAINS
 from .pipeline import Cue, Read
 from .statements import Asked, Corrected, Statement, Unclear
+from .verdict import as_a_whole
 
 STOPS = frozenset({".", ",", ";", "!", "?", "(", ")", "\n", "-", "and", "but"})
 WRONG = frozenset(
@@ -49,10 +50,9 @@ def without_strays(outcome: Sequence[Statement | Unclear], read: Read) -> tuple[
     kept = tuple(s for s in outcome if not (isinstance(s, Asked) and _is_of_other(s, outcome, read)))
     asked = bool(kept) and all(isinstance(s, Asked) for s in kept)
     if asked and _is_told(toks):
-        return tuple(_as_a_whole(s, read.text) for s in kept)
+        return tuple(as_a_whole(s, read.text) for s in kept if isinstance(s, Statement))
     return tuple(
-        _as_a_whole(s, read.text) if isinstance(s, Corrected) and _rights_nothing(s, read) else s
-        for s in kept
+        as_a_whole(s, read.text) if isinstance(s, Corrected) and _rights_nothing(s, read) else s for s in kept
     )
 
 
@@ -60,12 +60,6 @@ def _is_told(toks: Toks) -> bool:
     """ "took 18 off suction ...", "it's what was scribbled on the sheet": a telling, and no question."""
     pointed = word(toks, 0) in {"it's", "its", "that's", "thats"} and word(toks, 1) == "what"
     return "?" not in toks.words and (pointed or word(toks, 0) in DONE)
-
-
-def _as_a_whole(said: Statement | Unclear, text: str) -> Unclear:
-    if isinstance(said, Unclear):
-        return said
-    return Unclear(slot="kind", text=text, choices=(said.kind,), readings=(said,), statement=said)
 
 
 def _rights_nothing(said: Corrected, read: Read) -> bool:
@@ -78,7 +72,7 @@ def _rights_nothing(said: Corrected, read: Read) -> bool:
 
 def _is_remarked(cue: Cue, toks: Toks) -> bool:
     """ "lunch was wrong again", "possible typo": apart from all figures, and of no line that was sent."""
-    start, end = _clause(cue.start, cue.end, toks)
+    start, end = _clause(cue, toks)
     said = [word(toks, k) for k in range(start, end) if not cue.start <= k < cue.end]
     if phrase_of(cue, toks) not in WRONG or any(is_digits(toks, k) for k in range(start, end)):
         return False
@@ -87,12 +81,8 @@ def _is_remarked(cue: Cue, toks: Toks) -> bool:
     return bool(strange) or (behind and POINTING.isdisjoint(said))
 
 
-def _clause(start: int, end: int, toks: Toks) -> Span:
-    while start and not is_stop_among(STOPS, toks, start - 1):
-        start -= 1
-    while end < len(toks) and not is_stop_among(STOPS, toks, end):
-        end += 1
-    return start, end
+def _clause(cue: Cue, toks: Toks) -> Span:
+    return begins_at(STOPS, toks, cue.start), ends_at(STOPS, toks, cue.end)
 
 
 def _is_of_other(said: Asked, outcome: Sequence[Statement | Unclear], read: Read) -> bool:
@@ -100,7 +90,7 @@ def _is_of_other(said: Asked, outcome: Sequence[Statement | Unclear], read: Read
     if said.topic in OF_UNIT or all(isinstance(s, Asked | Unclear) for s in outcome):
         return False
     toks = read.tokens
-    asking = [_clause(c.start, c.end, toks) for c in read.cues if c.label in {"question", "ask"}]
+    asking = [_clause(c, toks) for c in read.cues if c.label in {"question", "ask"}]
     words = [{word(toks, k) for k in range(*clause)} for clause in asking]
     return bool(words) and all(
         w & OTHERS and w.isdisjoint(OF_DRAIN) and not any(map(str.isdecimal, w)) for w in words

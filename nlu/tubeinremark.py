@@ -8,8 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Container
 
-from .again import Span
-from .doubtwords import is_stop
+from .doubtwords import between_stops
 from .numbers import Toks
 from .patterns.asides import THINGS
 from .patterns.numerals import is_number
@@ -30,18 +29,9 @@ def is_in_remark(said: Statement, toks: Toks, spoken: Container[int]) -> bool:
     if said.tube is None or span is None:
         return False
     place = next((k for k, t in enumerate(toks) if t.end > span.start), 0)
-    start, end = _clause(toks, place)
+    start, end = between_stops(toks, place, place)
     others = [s for slot, s in said.spans.items() if slot not in {"tube", "kind"}]
     if any(toks[start].start <= s.start < toks[end - 1].end for s in others):
         return False
     unread = (toks.said[k] for k in range(start, end) if k not in spoken)
     return not PLAIN.issuperset(w for w in unread if w.isalpha() and not is_number(w))
-
-
-def _clause(toks: Toks, k: int) -> Span:
-    start = end = k
-    while start and not is_stop(toks, start - 1):
-        start -= 1
-    while end < len(toks) and not is_stop(toks, end):
-        end += 1
-    return start, end

@@ -50,6 +50,11 @@ def in_doubt(said: Statement, text: str) -> Unclear:
     return Unclear(slot="kind", text=text, choices=(said.kind,), statement=said)
 
 
+def as_a_whole(said: Statement, text: str) -> Unclear:
+    """The same, which a yes answers: what was read is the one reading there is."""
+    return Unclear(slot="kind", text=text, choices=(said.kind,), readings=(said,), statement=said)
+
+
 @dataclass(frozen=True, slots=True)
 class Reading:
     """What the whole message would say (`made`, when wanted), and how well that stands: faults, doubts.

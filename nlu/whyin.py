@@ -8,7 +8,7 @@ Called by `recast`, last.
 
 from __future__ import annotations
 
-from .neighbours import is_stop_among, phrase_of
+from .neighbours import begins_at, ends_at, phrase_of
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.clockwords import WEEKDAYS
 from .pipeline import Cue
@@ -107,12 +107,7 @@ def _is_told(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> bool:
 
 
 def _clause(cue: Cue, toks: Toks) -> tuple[int, int]:
-    start, end = cue.start, cue.end
-    while start and not is_stop_among(STOPS, toks, start - 1):
-        start -= 1
-    while end < len(toks) and not is_stop_among(STOPS, toks, end):
-        end += 1
-    return start, end
+    return begins_at(STOPS, toks, cue.start), ends_at(STOPS, toks, cue.end)
 
 
 def _says_nothing(toks: Toks, k: int) -> bool:
