@@ -19,6 +19,7 @@ from .bareremarks import bare_remarks
 from .behind import DOUBTING, FEWEST, LINKING
 from .brief import HOURLY as EVERY_HOUR
 from .chatter import asides, is_timed
+from .checkbefore import checks_before
 from .circumstances import circumstances, is_same_event
 from .elsedoubts import other_doubts
 from .items import FULL_HOUR
@@ -44,13 +45,13 @@ from .patterns.framing import (
 from .patterns.leads import BED_WORDS
 from .patterns.levels import LITRES
 from .patterns.ownclauses import DOUBTFUL
-from .patterns.smalltalk import NAMES
 from .somebody import STOPS
 from .statements import Answered, Asked, Checked, Corrected, Described, Mark, Statement, Withdrawn
-from .verdict import Outcome
 
 NO_REPORT = (Answered, Asked, Corrected, Withdrawn)
 AT = frozenset({"at", "@"})
+LED = frozenset({"level", "levelat", "closing", "amount", "output"})
+"""Cues that make a number a line, wherever they stand."""
 NEXT = frozenset({"next", "nxt"})
 LINES = frozenset({"one", "mark", "line", "reading", "check", "level", "read", "set", "round", "due", "lot"})
 OF_NEXT = NEXT | LINES | AT | {"is", "by", "around", "will", "be", "the"}
@@ -83,6 +84,12 @@ class Frame(NamedTuple):
     """Whether somebody is its subject, and no drain."""
     timely: bool = False
     """Whether it says when something was, so that each line must have its own time."""
+    own_time: bool = False
+    """Whether a time in it can be of nothing else: "suction 20, was 10 this am"."""
+
+    def has_time(self, toks: Toks) -> bool:
+        """Whether a time in it may be that of what is told beside it."""
+        return self.aside and not self.own_time and is_timed(toks, self.start, self.end)
 
 
 SWAPPED = frozenset({("way", "round"), ("way", "around"), ("vice", "versa")})
@@ -124,11 +131,14 @@ def told_without(again: Again, frames: Sequence[Frame]) -> Told:
         return ()
     told = again.without(*((frame.start, frame.end) for frame in frames))
     marks = [s for s in told if isinstance(s, Mark)]
+    named = any(cue.label in LED for cue in again.cues)
+    if any(_is_bare_behind(toks, f) for f in frames) and any(m.at is None for m in marks) and not named:
+        return ()
     plain = bool(told) and not any(isinstance(s, NO_REPORT) for s in told)
     plain &= all(frame.of_somebody for frame in frames)
     if not plain and not (marks and all(isinstance(s, Mark | Checked | Described) for s in told)):
         return ()
-    if any(f.aside and is_timed(toks, f.start, f.end) for f in frames) and any(map(_is_untimed, told)):
+    if any(f.has_time(toks) for f in frames) and any(map(_is_untimed, told)):
         return ()
     whole = _agrees(told, toks, frames, voice=voice) and not _may_be_of_each_hour(marks, toks, voice=voice)
     return told if whole else ()
@@ -137,6 +147,12 @@ def told_without(again: Again, frames: Sequence[Frame]) -> Told:
 def _is_untimed(said: Statement) -> bool:
     """ "gone to CT with the porter and a nurse at 1025": the time of what is left out may be its own."""
     return said.at is None and not isinstance(said, Checked | Described)
+
+
+def _is_bare_behind(toks: Toks, frame: Frame) -> bool:
+    """ "has grandchildren, 85": how many, maybe, where nothing else makes a number a line."""
+    k = frame.end + (word(toks, frame.end) in STOPS)
+    return is_digits(toks, k) and (word(toks, k + 1) in STOPS or k + 1 == len(toks))
 
 
 def _has_tubes_behind(toks: Toks, frame: Frame) -> bool:
@@ -185,6 +201,7 @@ def _frames(again: Again) -> Iterator[Frame]:
     for clause in of_somebody:
         yield from (Frame(*span, 0, True, True, clause.timely) for span in clause.spans)
     yield from (Frame(*span, 0, True, True, True) for span in other_figures(again))
+    yield from (Frame(*span, 0, True, True, False, True) for span in checks_before(again))
     if again.ward.voice:
         return  # its stops are those of the recogniser
     for start, end in bare_remarks(again):
@@ -346,7 +363,7 @@ def _agrees(told: Told, toks: Toks, frames: Sequence[Frame], *, voice: bool) -> 
         return all(f.of_somebody for f in frames)  # all that is left was told in words
     first, last = min(own), max(own)
     timed = any(word(toks, f.start) == "q" or (first < f.start < last and not f.aside) for f in frames)
-    timed |= any(f.timely or (f.aside and is_timed(toks, f.start, f.end)) for f in frames)
+    timed |= any(f.timely or f.has_time(toks) for f in frames)
     if timed and not all(s.at for s in (marks or told)):
         return False
     ahead = {word(toks, k) for f in frames if f.start < first and not voice for k in range(f.start, f.end)}
@@ -358,29 +375,3 @@ def _is_written(mark: Mark, toks: Toks) -> bool:
     if mark.at is None:
         return False
     return mark.at.strftime("%H%M") in toks.words
-
-
-def without_now(again: Again, outcome: Outcome) -> Told:
-    """What is dictated without "i'm doing the rest now", "Hannah's taking over at nine": no times of it."""
-    toks = again.toks
-    said = [s.spans.get("at") for s in outcome if isinstance(s, Mark)]
-    timed = {
-        k
-        for span in said
-        if span is not None
-        for k, t in enumerate(toks)
-        if span.start <= t.start and t.end <= span.end
-    }
-    now = {k for k in timed if word(toks, k) == "now"}
-    spans = [
-        clause.clause
-        for clause in (own_clauses(again, timed) if timed else ())
-        if now & set(range(*clause.clause))
-        or (
-            clause.clause[0]
-            and timed & set(range(*clause.clause))
-            and word(toks, clause.clause[0]).removesuffix("'s") in NAMES
-        )
-    ]
-    told = again.without(*spans) if spans else ()
-    return () if any(isinstance(s, NO_REPORT) for s in told) else told

@@ -27,6 +27,7 @@ from .nearnumbers import is_told_later, says_nothing
 from .noevents import NO_EVENTS
 from .nofindings import NO_FINDINGS
 from .numbers import Toks, glued, is_digits, numbers, word
+from .ofwhat import OF_WHAT
 from .othertimes import AT_TWICE, DANGLING, OTHER_TIMES
 from .otherwords import OTHER_WORDS
 from .parted import EITHER_WAY, LETTERED
@@ -340,6 +341,7 @@ TYPED = Rules(
         LETTERED,
         Rule(_between, frozenset({"word"})),
         *EITHER,
+        *OF_WHAT,
         Rule(_questioned, frozenset({"mark_of_question"})),
         *SPACED,
     )

@@ -13,12 +13,13 @@ from .asking import opens_aloud
 from .besidefigures import beside_figures, leans_on_figures
 from .circumstances import with_time_behind
 from .eachtube import by_tube
-from .framed import framed, without_now
+from .framed import framed
 from .hindered import hindered
 from .items import Item
 from .labels import bed_index
 from .lattice import LONG, Lattice
 from .misgivings import doubted
+from .nextup import without_now
 from .ofall import asked_of_all
 from .otherfigures import takes_any, their_clauses
 from .ownbeds import by_own_bed

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .followers import DIALLED
-from .items import Item
+from .items import FINDINGS, Item
 from .numbers import Toks, is_digits, starts_number, word
 from .rules import Pieces, Rule
 
@@ -21,6 +21,7 @@ READS = frozenset({"now", "at", "reads", "reading", "then", "showing", "shows", 
 MOST = 200
 """A line under this may be the value of a wall or a dial instead."""
 HOURS = 12
+LINE_DIGITS = 3
 ROUND = frozenset({5, 10})
 """Suctions that are set, and hours as well."""
 SEALS = 3
@@ -195,11 +196,25 @@ def _is_time_behind(check: Item, items: Pieces) -> bool:
 
 
 def _grade_of_a_day(items: Pieces, toks: Toks) -> Iterator[str]:
-    """ "leak's a 3 tonight": how large it is, and no hour."""
-    for leak, time in pairwise(items):
-        small = len(word(toks, time.start)) == 1 and is_digits(toks, time.start)
-        if leak.value == "leak" and time.role == "time" and small and word(toks, time.start + 1) in DAYTIMES:
+    """ "leak's a 3 tonight", "seal 2 cm, 3 this am": how large it is or was, and no hour."""
+    said = [i for i in items if i.role != "sep" and i.value != "filler"]
+    for leak, time in pairwise(said):
+        was = word(toks, time.start - 1 - (word(toks, time.start - 1) == "a")) == "was"
+        small = len(word(toks, time.start)) <= 1 + was and is_digits(toks, time.start)
+        checked = leak.value == "leak" or leak.role == "check"
+        if checked and time.role == "time" and small and word(toks, time.start + 1) in DAYTIMES:
             yield "how large the leak is, or when"
+
+
+def _line_or_when(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "suction 20, 415 this am", "no leak, 415 this morning": behind a stop a line, or when."""
+    lined = any(i.role in {"level", "volume"} for i in items)
+    for found, stop, time in zip(items, items[1:], items[2:], strict=False):
+        bare = word(toks, time.start).isdecimal() and word(toks, time.start + 1) in DAYTIMES
+        three = time.role == "time" and bare and len(word(toks, time.start)) == LINE_DIGITS
+        checked = found.role == "check" or found.value in FINDINGS
+        if three and not time.at and stop.role == "sep" and checked and not lined:
+            yield "a line, or when"
 
 
 def _of_next_bed(items: Pieces, toks: Toks) -> Iterator[str]:
@@ -252,7 +267,8 @@ SET_BEFORE = (
     Rule(_no_order, frozenset({"waterseal"}), frozenset({"order", "orders"})),
     Rule(_set_to, frozenset({"bed", "level"}), TURNED),
     Rule(_of_before, CHECKED, frozenset({"earlier", "previously", "suctioned", "same", "unchanged"})),
-    Rule(_grade_of_a_day, frozenset({"leak"}), DAYTIMES),
+    Rule(_grade_of_a_day, CHECKED | {"leak"}, DAYTIMES),
+    Rule(_line_or_when, CHECKED | FINDINGS, DAYTIMES),
     Rule(_was_set, CHECKED, frozenset({"was", "were"})),
     Rule(_off_and_on, frozenset({"what"}), frozenset({"on"})),
 )

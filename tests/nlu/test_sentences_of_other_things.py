@@ -88,9 +88,6 @@ def test_a_level_read_askew_or_beside_what_it_was_is_asked(text: str) -> None:
 @pytest.mark.parametrize(
     "text",
     [
-        "leak grade 3 on bed 14, was 2 earlier",
-        "suction 20 on bed 14, was 10 earlier",
-        "wall 90 on bed 14, was 80",
         "14 gave 1 unit prbc 280ml",
         "17 npwt 125 mmhg",
         "bed 18 tipped or bed 19",

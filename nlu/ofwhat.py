@@ -1,0 +1,121 @@
+"""What a number is of, where a word that was not understood says it: "vanc level 14", "14 of them".
+
+A word of the trade right before a number calls it a level or an amount; the word before that may say that it
+is of something else: a drug, a dog, a floor. Called by `leftovers` for typed messages; in dictation any such
+word is a reason to ask.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from .clauses import is_strange
+from .items import AMOUNTS, Item
+from .numbers import Toks, word
+from .patterns.asides import CALLED, DONE_TO
+from .rules import Pieces, Rule
+
+NAMING = frozenset({"level", "levelat", "amount", "output", "out", "canister", "tubeword"})
+"""Cues that say what a number is, behind a word that may say of what."""
+ENDING = frozenset({"old", "new", "opens"})
+FINALS = frozenset({"final", "last", "closing"})
+DONE = ("ed", "ing", "ly", "est")
+"""So a word ends that says what was done, or how: "rechecked level 340", "actually level 340"."""
+_HOW = """
+saw took got had gave drew drawn read reread wrote put made did do see seen take get give write chart post
+record log enter add note mark send sent texted next current actual true real right correct proper final
+official usual present same evening midnight noon shift hour hours hourly daily nightly early late old
+second third fourth catheter drain former prior initial baseline starting end ending start todays
+today's tonights tonight's yesterdays yesterday's mornings morning's nights night's days day's overnight fresh
+"""
+HOW = frozenset(_HOW.split())
+"""Words before "level" and "line" that say which, when or by whom it was told, and not of what."""
+THEM = frozenset({"them", "those", "these", "which", "whom", "em"})
+HAVING = frozenset({"has", "have", "had", "got", "wants", "likes", "needs", "takes", "hes", "he's", "she's"})
+BESIDE = frozenset({"by", "beside", "near", "to", "under", "behind", "at", "on", "below"})
+"""With an article behind them these say where a canister stands."""
+SHORT = 2
+"""Digits of the number of a theatre or a floor."""
+PLACED = frozenset({"away", "back", "left", "moved"})
+
+
+def _of_what(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "vanc level 14", "the dog drained 30": what the level or the amount is of."""
+    for k, item in enumerate(items):
+        if item.role not in AMOUNTS:
+            continue
+        cue = next((i for i in reversed(items[:k]) if i.role == "cue" and i.value in NAMING), None)
+        if cue is None or not all(i.role == "cue" and not i.unread for i in items[items.index(cue) + 1 : k]):
+            continue
+        before = items[items.index(cue) - 1] if items.index(cue) else None
+        if before is not None and before.end == cue.start and _may_be_of(before, toks):
+            yield f"{before.name!r} may say what the level is of"
+
+
+def _came_out(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "the goat 14 out": what came out of what."""
+    for before, item in pairwise(items):
+        out = word(toks, item.end) == "out" and item.role in AMOUNTS
+        if out and before.end == item.start and _may_be_of(before, toks):
+            yield f"{before.name!r} may say what came out"
+        if out and any(i.role in {"foreign", "claimed"} for i in items[: items.index(item)]):
+            yield "what came out may be of something else"
+    for item, behind in pairwise(items):
+        counted = item.role == "volume" and item.lead == "amount" and not item.unit
+        if counted and behind.start == item.end and _may_be_of(behind, toks):
+            yield f"{behind.name!r} may say of what it was so much"
+
+
+def _ended_with(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "old goat 14", "final goat 14": what ended with it."""
+    for cue, strange, item in zip(items, items[1:], items[2:], strict=False):
+        ends = cue.role == "cue" and (cue.value in ENDING or word(toks, cue.start) in FINALS)
+        beside = cue.end == strange.start and strange.end == item.start
+        if ends and beside and item.role in AMOUNTS and _may_be_of(strange, toks):
+            yield f"{strange.name!r} may say what ended"
+
+
+def _of_them(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "has grandchildren, 14 of them": a count."""
+    for item in items:
+        if item.role in AMOUNTS and word(toks, item.end) == "of" and word(toks, item.end + 1) in THEM:
+            yield "how many of them"
+
+
+def _had(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "has stairs at home, 14": with nothing that makes it a line, how many."""
+    for k, item in enumerate(items):
+        bare = item.role == "level" and not (item.lead or item.unit) and items[k - 1].role == "sep" and k > 1
+        if not bare or any(i.role == "time" for i in items):
+            continue
+        start = max((i.end for i in items[: k - 1] if i.role in {"sep", "bed"}), default=0)
+        had = any(i.unread and i.start >= start for i in items[: k - 1])
+        if had and not HAVING.isdisjoint(toks.said[start : items[k - 1].start]):
+            yield "how many somebody has, or the line"
+
+
+def _numbered_place(items: Pieces, _: Toks) -> Iterator[str]:
+    """ "gone to theatre 2 at 0910", "to MRI 2": the number of a place, or a line."""
+    for before, item in pairwise(items):
+        went = before.role == "cue" and before.value == "kind" and before.name in PLACED
+        bare = item.role == "level" and not (item.lead or item.unit) and len(item.digits) <= SHORT
+        if went and bare and before.end == item.start:
+            yield "the number of a place, or a line"
+
+
+def _may_be_of(item: Item, toks: Toks) -> bool:
+    """Whether it is a thing by its name, and not what was done, how or by whom."""
+    plain = is_strange(item, toks) and item.name.isalpha() and len(item.name) > 1
+    where = word(toks, item.start - 1) == "the" and word(toks, item.start - 2) in BESIDE
+    return plain and not (where or item.name in HOW | DONE_TO | CALLED or item.name.endswith(DONE))
+
+
+OF_WHAT = (
+    Rule(_of_what, NAMING),
+    Rule(_came_out, AMOUNTS),
+    Rule(_ended_with, ENDING | {"closing", "kind", "level"}),
+    Rule(_of_them, AMOUNTS, THEM),
+    Rule(_had, frozenset({"level"}), HAVING),
+    Rule(_numbered_place, frozenset({"kind"})),
+)

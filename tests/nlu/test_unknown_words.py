@@ -1,0 +1,127 @@
+"""A word that nobody taught the reader may say of what a number is: then the number is asked.
+
+The words are made up or of other things, so that no list in the reader can hold them.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+import nlu
+from nlu.statements import Drained, Exchanged, Mark, Placed, Removed
+
+from .saying import ARRIVED, BEDS, SHIFTS, reading
+
+WORDS = ("florp", "tacro", "humidity", "kettle", "jigsaw", "trough")
+NUMBERS = (85, 340)
+FORMS = (
+    "bed 4 {x} level {n}",
+    "bed 4 {x} level is {n}",
+    "bed 4 {x} level {n} at 1830",
+    "{x} level {n} bed 4",
+    "bed 4 {x} {n}",
+    "bed 4 {x} at {n}",
+    "bed 4 {x} {n} ml",
+    "bed 4 {x}: {n}",
+    "bed 4 has {x}, {n}",
+    "bed 4 has {x}, {n} of them",
+    "bed 4 has {x} at home, {n}",
+    "bed 4 has {n} {x}",
+    "bed 4 gone to {x} {n} at 1830",
+    "bed 4 back from {x} {n}",
+    "{n} {x} in bed 4",
+    "{n} of {x} bed 4",
+    "bed 4 {x} {n} out",
+    "bed 4 {x} mark {n}",
+    "bed 4 {x} reading {n}",
+    "bed 4 {x} canister {n}",
+    "bed 4 {x} drained {n}",
+    "bed 4 drained {n} {x}",
+    "bed 4 no leak. {x} level {n}",
+    "bed 4 no leak, {n} {x}",
+    "bed 4 tube out 1830, final {x} {n}",
+    "bed 4 changed canister 1830, old {x} {n}",
+    "bed 4 suction on, {x} at {n}",
+    "bed 4 swinging, {x} level {n}",
+    "bed 4 drained 30 since last. {x} level {n}",
+    "bed 4 clamped at 1830. {n} {x}",
+    "new chest tube bed 4 at 1830, {x} {n}",
+    "bed 4 moved to 5, {x} {n}",
+    "bed 4 {x} output {n}",
+    "bed 4 {x} tube {n}",
+)
+AMOUNTS = (Mark, Drained, Exchanged, Placed, Removed)
+
+
+@pytest.mark.parametrize("form", FORMS)
+def test_a_number_beside_an_unknown_word_is_no_line(form: str) -> None:
+    for word in WORDS:
+        for number in NUMBERS:
+            text = form.format(x=word, n=number)
+            parsed = nlu.parse(text, arrived=ARRIVED, beds=BEDS, shifts=SHIFTS)
+            told = [s for s in parsed.statements if isinstance(s, AMOUNTS) and str(number) in str(s)]
+            assert not told, text
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Bed 14 drained 0 since last mark. tacro level 9",
+        "bed 14 vanc level 14",
+        "bed 14 noise level 14",
+        "bed 12 has grandchildren, 14 of them",
+        "bed 12's PICC is 42 cm, 2 out",
+        "bed 12 gone to theatre 2 at 1830",
+        "bed 12 no leak, 415 this am",
+    ],
+)
+def test_what_may_be_of_another_thing_is_asked(text: str) -> None:
+    assert "ask " in reading(text), text
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 12 rechecked level 340 at 1830", "mark bed=12 at=18:30 level_ml=340"),
+        ("bed 12 current level 340", "mark bed=12 level_ml=340"),
+        ("bed 12 drain level 340", "mark bed=12 level_ml=340"),
+        ("bed 12 right pleural level 340", "mark bed=12 tube=right pleural level_ml=340"),
+        ("bed 12 comfy, 340 at 1830", "mark bed=12 at=18:30 level_ml=340"),
+        ("bed 12 has visitors, 340 at 1830", "mark bed=12 at=18:30 level_ml=340"),
+        ("bed 12 drained 40 overnight", "drained bed=12 volume_ml=40"),
+    ],
+)
+def test_a_word_that_says_which_or_when_puts_nothing_in_doubt(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 12 suction 20, was 10 this am", "checked bed=12 suction_cmh2o=20"),
+        ("suction 20 on bed 12, was 10 earlier", "checked bed=12 suction_cmh2o=20"),
+        ("leak grade 3 on bed 12, was 2 earlier", "checked bed=12 air_leak=present leak_grade=3"),
+        ("wall 90 on bed 12, was 80", "checked bed=12 wall_mmhg=90"),
+        ("bed 12 seal 2 up from 1", "checked bed=12 seal_cm=2"),
+        ("bed 12 suction 20 (was 10)", "checked bed=12 suction_cmh2o=20"),
+        ("bed 12 leak grade 3, was 1 this am", "checked bed=12 air_leak=present leak_grade=3"),
+        ("bed 12 seal 2 cm, was 3 this am", "checked bed=12 seal_cm=2"),
+        ("bed 12 leak 2, 3 earlier", "checked bed=12 air_leak=present leak_grade=2"),
+        ("bed 12 leak 2/7, 3/7 last night", "checked bed=12 air_leak=present leak_grade=2"),
+    ],
+)
+def test_what_a_check_was_before_is_no_time_of_it(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bed 12 seal 2 cm, 3 this am",
+        "bed 12 seal 2, 415 yesterday",
+        "bed 12 wall 90, 80 earlier",
+        "bed 12 suction 20, was 415 this am",
+    ],
+)
+def test_what_may_have_been_a_line_then_is_asked(text: str) -> None:
+    assert "ask " in reading(text), text
