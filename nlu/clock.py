@@ -137,11 +137,26 @@ def _core(toks: Toks, i: int) -> Iterator[Found]:
         yield from _digits(toks, i)
     else:
         yield from _words(toks, i)
+    yield from _twelve_named(toks, i)
     yield from _minutes_past(toks, i)
 
 
 def _noon(text: str) -> Clock:
     return Clock(hour=NOON[text], style="24", part="noon" if NOON[text] else "midnight", sure=True)
+
+
+def _twelve_named(toks: Toks, i: int) -> Iterator[Found]:
+    """ "12:00 noon", "12 o'clock midnight", "0000 midnight": the hour, and once more by its name."""
+    if toks.words.isdisjoint(NOON):
+        return
+    hour = word(toks, i)
+    colon = word(toks, i + 1) == ":" and word(toks, i + 2) == "00" and glued(toks, i + 1)
+    end = i + 3 if colon else i + 1
+    oclock = word(toks, end) in {"o'clock", "oclock"}
+    named = word(toks, end + oclock)
+    twelve = hour in {"12", "twelve"} and (colon or oclock)
+    if named in NOON and (twelve or hour == f"{NOON[named]:02}00" or (colon and hour == f"{NOON[named]:02}")):
+        yield end + oclock + 1, _noon(named)
 
 
 def _digits(toks: Toks, i: int) -> Iterator[Found]:

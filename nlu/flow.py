@@ -10,10 +10,13 @@ from itertools import pairwise
 
 from .followers import DIALLED
 from .gains import HOURLY
-from .items import Item, is_now
+from .items import AMOUNTS, Item, is_now
 from .numbers import Toks, is_digits, starts_number, word
 from .rules import Rule
 
+IS_STILL = frozenset(
+    {"is", "was", "still", "the", "it", "uh", "um", ",", ":", "-", "bed", "drain", "line", "chest", "tube"}
+)
 AMOUNTS_ASKED = frozenset({"hourly", "hourlies", "volumes", "rate", "trend"})
 BARE = frozenset({"", "at", "inside"})
 OF_BOTH = frozenset({"tubes", "drains", "chest", "cts", "sides", "tube", "drain", "at", "are", "sitting"})
@@ -117,10 +120,15 @@ def _of_scan(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a line, or when it was"
 
 
-def _as_much(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
-    """ "same as last hour": nothing more, or as much again?"""
-    amounts = (i for i in items if i.role == "cue" and i.value == "same" and i.name == "amount")
-    yield from ("as much again, or nothing" for _ in amounts)
+def _as_much(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "put out the same as last hour": nothing more, or as much again? "6 same as last hour" is the line."""
+    for before, item in zip((None, *items), items, strict=False):
+        if item.role != "cue" or item.value != "same" or item.name != "amount":
+            continue
+        start = before.end if before is not None and before.role in {"bed", "tube"} else 0
+        plain = word(toks, item.start + 1) == "as" and IS_STILL.issuperset(toks.said[start : item.start])
+        if not plain or any(i.role in AMOUNTS for i in items):
+            yield "as much again, or nothing"
 
 
 def _summed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:

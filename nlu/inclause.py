@@ -14,6 +14,7 @@ from .clauses import is_strange
 from .items import Item
 from .numbers import Toks, word
 from .patterns.asides import CALLED, DONE_TO, STAFF
+from .patterns.leads import BED_WORDS
 from .patterns.remarks import REMARKS
 from .roles import CHECK_LIMITS
 from .rules import Rule, Rules
@@ -32,6 +33,7 @@ BEHIND = frozenset({"after", "before", "post", "during", "following"})
 GOING = frozenset({"hospital", "ambulance", "sent", "transferred", "discharged", "home", "rehab", "hospice"})
 """Beside these "left" is what the patient did."""
 SHIFTS = frozenset({"nights", "days"})
+LEAVERS = SHIFTS | {"they", "he", "she", "we", "i", "nurse", "shift", "evenings", "lates", "earlies"}
 PAIR = 2
 """Words of what is typed with one space: 9 14, 1 340."""
 NAMED_BY = DONE_TO | CALLED
@@ -147,6 +149,8 @@ def _verb(clause: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "left may be what the patient did, and when"
         if said and item.unread and item.name not in OF_THE_SIDE:
             yield "left may be what the patient did"
+        if said and word(toks, before.start - 1) in LEAVERS and word(toks, before.end) in BED_WORDS:
+            yield "left may be what somebody did"  # "nights left bed 2 at 640"
 
 
 def _columns(clause: tuple[Item, ...], _: Toks) -> Iterator[str]:

@@ -32,6 +32,7 @@ def doubts_of_rows(drafts: list[Draft], arrived: datetime) -> list[str]:
     found += ["a line, or the bed of what is told next"] * _next_beds(drafts)
     found += ["a number written as a time is no line"] * sum(map(_is_written_as_time, drafts))
     found += ["a line, or that of the bed before it"] * _read_one_on(drafts)
+    found += ["a number behind a bed is its line, as behind the others"] * _lines_before_beds(drafts)
     found += ["its line and time are turned against those before"] * _turned(drafts)
     found += ["when that was, of both beds, or a line of the last"] * sum(
         _is_when_of_both(*two) for two in pairwise(drafts)
@@ -143,6 +144,16 @@ def _turned(drafts: list[Draft]) -> int:
         for d in drafts
     )
     return turned if any(map(_in_order, drafts)) else 0
+
+
+def _lines_before_beds(drafts: list[Draft]) -> int:
+    """ "330 bed 3 300, bed 4 400": 330 at three, where the line of bed 4 stands behind its bed?"""
+    lined = any(d.level is not None and d.bed is not None and d.level.start == d.bed.end for d in drafts)
+    told = [(d.level, d.bed, d.time) for d in drafts if lined and d.level and d.bed and d.time]
+    return sum(
+        line.end <= bed.start and time.start == bed.end and time.loose_time and could_be_level(time)
+        for line, bed, time in told
+    )
 
 
 def _is_bed_too(draft: Draft) -> bool:

@@ -206,6 +206,7 @@ def _bare_time(draft: Draft, time: Item, level: Item | None, arrived: datetime) 
         return ["a number after a level cue is no time"]
     if level is None:
         told = _is_level_told(draft, time) and time.clocklike and time.within(RECENT, arrived)
+        told |= draft.kind == "placed" and time.within(RECENT, arrived) and any(c.colon for c in time.clocks)
         told |= draft.opening is not None and len(time.digits) == 4 and time.possible(arrived)
         if draft.same is not None and could_be_level(time) and not time.within(RECENT, arrived):
             return ["a bare number may be a level or a time"]

@@ -95,10 +95,10 @@ def beds(toks: Toks, i: int, index: Mapping[str, str] | None, *, voice: bool, cu
 
 
 def _is_no_article(toks: Toks, k: int) -> bool:
-    """ "bed twelve a mark three sixty", "the 1900 on twelve a should be": the letter of the bed."""
+    """ "bed twelve a, mark 360", "the 1900 on twelve a should be": the letter of the bed."""
     stopped = word(toks, k + 1) in {",", "."}
     behind = word(toks, k + 1 + stopped)
-    mark = behind == "mark" and starts_number(toks, k + 2 + stopped)
+    mark = stopped and behind == "mark" and starts_number(toks, k + 2 + stopped)
     return word(toks, k) == "a" and (mark or behind in {"is", "was", "should", "reads"})
 
 

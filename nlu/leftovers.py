@@ -41,6 +41,7 @@ from .renewed import CONTEXT
 from .rules import Rule, Rules, signs
 from .setbefore import SET_BEFORE
 from .takenback import TAKEN_BACK
+from .tallies import HOW_MANY
 from .turned import READ_AS, TURNED, counted_aloud
 from .unexplained import SPACED, UNEXPLAINED
 from .unset import UNSET
@@ -326,6 +327,7 @@ EITHER = (
     *DEVICE_BEFORE,
     *TAKEN_BACK,
     AT_TWICE,
+    HOW_MANY,
     DANGLING,
     *MIXED,
     *NO_EVENTS,

@@ -17,6 +17,7 @@ from .patterns.numerals import HOMOPHONES, ONES, SCALES, TENS
 from .rules import Rule
 
 BREAKING = frozenset({"", ",", ".", ";", "!", "at", "@", "tea", "t"})
+HUNDREDS = frozenset({"100", "1000"})
 ROUND = frozenset(map(str, range(20, 100, 10)))
 
 
@@ -40,6 +41,7 @@ def first_digit(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         four = word(toks, item.start) == "for"
         end = max(item.core, item.start + 1)
         joined = any(n.end == end > before + 1 for n in heard_as_number(toks, before))
+        joined |= word(toks, before) == "for" and item.digits in HUNDREDS  # "mark for 100"
         if four or (joined and word(toks, before) != "to" and word(toks, before - 1) != "down"):
             yield "the word before the number may be its first digit"
 

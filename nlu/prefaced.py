@@ -29,6 +29,7 @@ RIGHT_DOWN, ON_VALVE, SET_BACK, BACK_ON, BY_WHEN = map(
     _words, (prefaces.RIGHT_DOWN, prefaces.ON_VALVE, prefaces.SET_BACK, prefaces.BACK_ON, prefaces.BY_WHEN)
 )
 MUCH_THE_SAME, BACK_LATER = map(re.compile, (prefaces.MUCH_THE_SAME, prefaces.BACK_LATER))
+NOTHING_IN = re.compile(prefaces.NOTHING_IN)
 STANDS = re.compile(prefaces.STANDS)
 MEANT_WELL, NUMBERED, HEADING = map(re.compile, (prefaces.MEANT_WELL, prefaces.NUMBERED, prefaces.HEADING))
 LEAST = 3
@@ -76,6 +77,7 @@ class _Said:
                     taken = cue.end
                     yield cue
         plain = [MEANT_WELL, HEADING, COMING, RIGHT_DOWN]
+        plain += [NOTHING_IN] * ("nothing" in self.toks.words)
         plain += [BY_WHEN] * ("beds" in self.toks.words)
         plain += [BACK_LATER] * (not prefaces.GONE.isdisjoint(self.toks.words))
         plain += [ON_VALVE] * (not prefaces.OURS.isdisjoint(self.toks.words))

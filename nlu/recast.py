@@ -45,7 +45,7 @@ from .rooms import bays
 from .signing import signed
 from .tallies import how_many, parts, tallies
 from .turnedaway import turned_away
-from .wall import without, written
+from .wall import capitals, without, written
 from .whyin import with_reasons
 
 ENDING = frozenset({"exchanged", "removed", "placed"})
@@ -101,6 +101,7 @@ LAST_LINES = frozenset({"last line", "last level"})
 def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = False) -> Read:
     """The message with its cues as they are meant; `index` are the labels of the unit."""
     labelled = written(read.tokens, index, voice=voice)
+    labelled = {**labelled, **capitals(read.text, read.tokens, index)} if voice else labelled
     cues = pipeline().cues(without(read.tokens, labelled)) if labelled else read.cues
     stands = (*bays(read.tokens, index, voice=voice), *tallies(read.tokens, voice=voice), *parts(read.tokens))
     stands = (*stands, *how_many(read.tokens))

@@ -7,6 +7,7 @@ Called by `leftovers`, by way of `otherwords`.
 from __future__ import annotations
 
 from collections.abc import Iterator
+from datetime import datetime
 from itertools import pairwise
 
 from .clauses import NUMBERS
@@ -18,10 +19,11 @@ from .patterns.numerals import ONES, TEENS, TENS
 from .rules import Rule
 
 MINUTES = frozenset({*TENS, *TEENS})
-NOON = 12
+NOON, MINUTES_OF_HOUR = 12, 60
 PAIR = 2
-LARGEST = 4000
-"""mL that a canister holds at most; common practice, no source."""
+NOUGHTS = frozenset({"oh", "o", "zero"})
+MOST, LARGEST = 2000, 4000
+"""mL that most canisters hold, and the largest; common practice, no source."""
 SOUNDS = frozenset({"then", "tin", "sick", "sex", "fife"})
 """Heard for ten, six and five."""
 ENDING = frozenset({"", ",", ".", ";", "!", "at", "@", "pm", "am", "o'clock"})
@@ -44,6 +46,9 @@ def _behind_time(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         hour = joined and time.end == time.start + 1 and not (time.digits or is_now(time))
         if hour and word(toks, item.start) in MINUTES and item.core in rest_of(toks, item.start):
             yield "where the minutes end"  # "at eleven twenty eight twenty"
+        teens = joined and time.end == time.start + 2 and word(toks, time.end - 1) in TEENS
+        if teens and any(n.end == item.core and n.value < MOST for n in numbers(toks, time.end - 1)):
+            yield "where the minutes end"  # "at seven ten fifty"
 
 
 def _behind_level(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -122,6 +127,44 @@ def _and_tens(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "where the level ends"
 
 
+def _where_parted(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "four hundred and nine oh five", "four fifty nine oh five": 400 or 450 at five past nine?"""
+    for level, time in pairwise(i for i in items if i.role != "sep"):
+        joined = level.role in AMOUNTS and time.role == "time" and time.start == level.end
+        if not joined or time.at or time.lead:
+            continue
+        for k in {n.end for n in numbers(toks, level.start) if n.end < time.end} - {level.end}:
+            start = k + (word(toks, k) == "and")
+            split = (k < level.end) != (word(toks, k) in NOUGHTS)  # "three oh oh six thirty" has two noughts
+            if split and any(end == time.end for end, _ in clocks(toks, start)):
+                yield "where the level ends"
+
+
+def hours_behind_and(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> Iterator[str]:
+    """ "mark 400 and 7" at ten past seven: 407, or 400 at seven? Recognisers write "and" for "at"."""
+    if "and" not in toks.words:
+        return
+    timed = any(i.role == "time" for i in items)
+    for item, after in zip(items, (*items[1:], None), strict=True):
+        if item.role not in AMOUNTS or item.unit:
+            continue
+        end = max(item.core, item.start + 1)
+        if after is not None and after.role == "time" and word(toks, end) == "and":
+            ends = item.digits and not (item.amount or 1) % 100 and after.end == end + 2  # "400 and nine"
+            hour = end + 1 if ends and word(toks, end + 1) in ONES else 0
+        else:
+            hour = end - 1 if not timed and end - 2 > item.start and word(toks, end - 2) == "and" else 0
+        if hour and _is_hour_before(toks, hour, arrived):
+            yield "the end of the number may be the hour"
+
+
+def _is_hour_before(toks: Toks, k: int, arrived: datetime) -> bool:
+    """Whether one word is an hour that began at most an hour ago."""
+    now = arrived.hour * MINUTES_OF_HOUR + arrived.minute
+    hours = [clock.hour for end, clock in clocks(toks, k) if end == k + 1 and clock.style == "hour"]
+    return any((now - hour * MINUTES_OF_HOUR) % (NOON * MINUTES_OF_HOUR) <= MINUTES_OF_HOUR for hour in hours)
+
+
 def _ends_elsewhere(level: Item, time: Item, toks: Toks) -> bool:
     """ "Six forty four minutes ago": whether the word between them can be of either."""
     longer = level.end == level.start + 1 and word(toks, time.start) in MINUTES
@@ -157,6 +200,7 @@ def _heard_number(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "the word behind the number may be its end"
         before = any(i.role in {"bed", "time"} and i.end == item.start - 1 for i in items)
         short = len(item.digits) <= PAIR  # "at 4 pm then 590": no number begins with ten and 590
+        short &= word(toks, item.start) not in ONES  # nor with ten and "seven twenty"
         if before and short and word(toks, item.start - 1) == "then" and item.role in AMOUNTS:
             yield "the word before the number may be its beginning"
 
@@ -195,6 +239,7 @@ RUN_TOGETHER = (
     Rule(_half_in_digits, AMOUNTS, frozenset({"hundred"})),
     Rule(_behind_bed, frozenset({"bed"}), frozenset({*TENS, *ONES})),
     Rule(_and_tens, frozenset({"time"}), frozenset(TENS)),
+    Rule(_where_parted, frozenset({"time"}), frozenset(ONES)),
     Rule(_parted_by_comma, AMOUNTS, frozenset({","})),
     Rule(_hundred_and, AMOUNTS, frozenset({"hundred"})),
     Rule(_lost_time, NUMBERS, SOUNDS | {"clock"}),

@@ -13,6 +13,7 @@ from functools import partial
 from . import answers, corrections, queries, questions, topics, whichwrong, withdrawals
 from .alarms import is_dire
 from .asking import asks_whether, with_bed_to_read, with_next_bed, with_sign, without_hour, without_tag
+from .begun import BEGUN
 from .brief import Brief
 from .building import Builder
 from .context import in_context
@@ -36,6 +37,7 @@ from .pipeline import Read
 from .righted import Correction
 from .roles import assignments
 from .rules import there
+from .runtogether import hours_behind_and
 from .scope import scoped
 from .sharing import gathered
 from .sincewhen import without_since
@@ -65,6 +67,13 @@ class Ward:
     index: Mapping[str, str] | None
     voice: bool
     shifts: tuple[time, ...] = ()
+
+
+def _tube_asked(drafts: list[Draft]) -> list[Draft]:
+    """Dictated "right bed eight mark 490": whether it is of the right tube is all that is asked."""
+    for draft in drafts:
+        draft.either = draft.either or draft.tubes[:1]
+    return drafts
 
 
 def pieces(way: tuple[Item, ...], toks: Toks, arrived: datetime) -> tuple[Item, ...]:
@@ -223,12 +232,15 @@ class Sentence:
         def further() -> Reading:
             toks, voice = self.read.tokens, self.ward.voice
             strange = len(list(subjects(items, toks)))
-            beside = len(leftovers(items, toks, voice=voice))
+            signs = leftovers(items, toks, voice=voice)
+            beside = len(signs)
+            beside += len([*hours_behind_and(items, toks, self.ward.arrived)]) if voice else 0
             asked = len(self.unread_question(self.question))
             beside += asked
             rank = (least + beside + strange, len(stands.doubts))
             unsure = strange > 0 or asked > 0 or EITHER_BED in stands.doubts
-            return Reading(lambda: self._built(drafts), rank, cut + beside + strange, unsure)
+            drawn = _tube_asked(drafts) if signs == [BEGUN] and voice and rank == (1, 0) else drafts
+            return Reading(lambda: self._built(drawn), rank, cut + beside + strange, unsure)
 
         return Unjudged(least, further)
 

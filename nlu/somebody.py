@@ -11,6 +11,7 @@ from collections.abc import Container, Iterator, Mapping
 from typing import NamedTuple
 
 from .again import Again, Span
+from .items import FINDINGS
 from .neighbours import is_stop_among
 from .numbers import Toks, glued, is_digits, is_inside_number, starts_number, word
 from .patterns.leads import BED_WORDS, LINES
@@ -40,6 +41,8 @@ from .sentences import BEHIND
 
 STOPS = frozenset({".", "?", ";", "!", ",", ":", "-", "(", ")"})
 SHORTENED = ("'s", "'ll", "'re", "'ve", "'m")
+OF_FINDING = frozenset({"one", "it", "some", "any", "that", "that's", "this", "those", "there", "there's"})
+"""Behind what was found these may be it: "no leak the other nurse found one"."""
 THAT = frozenset({"that", "this", "which"})
 BEHIND_A_NUMBER = MILLILITRES | {"am", "pm"}
 PREFIXES = frozenset({"ct", "c", "bed", "number", "no"})
@@ -79,7 +82,7 @@ class Clause(NamedTuple):
 def clauses(again: Again, claimed: Container[int], labelled: Mapping[int, tuple[int, str]]) -> list[Clause]:
     """The clauses in order; `claimed` are numbers that are of something else, `labelled` the beds."""
     toks, beds, voice = again.toks, _beds(again, labelled), again.ward.voice
-    spans = _dictated(toks, claimed) if voice else _typed(toks)
+    spans = _dictated(toks, _ended(again, claimed)) if voice else _typed(toks)
     found = []
     for start, end in spans:
         begins = start
@@ -90,6 +93,14 @@ def clauses(again: Again, claimed: Container[int], labelled: Mapping[int, tuple[
         clause = Clause(start, end, begins, tuple(bed for bed in beds if start <= bed[0] < end), "")
         found.append(clause._replace(who=_subject(toks, clause, voice=voice)))
     return found
+
+
+def _ended(again: Again, claimed: Container[int]) -> set[int]:
+    """Where what is told of a line may end: claimed numbers, and what was found, with no "it" behind it."""
+    toks = again.toks
+    last = max((k for k in range(len(toks)) if word(toks, k) in OF_FINDING), default=0)
+    found = (cue.end - 1 for cue in again.meant.cues if cue.label in FINDINGS and cue.end > last)
+    return {*found, *(k for k in range(len(toks)) if k in claimed)}
 
 
 def names_bed(toks: Toks, k: int) -> bool:
@@ -203,7 +214,8 @@ def _opens(said: str) -> bool:
 
 
 def _opens_behind(toks: Toks, k: int, claimed: Container[int]) -> bool:
-    """Whether a clause with a subject of its own begins there, and no word before it is left open."""
+    """Whether a clause with a subject of its own begins there, and no word before it is left open: behind a
+    number, or what was found ("bright red | i've called the team")."""
     first = k
     while word(toks, first) in JOINTS:
         first += 1

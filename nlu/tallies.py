@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from .clock import clocks
+from .items import Item
 from .numbers import Toks, numbers, starts_number, word
 from .patterns.leads import BED_WORDS
 from .patterns.numerals import NUMERALS
 from .patterns.ownclauses import OTHERS
+from .rules import Rule
 
 _THINGS = """
 drs doctors nurses staples sutures stitches people persons person assist
@@ -32,6 +34,29 @@ SEVERAL = frozenset({"beds", "rooms", "patients", "pts"})
 EVERY = frozenset({"all", "my", "our", "the"})
 OPENING = 4
 """Words before how many there are."""
+OWNED = frozenset({"my", "our", "mine", "ours", "these", "those", "got", "have", "doing"})
+BEFORE_COUNT = OWNED | {
+    "okay",
+    "ok",
+    "so",
+    "um",
+    "uh",
+    "hi",
+    "hey",
+    "hello",
+    "here",
+    "are",
+    "i",
+    "i've",
+    "we",
+}
+BEFORE_COUNT |= {"i'm", "we've", "just", "right", "now", "and", "for", "is", "here's", "yeah", "alright", ","}
+BEHIND_COUNT = frozenset(
+    {"of", "mine", "ours", "tonight", "today", "this", "shift", "for", "you", "to", "do"}
+)
+LINES = frozenset({"lines", "marks", "readings", "drains", "tubes", "ones"})
+BEHIND_COUNT |= LINES | {"are", "is", "um", "uh", ",", ":", ".", "-"}
+OF_DAY = frozenset({"tonight", "tonite", "today", "this"})
 
 
 def _is_counted(toks: Toks, k: int, end: int) -> bool:
@@ -59,14 +84,32 @@ def tallies(toks: Toks, *, voice: bool = False) -> Iterator[tuple[int, int]]:
 def how_many(toks: Toks) -> Iterator[tuple[int, int]]:
     """ "three beds 1800: bed 1 - 90, bed 6 - 1005", "all three 1800: bed 1 90": how many lines come."""
     named = [k for k in range(len(toks) - 1) if word(toks, k) in BED_WORDS and starts_number(toks, k + 1)]
-    if len(named) < 2 or toks.words.isdisjoint(SEVERAL | EVERY):
+    if len(named) < 2 or toks.words.isdisjoint(SEVERAL | EVERY | OWNED | LINES):
         return
     for k in range(min(named[0], OPENING)):
-        ends = [n.end for n in numbers(toks, k) if n.style == "plain" and 1 < n.value <= FEW]
+        counts = [n for n in numbers(toks, k) if n.style == "plain" and 1 < n.value <= FEW]
+        ends = [n.end for n in counts]
         end = next((end for end in ends if word(toks, end) in SEVERAL), 0)
         timed = [end for end in ends if word(toks, k - 1) in EVERY and _is_time_of_all(toks, end, named[0])]
         if end or timed:
             yield k, end + 1 if end else timed[0]
+        elif any(n.value == len(named) and _is_owned(toks, k, n.end, named[0]) for n in counts):
+            yield k - (word(toks, k - 1) in OWNED), named[0]  # "my two tonight" is no hour either
+
+
+def _is_owned(toks: Toks, k: int, end: int, bed: int) -> bool:
+    """ "okay my three, bed one ...", "so my two tonight bed 3 210": so many as come, and no hour."""
+    before, behind = toks.said[:k], toks.said[end:bed]
+    owned = word(toks, k - 1) in OWNED or word(toks, end) in LINES or behind[:2] == ("of", "mine")
+    return owned and BEFORE_COUNT.issuperset(before) and BEHIND_COUNT.issuperset(behind)
+
+
+def _hour_or_how_many(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "my four tonight bed 1 100 bed 2 200": so many beds, of which two are told, or four o'clock?"""
+    for item in items:
+        lone = item.role == "time" and any(clock.style == "hour" for clock in item.clocks)
+        if lone and word(toks, item.start - 1) in OWNED and word(toks, item.start + 1) in OF_DAY:
+            yield "how many beds, or an hour"
 
 
 def _is_time_of_all(toks: Toks, k: int, bed: int) -> bool:
@@ -97,3 +140,6 @@ def _is_part(toks: Toks, end: int) -> bool:
     if word(toks, end) == "of":
         return word(toks, end + 1) == "us"
     return word(toks, end) in PERCENT and word(toks, end + 1) not in FILLED
+
+
+HOW_MANY = Rule(_hour_or_how_many, frozenset({"time"}), OF_DAY)

@@ -111,6 +111,22 @@ def written(toks: Toks, index: Mapping[str, str] | None, *, voice: bool = False)
     return found
 
 
+def capitals(text: str, toks: Toks, index: Mapping[str, str] | None) -> Labelled:
+    """Dictated "bed 12 A three twenty": a capital that a recogniser writes behind digits is no article."""
+    if index is None or "a" not in toks.words or text.isupper():
+        return {}
+    return {
+        k - 1: (k + 1, label)
+        for k in range(2, len(toks))
+        if text[toks[k].start] == "A"
+        and word(toks, k) == "a"
+        and is_digits(toks, k - 1)
+        and word(toks, k - 2) in BED
+        and "m" not in {word(toks, k + 1), word(toks, k + 2)}
+        and (label := bed_label(word(toks, k - 1) + "a", index)) is not None
+    }
+
+
 def _side_rooms(
     toks: Toks, index: Mapping[str, str], *, voice: bool
 ) -> Iterator[tuple[int, tuple[int, str]]]:

@@ -6,11 +6,12 @@ Patterns over the words of a message, each with a blank between them; signs are 
 from __future__ import annotations
 
 from .leads import LINES
+from .numerals import NUMERALS
 from .ownclauses import DRAINS
 
 _FIRST = """
-according again asked back beds can chair coming commode could draining first firstly flowing forgot
-forgotten have hope it kind let like may meant me mind must need nothing opened ordered promised recliner
+according again asked back beds call can chair coming commode could draining first firstly flowing forgot
+forgotten have hope it kind let like may meant me mind must need nothing opened ordered promised put recliner
 remembered reopened requested right suction running second secondly should supposed tell then things told
 trial updates valve want wanted were clamping would
 """
@@ -26,6 +27,8 @@ _SAW = "(?:noticed|saw|found|realised|realized|discovered)"
 _SENT = "(?:send|sent|text|texted|write|written|report|reported)"
 _BOX = "(?:canister|box|bottle|chamber|unit|drain)"
 _HOLDER = "(?:box|bottle|canister|chamber|drain|unit|level|line|reading|fluid|it)"
+_CALL = "(?:call (?:it|that|this)|put (?:it|that) down as)"
+_LINES, _NUMERALS = "|".join(sorted(LINES)), "|".join(sorted(NUMERALS))
 PREFACES = (
     rf"(?:i|we)(?: have)?(?: been| was| were| am| are)? (?:asked|told)(?: by [a-z ]{{2,20}}?)? to {_WRITE}",
     rf"(?:i'm|im|i've been|ive been|we've been|we're) (?:asked|told|supposed|meant) to {_WRITE}",
@@ -55,8 +58,16 @@ PREFACES = (
     r"(?:i )?hope (?:that|this) is (?:what you (?:needed|wanted|need|want)|ok|okay|alright|enough|helpful)",
     r"(?:the |his |her )?(?:clamp |clamping )?trial (?:went|was) (?:fine|well|ok|okay|good|smoothly)",
     r"(?:(?:the|one|two|\d+) )?(?:(?:hours? )?of )?clamping went (?:fine|well|ok|okay|smoothly)",
+    rf"(?:i'm|im|we're|let's|lets|i'll|we'll|i|we) (?:gonna |going to |just )*{_CALL}"
+    rf"(?= (?:(?:uh|um|er|a|at|{_LINES}) )*(?:\d|(?:{_NUMERALS}) ))",
 )
 """Whoever is asked to write something, or says so first, tells it; who sits in a chair again is not back."""
+NOTHING_IN = (
+    r"(?<![\w'])(?:mark|line|level|at|is|on|reads|reading) (?:zero|0|nought) "
+    r"((?:, |and |still |there's |with )*nothing (?:at all )?in (?:it|there)"
+    r"(?: yet| so far| still)?)(?![\w'])"
+)
+"""Behind a line of nothing this says it once more."""
 MEANT_WELL = (
     r"^[^\d]*?(?<![\w'])((?:so |and |but )*(?:please |pls )?(?:tell me|let me know|forgive me|sorry) if "
     r"(?:i|i'm|im|this|it|that)(?: [a-z']+){0,5}?)(?= [.!,])"

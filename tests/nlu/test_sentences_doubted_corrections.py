@@ -166,7 +166,7 @@ WARD = (*(str(n) for n in range(1, 31)), "12A", "CT4")
         ("Bed CT for, line 800 at 18:10.", "mark bed=CT4 at=18:10 level_ml=800"),
         ("Bed 12 A, Mark 360 at 18:00.", "mark bed=12A at=18:00 level_ml=360"),
         ("seen CT four", "acknowledged bed=CT4"),
-        ("bed twelve a mark three sixty at eighteen hundred", "mark bed=12A at=18:00 level_ml=360"),
+        ("bed twelve a mark three sixty at eighteen hundred", "ask bed"),
         ("bed twelve mark three sixty at eighteen hundred", "mark bed=12 at=18:00 level_ml=360"),
         (
             "change the eighteen twenty line on bed twenty nine to five seventeen",

@@ -1,0 +1,203 @@
+"""What is dictated: numbers that end in an hour, how many beds come, what is said behind what was found."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from zoneinfo import ZoneInfo
+
+import pytest
+
+from .saying import BEDS, CHANNELS, Channel, reading
+
+ZONE = ZoneInfo("America/New_York")
+
+
+def heard(text: str, time: str, channel: Channel = "voice") -> str:
+    """What is read of a text that arrived at a time of the day."""
+    hour, minute = map(int, time.split(":"))
+    return reading(text, BEDS, channel, datetime(2026, 3, 4, hour, minute, tzinfo=ZONE))
+
+
+@pytest.mark.parametrize(
+    ("text", "time", "read"),
+    [
+        ("bed nine mark 400 and 7", "19:07", "ask level_ml"),
+        ("bed nine mark 400 and 7", "07:50", "ask level_ml"),
+        ("bed nine mark 400 and 7", "12:07", "mark bed=9 level_ml=407"),
+        ("bed nine mark 400 and 7 at 1900", "19:07", "mark bed=9 at=19:00 level_ml=407"),
+        ("bed nine is at 400 and 7 mils", "19:07", "mark bed=9 level_ml=407"),
+        ("bed nine mark 400 and 40", "19:07", "mark bed=9 level_ml=440"),
+        ("bed nine mark four hundred and seven", "19:07", "ask level_ml"),
+        ("bed nine mark 400 and nine", "09:05", "ask at"),
+        ("bed nine drained a hundred and twenty since the last line", "08:15", "drained bed=9 volume_ml=120"),
+        ("bed nine canister changed final 1500 and 10", "22:02", "ask final_ml"),
+    ],
+)
+def test_an_hour_behind_and_is_the_end_of_a_number_only_where_it_is_no_hour(
+    text: str, time: str, read: str
+) -> None:
+    assert heard(text, time) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "time"),
+    [
+        ("bed nine mark four hundred and nine oh five", "09:05"),
+        ("bed nine mark four hundred nine oh five", "09:05"),
+        ("bed nine mark four hundred and fifty nine oh five", "09:07"),
+        ("bed twelve at seven ten fifty", "19:12"),
+        ("bed twelve at seven fifteen sixty no leak", "19:20"),
+        ("bed nine mark for 100 at nine", "09:05"),
+        ("bed five at eleven then fifty", "12:20"),
+        ("three thirty bed three 300 bed four 400", "03:05"),
+        ("six forty bed three 650 bed four 400", "07:05"),
+    ],
+)
+def test_where_a_number_and_a_time_run_together_both_are_asked(text: str, time: str) -> None:
+    assert heard(text, time).startswith("ask ")
+
+
+@pytest.mark.parametrize(
+    ("text", "time", "read"),
+    [
+        ("bed twelve at seven ten two fifty", "19:12", "mark bed=12 at=19:10 level_ml=250"),
+        ("bed twelve at six fifty sixty", "19:12", "mark bed=12 at=18:50 level_ml=60"),
+        ("put bed nine down for 100 at nine", "09:05", "mark bed=9 at=09:00 level_ml=100"),
+        (
+            "bed five seven hundred at eleven then seven twenty five at twelve",
+            "12:20",
+            "mark bed=5 at=11:00 level_ml=700; mark bed=5 at=12:00 level_ml=725",
+        ),
+    ],
+)
+def test_where_they_part_in_one_way_only_they_are_read(text: str, time: str, read: str) -> None:
+    assert heard(text, time) == read
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+@pytest.mark.parametrize(
+    ("text", "time", "read"),
+    [
+        ("bed two is at 850 mls at 12:00 noon", "12:06", "mark bed=2 at=12:00 level_ml=850"),
+        ("bed two is at 850 mls at 12 o'clock noon", "12:06", "mark bed=2 at=12:00 level_ml=850"),
+        ("bed two mark 850 at 1200 noon", "12:06", "mark bed=2 at=12:00 level_ml=850"),
+        ("bed two mark 850 at 12:00 midnight", "00:03", "mark bed=2 at=00:00 level_ml=850"),
+        ("bed two mark 850 at 00:00 midnight", "00:03", "mark bed=2 at=00:00 level_ml=850"),
+        ("bed two mark 850 at 00:00 noon", "12:06", "ask at"),
+        ("bed two 1200 noon", "12:06", "ask level_ml"),
+    ],
+)
+def test_twelve_and_its_name_are_one_time(text: str, time: str, read: str, channel: Channel) -> None:
+    assert heard(text, time, channel) == read
+
+
+OF_TWO = "mark bed=3 at=06:45 level_ml=210; mark bed=4 at=06:45 level_ml=95"
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+@pytest.mark.parametrize(
+    "head", ["my two", "okay my two tonight", "i have two marks for you", "two lines", "so my two are"]
+)
+def test_how_many_beds_come_is_no_hour_and_no_bed(head: str, channel: Channel) -> None:
+    assert heard(f"{head} bed three mark 210 bed four mark 95 at 0645", "06:59", channel) == OF_TWO
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+@pytest.mark.parametrize(
+    "text",
+    [
+        "my three tonight bed three mark 210 bed four mark 95",
+        "my four tonight bed three mark 210 bed four mark 95",
+        "two bed three mark 210 bed four mark 95",
+    ],
+)
+def test_another_number_of_beds_is_asked(text: str, channel: Channel) -> None:
+    assert "ask" in heard(text, "16:05", channel)
+
+
+RED = "mark bed=2 at=10:00 level_ml=390; checked bed=2 at=10:00 fluid=bright_red"
+
+
+@pytest.mark.parametrize(
+    "clause",
+    ["i've called the team", "i called doctor smith", "the team are on their way", "surgeon's aware"],
+)
+def test_what_somebody_does_behind_what_was_found_leaves_it(clause: str) -> None:
+    assert heard(f"um bed two mark three ninety at ten it's bright red {clause}", "10:05") == RED
+    assert heard(f"bed two bright red {clause}", "10:05") == "checked bed=2 fluid=bright_red"
+
+
+@pytest.mark.parametrize(
+    "clause",
+    [
+        "that's the curtain",
+        "the lid",
+        "he pulled at it",
+        "i can't tell",
+        "she had clots earlier",
+        "the other nurse found one",
+        "i hope i'm wrong",
+    ],
+)
+def test_what_may_be_of_the_drain_there_is_asked(clause: str) -> None:
+    assert "ask" in heard(f"bed two mark three ninety at ten it's bright red {clause}", "10:05")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("i'm in with bed eleven i'm gonna call it uh mark three twenty", "mark bed=11 level_ml=320"),
+        ("bed eleven i'll put it down as three twenty", "mark bed=11 level_ml=320"),
+        ("bed eleven i'm not gonna call it three twenty", "ask kind"),
+        ("bed eleven i'm going to call it a leak", "ask kind"),
+        ("bed eleven i'll call it in at three twenty", "ask kind"),
+        ("bed nine mark zero still nothing in it", "mark bed=9 level_ml=0"),
+        ("bed nine is at zero there's nothing in it yet", "mark bed=9 level_ml=0"),
+        ("bed nine mark fifty nothing in it", "ask level_ml"),
+        ("bed nine mark five zero nothing in it", "ask level_ml"),
+        ("nights left bed two at six forty at seven", "ask level_ml"),
+        ("left bed two at three forty", "mark bed=2 tube=left level_ml=340"),
+        ("right bed eight mark four ninety", "ask tube"),
+        ("okay right bed eight mark four ninety", "mark bed=8 level_ml=490"),
+    ],
+)
+def test_a_line_is_told_in_more_words(text: str, read: str) -> None:
+    assert heard(text, "19:05") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "time", "read"),
+    [
+        (
+            "Chest tube placed, bed 7, left side, 11:20, pneumothorax.",
+            "11:35",
+            "placed bed=7 tube=left at=11:20 reason=air",
+        ),
+        ("chest tube placed bed seven 11:20", "16:35", "ask level_ml"),
+        ("chest tube placed bed seven 1120", "11:35", "ask level_ml"),
+        ("chest tube placed bed seven opening 1:20", "13:35", "placed bed=7 level_ml=120"),
+        ("tube out bed seven 11:20", "11:35", "ask level_ml"),
+        ("canister changed bed seven 11:20", "11:35", "ask final_ml"),
+    ],
+)
+def test_a_fresh_clock_time_is_when_a_tube_was_placed(text: str, time: str, read: str) -> None:
+    assert heard(text, time) == read
+
+
+WARD = (*map(str, range(1, 25)), "12A", "12B")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed twelve a mark three forty", "ask bed"),
+        ("bed 12 a mark 340", "ask bed"),
+        ("Bed 12 A mark 340", "mark bed=12A level_ml=340"),
+        ("bed 12 A three twenty mils", "mark bed=12A level_ml=320"),
+        ("bed twelve a is at 340", "mark bed=12A level_ml=340"),
+        ("bed twelve b mark 340", "mark bed=12B level_ml=340"),
+        ("Bed 12. A mark of 340.", "mark bed=12 level_ml=340"),
+    ],
+)
+def test_an_a_behind_a_bed_is_its_letter_or_an_article(text: str, read: str) -> None:
+    assert reading(text, WARD, "voice") == read
