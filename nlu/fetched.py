@@ -9,7 +9,7 @@ from collections.abc import Iterator
 
 from .clock import clocks
 from .followers import DIALLED
-from .goings import Rule, bed_ends, past
+from .goings import FETCHING, Rule, bed_ends, past
 from .numbers import Toks, numbers, word
 from .oldones import Message, is_timed
 from .patterns.asides import STAFF
@@ -19,6 +19,11 @@ from .patterns.narrated import PLACES, WHOSE
 from .pipeline import Cue
 
 TOOK = frozenset({"took", "brought", "wheeled", "sent", "pushed", "escorted", "accompanied", "taken"})
+TRIPPED = frozenset(
+    {"popped", "nipped", "ran", "dropped", "rolled", "walked", "delivered", "transported", "rushed"}
+)
+TRIPPED |= {"whizzed", "carted", "zipped", "shipped", "drove", "trundled", "hurried", "whisked", "handed"}
+"""What is done with whoever is taken somewhere, and in other words with other things."""
 TAKERS = frozenset(
     {"", "i", "we", "they", "just", "and", "then", ",", ".", ";", "so", "'ve", "ve", "ive", "i've"}
 )
@@ -30,30 +35,85 @@ WHEELING = frozenset(
     {"wheeling", "bringing", "taking", "pushing", "moving", "walking", "getting", "transferring"}
 )
 STOPS = frozenset({",", ".", ";", "and"})
+LYING_IN = frozenset({"in", "at"})
+"""Before a place these say where somebody is: "rolled bed 9 in the scan room"."""
+BEING = frozenset({"was", "has", "been", "just", "is", "being", "got", "now", "pt", "patient"})
+COLLECTED = frozenset({"collected", "fetched", "picked", "taken"})
+TEAMS = frozenset({"staff", "team", "porters", "porter", "transport", "crew", "nurse", "nurses"})
+HAVING = frozenset({"has", "have", "just", "already", "now", "pt", "patient", "'s", "is"})
+BEHIND_PLACE = frozenset(
+    {"", ",", ".", ";", "!", "at", "@", "with", "by", "now", "team", "staff", "for", "and"}
+)
+"""Behind "the or" these leave it a place."""
+PUSHED = frozenset({"wheeled", "headed", "pushed", "rolled", "escorted"})
+LEADING = frozenset({"to", "for", "at", "in"})
+"""Before the place where whoever was taken there is now: "dropped bed 9 off at theatre"."""
 ON_THE_WAY = frozenset({"down", "up", "over", "off", "round", "across", "along", "out"})
 
 
 def _taken_along(said: Message) -> Iterator[Cue]:
     """ "took bed six to CT", "wheeled him down for a scan": the verb is of the going, and no word more."""
     toks = said.toks
-    starts = {c.start for c in said.cues if c.value in {"away", "back", "left"}}
     for k, text in enumerate(toks.said):
         if (
-            text not in TOOK
+            text not in TOOK | TRIPPED
             or word(toks, k - 1) not in TAKERS
-            or any(c.start <= k < c.end for c in said.cues)
+            or any(c.start <= k < c.end and c.value != "tipped" for c in said.cues)
         ):
             continue
+        gone = {"away"} if text in TRIPPED else {"away", "back", "left"}
+        starts = {c.start for c in said.cues if c.value in gone and word(toks, c.start) not in LYING_IN}
+        starts |= {c.start for c in said.cues if c.value in gone and text in TOOK}
         bed = past(toks, k + 1, WHOM | BED_WORDS)
         end = said.beds[bed][0] if bed in said.beds else max((n.end for n in numbers(toks, bed)), default=bed)
         went = past(toks, end, ON_THE_WAY)
         if end > k + 1 and not starts.isdisjoint(range(end, went + 1)):
             yield Cue("filler", "", k, k + 1)
-        elif end > k + 1 and word(toks, went) == "to":
+        elif end > bed and word(toks, went) in LEADING:
             place = past(toks, went + 1, WHOSE)
-            if word(toks, place) in PLACES | {"scanner"}:
+            off = word(toks, went) in {"to", "for"} or word(toks, went - 1) == "off"
+            if off and word(toks, place) in PLACES | {"scanner"}:
                 yield Cue("filler", "", k, k + 1)
                 yield Cue("kind", "away", end, place + 1)
+
+
+def _was_taken(said: Message) -> Iterator[Cue]:
+    """ "bed 9 whisked off to theatre", "9 picked up by porters for CT": whoever lies there was taken."""
+    toks = said.toks
+    for k, text in enumerate(toks.said):
+        bed = k
+        while word(toks, bed - 1) in BEING:
+            bed -= 1
+        if k == 0 or text not in TRIPPED | COLLECTED | PUSHED or not bed_ends(said, bed):
+            continue
+        away = next((c for c in said.cues if c.start >= k and c.value == "away"), None)
+        went = past(toks, k + 1, ON_THE_WAY)
+        by = past(toks, went + 1, WHOSE) if word(toks, went) == "by" and text in COLLECTED else 0
+        place = past(toks, went + 1, WHOSE)
+        if by and word(toks, by) in FETCHING:
+            end = past(toks, by + 1, TEAMS)
+            behind = past(toks, end + 1, WHOSE)
+            placed = word(toks, end) in {"to", "for"} and word(toks, behind) in PLACES
+            if placed or word(toks, end) in STOPS | {""} or is_timed(toks, end):
+                yield Cue("kind", "away", k, behind + 1 if placed else end)
+        elif text in TRIPPED and away is not None and k < away.start <= went:
+            yield Cue("filler", "", k, k + 1)
+        elif word(toks, went) in {"to", "into"} and word(toks, place) in PLACES and text in TRIPPED | PUSHED:
+            yield Cue("kind", "away", k, place + 1)
+
+
+def _left_for(said: Message) -> Iterator[Cue]:
+    """ "bed 16 has left for the OR", "9 already left for theatre"; "the or" is a place."""
+    toks = said.toks
+    for k in range(1, len(toks)):
+        going = past(toks, k, HAVING)
+        to = past(toks, going + 2, WHOSE)
+        left = word(toks, going) == "left" and word(toks, going + 1) in {"for", "to"}
+        if left and going > k and word(toks, to) in PLACES and bed_ends(said, k):
+            yield Cue("kind", "away", k, to + 1)
+        place = toks.said[k - 1 : k + 1] == ("the", "or") and word(toks, k + 1) in BEHIND_PLACE
+        if place and not any(c.start <= k < c.end and c.label == "kind" for c in said.cues):
+            yield Cue("word", "or", k, k + 1)
 
 
 def _on_the_way(said: Message) -> Iterator[Cue]:
@@ -167,8 +227,10 @@ def _left_before(said: Message) -> Iterator[Cue]:
 
 
 FETCHED: tuple[tuple[frozenset[str], Rule], ...] = (
-    (TOOK, _taken_along),
+    (TOOK | TRIPPED, _taken_along),
+    (TRIPPED | COLLECTED | PUSHED, _was_taken),
     (TOOK, _we_back),
+    (frozenset({"left", "or"}), _left_for),
     (WHEELING, _on_the_way),
     (frozenset({"ct"}), _there_and_back),
     (frozenset({"return", "when", "with"}), _on_return),
