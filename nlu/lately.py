@@ -36,11 +36,20 @@ STOPS = frozenset({"", ".", ",", ";", "!", "-", "(", ")", "as", "because", "bc",
 FORGOT = frozenset({"forgot", "forgotten", "missed", "owe"})
 MISSED = frozenset({"missed", "skipped"})
 PAST = SENDING_NOW | {"putting", "doing"}
-LATE = MISSED | FORGOT | SENDING | SENDING_NOW | {"ago"}
+LATE = frozenset({"meant", "late", "delayed", "belated", "retro", "retrospective", "backdated", "ago"})
+LATE |= MISSED | FORGOT | SENDING | SENDING_NOW
 THE = frozenset({"the", "my", "our", "a", "this"})
 LINES = frozenset({"one", "mark", "line", "reading", "entry", "level", "hourly"})
 SETTLING = frozenset({"choice", "kind", "neg", "no", "yes", "repair", "plan"})
 """With one of these behind it more is told: "didn't record it, misread"."""
+OPENING = frozenset(
+    {"sorry", "oops", "i", "so", "ah", "also", "and", "apologies", "just", "completely", "totally"}
+)
+DOING = frozenset({"put", "do", "give", "add"})
+OF_SENDING = frozenset({"you", "in", "this", "these", "earlier", "through", "it", "that"})
+TELLING = frozenset({"was", "is", "were", "read", "reads", ":"})
+HEADING = frozenset({"late", "delayed", "belated", "retro", "retrospective", "backdated"})
+HEADED = LINES | {"note", "update", "charting", "again", "documentation", "event", "chart", "report", "msg"}
 LEAST = 2
 """Numbers of a line: its bed and its level."""
 
@@ -50,6 +59,7 @@ def with_late(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     if toks.words.isdisjoint(LATE):
         return cues
     late = [*_unsent(cues, toks), *_forgotten(cues, toks), *_only_now(toks), *_ago(toks), *_missed(toks)]
+    late += [*_opening(toks), *_headed(toks)]
     return with_found(cues, late) if late else cues
 
 
@@ -127,6 +137,37 @@ def _forgotten(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
             yield Cue("timeword", "", start, at + named)
         if ends and word(toks, ends) in LINES:
             yield Cue("filler", "", ends, ends + 1)
+
+
+def _opening(toks: Toks) -> Iterator[Cue]:
+    """ "forgot to send 8 was 1340 at 1", "meant to text bed 8 340 at 1": the line follows as if it headed the
+    message; "forgot to send 8 to CT" and "forgot to chart bed 8 at 1800" are no line."""
+    for k, said in enumerate(toks.said):
+        opens = k == 0 or word(toks, k - 1) in STOPS | OPENING
+        sends = word(toks, k + 1) == "to" and word(toks, k + 2) in SENDING - DOING
+        if said not in FORGOT | {"meant"} or not (opens and sends):
+            continue
+        start = k + 3
+        while word(toks, start) in OF_SENDING:
+            start += 1
+        bed = start + (word(toks, start) in BED_WORDS)
+        told = word(toks, bed + 1) in TELLING and starts_number(toks, bed + 2)
+        lined = is_digits(toks, bed + 1) and word(toks, bed + 2) in {"at", "@"} and is_digits(toks, bed + 3)
+        if is_digits(toks, bed) and (told or lined):
+            yield Cue("filler", "", k, start)
+
+
+def _headed(toks: Toks) -> Iterator[Cue]:
+    """ "late: changed the canister on 4 at 1800", "sorry, delayed entry - ...": it heads what comes late."""
+    start = 0
+    while word(toks, start) in OPENING | {","}:
+        start += 1
+    end = start + 1
+    while word(toks, end) in HEADED:
+        end += 1
+    told = any(text.isalpha() and text not in BED_WORDS for text in toks.said[end : len(toks)])
+    if told and word(toks, start) in HEADING and word(toks, end) in {":", "-", ",", ".", ";"}:
+        yield Cue("filler", "", start, end)
 
 
 def _time_of_bed(toks: Toks, k: int) -> int:

@@ -12,6 +12,7 @@ from itertools import pairwise
 from .changes import changed_what
 from .items import EVENTS, Item, is_now
 from .numbers import Toks, glued, starts_number, word
+from .patterns.leads import TOPPED
 from .rules import Pieces, Rule
 from .unsureevents import UNSURE_EVENTS
 
@@ -227,7 +228,7 @@ def _from_bed(items: Pieces, toks: Toks) -> Iterator[str]:
     moved = any(i.value == "kind" and i.name == "moved" for i in items)
     for before, item in pairwise(items):
         since = item.role == "bed" and word(toks, item.start - 1) == "from" and item.lead != "bed"
-        if since and not moved and before.role in {"check", "cue"}:
+        if since and not moved and before.role in {"check", "cue"} and before.value != "bed":
             yield "since when, or from which bed"
 
 
@@ -288,6 +289,7 @@ def _after_amount(items: Pieces, toks: Toks) -> Iterator[str]:
         after = item.role == "time" and word(toks, item.start - 1) in {"after", "when", "once"}
         told = item.role == "level" and (item.full_clock or item.spoken_clock)
         final = told and events and item.lead == "old" and item.at and not timed
+        final &= TOPPED.isdisjoint(toks.said[max(0, item.start - 3) : item.start])
         beside = before if before is not None and item.role == "level" and not item.lead else None
         near = beside is not None and _may_be_its_time(beside, item, timed=timed)
         if bare and ((after and events) or final or near):

@@ -8,7 +8,7 @@ from __future__ import annotations
 from .clock import clocks
 from .items import FINDINGS
 from .neighbours import number_follows
-from .numbers import Toks, word
+from .numbers import Toks, is_digits, word
 from .patterns.asides import THINGS
 from .patterns.leads import BED_WORDS
 from .pipeline import Cue, with_found
@@ -36,6 +36,13 @@ FIXES = {
     "raised": ("lowered",),
 }
 """What happened, and how it is put right."""
+SOON = frozenset(
+    {"straight", "straightaway", "away", "right", "immediately", "instantly", "quickly", "promptly"}
+)
+SOON |= {"asap", "again", "now", "back", "up", "securely", "properly", "by", "me", "myself", "us", "on"}
+FEW = frozenset({"a", "few", "couple", "of", "about", "half", "one", "two", "five", "ten", "the"})
+LENGTHS = frozenset({"sec", "secs", "second", "seconds", "s", "min", "mins", "minute", "minutes", "moment"})
+"""How soon it was put right."""
 OF_ANY = ("fixed", "sorted", "put right", "put back", "back together", "put back together")
 FIXED = frozenset(w.split()[0] for told in (OF_ANY, *FIXES.values()) for w in told)
 
@@ -71,9 +78,35 @@ def _fixed_then(cues: tuple[Cue, ...], toks: Toks) -> list[Cue]:
             at = behind + (word(toks, behind) in {"at", "@", "by"})
             ends = [end for end, clock in clocks(toks, at) if clock.sure or clock.style == "24"]
             timed = any(clocks(toks, j) for j in range(cue.end, k))
+            soon = _soon(toks, behind) if behind > k and _may_be_fixed(toks, k, cue) else 0
             if behind > k and timed and ends:
                 found.append(Cue("filler", "", k, max(ends)))
+            elif soon and (word(toks, soon) in {"", ".", ",", ";", "!", ")"}):
+                found.append(Cue("filler", "", k - (word(toks, k - 1) == "but"), soon))
     return found
+
+
+def _may_be_fixed(toks: Toks, k: int, what: Cue) -> bool:
+    """ "came off at 2120 | reconnected", "tipped but | righted": not "to be righted"."""
+    while word(toks, k - 1) in SOON | {"was", "were", "got", "now", "it", "i've", "all", "been", "then"}:
+        k -= 1
+    return (
+        k == what.end
+        or is_digits(toks, k - 1)
+        or word(toks, k - 1) in {",", ";", ".", "and", "&", "but", "-"}
+    )
+
+
+def _soon(toks: Toks, k: int) -> int:
+    """Where "straight away", "within a minute" ends that begins there; the same place where none does."""
+    while word(toks, k) in SOON:
+        k += 1
+    if word(toks, k) in {"within", "in"}:
+        end = k + 1
+        while word(toks, end) in FEW or is_digits(toks, end):
+            end += 1
+        k = end + 1 if word(toks, end) in LENGTHS else k
+    return k
 
 
 def _fixed(toks: Toks, k: int, told: tuple[str, ...]) -> int:

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from .goings import Rule, past
+from .neighbours import begins_at
 from .numbers import glued, is_digits, word
 from .oldones import Message
 from .patterns.leads import BED_WORDS
@@ -25,6 +26,16 @@ IS = frozenset({"is", "was", "are", "were"})
 WHOSE = frozenset({"the", "his", "her", "tube", "drain", "insertion", "exit"})
 BREAKS = frozenset(
     {"brb", "break", "lunch", "dinner", "coffee", "tea", "food", "loo", "phone", "min", "mins"}
+)
+
+STOPS = frozenset({",", ";", ".", "!", "-", "but", "so", "("})
+AWAY = frozenset({"into", "away", "onto", "aside"})
+AWAY_TO = frozenset(
+    {("in", "to"), ("in", "for"), ("off", "to"), ("out", "to"), ("over", "to"), ("off", "for")}
+)
+GETTING = frozenset({"got", "was", "were", "been", "being", "getting", "keep", "kept", "i", "we", "me"})
+OF_PATIENT = frozenset(
+    {"he", "she", "him", "her", "his", "pt", "patient", "it", "them", "ct", "pigtail", "icd"}
 )
 
 
@@ -91,6 +102,20 @@ def _back_in_minutes(said: Message) -> Iterator[Cue]:
             yield Cue("word", "back", k, end)
 
 
+def _pulled_away(said: Message) -> Iterator[Cue]:
+    """ "got pulled into a crash call", "we were pulled away": who writes, and nothing of ours."""
+    toks = said.toks
+    for cue in said.cues:
+        start = begins_at(STOPS, toks, cue.start)
+        end = next((k for k in range(cue.end, len(toks)) if word(toks, k) in STOPS), len(toks))
+        clause = toks.said[start:end]
+        pulled = cue.value == "removed" and toks.said[cue.start : cue.end] == ("pulled",)
+        away = word(toks, cue.end) in AWAY or toks.said[cue.end : cue.end + 2] in AWAY_TO
+        ours = (TUBES | BOXES | set(BED_WORDS) | OF_PATIENT).isdisjoint(clause)
+        if pulled and away and ours and word(toks, cue.start - 1) in GETTING:
+            yield Cue("filler", "", cue.start, cue.end + 1)
+
+
 OF_OTHER: tuple[tuple[frozenset[str], Rule], ...] = (
     (TUBES, _off_the_box),
     (SITES, _of_the_site),
@@ -98,4 +123,5 @@ OF_OTHER: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({"cabg"}), _so_many_times),
     (frozenset({"right"}), _is_right),
     (BREAKS, _back_in_minutes),
+    (frozenset({"pulled"}), _pulled_away),
 )

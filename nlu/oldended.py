@@ -34,7 +34,8 @@ ENDED = SHOWED | {
     "measured",
     "reading",
 }
-ENDED |= {"topped", "totalled", "totaled"}
+ENDED |= {"topped", "totalled", "totaled", "maxed", "peaked", "got", "reached"}
+AT_MOST = frozenset({("topped", "out"), ("topped", "off"), ("maxed", "out"), ("got", "to"), ("got", "up")})
 OUT_AT = frozenset({"up", "off", "out", "in"})
 LINKS = frozenset({"at", "on", "with", "about", "around", "to", "a", "roughly"})
 OF_THE_OLD = frozenset({"on", "for", "in", "of", "from", "off"})
@@ -46,6 +47,7 @@ VOLUMES = frozenset({"volume", "vol", "total", "amount"})
 IT = frozenset({"it", "that", "which", "line", "level"})
 HELD = frozenset({"was", "had", "read", "held"})
 CHANGING = frozenset({"change", "swap", "replace", "switch", "exchange"})
+PARTS = frozenset({"quarters", "quarter", "thirds", "third"})
 FAR = 7
 """Words between what was done and the canister: "bed twenty one's left bottle"."""
 NOUNS = frozenset({"swap", "exchange", "change", "changeover"})
@@ -86,6 +88,20 @@ def _was_full(said: Message) -> Iterator[Cue]:
             yield Cue("canister", "", first, first + 1)
             begins = first + 1
         yield Cue("filler", "", begins, k + 1)
+
+
+def _part_full(said: Message) -> Iterator[Cue]:
+    """ "bottle changed at 0520 as 3/4 full", "was two thirds full": why, and neither a level nor a day."""
+    toks = said.toks
+    for k in range(3, len(toks)) if said.tells("exchanged") else ():
+        signs = toks.said[k - 3 : k] in {(a, "/", b) for a, b in (("3", "4"), ("2", "3"), ("1", "2"))}
+        words = word(toks, k - 2) in {"three", "two", "one", "a"} and word(toks, k - 1) in PARTS
+        words |= word(toks, k - 1) == "half"
+        if word(toks, k) == "full" and (signs or words):
+            start = k - 3 if signs else k - 2 + (word(toks, k - 1) == "half")
+            while word(toks, start - 1) in NEARLY | HAVING | BECAUSE | {"it", "only", "over"}:
+                start -= 1
+            yield Cue("filler", "", start, k + 1)
 
 
 def _filled_up(said: Message) -> Iterator[Cue]:
@@ -236,8 +252,9 @@ def _old_ended(said: Message) -> Iterator[Cue]:
         if cue.label != "old" or word(toks, verb) not in ENDED:
             continue
         end = past(toks, past(toks, verb + 1, OUT_AT), LINKS)
-        if starts_number(toks, end) and not (word(toks, end - 1) == "at" and is_timed(toks, end)):
-            yield cue._replace(end=end)  # "finished at 1830" may say when
+        most = toks.said[verb : verb + 2] in AT_MOST or word(toks, verb) in {"reached", "peaked"}
+        if starts_number(toks, end) and (most or word(toks, end - 1) != "at" or not is_timed(toks, end)):
+            yield cue._replace(end=end)  # "finished at 1830" may say when; "topped out at 1940" does not
 
 
 def _final_of_that(said: Message) -> Iterator[Cue]:
@@ -309,6 +326,14 @@ def _it_held(said: Message) -> Iterator[Cue]:
             yield Cue("old", "", k - 1, end)  # but not "it was on 20 of suction"
 
 
+def _whole_name(said: Message) -> Iterator[Cue]:
+    """ "replaced chest drain unit": the unit is the drain that was replaced."""
+    for cue in said.cues:
+        named = cue.value == "exchanged" and word(said.toks, cue.end - 1) in CANISTERS | {"drain"}
+        if named and word(said.toks, cue.end) in {"unit", "system", "set"}:
+            yield cue._replace(end=cue.end + 1)
+
+
 def _new_tubes(said: Message) -> Iterator[Cue]:
     """ "new tubes from the OR at 0245": they were put in there, and nothing is left open by the "or"."""
     toks = said.toks
@@ -326,6 +351,7 @@ def _new_tubes(said: Message) -> Iterator[Cue]:
 
 OLD_ENDED: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({"full"}), _was_full),
+    (frozenset({"full"}), _part_full),
     (CHANGED | {"had"}, _had_to),
     (frozenset({"at"}), _box_at),
     (FRESH, _fresh_one),
@@ -340,5 +366,6 @@ OLD_ENDED: tuple[tuple[frozenset[str], Rule], ...] = (
     (HELD, _it_held),
     (frozenset({"closing"}), _closed_at),
     (frozenset({"tubes"}), _new_tubes),
+    (frozenset({"unit", "system", "set"}), _whole_name),
 )
 """Each rule with the words of which it needs one."""

@@ -58,6 +58,11 @@ HEIGHTS = frozenset({"height", "level"})
 OF_A_DIAL = frozenset({"suction", "sxn", "wall", "mmhg", "mm", "cm", "cmh", "of", "vac", "vacuum"})
 """Behind a number these make it what is dialled."""
 
+FIRST_ASKING = frozenset(
+    {"is", "does", "did", "has", "was", "will", "when", "how", "what", "whats", "what's"}
+)
+"""What a question begins with."""
+
 
 def _after_it_came_out(said: Message) -> Iterator[Cue]:
     """ "reinserted 1810 after it came out": why there is a new one; with a time it is told for itself."""
@@ -178,9 +183,11 @@ def _did_a_canister(said: Message) -> Iterator[Cue]:
 
 
 def _bottle_on(said: Message) -> Iterator[Cue]:
-    """ "back from theatre at 1110, bottle on 85": more than any dial shows is its line."""
+    """ "back from theatre at 1110, bottle on 85": more than any dial shows is its line; "how full is the box
+    on 217" asks of that bed."""
     toks = said.toks
-    for k in range(1, len(toks) - 1):
+    asked = any(c.label == "ask" for c in said.cues) or word(toks, 0) in FIRST_ASKING
+    for k in range(1, len(toks) - 1) if not asked else ():
         on = k + (word(toks, k) in {"is", "was", "still", "now"})
         number = word(toks, on + 1)
         high = number.isdecimal() and len(number) < 5 and int(number) > max(DIALLED)

@@ -76,6 +76,7 @@ MANY = frozenset(
 """Before an "r" that is no side, but are."""
 NEARLY_BED = frozenset({"bde", "ebd", "ned", "bwd", "bef", "bec", "bsd", "brd", "hed", "ved", "bedd", "beed"})
 """Typed with a finger beside the key, or two letters swapped."""
+UNSIGNED = {"whats": "what's", "wats": "what's", "hows": "how's", "whos": "who's", "whens": "when's"}
 SHOULD_HAVE = frozenset({"shoulda", "shouldve", "shuda", "shudve", "shouldof", "should'a", "should've"})
 
 
@@ -87,6 +88,8 @@ def plain(toks: Sequence[Token]) -> Sequence[Token]:
     if "s" in said:
         toks = [t._replace(text="suction") if _is_suction(toks, k) else t for k, t in enumerate(toks)]
         toks = list(_without_plurals(toks))
+    if not said.isdisjoint(UNSIGNED):
+        toks = [t._replace(text=UNSIGNED.get(t.text, t.text)) for t in toks]
     for short, (means, meant) in SHORTENED.items():
         if short in said:
             found = {k for k, t in enumerate(toks) if t.text == short and meant(toks, k)}

@@ -11,6 +11,7 @@ from itertools import pairwise
 
 from .items import EVENTS, FINDINGS
 from .numbers import Toks, word
+from .patterns.leads import TOPPED
 from .patterns.numerals import NUMERALS
 from .rules import Pieces, Rule
 
@@ -225,7 +226,8 @@ def _out_at(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "5 out at 1410, 6 out at 1412, 7 line 480": when something was out, or at which line."""
     for item in items:
         timely = item.role == "level" and item.clocks and not item.unit
-        if timely and toks.said[max(0, item.start - 2) : item.start] in {("out", "at"), ("out", "@")}:
+        out = toks.said[max(0, item.start - 2) : item.start] in {("out", "at"), ("out", "@")}
+        if timely and out and word(toks, item.start - 3) not in TOPPED:
             yield "when it was out, or what came out"
 
 

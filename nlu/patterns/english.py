@@ -101,7 +101,7 @@ loosing looting loots lops loser loses louse louts louvered lover lugged lumber 
 mach magnesia magnetism mails mains making malignancy maligning malls mandy mangy manly manuring marbling
 marc marching marco markedly marketed marketer marketing marred marring marry marrying mars marsh marts
 masked masking masks massage massaged massages massed massing match maturing meade media medial medic
-medicaid medicare medicate medicinal medieval megan melting meows mercuric mercy meriting messed messing
+maxed medicaid medicare medicate medicinal medieval megan melting meows mercuric mercy meriting messed messing
 meteor metering meting metrical meyer middy midway miens milfs mined mines minsk minuet minuets minuses
 minutest minutiae miscuing misdealing misdoing mislead misleading misleads misled missions misspend misstate
 misted mistimed misting mistreat mistreating mistrial misused misusing miter moaning moderator modulate moire

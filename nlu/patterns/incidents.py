@@ -33,7 +33,7 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "box is leaking", "busted", "defective",
     ),
     "what:disconnected": (
-        "(blown|pushed) apart",
+        "(blown|pushed) apart", "connector (came|popped|fell|slipped|has come) (off|apart|undone)",
         (
             "(came|come|popped|slipped|slid|fell|pulled) off (the|) (connector|connection|adapter|adaptor|"
             "canister|drain|box|unit|chest drain)"

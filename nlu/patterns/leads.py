@@ -65,6 +65,8 @@ FULL_STOPS = frozenset({".", ";", "!"})
 TELLS = frozenset({"is", "was", "reads", "="})
 """Between a name and its number."""
 MANY_LINES = frozenset({"marks", "lines", "levels", "readings"})
+TOPPED = frozenset({"topped", "maxed", "peaked"})
+"""Before "out at 1940" these leave it how full, and never when."""
 LINES = frozenset({"mark", "line", "reading", "level", "marking"})
 RANGING = LINES | {
     "somewhere", "anywhere", "anything", "something", "around", "about", "roughly", "approx", "like", "reads",
