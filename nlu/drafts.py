@@ -18,6 +18,7 @@ OF_NONE = frozenset({"mediastinal", "pericardial"})
 """Places that have no side."""
 OPPOSITES = (SIDES, {"apical", "basal"}, {"upper", "lower"}, {"anterior", "posterior"})
 """No tube is both of these."""
+BOTH = frozenset({"and", "&", "+"})
 AMOUNTS = ("level", "volume", "output", "same")
 WITH_LEVELS = frozenset({"placed", "exchanged", "removed", "moved"})
 """Events of which a level may be part, or that name a second bed."""
@@ -169,6 +170,13 @@ class Draft:
         ended = self.kind == "removed" and self.level is not None and self.bed is not None
         return ended and level.lead in {"inside", "last", "old"}
 
+    def is_of_both(self, tube: Item, joint: str) -> bool:
+        """ "clamped left and right on bed 9": what happened was to both, with nothing else between them."""
+        last, more = self.tubes[-1], self.kind or self.has_amount or self.checks or self.time
+        first = bool(self.whats) and self.whats[-1].end <= self.tubes[0].start == last.start
+        beside = tube.start - last.end == 1 and {last.name, tube.name} == SIDES
+        return first and beside and joint in BOTH and not more
+
     def clash(self, slot: str, *items: Item | None) -> None:
         """Several values compete for a slot."""
         self.clashes.setdefault(slot, []).extend(i for i in items if i is not None)
@@ -202,3 +210,21 @@ def each_placed(draft: Draft) -> list[Draft]:
         return [draft]
     draft.faults += bool(draft.has_amount or draft.opening or draft.checks or draft.whats)
     return [replace(draft, tubes=group, named=group) for group in groups]
+
+
+def each_side(draft: Draft) -> list[Draft]:
+    """ "left and right clamped at 1830", "mediastinal and left pleural no leak": of each of the two; how much
+    it was is never of both."""
+    names = {tube.name for tube in draft.tubes}
+    several = draft.is_of_two or bool(names & OF_NONE and names & SIDES)
+    told = draft.kind == "removed" or (not draft.kind and (draft.whats or draft.checks or draft.same))
+    lined = draft.level or draft.final or draft.volume or draft.output or draft.opening
+    more = lined or draft.order or draft.ordered or draft.bad or draft.clashes
+    if draft.joined or not (several and told) or more:
+        return [draft]
+    places = [tube for tube in draft.tubes if tube.name not in SIDES]
+    shared = names >= SIDES and len(places) == 1
+    groups = [[t, *places] for t in draft.tubes if t.name in SIDES] if shared else each_tube(draft.named)
+    if len(groups) == 1:
+        return [draft]
+    return [replace(draft, tubes=g, whats=list(draft.whats), checks=dict(draft.checks)) for g in groups]

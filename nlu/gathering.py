@@ -154,7 +154,7 @@ class Gathering(Findings):
             if said is not None and said is not last and said.name == last.name and is_one_name(said, item):
                 self.open().tubes += [said, item]  # "lt 340 lt basal 50"
                 return
-            if not (is_one_name(last, item) and self.last is last):
+            if not ((is_one_name(last, item) and self.last is last) or draft.is_of_both(item, self.linked)):
                 self._next_tube(draft, item)
                 return
         if self.leads.tubes and not draft.tubes and draft.has_amount and len(self.drafts) > 1:

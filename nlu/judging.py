@@ -317,8 +317,10 @@ def _is_whole_before(bed: Item | None, level: Item, time: Item, arrived: datetim
     """ "4 at 615, 1900", "1900 bed 9 at 634", "9 at 1600, 634": the whole clock time may be when it was."""
     spoken = level.spoken_clock and level.lead != "levelat"
     whole = (level.full_clock or spoken) and level.possible(arrived)
-    if not whole or time.sure_time or not could_be_level(time):
-        return False
+    hour = level.lead == "levelat" and time.at and time.start > level.end and len(time.digits) < FULL_HOUR - 1
+    old = hour and time.within(RECENT, arrived) and not level.within(LONG_PAST, arrived)
+    if not whole or old or time.sure_time or not could_be_level(time):
+        return False  # old: "is at 1720 at 6", sent at 6:10
     loose = not (time.full_clock or time.spoken_clock)
     if not (loose or level.within(2 * RECENT, arrived) or not time.within(RECENT, arrived)):
         return False

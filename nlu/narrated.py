@@ -25,6 +25,7 @@ from .fetched import FETCHED
 from .goings import GOINGS, PERSONS, Rule, bed_ends, past
 from .heldbefore import HELD_BEFORE
 from .neighbours import phrase_of
+from .nothingfrom import NOTHING_FROM
 from .numbers import Toks, is_digits, starts_number, word
 from .ofother import OF_OTHER
 from .oldended import OLD_ENDED
@@ -53,6 +54,7 @@ from .pipeline import Cue, with_found
 from .recounted import RECOUNTED
 from .referring import REFERRING
 from .saidofaline import SAID_OF_A_LINE
+from .twosides import TWO_SIDES
 
 SIDES = TUBE_NAMES | {"l", "r", "lt", "rt", "both"}
 LONE = frozenset({"pulled", "removed", "pulled at", "discontinued"})
@@ -280,6 +282,8 @@ EVERY = (
     *CHANGEOVER,
     *HELD_BEFORE,
     *OUT_AND_IN,
+    *TWO_SIDES,
+    *NOTHING_FROM,
     *BY_WHOM,
     *SAID_OF_A_LINE,
     *GOINGS,

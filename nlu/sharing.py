@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from itertools import pairwise
 
-from .drafts import SIDES, Draft, each_placed
+from .drafts import SIDES, Draft, each_placed, each_side
 from .foundofall import share_found
 from .gathering import Gathering
 from .items import FINDINGS, Item, is_now
@@ -43,6 +43,7 @@ def gathered(items: Iterable[Item], toks: Toks) -> list[Draft]:
         gathering.drafts[0].faults += 1  # "admitted from er with ct 400 out in er": charted there
     told = [part for draft in _with_last_lines(gathering.done()) for part in _with_since(draft)]
     told = [part for draft in told for part in _each_removed(draft, said)]
+    told = [part for draft in told for part in each_side(draft)]
     gathering.drafts = [part for draft in told for part in each_placed(draft)]
     drafts = [
         d for d in gathering.drafts if d.bed or d.time or d.tubes or d.clashes or d.wants or d.has_content
