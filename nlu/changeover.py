@@ -48,6 +48,8 @@ def _started(said: Message) -> Iterator[Cue]:
         end = past(toks, verb + 1, ON)
         then = word(toks, end) in WHEN - {"of"} or is_digits(toks, end)
         longer = any(c.value == "exchanged" and c.start < k < c.end for c in said.cues)
+        tube = word(toks, noun) == "drain" and not old and word(toks, verb) == "placed"
+        longer |= tube and any(c.value == "placed" and c.start == k for c in said.cues)
         opened = word(toks, end) in {"at", "with"} and not is_timed(toks, end + 1)
         opened |= any(c.label == "opens" and c.start < end and c.end > verb for c in said.cues)
         into = word(toks, noun) == "one" and "in" in toks.said[verb:end]

@@ -192,8 +192,13 @@ def _is_clock(toks: Toks, i: int) -> bool:
 
 
 def _is_bed_on_seal(cue: Cue, item: Item, toks: Toks) -> bool:
-    """ "2 suction 20, 9 waterseal": bed 9, or so many centimetres?"""
-    return cue.label == "seal" and _begins(item, toks) and (item.amount or 0) > DEEP
+    """ "2 suction 20, 9 waterseal": bed 9, or so many centimetres? "1 suction 20, 3 water seal": bed 3 too,
+    where no bed has a word for it."""
+    if cue.label != "seal" or not _begins(item, toks):
+        return False
+    water = toks.said[cue.start : cue.end] != ("seal",) and not item.unit
+    bare = water and item.start > 1 and is_digits(toks, 0) and toks.words.isdisjoint(BED_WORDS)
+    return (item.amount or 0) > DEEP or bare
 
 
 def _begins(item: Item, toks: Toks) -> bool:

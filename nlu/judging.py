@@ -315,8 +315,7 @@ def _is_bare_pair(level: Item, time: Item) -> bool:
 
 def _is_whole_before(bed: Item | None, level: Item, time: Item, arrived: datetime) -> bool:
     """ "4 at 615, 1900", "1900 bed 9 at 634", "9 at 1600, 634": the whole clock time may be when it was."""
-    spoken = level.spoken_clock and level.lead != "levelat"
-    whole = (level.full_clock or spoken) and level.possible(arrived)
+    whole = level.possible(arrived) and (level.full_clock or (level.spoken_clock and level.lead != "levelat"))
     hour = level.lead == "levelat" and time.at and time.start > level.end and len(time.digits) < FULL_HOUR - 1
     old = hour and time.within(RECENT, arrived) and not level.within(LONG_PAST, arrived)
     if not whole or old or time.sure_time or not could_be_level(time):

@@ -32,7 +32,7 @@ from .oldended import OLD_ENDED
 from .oldones import Message
 from .onabed import ON_A_BED
 from .outandin import OUT_AND_IN
-from .passing import PASSING
+from .passing import FIRST_ASKING, PASSING
 from .patterns.asides import STAFF
 from .patterns.leads import TUBE_NAMES
 from .patterns.narrated import (
@@ -75,6 +75,11 @@ def narrated(cues: tuple[Cue, ...], toks: Toks, labelled: Mapping[int, tuple[int
     return said.cues
 
 
+TO_CHANGE = frozenset({"change", "swap", "replace", "switch", "be"})
+CHANGING = frozenset({"changing", "swapping", "replacing", "switching"})
+PLANNING = frozenset({"to", "will", "i'll", "we'll", "needs", "need", "gonna", "now", "ll"})
+
+
 def _of_a_thing(said: Message) -> Iterator[Cue]:
     """ "pulled the chair over the tubing", "removed his mask": what was pulled is no drain."""
     toks = said.toks
@@ -99,6 +104,18 @@ def _side_of_bed(said: Message) -> Iterator[Cue]:
         hangs = side and not HANGING.isdisjoint(toks.said[cue.start - 1 : cue.end])
         if hangs and word(toks, of) in FURNITURE and not starts_number(toks, of + 1):
             yield Cue("filler", "", cue.start, of + 1)
+
+
+def _nearly_full(said: Message) -> Iterator[Cue]:
+    """ "will change it soon, nearly full": what is told beside what lies ahead, and no question."""
+    toks = said.toks
+    first = word(toks, 0) in FIRST_ASKING and word(toks, 1) not in TO_CHANGE
+    asks = first or not {"?", "do"}.isdisjoint(toks.words)
+    ahead = not CHANGING.isdisjoint(toks.words)
+    ahead |= any(word(toks, k) in TO_CHANGE and word(toks, k - 1) in PLANNING for k in range(1, len(toks)))
+    for cue in said.cues if ahead and not asks else ():
+        if cue.value == "capacity" and word(toks, cue.end - 1) == "full":
+            yield Cue("word", "full", cue.start, cue.end)
 
 
 def _needed(said: Message) -> Iterator[Cue]:
@@ -261,6 +278,7 @@ RULES: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({"pulled", "removed", "discontinued"}), _of_a_thing),
     (frozenset({"side"}), _side_of_bed),
     (NEEDING, _needed),
+    (frozenset({"full"}), _nearly_full),
     (PUT_IN, _put_in),
     (FITTING, _fitted),
     (frozenset({"over"}), _swapped_over),

@@ -155,6 +155,10 @@ def _either_fluid(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "which fluid it is"
 
 
+WEIGHED = frozenset({"kg", "kgs", "kilo", "kilos", "old", "yo"})
+"""Behind these whoever is named lies in the bed: "12 kg kid, effusion"."""
+
+
 def _of_kin(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "mother had cabg", "for cabg", "lobectomy cancelled", "knee effusion": no reason for a drain here."""
     placed = any(i.value == "kind" for i in items)
@@ -164,7 +168,8 @@ def _of_kin(items: Pieces, toks: Toks) -> Iterator[str]:
         before, behind = toks.said[max(0, item.start - 3) : item.start], word(toks, item.end)
         near = word(toks, item.start - 1)
         planned = item.name in SURGERY and near in BEFORE_CARE and not placed
-        kin = not RELATIVES.isdisjoint(before) or ("next" in before and "to" in before)
+        kin = any(w in RELATIVES and w0 not in WEIGHED for w0, w in pairwise(("", *before)))
+        kin |= "next" in before and "to" in before
         absent = near in {"neg", "negative"}  # "xray neg PTX"
         if planned or kin or absent or behind in CALLED_OFF or near in JOINTS:
             yield "a reason of another, or of another time"

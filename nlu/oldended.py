@@ -93,7 +93,8 @@ def _was_full(said: Message) -> Iterator[Cue]:
 def _part_full(said: Message) -> Iterator[Cue]:
     """ "bottle changed at 0520 as 3/4 full", "was two thirds full": why, and neither a level nor a day."""
     toks = said.toks
-    for k in range(3, len(toks)) if said.tells("exchanged") else ():
+    changed = next((c.end for c in said.cues if c.value == "exchanged"), len(toks))
+    for k in range(changed + 1, len(toks)):
         signs = toks.said[k - 3 : k] in {(a, "/", b) for a, b in (("3", "4"), ("2", "3"), ("1", "2"))}
         words = word(toks, k - 2) in {"three", "two", "one", "a"} and word(toks, k - 1) in PARTS
         words |= word(toks, k - 1) == "half"

@@ -5,13 +5,14 @@ Called by `recast`; `whenread` has when it was read.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Container, Iterator, Mapping
 
+from .beside import WATER_SEALS
 from .clock import clocks
 from .followers import CALLED
 from .items import FULL_HOUR
 from .lengths import length
-from .neighbours import phrase_of
+from .neighbours import number_follows, phrase_of
 from .numbers import Toks, glued, is_digits, starts_number, word
 from .patterns.asides import STAFF, THINGS
 from .patterns.clockwords import HOUR_WORDS
@@ -101,6 +102,8 @@ LYING = frozenset(
 )
 ANYBODY = frozenset({"anyone", "anybody", "someone", "somebody", "else", "you", "u"})
 """Whoever asks whether these have seen something has seen no notice."""
+SEALS = frozenset({"seal", "ws", "waterseal"})
+SEALED = frozenset({"", ",", ".", ";", "and"})
 OFF = frozenset({"away", "off", "out", "gone", "done", "finished", "home"})
 
 
@@ -124,9 +127,24 @@ def plainly(cues: tuple[Cue, ...], toks: Toks, labelled: Mapping[int, tuple[int,
     if "na" in toks.words or "po" in toks.words:
         found = [c for c in found if not is_particle(toks, c.start)]
         found += (Cue("filler", "", k, k + 1) for k in range(1, len(toks)) if is_particle(toks, k))
+    if labelled and not SEALS.isdisjoint(toks.words):
+        found = _on_water_seal(found, toks, {end for end, _ in labelled.values()})
     if "chest" in toks.words:
         found += of_chest(toks, {end for end, _ in labelled.values()}, {c.start for c in found})
     return in_order(found)
+
+
+def _on_water_seal(cues: list[Cue], toks: Toks, ends: Container[int]) -> list[Cue]:
+    """ "CT1 suction 20, CT3 water seal": behind such a label it is how that bed is set."""
+    return [
+        cue._replace(label="waterseal")
+        if cue.label == "seal"
+        and cue.start in ends
+        and phrase_of(cue, toks) in WATER_SEALS
+        and (word(toks, cue.end) in SEALED or not number_follows(toks, cue.end))
+        else cue
+        for cue in cues
+    ]
 
 
 def _without(cues: list[Cue], toks: Toks) -> Iterator[Cue]:

@@ -58,6 +58,11 @@ WHY = frozenset(
     {"was", "were", "is", "it's", "its", "because", "bc", "since", "already", "twice", "double", "by"}
 )
 """Behind what is taken back these say why."""
+OF_THE_UNIT = frozenset({"due", "beds", "open"})
+OF_ALL = frozenset(
+    {"which", "who", "who's", "anyone", "anybody", "anything", "beds", "everyone", "what", "what's"}
+)
+OF_IT = frozenset({"it", "its", "it's", "he", "she", "that", "this", "one", "time"})
 SHARED = frozenset({"window", "span", "since"})
 """What a question takes from the one behind it, along with its bed."""
 
@@ -334,7 +339,17 @@ def queries(items: Pieces, read: Read) -> list[tuple[str | None, Pieces]]:
             begun = k
     parts.append(items[begun:])
     each = enumerate(parts)
-    return [(topics.topic(part, read), _with_bed(part, parts[k + 1 :], parts[:k])) for k, part in each]
+    return [
+        (topic, part if _is_of_the_unit(topic, part, read) else _with_bed(part, parts[k + 1 :], parts[:k]))
+        for k, part in each
+        for topic in [topics.topic(part, read)]
+    ]
+
+
+def _is_of_the_unit(topic: str | None, part: Pieces, read: Read) -> bool:
+    """ "which beds are due and what's the rate on 22": of all beds, whichever the other question names."""
+    said = read.tokens.said[part[0].start : part[-1].end] if part else ()
+    return topic in OF_THE_UNIT and not OF_ALL.isdisjoint(said) and OF_IT.isdisjoint(said)
 
 
 def _own_topic(items: Pieces, read: Read) -> str | None:
@@ -348,7 +363,9 @@ def _own_or_last(items: Pieces, read: Read) -> str | None:
     """The topic of a question of its own; a last line with its bed: "last line on 6 and total for 7"."""
     if (own := _own_topic(items, read)) or not any(i.role == "bed" for i in items):
         return own
-    return topics.topic(items, read) if any(i.role == "cue" and i.value == "ask" for i in items) else None
+    where = any(i.role == "bed" and word(read.tokens, i.end) == "at" for i in items)  # "what's 9 at"
+    asks = {i.value for i in items if i.role == "cue"} & ({"ask", "question"} if where else {"ask"})
+    return topics.topic(items, read) if asks else None
 
 
 def _with_bed(part: Pieces, behind: list[Pieces], before: list[Pieces]) -> Pieces:
