@@ -126,6 +126,7 @@ def told_without(again: Again, frames: Sequence[Frame]) -> Told:
         or _has_tubes_behind(toks, f)
         or _is_told_again(toks, f)
         or _is_another_one(toks, f)
+        or _leads_on(toks, f)
         for f in frames
     ):
         return ()
@@ -175,6 +176,12 @@ def _is_another_one(toks: Toks, frame: Frame) -> bool:
     start = frame.start + (word(toks, frame.start) in STOPS)
     named = word(toks, start + 2) == "one" or frame.end - start == len(("the", "PEG"))
     return named and word(toks, start - 1) in STOPS and word(toks, start) in {"the", "his", "her"}
+
+
+def _leads_on(toks: Toks, frame: Frame) -> bool:
+    """ "bed 4 covering for bed 7, 340": it says of what the rest is told."""
+    bed = word(toks, frame.end) in BED_WORDS or is_digits(toks, frame.end)
+    return bed and word(toks, frame.end - 1) in {"for", "in", "of", "from"}
 
 
 def _is_told_again(toks: Toks, frame: Frame) -> bool:

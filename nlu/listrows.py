@@ -39,6 +39,8 @@ UNITS = VOLUMES | frozenset(
 """Behind a number these say that it is no bed."""
 OTHERS = LEANING - {"all", "each", "both", "again", "check", "these", "that", "those"}
 TUBES = SIDES | {"med", "meds", "m", "ant", "post", "anterior", "posterior", "base", "apex", "upper", "lower"}
+OF_THE_NEXT = frozenset({"in", "for", "of", "from"})
+"""Right before a bed these say that what was told before is of it."""
 HEDGES = frozenset({"think", "sure", "or", "maybe"})
 """In a row with another behind it these are of that row alone."""
 
@@ -72,6 +74,8 @@ def is_doubtful(toks: Toks, rows: Sequence[Row]) -> bool:
         return True  # "12:340 3:44"
     if _counts_hours(toks, rows) or _has_clock(toks, rows):
         return True
+    if any(word(toks, row.start - 1) in OF_THE_NEXT for row in rows[1:]):
+        return True  # "bed 4 340, visitors in bed 7 14"
     if rows[0].sign == ":" and rows[0].beside and not any(row.sign for row in rows[1:]):
         return True  # "8: 12 605, 17 1160": at eight, or bed 8?
     ranges = any(row.sign == "-" for row in beds) and any(row.sign != "-" for row in rows)

@@ -11,9 +11,10 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .clauses import is_strange
-from .items import AMOUNTS, Item
+from .items import AMOUNTS, EVENTS, FINDINGS, Item
 from .numbers import Toks, word
 from .patterns.asides import CALLED, DONE_TO
+from .patterns.ownclauses import ROOM
 from .rules import Pieces, Rule
 
 NAMING = frozenset({"level", "levelat", "amount", "output", "out", "canister", "tubeword"})
@@ -33,8 +34,22 @@ HOW = frozenset(_HOW.split())
 """Words before "level" and "line" that say which, when or by whom it was told, and not of what."""
 THEM = frozenset({"them", "those", "these", "which", "whom", "em"})
 HAVING = frozenset({"has", "have", "had", "got", "wants", "likes", "needs", "takes", "hes", "he's", "she's"})
-BESIDE = frozenset({"by", "beside", "near", "to", "under", "behind", "at", "on", "below"})
-"""With an article behind them these say where a canister stands."""
+BESIDE = frozenset(
+    ["by", "beside", "near", "to", "under", "behind", "at", "on", "below", "from", "for", "in", "with"]
+)
+"""Before a thing these say where or what for something is."""
+THINGS = (ROOM - {"theatre", "pharmacy", "kitchen", "switchboard", "laundry"}) | frozenset(
+    {"blanket", "blankets", "pillow", "pillows", "sheet", "sheets", "gown", "towel", "floor", "bedrail"}
+    | {"siderail", "couch", "sofa", "recliner", "gurney", "stretcher", "crutches", "cart", "desk", "frame"}
+)
+"""What stands or lies there and is no drain."""
+IS = frozenset({"is", "was", "are", "got", "has", "been", "just", "a", "the", "his", "her", "my", "looks"})
+HIT = frozenset({"canister", "tubeword"})
+HOLDERS = frozenset({"canister", "canisters", "box", "boxes", "bottle", "bottles", "unit", "chamber"})
+SIZES = frozenset({"size", "sized", "capacity", "model", "type"})
+SEEN = frozenset({"bubbles", "clots", "leaks", "kinks", "loops", "connections", "swings"})
+FEW = 30
+"""Of these more are not counted."""
 SHORT = 2
 """Digits of the number of a theatre or a floor."""
 PLACED = frozenset({"away", "back", "left", "moved"})
@@ -104,6 +119,39 @@ def _numbered_place(items: Pieces, _: Toks) -> Iterator[str]:
             yield "the number of a place, or a line"
 
 
+def _sized(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "new 2000 ml canister", "canister is 2000 ml size": how much it holds; "3 bubbles": how many."""
+    for item in items:
+        if item.role not in AMOUNTS:
+            continue
+        sized = item.unit and (word(toks, item.end) in HOLDERS or word(toks, item.end) in SIZES)
+        few = not item.unit and (item.amount or 0) <= FEW and word(toks, item.end) in SEEN
+        if sized or few:
+            yield "how much it holds, or how many of them"
+
+
+def _of_a_thing(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "the blanket is bloody", "clamped the chair": of another thing, unless that did it to a drain."""
+    if any(i.role == "cue" and i.value in HIT for i in items):
+        return
+    for before, item in pairwise(items):
+        near = all(word(toks, k) in IS for k in range(before.end, item.start))
+        first = near and _is_thing(before, toks) and (_happens(item) or item.role == "check")
+        first = first and word(toks, item.end) not in {"it", "itself"}  # "pillow kinked it"
+        if first or (near and _happens(before) and _is_thing(item, toks)):
+            yield "it may be of another thing"
+
+
+def _happens(item: Item) -> bool:
+    return item.role == "cue" and item.value in EVENTS | FINDINGS
+
+
+def _is_thing(item: Item, toks: Toks) -> bool:
+    """Whether it is such a thing, and not where something is: "by the chair"."""
+    led = word(toks, item.start - 1) in {"the", "a", "his", "her", "their"}
+    return item.unread and item.name in THINGS and word(toks, item.start - 1 - led) not in BESIDE
+
+
 def _may_be_of(item: Item, toks: Toks) -> bool:
     """Whether it is a thing by its name, and not what was done, how or by whom."""
     plain = is_strange(item, toks) and item.name.isalpha() and len(item.name) > 1
@@ -118,4 +166,6 @@ OF_WHAT = (
     Rule(_of_them, AMOUNTS, THEM),
     Rule(_had, frozenset({"level"}), HAVING),
     Rule(_numbered_place, frozenset({"kind"})),
+    Rule(_sized, AMOUNTS, HOLDERS | SIZES | SEEN),
+    Rule(_of_a_thing, frozenset({"word"}), THINGS),
 )

@@ -24,6 +24,8 @@ DRAWN = frozenset({"drawn", "drew", "took", "taken", "done", "seen", "charted", 
 IT = frozenset({"it", "that", "this", "at", "@", "about", "around"})
 DETERMINERS = frozenset({"my", "the", "that", "this", "your", "her", "his"})
 HAPPENED = frozenset({"happen", "happened", "true", "right", "real", "accurate", "corrected", "mine", "ours"})
+LOOSE = frozenset({"out", "new", "opens", "old"})
+"""These tell something of a drain beside its own words only."""
 PAIR = 2
 """Words of what is typed with one space: 9 14, 1 340."""
 HOUR = 2
@@ -110,7 +112,8 @@ def _timed_apart(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     for clause in list(clauses(items))[1:]:
         times = [i for i in clause if i.role == "time" and i.lead not in {"since", "timeword"}]
         times = [i for i in times if lined or not is_now(i)]  # "was kinked, sorted now"
-        told = any(i.role in {"bed", "tube", "check", *NUMBERS} or _is_fact(i) for i in clause)
+        own = [i for i in clause if not _is_of_a_word(i, clause, toks)]
+        told = any(i.role in {"bed", "tube", "check", *NUMBERS} or _is_fact(i) for i in own)
         if not times or told:
             continue
         strange = any(
@@ -121,6 +124,13 @@ def _timed_apart(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         somebody = looked and any(i.unread and i.name in STAFF and i.end <= times[0].start for i in clause)
         if strange or somebody or _said_before(times[0], toks) in DONE_TO:
             yield "the time may be of something else"
+
+
+def _is_of_a_word(item: Item, clause: tuple[Item, ...], toks: Toks) -> bool:
+    """ "antibiotics started at 0910", "new sitter at 0910": whether it tells what another thing did."""
+    loose = item.role == "tube" or (item.role == "cue" and item.value in LOOSE)
+    beside = (i for i in clause if i.end == item.start or i.start == item.end)
+    return loose and any(i is not item and is_strange(i, toks) for i in beside)
 
 
 def _is_fact(item: Item) -> bool:

@@ -64,8 +64,38 @@ def test_a_number_beside_an_unknown_word_is_no_line(form: str) -> None:
 
 
 @pytest.mark.parametrize(
+    "form",
+    [
+        "bed 4 340, {x} started at 1830",
+        "bed 4 340, {x} left at 1830",
+        "bed 4 340, {x} out at 1830",
+        "bed 4 340, new {x} at 1830",
+        "bed 4 line 340 ml, {x} started at 1830",
+    ],
+)
+def test_when_an_unknown_thing_was_is_not_when_the_line_was(form: str) -> None:
+    for word in WORDS:
+        text = form.format(x=word)
+        parsed = nlu.parse(text, arrived=ARRIVED, beds=BEDS, shifts=SHIFTS)
+        assert not any(s.at for s in parsed.statements), text
+
+
+@pytest.mark.parametrize("form", ["bed 4 340, {x} in bed 7 14", "bed 4 {x} for bed 7, 340 at 1830"])
+def test_a_bed_that_an_unknown_thing_is_of_has_no_line(form: str) -> None:
+    for word in WORDS:
+        parsed = nlu.parse(form.format(x=word), arrived=ARRIVED, beds=BEDS, shifts=SHIFTS)
+        assert not any(s.bed == "7" for s in parsed.statements), word
+
+
+@pytest.mark.parametrize(
     "text",
     [
+        "the blanket is bloody bed 12",
+        "clamped the chair in bed 12",
+        "wheelchair tipped over bed 12",
+        "bed 12 new 2000 ml canister",
+        "bed 12 canister is 2000 ml size",
+        "bed 12 3 bubbles",
         "Bed 14 drained 0 since last mark. tacro level 9",
         "bed 14 vanc level 14",
         "bed 14 noise level 14",
@@ -86,6 +116,9 @@ def test_what_may_be_of_another_thing_is_asked(text: str) -> None:
         ("bed 12 current level 340", "mark bed=12 level_ml=340"),
         ("bed 12 drain level 340", "mark bed=12 level_ml=340"),
         ("bed 12 right pleural level 340", "mark bed=12 tube=right pleural level_ml=340"),
+        ("the trolley knocked over 12's drain", "incident bed=12 what=tipped"),
+        ("bed 12 tipped by the chair", "incident bed=12 what=tipped"),
+        ("bed 12 pillow kinked it", "incident bed=12 what=kinked"),
         ("bed 12 comfy, 340 at 1830", "mark bed=12 at=18:30 level_ml=340"),
         ("bed 12 has visitors, 340 at 1830", "mark bed=12 at=18:30 level_ml=340"),
         ("bed 12 drained 40 overnight", "drained bed=12 volume_ml=40"),
