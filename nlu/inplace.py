@@ -51,8 +51,9 @@ def in_place(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue | None:
     if cue.value == "away" and "in" in words and any(o.value in DONE_THERE for o in cues):
         return _quiet(cue)
     ahead = toks.said[cue.end : cue.end + 3]
-    if cue.value == "left" and words[0] == "left" and ahead[:1] == ("for",) and not SCANS.isdisjoint(ahead):
-        return cue._replace(value="away")
+    if cue.value == "left" and "left" in words[:2] and ahead[:1] == ("for",) and not SCANS.isdisjoint(ahead):
+        behind = next(k for k, text in enumerate(ahead) if text in SCANS)
+        return cue._replace(value="away", end=cue.end + behind + 1)
     gone = any(o.value == "away" and o.start == cue.end for o in cues)
     if cue.value == "back" and words == ["returned"] and gone:
         return _quiet(cue)

@@ -6,6 +6,7 @@ That it was not sent denies nothing of the line, and what was forgotten is the l
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from .clock import clocks
@@ -13,6 +14,7 @@ from .items import FULL_HOUR
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.clockwords import NOON
 from .patterns.leads import BED_WORDS
+from .patterns.ownclauses import DRAINS
 from .pipeline import Cue, with_found
 
 UNSENT = frozenset(
@@ -38,6 +40,7 @@ MISSED = frozenset({"missed", "skipped"})
 PAST = SENDING_NOW | {"putting", "doing"}
 LATE = frozenset({"meant", "late", "delayed", "belated", "retro", "retrospective", "backdated", "ago"})
 LATE |= MISSED | FORGOT | SENDING | SENDING_NOW
+LATE |= {"only", "just", "got", "was", "been"}
 THE = frozenset({"the", "my", "our", "a", "this"})
 LINES = frozenset({"one", "mark", "line", "reading", "entry", "level", "hourly"})
 SETTLING = frozenset({"choice", "kind", "neg", "no", "yes", "repair", "plan"})
@@ -50,6 +53,19 @@ OF_SENDING = frozenset({"you", "in", "this", "these", "earlier", "through", "it"
 TELLING = frozenset({"was", "is", "were", "read", "reads", ":"})
 HEADING = frozenset({"late", "delayed", "belated", "retro", "retrospective", "backdated"})
 HEADED = LINES | {"note", "update", "charting", "again", "documentation", "event", "chart", "report", "msg"}
+_OURSELVES = "(?:(?:i|we) |i've |we've )?"
+ASIDES = re.compile(
+    "(?<![^ ])(?:"
+    r"sorry (?:, )?(?:it's|its|this is|i'm|im|that's) (?:(?:a|bit|so|very|really|running|coming) )*"
+    rf"(?:late|delayed)|{_OURSELVES}(?:only|just) (?:just )?(?:got|getting|gotten) (?:a?round )?"
+    "to (?:it|this|him|her)(?: now)?|"
+    rf"{_OURSELVES}(?:got|was|were|been) (?:pulled|called|dragged|stuck|caught|tied|held)(?: up| away)? "
+    "(?:into|to|in|with|by) (?:a|an|the|another) (?:(?:rapid|crash|cardiac|new|code) )?"
+    "(?:code|codes|arrest|rapid|response|emergency|admission|admit|meeting|huddle|transfer|call|blue)"
+    ")(?![^ ])"
+)
+"""Why a line comes late, in whole phrases."""
+AT = frozenset({"at", "@", "as", ":"})
 LEAST = 2
 """Numbers of a line: its bed and its level."""
 
@@ -60,6 +76,7 @@ def with_late(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
         return cues
     late = [*_unsent(cues, toks), *_forgotten(cues, toks), *_only_now(toks), *_ago(toks), *_missed(toks)]
     late += [*_opening(toks), *_headed(toks)]
+    late += _asides(toks)
     return with_found(cues, late) if late else cues
 
 
@@ -90,6 +107,16 @@ def _only_now(toks: Toks) -> Iterator[Cue]:
             yield Cue("filler", "", k, end)
         elif said in {"only", "just"} and word(toks, verb) in SENDING_NOW and word(toks, end) == "now":
             yield Cue("filler", "", k, end + 1)
+
+
+def _asides(toks: Toks) -> Iterator[Cue]:
+    """ "sorry it's late", "only just got to it now", "pulled into a code"; not "it got pulled in a code"."""
+    text = " ".join(toks.said[: len(toks)])
+    for match in ASIDES.finditer(text):
+        start, end = (text[:place].count(" ") for place in match.span())
+        end -= word(toks, end) == "now" and AT.isdisjoint(toks.said[:start])
+        if word(toks, start - 1) not in DRAINS | {"it", "line", "tube", "tubing"}:
+            yield Cue("filler", "", start, end + 1)
 
 
 def _missed(toks: Toks) -> Iterator[Cue]:

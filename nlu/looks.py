@@ -27,6 +27,8 @@ WHOSE = frozenset({"she's", "he's", "it's", "she", "he", "they're"})
 """Behind the look of the fluid these begin what else was found: "serosang, she's swinging"."""
 TURNING = frozenset({"gone", "went", "turned", "turning", "getting", "become", "became", "looks"})
 """Between the fluid and its look: "fluid's gone milky"."""
+TURNS_TO = frozenset({"fluid", "context"})
+"""Behind such a word these make it no event: "gone serous", "gone from 990 to 1050"."""
 
 
 def half_understood(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:

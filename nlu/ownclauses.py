@@ -59,6 +59,7 @@ from .settled import (
     is_settled,
     is_still_to_do,
     is_told_of,
+    is_why,
     says_what,
     takes_along,
 )
@@ -165,7 +166,7 @@ class _Finding:
                 return []
             if not told and follows and not clause.who and _goes_on(toks, clause, who):
                 found.pop()
-            if told or is_how_it_runs(said) or is_settled(said):
+            if told or is_how_it_runs(said) or is_settled(said) or is_why(toks, said):
                 found.append(_aside(toks, clause))
                 goes_on = clause.end + (word(toks, clause.end) in ONWARDS)
         return found

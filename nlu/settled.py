@@ -37,6 +37,24 @@ ABOUT_TIME = frozenset(
     | {"done", "recorded", "seen", "just", "am", "pm", ":", "by", "as", "of", "which", "this", "was", "that"}
 )
 """With a time these say only when it was."""
+IT = frozenset({"it", "it's", "that"})
+ROSE = frozenset({"jumped", "climbed", "rose", "went", "came", "shot", "increased"})
+_ROSE_WHEN = """
+up a bit lot because cause cos when after since as i we he she just only turned turning repositioned
+repositioning rolled rolling sat sitting stood standing got getting out of bed him her them the side over
+coughed coughing walked walking mobilised mobilized mobilising ambulated ambulating in chair with physio for
+"""
+ROSE_WHEN = ROSE | frozenset(_ROSE_WHEN.split())
+LYING = frozenset({"lying", "laying", "leaning", "sitting", "sat", "line", "rolled", "slept"})
+ON_IT = LYING | frozenset(
+    {"he", "she", "he's", "she's", "patient", "was", "is", "had", "been", "on", "it", "onto"}
+)
+ON_IT |= {"the", "tube", "tubing", "just", "over", "because", "as", "where"}
+KINKED = frozenset({"kinked", "kink", "kinks", "kinking"})
+CHANGED = frozenset({"changed", "swapped", "exchanged", "replaced", "change", "swap"})
+GETTING_FULL = IT | frozenset(
+    {"was", "is", "getting", "nearly", "almost", "so", "because", "pretty", "quite", "very"}
+)
 BEING = frozenset({"be", "being", "having", "get", "getting", "have", "taking", "take", "pulling", "coming"})
 SOON = AHEAD | {"later", "soon", "shortly", "afternoon", "due", "planned", "planning", "hoping"}
 SOON |= PLANS | {"he'll", "she'll", "they'll", "it'll", "we're"}
@@ -54,6 +72,18 @@ def is_settled(said: Sequence[str]) -> bool:
 def is_how_it_runs(said: Sequence[str]) -> bool:
     """ "so it has slowed down": no number, and nothing that happened."""
     return not RUNNING.isdisjoint(said) and RUNNING_ON.issuperset(said)
+
+
+def is_why(toks: Toks, said: Sequence[str]) -> bool:
+    """ "it jumped because i turned him", "tubing was kinked, she was lying on it", "canister changed, it was
+    getting full": how something came about, in a clause of nothing but such words."""
+    if not said:
+        return False
+    if said[0] in IT and not ROSE.isdisjoint(said[1:2]):
+        return ROSE_WHEN.issuperset(said[1:])
+    lying = not LYING.isdisjoint(said) and not KINKED.isdisjoint(toks.words) and ON_IT.issuperset(said)
+    full = said[-1] == "full" and not CHANGED.isdisjoint(toks.words) and GETTING_FULL.issuperset(said[:-1])
+    return lying or (full and said[0] in IT)
 
 
 def says_what(toks: Toks, clause: Clause) -> bool:

@@ -31,6 +31,7 @@ from .pipeline import Cue, in_order
 
 STOPS = frozenset({",", ".", ":", "-", "!", ";"})
 LEVELS = frozenset({"level", "levelat"})
+ALL_OF = frozenset({"those", "these", "they", "both", "all"})
 ABOUT = frozenset({"about", "around", "roughly", "maybe", "just", "like"})
 RIGHTED = frozenset({"was", "not", "should", "instead", "wrong", "correct"})
 OF_A_LINE = frozenset({"be", "have", "read", "say", "been", "of", "not", ""})
@@ -49,6 +50,7 @@ def signed(cues: tuple[Cue, ...], toks: Toks, *, voice: bool) -> tuple[Cue, ...]
     if HINTS.isdisjoint(toks.words):
         return cues
     spans = [*_heading(cues, toks), *_polite(toks), *_said_when(cues, toks), *_whose(toks)]
+    spans += _of_both_when(cues, toks)
     if voice:
         end = closing(toks)
         spans += [*_yes_first(cues, toks), *_right_first(toks), *_who(toks, end), *_once_more(toks)]
@@ -109,6 +111,24 @@ def _said_when(cues: tuple[Cue, ...], toks: Toks) -> Iterator[tuple[int, int]]:
         timed |= any(clock.style == "ago" for _, clock in clocks(toks, at))
         if led and timed and not any(_rights(toks, k) for k in range(len(toks)) if k != cue.start + 1):
             yield cue.start, cue.end
+
+
+def _of_both_when(cues: tuple[Cue, ...], toks: Toks) -> Iterator[tuple[int, int]]:
+    """ "bed 1 110, bed 2 200, those were at seven": when they were read; "both are at 700" may be a line."""
+    beds = [k for k in range(len(toks)) if word(toks, k) in BED_WORDS and starts_number(toks, k + 1)]
+    for cue in cues if len(beds) > 1 else ():
+        said = cue.label in LEVELS and toks.said[cue.start : cue.end] in {("were", "at"), ("are", "at")}
+        ends = (
+            [end for end, clock in clocks(toks, cue.end) if clock.style != "12" or clock.sure] if said else []
+        )
+        if (
+            ends
+            and cue.start > beds[-1] + 2
+            and word(toks, cue.start - 1) in ALL_OF
+            and max(ends) == len(toks)
+        ):
+            yield cue.start - 1, cue.end - 1
+            yield cue.end - 1, cue.end
 
 
 def _rights(toks: Toks, k: int) -> bool:

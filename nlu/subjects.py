@@ -12,7 +12,7 @@ from itertools import pairwise
 from .claims import STRONG
 from .clauses import clauses
 from .items import AMOUNTS, FINDINGS, Item
-from .looks import TURNING
+from .looks import TURNING, TURNS_TO
 from .manner import CANISTERS, MISHAPS, behind_line, beside_checks, beside_events
 from .neighbours import begins_at, ends_at, phrase_of
 from .numbers import Toks, glued, word
@@ -197,7 +197,7 @@ def _loaded(clause: list[Item]) -> Iterator[str]:
     """ "changed 24 at 1800": a verb of an event that was not read as one."""
     lined = any(i.role in AMOUNTS for i in clause)
     for before, item, behind in zip((None, *clause), clause, (*clause[1:], None), strict=False):
-        turns = item.name in TURNING and behind is not None and behind.value == "fluid"  # "it's gone serous"
+        turns = item.name in TURNING and behind is not None and TURNS_TO & {behind.value, behind.role}
         if item.unread and item.name in LOADED and not turns:
             beside = before if before is not None and before.end == item.start else None
             tube = beside is not None and beside.value == "tubeword"  # "chest tube off by MO"

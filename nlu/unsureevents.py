@@ -240,6 +240,23 @@ def _bed_or_line(items: Pieces, _: Toks) -> Iterator[str]:
             yield "a bed or its line"
 
 
+def _amid_handling(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "tube got pulled in the transfer", "pulled during turning": taken out, or by accident?"""
+    for event in items:
+        removed = (
+            event.role == "cue" and event.name == "removed" and "pulled" in toks.said[event.start : event.end]
+        )
+        amid = toks.said[event.end : event.end + 4] if removed else ()
+        if any(a in AMID and not HANDLING.isdisjoint(amid[k + 1 :]) for k, a in enumerate(amid)):
+            yield "taken out, or pulled out by accident"
+
+
+AMID = frozenset({"in", "during", "with", "while", "whilst", "when", "on"})
+_HANDLING = """
+transfer transferring turn turns turning turned roll rolling rolled move moving moved walk walking ambulating
+ambulation physio reposition repositioning repositioned bath wash washing transport fall falling
+"""
+HANDLING = frozenset(_HANDLING.split())
 DONE = frozenset({"opened", "off", "on", "released", "removed", "closed", "came", "is", "was", "fell"})
 TO_DO = frozenset({"clamp", "unclamp", "discharge", "discontinue"})
 UNSURE_EVENTS = (
@@ -265,4 +282,5 @@ UNSURE_EVENTS = (
     Rule(_requested, frozenset({"check"}), PLEASE),
     Rule(_told_by, EVENTS, frozenset({"per"})),
     Rule(_seal_or_hour, frozenset({"check"}), frozenset({"at"})),
+    Rule(_amid_handling, EVENTS, HANDLING),
 )

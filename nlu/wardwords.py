@@ -31,6 +31,13 @@ NAMED = LINE | TUBES | CANISTERS | SIDES | {NUMBER, "fluid", "shift", "time", "i
 """What may be so much: "mark as 410", "bed 3b as 410"."""
 
 
+MEASURED = "foley catheter urine ng og pain sat temp temperature pulse bp sugar glucose lactate potassium"
+"""What is measured of a patient and is no drain: "the foley's at four hundred"."""
+SO_IT_IS = frozenset({"gone", "stopped", "resolved", "back", "small", "large", "constant", "continuous"})
+_LOOKS = "pink red bloody clear serous serosanguinous serosanguineous dark bright milky cloudy straw yellow"
+LOOKS = frozenset({*_LOOKS.split(), "purulent", "turned", "turning", "looking"})
+
+
 class Heard(NamedTuple):
     """What was said, and the words of which one must stand before and behind what was written; none: any."""
 
@@ -64,6 +71,14 @@ THINGS = {
     **_all("passed pass", Heard("past", frozenset({NUMBER, "half", "quarter"}), frozenset({NUMBER}))),
     **_all("ship sheep", Heard("shift", frozenset({"of", "my", "this"}))),
     **_all("pain pan pin", Heard("pen", behind=LINE | {"marc"})),
+    **{f"{of}'s": Heard(of, behind=VALUED) for of in MEASURED.split()},
+    **_all("rates rate's", Heard("rate", frozenset({"heart", "respiratory"}), VALUED)),
+    **_all("walls", Heard("wall", behind=VALUED)),
+    **_all("seals", Heard("seal", behind=VALUED | {"good", "intact", "fine", "ok", "okay"})),
+    **_all("rights", Heard("right", behind=VALUED)),
+    **_all("lefts", Heard("left", behind=VALUED)),
+    **_all("leaks", Heard("leak", behind=SO_IT_IS)),
+    **_all("fluids", Heard("fluid", behind=LOOKS)),
     **_all("titling tiling tiding tidying", Heard("tidaling")),
 }
 LINKS = {

@@ -57,13 +57,13 @@ INCIDENTS: dict[str, tuple[str, ...]] = {
         "(it|its|it's) (come|came|slid|slipped) out (a bit|a little|slightly|a few cm)",
         f"{TUBE} (has|just|has just|) (come|came|fell|fallen|slid|slipped|popped) "
         "(right|all the way|completely|clean|totally|straight|fully) out",
-        "(tube|chest tube|drain|chest drain|pigtail) (just|has|has just|'s) (come|came|fallen|fell|slid) out",
+        "(tube|chest tube|drain|chest drain|pigtail) (just|has|has just) (come|came|fallen|fell|slid) out",
         "(tube|chest tube|ct|drain|chest drain|pigtail) (has|just|) (come|came|fell|slid|slipped|popped) "
         "(right|all the way|completely|straight|fully|) out of (his|her|the) (chest|side)",
         "(tube|drain|it) (is|was|came|) out by accident",
         "(tube|drain|it) (got|was) (pulled|yanked) (out|) (by accident|by mistake|accidentally)",
         f"{TUBE} (is|was|) (completely|all the way|fully|totally) out",
-        "dislodged", "fell out",
+        "dislodged", "fell out", "(tube|chest tube|drain|chest drain|pigtail) fallen out",
         f"(pulled|yanked|ripped|took|pulling|pulls|tore) (his|her|their|) own {TUBE} (out|)",
         f"(pulled|yanked|ripped|took|tore) out (his|her|their|) own {TUBE}",
         f"(yanked|ripped|tore) {THE} {TUBE} out",

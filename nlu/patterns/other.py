@@ -214,7 +214,7 @@ OTHER: dict[str, tuple[str, ...]] = {
         "(don't|dont) (wake|disturb|worry|panic)", "(when|as) i (last|) looked (at it|)",
         "(late|backdated|retrospective) entry",
         "(i|just|) (rechecked|double checked|checked again|looked again)",
-        "quick one", "late one", "(sorry|apologies) for the (delay|wait)",
+        "quick one", "late one", "sorry late one", "(sorry|apologies) for the (delay|wait)",
         "need to (log|record|enter)",
         "(off|going|heading|gone) (to|on|for) (my|) break",
         "yikes", "wow", "oof", "eek", "gosh", "blimey", "crikey",

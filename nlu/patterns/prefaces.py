@@ -10,10 +10,10 @@ from .numerals import NUMERALS
 from .ownclauses import DRAINS
 
 _FIRST = """
-according again asked back beds call can chair coming commode could draining first firstly flowing forgot
-forgotten have hope it kind let like may meant me mind must need nothing opened ordered promised put recliner
-remembered reopened requested right suction running second secondly should supposed tell then things told
-trial updates valve want wanted were clamping would
+according again asked back beds call can chair coming commode could draining dressing first firstly flowing
+forgot forgotten have hope it kind let like may meant me mind must need nothing opened ordered promised put
+recliner remembered reopened requested right suction running second secondly should supposed tell then things
+told trial updates valve want wanted were clamping would
 """
 FIRST = frozenset(_FIRST.split())
 """Without one of these there is no such preface."""
@@ -58,6 +58,9 @@ PREFACES = (
     r"(?:i )?hope (?:that|this) is (?:what you (?:needed|wanted|need|want)|ok|okay|alright|enough|helpful)",
     r"(?:the |his |her )?(?:clamp |clamping )?trial (?:went|was) (?:fine|well|ok|okay|good|smoothly)",
     r"(?:(?:the|one|two|\d+) )?(?:(?:hours? )?of )?clamping went (?:fine|well|ok|okay|smoothly)",
+    r"(?:(?:occlusive|sterile|new|pressure|dry|clean|gauze|airtight|fresh) )*dressing (?:is |was )?"
+    r"(?:on|applied|in place|intact|secure|secured|clean|dry|dry and intact|clean and dry|clean dry and "
+    r"intact)(?= [.,;!]|$)",
     rf"(?:i'm|im|we're|let's|lets|i'll|we'll|i|we) (?:gonna |going to |just )*{_CALL}"
     rf"(?= (?:(?:uh|um|er|a|at|{_LINES}) )*(?:\d|(?:{_NUMERALS}) ))",
 )

@@ -61,7 +61,7 @@ UNITS = VOLUMES - {"l"}
 HALVES = frozenset({"am", "pm", "m", "o'clock", "hours", "morning", "evening", "afternoon", "ago", "now"})
 _HINTS = """
 update updates right yes yeah yep yup here speaking can could would will put putting again repeat repeating
-that's that belongs
+that's that belongs those these they both
 """
 HINTS = (
     frozenset(_HINTS.split())

@@ -201,3 +201,97 @@ WARD = (*map(str, range(1, 25)), "12A", "12B")
 )
 def test_an_a_behind_a_bed_is_its_letter_or_an_article(text: str, read: str) -> None:
     assert reading(text, WARD, "voice") == read
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed seven chest tube's fallen out", "incident bed=7 what=dislodged"),
+        ("bed seven tube fell out can someone come please", "incident bed=7 what=dislodged"),
+        ("bed seven tube's disconnected i need a hand in here", "incident bed=7 what=disconnected"),
+        ("bed seven tube's disconnected, we need the surgeon now", "incident bed=7 what=disconnected"),
+        ("bed seven tube fell out send help", "incident bed=7 what=dislodged"),
+        ("bed seven tube fell out i need a new one", "ask kind"),
+        ("bed seven box tipped i need the last line", "ask kind"),
+        ("bed seven fell out of bed", "ask kind"),
+        ("bed seven mark 340 he's fallen out with his wife", "mark bed=7 level_ml=340"),
+        ("i need the nurse's last mark on bed seven", "asked bed=7 topic=last"),
+        ("bed 16 has left for the OR", "away bed=16"),
+        ("bed 16 left for theatre at six", "away bed=16 at=18:00"),
+        ("bed five chest tube got pulled in the transfer", "ask level_ml"),
+        ("bed five tube pulled during turning", "ask level_ml"),
+        ("bed five tube pulled by surgery in theatre", "removed bed=5"),
+    ],
+)
+def test_whoever_calls_for_help_tells_what_happened(text: str, read: str, channel: Channel) -> None:
+    assert heard(text, "19:07", channel) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        (
+            "sorry late one bed thirteen mark was six hundred at seventeen hundred i only got to it now",
+            "mark bed=13 at=17:00 level_ml=600",
+        ),
+        (
+            "bed thirteen mark six hundred at seventeen hundred sorry it's late got pulled into a code",
+            "mark bed=13 at=17:00 level_ml=600",
+        ),
+        ("bed thirteen mark six hundred i was stuck in an admission", "mark bed=13 level_ml=600"),
+        (
+            "bed twelve mark twelve forty at nineteen hundred it jumped because i turned him",
+            "mark bed=12 at=19:00 level_ml=1240",
+        ),
+        ("bed twelve mark twelve forty it jumped because i emptied it", "ask level_ml"),
+        ("tubing was kinked on bed eleven she was lying on it", "incident bed=11 what=kinked"),
+        (
+            "uh the canister on bed 2 has been changed final 1,575 it was getting full",
+            "exchanged bed=2 final_ml=1575",
+        ),
+        ("bed 2 it's getting full", "ask kind"),
+        (
+            "chest tube removed bed 5 at 1830 final level 610 dressing on",
+            "removed bed=5 at=18:30 level_ml=610",
+        ),
+        ("tube out 1835, dressing on, 180", "ask bed"),
+        ("bed twelve has gone from nine ninety to ten fifty", "mark bed=12 level_ml=1050"),
+        ("bed twelve gone from nine to ten", "ask at"),
+        ("bed twelve gone from here to theatre", "ask kind"),
+    ],
+)
+def test_why_and_how_are_left_out_where_they_are_plain(text: str, read: str) -> None:
+    assert heard(text, "19:07") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed four seals good suction is minus twenty", "checked bed=4 suction_cmh2o=20"),
+        ("bed four water seals at two no air leak", "checked bed=4 seal_cm=2 air_leak=none"),
+        ("bed four air leaks gone", "checked bed=4 air_leak=none"),
+        ("bed four walls at ninety", "checked bed=4 wall_mmhg=90"),
+        ("bed four fluids pink", "checked bed=4 fluid=serosanguineous"),
+        (
+            "bed four rights at three forty and lefts at one ten",
+            "mark bed=4 tube=right level_ml=340; mark bed=4 tube=left level_ml=110",
+        ),
+        ("bed four mark 340 iv fluids at 80 an hour", "mark bed=4 level_ml=340"),
+        ("bed four mark 340 and the foley's at four hundred", "mark bed=4 level_ml=340"),
+        ("bed four mark 340 heart rates one ten", "mark bed=4 level_ml=340"),
+        ("bed four mark 340 pain's three out of ten", "mark bed=4 level_ml=340"),
+    ],
+)
+def test_an_s_without_its_sign_is_an_is(text: str, read: str) -> None:
+    assert heard(text, "19:07") == read
+
+
+OF_BOTH = "mark bed=1 at=19:00 level_ml=110; mark bed=2 at=19:00 level_ml=200"
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+def test_those_were_at_seven_says_when_all_were_read(channel: Channel) -> None:
+    for behind in ("those were at seven", "both were at 1900", "those are at nineteen hundred"):
+        assert heard(f"bed one mark 110 bed two mark 200 {behind}", "19:07", channel) == OF_BOTH
+    assert "ask" in heard("bed one mark 110 bed two mark 200 both are at 700", "19:07", channel)
