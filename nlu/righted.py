@@ -142,7 +142,7 @@ class Correction(Sorted):
         righted = level is not None or to_bed is not None or made.to_tube is not None
         untold = bed is not None and was is None and righted and _may_be_wrong_level(at)
         untold |= is_time_denied(said, self.items, self.arrived)
-        untold |= was is None and is_far_back(at, self.arrived)
+        untold |= was is None and is_far_back(said, self.items, self.arrived)
         if self.doubted or untold or self._may_be_time(level) or self._may_be_times(was, level):
             return Unclear(slot="at", text=self.text, statement=replace(made, at=None))
         if (to_bed is not None or made.to_tube) and is_time_or_level(said, self.items, self.arrived):

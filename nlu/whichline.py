@@ -93,10 +93,22 @@ def is_time_denied(said: Said, items: tuple[Item, ...], arrived: datetime) -> bo
     return right is not None and wrong is not None and abs(since(right, wrong)) <= RECENT * 2
 
 
-def is_far_back(line: Item | None, arrived: datetime) -> bool:
-    """ "5 1515 should read 460" at 0703: a line of yesterday afternoon, or of 1,515 mL?"""
-    found = line.when(arrived, LIST_REACH).sure if line is not None and _is_either(line) else None
-    return found is not None and since(found, arrived) > REACH
+def is_far_back(said: Said, items: tuple[Item, ...], arrived: datetime) -> bool:
+    """ "5 1515 should read 460" at 0703, "that 1201 should be 830" at 1841: a line of then, or 1,515 mL?"""
+    line, level = said.at, said.level
+    if line is None or level is None or not _is_either(line) or _is_named(line, items):
+        return False
+    if (line.amount or 0) > FAR_OVER * (level.amount or 0):
+        return False
+    found = line.when(arrived, LIST_REACH).sure
+    full = all(not clock.minute for clock in line.clocks) or line.digits.startswith("0")
+    return found is not None and since(found, arrived) > (RECENT * 3 if full else RECENT)
+
+
+def _is_named(line: Item, items: tuple[Item, ...]) -> bool:
+    """ "the 1201 line": whether a word behind it says that it is when the line was."""
+    behind = next((i for i in items if i.start == line.end), None)
+    return behind is not None and behind.role == "cue" and behind.value in LINE_WORDS
 
 
 def is_other_bed(number: Item, levels: Sequence[Item], items: tuple[Item, ...], toks: Toks) -> bool:
