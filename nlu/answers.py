@@ -51,6 +51,9 @@ ACTING = frozenset(
 )
 """What a nurse does about a notice."""
 
+HALTING = (" wait", " hold on", " hang on", " hmm", " stop")
+"""At the end of an answer these take it back: "yes no wait"."""
+
 HEDGED = frozenset({"may", "maybe", "perhaps", "possibly", "probably", "could", "must", "likely"})
 
 OTHERS = frozenset({"kind", "howto"})
@@ -71,7 +74,7 @@ def numbers(items: tuple[Item, ...]) -> list[Item]:
 def answered(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement | Unclear | None:
     """The answer that the pieces make; nothing if they are more than an answer."""
     yes, no, choice = _said(items)
-    if yes and no:
+    if (yes and no) or (yes and not choice and _halts(text)):
         return Unclear(slot="answer", text=text, choices=("yes", "no"))
     beds = list(dict.fromkeys(i.label for i in items if i.role == "bed" and i.known))
     so = bool(choice) and text.lower().rstrip(" .!").endswith(("was right", "is right"))
@@ -108,6 +111,11 @@ def answered(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement
     if at is not None and at.sure is None:
         return Unclear(slot="at", text=text, choices=distinct(at.values or at.nearest), statement=made)
     return made
+
+
+def _halts(text: str) -> bool:
+    """ "yes no wait": the answer is taken back at its end."""
+    return text.lower().rstrip(".!, ").endswith(HALTING)
 
 
 def _said(items: tuple[Item, ...]) -> tuple[list[Item], list[Item], list[Item]]:

@@ -22,6 +22,7 @@ from .chatter import asides, is_timed
 from .checkbefore import checks_before
 from .circumstances import circumstances, is_same_event
 from .elsedoubts import other_doubts
+from .entered import ENTERED
 from .items import FULL_HOUR
 from .neighbours import is_stop_among
 from .numbers import Toks, glued, is_digits, word
@@ -50,6 +51,7 @@ from .statements import Answered, Asked, Checked, Corrected, Described, Mark, St
 
 NO_REPORT = (Answered, Asked, Corrected, Withdrawn)
 AT = frozenset({"at", "@"})
+OF_A_TIME = frozenset({"at", "@", "h", "hr", "hrs", "hours", "am", "pm", "on", "in", ":", ",", ".", "-"})
 LED = frozenset({"level", "levelat", "closing", "amount", "output"})
 """Cues that make a number a line, wherever they stand."""
 NEXT = frozenset({"next", "nxt"})
@@ -127,6 +129,7 @@ def told_without(again: Again, frames: Sequence[Frame]) -> Told:
         or _is_told_again(toks, f)
         or _is_another_one(toks, f)
         or _leads_on(toks, f)
+        or OF_A_TIME.issuperset(w for w in toks.said[f.start : f.end] if not w.isdecimal())  # ", at 1800h"
         for f in frames
     ):
         return ()
@@ -179,9 +182,11 @@ def _is_another_one(toks: Toks, frame: Frame) -> bool:
 
 
 def _leads_on(toks: Toks, frame: Frame) -> bool:
-    """ "bed 4 covering for bed 7, 340": it says of what the rest is told."""
+    """ "bed 4 covering for bed 7, 340", "the 1750 | i put on the right": it says of what the rest is told."""
     bed = word(toks, frame.end) in BED_WORDS or is_digits(toks, frame.end)
-    return bed and word(toks, frame.end - 1) in {"for", "in", "of", "from"}
+    told = toks.said[frame.start : frame.end]
+    put = is_digits(toks, frame.start - 1) and told[:1] == ("i",) and word(toks, frame.start + 1) in ENTERED
+    return put or (bed and told[-1:] in {("for",), ("in",), ("of",), ("from",), ("on",)})
 
 
 def _is_told_again(toks: Toks, frame: Frame) -> bool:

@@ -42,6 +42,7 @@ from .rules import Rule, Rules, signs
 from .setbefore import SET_BEFORE
 from .takenback import TAKEN_BACK
 from .tallies import HOW_MANY
+from .toldbefore import TOLD_BEFORE
 from .turned import READ_AS, TURNED, counted_aloud
 from .unexplained import SPACED, UNEXPLAINED
 from .unset import UNSET
@@ -326,6 +327,7 @@ EITHER = (
     *BEHIND_A_LINE,
     *DEVICE_BEFORE,
     *TAKEN_BACK,
+    *TOLD_BEFORE,
     AT_TWICE,
     HOW_MANY,
     DANGLING,

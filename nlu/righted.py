@@ -17,6 +17,7 @@ from .roles import CHECK_LIMITS, OF_PATIENT, is_event
 from .sides import TURNS, Sides
 from .sorting import Sorted
 from .statements import Corrected, Mark, Span, Statement, Unclear
+from .unsettled import unsettled
 from .whichline import Said, is_against_bed, is_far_back, is_time_denied, is_time_or_level
 
 FALSE = frozenset({"wrong", "incorrect", "error", "typo", "mistyped", "mistake", "off"})
@@ -137,6 +138,7 @@ class Correction(Sorted):
             return Unclear(slot="kind", text=self.text, statement=Corrected())
         again = level is not None and bed is not None and _is_bed_again(level, bed)
         again |= self._may_be_to(bed, level) or any(self._is_apart(i, bed) for i in said.levels)
+        again |= unsettled(said, self.items, self.toks)
         if again or self._is_when(level, was) or self._may_be_its_time(was, at):
             return Unclear(slot="level_ml", text=self.text, statement=replace(made, level_ml=None))
         righted = level is not None or to_bed is not None or made.to_tube is not None
@@ -160,6 +162,8 @@ class Correction(Sorted):
 
     def _doubted(self, made: Corrected, bed: Item | None) -> Unclear | None:
         """What must be asked of a correction whose times are sure."""
+        if (made.bed and made.bed == made.to_bed) or (made.tube and made.tube == made.to_tube):
+            return Unclear(slot="level_ml", text=self.text, statement=Corrected())
         told = self._told_over(made) or self._told_here(made)
         if told is not None:
             return told

@@ -98,11 +98,10 @@ def is_far_back(said: Said, items: tuple[Item, ...], arrived: datetime) -> bool:
     line, level = said.at, said.level
     if line is None or level is None or not _is_either(line) or _is_named(line, items):
         return False
-    if (line.amount or 0) > FAR_OVER * (level.amount or 0):
-        return False
     found = line.when(arrived, LIST_REACH).sure
     full = all(not clock.minute for clock in line.clocks) or line.digits.startswith("0")
-    return found is not None and since(found, arrived) > (RECENT * 3 if full else RECENT)
+    other = (line.amount or 0) > FAR_OVER * (level.amount or 0)
+    return found is not None and since(found, arrived) > (RECENT * 3 if full or other else RECENT)
 
 
 def _is_named(line: Item, items: tuple[Item, ...]) -> bool:

@@ -234,6 +234,9 @@ def _may_be_level(item: Item, items: tuple[Item, ...], arrived: datetime) -> boo
             return True
     if not short and item.within(RECENT, arrived):
         return False
+    whole = len(item.digits) == FULL_HOUR and not item.digits.startswith("0")
+    if whole and not (_is_named(item, items) or item.within(RECENT * 3, arrived)):
+        return True  # "ignore the 1200 i just sent" at seven in the evening
     if _is_time_of_line(item, arrived):
         return False
     return (

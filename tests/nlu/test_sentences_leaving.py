@@ -60,7 +60,7 @@ def test_words_mean_what_the_rest_of_the_message_makes_of_them(text: str, read: 
         ("2 20 suction, 9 waterseal", "checked bed=2 suction_cmh2o=20; checked bed=9 suction_cmh2o=0"),
         ("19 ws -- no bub", "checked bed=19 suction_cmh2o=0 air_leak=none"),
         ("19 water seal intact", "ask bed"),
-        ("19 suction 20, 2 ws", "checked bed=19 seal_cm=2 suction_cmh2o=20"),
+        ("19 suction 20, 2 ws", "ask level_ml"),
         ("bed 2 suction 20 seal intact", "checked bed=2 suction_cmh2o=20"),
         ("bed 2 20 of suction, 2 water seal", "checked bed=2 seal_cm=2 suction_cmh2o=20"),
     ],

@@ -263,7 +263,7 @@ def test_a_remark_takes_nothing_of_the_line_with_it(text: str, read: str) -> Non
 @pytest.mark.parametrize(
     ("text", "read"),
     [
-        ("quick one from me, right bed 12 is sitting at 540", "ask level_ml"),
+        ("quick one from me, right bed 12 is sitting at 540", "ask tube"),
         ("right bear with me, bed 12 chest drain level 540", UNTIMED),
         ("right tube bed 12 540", "mark bed=12 tube=right level_ml=540"),
         (
