@@ -24,6 +24,7 @@ LOOKING = frozenset({"looking", "look", "ish", "type", "colored", "coloured", "t
 LOOKED = frozenset({"fluid", "leak", "tidal"})
 DEGREES = frozenset(
     {"slightly", "slight", "mildly", "mild", "moderately", "moderate", "very", "v", "fairly", "lightly"}
+    | {"touch", "tad", "smidge", "somewhat", "wee", "rather", "bit"}
     | {
         "heavily",
         "faintly",
@@ -58,6 +59,7 @@ TURNING = frozenset(
     }
 )
 """Between the word for the fluid and its look: "drainage has turned cloudy/purulent"."""
+FLUIDS = frozenset({"pleural fluid", "pleural effusion", "chest fluid", "pleural drainage"})
 AT = frozenset({"at", "@", "since", "around", "from"})
 STOPS = frozenset({",", ";", ".", "-", "!", ""})
 AGAIN = frozenset({"this", "today", "tonight", "now", "again", "still", "and"})
@@ -209,6 +211,8 @@ class Near(NamedTuple):
 def _of_its_like(cue: Cue, near: Near, toks: Toks) -> Cue:
     looks, orders, seals = near[:3]
     of_look = looks and (_is_named(cue, looks, toks) or _has_turned(cue, looks, toks))
+    if phrase_of(cue, toks) in FLUIDS and looks and _looks_at(cue.end, looks, toks):
+        return cue._replace(label="filler", value="")
     if cue.label == "output" and (of_look or (looks and _looks_so(cue, looks, toks))):
         return cue._replace(label="tubeword", value="")
     if cue.label in {"level", "levelat"} and seals and _is_depth(cue, seals, toks):
@@ -267,6 +271,14 @@ def _looks_so(cue: Cue, looks: dict[int, Cue], toks: Toks) -> bool:
     look = looks.get(k)
     told = is_digits(toks, cue.start - 1) and first and k > cue.end
     return told and look is not None and word(toks, look.end) in ENDING
+
+
+def _looks_at(k: int, looks: dict[int, Cue], toks: Toks) -> bool:
+    """ "pleural fluid is a bit bloody": how it looks, and nothing why the drain is in."""
+    last = k + MOST_BETWEEN
+    while word(toks, k) in TURNING and k not in looks and k < last:
+        k += 1
+    return k in looks
 
 
 def _is_of_person(cue: Cue, toks: Toks) -> bool:

@@ -45,6 +45,7 @@ OF_SEVERAL = frozenset({"and", "&", "+", "both", "all", "each", "beds", "rooms",
 OF_EACH = frozenset({"both", "all", "each", "every"})
 """Dictated, "beds seven and eight mark nine ten" may have lost a level: only these say so."""
 BECAUSE = frozenset({"because", "since", "as", "cos", "cuz", "coz", "bc"})
+HARM = frozenset({"damaged", "disconnected", "dislodged", "kinked"})
 WHY_REACH = 5
 """Words from because to what was the matter."""
 
@@ -91,7 +92,7 @@ class Builder:
         for bed in (draft.bed, *draft.more_beds):
             for statement, item_slots in made:
                 yield self._settled(statement, bed, item_slots, draft)
-        if draft.denied:
+        if draft.denied and not _is_unharmed(draft):
             yield self._doubts.denied(draft)
 
     def span(self, *items: Item | None) -> Span:
@@ -278,6 +279,13 @@ def _is_loose(draft: Draft) -> bool:
     """Whether it has a time of its own that is one only for want of another place."""
     time = draft.time
     return time is not None and not (draft.shared_time or time.sure_time or time.at)
+
+
+def _is_unharmed(draft: Draft) -> bool:
+    """ "knocked over, no damage": that no harm came of what happened before it changes nothing."""
+    harm = {item.name for item in draft.denied if item.value == "what"}
+    told = {item.name for item in draft.whats}
+    return bool(told) and harm <= HARM - told and len(harm) == len(draft.denied)
 
 
 def joined_tubes(draft: Draft) -> tuple[str, ...]:

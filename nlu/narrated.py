@@ -54,6 +54,7 @@ from .pipeline import Cue, with_found
 from .recounted import RECOUNTED
 from .referring import REFERRING
 from .saidofaline import SAID_OF_A_LINE
+from .smallwords import SMALL_WORDS
 from .twosides import TWO_SIDES
 
 SIDES = TUBE_NAMES | {"l", "r", "lt", "rt", "both"}
@@ -308,4 +309,5 @@ EVERY = (
     *PASSING,
     *REFERRING,
     *ON_A_BED,
+    *SMALL_WORDS,
 )

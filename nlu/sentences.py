@@ -13,6 +13,7 @@ from .patterns.asides import RELATIVES, STAFF
 from .patterns.clockwords import AMPM
 from .patterns.levels import VOLUMES
 from .patterns.numerals import FRACTIONS, NUMERALS
+from .patterns.otherfigures import DRUGS
 from .tokens import Token
 
 STOPS = frozenset({".", ",", ";", "!", "?", ":", "-", "/"})
@@ -66,6 +67,8 @@ OF_ANOTHER = frozenset(_OF_ANOTHER.split())
 GOING_ON = ABOUT_A_NUMBER | OF_ANOTHER | NUMERALS | FRACTIONS.keys()
 IS_AT = frozenset({"at", "on", "is", "line", "mark", "level", "drain", "box", "bottle", "canister"})
 """Behind "204s" these tell of that bed."""
+COUNTS = {"one": "1", "two": "2", "three": "3", "four": "4"}
+"""How many of a drug, as it is typed."""
 FULL_HOUR = 4
 ENDS = STOPS - {",", "-", "/"}
 
@@ -79,6 +82,8 @@ def parted(toks: Sequence[Token]) -> Sequence[Token]:
         short = before.is_word and len(before.text) == 1 and not before.glued  # "w/ trauma team"
         if apart and not short and not (before.is_digits and behind.is_digits):
             found[k] = sign._replace(text=",")
+        if before.text in COUNTS and sign.text in DRUGS:  # "two paracetamol given"
+            found[k - 1] = before._replace(text=COUNTS[before.text])
         if sign.text == "s" and sign.glued and before.is_digits and _is_told_of_bed(toks, k):
             found[k] = sign._replace(text="'s")
     return found

@@ -77,6 +77,7 @@ MANY = frozenset(
 NEARLY_BED = frozenset({"bde", "ebd", "ned", "bwd", "bef", "bec", "bsd", "brd", "hed", "ved", "bedd", "beed"})
 """Typed with a finger beside the key, or two letters swapped."""
 UNSIGNED = {"whats": "what's", "wats": "what's", "hows": "how's", "whos": "who's", "whens": "when's"}
+UNSIGNED |= {"hasnt": "hasn't", "havent": "haven't"}
 SHOULD_HAVE = frozenset({"shoulda", "shouldve", "shuda", "shudve", "shouldof", "should'a", "should've"})
 
 
