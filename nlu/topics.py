@@ -80,6 +80,11 @@ def topic(items: tuple[Item, ...], read: Read) -> str | None:
     return next((t for t in RANK if t in found), None)
 
 
+GOING_ON = frozenset({"going", "tracking", "progressing", "behaving"})
+"""What has "been going" so is asked how it went on."""
+SO_MUCH = frozenset({"much", "many", "fast", "quickly", "quick"})
+
+
 def _charted(found: set[str], cues: frozenset[str], read: Read) -> set[str]:
     """ "how much should i document" is what to chart; "any air leak charted" is of a check."""
     words = read.tokens.words
@@ -95,7 +100,9 @@ def _is_compared(items: tuple[Item, ...], read: Read) -> bool:
     toks = read.tokens
     than = any(w == "than" and not starts_number(toks, k + 1) for k, w in enumerate(toks.said[: len(toks)]))
     compared = than and not words.isdisjoint(MORE) and words.isdisjoint({"many", "much"})
-    return (compared or not words.isdisjoint(COMPARED)) and asks(items, read)
+    how = "been" in words and not words.isdisjoint({"how", "how's"}) and words.isdisjoint(SO_MUCH)
+    going = how and not words.isdisjoint(GOING_ON)
+    return (compared or going or not words.isdisjoint(COMPARED)) and asks(items, read)
 
 
 def sums_up_a_bed(items: tuple[Item, ...]) -> bool:

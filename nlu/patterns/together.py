@@ -36,6 +36,8 @@ _SOMEBODY = frozenset({"anyone", "anybody", "someone", "somebody", "who", "you",
 _GAVE = frozenset({"give", "gave", "given", "do", "done", "tell", "told", "send", "sent", "mark", "marked"})
 
 _SINCE = frozenset({"since"})
+_HOW_IS = frozenset({"how", "how's", "hows"})
+_GOING = frozenset({"going", "doing", "trending", "behaving", "tracking", "progressing"})
 
 TOGETHER: tuple[tuple[str, tuple[frozenset[str], ...]], ...] = (
     (
@@ -141,6 +143,7 @@ TOGETHER: tuple[tuple[str, tuple[frozenset[str], ...]], ...] = (
     ("checks", (_HAS, _SOMEBODY, frozenset({"check", "checked", "checks"}))),
     ("checks", (frozenset({"has", "have", "was", "were"}), frozenset({"checked"}))),
     ("trend", (frozenset({"how", "how's", "hows"}), frozenset({"gone", "went"}), _SINCE | {"over"})),
+    ("trend", (_HOW_IS, frozenset({"been"}), _GOING, _SINCE | {"over", "past", "last"})),
     ("trend", (frozenset({"has", "have", "did", "is"}), frozenset({"slowed", "eased", "tapered", "slow"}))),
     (
         "trend",
