@@ -8,7 +8,7 @@ from .clock import clocks
 from .items import MEASURED, Item
 from .lengths import length
 from .measures import is_thousands
-from .numbers import Toks, glued, is_digits, numbers, small, word
+from .numbers import Toks, glued, is_digits, is_inside_number, numbers, small, word
 from .tokens import remembered
 
 WHOLE = frozenset(
@@ -78,6 +78,14 @@ def _is_cut(item: Item, ends: set[int], toks: Toks, voice: bool) -> bool:
         end, minutes = length(toks, item.start)
         longer |= {end} if minutes is not None and word(toks, end - 1) != "m" else set()
     return any(end > item.end and end in ends for end in longer)
+
+
+def cuts_thousand(items: tuple[Item, ...], toks: Toks) -> bool:
+    """ "yes 1,020": a glued comma before "020" parts no two beds, nor bed and line; "940,0700" is two."""
+    commas = [
+        i.start for i in items if i.role == "sep" and i.value == "," and is_inside_number(toks, i.start)
+    ]
+    return any(word(toks, k + 1).startswith("0") and len(word(toks, k + 1)) <= len("020") for k in commas)
 
 
 def _is_bed_and_time(item: Item, end: int, toks: Toks, voice: bool) -> bool:

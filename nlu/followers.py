@@ -168,7 +168,8 @@ def _led_by(cue: Cue, item: Item, toks: Toks) -> tuple[int, Item]:
     if cue.label == "opens" and word(toks, cue.start) in {"drained", "out", "already"} and not behind:
         return cue.end, item._replace(lead="opens")
     small = item.amount is not None and item.amount <= LITTLE
-    if cue.label in CHECKS and small and not behind and not _is_bed_on_seal(cue, item, toks):
+    of = word(toks, item.end) == "of" and cue.start == item.end + 1  # "20 of suction on 14" has its value
+    if cue.label in CHECKS and small and (of or not behind) and not _is_bed_on_seal(cue, item, toks):
         deep = cue.label == "seal" and (item.amount or 0) > DEEPEST  # "-20 ws"
         return cue.end, item._replace(lead=cue.label, role="bad" if deep else item.role)
     return item.end, item

@@ -32,7 +32,7 @@ from .measured import measured
 from .narrated import narrated
 from .neighbours import SIDES, is_setting, number_follows, phrase_of
 from .newcomers import with_newcomers
-from .numbers import Toks, starts_number, word
+from .numbers import Toks, is_digits, starts_number, word
 from .occasions import with_occasions
 from .ofeach import EACH, of_each
 from .patterns.leads import BED_WORDS
@@ -258,6 +258,13 @@ def _is_at_time(cue: Cue, toks: Toks) -> bool:
 def _is_told_before(cue: Cue, toks: Toks) -> bool:
     """ "1.1 L in bed 11's box at 1700": with a level in its clause, the at is of the time."""
     k = cue.start - 1
+    on = k - (word(toks, k) in {"the", "his", "her"})
+    if (
+        word(toks, on) in {"on", "in"}
+        and is_digits(toks, on - 1)
+        and len(word(toks, on - 1)) == FULL_HOUR - 1
+    ):
+        return len(word(toks, cue.end)) == FULL_HOUR  # "845 on the box at 2255"
     while word(toks, k) and word(toks, k) not in STOPS:
         if word(toks, k) in VOLUMES and toks[k - 1].is_digits:
             return len(word(toks, cue.end)) == FULL_HOUR

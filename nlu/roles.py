@@ -43,7 +43,7 @@ def assignments(items: tuple[Item, ...], arrived: datetime) -> tuple[list[tuple[
     """Every way to give each number of the pieces one role; and whether there were too many."""
     cues = {i.value for i in items if i.role == "cue"}
     asks = bool(cues & {"question", "mark_of_question"})
-    first = Trail(arrived, asks=asks, sums=asks or "ask" in cues, paired=_paired(items))
+    first = Trail(arrived, asks=asks, sums=asks or "ask" in cues, paired=_paired(items), lined=_lined(items))
     trails, overfull = [first], False
     most = max(4, min(MOST, WORK // max(1, len(items))))
     for item in items:
@@ -62,6 +62,15 @@ def _paired(items: tuple[Item, ...]) -> frozenset[int]:
     beds = (k for k in range(len(items) - 1) if items[k].role == "num" or items[k].label is not None)
     beside = [items[k].start for k in beds if _is_paired(items, k)]
     return frozenset((*beside, *found_before(items)))
+
+
+def _lined(items: tuple[Item, ...]) -> frozenset[int]:
+    rows = zip(items, items[1:], items[2:], strict=False)
+    return frozenset(
+        a.start
+        for a, b, c in rows
+        if a.role == c.role == "num" and b.value == "level" and a.end == b.start and b.end == c.start
+    )
 
 
 def _is_paired(items: tuple[Item, ...], k: int) -> bool:
@@ -353,6 +362,9 @@ def _may_be_bed(item: Item, trail: Trail, before: Item | None) -> bool:
         return before is not None and before.role in {"level", "time"}
     if before is not None and before.role in {"level", "tube"} and item.link in {"in", "on", "for"}:
         return not trail.bed
+    tubed = bool(trail.items) and {i.role for i in trail.items} == {"tube"}
+    if tubed and item.known and item.start in trail.lined:
+        return True  # "right pleural 12 line 660"
     return not trail.bed and not (before is not None and before.role in {"tube", "level"})
 
 

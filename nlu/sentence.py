@@ -17,7 +17,7 @@ from .begun import BEGUN
 from .brief import Brief
 from .building import Builder
 from .context import in_context
-from .cutting import cut_lengths, cuts
+from .cutting import cut_lengths, cuts, cuts_thousand
 from .drafts import Draft
 from .foundin import with_tubes_first
 from .headings import without_heading
@@ -115,6 +115,9 @@ class Sentence:
 
     def readings(self) -> Iterator[tuple[Reading | Unjudged, bool]]:
         """Every reading of this way, and whether there were too many to follow."""
+        if cuts_thousand(self.items, self.read.tokens):
+            yield told(Unclear(slot="kind", text=self.text), faults=1), False
+            return
         special = self._special()
         if special is not None:
             yield self._with_question(special, self._labelled), False

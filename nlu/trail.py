@@ -42,6 +42,8 @@ class Trail(NamedTuple):
     sums: bool = False
     paired: frozenset[int] = frozenset()
     """Where a number begins that another one follows at once."""
+    lined: frozenset[int] = frozenset()
+    """Where one begins that the word for a line and another one follow: "12 line 660"."""
 
     @property
     def mending(self) -> bool:

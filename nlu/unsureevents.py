@@ -10,14 +10,15 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .items import EVENTS, FINDINGS
-from .numbers import Toks, word
-from .patterns.leads import TOPPED
+from .numbers import Toks, is_digits, word
+from .patterns.leads import BED_WORDS, TOPPED
 from .patterns.numerals import NUMERALS
 from .rules import Pieces, Rule
 
 LETTING = frozenset({"another", "a", "further", "drain", "let", "out", "empty", "release", "off", "take"})
 UNTIL = frozenset({"to", "for", "until", "til", "till"})
 PATIENTS = frozenset({"pt", "patient", "he", "she", "they", "now", "mr", "mrs", "from", "bed", "room", "rm"})
+OF_SUCTION = BED_WORDS | {"of", "suction", "sxn", "for", "on", "in"}
 VACUUM = frozenset({"vac", "vacuum"})
 OF_THE_WALL = frozenset({*NUMERALS, "wall", "the", "on", "at", "is", "his", "her", "suction", "and", ""})
 """Before the word for a vacuum these leave it that of the wall."""
@@ -68,8 +69,11 @@ def _requested(items: Pieces, toks: Toks) -> Iterator[str]:
     if any(i.role == "cue" and i.value == "order" for i in items):
         return
     for item in items:
-        end = word(toks, item.end + 1) in {"", ".", "!", "?"}
-        if item.role == "check" and item.name == "suction" and word(toks, item.end) in PLEASE and end:
+        last = item.end
+        while word(toks, last) in OF_SUCTION or (last > item.end and is_digits(toks, last)):
+            last += 1  # "20 of suction for 14 please"
+        end = word(toks, last + 1) in {"", ".", "!", "?"}
+        if item.role == "check" and item.name == "suction" and word(toks, last) in PLEASE and end:
             yield "a setting that is asked for"
 
 
