@@ -104,7 +104,9 @@ def _begins(again: Again, k: int) -> bool:
         end = again.meant.labelled[k][0] if k in again.meant.labelled else k + 1
         short = is_digits(toks, k - 1) and len(word(toks, k - 1)) <= SHORT
         tells = any(c.start == end and c.label in HAPPENING - TURNED for c in cues)
-        return (tells or word(toks, end) in FOLLOWING) and not short
+        graded = is_digits(toks, k - 1) and len(word(toks, k)) == 1 and not names_bed(toks, k - 1)
+        graded &= any(c.start == end and c.label == "leak" and c.value != "none" for c in cues)
+        return (tells or word(toks, end) in FOLLOWING) and not (short or graded)  # "340 2 leak"
     if _may_be_bed(again, k - 1):
         return False  # "14 moved to 9"
     led = [c for c in cues if c.start == k and c.label in LEADING | {"same"} and c.value != "moved"]

@@ -18,6 +18,10 @@ IS_AT = 2
 PAIR = 2
 """Digits of the minutes."""
 HOURS, MINUTES = 24, 60
+DIALLED = frozenset({10, 15, 20, 25, 30, 40})
+"""Centimetres of water that a suction is set to; common practice, no source."""
+LITTLE = 200
+"""No vacuum at the wall is over it."""
 
 
 def doubts_of_rows(drafts: list[Draft], arrived: datetime) -> list[str]:
@@ -26,6 +30,7 @@ def doubts_of_rows(drafts: list[Draft], arrived: datetime) -> list[str]:
     found += ["a second value, or a bed with no line behind it"] * sum(
         _is_slashed(*d) for d in pairwise(drafts)
     )
+    found += ["a bed and its line, or what it is set to"] * sum(_is_set_so(*two) for two in pairwise(drafts))
     found += ["a line before its tube, or the bed of both"] * sum(_is_behind_none(d, drafts) for d in drafts)
     found += ["digits that may be one number"] * sum(_are_spaced(*two) for two in pairwise(drafts))
     found += ["a number may be a bed of the unit"] * sum(map(_is_bed_too, drafts))
@@ -102,6 +107,18 @@ def _is_slashed(first: Draft, nxt: Draft) -> bool:
     if line is None or bed is None or bed is first.bed or bed.link != "/" or bed.figure is None:
         return False
     return line.end < bed.start and not any(0 <= i.start - bed.end < 2 for i in (nxt.level, *nxt.tubes) if i)
+
+
+def _is_set_so(first: Draft, nxt: Draft) -> bool:
+    """ "9 / 340 / 20 / 90": a dial and the wall, perhaps, and no bed 20; "9/340 10/120" is a list."""
+    line, bed, level = first.level, nxt.bed, nxt.level
+    if line is None or bed is None or level is None or bed is first.bed or bed.lead == "bed":
+        return False
+    dialled = bed.figure in DIALLED and (level.amount or 0) <= LITTLE and is_bare(level)
+    told = dialled and level.link == "/" and (bed.link == "/" or line.link != "/")
+    if told and nxt.checks:
+        nxt.clash("bed", bed)  # "9 340/20/90/no leak": of which bed is what was found?
+    return told
 
 
 def _is_written_as_time(draft: Draft) -> bool:

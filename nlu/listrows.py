@@ -11,6 +11,7 @@ from typing import NamedTuple, cast
 from .again import Again
 from .bedclauses import LEANING
 from .eachtube import SIDES
+from .inrows import LITTLE
 from .labels import bed_label
 from .numbers import Toks, glued, is_digits, is_inside_number, word
 from .patterns.leads import BED_WORDS
@@ -28,6 +29,7 @@ WITHIN = frozenset({":", "-", "=", ">", ".", "]"})
 AT = frozenset({"at", "@"})
 MINUTE_DIGITS = 2
 MINUTES = 60
+DIALLED = frozenset({"10", "15", "20", "25", "30", "40"})
 TWO_ROWS = 4
 """Numbers of two beds and their lines."""
 NEAR = 5
@@ -72,7 +74,7 @@ def is_doubtful(toks: Toks, rows: Sequence[Row]) -> bool:
     alone = sum(text.isdecimal() for text in toks.said) == TWO_ROWS
     if alone and any(_is_clock(toks, row) for row in rows):
         return True  # "12:340 3:44"
-    if _counts_hours(toks, rows) or _has_clock(toks, rows):
+    if _counts_hours(toks, rows) or _has_clock(toks, rows) or _is_set_so(toks, rows):
         return True
     if any(word(toks, row.start - 1) in OF_THE_NEXT for row in rows[1:]):
         return True  # "bed 4 340, visitors in bed 7 14"
@@ -83,6 +85,17 @@ def is_doubtful(toks: Toks, rows: Sequence[Row]) -> bool:
     if all(word(toks, k + 1) == "time" for k, token in enumerate(toks) if token.text == "same"):
         others -= {"same"}
     return not others <= HEDGES - beside or ranges or len(beds) * 2 > len(rows)
+
+
+def _is_set_so(toks: Toks, rows: Sequence[Row]) -> bool:
+    """ "9 / 340 / 20 / 90": a dial and the wall, perhaps, and no bed 20; "9/340 10/120" is a list."""
+    slashed = word(toks, rows[0].label_end) == "/"
+    for row in rows[1:]:
+        line = word(toks, row.label_end + 1)
+        apart = word(toks, row.label_end) == "/" and (word(toks, row.start - 1) == "/" or not slashed)
+        if apart and word(toks, row.start) in DIALLED and line.isdecimal() and int(line[:4]) <= LITTLE:
+            return True
+    return False
 
 
 def _counts_hours(toks: Toks, rows: Sequence[Row]) -> bool:

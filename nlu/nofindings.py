@@ -155,6 +155,18 @@ def _either_fluid(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "which fluid it is"
 
 
+def _graded(items: Pieces, _: Toks) -> Iterator[str]:
+    """ "bed 9 2 leak", "bed 9 340 2 leak": the grade of it, and neither a line nor a bed."""
+    for before, item, leak in zip(items, items[1:], items[2:], strict=False):
+        beside = before.end == item.start and item.end == leak.start and leak.value == "leak"
+        bare = item.role in {"level", "bed"} and not (item.lead or item.unit) and leak.name != "none"
+        behind = before.role in {"bed", "level"}  # the word for a bed would stand between
+        if beside and bare and behind and len(item.digits) == 1 and (item.figure or 0) <= MOST_GRADE:
+            yield "a grade of the leak, or a line"
+
+
+MOST_GRADE = 7
+"""How far the scales of air leaks go. Common practice, no source."""
 WEIGHED = frozenset({"kg", "kgs", "kilo", "kilos", "old", "yo"})
 """Behind these whoever is named lies in the bed: "12 kg kid, effusion"."""
 
@@ -245,6 +257,7 @@ NO_FINDINGS = (
     Rule(_of_suction, frozenset({"leak"}), frozenset({"suction"})),
     Rule(_of_others, FOUND, OTHERS | {"bed"}),
     Rule(_mended_leak, frozenset({"leak"})),
+    Rule(_graded, frozenset({"leak"})),
     Rule(_either_fluid, frozenset({"fluid"}), frozenset({"or", "to"})),
     Rule(_of_kin, frozenset({"reason"})),
     Rule(_year, frozenset({"reason"})),

@@ -110,7 +110,13 @@ def _observed(said: Message) -> Iterator[Cue]:
     bed = start + (word(toks, start) in BED_WORDS)
     settings = {c.end for c in said.cues if c.label in SETTINGS}
     figures = [k for k in range(bed + 1, len(toks)) if is_digits(toks, k)]
-    if all(k in settings or word(toks, k - 1) in {"at", "@"} for k in figures):
+    told = {c.label for c in said.cues}
+    found = told & (SETTINGS | {"leak", "tidal", "fluid", "waterseal"}) and not told & {
+        "same",
+        "ask",
+        "question",
+    }
+    if found and all(k in settings or word(toks, k - 1) in {"at", "@"} for k in figures):
         yield Cue("filler", "", 0, 1)
 
 
