@@ -25,7 +25,7 @@ from .elsedoubts import other_doubts
 from .entered import ENTERED
 from .items import FULL_HOUR
 from .neighbours import is_stop_among
-from .numbers import Toks, glued, is_digits, word
+from .numbers import Toks, glued, is_digits, starts_number, word
 from .ofall import is_of_all
 from .otherfigures import other_figures
 from .ownclauses import own_clauses
@@ -47,6 +47,7 @@ from .patterns.leads import BED_WORDS
 from .patterns.levels import LITRES
 from .patterns.ownclauses import DOUBTFUL
 from .somebody import STOPS
+from .soundalikes import eats_a_number
 from .statements import Answered, Asked, Checked, Corrected, Described, Mark, Statement, Withdrawn
 
 NO_REPORT = (Answered, Asked, Corrected, Withdrawn)
@@ -128,6 +129,7 @@ def told_without(again: Again, frames: Sequence[Frame]) -> Told:
         or _has_tubes_behind(toks, f)
         or _is_told_again(toks, f)
         or _is_another_one(toks, f)
+        or (voice and _may_be_number(toks, f))
         or _leads_on(toks, f)
         or OF_A_TIME.issuperset(w for w in toks.said[f.start : f.end] if not w.isdecimal())  # ", at 1800h"
         for f in frames
@@ -187,6 +189,14 @@ def _leads_on(toks: Toks, frame: Frame) -> bool:
     told = toks.said[frame.start : frame.end]
     put = is_digits(toks, frame.start - 1) and told[:1] == ("i",) and word(toks, frame.start + 1) in ENTERED
     return put or (bed and told[-1:] in {("for",), ("in",), ("of",), ("from",), ("on",)})
+
+
+def _may_be_number(toks: Toks, frame: Frame) -> bool:
+    """Dictated "at fife o'clock", "bed ate 50": a number or a time by its sound, and nothing to leave out."""
+    said = toks.said[frame.start : frame.end]
+    if said[:1] in {("then",), ("under",), ("tin",)} and starts_number(toks, frame.start - 1):
+        return True
+    return not {"o'clock", "oclock"}.isdisjoint(said) or ("ate" in said and eats_a_number(toks))
 
 
 def _is_told_again(toks: Toks, frame: Frame) -> bool:

@@ -217,7 +217,7 @@ def _tens_behind_digit(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _out(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "bed six out six forty", "six forty out", "forty mils out": how much came out, or the line?"""
     for item in items:
-        bare = item.role == "level" and not item.lead
+        bare = item.role == "level" and (not item.lead or (item.lead == "at" and not item.unit))
         ends = word(toks, item.end) == "out" and not word(toks, item.end + 1).isalnum()
         if bare and (ends or (not item.unit and word(toks, item.start - 1) == "out")):
             yield "what came out, or the line"

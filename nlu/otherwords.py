@@ -10,10 +10,12 @@ from itertools import pairwise
 
 from .items import AMOUNTS, Item
 from .numbers import Toks, starts_number, word
-from .patterns.numerals import ONES, SCALES
+from .patterns.leads import BED_WORDS, LINES
+from .patterns.numerals import ONES, SCALES, TEENS, TENS
 from .roles import CHECK_LIMITS
 from .rules import Rule
 from .runtogether import RUN_TOGETHER
+from .soundalikes import eats_a_number
 
 OH = frozenset({"oh", "o", "zero", "nought"})
 ONE_DIGIT = frozenset(ONES) - OH
@@ -132,9 +134,86 @@ def _tube_and_nought(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a tube and nothing in it, or its line"
 
 
+def _ten_as_then(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "at five to then", "mark then fifty", "mark three then bed six": ten, and no then."""
+    small = {i.end for i in items if i.role in AMOUNTS and not i.unit and (i.amount or 0) < TWENTY}
+    times = {i.end for i in items if i.role == "time"}
+    for k in range(1, len(toks)):
+        if word(toks, k) not in THENS:
+            continue
+        before, after = word(toks, k - 1), word(toks, k + 1)
+        timed = before in {"at", "add"} or (before in {"to", "past"} and starts_number(toks, k - 2))
+        timed |= k in times and after in LINES
+        led = before in BED_WORDS | LINES | {"final", "drained", "reads"} and starts_number(toks, k + 1)
+        led |= after == "hundred" or (before in {"is", "was"} and after in TENS)
+        ends = (word(toks, k - 2), before) == ("hundred", "and") and after not in GOING_ON
+        if timed or led or ends or k in small:
+            yield "then may be ten"
+
+
+def ends_in_ten(toks: Toks) -> bool:
+    """ "bed nineteen was nine then": nothing that a message ends with is left out where it may be ten."""
+    last = len(toks) - 1
+    return word(toks, last) in THENS and starts_number(toks, last - 1)
+
+
+def _by_sound(_: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "mark seven under", "at for ten", "drained none sixty", "final to ninety": a part of the number."""
+    plain = RIGHTING.isdisjoint(toks.words)
+    for k in range(1, len(toks)):
+        text, before, after = word(toks, k), word(toks, k - 1), word(toks, k + 1)
+        counted, behind = starts_number(toks, k + 1), starts_number(toks, k - 1)
+        at = before in {"at", "add"} and text in TWO_OR_FOUR | {"won", "ate"}
+        at &= counted or after in LINES | {"", "marks"}
+        goes_on = after in {"", "and", "at"} or counted or word(toks, k - 2) not in BED_WORDS
+        hundred = text in HUNDREDS and before in BELOW_TWENTY and goes_on
+        twice = text in TWO_OR_FOUR and (after in TWO_OR_FOUR | {"ate"} or after in OH) and behind
+        led = text in {"to", "too"} and counted and (before == "final" or (before in LED and plain))
+        bed = text in TWO_OR_FOUR and before in TENS and after in {"is", "was", "mark"}
+        eight = text == "ate" and (counted or behind) and eats_a_number(toks)
+        oh = text in TWO_OR_FOUR and after in OH and starts_number(toks, k + 2)
+        if hundred or at or twice or led or bed or eight or oh or (text in {"none", "nun"} and counted):
+            yield "a part of the number by its sound"
+
+
+def _bed_and_nought(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "bed two oh five mark 600" where there is no bed 205: no line of bed 2 at five."""
+    for bed, time in pairwise(items):
+        behind = bed.role == "bed" and time.role == "time" and time.start == bed.end == time.end - 2
+        if behind and word(toks, time.start) in OH and word(toks, time.end) in LINES:
+            yield "the bed may go on"
+
+
+def _to_as_two(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "ten two eleven bed six 550": at ten to eleven, and no 211 in bed 10."""
+    timed = {k for i in items if i.role == "time" for k in range(i.start, i.end)}
+    for k in range(len(toks) - 2):
+        minutes = word(toks, k) in MINUTES and word(toks, k - 1) not in BED_WORDS and k not in timed
+        if minutes and word(toks, k + 1) in {"two", "too"} and word(toks, k + 2) in HOURS:
+            yield "a time by its sound"
+
+
+BELOW_TWENTY = ONES.keys() | TEENS.keys() | {"for", "ate", "won", "to", "too", "fife"}
+TWO_OR_FOUR = frozenset({"to", "too", "for"})
+LED = frozenset({"final", "mark", "line", "level", "reading", "was", "drained"})
+RIGHTING = frozenset(
+    {"correct", "correction", "change", "changed", "amend", "update", "fix", "edit", "should"}
+)
+RIGHTING |= {"make", "move", "up", "corrected", "revise", "adjust"}
+GOING_ON = BED_WORDS | {"at", "left", "right", "the", "another", "", "no"}
+"""Behind "and then" these go on with something else."""
+THENS = frozenset({"then", "tin"})
+HUNDREDS = frozenset({"under", "hunter", "hundreds", "hundredth"})
+MINUTES = frozenset({"five", "ten", "twenty", "quarter"})
+HOURS = ONE_DIGIT | {"ten", "eleven", "twelve"}
+TWENTY = 20
 HALF_DAYS = {("in", "the", "morning"), ("in", "the", "afternoon"), ("in", "the", "evening")}
 OTHER_WORDS = (
     Rule(_sounds_lost, AMOUNTS, frozenset({"too", "won", "for", "to", "ate"})),
+    Rule(_ten_as_then, AMOUNTS | {"num"}, THENS),
+    Rule(_by_sound, AMOUNTS | {"num", "bed"}, HUNDREDS | TWO_OR_FOUR | {"won", "ate", "none", "nun"}),
+    Rule(_bed_and_nought, frozenset({"time"}), OH),
+    Rule(_to_as_two, AMOUNTS, frozenset({"two", "too"})),
     Rule(_tube_and_nought, frozenset({"tubeword"}), OH),
     *RUN_TOGETHER,
     Rule(_off, frozenset({"suction"}), frozenset({"of"})),

@@ -22,6 +22,7 @@ from .misgivings import doubted
 from .nextup import without_now
 from .ofall import asked_of_all
 from .otherfigures import takes_any, their_clauses
+from .otherwords import ends_in_ten
 from .ownbeds import by_own_bed
 from .pipeline import Read, pipeline
 from .recast import with_cues
@@ -138,7 +139,7 @@ def _read_again(again: Again, outcome: Outcome) -> Outcome:
     if not asks(outcome):
         own = (without_now if ward.voice else with_time_behind)(again, outcome)
         return own or beside_figures(again, outcome) or outcome
-    if ward.voice and opens_aloud(again.toks):
+    if ward.voice and (opens_aloud(again.toks) or ends_in_ten(again.toks)):
         return outcome
     found = (way(again) for way in (AGAIN_DICTATED if ward.voice else AGAIN_TYPED))
     whole = (t for t in found if t and not (_is_line_instead(t, outcome) or _is_less(t, outcome)))

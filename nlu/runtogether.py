@@ -12,21 +12,24 @@ from itertools import pairwise
 
 from .clauses import NUMBERS
 from .clock import clocks
-from .items import AMOUNTS, Item, is_now
+from .items import AMOUNTS, NEAR, Item, is_now
 from .numbers import Toks, numbers, word
 from .patterns.leads import BED_WORDS
 from .patterns.numerals import ONES, TEENS, TENS
 from .rules import Rule
 
 MINUTES = frozenset({*TENS, *TEENS})
-NOON, MINUTES_OF_HOUR = 12, 60
+OF_LEVEL = frozenset({*TENS, "hundred"})
+NOON, MINUTES_OF_HOUR, TWENTY = 12, 60, 20
 PAIR = 2
+PAST_OR_TO = frozenset({"past", "to"})
 NOUGHTS = frozenset({"oh", "o", "zero"})
 MOST, LARGEST = 2000, 4000
 """mL that most canisters hold, and the largest; common practice, no source."""
 SOUNDS = frozenset({"then", "tin", "sick", "sex", "fife"})
 """Heard for ten, six and five."""
 ENDING = frozenset({"", ",", ".", ";", "!", "at", "@", "pm", "am", "o'clock"})
+CLOCKS = frozenset({"clock", "o'clock", "oclock"})
 OF_A_TIME = frozenset({"o'clock", "oclock", "clock", "pm", "past", "quarter", "half"})
 BEFORE_LEVEL = frozenset({"at", "is", "mark", "line", "level", "was"})
 
@@ -135,15 +138,14 @@ def _where_parted(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             continue
         for k in {n.end for n in numbers(toks, level.start) if n.end < time.end} - {level.end}:
             start = k + (word(toks, k) == "and")
-            split = (k < level.end) != (word(toks, k) in NOUGHTS)  # "three oh oh six thirty" has two noughts
+            split = k > level.end and not PAST_OR_TO.isdisjoint(toks.said[time.start : time.end])
+            split |= (k < level.end) != (word(toks, k) in NOUGHTS)  # "three oh oh six thirty" has two noughts
             if split and any(end == time.end for end, _ in clocks(toks, start)):
                 yield "where the level ends"
 
 
 def hours_behind_and(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> Iterator[str]:
     """ "mark 400 and 7" at ten past seven: 407, or 400 at seven? Recognisers write "and" for "at"."""
-    if "and" not in toks.words:
-        return
     timed = any(i.role == "time" for i in items)
     for item, after in zip(items, (*items[1:], None), strict=True):
         if item.role not in AMOUNTS or item.unit:
@@ -154,8 +156,37 @@ def hours_behind_and(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> 
             hour = end + 1 if ends and word(toks, end + 1) in ONES else 0
         else:
             hour = end - 1 if not timed and end - 2 > item.start and word(toks, end - 2) == "and" else 0
+        said = toks.said[item.start : end]
+        split = (
+            end == item.start + 2 and said[0].isdecimal() and len(said[1]) == len("570") and item.lead == "at"
+        )
+        if split and _is_hour_before(toks, item.start, arrived):  # "at 2 570" at a quarter past two
+            yield "the first digits may be the hour"
+        alone = (
+            not (timed or item.digits) and end > item.start + 2 and said[-1] in ONES and said[-2] in OF_LEVEL
+        )
+        hour = hour or (alone and said[-1] != "five") * (end - 1)  # "five twenty six": 520 at six
         if hour and _is_hour_before(toks, hour, arrived):
             yield "the end of the number may be the hour"
+
+
+def to_or_two(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> Iterator[str]:
+    """ "at twenty two ten" at a quarter to ten: at twenty to ten? So is "twenty to twenty" at 22:20."""
+    now = arrived.hour * MINUTES_OF_HOUR + arrived.minute
+    for item in items:
+        said = toks.said[item.start : item.end]
+        if item.role != "time" or len(said) < PAIR + 1 or said[0] != "twenty" or item.within(NEAR, arrived):
+            continue
+        low = {n.value for n in numbers(toks, item.start + 2) if n.end == item.end and n.style == "plain"}
+        hours = {int(value) for value in low}
+        if said[1] in {"two", "too"}:
+            ages = {(now - hour * MINUTES_OF_HOUR + TWENTY) % (NOON * MINUTES_OF_HOUR) for hour in hours}
+        elif said[1] == "to":
+            ages = {(now - 22 * MINUTES_OF_HOUR - minute) % (2 * NOON * MINUTES_OF_HOUR) for minute in hours}
+        else:
+            continue
+        if ages and min(ages) <= MINUTES_OF_HOUR:
+            yield "twenty two, or twenty to"
 
 
 def _is_hour_before(toks: Toks, k: int, arrived: datetime) -> bool:
@@ -185,7 +216,8 @@ def _lost_time(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         return
     told = {k for i in items if i.role == "time" for k in range(i.start, i.end)}
     for k in range(len(toks)):
-        heard = {word(toks, k - 1), word(toks, k + 1)} & SOUNDS or word(toks, k) == "clock"
+        heard = bool({word(toks, k - 1), word(toks, k + 1)} & SOUNDS) or word(toks, k) in CLOCKS
+        heard |= word(toks, k) in {"half", "quarter"} and word(toks, k + 1) in {"past", "to"}
         if word(toks, k) in OF_A_TIME and k not in told and heard:
             yield "a time that was lost"
 
@@ -233,6 +265,8 @@ def _lost_hundreds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "how many hundreds"
 
 
+BY_THE_HOUR = (hours_behind_and, to_or_two)
+"""What is looked at beside the moment of arrival."""
 RUN_TOGETHER = (
     Rule(_behind_time, frozenset({"time"}), frozenset(TENS)),
     Rule(_behind_level, frozenset({"time"}), frozenset(TENS)),
@@ -242,7 +276,7 @@ RUN_TOGETHER = (
     Rule(_where_parted, frozenset({"time"}), frozenset(ONES)),
     Rule(_parted_by_comma, AMOUNTS, frozenset({","})),
     Rule(_hundred_and, AMOUNTS, frozenset({"hundred"})),
-    Rule(_lost_time, NUMBERS, SOUNDS | {"clock"}),
+    Rule(_lost_time, NUMBERS, SOUNDS | CLOCKS | {"half", "quarter"}),
     Rule(_four_as_for, AMOUNTS | {"repair"}, frozenset({"for"})),
     Rule(_heard_number, NUMBERS | {"time"}, SOUNDS),
     Rule(_at_as_eight, frozenset({"bed"}), frozenset({"eight", "8"})),

@@ -9,6 +9,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, time
 from functools import partial
+from itertools import pairwise
 
 from . import answers, corrections, queries, questions, topics, whichwrong, withdrawals
 from .alarms import is_dire
@@ -37,10 +38,11 @@ from .pipeline import Read
 from .righted import Correction
 from .roles import assignments
 from .rules import there
-from .runtogether import hours_behind_and
+from .runtogether import BY_THE_HOUR
 from .scope import scoped
 from .sharing import gathered
 from .sincewhen import without_since
+from .soundalikes import eats_a_number
 from .statements import Acknowledged, Answered, Asked, Mark, Statement, Unclear
 from .subjects import subjects
 from .tubehead import without_tubes
@@ -217,7 +219,7 @@ class Sentence:
             outcome = queries.asked(both, self.ward.arrived, self.read, self.ward.shifts)
             made = told(*outcome, faults=len(self.unread_question(items)) + self._is_half_heard(items))
             return self._with_question(made, items) if own else made
-        if is_nothing_of_ours(items):
+        if is_nothing_of_ours(items) and not (self.ward.voice and eats_a_number(self.read.tokens)):
             return self._with_question(told(faults=len(self.unread_question(self.question))), items)
         cut = len(cuts(items, self.read.tokens, self.ward.voice))
         counted = cut and not COUNTED.isdisjoint(there(items))
@@ -237,7 +239,9 @@ class Sentence:
             strange = len(list(subjects(items, toks)))
             signs = leftovers(items, toks, voice=voice)
             beside = len(signs)
-            beside += len([*hours_behind_and(items, toks, self.ward.arrived)]) if voice else 0
+            beside += (
+                sum(1 for look in BY_THE_HOUR for _ in look(items, toks, self.ward.arrived)) if voice else 0
+            )
             asked = len(self.unread_question(self.question))
             beside += asked
             rank = (least + beside + strange, len(stands.doubts))
@@ -296,6 +300,9 @@ class Sentence:
         """Dictated "to leave the last reading": a query without a word that asks, and with more words."""
         if not self.ward.voice or answers.cues(items, "question") or topics.asks(items, self.read):
             return False
+        beds = [i for i in items if i.role == "bed"]
+        if any(bed.end == after.start for bed, after in pairwise(beds)):
+            return True  # "bed nine ten in the last hour"
         windowed = bool(answers.cues(items, "span") or answers.cues(items, "window"))
         plans = [
             i

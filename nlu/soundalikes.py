@@ -13,7 +13,7 @@ from .patterns.clockwords import AGO, AMPM, HOUR_WORDS, MINUTE_WORDS, PAST, TO
 from .patterns.leads import BED_SAID
 from .patterns.levels import MILLILITRES
 from .patterns.numerals import HOMOPHONES, ONES, TENS, ZEROS, is_number
-from .tokens import Token, text_at
+from .tokens import Token, Words, text_at
 
 WRITTEN = {value: word for word, value in ONES.items()}
 CENTIMETRES = frozenset({"centimeters", "centimetres", "centimeter", "centimetre", "cm", "cms"})
@@ -21,6 +21,7 @@ LED = frozenset({"is", "was", "at", "@", "reads", "line", "mark", "level", "read
 """Behind these nobody ate."""
 SEALED = frozenset({"seal", "waterseal"})
 ENDS = frozenset({"", ",", ".", ";", "!", "and", "okay", "ok", "thanks", "please", "with"})
+ENDS |= {"bed", "mark", "line", "it"}
 BEHIND_NUMBER = MILLILITRES | {"at", "@"}
 """Before these only a number can end: "thirty for at seven"."""
 PARTS = frozenset({"half", "quarter"})
@@ -33,12 +34,26 @@ def sounded(toks: Sequence[Token]) -> list[Token]:
     return [_digit(t) if _is_digit(toks, k) else t for k, t in enumerate(toks)]
 
 
+def eats_a_number(toks: Words) -> bool:
+    """ "ate sixty for bed nineteen", "bed ate 50": an eight, where nothing says that somebody ate."""
+    if "ate" not in toks.words or not EATEN.isdisjoint(toks.words):
+        return False
+    places = (k for k, text in enumerate(toks.said[: len(toks)]) if text == "ate")
+    beside = (toks.said[k + step] for k in places for step in (-1, 1))
+    first = toks.said[0] == "ate" and sum(map(is_number, toks.said)) > 1
+    return first or any(
+        is_number(text) or text in BED_SAID | {"is", "past", "to", "under"} for text in beside
+    )
+
+
 def _digit(token: Token) -> Token:
     return token._replace(text=WRITTEN[HOMOPHONES[token.text]])
 
 
 def _is_digit(toks: Sequence[Token], i: int) -> bool:
     text = toks[i].text
+    if text == "ate" and text_at(toks, i - 1) in BED_SAID:
+        return EATEN.isdisjoint(t.text for t in toks)
     if text not in HOMOPHONES or text_at(toks, i - 1) in BED_SAID:
         return False  # behind the word bed it is read as its number anyway
     return text in {"won", "fore"} or _is_in_number(toks, i) or _is_counted(toks, i) or _is_hour(toks, i)

@@ -112,7 +112,7 @@ def test_how_many_beds_come_is_no_hour_and_no_bed(head: str, channel: Channel) -
     ],
 )
 def test_another_number_of_beds_is_asked(text: str, channel: Channel) -> None:
-    assert "ask" in heard(text, "16:05", channel)
+    assert "ask " in heard(text, "16:05", channel)
 
 
 RED = "mark bed=2 at=10:00 level_ml=390; checked bed=2 at=10:00 fluid=bright_red"
@@ -140,7 +140,7 @@ def test_what_somebody_does_behind_what_was_found_leaves_it(clause: str) -> None
     ],
 )
 def test_what_may_be_of_the_drain_there_is_asked(clause: str) -> None:
-    assert "ask" in heard(f"bed two mark three ninety at ten it's bright red {clause}", "10:05")
+    assert "ask " in heard(f"bed two mark three ninety at ten it's bright red {clause}", "10:05")
 
 
 @pytest.mark.parametrize(
@@ -294,4 +294,4 @@ OF_BOTH = "mark bed=1 at=19:00 level_ml=110; mark bed=2 at=19:00 level_ml=200"
 def test_those_were_at_seven_says_when_all_were_read(channel: Channel) -> None:
     for behind in ("those were at seven", "both were at 1900", "those are at nineteen hundred"):
         assert heard(f"bed one mark 110 bed two mark 200 {behind}", "19:07", channel) == OF_BOTH
-    assert "ask" in heard("bed one mark 110 bed two mark 200 both are at 700", "19:07", channel)
+    assert "ask " in heard("bed one mark 110 bed two mark 200 both are at 700", "19:07", channel)
