@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
+from .clock import clocks
 from .elsewhere import UNITS, WARDS, ward_number
 from .items import FULL_HOUR
 from .labels import bed_label
@@ -34,6 +35,10 @@ BRIDGED = frozenset({"exchanged", "removed", "placed"})
 PREPOSITIONS = frozenset({"of", "on", "in"})
 SET_TO = frozenset({"suction", "sxn", "seal", "wall", "dial", "vacuum"})
 """Behind these "of 15" is no bed."""
+HANDLED = frozenset({"tipped", "damaged", "raised", "disconnected", "dislodged"})
+"""What happens to a box that is told before it: "knocked over 12's box"."""
+OF_WHOSE = SHORT_BED_WORDS | {"'", "s", "the", "his", "her", "patient", "bay"}
+FAR = 7
 COMING = frozenset({"away", "back"})
 """Beside these something else may be told: "back from OR with a new mediastinal tube"."""
 NAMED = frozenset({"placed", "removed"})
@@ -62,6 +67,26 @@ def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, 
                 found.append(Cue(cue.label, cue.value, cue.start, start))
                 found = _without_tail(found, end, end + cue.end - start, cue.value)
     return in_order(found)
+
+
+def of_whose_box(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
+    """ "kicked over bed 9's canister at 1635": what was kicked over, and when; no line of that canister."""
+    events = [c for c in cues if c.label == "what" and c.value in HANDLED]
+    found: list[Cue] = []
+    for cue in cues:
+        box = (
+            cue.label == "levelat" and word(toks, cue.start) in CANISTERS and word(toks, cue.end - 1) == "at"
+        )
+        before = [e for e in events if box and e.end < cue.start <= e.end + FAR]
+        between = toks.said[before[-1].end : cue.start] if before else ()
+        owned = all(t in OF_WHOSE or t in NUMERALS or t.isdecimal() for t in between)
+        timed = any(c.sure or c.style == "24" for _, c in clocks(toks, cue.end)) if owned else False
+        if between and timed:
+            cut = (cue.start, cue.end - 1), (cue.end - 1, cue.end)
+            found += [Cue("filler", "", start, end) for start, end in cut]
+        else:
+            found.append(cue)
+    return tuple(found)
 
 
 def _behind(cue: Cue, end: int) -> Cue:

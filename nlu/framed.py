@@ -27,7 +27,7 @@ from .items import FULL_HOUR
 from .neighbours import is_stop_among
 from .numbers import Toks, glued, is_digits, starts_number, word
 from .ofall import is_of_all
-from .otherfigures import other_figures
+from .otherfigures import other_figures, values_told
 from .ownclauses import own_clauses
 from .patterns.chatter import STARTS
 from .patterns.framing import (
@@ -225,6 +225,7 @@ def _frames(again: Again) -> Iterator[Frame]:
     yield from (Frame(*span, 0, True, True, True) for span in other_figures(again))
     yield from (Frame(*span, 0, True, True, False, True) for span in checks_before(again))
     if again.ward.voice:
+        yield from (Frame(*span, 0, True, True) for span in values_told(again))
         return  # its stops are those of the recogniser
     for start, end in bare_remarks(again):
         yield Frame(start, end, aside=True, of_somebody=True, timely="midnight" in toks.said[start:end])

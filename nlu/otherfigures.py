@@ -54,6 +54,7 @@ TELLING = NAMES | RANGES.keys() | SAY_AGE | SUBJECTS | UNITS | COUNTED | SEXES |
 EVENTS = frozenset({"what", "kind"})
 OF_LINE = 3
 """Numbers of a line: its bed, its level, its time."""
+OF_MEASURE = frozenset({"is", "are", "was", "at", "on", "of", "his", "her", "still"})
 FEWEST = 2
 """Words and signs of a clause."""
 
@@ -61,6 +62,17 @@ FEWEST = 2
 def other_figures(again: Again) -> list[Span]:
     """The clauses whose numbers are all of other things, and of whom nothing that follows may be."""
     return [span for span in _clauses(again) if not _may_share(again, *span)]
+
+
+def values_told(again: Again) -> Iterator[Span]:
+    """Dictated "sats are ninety five", "bp 110 over 70": what is measured of a patient, with its name."""
+    ends = {cue.end: cue.start for cue in again.meant.cues if cue.label == "other"}
+    for cue in again.meant.cues:
+        start = cue.start if cue.label == "claimed" else 0
+        while start and start not in ends and word(again.toks, start - 1) in OF_MEASURE:
+            start -= 1
+        if start:
+            yield ends.get(start, start), cue.end
 
 
 def their_clauses(again: Again) -> list[Span]:

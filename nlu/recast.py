@@ -12,7 +12,7 @@ from .askedfor import with_moved_line, with_taken_back
 from .assured import with_certainty
 from .beside import WATER_SEALS, of_their_like
 from .bidden import bidden
-from .bridging import bridged, sent
+from .bridging import bridged, of_whose_box, sent
 from .carriedout import with_carried_out
 from .changes import with_changes
 from .clock import clocks
@@ -114,7 +114,8 @@ def with_cues(read: Read, index: Mapping[str, str] | None, *, voice: bool = Fals
     cues = signed(with_alarms(cues, toks), toks, voice=voice)
     cues = cues if voice else with_lettered(cues, read._replace(labelled=labelled), index)
     cues = prefaced(narrated(cues, toks, labelled), toks)
-    around = with_going_in(bridged(sent(cues, toks, labelled, index), toks, labelled), toks, index)
+    around = of_whose_box(bridged(sent(cues, toks, labelled, index), toks, labelled), toks)
+    around = with_going_in(around, toks, index)
     found = as_before(of_their_like(bidden(recast(around, toks), toks), toks), toks)
     found = of_each(leaks(with_occasions(read_off(found, toks), toks), toks), toks)
     found = with_endings(plainly(found, toks, labelled), toks, labelled)

@@ -36,6 +36,8 @@ ABOUT = frozenset({"about", "around", "roughly", "maybe", "just", "like"})
 RIGHTED = frozenset({"was", "not", "should", "instead", "wrong", "correct"})
 OF_A_LINE = frozenset({"be", "have", "read", "say", "been", "of", "not", ""})
 LOGGING = frozenset({"log", "record", "note", "enter", "mark", "put"})
+ASKING = frozenset({"what", "what's", "whats", "how", "how's", "when", "when's", "who", "who's", "which"})
+SHIFTS = frozenset({"nights", "days", "lates", "earlies", "evenings"})
 SET_AT = frozenset({"at", "for"})
 IN_NUMBER = frozenset({"point", ".", ",", ":", "and"})
 CLIMBING = frozenset({"came", "comes", "come", "up", "went", "got", "climbed", "rose"})
@@ -161,7 +163,7 @@ def _yes_first(cues: tuple[Cue, ...], toks: Toks) -> Iterator[tuple[int, int]]:
     if not cues or cues[0].label != "yes" or cues[0].start != 0:
         return
     end = cues[0].end + (word(toks, cues[0].end) in STOPS)
-    begins = word(toks, end) in AFTER_YES | LOGGING - {"mark"}
+    begins = word(toks, end) in AFTER_YES | LOGGING - {"mark"} | ASKING
     if begins and any(starts_number(toks, k) for k in range(end, len(toks))):
         yield 0, end
 
@@ -180,7 +182,8 @@ def _who(toks: Toks, end: int) -> Iterator[tuple[int, int]]:
         last = k + 1
         if word(toks, k - 1) in {"is", "it's", "that's", "its", "thats"}:
             start = k - 1 - (word(toks, k - 2) in {"this", "it"} and word(toks, k - 1) == "is")
-            yield start, last + (word(toks, last) in {"here", "speaking"})
+            shift = word(toks, last) in {"on", "from"} and word(toks, last + 1) in SHIFTS
+            yield start, last + (word(toks, last) in {"here", "speaking"}) + 2 * shift
         elif word(toks, last) in {"here", "speaking"}:
             yield k, last + 1
         elif word(toks, k - 1) in {"from", "by"} and last == end:

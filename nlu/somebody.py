@@ -41,6 +41,7 @@ from .sentences import BEHIND
 
 STOPS = frozenset({".", "?", ";", "!", ",", ":", "-", "(", ")"})
 SHORTENED = ("'s", "'ll", "'re", "'ve", "'m")
+TOLD = FINDINGS | {"kind", "what", "same", "since", "reason"}
 OF_FINDING = frozenset({"one", "it", "some", "any", "that", "that's", "this", "those", "there", "there's"})
 """Behind what was found these may be it: "no leak the other nurse found one"."""
 THAT = frozenset({"that", "this", "which"})
@@ -96,10 +97,10 @@ def clauses(again: Again, claimed: Container[int], labelled: Mapping[int, tuple[
 
 
 def _ended(again: Again, claimed: Container[int]) -> set[int]:
-    """Where what is told of a line may end: claimed numbers, and what was found, with no "it" behind it."""
+    """Where what is told may end: claimed numbers, and what was found or happened, with no "it" behind it."""
     toks = again.toks
     last = max((k for k in range(len(toks)) if word(toks, k) in OF_FINDING), default=0)
-    found = (cue.end - 1 for cue in again.meant.cues if cue.label in FINDINGS and cue.end > last)
+    found = (cue.end - 1 for cue in again.meant.cues if cue.label in TOLD and cue.end > last)
     return {*found, *(k for k in range(len(toks)) if k in claimed)}
 
 

@@ -295,3 +295,48 @@ def test_those_were_at_seven_says_when_all_were_read(channel: Channel) -> None:
     for behind in ("those were at seven", "both were at 1900", "those are at nineteen hundred"):
         assert heard(f"bed one mark 110 bed two mark 200 {behind}", "19:07", channel) == OF_BOTH
     assert "ask " in heard("bed one mark 110 bed two mark 200 both are at 700", "19:07", channel)
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 5 tube clamped sats are ninety five", "incident bed=5 what=clamped"),
+        ("bed 5 tube clamped at 1830 bp one ten over seventy", "incident bed=5 at=18:30 what=clamped"),
+        ("bed 5 no air leak swinging pain is four out of ten", "checked bed=5 air_leak=none tidaling=True"),
+        ("bed 5 tubing was kinked he's asking for water", "incident bed=5 what=kinked"),
+        ("bed 5 nothing out since last mark he's off to sleep", "ask volume_ml"),
+        ("bed 5 tube clamped heart rate one ten he pulled it", "ask kind"),
+        ("bed 5 tube out he's asking for it back", "ask level_ml"),
+        ("bed 5 tube out i think", "ask kind"),
+    ],
+)
+def test_what_is_measured_beside_an_event_leaves_it(text: str, read: str) -> None:
+    assert heard(text, "19:07") == read
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("somebody kicked over bed 9's canister at 1855", "incident bed=9 at=18:55 what=tipped"),
+        (
+            "kicked over bed 9's canister at 1855 it was at 340",
+            "mark bed=9 at=18:55 level_ml=340; incident bed=9 at=18:55 what=tipped",
+        ),
+        ("kicked over bed 9's canister at 340", "mark bed=9 level_ml=340; incident bed=9 what=tipped"),
+    ],
+)
+def test_a_canister_that_was_kicked_over_is_no_line(text: str, read: str, channel: Channel) -> None:
+    assert heard(text, "19:07", channel) == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("yeah how much has bed seventeen put out this shift", "asked bed=17 topic=total window=shift"),
+        ("this is dan on nights what's the last mark on bed 23", "asked bed=23 topic=last"),
+        ("this is dan on nights bed 23 mark 340", "mark bed=23 level_ml=340"),
+    ],
+)
+def test_who_speaks_and_a_yes_to_begin_with_leave_a_question(text: str, read: str) -> None:
+    assert heard(text, "19:07") == read
