@@ -89,6 +89,14 @@ out new fresh x so far today on at r l left right overnight extra additional sig
 NOTHING_OF = DOUBTFUL | DRAINS | OBJECTS | WHEN | SINCE | frozenset(_OF_LINES.split())
 """With one of these a "nil" may be how much came."""
 ARROWS = frozenset({">", "\u2192", "\u21d2"})
+_BEHIND_SAME = """
+as since at for on in of bed room level line mark reading number amount output volume drainage again still so
+all both here now too over this that from last today tonight time place spot and but with to l r left right ml
+thing though tho overnight yesterday earlier before by during w no nil lvl figure value total it rn atm pls
+please thanks
+"""
+BEHIND_SAME = frozenset(_BEHIND_SAME.split())
+"""Behind "same" these leave it the line that is the same."""
 BARELY = frozenset({"barely", "hardly", "scarcely"})
 MUCH = frozenset({"much", "loads", "lots"})
 A_LOT = {("a", "lot"), ("a", "bit"), ("very", "much"), ("that", "much"), ("all", "that"), ("too", "much")}
@@ -100,7 +108,8 @@ def as_before(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, without what only tells how a drain was or that a check has not changed."""
     labels = {c.label for c in cues}
     if "same" in labels or not BARELY.isdisjoint(toks.words):
-        cues = tuple(_hardly(cue, toks) for cue in cues)
+        starts = {c.start for c in cues if c.label not in {"filler", "word", "order"}}
+        cues = tuple(_hardly(cue, toks) for cue in cues if not _is_of_another(cue, starts, toks))
         checks = tuple(c for c in cues if c.label in OF_CHECKS)
         cues = tuple(_of_check(cue, checks, toks) for cue in cues)
     if "as" in toks.words and labels & {"leak", "tidal"}:
@@ -122,6 +131,13 @@ def _hardly(cue: Cue, toks: Toks) -> Cue:
     little = cue.label == "same" and word(toks, cue.end - 1) in MOVING and much
     barely = cue.value == "moved" and word(toks, cue.start - 1) in BARELY
     return cue._replace(label="filler", value="") if little or barely or _is_of_patient(cue, toks) else cue
+
+
+def _is_of_another(cue: Cue, starts: set[int], toks: Toks) -> bool:
+    """ "same note orders furosemide", "same nurse": what is the same is no line."""
+    bare = cue.label == "same" and phrase_of(cue, toks) in {"same", "the same"}
+    named = word(toks, cue.end).isalpha() and cue.end not in starts
+    return bare and named and word(toks, cue.end) not in BEHIND_SAME
 
 
 def _is_of_patient(cue: Cue, toks: Toks) -> bool:

@@ -116,12 +116,15 @@ def _says(said: Message) -> Iterator[Cue]:
     """ "Dr saw bed 4, says gravity drainage", "Dr has told no suction for bed 11": whoever may order it."""
     toks = said.toks
     who = next((k for k in range(len(toks)) if word(toks, k) in WHO), len(toks))
+    who += word(toks, who) in TITLES and word(toks, who + 1).isalpha() and word(toks, who + 2) in DECIDED
     rounds = next((k for k in range(len(toks)) if word(toks, k) in ROUNDS), len(toks))
     starts = {c.start: c for c in said.cues}
     for k in range(min(who, rounds) + 1, len(toks)):
         end = past(toks, k + 1, frozenset({"us", "me", "to", "on", "for"}))
         setting = starts.get(end)
-        saying = word(toks, k) in DECIDED and setting is not None and setting.label == "waterseal"
+        turned = setting is not None and setting.label == "suction" and word(toks, setting.end - 1) == "to"
+        of_setting = turned or (setting is not None and setting.label == "waterseal")  # "suction down to 10"
+        saying = word(toks, k) in DECIDED and of_setting
         before = past(toks, who + 1, frozenset({"has", "have", "just", "now", "also"})) == k
         saw = word(toks, who + 1) in {"saw", "seen", "reviewed", "rounded"} and word(toks, k - 1) in STOPS
         if saying and (before or saw):
@@ -154,7 +157,7 @@ def _in_chart(said: Message) -> Iterator[Cue]:
     toks = said.toks
     for k in range(1, len(toks)):
         end = past(toks, k + 1, frozenset({"is", "are", "in", "the", "now"}))
-        told = word(toks, end) in {"chart", "epic", "emr"} and word(toks, end - 1) in {"in", "the"}
+        told = word(toks, end) in {"chart", "emr"} and word(toks, end - 1) in {"in", "the"}
         if (
             word(toks, k) in {"order", "orders"}
             and told
@@ -269,7 +272,7 @@ BY_WHOM: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({":"}), _headed),
     (frozenset({"place", "put", "switch", "change", "keep", "back"}), _placed_to),
     (frozenset({"suction", "sxn"}), _stopped),
-    (frozenset({"chart", "epic", "emr"}), _in_chart),
+    (frozenset({"chart", "emr"}), _in_chart),
     (DECIDED, _says),
     (ROUNDS, _on_rounds),
     (frozenset({"off", "until"}), _off),

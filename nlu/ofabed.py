@@ -10,15 +10,20 @@ from .numbers import Toks
 from .patterns.leads import OF_BED
 from .roles import CHECK_LIMITS, CHECK_UNITS
 
-LEADING = frozenset({"is", "was", "reads", "read", "reading", "at", "now", "=", ":", "up", "down"})
+LEADING = frozenset(
+    {"is", "was", "reads", "read", "reading", "at", "now", "=", ":", "up", "down", "shows", "showing"}
+)
 """One of these leads the value behind the bed."""
-SAYING = frozenset({"is", "s", "was", "reads", "up", "down"})
+SAYING = frozenset({"is", "s", "was", "reads", "shows", "up", "down"})
 BETWEEN = LEADING | frozenset(
     {"set", "to", "on", "still", "currently", "-", "minus", "about", "around", "back", "up", "down", "turned"}
-    | {"'", "s"}
+    | {"'", "s", "only", "just"}
 )
 TURNS = frozenset({"up", "down", "turned"})
-NAMING = frozenset({"what", "order", "leak", *CHECK_LIMITS})
+ONLY = TURNS | {"only", "just", "still"}
+NAMING = frozenset({"what", "order", "leak", "waterseal", *CHECK_LIMITS})
+DEEP = 10
+"""cm: more is no depth of a seal."""
 
 
 def with_checks_of_beds(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
@@ -32,6 +37,10 @@ def with_checks_of_beds(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]
         bare = items[bed].end == items[value].start and not _is_ordered(items[at], items[value])
         if over and (bare or items[at].value == "what" or toks.said[items[at].end] not in OF_BED):
             continue  # "good seal bed 10 is 340"
+        if items[at].value == "waterseal":
+            if (items[value].figure or 0) > DEEP or items[value].start == items[bed].end:
+                continue  # "water seal bed 10 340"
+            found[at] = items[at]._replace(value="seal", name="")
         if items[at].value == "what":
             found[at] = items[at]._replace(value="suction", name="")
         if items[bed].role == "num":
@@ -54,7 +63,7 @@ def _places(items: tuple[Item, ...], toks: Toks) -> Iterator[tuple[int, int, int
 
 def _is_between(item: Item, after: Item) -> bool:
     """A time, the word for a reading or a turn: "suction on bed 10 at 1900 was 20", "on 8 down to 10"."""
-    if (item.unread and item.name in TURNS) or (item.value == "suction" and after.role == "num"):
+    if (item.unread and item.name in ONLY) or (item.value == "suction" and after.role == "num"):
         return True  # "suction on 8 down to -10": the minus is of the suction, too
     timed = item.role == "time" or (item.role == "num" and item.full_clock and after.role == "num")
     return timed or item.value in {"level", "levelat"}
@@ -94,6 +103,8 @@ def _name(item: Item) -> str:
         return "suction"
     if item.value == "leak" and item.name == "present":
         return "leakgrade"
+    if item.value == "waterseal":
+        return "seal"
     return item.value if item.value in CHECK_LIMITS else ""
 
 

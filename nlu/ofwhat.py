@@ -45,6 +45,25 @@ THINGS = (ROOM - {"theatre", "pharmacy", "kitchen", "switchboard", "laundry"}) |
 """What stands or lies there and is no drain."""
 IS = frozenset({"is", "was", "are", "got", "has", "been", "just", "a", "the", "his", "her", "my", "looks"})
 HIT = frozenset({"canister", "tubeword"})
+PATIENT = frozenset({"pt", "patient", "pts"})
+GAINED = frozenset(
+    {
+        "by",
+        "gain",
+        "gained",
+        "loss",
+        "lost",
+        "positive",
+        "negative",
+        "off",
+        "up",
+        "down",
+        "plus",
+        "minus",
+        "over",
+    }
+)
+GAIN_REACH = 3
 HOLDERS = frozenset({"canister", "canisters", "box", "boxes", "bottle", "bottles", "unit", "chamber"})
 SIZES = frozenset({"size", "sized", "capacity", "model", "type"})
 SEEN = frozenset({"bubbles", "clots", "leaks", "kinks", "loops", "connections", "swings"})
@@ -130,6 +149,21 @@ def _sized(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "how much it holds, or how many of them"
 
 
+def _of_patient(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "PT 14, INR 1.3, bed 10": of a patient, or of the blood; no line."""
+    for item in items:
+        if item.role == "level" and word(toks, item.start - 1) in PATIENT and not item.unit:
+            yield "which patient it is, or what was measured of one"
+
+
+def _gained(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "weight gain of 2 kg", "off by 4 kg", "positive 3 kg": how much more, and not what somebody weighs."""
+    for item in items:
+        before = toks.said[max(0, item.start - GAIN_REACH) : item.start]
+        if item.role == "weight" and not GAINED.isdisjoint(before):
+            yield "how much more or less somebody weighs"
+
+
 def _of_a_thing(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "the blanket is bloody", "clamped the chair": of another thing, unless that did it to a drain."""
     if any(i.role == "cue" and i.value in HIT for i in items):
@@ -167,5 +201,7 @@ OF_WHAT = (
     Rule(_had, frozenset({"level"}), HAVING),
     Rule(_numbered_place, frozenset({"kind"})),
     Rule(_sized, AMOUNTS, HOLDERS | SIZES | SEEN),
+    Rule(_of_patient, frozenset({"level"}), PATIENT),
+    Rule(_gained, frozenset({"weight"}), GAINED),
     Rule(_of_a_thing, frozenset({"word"}), THINGS),
 )

@@ -362,10 +362,20 @@ def _share_closing(drafts: list[Draft], closes: list[Item]) -> None:
     each = 1 < len(closes) == len({d.bed.label for d in marks if d.bed}) == len(marks)
     if each or (sum(d.closing for d in drafts) == 1 and _is_of_all(marks, closes)):
         for draft in marks:
-            draft.closing = True
+            draft.closing |= each or not _is_later(draft, marks)
     headed = {d.bed.label for d in marks if d.closing and d.bed and _is_headed(d.bed, closes)}
     for draft in marks:
-        draft.closing |= draft.bed is not None and draft.bed.label in headed
+        of_bed = draft.bed is not None and draft.bed.label in headed
+        draft.closing |= of_bed and not _is_later(draft, marks)
+
+
+def _is_later(mark: Draft, marks: list[Draft]) -> bool:
+    """ "closing line 1190 at 0700, and 1215 at 0800": whether it was read at another time than the last."""
+    closing = next((d for d in marks if d.closing), None)
+    if closing is None or closing is mark or closing.time is None or mark.time is None:
+        return False
+    same = (closing.bed, closing.tube) == (mark.bed, mark.tube)
+    return same and closing.time is not mark.time
 
 
 def _is_of_all(marks: list[Draft], closes: list[Item]) -> bool:

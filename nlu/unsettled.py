@@ -20,6 +20,8 @@ POINTING = frozenset({"the", "that", "my"})
 def unsettled(said: Said, items: tuple[Item, ...], toks: Toks) -> bool:
     """Whether the values of a correction may stand the other way round."""
     level, at = said.level, said.at
+    if level is not None and word(toks, level.end) == "?":
+        return True  # "put 460 on 203, actually 480? at 1000"
     if "or" in toks.words and _is_between_values(items, toks):
         return True
     if level is None and said.to_at is not None and at is None and said.was is not None:

@@ -23,13 +23,11 @@ WITNESSING = frozenset({"report", "reporting", "noticed", "notices", "saw", "see
 WRITTEN = frozenset({"shows", "showed", "has", "had", "reads", "gives", "is", "was"})
 """Of a paper or of what is rumoured these do."""
 PAPERS = frozenset(
-    {"chart", "board", "whiteboard", "sheet", "flowsheet", "epic", "computer", "records", "notes", "handover"}
+    {"chart", "board", "whiteboard", "sheet", "flowsheet", "computer", "records", "notes", "handover"}
     | {"report", "word", "rumour", "rumor", "note", "letter", "summary", "printout", "form", "system", "log"}
 )
 COPIED = frozenset({"off", "from"})
-SHEETS = frozenset(
-    {"sheet", "chart", "board", "whiteboard", "flowsheet", "epic", "computer", "records", "notes"}
-)
+SHEETS = frozenset({"sheet", "chart", "board", "whiteboard", "flowsheet", "computer", "records", "notes"})
 RELAYED = frozenset({"relayed", "secondhand", "hearsay"})
 TURNED = frozenset({"says", "said", "say", "reckons", "thinks", "claims", "swears"})
 """Before whoever it is, behind what was said: "310 says the wife"."""
@@ -39,7 +37,7 @@ SOURCES = frozenset(_SAYING.split()) | HEARING | PASSIVE | NAMING | WITNESSING
 _WHO = """
 he he's she she's they they're pt pt's pts patient patient's patients nights days handover report rumour rumor
 word everyone everybody people parents visitor nobody whoever girlfriend boyfriend fiance neighbour neighbor
-roommate chart board whiteboard sheet flowsheet epic computer records notes
+roommate chart board whiteboard sheet flowsheet computer records notes
 """
 AT_THE_BED = (
     (RELATIVES - {"someone", "somebody"}) | PATIENTS | {"he", "she", "pt", "patient", "family", "parents"}

@@ -91,7 +91,7 @@ RANGES = {
 """Short names, and between which values a number behind them is theirs; common practice, no source."""
 _COLLECTORS = """
 urine uop uo foley void voided urinary catheter idc ng ngt og peg emesis vomit vomited stool ostomy
-ileostomy colostomy jp hemovac cath threw evd penrose urinal residual residuals
+ileostomy colostomy jp cath threw evd penrose urinal residual residuals
 """
 COLLECTORS = frozenset(_COLLECTORS.split())
 """What else holds or gives millilitres."""
@@ -99,7 +99,7 @@ VESSELS = COLLECTORS | {"iv", "ivs", "picc", "cannula", "cannulas", "trach", "ep
 """What else is clamped, changed or removed."""
 SEXES = frozenset({"f", "male", "female", "man", "woman", "lady", "gentleman", "girl", "boy"})
 _PHONES = """
-ext extn extension pager page phone phones bleep dect vocera spectralink mobile cell tel callback fax
+ext extn extension pager page phone phones bleep dect mobile cell tel callback fax
 landline desk call reach text ring buzz
 """
 PHONES = frozenset(_PHONES.split())

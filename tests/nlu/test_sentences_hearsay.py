@@ -19,7 +19,7 @@ HEARSAY = (
     "bed 7 480, or so the tech says",
     "handover said bed 7 was 480",
     "the board says bed 7 is at 480",
-    "epic shows bed 7 at 480",
+    "the computer shows bed 7 at 480",
     "word is bed 7 is at 480",
     "7 reckons his drain is at 480",
     "bed 7 pt reports 480 in box",

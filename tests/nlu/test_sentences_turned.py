@@ -68,7 +68,7 @@ def test_a_line_of_the_start_of_the_shift_is_not_of_now(said: str) -> None:
         ("9 480 1850 on o2", "mark bed=9 at=18:50 level_ml=480"),
         ("9 480 1850 with foley", "mark bed=9 at=18:50 level_ml=480"),
         ("9 left 480 right 300 both at 1850", LINES_OF_TWO),
-        ("9 same nurse", "ask volume_ml"),
+        ("9 same nurse", "ask kind"),
         ("9 same as yesterday", "ask volume_ml"),
         ("9 same as at handover", "ask volume_ml"),
         ("9 same as last time", "drained bed=9 volume_ml=0"),

@@ -16,6 +16,7 @@ from .saying import reading
         "bed 12 1250 -> 50 typo sorry",
         "bed 12 mark was 1429, please amend the 350",
         "correct bed 12 1010 920",
+        "put 460 on 12... actually 480? at 1800",
         "one of them is wrong, 945 or 1805, bed 12",
         "bed 12 left 1032 should have been right 592",
         "correction bed 12 its 1500 i read the wrong column 1790",

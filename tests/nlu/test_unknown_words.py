@@ -96,6 +96,8 @@ def test_a_bed_that_an_unknown_thing_is_of_has_no_line(form: str) -> None:
         "bed 12 new 2000 ml canister",
         "bed 12 canister is 2000 ml size",
         "bed 12 3 bubbles",
+        "PT 14, ptt 40, bed 12",
+        "pt 14 in bed 12",
         "Bed 14 drained 0 since last mark. tacro level 9",
         "bed 14 vanc level 14",
         "bed 14 noise level 14",
@@ -158,3 +160,25 @@ def test_what_a_check_was_before_is_no_time_of_it(text: str, read: str) -> None:
 )
 def test_what_may_have_been_a_line_then_is_asked(text: str) -> None:
     assert "ask " in reading(text), text
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("Wall suction in bed 12 only shows 60", "checked bed=12 wall_mmhg=60"),
+        ("water seal in bed 12 shows 2", "checked bed=12 seal_cm=2"),
+        ("ordered suction 10 for bed 11. same note orders furosemide", "ordered bed=11 suction_cmh2o=10"),
+        ("dr says suction down to 10 on bed 4", "ordered bed=4 suction_cmh2o=10"),
+        (
+            "Bed 5 closing line 1190 at 1700, and 1215 at 1800",
+            "mark bed=5 at=17:00 level_ml=1190 closing; mark bed=5 at=18:00 level_ml=1215",
+        ),
+    ],
+)
+def test_a_value_belongs_to_the_check_that_was_said(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize("text", ["bed 11 weight off by 4 kg", "bed 11 fluid positive 3 kg"])
+def test_how_much_more_somebody_weighs_is_no_weight(text: str) -> None:
+    assert reading(text).startswith("ask ")
