@@ -105,6 +105,7 @@ def with_owner(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     owned = {k + 2 for k, w in enumerate(toks.said) if w in BELONGING and word(toks, k + 1) in ONTO}
     if owned:  # "belongs to bed 2, not 3"
         owned |= {i.start for i in items if i.link == "not" and i.start > min(owned)}
+    owned |= _was_for(items, toks)
     labelled = [i for i in items if i.role == "bed" or (i.role == "num" and i.label and not i.unit)]
     if len(labelled) == 1:  # not "delete 405 line on 411", where 405 is a bed as well
         owned |= {i.start for i in labelled if _is_named_for(i, toks)}
@@ -112,6 +113,16 @@ def with_owner(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
         i.as_role("bed") if i.role == "num" and i.label and not i.unit and i.start in owned else i
         for i in items
     )
+
+
+def _was_for(items: tuple[Item, ...], toks: Toks) -> set[int]:
+    """ "the 0600 line on 11 was for 12": where the beds stand, that it is on and that it was for."""
+    last = items[-1] if items else None
+    if last is None or toks.said[max(0, last.start - 2) : last.start] not in {("was", "for"), ("is", "for")}:
+        return set()
+    on = [i.start for i in items[:-1] if word(toks, i.start - 1) in {"on", "in", "under"} and i.label]
+    line = any(i.value in LINE_WORDS for i in items) or "that" in toks.words
+    return {last.start, *on} if len(on) == 1 and last.label and line else set()
 
 
 def _is_named_for(number: Item, toks: Toks) -> bool:

@@ -45,6 +45,9 @@ THINGS = (ROOM - {"theatre", "pharmacy", "kitchen", "switchboard", "laundry"}) |
 """What stands or lies there and is no drain."""
 IS = frozenset({"is", "was", "are", "got", "has", "been", "just", "a", "the", "his", "her", "my", "looks"})
 HIT = frozenset({"canister", "tubeword"})
+OTHER = {"left": "right", "right": "left"}
+NIL = frozenset({"nothing", "none", "nil", "dry", "zero", "zilch"})
+ENDS = frozenset({"", ",", ".", ";", "!", "yet", "still", "today", "tonight", "so"})
 PATIENT = frozenset({"pt", "patient", "pts"})
 GAINED = frozenset(
     {
@@ -149,6 +152,17 @@ def _sized(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "how much it holds, or how many of them"
 
 
+def _other_side(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "right drained 35, left nothing": what the other tube gave was told too."""
+    told = {i.name for i in items if i.role == "tube"}
+    same = any(i.role == "cue" and i.value == "same" for i in items)
+    for k, side in enumerate(toks.said):
+        behind = word(toks, k + 1) in NIL and word(toks, k + 2) in ENDS
+        before = toks.said[max(0, k - 2) : k] in {(nil, "from") for nil in NIL} and word(toks, k + 1) in ENDS
+        if side in OTHER and OTHER[side] in told and side not in told and not same and (behind or before):
+            yield "what the other tube gave"
+
+
 def _of_patient(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "PT 14, INR 1.3, bed 10": of a patient, or of the blood; no line."""
     for item in items:
@@ -201,6 +215,7 @@ OF_WHAT = (
     Rule(_had, frozenset({"level"}), HAVING),
     Rule(_numbered_place, frozenset({"kind"})),
     Rule(_sized, AMOUNTS, HOLDERS | SIZES | SEEN),
+    Rule(_other_side, frozenset({"tube"}), NIL),
     Rule(_of_patient, frozenset({"level"}), PATIENT),
     Rule(_gained, frozenset({"weight"}), GAINED),
     Rule(_of_a_thing, frozenset({"word"}), THINGS),

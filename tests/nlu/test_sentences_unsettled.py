@@ -57,6 +57,8 @@ def test_what_was_told_before_or_is_said_to_be_wrong_is_no_new_line(text: str) -
             "bed 12 that 160 was right pleural not left",
             "corrected bed=12 tube=left was_ml=160 to_tube=right pleural",
         ),
+        ("the 1800 line on 11 was for 12", "corrected bed=11 at=18:00 to_bed=12"),
+        ("oops wrong bed, the 1800 line on 11 was for 12", "corrected bed=11 at=18:00 to_bed=12"),
         ("ignore the 1200 line for bed 12", "withdrawn bed=12 at=12:00"),
         ("bed 12 340 at 1830, i put a clean dressing on", "mark bed=12 at=18:30 level_ml=340"),
         ("bed 12 moved to 9 at 1815", "moved bed=12 at=18:15 to_bed=9"),
