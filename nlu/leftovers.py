@@ -27,7 +27,7 @@ from .nearnumbers import is_told_later, says_nothing
 from .noevents import NO_EVENTS
 from .nofindings import NO_FINDINGS
 from .numbers import Toks, glued, is_digits, numbers, word
-from .ofwhat import OF_WHAT
+from .ofwhat import OF_WHAT, OF_WHAT_ALOUD
 from .othertimes import AT_TWICE, DANGLING, OTHER_TIMES
 from .otherwords import OTHER_WORDS
 from .parted import EITHER_WAY, LETTERED
@@ -359,6 +359,7 @@ DICTATED = Rules(
         Rule(half_understood, frozenset({"fluid", "word"})),
         Rule(lost_finding, frozenset({"word", "seal"})),
         Rule(_sounds, AMOUNTS | {"time"}),
+        *OF_WHAT_ALOUD,
         *HEARD,
         *OTHER_WORDS,
     )

@@ -45,6 +45,7 @@ THINGS = (ROOM - {"theatre", "pharmacy", "kitchen", "switchboard", "laundry"}) |
 """What stands or lies there and is no drain."""
 IS = frozenset({"is", "was", "are", "got", "has", "been", "just", "a", "the", "his", "her", "my", "looks"})
 HIT = frozenset({"canister", "tubeword"})
+ZONES = frozenset({"utc", "gmt", "zulu"})
 OTHER = {"left": "right", "right": "left"}
 NIL = frozenset({"nothing", "none", "nil", "dry", "zero", "zilch"})
 ENDS = frozenset({"", ",", ".", ";", "!", "yet", "still", "today", "tonight", "so"})
@@ -152,6 +153,13 @@ def _sized(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "how much it holds, or how many of them"
 
 
+def _of_another_zone(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "340 at 18:45 utc": the time of another zone."""
+    for item in items:
+        if item.role == "time" and word(toks, item.end) in ZONES:
+            yield "a time of another zone"
+
+
 def _other_side(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "right drained 35, left nothing": what the other tube gave was told too."""
     told = {i.name for i in items if i.role == "tube"}
@@ -166,7 +174,8 @@ def _other_side(items: Pieces, toks: Toks) -> Iterator[str]:
 def _of_patient(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "PT 14, INR 1.3, bed 10": of a patient, or of the blood; no line."""
     for item in items:
-        if item.role == "level" and word(toks, item.start - 1) in PATIENT and not item.unit:
+        led = item.role == "level" and word(toks, item.start - 1) in PATIENT and not item.unit
+        if led and any(i.role == "bed" and i.start > item.start for i in items):
             yield "which patient it is, or what was measured of one"
 
 
@@ -207,6 +216,23 @@ def _may_be_of(item: Item, toks: Toks) -> bool:
     return plain and not (where or item.name in HOW | DONE_TO | CALLED or item.name.endswith(DONE))
 
 
+def _level_of_what(items: Pieces, toks: Toks) -> Iterator[str]:
+    """Dictated "vanc level 14"; "ate half of lunch mark 340" has a stop that nobody said."""
+    heads = {i.end for i in items if i.role == "cue" and word(toks, i.end - 1) in HEADS}
+    heads |= {i.end for i in items if i.role == "cue" and word(toks, i.start) in HEADS}
+    said = [i for i in items if i.role != "cue" or i.value not in NAMING or i.end in heads]
+    yield from _of_what(tuple(said), toks) if heads else ()
+
+
+HEADS = frozenset({"level", "levels", "reading", "readings", "output"})
+OF_WHAT_ALOUD = (
+    Rule(_level_of_what, NAMING, HEADS),
+    Rule(_of_them, AMOUNTS, THEM),
+    Rule(_numbered_place, frozenset({"kind"})),
+    Rule(_gained, frozenset({"weight"}), GAINED),
+    Rule(_sized, AMOUNTS, HOLDERS | SIZES | SEEN),
+    Rule(_of_a_thing, frozenset({"word"}), THINGS),
+)
 OF_WHAT = (
     Rule(_of_what, NAMING),
     Rule(_came_out, AMOUNTS),
@@ -215,6 +241,7 @@ OF_WHAT = (
     Rule(_had, frozenset({"level"}), HAVING),
     Rule(_numbered_place, frozenset({"kind"})),
     Rule(_sized, AMOUNTS, HOLDERS | SIZES | SEEN),
+    Rule(_of_another_zone, frozenset({"time"}), ZONES),
     Rule(_other_side, frozenset({"tube"}), NIL),
     Rule(_of_patient, frozenset({"level"}), PATIENT),
     Rule(_gained, frozenset({"weight"}), GAINED),

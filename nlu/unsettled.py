@@ -20,7 +20,7 @@ POINTING = frozenset({"the", "that", "my"})
 def unsettled(said: Said, items: tuple[Item, ...], toks: Toks) -> bool:
     """Whether the values of a correction may stand the other way round."""
     level, at = said.level, said.at
-    if level is not None and word(toks, level.end) == "?":
+    if level is not None and word(toks, level.end) == "?" and level.end + 1 < len(toks):
         return True  # "put 460 on 203, actually 480? at 1000"
     if "or" in toks.words and _is_between_values(items, toks):
         return True

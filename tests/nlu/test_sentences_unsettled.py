@@ -40,6 +40,7 @@ def test_a_number_that_may_be_of_another_sort_is_asked_where_a_line_is_put_right
         "1849hrs on bed 12: it was right side, 100, at 1800h",
         "bed 12 340 at 1849. at 1800h",
         "ignore the 1200 i just sent for bed 12",
+        "bed 12 340 at 18:45 utc",
         "yes no wait",
         "yes wait",
     ],

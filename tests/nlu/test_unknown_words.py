@@ -10,7 +10,7 @@ import pytest
 import nlu
 from nlu.statements import Drained, Exchanged, Mark, Placed, Removed
 
-from .saying import ARRIVED, BEDS, SHIFTS, reading
+from .saying import ARRIVED, BEDS, CHANNELS, SHIFTS, Channel, reading
 
 WORDS = ("florp", "tacro", "humidity", "kettle", "jigsaw", "trough")
 NUMBERS = (85, 340)
@@ -50,15 +50,20 @@ FORMS = (
     "bed 4 {x} output {n}",
     "bed 4 {x} tube {n}",
 )
+UNSTOPPED = ("bed 4 {x} mark {n}",)
+"""Dictated without its stop, "bed 4 had a colon resection mark 340" is a line behind a remark."""
 AMOUNTS = (Mark, Drained, Exchanged, Placed, Removed)
 
 
+@pytest.mark.parametrize("channel", CHANNELS)
 @pytest.mark.parametrize("form", FORMS)
-def test_a_number_beside_an_unknown_word_is_no_line(form: str) -> None:
+def test_a_number_beside_an_unknown_word_is_no_line(form: str, channel: Channel) -> None:
+    if channel == "voice" and form in UNSTOPPED:
+        return
     for word in WORDS:
         for number in NUMBERS:
             text = form.format(x=word, n=number)
-            parsed = nlu.parse(text, arrived=ARRIVED, beds=BEDS, shifts=SHIFTS)
+            parsed = nlu.parse(text, arrived=ARRIVED, beds=BEDS, shifts=SHIFTS, channel=channel)
             told = [s for s in parsed.statements if isinstance(s, AMOUNTS) and str(number) in str(s)]
             assert not told, text
 
