@@ -12,7 +12,7 @@ from itertools import pairwise
 
 from .clauses import is_strange
 from .items import AMOUNTS, EVENTS, FINDINGS, Item
-from .numbers import Toks, word
+from .numbers import Toks, glued, word
 from .patterns.asides import CALLED, DONE_TO
 from .patterns.ownclauses import ROOM
 from .rules import Pieces, Rule
@@ -153,6 +153,14 @@ def _sized(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "how much it holds, or how many of them"
 
 
+def _glued_letter(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "M8 mark 730": a label that the unit has not, and no mediastinal tube of bed 8."""
+    for tube, bed in pairwise(items):
+        beside = tube.role == "tube" and bed.role == "bed" and tube.end == bed.start
+        if beside and len(word(toks, tube.start)) == 1 and glued(toks, bed.start):
+            yield "a label, or a tube and a bed"
+
+
 def _of_another_zone(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "340 at 18:45 utc": the time of another zone."""
     for item in items:
@@ -226,6 +234,7 @@ def _level_of_what(items: Pieces, toks: Toks) -> Iterator[str]:
 
 HEADS = frozenset({"level", "levels", "reading", "readings", "output"})
 OF_WHAT_ALOUD = (
+    Rule(_glued_letter, frozenset({"tube"})),
     Rule(_level_of_what, NAMING, HEADS),
     Rule(_of_them, AMOUNTS, THEM),
     Rule(_numbered_place, frozenset({"kind"})),
@@ -234,6 +243,7 @@ OF_WHAT_ALOUD = (
     Rule(_of_a_thing, frozenset({"word"}), THINGS),
 )
 OF_WHAT = (
+    Rule(_glued_letter, frozenset({"tube"})),
     Rule(_of_what, NAMING),
     Rule(_came_out, AMOUNTS),
     Rule(_ended_with, ENDING | {"closing", "kind", "level"}),

@@ -186,7 +186,7 @@ def _bed_and_nought(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 def _to_as_two(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "ten two eleven bed six 550": at ten to eleven, and no 211 in bed 10."""
-    timed = {k for i in items if i.role == "time" for k in range(i.start, i.end)}
+    timed = {k for i in items if i.role == "time" or i.unit for k in range(i.start, i.end)}
     for k in range(len(toks) - 2):
         minutes = word(toks, k) in MINUTES and word(toks, k - 1) not in BED_WORDS and k not in timed
         if minutes and word(toks, k + 1) in {"two", "too"} and word(toks, k + 2) in HOURS:
