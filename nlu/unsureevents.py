@@ -10,10 +10,11 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .items import EVENTS, FINDINGS
-from .numbers import Toks, is_digits, word
+from .numbers import Toks, is_digits, starts_number, word
 from .patterns.leads import BED_WORDS, TOPPED
 from .patterns.numerals import NUMERALS
 from .rules import Pieces, Rule
+from .tokens import is_shortened
 
 LETTING = frozenset({"another", "a", "further", "drain", "let", "out", "empty", "release", "off", "take"})
 UNTIL = frozenset({"to", "for", "until", "til", "till"})
@@ -255,6 +256,44 @@ def _amid_handling(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "taken out, or pulled out by accident"
 
 
+def _line_of_drain(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "back from CT, drain's at 630", "clamped, drain's at 630": its line, or when that was?"""
+    for tube, time in pairwise(items):
+        at = tube.role == "cue" and tube.value == "tubeword" and time.role == "time" and time.at
+        if (
+            not at
+            or time.start > tube.end + 1
+            or time.sure_time
+            or time.full_clock
+            or (time.amount or 0) < HUNDRED
+        ):
+            continue
+        before = [i for i in items if i.role == "cue" and i.value in EVENTS and i.end <= tube.start]
+        if before and (is_shortened(toks, tube.end - 1) or before[-1].name in GOINGS):
+            yield "the line, or when that was"
+
+
+def _which_taken_back(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "take that back, that was bed eight": was its mark wrong, or is it bed 8 that is right?"""
+    taken = any(i.role == "cue" and i.name == "withdrawn" for i in items)
+    for bed in items if taken else ():
+        k = bed.start - 1 if word(toks, bed.start - 1) in BED_WORDS else bed.start
+        k -= word(toks, k - 1) in {"for", "in", "on"}
+        if bed.role == "bed" and toks.said[max(0, k - 2) : k] in {("that", "was"), ("it", "was")}:
+            yield "which bed is right"
+
+
+def _b_as_bed(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "bed seven a two forty b one ten": of tubes A and B, and no bed 1."""
+    beds = [i for i in items if i.role == "bed"]
+    lettered = any(word(toks, bed.end) == "a" and starts_number(toks, bed.end + 1) for bed in beds[:1])
+    for bed in beds[1:] if lettered else ():
+        if word(toks, bed.start - 1) in {"b", "bee"}:
+            yield "a tube by its letter, or a bed"
+
+
+GOINGS = frozenset({"away", "back", "left", "moved"})
+HUNDRED = 100
 AMID = frozenset({"in", "during", "with", "while", "whilst", "when", "on"})
 _HANDLING = """
 transfer transferring turn turns turning turned roll rolling rolled move moving moved walk walking ambulating
@@ -287,4 +326,7 @@ UNSURE_EVENTS = (
     Rule(_told_by, EVENTS, frozenset({"per"})),
     Rule(_seal_or_hour, frozenset({"check"}), frozenset({"at"})),
     Rule(_amid_handling, EVENTS, HANDLING),
+    Rule(_line_of_drain, frozenset({"tubeword"}), frozenset({"at", "@"})),
+    Rule(_which_taken_back, frozenset({"bed"}), frozenset({"was"})),
+    Rule(_b_as_bed, frozenset({"bed"}), frozenset({"b", "bee"})),
 )

@@ -340,3 +340,23 @@ def test_a_canister_that_was_kicked_over_is_no_line(text: str, read: str, channe
 )
 def test_who_speaks_and_a_yes_to_begin_with_leave_a_question(text: str, read: str) -> None:
     assert heard(text, "19:07") == read
+
+
+@pytest.mark.parametrize("channel", CHANNELS)
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed seven back from x-ray drain's at six thirty", "ask kind"),
+        ("bed seven back from CT drain at 630", "ask kind"),
+        ("bed seven tube clamped drain's at 630", "ask kind"),
+        ("bed seven back from CT, drain's at 630", "back bed=7; mark bed=7 level_ml=630"),
+        ("bed seven back from CT at 630", "back bed=7 at=06:30"),
+        ("bed seven clamped the drain at 830", "incident bed=7 at=08:30 what=clamped"),
+        ("take that back that was bed eight", "ask kind"),
+        ("scratch that it was for bed eight", "ask kind"),
+        ("scratch that bed eight", "withdrawn bed=8"),
+        ("bed seven a two forty b one ten", "ask level_ml"),
+    ],
+)
+def test_a_line_a_bed_or_a_tube_that_may_be_another_is_asked(text: str, read: str, channel: Channel) -> None:
+    assert heard(text, "09:15", channel) == read
