@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from .items import AMOUNTS, Item
-from .numbers import Toks, starts_number, word
+from .numbers import Toks, glued, is_digits, starts_number, word
 from .patterns.leads import BED_WORDS, LINES
 from .patterns.numerals import ONES, SCALES, TEENS, TENS
 from .roles import CHECK_LIMITS
@@ -176,6 +176,14 @@ def _by_sound(_: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "a part of the number by its sound"
 
 
+def _letter_and_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "M8 mark 730": bed 8 by its sound, and no tube of it."""
+    for tube in items:
+        letter = tube.role == "tube" and tube.end == tube.start + 1 and len(word(toks, tube.start)) == 1
+        if letter and is_digits(toks, tube.end) and glued(toks, tube.end):
+            yield "a letter that may be of the bed"
+
+
 def _bed_and_nought(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "bed two oh five mark 600" where there is no bed 205: no line of bed 2 at five."""
     for bed, time in pairwise(items):
@@ -188,7 +196,7 @@ def _to_as_two(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "ten two eleven bed six 550": at ten to eleven, and no 211 in bed 10."""
     timed = {k for i in items if i.role == "time" or i.unit for k in range(i.start, i.end)}
     for k in range(len(toks) - 2):
-        minutes = word(toks, k) in MINUTES and word(toks, k - 1) not in BED_WORDS and k not in timed
+        minutes = word(toks, k) in MINUTES and word(toks, k - 1) in BEFORE_TIME and k not in timed
         if minutes and word(toks, k + 1) in {"two", "too"} and word(toks, k + 2) in HOURS:
             yield "a time by its sound"
 
@@ -206,12 +214,14 @@ THENS = frozenset({"then", "tin"})
 HUNDREDS = frozenset({"under", "hunter", "hundreds", "hundredth"})
 MINUTES = frozenset({"five", "ten", "twenty", "quarter"})
 HOURS = ONE_DIGIT | {"ten", "eleven", "twelve"}
+BEFORE_TIME = frozenset({"", "at", "add", "and", ",", "."})
 TWENTY = 20
 HALF_DAYS = {("in", "the", "morning"), ("in", "the", "afternoon"), ("in", "the", "evening")}
 OTHER_WORDS = (
     Rule(_sounds_lost, AMOUNTS, frozenset({"too", "won", "for", "to", "ate"})),
     Rule(_ten_as_then, AMOUNTS | {"num"}, THENS),
     Rule(_by_sound, AMOUNTS | {"num", "bed"}, HUNDREDS | TWO_OR_FOUR | {"won", "ate", "none", "nun"}),
+    Rule(_letter_and_bed, frozenset({"tube"})),
     Rule(_bed_and_nought, frozenset({"time"}), OH),
     Rule(_to_as_two, AMOUNTS, frozenset({"two", "too"})),
     Rule(_tube_and_nought, frozenset({"tubeword"}), OH),
