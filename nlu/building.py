@@ -252,10 +252,16 @@ class Builder:
     def _is_loose_day(self, statement: Statement, draft: Draft) -> bool:
         """ "went home this morning", "weight today 5.4 kg": of a day, with no time said."""
         loose = draft.time is not None and all(c.style == "date" for c in draft.time.clocks)
+        loose &= not self._is_ahead(draft.time)
         seen = isinstance(statement, Checked) and draft.level is None and self._is_now(draft.time)
         more = draft.volume is not None and word(self.toks, draft.volume.start - 1) in MORE
         seen |= isinstance(statement, Drained) and more and self._is_now(draft.time)
         return loose and (draft.kind in PLAIN or isinstance(statement, Described) or seen)
+
+    def _is_ahead(self, time: Item | None) -> bool:
+        """ "to theatre this evening" sent in the morning: a part of this day that has not begun."""
+        parts = {c.part for c in time.clocks if c.day == "today"} if time is not None else set()
+        return bool(parts) and all(self.arrived.hour < DAYPARTS.get(p, (0, 0))[0] for p in parts)
 
     def _is_now(self, time: Item | None) -> bool:
         """ "swinging today", "looks milky this am" sent in the morning: the day, or its part, that it is."""

@@ -46,6 +46,7 @@ from .patterns.framing import (
 from .patterns.leads import BED_WORDS
 from .patterns.levels import LITRES
 from .patterns.ownclauses import DOUBTFUL
+from .plansahead import plans_ahead
 from .somebody import STOPS
 from .soundalikes import eats_a_number
 from .statements import Answered, Asked, Checked, Corrected, Described, Mark, Statement, Withdrawn
@@ -227,6 +228,7 @@ def _frames(again: Again) -> Iterator[Frame]:
     if again.ward.voice:
         yield from (Frame(*span, 0, True, True) for span in values_told(again))
         return  # its stops are those of the recogniser
+    yield from (Frame(*span, 0, True, True, False, True) for span in plans_ahead(again))
     for start, end in bare_remarks(again):
         yield Frame(start, end, aside=True, of_somebody=True, timely="midnight" in toks.said[start:end])
     yield from _bracketed(again)

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 
 from .goings import Rule, bed_ends, past
 from .neighbours import begins_at
-from .numbers import is_digits, word
+from .numbers import is_digits, starts_number, word
 from .oldones import Message, is_timed
 from .patterns.leads import BED_WORDS
 from .patterns.levels import MILLILITRES
@@ -28,6 +28,15 @@ SETTINGS = frozenset({"suction", "seal", "wall"})
 KNOCKING = frozenset(
     {"knocked", "kicked", "bumped", "clipped", "tipped", "nudged", "bashed", "whacked", "ran"}
 )
+SETTING = frozenset(
+    {"weaned", "switched", "dropped", "popped", "stepped", "moved", "transitioned", "converted"}
+)
+SETTING |= {"brought", "bumped"}
+DOERS = frozenset(
+    {"", ",", ".", ";", "i", "we", "just", "and", "then", "surgery", "team", "reg", "i've", "so"}
+)
+DONE = frozenset({"changed", "swapped", "replaced", "emptied", "read", "marked", "checked"})
+TIMELY = frozenset({"o'clock", "clock", "early", "late", "first", "earlier", "later", "am", "pm", "hours"})
 SUCTION = frozenset({"suction", "sxn", "sx"})
 UNITS = frozenset({"cm", "cmh2o", "cms"})
 ASKED = frozenset({"ordered", "wanted", "requested", "please", "now", "is", "was", "asked"})
@@ -161,6 +170,41 @@ def _of_suction(said: Message) -> Iterator[Cue]:
             yield Cue("bed", "", behind, bed)
 
 
+def _set_it(said: Message) -> Iterator[Cue]:
+    """ "weaned bed 12 to water seal", "dropped 12 to 10 of suction": how it was set, and nothing fell."""
+    toks = said.toks
+    settings = {c.start for c in said.cues if c.label in {"waterseal", "suction"}}
+    for k, text in enumerate(toks.said):
+        if text not in SETTING or word(toks, k - 1) not in DOERS:
+            continue
+        bed = past(toks, k + 1, BED_WORDS | {"the"})
+        end = said.beds[bed][0] if bed in said.beds else bed + is_digits(toks, bed)
+        way = past(toks, end, frozenset({"'s", "'", "s", "down", "up", "back", "over"}))
+        amount = way + 1 if word(toks, way) == "to" and is_digits(toks, way + 1) else len(toks)
+        of = past(toks, amount + 1, UNITS | {"of"})
+        if bed < end and (way in settings or (of > amount + 1 and word(toks, of) in SUCTION)):
+            yield Cue("filler", "", k, k + 1)
+
+
+def _last_changed(said: Message) -> Iterator[Cue]:
+    """ "when was 9's canister last changed": when that was, and not how long it lasts."""
+    for cue in said.cues:
+        last = cue.value == "capacity" and word(said.toks, cue.end - 1) == "last"
+        if last and word(said.toks, cue.end) in DONE and cue.end - cue.start > 1:
+            yield Cue("canister", "", cue.start, cue.start + 1)
+
+
+def _in_the_morning(said: Message) -> Iterator[Cue]:
+    """ "suction off in the morning", "tube out in am": what lies ahead; "6 in the morning" is when."""
+    toks = said.toks
+    for k in range(1, len(toks) - 1):
+        end = past(toks, k + 1, frozenset({"the"}))
+        morning = word(toks, k) == "in" and word(toks, end) in {"morning", "am", "afternoon", "evening"}
+        timed = is_digits(toks, k - 1) or word(toks, k - 1) in TIMELY or starts_number(toks, k - 1)
+        if morning and not timed and (end > k + 1 or word(toks, end) == "am"):
+            yield Cue("plan", "", k, end + 1)
+
+
 SMALL_WORDS: tuple[tuple[frozenset[str], Rule], ...] = (
     (SO_LITTLE, _only_so_little),
     (FINGERS, _fat_thumbs),
@@ -170,5 +214,8 @@ SMALL_WORDS: tuple[tuple[frozenset[str], Rule], ...] = (
     (OBSERVED, _observed),
     (KNOCKING, _knocked_by),
     (SUCTION, _of_suction),
+    (SETTING, _set_it),
+    (frozenset({"morning", "am", "afternoon", "evening"}), _in_the_morning),
+    (DONE, _last_changed),
 )
 """Each rule with the words of which it needs one."""

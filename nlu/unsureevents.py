@@ -19,6 +19,9 @@ from .tokens import is_shortened
 LETTING = frozenset({"another", "a", "further", "drain", "let", "out", "empty", "release", "off", "take"})
 UNTIL = frozenset({"to", "for", "until", "til", "till"})
 PATIENTS = frozenset({"pt", "patient", "he", "she", "they", "now", "mr", "mrs", "from", "bed", "room", "rm"})
+SEEN = frozenset({"acknowledged", "help", "corrected", "withdrawn"})
+BIDDEN = frozenset({"clamped", "unclamped", "suction_on", "suction_off"})
+"""What may be asked for; what slipped out has happened, whoever begs."""
 OF_SUCTION = BED_WORDS | {"of", "suction", "sxn", "for", "on", "in"}
 VACUUM = frozenset({"vac", "vacuum"})
 OF_THE_WALL = frozenset({*NUMERALS, "wall", "the", "on", "at", "is", "his", "her", "suction", "and", ""})
@@ -66,7 +69,7 @@ def _is_out(items: Pieces, _: Toks) -> Iterator[str]:
 
 
 def _requested(items: Pieces, toks: Toks) -> Iterator[str]:
-    """ "suction 20 please": asked of somebody, and not so yet?"""
+    """ "suction 20 please", "tube out please": asked of somebody, and not so yet?"""
     if any(i.role == "cue" and i.value == "order" for i in items):
         return
     for item in items:
@@ -76,6 +79,10 @@ def _requested(items: Pieces, toks: Toks) -> Iterator[str]:
         end = word(toks, last + 1) in {"", ".", "!", "?"}
         if item.role == "check" and item.name == "suction" and word(toks, last) in PLEASE and end:
             yield "a setting that is asked for"
+        event = item.value == "kind" and item.name not in SEEN
+        event |= item.value == "what" and item.name in BIDDEN
+        if item.role == "cue" and event and word(toks, last) in PLEASE and end:
+            yield "what is asked for"  # "bed 9 tube out please"
 
 
 def _told_by(items: Pieces, toks: Toks) -> Iterator[str]:
@@ -322,7 +329,7 @@ UNSURE_EVENTS = (
     Rule(_opened, frozenset({"opens"})),
     Rule(_taken_out, frozenset({"out"}), frozenset({"taken", "took"})),
     Rule(_is_out, frozenset({"out"})),
-    Rule(_requested, frozenset({"check"}), PLEASE),
+    Rule(_requested, frozenset({"check", "kind", "what"}), PLEASE),
     Rule(_told_by, EVENTS, frozenset({"per"})),
     Rule(_seal_or_hour, frozenset({"check"}), frozenset({"at"})),
     Rule(_amid_handling, EVENTS, HANDLING),
