@@ -183,9 +183,9 @@ def _either_bed(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
 
 
 def _numbered(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
-    """ "chamber 2 is full", "canister 2 at 300": which of them it is, and no level."""
+    """ "chamber 2 is full", "canister 2 at 300", "bubbling in chamber 2": which of them, and no level."""
     for cue, item in pairwise(items):
-        named = cue.role == "cue" and cue.value == "canister" and cue.end == item.start
+        named = cue.role == "cue" and cue.value in {"canister", "inside"} and cue.end == item.start
         bare = item.role == "level" and not item.unit and (item.amount or 0) <= MOST_CANISTERS
         if named and bare and item.digits:
             yield "which canister, and no level"
@@ -250,7 +250,7 @@ BEHIND_A_LINE = (
     Rule(_in_brackets, frozenset({"old", "new", "opens"}), frozenset({")"})),
     Rule(_unsure_times, frozenset({"word"})),
     Rule(behind_an_event, frozenset({"kind"})),
-    Rule(_numbered, frozenset({"canister"})),
+    Rule(_numbered, frozenset({"canister", "inside"})),
     Rule(_either_bed, frozenset({"level"}), LINES),
     Rule(_put_in, frozenset({"level"}), frozenset({"in"})),
     Rule(of_device_behind, frozenset({"foreign", "amount", "out", "output"})),

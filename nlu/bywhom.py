@@ -20,6 +20,9 @@ STOPPED = frozenset({"discontinued", "stopped", "dc'd", "dcd", "d/c'd"})
 DECIDED = frozenset({"decided", "says", "said", "told", "advised", "advises", "decides"})
 STOPS = frozenset({"", ",", ";", ".", "!", "and", "then", "-", ":"})
 ROUNDS = frozenset({"round", "rounds"})
+WANTS = frozenset({"wants", "want", "wanted", "ordered", "orders"})
+WAYS = frozenset({"down", "up", "back", "turned", "put", "set", "dialled", "to", "at"})
+DIALS = frozenset({"5", "10", "15", "20", "25", "30", "40"})
 TITLES = frozenset({"dr", "prof", "mr", "ms", "mrs", "doctor"})
 TOLD = DECIDED | {
     "wants",
@@ -82,8 +85,26 @@ def _headed(said: Message) -> Iterator[Cue]:
     set_to = any(c.label in {"suction", "waterseal"} for c in said.cues)
     told = any(c.label == "order" for c in said.cues)
     told |= not toks.words.isdisjoint({"was", "were", "is", "at", "found", "noted", "now"})
-    if set_to and not told and word(toks, 0) in WHO and word(toks, 1) == ":":
-        yield Cue("order", "", 0, 2)
+    named = 1 + (word(toks, 0) in TITLES and word(toks, 1).isalpha())  # "Dr Patel: bed 12 suction 10"
+    if set_to and not told and word(toks, 0) in WHO | TITLES and word(toks, named) == ":":
+        yield Cue("order", "", 0, named + 1)
+
+
+def _wants_it_at(said: Message) -> Iterator[Cue]:
+    """ "team wants bed 12 down to -10", "reg wants 12 up to 20": the suction that is ordered, and no line."""
+    toks = said.toks
+    for k in range(1, len(toks)):
+        bed = past(toks, k + 1, OF_BED)
+        end = said.beds[bed][0] if bed in said.beds else bed + is_digits(toks, bed)
+        to = past(toks, end, WAYS)
+        number = to + (word(toks, to) == "-")
+        wants = word(toks, k) in WANTS and word(toks, k - 1) in WHO and bed < end < to
+        dialled = word(toks, to - 1) in {"to", "at"} and word(toks, number) in DIALS
+        if wants and dialled and word(toks, number + 1) in STOPS | {"cm", "please"}:
+            yield Cue("order", "", k - 1, k + 1)
+            yield Cue("suction", "", end, to)
+        elif word(toks, k) in WANTS and bed < end < to and starts_number(toks, number):
+            yield Cue("plan", "", end, to)  # "team want bed 12 up to 200"
 
 
 def _placed_to(said: Message) -> Iterator[Cue]:
@@ -270,6 +291,7 @@ def _which_order(said: Message) -> Iterator[Cue]:
 
 BY_WHOM: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({":"}), _headed),
+    (WANTS, _wants_it_at),
     (frozenset({"place", "put", "switch", "change", "keep", "back"}), _placed_to),
     (frozenset({"suction", "sxn"}), _stopped),
     (frozenset({"chart", "emr"}), _in_chart),

@@ -274,7 +274,23 @@ def _untold(said: Message) -> Iterator[Cue]:
             yield Cue("filler", "", start, end)
 
 
+def _out_and_new(said: Message) -> Iterator[Cue]:
+    """ "canister 1900 out, new in at 1830": what was in the one that came off, and that one is on again."""
+    toks = said.toks
+    for k in range(2, len(toks)):
+        level = k - 1 - (word(toks, k - 1) in MILLILITRES)
+        box = level - 1 - (word(toks, level - 1) in {"at", "was", "is"})
+        led = is_digits(toks, level) and word(toks, box) in NOUNS
+        new = past(toks, k + 1, frozenset({",", "and", "then", ";", "&", "a", "the"}))
+        up = past(toks, new + 1, NOUNS | {"one"})
+        fresh = word(toks, new) in FRESH and word(toks, up) in {"in", "on", "up", "hung", "connected"}
+        if word(toks, k) == "out" and led and fresh and not said.tells("exchanged", "placed", "removed"):
+            yield Cue("old", "ended", k, k + 1)
+            yield Cue("kind", "exchanged", new, up + 1)
+
+
 HELD_BEFORE: tuple[tuple[frozenset[str], Rule], ...] = (
+    (FRESH, _out_and_new),
     (THROWN, _thrown),
     (TOOK | THROWN, _took_down),
     (frozenset({"when"}), _when_changed),

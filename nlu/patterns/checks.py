@@ -21,6 +21,8 @@ CHECKS: dict[str, tuple[str, ...]] = {
     ),
     "waterseal": (
         "then (on|to|onto|) (ws|water seal|waterseal|gravity)",
+        "(weaned|stepped down|converted|transitioned|trialled|trialed|switched|dropped) (down|back|) to "
+        "(ws|water seal|waterseal|gravity|underwater seal)",
         "on water seal", "to water seal", "water seal only", "gravity", "to gravity", "on gravity",
         "on free drainage", "to free drainage",
         "on waterseal", "to waterseal", "water sealed", "no suction", "off suction", "not on suction",
@@ -219,9 +221,10 @@ CHECKS: dict[str, tuple[str, ...]] = {
     ),
     "fluid:bright_red": (
         "bright red", "bright red blood", "bright red bloody", "bright-red", "brb", "bright blood",
+        "cherry red", "cherry red blood",
     ),
     "fluid:dark_red": (
-        "dark red", "dk red", "dk blood", "dk bloody",
+        "dark red", "dk red", "dk blood", "dk bloody", "maroon", "burgundy",
         "old blood", "dark red blood", "dark blood", "dark bloody", "dark-red",
         "dark red bloody", "dark old blood",
     ),

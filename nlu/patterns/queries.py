@@ -118,7 +118,7 @@ QUERIES: dict[str, tuple[str, ...]] = {
     "ask:beds": (
         "(which|what) beds (have|got) (a|) (chest tube|chest tubes|tube|tubes|drain|drains)",
         "(which|what|who) (beds|rooms|has|have|got) (a|have|has|got|) (chest drain|chest drains)",
-        "which beds", "bed list", "list beds",
+        "(what's|what is|who's|who is) on the board", "which beds", "bed list", "list beds",
         "what beds", "who has chest tubes", "census", "who has a chest tube",
         "all beds", "list of beds", "list the beds", "show beds", "which patients have chest tubes",
         "who has tubes", "beds list", "show me the beds", "what beds do we have",
