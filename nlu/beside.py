@@ -319,6 +319,7 @@ def _is_depth(cue: Cue, seals: list[int], toks: Toks) -> bool:
 def _is_ordered(cue: Cue, orders: list[int], toks: Toks) -> bool:
     """ "order for 17: water seal": what was ordered, where no depth follows."""
     near = any(0 <= cue.start - end <= ORDER_REACH for end in orders)
-    near |= word(toks, cue.end) in {"ordered", "requested"}  # "water seal ordered for bed 9"
+    alone = toks.words.isdisjoint({"suction", "sxn"}) and not toks.words.isdisjoint(BED_WORDS)
+    near |= alone and word(toks, cue.end) in {"ordered", "requested"}  # "water seal ordered for bed 9"
     timed = word(toks, cue.end) == "at" and len(word(toks, cue.end + 1)) == FULL_HOUR
     return near and (timed or not number_follows(toks, cue.end))

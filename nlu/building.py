@@ -189,7 +189,9 @@ class Builder:
         elif not draft.has_content:
             yield Mark(), {}
         elif draft.bad and not draft.kind:
-            yield Mark(closing=draft.closing), {}
+            bad = draft.bad[0]  # "drained 5 oz"; "drained 50 an hour" has no unit of its own
+            amount = bad.lead == "amount" and bad.end - bad.start > 1
+            yield Drained() if amount else Mark(closing=draft.closing), {}
 
     def _checked(self, checks: dict[str, Item]) -> tuple[Statement, dict[str, Item]]:
         values: dict[str, Any] = {}

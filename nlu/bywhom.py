@@ -103,7 +103,9 @@ def _wants_it_at(said: Message) -> Iterator[Cue]:
         if wants and dialled and word(toks, number + 1) in STOPS | {"cm", "please"}:
             yield Cue("order", "", k - 1, k + 1)
             yield Cue("suction", "", end, to)
-        elif word(toks, k) in WANTS and bed < end < to and starts_number(toks, number):
+        elif word(toks, k) in WANTS and bed < end < to and word(toks, to - 1) == "to":
+            if not starts_number(toks, number):
+                continue  # "ordered 12A down to suction -10"
             yield Cue("plan", "", end, to)  # "team want bed 12 up to 200"
 
 

@@ -19,7 +19,6 @@ from .bareremarks import bare_remarks
 from .behind import DOUBTING, FEWEST, LINKING
 from .brief import HOURLY as EVERY_HOUR
 from .chatter import asides, is_timed
-from .checkbefore import checks_before
 from .circumstances import circumstances, is_same_event
 from .elsedoubts import other_doubts
 from .entered import ENTERED
@@ -46,7 +45,7 @@ from .patterns.framing import (
 from .patterns.leads import BED_WORDS
 from .patterns.levels import LITRES
 from .patterns.ownclauses import DOUBTFUL
-from .plansahead import plans_ahead
+from .plansahead import not_of_now
 from .somebody import STOPS
 from .soundalikes import eats_a_number
 from .statements import Answered, Asked, Checked, Corrected, Described, Mark, Statement, Withdrawn
@@ -224,11 +223,10 @@ def _frames(again: Again) -> Iterator[Frame]:
     for clause in of_somebody:
         yield from (Frame(*span, 0, True, True, clause.timely) for span in clause.spans)
     yield from (Frame(*span, 0, True, True, True) for span in other_figures(again))
-    yield from (Frame(*span, 0, True, True, False, True) for span in checks_before(again))
+    yield from (Frame(*span, 0, True, True, False, True) for span in not_of_now(again))
     if again.ward.voice:
         yield from (Frame(*span, 0, True, True) for span in values_told(again))
         return  # its stops are those of the recogniser
-    yield from (Frame(*span, 0, True, True, False, True) for span in plans_ahead(again))
     for start, end in bare_remarks(again):
         yield Frame(start, end, aside=True, of_somebody=True, timely="midnight" in toks.said[start:end])
     yield from _bracketed(again)
@@ -389,7 +387,7 @@ def _agrees(told: Told, toks: Toks, frames: Sequence[Frame], *, voice: bool) -> 
     first, last = min(own), max(own)
     timed = any(word(toks, f.start) == "q" or (first < f.start < last and not f.aside) for f in frames)
     timed |= any(f.timely or f.has_time(toks) for f in frames)
-    if timed and not all(s.at for s in (marks or told)):
+    if timed and not all(s.at or isinstance(s, Checked) for s in (marks or told)):
         return False
     ahead = {word(toks, k) for f in frames if f.start < first and not voice for k in range(f.start, f.end)}
     return PARTS_OF_DAY.isdisjoint(ahead) or all(_is_written(mark, toks) for mark in marks)

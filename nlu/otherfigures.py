@@ -52,6 +52,7 @@ ENDS = frozenset({".", ";", "!"})
 TELLING = NAMES | RANGES.keys() | SAY_AGE | SUBJECTS | UNITS | COUNTED | SEXES | {"/", "-", "i", "we"}
 """One of these is said where there is such a clause."""
 EVENTS = frozenset({"what", "kind"})
+DRAINS = frozenset({"drain", "line", "tube", "box", "bottle", "canister", "mark", "level", "chamber"})
 OF_LINE = 3
 """Numbers of a line: its bed, its level, its time."""
 OF_MEASURE = frozenset({"is", "are", "was", "at", "on", "of", "his", "her", "still"})
@@ -117,6 +118,8 @@ def between(toks: Toks, start: int, last: int, *, parts: bool) -> Iterator[Span]
     for k in range(start, last + 1):
         stop = k == last or _is_stop(toks, k) or (parts and word(toks, k) in JOINTS)
         cut = not stop and parts and (is_behind_line(toks, k) or _is_behind_level(toks, k))
+        ends = word(toks, k) in BED_WORDS and k + len(("bed", "2")) == last
+        cut |= parts and ends and is_digits(toks, k + 1)  # "bp 98/60 | bed 2, no leak"
         if (stop or cut) and k > start:
             yield start, k
         if stop or cut:
@@ -182,6 +185,10 @@ def _may_share(again: Again, start: int, end: int) -> bool:
     labels = any(word(toks, k) in beds for k in range(start, end) if is_digits(toks, k))
     behind = (k for k in range(end, len(toks)) if is_digits(toks, k) and word(toks, k - 1) not in AT)
     k = next(behind, None)
+    if k == end + 1 and word(toks, end) in BED_WORDS and word(toks, k + 1) in STOPS:
+        k = next(behind, None)  # "foley 300 bed 2, 340 at 1830": of the same vessel, perhaps
+        if k is not None and word(toks, k - 1) in DRAINS:
+            return False
     if k is None or not (vessel or labels) or word(toks, k - 1) in BED_WORDS:
         return False
     return not (k in again.meant.labelled or word(toks, k) in beds)

@@ -11,6 +11,7 @@ from datetime import datetime, timedelta
 from itertools import pairwise
 
 from .again import Again, Span
+from .checkbefore import checks_before
 from .numbers import Toks, is_digits, starts_number, word
 from .otherfigures import between
 from .patterns.leads import BED_WORDS
@@ -32,10 +33,16 @@ SKEW, SOON = timedelta(minutes=5), timedelta(hours=6)
 LENGTHS = frozenset({"min", "mins", "minutes", "hr", "hrs", "hour", "hours"})
 
 
+def not_of_now(again: Again) -> Iterator[Span]:
+    """The clauses of how a check was before, and those of what is still to come."""
+    yield from checks_before(again)
+    yield from plans_ahead(again)
+
+
 def plans_ahead(again: Again) -> Iterator[Span]:
     """Each clause behind another that tells only what is still to come."""
     toks = again.toks
-    for start, end in between(toks, 0, len(toks), parts=False):
+    for start, end in between(toks, 0, 0 if again.ward.voice else len(toks), parts=False):
         said = toks.said[start:end]
         own = start > 0 and HANGING.isdisjoint(said) and BED_WORDS.isdisjoint(said) and end - start > 1
         if not own or any(k in again.meant.labelled for k in range(start, end)):

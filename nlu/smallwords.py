@@ -31,7 +31,7 @@ KNOCKING = frozenset(
 SETTING = frozenset(
     {"weaned", "switched", "dropped", "popped", "stepped", "moved", "transitioned", "converted"}
 )
-SETTING |= {"brought", "bumped"}
+SETTING |= {"brought", "bumped", "trialled", "trialed"}
 DOERS = frozenset(
     {"", ",", ".", ";", "i", "we", "just", "and", "then", "surgery", "team", "reg", "i've", "so"}
 )
@@ -175,6 +175,12 @@ def _set_it(said: Message) -> Iterator[Cue]:
     toks = said.toks
     settings = {c.start for c in said.cues if c.label in {"waterseal", "suction"}}
     for k, text in enumerate(toks.said):
+        told = k - (word(toks, k - 1) in {"was", "been", "just", "now", "has"})
+        down = past(toks, k + 1, frozenset({"down", "back"}))
+        start = next((c for c in range(k + 1, down + 1) if c in settings), 0)
+        to = "to" in toks.said[k + 1 : start + 2]  # "weaned off suction, now ws" may be either
+        if text in SETTING and bed_ends(said, told) and start and to:
+            yield Cue("filler", "", told, start)  # "bed 12 weaned to water seal"
         if text not in SETTING or word(toks, k - 1) not in DOERS:
             continue
         bed = past(toks, k + 1, BED_WORDS | {"the"})
@@ -205,6 +211,16 @@ def _in_the_morning(said: Message) -> Iterator[Cue]:
             yield Cue("plan", "", k, end + 1)
 
 
+def _right_this_time(said: Message) -> Iterator[Cue]:
+    """ "right this time: bed 2 380", "right beds now": that they are no mistake, and no side."""
+    toks = said.toks
+    for cue in said.cues:
+        end = past(toks, cue.end, frozenset({"beds", "ones", "numbers", "this", "time", "now"}))
+        side = cue.label == "side" and toks.said[cue.start : cue.end] == ("right",)
+        if side and end > cue.end and word(toks, cue.start - 1) in STOPS | {""} and word(toks, end) in STOPS:
+            yield Cue("filler", "", cue.start, end)
+
+
 SMALL_WORDS: tuple[tuple[frozenset[str], Rule], ...] = (
     (SO_LITTLE, _only_so_little),
     (FINGERS, _fat_thumbs),
@@ -215,6 +231,7 @@ SMALL_WORDS: tuple[tuple[frozenset[str], Rule], ...] = (
     (KNOCKING, _knocked_by),
     (SUCTION, _of_suction),
     (SETTING, _set_it),
+    (frozenset({"right"}), _right_this_time),
     (frozenset({"morning", "am", "afternoon", "evening"}), _in_the_morning),
     (DONE, _last_changed),
 )

@@ -21,8 +21,6 @@ CHECKS: dict[str, tuple[str, ...]] = {
     ),
     "waterseal": (
         "then (on|to|onto|) (ws|water seal|waterseal|gravity)",
-        "(weaned|stepped down|converted|transitioned|trialled|trialed|switched|dropped) (down|back|) to "
-        "(ws|water seal|waterseal|gravity|underwater seal)",
         "on water seal", "to water seal", "water seal only", "gravity", "to gravity", "on gravity",
         "on free drainage", "to free drainage",
         "on waterseal", "to waterseal", "water sealed", "no suction", "off suction", "not on suction",
