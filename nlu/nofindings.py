@@ -233,9 +233,10 @@ LARGEST = 10
 
 
 def _fluids(items: Pieces, toks: Toks) -> Iterator[str]:
-    """ "fluids 100": what runs in."""
+    """ "fluids 100", "fluids at 75": what runs in."""
     for item in items:
-        if item.role == "level" and word(toks, item.start - 1) == "fluids" and not item.lead:
+        at = item.start - 1 - (word(toks, item.start - 1) in {"at", "@"})
+        if item.role == "level" and word(toks, at) == "fluids" and item.lead in {"", "at"}:
             yield "fluids that run in"
 
 

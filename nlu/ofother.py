@@ -13,6 +13,8 @@ from .neighbours import begins_at
 from .numbers import glued, is_digits, word
 from .oldones import Message
 from .patterns.leads import BED_WORDS
+from .patterns.levels import MILLILITRES
+from .patterns.otherfigures import COLLECTORS
 from .pipeline import Cue
 
 BOXES = frozenset({"box", "canister", "bottle", "drain", "chamber", "unit", "collection", "system"})
@@ -30,6 +32,7 @@ BREAKS = frozenset(
 
 STOPS = frozenset({",", ";", ".", "!", "-", "but", "so", "("})
 AWAY = frozenset({"into", "away", "onto", "aside"})
+LONGEST_LABEL = 3
 AWAY_TO = frozenset(
     {("in", "to"), ("in", "for"), ("off", "to"), ("out", "to"), ("over", "to"), ("off", "for")}
 )
@@ -116,6 +119,33 @@ def _pulled_away(said: Message) -> Iterator[Cue]:
             yield Cue("filler", "", cue.start, cue.end + 1)
 
 
+def _in_another(said: Message) -> Iterator[Cue]:
+    """ "340 in bed 9's foley", "200 from the JP": what is in another device is no line of ours."""
+    toks = said.toks
+    for cue in said.cues:
+        holds = not COLLECTORS.isdisjoint(toks.said[cue.start : cue.end])  # not "45 in the hr"
+        if cue.label != "other" or not holds or cue.start < len(("340", "in")):
+            continue
+        k = cue.start - 1
+        while k > 0 and _is_of_whom(said, k):
+            k -= 1
+        number = k - 1 - (word(toks, k) == "of" and word(toks, k - 1) == "out")
+        unit = number
+        number -= word(toks, number) in MILLILITRES
+        led = word(toks, k) in {"in", "from", "via"} or word(toks, k - 1) == "out"
+        timed = word(toks, number - 1) in {"at", "@"}  # "mark 340 at 1900 from the foley"
+        if led and is_digits(toks, number) and not timed:
+            yield Cue("claimed", "", number, unit + 1)
+
+
+def _is_of_whom(said: Message, k: int) -> bool:
+    """Whether it says whose the device is: "bed 9's", "the", "his"."""
+    whose = word(said.toks, k) in WHOSE | BED_WORDS | {"'", "s", "'s", "her", "my"}
+    label = is_digits(said.toks, k) and len(word(said.toks, k)) <= LONGEST_LABEL
+    lettered = any(start <= k < end for start, (end, _) in said.beds.items())
+    return whose or lettered or (label and word(said.toks, k - 1) in BED_WORDS | {"in", "from", "of", "via"})
+
+
 OF_OTHER: tuple[tuple[frozenset[str], Rule], ...] = (
     (TUBES, _off_the_box),
     (SITES, _of_the_site),
@@ -124,4 +154,5 @@ OF_OTHER: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({"right"}), _is_right),
     (BREAKS, _back_in_minutes),
     (frozenset({"pulled"}), _pulled_away),
+    (frozenset({"in", "from", "via", "of"}), _in_another),
 )

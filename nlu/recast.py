@@ -257,18 +257,12 @@ def _is_at_time(cue: Cue, toks: Toks) -> bool:
 
 
 def _is_told_before(cue: Cue, toks: Toks) -> bool:
-    """ "1.1 L in bed 11's box at 1700": with a level in its clause, the at is of the time."""
+    """ "340 in bed 11's box at 1700": with a level in its clause, the at is of the time."""
     k = cue.start - 1
-    on = k - (word(toks, k) in {"the", "his", "her"})
-    if (
-        word(toks, on) in {"on", "in"}
-        and is_digits(toks, on - 1)
-        and len(word(toks, on - 1)) == FULL_HOUR - 1
-    ):
-        return len(word(toks, cue.end)) == FULL_HOUR  # "845 on the box at 2255"
     while word(toks, k) and word(toks, k) not in STOPS:
-        if word(toks, k) in VOLUMES and toks[k - 1].is_digits:
-            return len(word(toks, cue.end)) == FULL_HOUR
+        lined = word(toks, k) in {"on", "in"} and len(word(toks, k - 1)) == FULL_HOUR - 1
+        if (lined or word(toks, k) in VOLUMES) and is_digits(toks, k - 1):
+            return len(word(toks, cue.end)) == FULL_HOUR  # "845 on the box at 2255"
         k -= 1
     return False
 

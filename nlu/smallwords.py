@@ -221,6 +221,33 @@ def _right_this_time(said: Message) -> Iterator[Cue]:
             yield Cue("filler", "", cue.start, end)
 
 
+def _this_hour(said: Message) -> Iterator[Cue]:
+    """ "bed 9 15 ml this hour": how much came; "340 this hour" may be the line."""
+    toks = said.toks
+    for k in range(2, len(toks) - 1):
+        number = k - 1 - (word(toks, k - 1) in MILLILITRES)
+        hour = word(toks, k) == "this" and word(toks, k + 1) in {"hour", "hr"} and word(toks, k + 2) in ENDS
+        little = is_digits(toks, number) and len(word(toks, number)) < LONGEST_LABEL and number > 0
+        first = number
+        while word(toks, first - 1) in SO_LITTLE:
+            first -= 1
+        last = not any(is_digits(toks, j) for j in range(k + 2, len(toks)))
+        if hour and little and last and bed_ends(said, first):
+            yield Cue("out", "", k, k + 2)
+            yield from [Cue("filler", "", first, number)] * (first < number)
+
+
+def _there_is(said: Message) -> Iterator[Cue]:
+    """ "theres 340 in 9": so much is in it."""
+    toks = said.toks
+    for k, text in enumerate(toks.said):
+        end = k + 1 + (text == "there" and word(toks, k + 1) == "is")
+        there = text in {"theres", "there's"} or end > k + 1
+        if there and is_digits(toks, end) and word(toks, k - 1) in STOPS | {"", "and"}:
+            behind = end + 1 + (word(toks, end + 1) in MILLILITRES)
+            yield from [Cue("filler", "", k, end)] * (word(toks, behind) in {"in", "on"})
+
+
 SMALL_WORDS: tuple[tuple[frozenset[str], Rule], ...] = (
     (SO_LITTLE, _only_so_little),
     (FINGERS, _fat_thumbs),
@@ -231,6 +258,8 @@ SMALL_WORDS: tuple[tuple[frozenset[str], Rule], ...] = (
     (KNOCKING, _knocked_by),
     (SUCTION, _of_suction),
     (SETTING, _set_it),
+    (frozenset({"this"}), _this_hour),
+    (frozenset({"theres", "there's", "there"}), _there_is),
     (frozenset({"right"}), _right_this_time),
     (frozenset({"morning", "am", "afternoon", "evening"}), _in_the_morning),
     (DONE, _last_changed),

@@ -42,8 +42,13 @@ def plain(toks: Sequence[Token]) -> Sequence[Token]:
 
 
 def named(toks: Sequence[Token], text: str) -> Sequence[Token]:
-    """The tokens of a typed message with the capital of "clamped tube A" kept: a name, and no article."""
-    if "A" not in text or text.isupper():
+    """The tokens of a typed message with the capital of "clamped tube A" kept: a name, and no article; "IS
+    1250" among small letters is what somebody breathed in, and no verb."""
+    if text.isupper():
+        return toks
+    if "IS " in text:
+        toks = [t._replace(text="incentive") if text[t.start : t.end] == "IS" else t for t in toks]
+    if "A" not in text:
         return toks
     return [
         token._replace(text="A")

@@ -135,7 +135,6 @@ def test_small_words_leave_what_is_told(clock: str, beds: tuple[str, ...], text:
 @pytest.mark.parametrize(
     ("clock", "beds", "text"),
     [
-        ("1905", BEDS, "bed 6 only 15 this hour"),
         ("1905", BEDS, "bed 6 only 3, 4 and 5 done"),
         ("1905", BEDS, "bed 18 two fingers below 700"),
         ("1905", BEDS, "bed 18 770, sorry 700, fat thumbs"),
