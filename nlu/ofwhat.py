@@ -45,6 +45,9 @@ THINGS = (ROOM - {"theatre", "pharmacy", "kitchen", "switchboard", "laundry"}) |
 """What stands or lies there and is no drain."""
 IS = frozenset({"is", "was", "are", "got", "has", "been", "just", "a", "the", "his", "her", "my", "looks"})
 HIT = frozenset({"canister", "tubeword"})
+JOINING = frozenset({"on", "till", "but", "the", "found", "finds", "of", "for", "in", "so", "then", "re"})
+"""Right before a bed these are no thing that has a number."""
+LEADING = frozenset({"on", "in", "for", "at", "of", "the", "my", "mark", "line", "level"})
 ZONES = frozenset({"utc", "gmt", "zulu"})
 OTHER = {"left": "right", "right": "left"}
 NIL = frozenset({"nothing", "none", "nil", "dry", "zero", "zilch"})
@@ -153,6 +156,18 @@ def _sized(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "how much it holds, or how many of them"
 
 
+def _numbered_thing(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "line on locker 4 is 340", "locker number 4": the number of a thing, and no bed."""
+    for k, bed in enumerate(items[1:], 1):
+        before = items[k - 1]
+        if before.name == "number" and k > 1 and before.unread:
+            before = items[k - 2]
+        bare = bed.role == "bed" and bed.lead != "bed" and items[k - 1].end == bed.start
+        led = word(toks, before.start - 1) in LEADING or before is not items[k - 1]
+        if bare and led and before.name not in JOINING and _may_be_of(before, toks):
+            yield f"{before.name!r} may say what the number is of"
+
+
 def _glued_letter(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "M8 mark 730": a label that the unit has not, and no mediastinal tube of bed 8."""
     for tube, bed in pairwise(items):
@@ -243,6 +258,7 @@ OF_WHAT_ALOUD = (
     Rule(_of_a_thing, frozenset({"word"}), THINGS),
 )
 OF_WHAT = (
+    Rule(_numbered_thing, frozenset({"word"})),
     Rule(_glued_letter, frozenset({"tube"})),
     Rule(_of_what, NAMING),
     Rule(_came_out, AMOUNTS),

@@ -174,7 +174,7 @@ def test_words_of_a_question_or_a_withdrawal_in_what_is_told(text: str, read: st
         ("the 980 I shouted across for bed 12 was his urine", "ask level_ml"),
         ("bed 12 urine 300, line 980", "mark bed=12 level_ml=980"),
         ("24 had 500 of saline, 500 at 1840", "ask at"),
-        ("on admission 19's tube drained 700 in the ED, before our canister", "ask kind"),
+        ("on admission 19's tube drained 700 in the ED, before our canister", "ask volume_ml"),
         ("19 drained 700 at the other hospital", "ask kind"),
         ("19 drained 700 since theatre", "drained bed=19 volume_ml=700"),
         ("19 drained 700 in the chair", "drained bed=19 volume_ml=700"),

@@ -71,6 +71,21 @@ def test_a_number_beside_an_unknown_word_is_no_line(form: str, channel: Channel)
 @pytest.mark.parametrize(
     "form",
     [
+        "the {x} 4, 340 ml",
+        "{x} number 4 is at 340",
+        "line on {x} 4 is 340",
+        "mark {x} 4 at 340",
+    ],
+)
+def test_the_number_of_an_unknown_thing_is_no_bed(form: str) -> None:
+    for word in WORDS:
+        parsed = nlu.parse(form.format(x=word), arrived=ARRIVED, beds=BEDS, shifts=SHIFTS)
+        assert not parsed.statements, word
+
+
+@pytest.mark.parametrize(
+    "form",
+    [
         "bed 4 340, {x} started at 1830",
         "bed 4 340, {x} left at 1830",
         "bed 4 340, {x} out at 1830",
