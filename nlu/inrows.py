@@ -31,6 +31,7 @@ def doubts_of_rows(drafts: list[Draft], arrived: datetime) -> list[str]:
         _is_slashed(*d) for d in pairwise(drafts)
     )
     found += ["a bed and its line, or what it is set to"] * sum(_is_set_so(*two) for two in pairwise(drafts))
+    found += ["what each tube is set to, or a line"] * sum(_is_side_set(*two) for two in pairwise(drafts))
     found += ["a line before its tube, or the bed of both"] * sum(_is_behind_none(d, drafts) for d in drafts)
     found += ["digits that may be one number"] * sum(_are_spaced(*two) for two in pairwise(drafts))
     found += ["a number may be a bed of the unit"] * sum(map(_is_bed_too, drafts))
@@ -119,6 +120,14 @@ def _is_set_so(first: Draft, nxt: Draft) -> bool:
     if told and nxt.checks:
         nxt.clash("bed", bed)  # "9 340/20/90/no leak": of which bed is what was found?
     return told
+
+
+def _is_side_set(first: Draft, nxt: Draft) -> bool:
+    """ "left 20 right 10 suction": what both are set to, and no line of 20 mL."""
+    level, suction = first.level, nxt.checks.get("suction")
+    if level is None or suction is None or nxt.level is not None or not (first.tubes and nxt.tubes):
+        return False
+    return is_bare(level) and level.amount in DIALLED and not first.checks and suction.figure in DIALLED
 
 
 def _is_written_as_time(draft: Draft) -> bool:

@@ -232,6 +232,19 @@ def _up_to(items: Pieces, toks: Toks) -> Iterator[str]:
 LARGEST = 10
 
 
+def _spilled(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "spilled 100 of it": how much is lost, and no line."""
+    for item in items:
+        k = item.start - 1
+        while word(toks, k) in {"about", "around", "roughly", "approx", "maybe", "~", "at", "least"}:
+            k -= 1
+        if item.role in {"level", "volume"} and word(toks, k) in SPILLED:
+            yield "how much was spilled"
+
+
+SPILLED = frozenset({"spilled", "spilt", "spill", "spilling"})
+
+
 def _fluids(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "fluids 100", "fluids at 75": what runs in."""
     for item in items:
@@ -266,4 +279,5 @@ NO_FINDINGS = (
     Rule(_other_weight, frozenset({"weight"})),
     Rule(_up_to, frozenset({"leak"})),
     Rule(_fluids, frozenset({"level"}), frozenset({"fluids"})),
+    Rule(_spilled, frozenset({"level", "volume"}), SPILLED),
 )

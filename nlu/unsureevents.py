@@ -22,6 +22,7 @@ PATIENTS = frozenset({"pt", "patient", "he", "she", "they", "now", "mr", "mrs", 
 SEEN = frozenset({"acknowledged", "help", "corrected", "withdrawn"})
 BIDDEN = frozenset({"clamped", "unclamped", "suction_on", "suction_off"})
 """What may be asked for; what slipped out has happened, whoever begs."""
+MINUTES = 60
 OF_SUCTION = BED_WORDS | {"of", "suction", "sxn", "for", "on", "in"}
 VACUUM = frozenset({"vac", "vacuum"})
 OF_THE_WALL = frozenset({*NUMERALS, "wall", "the", "on", "at", "is", "his", "her", "suction", "and", ""})
@@ -83,6 +84,15 @@ def _requested(items: Pieces, toks: Toks) -> Iterator[str]:
         event |= item.value == "what" and item.name in BIDDEN
         if item.role == "cue" and event and word(toks, last) in PLEASE and end:
             yield "what is asked for"  # "bed 9 tube out please"
+
+
+def _how_long(items: Pieces, _: Toks) -> Iterator[str]:
+    """ "bed 9 clamped 20", "suction off 20": a line of 20 mL, or so many minutes?"""
+    for cue, item in pairwise(items):
+        lasts = cue.role == "cue" and cue.value == "what" and cue.name in BIDDEN and cue.end == item.start
+        bare = item.role == "level" and not (item.lead or item.unit) and (item.amount or 0) <= MINUTES
+        if lasts and bare and item.amount:
+            yield "a line, or how long"
 
 
 def _told_by(items: Pieces, toks: Toks) -> Iterator[str]:
@@ -330,6 +340,7 @@ UNSURE_EVENTS = (
     Rule(_taken_out, frozenset({"out"}), frozenset({"taken", "took"})),
     Rule(_is_out, frozenset({"out"})),
     Rule(_requested, frozenset({"check", "kind", "what"}), PLEASE),
+    Rule(_how_long, frozenset({"what"})),
     Rule(_told_by, EVENTS, frozenset({"per"})),
     Rule(_seal_or_hour, frozenset({"check"}), frozenset({"at"})),
     Rule(_amid_handling, EVENTS, HANDLING),
