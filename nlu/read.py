@@ -24,6 +24,7 @@ from .ofall import asked_of_all
 from .otherfigures import takes_any, their_clauses
 from .otherwords import ends_in_ten
 from .ownbeds import by_own_bed
+from .pairlist import by_pairs
 from .pipeline import Read, pipeline
 from .recast import with_cues
 from .retold import retold
@@ -63,6 +64,7 @@ AGAIN_TYPED = (
     by_tube,
     zipped,
     framed,
+    by_pairs,
     by_row,
     retold,
     hindered,

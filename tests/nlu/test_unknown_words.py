@@ -203,3 +203,16 @@ def test_a_value_belongs_to_the_check_that_was_said(text: str, read: str) -> Non
 @pytest.mark.parametrize("text", ["bed 11 weight off by 4 kg", "bed 11 fluid positive 3 kg"])
 def test_how_much_more_somebody_weighs_is_no_weight(text: str) -> None:
     assert reading(text).startswith("ask ")
+
+
+@pytest.mark.parametrize("introduced", ["backfilling", "catching up", "notes for", "from my scrap of paper"])
+def test_a_list_of_pairs_may_be_introduced(introduced: str) -> None:
+    read = reading(f"{introduced} bed 12: 17:00 1185, 18:00 1190, 19:00 1275")
+    assert read == "; ".join(
+        f"mark bed=12 at={hour}:00 level_ml={level}" for hour, level in ((17, 1185), (18, 1190), (19, 1275))
+    )
+
+
+@pytest.mark.parametrize("word", [*WORDS, "urine", "sbp", "glucose", "not"])
+def test_what_a_list_of_pairs_may_be_of_is_asked(word: str) -> None:
+    assert "mark" not in reading(f"bed 12 {word}: 1700 185, 1800 190").replace("level_ml", "")
