@@ -9,6 +9,7 @@ from collections.abc import Iterator
 
 from .clock import clocks
 from .goings import Rule, past
+from .items import FULL_HOUR
 from .numbers import is_digits, numbers, starts_number, word
 from .oldones import Message
 from .patterns.leads import BED_WORDS, LINES
@@ -133,6 +134,23 @@ def _due_for(said: Message) -> Iterator[Cue]:
             yield cue._replace(end=line + 1)
 
 
+def _before_leaving(said: Message) -> Iterator[Cue]:
+    """ "off to CT at 1410, line before leaving 735", "level before going is 1265": the line of then."""
+    toks = said.toks
+    if not any(c.value in {"away", "left", "moved"} for c in said.cues):
+        return
+    for k in range(1, len(toks)):
+        line = word(toks, k - 1) in LINES | {"level"} and word(toks, k) in {"before", "at", "on"}
+        end = past(toks, k + 1, GOING)
+        gone = {"leaving", "going", "departure", "transfer", "left", "went"} & set(toks.said[k:end])
+        short = word(toks, k) == "before" and len(word(toks, end)) < FULL_HOUR
+        if line and (gone or short) and starts_number(toks, end):
+            yield Cue("filler", "", k, end)
+
+
+GOING = frozenset(
+    ["going", "leaving", "he", "she", "they", "pt", "left", "went", "departure", "transfer", "transport"]
+) | frozenset({"the", "ct", "scan", "theatre", "or", "to", "was", "is", ":", "of", "we"})
 SAID_OF_A_LINE: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({"has", "have", "do"}), _asks_aloud),
     (frozenset({"due", "overdue"}), _due_for),
@@ -142,5 +160,6 @@ SAID_OF_A_LINE: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({"me"}), _back_to_me),
     (frozenset({"goes", "go"}), _goes_to),
     (frozenset({"should"}), _should_be_at),
+    (frozenset({"before", "leaving", "departure"}), _before_leaving),
 )
 """Each rule with the words of which it needs one."""

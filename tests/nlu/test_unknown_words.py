@@ -191,6 +191,10 @@ def test_what_may_have_been_a_line_then_is_asked(text: str) -> None:
         ("ordered suction 10 for bed 11. same note orders furosemide", "ordered bed=11 suction_cmh2o=10"),
         ("dr says suction down to 10 on bed 4", "ordered bed=4 suction_cmh2o=10"),
         (
+            "bed 10 off to CT at 1810, line before leaving 735",
+            "away bed=10 at=18:10; mark bed=10 at=18:10 level_ml=735",
+        ),
+        (
             "Bed 5 closing line 1190 at 1700, and 1215 at 1800",
             "mark bed=5 at=17:00 level_ml=1190 closing; mark bed=5 at=18:00 level_ml=1215",
         ),
