@@ -32,6 +32,8 @@ today's tonights tonight's yesterdays yesterday's mornings morning's nights nigh
 """
 HOW = frozenset(_HOW.split())
 """Words before "level" and "line" that say which, when or by whom it was told, and not of what."""
+OF_BLOOD = frozenset({"k", "na", "ca", "cl", "mg", "mag", "phos", "gent", "feed", "be", "hb", "lithium"})
+HEADS = frozenset({"level", "levels", "reading", "readings", "output"})
 THEM = frozenset({"them", "those", "these", "which", "whom", "em"})
 HAVING = frozenset({"has", "have", "had", "got", "wants", "likes", "needs", "takes", "hes", "he's", "she's"})
 BESIDE = frozenset(
@@ -92,6 +94,15 @@ def _of_what(items: Pieces, toks: Toks) -> Iterator[str]:
         before = items[items.index(cue) - 1] if items.index(cue) else None
         if before is not None and before.end == cue.start and _may_be_of(before, toks):
             yield f"{before.name!r} may say what the level is of"
+
+
+def _level_of_blood(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "k level 4", "gent level 2": of the blood, though the word says nothing elsewhere."""
+    for item in items:
+        level = item.start - 1 - (word(toks, item.start - 1) in {"is", "was", "=", ":", "at"})
+        told = item.role in AMOUNTS and word(toks, level) in HEADS
+        if told and word(toks, level - 1) in OF_BLOOD:
+            yield "what the level is of"
 
 
 def _came_out(items: Pieces, toks: Toks) -> Iterator[str]:
@@ -247,8 +258,8 @@ def _level_of_what(items: Pieces, toks: Toks) -> Iterator[str]:
     yield from _of_what(tuple(said), toks) if heads else ()
 
 
-HEADS = frozenset({"level", "levels", "reading", "readings", "output"})
 OF_WHAT_ALOUD = (
+    Rule(_level_of_blood, AMOUNTS, OF_BLOOD),
     Rule(_glued_letter, frozenset({"tube"})),
     Rule(_level_of_what, NAMING, HEADS),
     Rule(_of_them, AMOUNTS, THEM),
@@ -258,6 +269,7 @@ OF_WHAT_ALOUD = (
     Rule(_of_a_thing, frozenset({"word"}), THINGS),
 )
 OF_WHAT = (
+    Rule(_level_of_blood, AMOUNTS, OF_BLOOD),
     Rule(_numbered_thing, frozenset({"word"})),
     Rule(_glued_letter, frozenset({"tube"})),
     Rule(_of_what, NAMING),

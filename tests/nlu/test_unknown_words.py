@@ -122,6 +122,8 @@ def test_a_bed_that_an_unknown_thing_is_of_has_no_line(form: str) -> None:
         "Bed 14 drained 0 since last mark. tacro level 9",
         "bed 14 vanc level 14",
         "bed 14 noise level 14",
+        "bed 14 k level 4",
+        "bed 14 gent level is 2",
         "bed 12 has grandchildren, 14 of them",
         "bed 12's PICC is 42 cm, 2 out",
         "bed 12 gone to theatre 2 at 1830",
