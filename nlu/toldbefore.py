@@ -54,12 +54,13 @@ def _beside_line(items: Pieces, toks: Toks) -> Iterator[str]:
     "7 2 hours ago" another bed."""
     lines = [i for i in items if i.role in AMOUNTS or i.loose_time]
     several = len({i.label for i in items if i.role == "bed"}) > 1
+    tubed = any(i.role == "tube" for i in items)
     for line, item in pairwise(() if several else lines):
         apart = any(i.role == "sep" and i.end == item.start for i in items)
         bare = line.role in {"level", "time"} and apart and not (item.unit or item.lead == "level")
         more = item.role == "volume" and word(toks, item.end) in {"more", "extra"}
         left = word(toks, item.end) == "left" and SIDES.isdisjoint(toks.words)
-        bed = item.role == "level" and item.label is not None and not (item.lead or line.label)
+        bed = item.role == "level" and item.label is not None and not (item.lead or line.label or tubed)
         if bare and (more or left or bed):
             yield "what stands beside the line"
 

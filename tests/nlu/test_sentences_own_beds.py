@@ -71,7 +71,7 @@ def test_what_begins_a_message_or_is_said_of_all_is_of_all(text: str, read: str)
 @pytest.mark.parametrize(
     ("text", "read"),
     [
-        ("Bed 17 off to CT at 1835, line before leaving 560. Bed 18 line 905 at 1900.",
+        ("Bed 17 off to CT at 1835, line florp 560. Bed 18 line 905 at 1900.",
          "ask kind; mark bed=18 at=19:00 level_ml=905"),
         ("bed 4 line at 1900 was 95, bed 6 line at 1900 was 1200",
          "mark bed=4 at=19:00 level_ml=95; ask level_ml"),
