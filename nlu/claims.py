@@ -8,6 +8,7 @@ from __future__ import annotations
 from .items import EVENTS, FULL_HOUR, MEASURED, NUMBERLESS, Item
 from .neighbours import phrase_of
 from .numbers import Toks, glued, word
+from .patterns.ofwhat import GAIN_REACH, GAINED
 from .patterns.otherfigures import COLLECTORS, DRUGS
 from .renewed import CONTEXT
 
@@ -122,6 +123,15 @@ def _numberless(items: list[Item], k: int, toks: Toks) -> str:
     dressing = word(toks, items[k].start) in DRESSINGS and SOAKED.isdisjoint(toks.words)
     breathing = word(toks, items[k].start) in BREATHING and word(toks, items[k].start - 1) == "on"
     return NUMBERLESS if plain and (dressing or (breathing and stop == k + 1)) else items[k].name
+
+
+def without_gains(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
+    """ "weight gain of 2 kg", "off by 4 kg", "positive 3 kg": how much more, and not what somebody weighs."""
+    if GAINED.isdisjoint(toks.words):
+        return items
+    before = {i.start: toks.said[max(0, i.start - GAIN_REACH) : i.start] for i in items if i.unit == "kg"}
+    gained = {k for k, said in before.items() if not GAINED.isdisjoint(said) and said[-1] != "to"}
+    return tuple(i.as_role(CLAIMED) if i.start in gained else i for i in items)
 
 
 def without_doses(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:

@@ -1,8 +1,8 @@
 """What a number is of, where a word that was not understood says it: "vanc level 14", "14 of them".
 
 A word of the trade right before a number calls it a level or an amount; the word before that may say that it
-is of something else: a drug, a dog, a floor. Called by `leftovers` for typed messages; in dictation any such
-word is a reason to ask.
+is of something else: a drug, a dog, a floor. Called by `leftovers`; dictated, where nobody says a stop, fewer
+words say so.
 """
 
 from __future__ import annotations
@@ -14,73 +14,36 @@ from .clauses import is_strange
 from .items import AMOUNTS, EVENTS, FINDINGS, Item
 from .numbers import Toks, glued, word
 from .patterns.asides import CALLED, DONE_TO
-from .patterns.ownclauses import ROOM
+from .patterns.ofwhat import (
+    BESIDE,
+    DONE,
+    ENDING,
+    ENDS,
+    FEW,
+    FINALS,
+    HAVING,
+    HEADS,
+    HIT,
+    HOLDERS,
+    HOW,
+    IS,
+    JOINING,
+    LEADING,
+    NAMING,
+    NIL,
+    OF_BLOOD,
+    OTHER,
+    PATIENT,
+    PLACED,
+    RIGHT,
+    SEEN,
+    SHORT,
+    SIZES,
+    THEM,
+    THINGS,
+    ZONES,
+)
 from .rules import Pieces, Rule
-
-NAMING = frozenset({"level", "levelat", "amount", "output", "out", "canister", "tubeword"})
-"""Cues that say what a number is, behind a word that may say of what."""
-ENDING = frozenset({"old", "new", "opens"})
-FINALS = frozenset({"final", "last", "closing"})
-DONE = ("ed", "ing", "ly", "est")
-"""So a word ends that says what was done, or how: "rechecked level 340", "actually level 340"."""
-_HOW = """
-saw took got had gave drew drawn read reread wrote put made did do see seen take get give write chart post
-record log enter add note mark send sent texted next current actual true real right correct proper final
-official usual present same evening midnight noon shift hour hours hourly daily nightly early late old
-second third fourth catheter drain former prior initial baseline starting end ending start todays
-today's tonights tonight's yesterdays yesterday's mornings morning's nights night's days day's overnight fresh
-"""
-HOW = frozenset(_HOW.split())
-"""Words before "level" and "line" that say which, when or by whom it was told, and not of what."""
-OF_BLOOD = frozenset({"k", "na", "ca", "cl", "mg", "mag", "phos", "gent", "feed", "be", "hb", "lithium"})
-HEADS = frozenset({"level", "levels", "reading", "readings", "output"})
-THEM = frozenset({"them", "those", "these", "which", "whom", "em"})
-HAVING = frozenset({"has", "have", "had", "got", "wants", "likes", "needs", "takes", "hes", "he's", "she's"})
-BESIDE = frozenset(
-    ["by", "beside", "near", "to", "under", "behind", "at", "on", "below", "from", "for", "in", "with"]
-)
-"""Before a thing these say where or what for something is."""
-THINGS = (ROOM - {"theatre", "pharmacy", "kitchen", "switchboard", "laundry"}) | frozenset(
-    {"blanket", "blankets", "pillow", "pillows", "sheet", "sheets", "gown", "towel", "floor", "bedrail"}
-    | {"siderail", "couch", "sofa", "recliner", "gurney", "stretcher", "crutches", "cart", "desk", "frame"}
-)
-"""What stands or lies there and is no drain."""
-IS = frozenset({"is", "was", "are", "got", "has", "been", "just", "a", "the", "his", "her", "my", "looks"})
-HIT = frozenset({"canister", "tubeword"})
-JOINING = frozenset({"on", "till", "but", "the", "found", "finds", "of", "for", "in", "so", "then", "re"})
-"""Right before a bed these are no thing that has a number."""
-LEADING = frozenset({"on", "in", "for", "at", "of", "the", "my", "mark", "line", "level"})
-ZONES = frozenset({"utc", "gmt", "zulu"})
-OTHER = {"left": "right", "right": "left"}
-NIL = frozenset({"nothing", "none", "nil", "dry", "zero", "zilch"})
-ENDS = frozenset({"", ",", ".", ";", "!", "yet", "still", "today", "tonight", "so"})
-PATIENT = frozenset({"pt", "patient", "pts"})
-GAINED = frozenset(
-    {
-        "by",
-        "gain",
-        "gained",
-        "loss",
-        "lost",
-        "positive",
-        "negative",
-        "off",
-        "up",
-        "down",
-        "plus",
-        "minus",
-        "over",
-    }
-)
-GAIN_REACH = 3
-HOLDERS = frozenset({"canister", "canisters", "box", "boxes", "bottle", "bottles", "unit", "chamber"})
-SIZES = frozenset({"size", "sized", "capacity", "model", "type"})
-SEEN = frozenset({"bubbles", "clots", "leaks", "kinks", "loops", "connections", "swings"})
-FEW = 30
-"""Of these more are not counted."""
-SHORT = 2
-"""Digits of the number of a theatre or a floor."""
-PLACED = frozenset({"away", "back", "left", "moved"})
 
 
 def _of_what(items: Pieces, toks: Toks) -> Iterator[str]:
@@ -213,14 +176,6 @@ def _of_patient(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "which patient it is, or what was measured of one"
 
 
-def _gained(items: Pieces, toks: Toks) -> Iterator[str]:
-    """ "weight gain of 2 kg", "off by 4 kg", "positive 3 kg": how much more, and not what somebody weighs."""
-    for item in items:
-        before = toks.said[max(0, item.start - GAIN_REACH) : item.start]
-        if item.role == "weight" and not GAINED.isdisjoint(before):
-            yield "how much more or less somebody weighs"
-
-
 def _of_a_thing(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "the blanket is bloody", "clamped the chair": of another thing, unless that did it to a drain."""
     if any(i.role == "cue" and i.value in HIT for i in items):
@@ -243,6 +198,31 @@ def _is_thing(item: Item, toks: Toks) -> bool:
     return item.unread and item.name in THINGS and word(toks, item.start - 1 - led) not in BESIDE
 
 
+def _turned(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "bed 4 turned 85": how old somebody is now; "checked at 340": when, or the line?"""
+    lines = [i for i in items if i.role in AMOUNTS and not i.unit]
+    for item in lines:
+        checked = toks.said[max(0, item.start - 2) : item.start] in {("checked", "at"), ("looked", "at")}
+        if word(toks, item.start - 1) == "turned" or (checked and item.clocks and len(lines) == 1):
+            yield "how old somebody is, or when it was looked at"
+
+
+def _beside_line(items: Pieces, toks: Toks) -> Iterator[str]:
+    """Behind a whole line of one bed: "60 more" is how much it rose, "280 left" how much may come yet, and
+    "7 2 hours ago" another bed."""
+    lines = [i for i in items if i.role in AMOUNTS or i.loose_time]
+    several = len({i.label for i in items if i.role == "bed"}) > 1
+    tubed = any(i.role == "tube" for i in items)
+    for line, item in pairwise(() if several else lines):
+        apart = any(i.role == "sep" and i.end == item.start for i in items)
+        bare = line.role in {"level", "time"} and not (item.unit or item.lead == "level")
+        more = item.role == "volume" and word(toks, item.end) in {"more", "extra"}
+        left = word(toks, item.end) == "left" and RIGHT.isdisjoint(toks.words)
+        bed = item.role == "level" and item.label is not None and not (item.lead or line.label or tubed)
+        if bare and (more or (apart and (left or bed))):
+            yield "what stands beside the line"
+
+
 def _may_be_of(item: Item, toks: Toks) -> bool:
     """Whether it is a thing by its name, and not what was done, how or by whom."""
     plain = is_strange(item, toks) and item.name.isalpha() and len(item.name) > 1
@@ -258,30 +238,26 @@ def _level_of_what(items: Pieces, toks: Toks) -> Iterator[str]:
     yield from _of_what(tuple(said), toks) if heads else ()
 
 
-OF_WHAT_ALOUD = (
+BOTH = (
+    Rule(_beside_line, frozenset({"sep", "volume"})),
+    Rule(_turned, AMOUNTS, frozenset({"turned", "checked", "looked"})),
     Rule(_level_of_blood, AMOUNTS, OF_BLOOD),
     Rule(_glued_letter, frozenset({"tube"})),
-    Rule(_level_of_what, NAMING, HEADS),
     Rule(_of_them, AMOUNTS, THEM),
     Rule(_numbered_place, frozenset({"kind"})),
-    Rule(_gained, frozenset({"weight"}), GAINED),
     Rule(_sized, AMOUNTS, HOLDERS | SIZES | SEEN),
     Rule(_of_a_thing, frozenset({"word"}), THINGS),
 )
+OF_WHAT_ALOUD = (*BOTH, Rule(_level_of_what, NAMING, HEADS))
 OF_WHAT = (
-    Rule(_level_of_blood, AMOUNTS, OF_BLOOD),
+    *BOTH,
     Rule(_numbered_thing, frozenset({"word"})),
-    Rule(_glued_letter, frozenset({"tube"})),
     Rule(_of_what, NAMING),
     Rule(_came_out, AMOUNTS),
     Rule(_ended_with, ENDING | {"closing", "kind", "level"}),
-    Rule(_of_them, AMOUNTS, THEM),
     Rule(_had, frozenset({"level"}), HAVING),
-    Rule(_numbered_place, frozenset({"kind"})),
-    Rule(_sized, AMOUNTS, HOLDERS | SIZES | SEEN),
     Rule(_of_another_zone, frozenset({"time"}), ZONES),
     Rule(_other_side, frozenset({"tube"}), NIL),
     Rule(_of_patient, frozenset({"level"}), PATIENT),
-    Rule(_gained, frozenset({"weight"}), GAINED),
-    Rule(_of_a_thing, frozenset({"word"}), THINGS),
 )
+"""Typed, where a stop is a stop."""

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Set
 
-from .claims import CLAIMED, DOSES, SAYS, STRONG, claimed, without_doses
+from .claims import CLAIMED, DOSES, SAYS, STRONG, claimed, without_doses, without_gains
 from .coming import COMING, CONDITIONS, NEXT, condition_end, is_of_later
 from .corrections import is_correction
 from .items import FINDINGS, Item
@@ -66,6 +66,7 @@ RIGHTING = frozenset({"corrected", "withdrawn"})
 
 def scoped(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """The pieces with claimed numbers, denied stretches and repairs marked as such."""
+    items = without_gains(items, toks)
     items = turned(items if DOSES.isdisjoint(toks.words) else without_doses(items, toks), toks)
     if not NEARLY.isdisjoint(toks.words):
         items = tuple(i.as_role(DENIED) if _is_nearly(i, toks) else i for i in items)

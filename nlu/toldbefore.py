@@ -6,7 +6,6 @@ Such a number is no new line, and where a line went nobody moved. Called by `lef
 from __future__ import annotations
 
 from collections.abc import Iterator
-from itertools import pairwise
 
 from .entered import ENTERED
 from .items import AMOUNTS
@@ -18,7 +17,6 @@ POINTING = frozenset({"the", "that", "my", "your"})
 WHO = frozenset({"i", "we", "you", "he", "she", "they"})
 GAVE = ENTERED | {"gave", "told", "reported"}
 READ = frozenset({"read", "took", "checked", "drew", "marked", "did", "saw", "measured", "looked", "got"})
-SIDES = frozenset({"right", "r", "rt"})
 NOUNS = LINES | {"one", "entry", "number", "value", "figure", "message"}
 
 
@@ -38,31 +36,6 @@ def _read_at(items: Pieces, toks: Toks) -> Iterator[str]:
         timely = item.full_clock and not item.unit
         if it and timely and len(lines) == 1 and word(toks, item.start - 3) in READ:
             yield "when it was read, or the line"
-
-
-def _turned(items: Pieces, toks: Toks) -> Iterator[str]:
-    """ "bed 4 turned 85": how old somebody is now; "checked at 340": when, or the line?"""
-    lines = [i for i in items if i.role in AMOUNTS and not i.unit]
-    for item in lines:
-        checked = toks.said[max(0, item.start - 2) : item.start] in {("checked", "at"), ("looked", "at")}
-        if word(toks, item.start - 1) == "turned" or (checked and item.clocks and len(lines) == 1):
-            yield "how old somebody is, or when it was looked at"
-
-
-def _beside_line(items: Pieces, toks: Toks) -> Iterator[str]:
-    """Behind a whole line of one bed: "60 more" is how much it rose, "280 left" how much may come yet, and
-    "7 2 hours ago" another bed."""
-    lines = [i for i in items if i.role in AMOUNTS or i.loose_time]
-    several = len({i.label for i in items if i.role == "bed"}) > 1
-    tubed = any(i.role == "tube" for i in items)
-    for line, item in pairwise(() if several else lines):
-        apart = any(i.role == "sep" and i.end == item.start for i in items)
-        bare = line.role in {"level", "time"} and apart and not (item.unit or item.lead == "level")
-        more = item.role == "volume" and word(toks, item.end) in {"more", "extra"}
-        left = word(toks, item.end) == "left" and SIDES.isdisjoint(toks.words)
-        bed = item.role == "level" and item.label is not None and not (item.lead or line.label or tubed)
-        if bare and (more or left or bed):
-            yield "what stands beside the line"
 
 
 def _line_went(items: Pieces, toks: Toks) -> Iterator[str]:
@@ -122,8 +95,6 @@ TIMES = frozenset({"time", "times", "timestamp", "timestamps", "clock"})
 TOLD_BEFORE = (
     Rule(_put_before, AMOUNTS, WHO),
     Rule(_read_at, AMOUNTS, frozenset({"it"})),
-    Rule(_turned, AMOUNTS, frozenset({"turned", "checked", "looked"})),
-    Rule(_beside_line, frozenset({"sep"})),
     Rule(_judged, AMOUNTS | {"time"}, WRONG),
     Rule(_time_wrong, AMOUNTS, TIMES),
     Rule(_line_went, frozenset({"kind"}), NOUNS),
