@@ -10,7 +10,7 @@ import re
 from collections.abc import Iterator
 
 from .items import EVENTS
-from .neighbours import begins_at, ends_at
+from .neighbours import begins_at, ends_at, phrases_in
 from .numbers import Toks, is_digits, word
 from .patterns.asides import STAFF
 from .patterns.remarks import ALARMS, DIRE
@@ -53,10 +53,7 @@ def with_alarms(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
 
 def _wanted(toks: Toks) -> Iterator[Cue]:
     """ "tube's disconnected, i need a hand in here", "can someone come": who calls for help asks nothing."""
-    text = " ".join(toks.said[: len(toks)])
-    for match in WANTED.finditer(text):
-        start, end = (text[:place].count(" ") for place in match.span())
-        yield Cue("filler", "", start, end + 1)
+    yield from (Cue("filler", "", start, end) for start, end in phrases_in(WANTED, toks))
 
 
 def is_dire(toks: Toks) -> bool:

@@ -13,6 +13,7 @@ from .numbers import is_digits, starts_number, word
 from .oldones import OF_BED, Message
 from .patterns.asides import RELATIVES
 from .pipeline import Cue
+from .shortened import DIALLED
 
 WHO = PROVIDERS | {"dr", "md", "pa", "np", "doc", "surgeon", "consultant", "registrar", "reg", "attending"}
 WHO |= {"fellow", "resident", "team", "thoracics", "surgeons", "doctor", "surgery"}
@@ -22,7 +23,6 @@ STOPS = frozenset({"", ",", ";", ".", "!", "and", "then", "-", ":"})
 ROUNDS = frozenset({"round", "rounds"})
 WANTS = frozenset({"wants", "want", "wanted", "ordered", "orders"})
 WAYS = frozenset({"down", "up", "back", "turned", "put", "set", "dialled", "to", "at"})
-DIALS = frozenset({"5", "10", "15", "20", "25", "30", "40"})
 TITLES = frozenset({"dr", "prof", "mr", "ms", "mrs", "doctor"})
 TOLD = DECIDED | {
     "wants",
@@ -99,7 +99,7 @@ def _wants_it_at(said: Message) -> Iterator[Cue]:
         to = past(toks, end, WAYS)
         number = to + (word(toks, to) == "-")
         wants = word(toks, k) in WANTS and word(toks, k - 1) in WHO and bed < end < to
-        dialled = word(toks, to - 1) in {"to", "at"} and word(toks, number) in DIALS
+        dialled = word(toks, to - 1) in {"to", "at"} and word(toks, number) in DIALLED
         if wants and dialled and word(toks, number + 1) in STOPS | {"cm", "please"}:
             yield Cue("order", "", k - 1, k + 1)
             yield Cue("suction", "", end, to)

@@ -7,6 +7,7 @@ which leaves it out where a message would be asked.
 from __future__ import annotations
 
 from .again import Again, Span
+from .goings import past
 from .numbers import Toks, is_digits, word
 
 MOST = {"seal": 10, "suction": 60, "wall": 300, "dial": 60, "leakgrade": 10, "leak": 10}
@@ -58,18 +59,16 @@ def _end(toks: Toks, k: int, most: int) -> int:
     value = start
     while word(toks, value) in LEADS and value < start + MOST_LEADS:
         value += 1
-    past = not PAST.isdisjoint(toks.said[start:value]) or toks.said[start : start + 2] in MOVED
-    if not is_digits(toks, value) or int(word(toks, value)) > (most if past else min(most, SMALL)):
+    was = not PAST.isdisjoint(toks.said[start:value]) or toks.said[start : start + 2] in MOVED
+    if not is_digits(toks, value) or int(word(toks, value)) > (most if was else min(most, SMALL)):
         return 0
     end = value + 1
     while word(toks, end) in UNITS or word(toks, end - 1) == "/":
         end += 1
-    when = end
-    while word(toks, when) in WHEN:
-        when += 1
+    when = past(toks, end, WHEN)
     slashed = "/" in toks.said[value:end]
-    sure = SURE if past or slashed else SURE - PARTS  # "no leak, 3 this am" may say when
-    told = not sure.isdisjoint(toks.said[end:when]) or (past and when == end)
+    sure = SURE if was or slashed else SURE - PARTS  # "no leak, 3 this am" may say when
+    told = not sure.isdisjoint(toks.said[end:when]) or (was and when == end)
     bracket = word(toks, k) == "(" and word(toks, when) == ")"
     whole = bracket or word(toks, when) in {"", ",", ";", ".", "!"}
-    return when + bracket if told and whole and (past or word(toks, k) in STOPS) else 0
+    return when + bracket if told and whole and (was or word(toks, k) in STOPS) else 0

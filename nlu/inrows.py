@@ -10,6 +10,7 @@ from itertools import pairwise
 
 from .clockface import Clock
 from .drafts import Draft
+from .followers import DIALLED
 from .items import FULL_HOUR, RECENT, Item, could_be_level, is_bare
 from .moments import REACH, moment, since
 
@@ -18,8 +19,6 @@ IS_AT = 2
 PAIR = 2
 """Digits of the minutes."""
 HOURS, MINUTES = 24, 60
-DIALLED = frozenset({10, 15, 20, 25, 30, 40})
-"""Centimetres of water that a suction is set to; common practice, no source."""
 LITTLE = 200
 """No vacuum at the wall is over it."""
 

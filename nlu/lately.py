@@ -11,6 +11,7 @@ from collections.abc import Iterator
 
 from .clock import clocks
 from .items import FULL_HOUR
+from .neighbours import phrases_in
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.clockwords import NOON
 from .patterns.leads import BED_WORDS
@@ -111,12 +112,10 @@ def _only_now(toks: Toks) -> Iterator[Cue]:
 
 def _asides(toks: Toks) -> Iterator[Cue]:
     """ "sorry it's late", "only just got to it now", "pulled into a code"; not "it got pulled in a code"."""
-    text = " ".join(toks.said[: len(toks)])
-    for match in ASIDES.finditer(text):
-        start, end = (text[:place].count(" ") for place in match.span())
-        end -= word(toks, end) == "now" and AT.isdisjoint(toks.said[:start])
+    for start, end in phrases_in(ASIDES, toks):
+        end -= word(toks, end - 1) == "now" and AT.isdisjoint(toks.said[:start])
         if word(toks, start - 1) not in DRAINS | {"it", "line", "tube", "tubing"}:
-            yield Cue("filler", "", start, end + 1)
+            yield Cue("filler", "", start, end)
 
 
 def _missed(toks: Toks) -> Iterator[Cue]:

@@ -11,6 +11,7 @@ from typing import NamedTuple, cast
 from .again import Again
 from .bedclauses import LEANING
 from .eachtube import SIDES
+from .followers import DIALLED
 from .inrows import LITTLE
 from .labels import bed_label
 from .numbers import Toks, glued, is_digits, is_inside_number, word
@@ -29,7 +30,6 @@ WITHIN = frozenset({":", "-", "=", ">", ".", "]"})
 AT = frozenset({"at", "@"})
 MINUTE_DIGITS = 2
 MINUTES = 60
-DIALLED = frozenset({"10", "15", "20", "25", "30", "40"})
 TWO_ROWS = 4
 """Numbers of two beds and their lines."""
 NEAR = 5
@@ -41,6 +41,7 @@ UNITS = VOLUMES | frozenset(
 """Behind a number these say that it is no bed."""
 OTHERS = LEANING - {"all", "each", "both", "again", "check", "these", "that", "those"}
 TUBES = SIDES | {"med", "meds", "m", "ant", "post", "anterior", "posterior", "base", "apex", "upper", "lower"}
+SET_TO = frozenset(map(str, DIALLED))
 OF_THE_NEXT = frozenset({"in", "for", "of", "from"})
 """Right before a bed these say that what was told before is of it."""
 HEDGES = frozenset({"think", "sure", "or", "maybe"})
@@ -93,7 +94,7 @@ def _is_set_so(toks: Toks, rows: Sequence[Row]) -> bool:
     for row in rows[1:]:
         line = word(toks, row.label_end + 1)
         apart = word(toks, row.label_end) == "/" and (word(toks, row.start - 1) == "/" or not slashed)
-        if apart and word(toks, row.start) in DIALLED and line.isdecimal() and int(line[:4]) <= LITTLE:
+        if apart and word(toks, row.start) in SET_TO and line.isdecimal() and int(line[:4]) <= LITTLE:
             return True
     return False
 

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Set
+import re
+from collections.abc import Iterator, Mapping, Set
 
 from .items import Item
 from .lengths import length
@@ -243,3 +244,11 @@ def is_written_clock(toks: Toks, i: int) -> bool:
     both = is_digits(toks, i) and is_digits(toks, i + 2) and word(toks, i + 1) == ":"
     whole = both and glued(toks, i + 1) and glued(toks, i + 2)
     return whole and len(word(toks, i)) == len(word(toks, i + 2)) == len("00")
+
+
+def phrases_in(pattern: re.Pattern[str], toks: Toks) -> Iterator[tuple[int, int]]:
+    """Where each match of a pattern over the words, a blank between them, begins and ends."""
+    text = " ".join(toks.said[: len(toks)])
+    for match in pattern.finditer(text):
+        start, last = (text[:place].count(" ") for place in match.span())
+        yield start, last + 1

@@ -6,13 +6,12 @@ A recogniser sets no stop behind the line, so such a time may be taken for its o
 from __future__ import annotations
 
 from .again import Again, Told
+from .framed import NO_REPORT
 from .numbers import word
 from .ownclauses import own_clauses
 from .patterns.smalltalk import NAMES
-from .statements import Answered, Asked, Corrected, Mark, Withdrawn
+from .statements import Mark
 from .verdict import Outcome
-
-NO_REPORT = (Answered, Asked, Corrected, Withdrawn)
 
 
 def without_now(again: Again, outcome: Outcome) -> Told:

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from .entered import ENTERED
+from .goings import past
 from .items import AMOUNTS
 from .numbers import Toks, word
 from .patterns.leads import LINES
@@ -55,9 +56,7 @@ def _judged(items: Pieces, toks: Toks) -> Iterator[str]:
     if any(i.name in {"withdrawn", "corrected"} for i in items):
         return
     for item in items:
-        k = item.end
-        while word(toks, k) in BEING:
-            k += 1
+        k = past(toks, item.end, BEING)
         if item.role in {"time", *AMOUNTS} and k > item.end and word(toks, k) in WRONG:
             yield "a number that is said to be wrong"
 
@@ -65,9 +64,7 @@ def _judged(items: Pieces, toks: Toks) -> Iterator[str]:
 def _time_wrong(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "timestamp off. 1255 pls": the right time, or a line?"""
     for k in range(len(toks) - 1):
-        end = k + 1
-        while word(toks, end) in BEING:
-            end += 1
+        end = past(toks, k + 1, BEING)
         told = word(toks, k) in TIMES and word(toks, end) in WRONG
         if told and any(i.role in AMOUNTS and i.full_clock and not i.unit for i in items):
             yield "the right time, or the line"

@@ -56,10 +56,8 @@ def is_time_or_level(said: Said, items: tuple[Item, ...], arrived: datetime) -> 
     before = [i for i in items[:k] if i.role != "tube"][-1:]
     behind_bed = any(i.label is not None and i.role in {"bed", "num"} for i in before)
     behind_bed &= items[k - 1].end == line.start
-    behind = items[k + 1] if k + 1 < len(items) else None
-    named = behind is not None and behind.role == "cue" and behind.value in LINE_WORDS
     full = all(not clock.minute for clock in line.clocks)
-    told_when = behind_bed or named or (full and line is said.at)
+    told_when = behind_bed or is_named(line, items) or (full and line is said.at)
     return line.within(REACH if full else RECENT, arrived) and not told_when
 
 
@@ -96,7 +94,7 @@ def is_time_denied(said: Said, items: tuple[Item, ...], arrived: datetime) -> bo
 def is_far_back(said: Said, items: tuple[Item, ...], arrived: datetime) -> bool:
     """ "5 1515 should read 460" at 0703, "that 1201 should be 830" at 1841: a line of then, or 1,515 mL?"""
     line, level = said.at, said.level
-    if line is None or level is None or not _is_either(line) or _is_named(line, items):
+    if line is None or level is None or not _is_either(line) or is_named(line, items):
         return False
     found = line.when(arrived, LIST_REACH).sure
     full = all(not clock.minute for clock in line.clocks) or line.digits.startswith("0")
@@ -104,9 +102,9 @@ def is_far_back(said: Said, items: tuple[Item, ...], arrived: datetime) -> bool:
     return found is not None and since(found, arrived) > (RECENT * 3 if full or other else RECENT)
 
 
-def _is_named(line: Item, items: tuple[Item, ...]) -> bool:
-    """ "the 1201 line": whether a word behind it says that it is when the line was."""
-    behind = next((i for i in items if i.start == line.end), None)
+def is_named(line: Item, items: tuple[Item, ...]) -> bool:
+    """ "the 1201 line": whether a word for a line stands behind it."""
+    behind = next((i for i in items if i.start >= line.end), None)
     return behind is not None and behind.role == "cue" and behind.value in LINE_WORDS
 
 

@@ -14,6 +14,7 @@ from .neighbours import phrase_of
 from .numbers import Toks, word
 from .sides import TOWARD
 from .statements import Statement, Unclear, Withdrawn
+from .whichline import is_named
 
 TAKING_BACK = frozenset({"scratch", "strike"})
 REASONS = frozenset(
@@ -226,28 +227,22 @@ def _may_be_level(item: Item, items: tuple[Item, ...], arrived: datetime) -> boo
         return False
     short = len(item.digits) == FULL_HOUR - 1  # "void the 415 on bed 3"
     if not item.digits and item.amount is not None and HUNDRED <= item.amount < 10 * HUNDRED:
-        return not _is_named(item, items)  # said aloud: "bed six six hundred scratch that"
+        return not is_named(item, items)  # said aloud: "bed six six hundred scratch that"
     if short and item.digits.endswith("00"):
         found = item.when(arrived, LIST_REACH).sure
         short = found is not None and found.hour >= NOON  # "ignore the 600 for 14" in the evening
-        if short and not _is_named(item, items):
+        if short and not is_named(item, items):
             return True
     if not short and item.within(RECENT, arrived):
         return False
     whole = len(item.digits) == FULL_HOUR and not item.digits.startswith("0")
-    if whole and not (_is_named(item, items) or item.within(RECENT * 3, arrived)):
+    if whole and not (is_named(item, items) or item.within(RECENT * 3, arrived)):
         return True  # "ignore the 1200 i just sent" at seven in the evening
     if _is_time_of_line(item, arrived):
         return False
     return (
-        not _is_named(item, items) and not item.digits.startswith("0") and all(c.minute for c in item.clocks)
+        not is_named(item, items) and not item.digits.startswith("0") and all(c.minute for c in item.clocks)
     )
-
-
-def _is_named(item: Item, items: tuple[Item, ...]) -> bool:
-    """ "the 1900 mark": whether a word for a line stands behind it."""
-    after = next((i for i in items if i.start >= item.end), None)
-    return after is not None and after.role == "cue" and after.value in LINE_WORDS
 
 
 def _bed_among(times: list[Item]) -> Item | None:
