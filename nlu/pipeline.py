@@ -16,7 +16,18 @@ from spacy.lang.en import English
 from spacy.matcher import PhraseMatcher
 from spacy.tokens import Doc
 
-from . import abroad, bareverbs, heard, patientnames, sentences, shortened, spelling, trade, tubenames
+from . import (
+    abroad,
+    bareverbs,
+    heard,
+    patientnames,
+    sentences,
+    shortened,
+    spelling,
+    swapped,
+    trade,
+    tubenames,
+)
 from .patterns import clockwords
 from .patterns.numerals import HOMOPHONES, NUMERALS, ONES, TENS
 from .phrasebook import PhraseBook, phrases
@@ -117,7 +128,9 @@ class Pipeline:
         raw = raw if voice else sentences.parted(raw)
         owned = any(token.text.endswith("'s") for token in raw)
         raw = trade.plain(tubenames.plain(list(without_possessive(raw, NUMERALS)) if owned else raw))
-        raw = bareverbs.plain(abroad.plain(heard.plain(raw) if voice else shortened.plain(raw)))
+        raw = bareverbs.plain(
+            abroad.plain(heard.plain(raw) if voice else shortened.plain(swapped.plain(raw)))
+        )
         raw = sentences.stopped(patientnames.plain(raw))
         repaired, broken = self.speller.repaired(raw, shortest=HEARD_SHORTEST if voice else spelling.SHORTEST)
         return Read(text, repaired, self.cues(repaired), broken)

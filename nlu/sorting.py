@@ -12,7 +12,19 @@ from .neighbours import phrase_of
 from .numbers import Toks, word
 from .retiming import is_denied_time, is_retold
 from .sides import FIGURES, TOWARD, TURNS, Sides, is_contrast, whole_tubes
-from .whichline import Contrast, contrast, is_before_entered, is_far_less, is_other_bed, is_typo
+from .whichline import (
+    Contrast,
+    contrast,
+    is_before_entered,
+    is_far_less,
+    is_full,
+    is_hour,
+    is_other_bed,
+    is_other_hour,
+    is_typed_over,
+    is_typo,
+    may_be_retyped,
+)
 
 PLACED = frozenset({"on", "for", "in", "under"})
 SAID_FALSE = frozenset(
@@ -147,15 +159,12 @@ class Sorted:
 
     def _number(self, item: Item, nxt: Item | None) -> None:
         told = item.start < self.turn or (bool(self.nums.all) and (item.amount or HOURS) < HOURS)
-        hour = item.lead == "at" and told
-        timely = (
-            bool(item.clocks)
-            and (item.clocklike or hour)
-            and not item.unit
-            and item.within(LIST_REACH, self.arrived)
-        )
+        of_line = is_hour(item, self.items, self.toks)
+        hour = (item.lead == "at" and told) or of_line
+        near = of_line or item.within(LIST_REACH, self.arrived)
+        timely = bool(item.clocks) and (item.clocklike or hour) and not item.unit and near
         by_place = item.lead in {"at", "timeword"} and not self._is_at_level(item)
-        by_place |= self._names_line(nxt) or item.amount is None or self._is_the_one_from(item)
+        by_place |= of_line or self._names_line(nxt) or item.amount is None or self._is_the_one_from(item)
         if self._is_entered(item, nxt):
             timed = timely and self.wrong_time and item.full_clock
             (self.times if timed else self.nums).was.append(item)  # "wrong time, i put 1800"
@@ -165,11 +174,11 @@ class Sorted:
             self._add(self.times, item, line=True)
         elif timely and self._is_retimed(item):
             self.times.now.append(item)
+        elif is_other_hour(item, self.times.all):
+            self.odd = True
         elif timely and self._is_denied_time(item):
-            self.times.was, self.times.free = (
-                [item],
-                [i for i in self.times.free if not self._is_same(i, item)],
-            )
+            self.times.was = [item]
+            self.times.free = [i for i in self.times.free if not self._is_same(i, item)]
         elif timely and not self._is_level_retimed(item) and (by_place or self._is_time_of_line(item)):
             self._time(item, nxt)
         elif item.amount is None or item.negative or item.unit == "bad":
@@ -256,7 +265,7 @@ class Sorted:
 
     def _is_line_of_pair(self, item: Item) -> bool:
         """ "change left to right for 12 1900": both tubes are said, and the number is the line's time."""
-        return len(self.tubes.all) == 2 and not self.times.all and _is_full(item)
+        return len(self.tubes.all) == 2 and not self.times.all and is_full(item)
 
     def _is_retimed(self, item: Item) -> bool:
         """ "2000 mark was at 1930": a second clock time within 2 h of the line's is when it was read."""
@@ -284,7 +293,7 @@ class Sorted:
 
     def _is_denied_time(self, item: Item) -> bool:
         """ "was taken at 1845 not 1900": behind the right time, the wrong one."""
-        if not (self.negated or item.link == "not"):
+        if not (self.negated or item.link == "not") or is_typed_over(item, self.nums.now, self.arrived):
             return False
         if is_denied_time(self.items, self.toks):
             return True
@@ -299,7 +308,7 @@ class Sorted:
         if self.nums.was and self.nums.was[0].link == "not" and not self.nums.free:
             return False  # "not 490, 1425"
         if is_typo(item, self.toks):
-            self.doubted |= _is_full(item) or item.within(RECENT, self.arrived)
+            self.doubted |= is_full(item) or item.within(RECENT, self.arrived)
             return False
         later = [i for i in self.items if i.start > item.start]
         right = next((i for i in later if i.role == "num"), None)
@@ -318,7 +327,7 @@ class Sorted:
             return False  # "the 240 was for bed 7 not bed 6"
         other = right is not None and right.label is not None and (right.link != "to" or belongs(self.items))
         if right is None or other:  # "the 1050 was meant for 13": a level may name it too
-            self.doubted |= not _is_full(item) and not item.within(RECENT, self.arrived)
+            self.doubted |= not is_full(item) and not item.within(RECENT, self.arrived)
         if right is None:
             return True
         if [i.link for i in later if i.role == "num"] == ["not", "but"]:
@@ -330,7 +339,7 @@ class Sorted:
         denied = any(i.link == "not" for i in later)
         if denied and any(i.role == "time" or (i.lead == "at" and i.clocklike) for i in later):
             return False  # "445 at 1900, not 455"
-        self.doubted |= _may_be_retyped(item, right) and not denied
+        self.doubted |= may_be_retyped(item, right) and not denied
         return True
 
     def _is_retyped_level(self, item: Item) -> bool:
@@ -388,13 +397,3 @@ class Sorted:
 
 def _is_timeword(item: Item, toks: Toks) -> bool:
     return item.role == "cue" and item.value == "timeword" and "tim" in phrase_of(item, toks)
-
-
-def _is_full(item: Item) -> bool:
-    """Whether it is a full hour, or led by a zero: of four digits surely a time."""
-    return any(c.minute == 0 for c in item.clocks) or item.digits.startswith("0")
-
-
-def _may_be_retyped(item: Item, right: Item) -> bool:
-    """ "1030 to 1005": a level typed again, or the time of the line; only full hours are surely times."""
-    return not _is_full(item) and right.lead in {"to", ""} and len(item.digits) == len(right.digits)

@@ -12,11 +12,14 @@ from typing import NamedTuple
 from .corrections import LINE_WORDS
 from .entered import ENTERED
 from .items import FULL_HOUR, RECENT, Item
-from .moments import LIST_REACH, REACH, since
+from .moments import BARE_REACH, LIST_REACH, REACH, since
 from .numbers import Toks, word
 
 FAR_OVER = 10
 """A level so many times what follows was not mistyped for it."""
+LAST_HOUR, HUNDRED = 12, 100
+COPULAS = frozenset({"is", "was", "s", "it's", "its", "read", "reads"})
+"""Before "at" these say what a line is at."""
 CONTRASTED = frozenset({"instead", "rather"})
 LED = frozenset({"", "to"})
 PLACES = frozenset({"num", "bed", "time", "tube"})
@@ -163,7 +166,53 @@ def is_far_less(number: Item, levels: Sequence[Item]) -> bool:
     return (was.amount or 0) >= FAR_OVER * max(1, number.amount or 0) and not mistyped
 
 
+def is_hour(number: Item, items: tuple[Item, ...], toks: Toks) -> bool:
+    """ "correct bed 22 at 3 to 1240": the bare hour is when the line was; "at 12 to 120" left out a digit."""
+    told = number.lead == "at" or (number.lead == "level" and number.at)
+    if not told or word(toks, number.start - 2) in COPULAS or not 0 < (number.amount or 0) <= LAST_HOUR:
+        return False
+    levels = (i for i in items if i.role == "num" and i is not number and (i.amount or 0) >= HUNDRED)
+    return any(_is_no_slip(number, i) for i in levels)
+
+
+def _is_no_slip(number: Item, level: Item) -> bool:
+    typed = iter(level.digits)
+    return len(level.digits) > len(number.digits) + 1 or any(digit not in typed for digit in number.digits)
+
+
+def is_typed_over(number: Item, right: Sequence[Item], arrived: datetime) -> bool:
+    """ "should be 1240 at 3 not 1340": a digit or two swapped ones off the level, hours ago."""
+    return (
+        len(right) == 1
+        and not number.within(BARE_REACH, arrived)
+        and _is_slip(number.digits, right[0].digits)
+    )
+
+
+def _is_slip(wrong: str, right: str) -> bool:
+    if len(wrong) != len(right) or wrong.startswith("0"):
+        return False
+    apart = [k for k in range(len(wrong)) if wrong[k] != right[k]]
+    return len(apart) == 1 or (len(apart) == 2 and sorted(wrong) == sorted(right))
+
+
 def _is_either(number: Item) -> bool:
     """Whether it is written as a whole clock time and as a level."""
     bare = number.role == "num" and number.lead in LED and not (number.unit or number.at)
     return bare and len(number.digits) == FULL_HOUR and number.full_clock and number.digits[0] != "0"
+
+
+def is_other_hour(number: Item, times: Sequence[Item]) -> bool:
+    """ "was 340 at 3 not 4": at another hour, or another level."""
+    bare = number.link == "not" and not (number.unit or number.clocklike) and bool(times)
+    return bare and not times[-1].clocklike and times[-1].end + 1 == number.start
+
+
+def is_full(item: Item) -> bool:
+    """Whether it is a full hour, or led by a zero: of four digits surely a time."""
+    return any(c.minute == 0 for c in item.clocks) or item.digits.startswith("0")
+
+
+def may_be_retyped(item: Item, right: Item) -> bool:
+    """ "1030 to 1005": a level typed again, or the time of the line; only full hours are surely times."""
+    return not is_full(item) and right.lead in {"to", ""} and len(item.digits) == len(right.digits)

@@ -221,6 +221,17 @@ def _is_one(item: Item) -> bool:
     return item.role == "num" and item.amount == 1 and not item.unit and not item.digits
 
 
+def _is_hour(item: Item) -> bool:
+    """ "delete what i put for bed 19 at 3": under the rule of bare hours."""
+    told = item.role == "num" and 0 < (item.amount or 0) <= NOON and not item.unit
+    return told and (item.lead == "at" or (item.lead == "level" and item.at))
+
+
+def _is_a_bed(item: Item) -> bool:
+    """ "bed 9", "for 9"."""
+    return item.role == "bed" or (item.label is not None and item.link in {"for", "on", "in"})
+
+
 def _may_be_level(item: Item, items: tuple[Item, ...], arrived: datetime) -> bool:
     """ "disregard 1050": the level of the line, or its time; a full hour or a recent one is the time."""
     if item.role == "time" or item.lead in {"at", "timeword"}:
@@ -298,10 +309,12 @@ def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statemen
     times = [
         i
         for i in items
-        if i.role == "time" or (i.role == "num" and i.clocklike and i.within(LIST_REACH, arrived))
+        if i.role == "time"
+        or (i.role == "num" and i.clocklike and i.within(LIST_REACH, arrived))
+        or (_is_hour(i) and any(_is_a_bed(j) for j in items))
     ]
     nums = [i for i in items if i.role == "num" and i not in times]
-    if not beds and len(nums) == 1 and nums[0].label is not None:
+    if not beds and len(nums) == 1 and nums[0].label is not None and not _is_hour(nums[0]):
         beds, nums = [nums[0].label], []
     if not beds and not nums and (bed := _bed_among(times)) is not None:
         beds, times = [bed.label], [i for i in times if i is not bed]
