@@ -25,6 +25,7 @@ from . import (
     shortened,
     spelling,
     swapped,
+    titles,
     trade,
     tubenames,
 )
@@ -123,7 +124,7 @@ class Pipeline:
         """The tokens and cues of a message."""
         plain = folded(text)
         raw: Sequence[Token] = cut(plain)
-        raw = raw if voice else tubenames.named(raw, text)
+        raw = raw if voice else tubenames.named(titles.untitled(raw, text), text)
         raw = list(without_dots(raw)) if "." in text else raw
         raw = raw if voice else sentences.parted(raw)
         owned = any(token.text.endswith("'s") for token in raw)

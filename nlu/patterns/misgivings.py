@@ -169,10 +169,13 @@ not (?:quite |really )?what i (?:expected|thought)
 """What was read is not believed."""
 TILTED = (
     r"(?:box|canister|bottle|chamber|collector|drain|unit|system|it|it's|its|that)(?: \w+){0,2} "
-    r"(?:swinging|swaying|sloshing|moving|rocking|tilted|tilting|leaning|slanted|slanting"
+    r"(?:swaying|sloshing|moving|rocking|tilted|tilting|leaning|slanted|slanting"
     r"|lopsided|wonky|crooked|squint|sloping|skewed|angled"
     r"|(?:not|wasn't|isn't|wasnt|isnt) (?:level|upright|flat|straight)|(?:at|on) an angle"
     r"|(?:on|onto) its side|uneven)(?! with)"
+    r"|(?:box|canister|bottle|chamber|collector|unit|system|that)(?: \w+){0,2} swinging(?! with)"
+    r"|(?:drain|it|it's|its)(?: \w+){0,2} swinging (?:about|around|off|from|under|back|loose|in mid"
+    r"|when|while|as|so|because|on(?! suction| \d)|like)"
     r"|(?:it|box|canister|bottle) (?:was|got) (?:knocked|bumped|kicked|nudged)(?! over)"
     r"|(?:moving|shaking|rocking|swinging|carrying|holding) (?:the |his |her )?(?:box|canister|bottle|drain)"
 )
