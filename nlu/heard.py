@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from .figures import figures
 from .patterns.clockwords import AGO, AMPM, HOUR_WORDS, MINUTE_WORDS
 from .patterns.leads import BED_SAID
-from .patterns.numerals import HOMOPHONES, NUMERALS, is_number
+from .patterns.numerals import HOMOPHONES, NUMERALS, ONES, is_number
 from .soundalikes import sounded
 from .tokens import Token, text_at
 from .wardwords import put_right
@@ -61,8 +61,10 @@ _BEFORE_PERIOD = (
 )
 BEFORE_PERIOD = frozenset(_BEFORE_PERIOD.split())
 """Behind these a period is a length of time."""
-SPELT = frozenset({"icu", "itu", "hdu", "ccu", "mri", "uss"})
-SPELT_LETTERS = 3
+SPELT = frozenset({"icu", "itu", "hdu", "ccu", "mri", "uss", "bp"})
+SPELT_LETTERS = (2, 3)
+OF_LETTER = frozenset({"tube", "tubes", "drain", "drains", "bed", "beds"})
+"""Behind these a letter is a name."""
 LONGEST_LETTERS = 3
 """Letters of a label before its number: CT1."""
 MOST_WORDS = 3
@@ -71,7 +73,7 @@ MOST_WORDS = 3
 
 def plain(toks: Sequence[Token]) -> list[Token]:
     """The tokens with what was misheard put right, each still at its place in the message."""
-    joined = sounded(_looks(put_right(figures(_flowing(_spelt(_stopped(_timed(toks))))))))
+    joined = sounded(_looks(put_right(figures(_flowing(_spelt(_thousands(_stopped(_timed(toks)))))))))
     named = any(t.text in BED_SAID for t in joined)
     return [_bed(joined, k, named=named) for k in range(len(joined))]
 
@@ -118,11 +120,30 @@ def _spelt(toks: Sequence[Token]) -> Sequence[Token]:
     out: list[Token] = []
     for token in toks:
         out.append(token)
-        name = "".join(t.text for t in out[-SPELT_LETTERS:] if len(t.text) == 1)
-        if name in SPELT:
-            first = out[-SPELT_LETTERS]
-            out[-SPELT_LETTERS:] = [Token(name, first.start, token.end, first.glued)]
+        for letters in SPELT_LETTERS:
+            name = "".join(t.text for t in out[-letters:] if len(t.text) == 1)
+            if (
+                name in SPELT
+                and len(name) == letters
+                and text_at(out, len(out) - letters - 1) not in OF_LETTER
+            ):
+                first = out[-letters]
+                out[-letters:] = [Token(name, first.start, token.end, first.glued)]
     return out if len(out) < len(toks) else toks
+
+
+def _thousands(toks: Sequence[Token]) -> Sequence[Token]:
+    """ "one thousand oh five": one number; "one thousand oh five hundred" ends with the time."""
+    if "thousand" not in [t.text for t in toks]:
+        return toks
+    return [t._replace(text="and") if _is_nought_within(toks, k) else t for k, t in enumerate(toks)]
+
+
+def _is_nought_within(toks: Sequence[Token], k: int) -> bool:
+    within = (
+        toks[k].text in {"oh", "o"} and text_at(toks, k - 1) == "thousand" and text_at(toks, k + 1) in ONES
+    )
+    return within and not (is_number(text_at(toks, k + 2)) or text_at(toks, k + 2) in {"oh", "o", ":"})
 
 
 def _bed(toks: Sequence[Token], i: int, *, named: bool) -> Token:

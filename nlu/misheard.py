@@ -11,7 +11,7 @@ from itertools import pairwise
 from .clauses import NUMBERS
 from .clock import clocks
 from .items import AMOUNTS, Item, is_now
-from .numbers import Toks, heard_as_number, numbers, word
+from .numbers import Toks, heard_as_number, numbers, starts_number, word
 from .patterns.leads import BED_WORDS, LINES
 from .patterns.numerals import HOMOPHONES, ONES, SCALES, TENS
 from .rules import Rule
@@ -274,8 +274,23 @@ def _of_next_words(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     for item in items:
         last = word(toks, item.end - 1) in ONES and word(toks, item.end - 2) in {*TENS, *SCALES}
         named = any(i.role == "cue" and i.value == "reason" and i.start == item.end for i in items)
-        if item.role in AMOUNTS and last and (named or word(toks, item.end) in OF_ONE):
+        of_one = word(toks, item.end) in OF_ONE and not _is_hour_of_day(toks, item.end)
+        if item.role in AMOUNTS and last and (named or of_one):
             yield "the last digit may be of the words behind it"
+    for level, time in pairwise(items):
+        ends = level.role in AMOUNTS and word(toks, level.end - 1) in {*TENS, *SCALES}
+        hour = time.role == "time" and time.start == level.end and word(toks, time.start) in ONES
+        if ends and hour and word(toks, time.start + 1) in DAYS:
+            yield "an hour, or the last digit of the number"  # "two ninety five last night"
+
+
+DAYS = frozenset({"last", "tonight", "today", "this", "yesterday"})
+
+
+def _is_hour_of_day(toks: Toks, i: int) -> bool:
+    """ "two ninety five last night at eleven": the day of a time that is told whole."""
+    day = word(toks, i) == "last" and word(toks, i + 1) in {"night", "evening"}
+    return day and word(toks, i + 2) == "at" and starts_number(toks, i + 3)
 
 
 OF_ONE = frozenset({"more", "last", "other", "final", "quick", "ish", "thing", "things"})

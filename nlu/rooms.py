@@ -22,7 +22,7 @@ BAYS = frozenset({"bay"})
 BEDS = frozenset({"bed", "beds", "bd", "b"})
 REACH = 5
 """Words back to where a side room before this number begins."""
-PAUSES = frozenset({"-", "/"})
+PAUSES = frozenset({"-", "/", ",", ":"})
 
 
 def side_room(toks: Toks, i: int, index: Mapping[str, str], *, voice: bool) -> tuple[int, str] | None:
