@@ -59,12 +59,14 @@ TAKEN_OFF = frozenset({"off", "away"})
 BOXED = frozenset({"the", "old", "his", "her", "full"})
 DENIED = frozenset({"not", "no", "was", "were"})
 """Before a pair: denied, or how it was."""
+WAYS = frozenset({"to", "for", "down", "up", "over", "across"})
+"""Behind "is gone" somebody went somewhere; a leak only "is gone"."""
 BEING = frozenset({"is", "was", "are", "has", "been"})
 IDLE = frozenset({"kept", "getting", "already"})
 LOOKING = ("ous", "lent", "bloody", "milky", "cloudy", "clear", "red")
 _WORDS = """
 nothing told left actual confused aspect pink there took off away write document bright dark clear bubble
-kindly can same today yesterday hour clock only
+gone kindly can same today yesterday hour clock only
 """
 WORDS = IDLE | AROUND | POLITE | WARDS | TOPPED | CONTAINERS | frozenset(_WORDS.split())
 """What else is looked at begins or ends with one of these."""
@@ -102,6 +104,8 @@ def _otherwise(toks: Sequence[Token], k: int) -> str:
         return "up" if before in TOPPED else ""
     if said == "hour":
         return "time" if _ends_line(toks, k) and _is_clock(toks, k + 1) else ""
+    if said == "is":
+        return "has" if behind == "gone" and text_at(toks, k + 2) in WAYS else ""
     if said == "can":
         return "canister" if before in BOXED else ""
     if said in CONTAINERS:

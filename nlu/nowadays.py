@@ -30,6 +30,7 @@ def told_now(items: list[Item], toks: Toks) -> Iterator[Item]:
         )
         told = is_now(item) and ((timed and of_remark) or (lined and of_remark and _is_plain_now(items, k)))
         told |= is_of_now(item) and word(toks, item.start) in WORDS and _is_of_clause(items, k, toks)
+        told |= is_of_now(item) and word(toks, item.start) == "today" and _is_of_operation(items, k)
         yield item._replace(role="cue", value="word", name="now") if told else item
         timed = (timed or is_at(item)) and item.role != "sep"
         lined = (lined or is_at(item)) and (item.role != "sep" or item.value == ",")
@@ -41,6 +42,13 @@ def _is_plain_now(items: list[Item], k: int) -> bool:
     before = items[k - 1]
     behind = takewhile(lambda i: i.role != "sep", items[k + 1 :])
     return (before.value == "filler" or before.name in REMARKS) and not any(i.role == "num" for i in behind)
+
+
+def _is_of_operation(items: list[Item], k: int) -> bool:
+    """ "lobectomy today, placed at 1330": when he was operated on, beside a time of the clock."""
+    before = items[k - 1] if k else items[k]
+    operated = before.role == "cue" and before.value == "reason" and before.end == items[k].start
+    return operated and any(is_at(i) and i.clocklike for j, i in enumerate(items) if j != k)
 
 
 def _is_of_clause(items: list[Item], k: int, toks: Toks) -> bool:

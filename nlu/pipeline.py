@@ -19,6 +19,7 @@ from spacy.tokens import Doc
 from . import (
     abroad,
     bareverbs,
+    described,
     heard,
     patientnames,
     sentences,
@@ -132,7 +133,7 @@ class Pipeline:
         raw = bareverbs.plain(
             abroad.plain(heard.plain(raw) if voice else shortened.plain(swapped.plain(raw)))
         )
-        raw = sentences.stopped(patientnames.plain(raw))
+        raw = described.plain(sentences.stopped(patientnames.plain(raw)))
         repaired, broken = self.speller.repaired(raw, shortest=HEARD_SHORTEST if voice else spelling.SHORTEST)
         return Read(text, repaired, self.cues(repaired), broken)
 

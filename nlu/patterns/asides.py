@@ -37,7 +37,7 @@ way hairline rounded rounding reviewed laying slept sleeping snagged
 topped refilled found maam sir noticed saw sitting hanging hung lying full fresh uwsd uwd turning stable
 comfortable settled unwell agitated delirious sore bedside
 emergency transfer transferring transferred tripped tripping stumbled sob dyspneic dyspnoeic
-breathless distressed desatted desatting cheerful hungry drowsy teary anxious
+breathless distressed desatted desatting cheerful hungry drowsy teary anxious chat chats natter chatting
 transport transporting moving move mobilising mobilizing turned
 rolling rolled repositioning walking physiotherapy ambulating bathing mistake
 accident error purpose while whilst during when just then now this that round rounds w via

@@ -1,0 +1,78 @@
+"""What was found, described: "not a bubble in sight", "the water is moving with the breathing".
+
+Each is put as its short name, with a "no" where it is denied; left as said where another thing moves ("his
+chest") or what is behind takes it back ("not a bubble until he coughed"). Called by `pipeline`.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from .tokens import Token
+
+BUBBLE = r"(?:bubbles?|leaks?|air leaks?|airleaks?|bubbling)"
+SIGN = r"(?:signs?|hint|trace|evidence|suggestion)"
+SIGHT = r"(?: in sight| to be seen| anywhere| at all| whatsoever| seen)"
+WHOLE = r"(?= (?:[,.;!)-]|and|at|this|on|in|bed)(?: |$)|$)"
+WATER = r"(?:water(?: level)?|column|water column|fluid|meniscus|float|ball)"
+BREATH = (
+    r"(?:with|on|when|as|in time with) (?:the |his |her |each |every |their )?"
+    r"(?:breathing|breaths?|respirations?|resps|inspiration|he breathes|she breathes|he is breathing)"
+)
+MOVES = (
+    r"(?:(?:moving|moves|going|goes|bobbing|bobs) up and down|moving|moves|rising and falling|rises and falls"
+    r"|bobbing|bobs)"
+)
+
+
+class Described(NamedTuple):
+    """What is said so, and its short name."""
+
+    words: re.Pattern[str]
+    named: tuple[str, ...]
+
+
+def _of(words: str, *named: str) -> Described:
+    return Described(re.compile(rf"(?<![^ ])(?:{words})(?![^ ])"), named)
+
+
+FOUND = (
+    _of(rf"not (?:a|one|a single|the slightest|even a|even one) {BUBBLE}{SIGHT}?{WHOLE}", "no", "bubbles"),
+    _of(
+        rf"(?:not a|no|not any|without any|without a) {SIGN} of (?:an?y? )?{BUBBLE}{SIGHT}?{WHOLE}",
+        "no",
+        "bubbles",
+    ),
+    _of(rf"(?:no|zero) {BUBBLE}{SIGHT}{WHOLE}", "no", "bubbles"),
+    _of(rf"(?<!at )(?<!is )(?<!was )zero {BUBBLE}{WHOLE}", "no", "bubbles"),
+    _of(
+        rf"(?:the )?{WATER} (?:is |was |still )?(?:not|isn't|isnt|wasn't) {MOVES} {BREATH}{WHOLE}",
+        "not",
+        "swinging",
+    ),
+    _of(rf"(?:the )?{WATER} (?:is |was )?(?:still |nicely )?{MOVES} {BREATH}{WHOLE}", "swinging"),
+)
+STARTS = frozenset({"not", "no", "zero", "without", "water", "column", "fluid", "meniscus", "float", "ball"})
+
+
+def plain(toks: Sequence[Token]) -> Sequence[Token]:
+    """The tokens, each of these by its short name."""
+    if STARTS.isdisjoint(t.text for t in toks):
+        return toks
+    for words, named in FOUND:
+        toks = _put(toks, words, named)
+    return toks
+
+
+def _put(toks: Sequence[Token], words: re.Pattern[str], named: tuple[str, ...]) -> Sequence[Token]:
+    text = " ".join(t.text for t in toks)
+    found = words.search(text)
+    if found is None:
+        return toks
+    first = text[: found.start()].count(" ")
+    last = first + found.group().count(" ")
+    begin, end = toks[first], toks[last]
+    put = [Token(name, begin.start, end.end, begin.glued and not k) for k, name in enumerate(named)]
+    return [*toks[:first], *put, *toks[last + 1 :]]
