@@ -66,7 +66,7 @@ IDLE = frozenset({"kept", "getting", "already"})
 LOOKING = ("ous", "lent", "bloody", "milky", "cloudy", "clear", "red")
 _WORDS = """
 nothing told left actual confused aspect pink there took off away write document bright dark clear bubble
-gone kindly can same today yesterday hour clock only
+gone casing kindly can same today yesterday hour clock only
 """
 WORDS = IDLE | AROUND | POLITE | WARDS | TOPPED | CONTAINERS | frozenset(_WORDS.split())
 """What else is looked at begins or ends with one of these."""
@@ -106,6 +106,8 @@ def _otherwise(toks: Sequence[Token], k: int) -> str:
         return "time" if _ends_line(toks, k) and _is_clock(toks, k + 1) else ""
     if said == "is":
         return "has" if behind == "gone" and text_at(toks, k + 2) in WAYS else ""
+    if said == "casing":
+        return "canister" if before in {"the", "its", "drain", "tube", "unit"} else ""
     if said == "can":
         return "canister" if before in BOXED else ""
     if said in CONTAINERS:

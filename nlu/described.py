@@ -25,6 +25,8 @@ MOVES = (
     r"(?:(?:moving|moves|going|goes|bobbing|bobs) up and down|moving|moves|rising and falling|rises and falls"
     r"|bobbing|bobs)"
 )
+SET_TO = r"(?:(?<= [1234][05] )|(?<= 5 )|(?<=ten )|(?<=teen )|(?<=twenty )|(?<=thirty )|(?<=forty ))"
+"""What a suction dial is set to."""
 
 
 class Described(NamedTuple):
@@ -53,8 +55,12 @@ FOUND = (
         "swinging",
     ),
     _of(rf"(?:the )?{WATER} (?:is |was )?(?:still |nicely )?{MOVES} {BREATH}{WHOLE}", "swinging"),
+    _of(r"back on (?:its|it's|it is)(?= \d)", "back", "on", ","),
+    _of(rf"{SET_TO}on (?:the |its |his |her )?(?:suction )?dial", "of", "suction"),
 )
-STARTS = frozenset({"not", "no", "zero", "without", "water", "column", "fluid", "meniscus", "float", "ball"})
+STARTS = frozenset(
+    {"dial", "not", "no", "zero", "without", "water", "column", "fluid", "meniscus", "float", "ball"}
+)
 
 
 def plain(toks: Sequence[Token]) -> Sequence[Token]:

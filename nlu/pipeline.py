@@ -21,6 +21,7 @@ from . import (
     bareverbs,
     described,
     heard,
+    leftout,
     patientnames,
     sentences,
     shortened,
@@ -131,7 +132,7 @@ class Pipeline:
         owned = any(token.text.endswith("'s") for token in raw)
         raw = trade.plain(tubenames.plain(list(without_possessive(raw, NUMERALS)) if owned else raw))
         raw = bareverbs.plain(
-            abroad.plain(heard.plain(raw) if voice else shortened.plain(swapped.plain(raw)))
+            abroad.plain(heard.plain(raw) if voice else shortened.plain(leftout.without(swapped.plain(raw))))
         )
         raw = described.plain(sentences.stopped(patientnames.plain(raw)))
         repaired, broken = self.speller.repaired(raw, shortest=HEARD_SHORTEST if voice else spelling.SHORTEST)

@@ -22,7 +22,9 @@ BAYS = frozenset({"bay"})
 BEDS = frozenset({"bed", "beds", "bd", "b"})
 REACH = 5
 """Words back to where a side room before this number begins."""
-PAUSES = frozenset({"-", "/", ",", ":"})
+PAUSES = frozenset({"-", "/"})
+WHERE = frozenset({"on", "in", "from"})
+"""Before a bay these say where who writes is: "nurse on bay two, bed seven"."""
 
 
 def side_room(toks: Toks, i: int, index: Mapping[str, str], *, voice: bool) -> tuple[int, str] | None:
@@ -84,7 +86,8 @@ def bays(toks: Toks, index: Mapping[str, str] | None, *, voice: bool) -> Iterato
 
 def _beside_bed(toks: Toks, i: int, end: int, index: Mapping[str, str], *, voice: bool) -> int:
     """Where the bay ends that is named beside a bed of the unit, 0 if there is no such bed."""
-    behind = end + (word(toks, end) in PAUSES)
+    paused = word(toks, end) in PAUSES or (word(toks, end) == "," and word(toks, i - 1) in WHERE)
+    behind = end + paused
     if word(toks, behind) in BEDS and _is_bed(toks, behind + 1, index, voice=voice):
         return behind
     before = [k for k in range(max(0, i - 4), i) if word(toks, k) in BEDS]

@@ -299,6 +299,13 @@ def _may_be_left_out(items: tuple[Item, ...], text: str) -> bool:
     return others or (bare and thing and not IGNORING.isdisjoint(said))
 
 
+def _times(items: tuple[Item, ...], arrived: datetime) -> list[Item]:
+    named = any(map(_is_a_bed, items))
+    clocks = (i for i in items if i.role == "num" and i.clocklike and i.within(LIST_REACH, arrived))
+    found = {*clocks, *(i for i in items if i.role == "time" or (named and _is_hour(i)))}
+    return [i for i in items if i in found]
+
+
 def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statement | Unclear:
     """What is taken back: the last message, or the line of that bed and time."""
     items = tuple(i.as_role("bed") if i.role == "num" and _is_bed_behind(i, items) else i for i in items)
@@ -306,13 +313,7 @@ def withdrawn(items: tuple[Item, ...], arrived: datetime, text: str) -> Statemen
     tubes = [i.name for i in items if i.role == "tube"]
     if any(i.role == "bed" or (i.role == "num" and not _is_one(i)) for i in items):
         items = tuple(i for i in items if not _is_one(i))
-    times = [
-        i
-        for i in items
-        if i.role == "time"
-        or (i.role == "num" and i.clocklike and i.within(LIST_REACH, arrived))
-        or (_is_hour(i) and any(_is_a_bed(j) for j in items))
-    ]
+    times = _times(items, arrived)
     nums = [i for i in items if i.role == "num" and i not in times]
     if not beds and len(nums) == 1 and nums[0].label is not None and not _is_hour(nums[0]):
         beds, nums = [nums[0].label], []

@@ -33,7 +33,8 @@ coughed sneezed coughing stood sat walked ambulated righted but cos cuz coz beca
 today tonight ok fine well successfully uneventfully easily peacefully accidentally unexpectedly
 finally already briefly safely too also again overnight earlier sorted fixed
 straightened repositioned resolved informed notified updated aware called paged paging documented tolerated
-way hairline rounded rounding reviewed laying slept sleeping snagged
+way hairline rounded rounding reviewed laying slept sleeping snagged dragged reopened
+along across chest
 topped refilled found maam sir noticed saw sitting hanging hung lying full fresh uwsd uwd turning stable
 comfortable settled unwell agitated delirious sore bedside
 emergency transfer transferring transferred tripped tripping stumbled sob dyspneic dyspnoeic

@@ -114,5 +114,6 @@ SHORTHAND = {
     "mrkd": "marked",
     "lvl": "level",
     "intmt": "intermittent",
+    "intermit": "intermittent",
     **{f"{noun}'s": noun for noun in _NOUNS.split()},
 }

@@ -1,0 +1,59 @@
+"""Phrases that tell nothing wherever they stand: "tube out at last", "shout if I am doing it wrong".
+
+How the writer gets on, that nothing else is to be said beside a line, and where on the ward a bed is, in
+brackets behind it. A doubt of the number itself ("tell me if this is wrong") is none of these. Called by
+`pipeline`, for typed messages.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from .tokens import Token
+
+OWN = r"(?:i am|i'm|im|i ?'? m)"
+STOP = r"(?= [,.;!)-](?: |$)| and | then |$)"
+QUIET = r"(?: (?:it's|its|it is) (?:been )?a quiet (?:one|night|shift|day|evening))"
+LEARNING = (
+    r"(?:getting (?:the hang of|used to) (?:this|it|things|texting)|learning|new (?:here|to this|at this)"
+    r"|finding my feet)"
+)
+TELL = r"(?:shout|yell|holler|scream|tell me|let me know|correct me|say)"
+PLACE = r"(?:step ?-? ?down|hdu|end|window|door|corner|isolation|iso|side room|far side|near side)"
+PHRASES = (
+    rf"(?:(?:so|please|pls|and) )*{TELL} if {OWN} doing (?:it|this|that|things) (?:all )?wrong{STOP}",
+    rf"(?:(?:and|but|so) )?(?:i think )?{OWN} (?:finally |slowly |still |just )?{LEARNING}(?: : [)])?{STOP}",
+    rf"at (?:long )?last{STOP}",
+    r"(?<!\w )(?:i )?(?:just )?(?:went|popped|walked|looked) (?:in ?to|in|over to)(?: see)?(?= bed \d)",
+    rf"(?<=\d )[(](?: (?:the|by|near|in|at))* {PLACE}(?: (?:bed|room|one))? [)](?= \d| is | was | line |$)",
+)
+SAY = r"(?:say|report|add|note|tell|mention)"
+NOTHING = rf"(?:(?:and|there is|there's|got) )*nothing (?:else|more|further|new) to {SAY}"
+
+
+def _any_of(*phrases: str) -> re.Pattern[str]:
+    return re.compile(rf"(?<![^ ])(?:{'|'.join(phrases)})(?![^ ])")
+
+
+LEFT_OUT, BESIDE_LINES = _any_of(*PHRASES), _any_of(*PHRASES, f"{NOTHING}{QUIET}?{STOP}")
+STARTS = frozenset(
+    {"if", "getting", "learning", "new", "finding", "nothing", "last", "("}
+    | {"went", "popped", "walked", "looked"}
+)
+A_LINE = 2
+"""Numbers of a line: its bed and its level."""
+
+
+def without(toks: Sequence[Token]) -> Sequence[Token]:
+    """The tokens without these phrases, where something else is left."""
+    if STARTS.isdisjoint(t.text for t in toks):
+        return toks
+    text = " ".join(t.text for t in toks)
+    phrases = BESIDE_LINES if sum(t.is_digits for t in toks) >= A_LINE else LEFT_OUT
+    left: set[int] = set()
+    for found in phrases.finditer(text):
+        first = text[: found.start()].count(" ")
+        left.update(range(first, first + found.group().count(" ") + 1))
+    kept = [t for k, t in enumerate(toks) if k not in left]
+    return kept if any(t.is_word or t.is_digits for t in kept) else toks
