@@ -101,6 +101,11 @@ def is_remark_behind(items: Sequence[Item], k: int, toks: Toks) -> bool:
     return plain and not any(w.isdecimal() for w in said)
 
 
+def is_time_before(said: Sequence[str]) -> bool:
+    """ "640 the day before": of when a line is that was read then, and no remark beside it."""
+    return len(said) == len(("the", "day", "before")) and said[0] in {"the", "that"} and said[2] == "before"
+
+
 def _is_end(item: Item) -> bool:
     """A stop, or what is measured: "1020 at 2200 breathing easier rr 18"."""
     return item.name == MEASURED or (item.role == "sep" and item.value in STOPS)

@@ -304,8 +304,10 @@ def _minutes_past(toks: Toks, i: int) -> Iterator[Found]:
         whole = False
         for stop, hour in _core_hour(toks, after_hyphen(toks, end + 1)):
             whole = True
-            if {word(toks, stop - 1), word(toks, stop)} & HOUR_WORDS:  # "9 past 6h": a length of time
-                continue
+            if {word(toks, stop - 1), word(toks, stop)} & HOUR_WORDS:
+                if not (counted or hour.hour > 12) or link not in PAST:
+                    continue  # "9 past 6h": a length of time
+                stop += word(toks, stop) in HOUR_WORDS
             if word(toks, stop) == ":" and glued(toks, stop + 1) and is_digits(toks, stop + 1):
                 continue  # "bed 2 and 16 till 12:45"
             ranged = link in RANGE and minutes % 5 and not counted and (hour.hour - minutes) % 12 in {1, 2}
@@ -354,6 +356,10 @@ def _core_hour(toks: Toks, i: int) -> Iterator[tuple[int, Clock]]:
     elif text not in ZEROS:
         for end, hour in small(toks, i):
             yield from _hour_alone(end, hour, str(hour))
+            if word(toks, end) == "hundred" and hour <= 24:
+                yield end + 1, Clock(hour=hour, style="24")
+    if is_digits(toks, i) and len(text) == 4 and text.endswith("00"):
+        yield from _checked(i + 1, int(text[:2]), 0, "24", text)
 
 
 def _shifted(hour: Clock, minutes: int) -> Clock:

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from .items import Item
-from .numbers import Toks, Value, glued, is_digits, numbers, word
+from .numbers import Toks, Value, after_hyphen, glued, is_digits, numbers, word
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS, PAST, TO
 from .patterns.leads import MOST_LITRES
 from .patterns.levels import LITRES
@@ -99,7 +99,8 @@ def _whole(toks: Toks, i: int) -> list[tuple[int, Value]]:
 
 
 def _litre(toks: Toks, i: int, *, signed: bool) -> int:
-    """The end of "of a litre", "litres", behind digits of "L"; or 0."""
+    """The end of "of a litre", "litres", "-litre", behind digits of "L"; or 0."""
+    i = after_hyphen(toks, i)
     k = i + (word(toks, i) == "of")
     k += word(toks, k) in ARTICLES
     if word(toks, k) in SPELT or (signed and word(toks, i) == "l"):

@@ -165,8 +165,9 @@ def _at_an_hour_unsaid(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         name = line.end + 1 + (word(toks, line.end + 1) in {"the", "my", "his", "her", "our"})
         when = word(toks, line.end) in {"at", "on", "from", "before", "after", "around", "by"}
         last = word(toks, line.end + (word(toks, line.end) == "at")) == "last"
-        if toks.said[line.end : line.end + 2] == ("last", "time"):
-            yield "a line of before"
+        before = word(toks, line.end + 2) == "before" and word(toks, line.end) in {"the", "that"}
+        if toks.said[line.end : line.end + 2] == ("last", "time") or before:
+            yield "a line of before"  # "640 the day before"
         if word(toks, line.end + (word(toks, line.end) == "at")) in VAGUE:
             yield "an hour that is no number"  # "at sixish"
         if (when and word(toks, name) in OCCASIONS) or (last and "check" in toks.said[name - 1 : name + 1]):
@@ -372,7 +373,7 @@ OTHER_TIMES = (
     Rule(_set_at, frozenset({"what"})),
     Rule(_of_a_leak, frozenset({"leak"})),
     Rule(_is_due, frozenset({"time"}), frozenset({"due"})),
-    Rule(_at_an_hour_unsaid, frozenset({"level"}), OCCASIONS | VAGUE | {"last"}),
+    Rule(_at_an_hour_unsaid, frozenset({"level"}), OCCASIONS | VAGUE | {"last", "before"}),
     Rule(_then, frozenset({"time"}), frozenset({"then"})),
     Rule(_not_then, frozenset({"num", "level"}), frozenset({"not"})),
     Rule(_day_of_month, frozenset({"choice"})),

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Literal
+
 import pytest
 
 from .saying import reading
@@ -116,3 +118,28 @@ def test_stops_that_are_spoken_are_stops(text: str, read: str) -> None:
 )
 def test_a_line_is_dictated_in_passing(text: str, read: str) -> None:
     assert reading(text, channel="voice") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 7 mark half-litre at 1900", "mark bed=7 at=19:00 level_ml=500"),
+        ("bed 7 mark one and a half-litres at 1900", "mark bed=7 at=19:00 level_ml=1500"),
+        ("bed 7 mark 640 ml at 15 minutes past 15h", "mark bed=7 at=15:15 level_ml=640"),
+        ("bed 7 mark 640 ml at 15 past 15h", "mark bed=7 at=15:15 level_ml=640"),
+        ("bed 7 mark 640 ml at ten to nineteen hundred", "mark bed=7 at=18:50 level_ml=640"),
+        ("bed 7 mark 640 ml at 15 minutes past 1500", "mark bed=7 at=15:15 level_ml=640"),
+        ("total for 9 past 6h", "asked bed=9 topic=total window=6h"),
+    ],
+)
+def test_minutes_are_counted_from_a_whole_hour(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
+
+
+@pytest.mark.parametrize("channel", ["voice", "text"])
+@pytest.mark.parametrize(
+    "text",
+    ["bed 7 mark 640 ml the day before", "bed 7 mark 640 the hour before", "bed 7 it was 640 the day before"],
+)
+def test_a_line_of_before_is_asked(text: str, channel: Literal["text", "voice"]) -> None:
+    assert reading(text, channel=channel).startswith("ask ")
