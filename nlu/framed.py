@@ -16,7 +16,7 @@ from .adjuncts import plain_end
 from .again import Again, Told
 from .asking import OF_FINDINGS
 from .bareremarks import bare_remarks
-from .behind import DOUBTING, FEWEST, LINKING
+from .behind import DOUBTING, FEWEST, LINKING, is_time_before
 from .brief import HOURLY as EVERY_HOUR
 from .chatter import asides, is_timed
 from .circumstances import circumstances, is_same_event
@@ -62,7 +62,6 @@ BEFORE_TIME = COUNTS.keys() | AROUND
 BEHIND = AROUND | FAREWELL
 SOON = timedelta(hours=6)
 SKEW = timedelta(minutes=5)
-NUMBER_WORDS = frozenset(COUNTS)
 COUNTING = BEFORE_COUNT | COUNTED
 OFTEN = frozenset({"on", "the", "hour", "half", "hourly", "hourlies", "hrly", "every", "readings", "numbers"})
 MOST_OF_AN_HOUR = 300
@@ -101,9 +100,9 @@ SWAPPED = frozenset({("way", "round"), ("way", "around"), ("vice", "versa")})
 
 def framed(again: Again) -> Told:
     """The lines that the message tells without what stands around them; nothing where it is not so."""
-    frames = tuple(_frames(again))
-    of_somebody = tuple(frame for frame in frames if frame.of_somebody)
-    ways = dict.fromkeys((of_somebody, frames))
+    around = tuple(frames(again))
+    of_somebody = tuple(frame for frame in around if frame.of_somebody)
+    ways = dict.fromkeys((of_somebody, around))
     told = next(filter(None, (told_without(again, way) for way in ways if way)), ())
     return told or _told_amid(again, of_somebody)
 
@@ -170,7 +169,7 @@ def _has_tubes_behind(toks: Toks, frame: Frame) -> bool:
 def _is_line(toks: Toks, frame: Frame) -> bool:
     """ "36 is at 1230 and 37 is at 88": what a bed is at is no time of the nurse, and "all
     taken at 2300" is one of theirs."""
-    if is_of_all(toks, frame.start, frame.end):
+    if is_of_all(toks, frame.start, frame.end) or is_time_before(toks.said[frame.start : frame.end]):
         return True
     led = is_digits(toks, frame.start - 1) and word(toks, frame.start) in {"is", "was"}
     return led and any(map(str.isdecimal, toks.said[frame.start : frame.end]))
@@ -217,7 +216,8 @@ def _may_be_of_each_hour(marks: Sequence[Mark], toks: Toks, *, voice: bool) -> b
     return hourly and all((mark.level_ml or 0) <= MOST_OF_AN_HOUR for mark in marks)
 
 
-def _frames(again: Again) -> Iterator[Frame]:
+def frames(again: Again) -> Iterator[Frame]:
+    """All clauses that may only stand around lines."""
     toks = again.toks
     of_somebody = own_clauses(again)
     for clause in of_somebody:
@@ -286,7 +286,7 @@ def _of_nurses(toks: Toks, told: set[int], again: Again) -> Iterator[Frame]:
         if head and said & HEAD_ONLY:  # "apologies. bed 8 ..."
             said = said - HEAD_ONLY | {"my"}
         asks = start == 0 and word(toks, 0) in OF_FINDINGS and word(toks, end) not in STOPS
-        if not (asks or digits or NUMBER_WORDS & said) and _is_around(said, later=later):
+        if not (asks or digits or COUNTS.keys() & said) and _is_around(said, later=later):
             stop = word(toks, end) in STOPS if head else word(toks, start - 1) in STOPS
             yield Frame(start, end + stop) if head else Frame(start - stop, end)
 

@@ -32,6 +32,7 @@ from .rowwise import by_row
 from .sentence import Sentence, Ward, pieces
 from .shiftstart import asked_when
 from .statements import Checked, Corrected, Mark, Parsed, Statement, Unclear
+from .strangers import beside_strangers
 from .strays import without_strays
 from .telegram import by_field
 from .verdict import (
@@ -68,6 +69,7 @@ AGAIN_TYPED = (
     by_row,
     retold,
     hindered,
+    beside_strangers,
 )
 
 
