@@ -8,12 +8,13 @@ Called by `read`, last of all.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence, Set
+from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
 from spacy.lang.en.stop_words import STOP_WORDS
 
 from . import framed
+from .accounts import Accounts, Figure
 from .again import Again, Span, Told
 from .entered import ENTERED
 from .framed import Frame
@@ -23,16 +24,17 @@ from .numbers import Toks, glued, is_digits, word
 from .otherfigures import OURS
 from .othernames import names_in
 from .patterns.clockwords import HOUR_WORDS, MINUTE_WORDS
-from .patterns.leads import BED_WORDS
 from .patterns.numerals import NUMERALS
 from .patterns.ofreading import READ, TROUBLE
-from .patterns.otherfigures import BODY, HALVES, REFUSED
-from .patterns.ownclauses import DENIALS, OBJECTS, OF_THE_LINE, OF_WHAT_WAS_TOLD
+from .patterns.otherfigures import BODY, HALVES, LINKS, REFUSED
+from .patterns.ownclauses import DENIALS, DOUBTFUL, HIMSELF, OBJECTS, SPEAKER
+from .patterns.places import PLACES
 from .pipeline import Cue
 from .readthen import is_whole_clock
 from .somebody import is_behind_line
 from .statements import Checked, Described, Drained, Exchanged, Mark, Placed, Removed, Statement
 
+TUBE_NAMES = tuple(label.removeprefix("place:") for label in PLACES if label.startswith("place:"))
 STOPS = frozenset({".", ",", ";", "!", "?", "(", ")", "\n", "→"})
 JOINTS = frozenset({"and", "&", "also", "/", "+"})
 """Between these, what is told and what is not may stand side by side."""
@@ -43,24 +45,45 @@ CHEST = frozenset({"chest", "pleural", "thoracic", "intercostal", "thoracostomy"
 AT = frozenset({"at", "@"})
 NEAR = 4
 """Words from a bed to its line."""
+LEAST = 15
+"""mL: a number below that is hardly a line, even where no word names it; common practice, no source."""
 SHORTEST = 2
 """Letters of a word that may name something."""
-FAR = 3
-"""So many times larger or smaller a number must be, to be no other value of a line."""
+FAR, FARTHER = 3, 8
+"""So many times larger or smaller a number must be, to be no other value of a line; one without a name."""
 SIDES = frozenset({"left", "right", "l", "r", "lt", "rt"})
 ANY = frozenset({"question", "ask", "amount", "weight"})
 """Labels of cues that say nothing of a drain by themselves, where no question is asked."""
 UNTOLD = frozenset({"word", "other", "claimed"})
 TUBES = frozenset({"side", "place", "join", "plan", "neg", "no", "yes"})
-HELD = frozenset(
-    {"bottle", "bottles", "box", "boxes", "number", "level", "levels", "drain", "drains", "fluid"}
-)
-BARRED = REFUSED | READ | DENIALS | OBJECTS | OF_THE_LINE | OF_WHAT_WAS_TOLD | ENTERED
+BOXES = frozenset({"bottle", "bottles", "box", "boxes", "canisters"})
+HELD = BOXES | {"number", "level", "levels", "drain", "drains", "fluid"}
+GOING = frozenset({"leaving", "leaves", "came", "come", "coming", "going", "gone", "goes", "went", "arrived"})
+TELLING = frozenset({"says", "shows", "said", "has", "got", "gave", "had", "have"})
+"""Behind these a number alone may be a line."""
+_HARMLESS = """
+hour hours hourly per rate pump discharge discharges discharging stitch stitches bag second test plan planned
+report double less limit goal target bulb blood emptied fall falls last both
+"""
+HARMLESS = frozenset(_HARMLESS.split())
+"""Words of a drain elsewhere, which change nothing of a line that is whole."""
+BARRED = REFUSED | DOUBTFUL | READ | DENIALS | OBJECTS | ENTERED | GOING
 BARRED |= frozenset({"=", "wait", "hold", "correcting", "should", "would", "could"})
-BARRED -= frozenset(
-    {"rate", "hourly", "per", "second", "test", "plan", "planned", "report", "double", "less"}
+BARRED -= HARMLESS
+BETWEEN = LINKS | HELD | {"ok", "okay", "about", ":"}
+"""Between a name and its number."""
+PLAIN = (
+    STOP_WORDS
+    | BARRED
+    | TELLING
+    | HOUR_WORDS
+    | MINUTE_WORDS
+    | HALVES
+    | NUMERALS
+    | TROUBLE
+    | HIMSELF
+    | SPEAKER
 )
-PLAIN = STOP_WORDS | BARRED | HOUR_WORDS | MINUTE_WORDS | HALVES | NUMERALS | TROUBLE
 """Words that name nothing."""
 
 
@@ -71,28 +94,26 @@ def is_strange(said: str) -> bool:
 
 def beside_strangers(again: Again) -> Told:
     """What is told beside such clauses; nothing where it is not whole, or one of them may be of it."""
-    spans = list(_clauses(again))
-    if not spans:
+    clauses = list(_clauses(again))
+    if not clauses:
         return ()
-    strange = [Frame(*span, aside=True, of_somebody=True) for span in spans]
-    taken = {k for span in spans for k in range(*span)}
+    strange = [Frame(c.start, c.end, aside=True, of_somebody=True) for c in clauses]
+    taken = {k for c in clauses for k in range(c.start, c.end)}
     others = [f for f in framed.frames(again) if taken.isdisjoint(range(f.start, f.end))]
     ways = dict.fromkeys((tuple(strange), (*others, *strange)))
     told = next(filter(None, (framed.told_without(again, way) for way in ways)), ())
     if sum(isinstance(s, Mark) for s in told) > 1:
         return ()  # of a list a line may be lost
-    alone = told and not any(_may_be_value(said, again.toks, span) for said in told for span in spans)
-    return told if alone else ()
+    return () if any(_may_be_value(said, clause) for said in told for clause in clauses) else told
 
 
-def _clauses(again: Again) -> Iterator[Span]:
+def _clauses(again: Again) -> Iterator[Strangers]:
     """Those of which every number is of something that is not known: whole ones, or what is joined to one."""
     toks = again.toks
     for span in _between(toks, (0, len(toks)), joined=False):
-        if _is_of_another(again, *span):
-            yield span
-            continue
-        yield from (part for part in _between(toks, span, joined=True) if _is_of_another(again, *part))
+        whole = _of_another(again, span)
+        parts = () if whole else _between(toks, span, joined=True)
+        yield from filter(None, (whole, *(_of_another(again, part) for part in parts)))
 
 
 def _between(toks: Toks, span: Span, *, joined: bool) -> Iterator[Span]:
@@ -116,20 +137,97 @@ def _is_joint(toks: Toks, k: int) -> bool:
     return word(toks, k) in JOINTS and (word(toks, k).isalpha() or not glued(toks, k + 1))
 
 
-def _is_of_another(again: Again, start: int, end: int) -> bool:
-    toks = again.toks
+class Strangers(Accounts):
+    """The accounts of a clause in which a word that nobody knows may have any number."""
+
+    def __init__(self, again: Again, span: Span) -> None:
+        super().__init__(again.toks, span, again.cues, again.ward.index or ())
+        start, end = span
+        inside = [cue for cue in again.cues if start <= cue.start < end]
+        cued = {k for cue in inside if cue.label not in UNTOLD for k in range(cue.start, cue.end)}
+        self.others = {k for cue in inside if cue.label == "other" for k in range(cue.start, cue.end)}
+        self.others |= names_in(self.toks) & frozenset(range(start, end))
+        self.strange = {k for k in range(start, end) if k not in cued and is_strange(word(self.toks, k))}
+        self.heads |= self.strange
+        self.amounts = any(cue.label == "amount" for cue in inside)
+        self.unnamed: set[int] = set()
+        """Where numbers begin that only stand behind the name of something."""
+        self.is_ours = any(self._may_be_ours(cue) for cue in inside)
+
+    def _may_be_ours(self, cue: Cue) -> bool:
+        """Whether a cue may be of a drain: not "vanc level 14", "spare boxes", "a stump drain"."""
+        k = cue.start - 1
+        theirs = k in self.others or (cue.label in VESSELS and k in self.strange)
+        if cue.label in VESSELS | {"level"} and theirs and word(self.toks, k) not in CHEST:
+            return False
+        if cue.label == "ml":
+            return not (self.others or self._is_thing(self._name_before(k)))
+        return cue.label in TUBES or cue.label in OURS - ANY
+
+    def _account(self, figure: Figure) -> Span | None:
+        named = super()._account(figure)
+        told = any(k < figure.start for k in self.strange | self.others)
+        few = figure.plain and figure.value < LEAST and not (self.amounts or self._may_be_bed(figure))
+        if named or not (told or (few and self.strange | self.others)):
+            return named
+        self.unnamed |= {figure.start} if figure.value >= LEAST else set()
+        return figure.start, figure.end
+
+    def _count(self, figure: Figure) -> Span | None:
+        counted = figure.plain and figure.end in self.strange and not self._may_be_bed(figure)
+        return (figure.start, figure.end + 1) if counted else super()._count(figure)
+
+    def _may_be_bed(self, figure: Figure) -> bool:
+        """ "7 dry": a bed and what is told of it, beside "3 visitors"."""
+        alone = (figure.start, figure.end + 1) == (self.start, self.end)
+        bed = word(self.toks, figure.start) in self.beds
+        return alone and bed and not word(self.toks, figure.end).endswith("s")
+
+    def _name_before(self, k: int) -> int:
+        """Where the word stands that may say what the number there is of."""
+        k -= 1
+        while k > self.start and word(self.toks, k) in BETWEEN:
+            k -= 1
+        return k
+
+    def _is_thing(self, k: int) -> bool:
+        """ "contrast was 80 ml", and not "florped 80 ml"."""
+        return k in self.strange and not word(self.toks, k).endswith(("ed", "ing"))
+
+    def _has_name(self, figure: Figure) -> bool:
+        return self._name_before(figure.start) in self.strange or super()._has_name(figure)
+
+    def _is_doubtful(self, k: int) -> bool:
+        """Whether a word there is of a reading, names a bed, the side of a tube, or "the 1900": a line by
+        its number."""
+        toks, said = self.toks, word(self.toks, k)
+        if is_digits(toks, k):
+            counted = word(toks, k + 1) in HOUR_WORDS or k + 1 in self.strange
+            return word(toks, k - 1) in NAMING and not counted
+        theirs = k - 1 in self.others or (said in BOXES and k - 1 in self.strange)
+        if said in HARMLESS or (said in HELD and theirs):  # "urine bottle 300"
+            return False
+        if said in SIDES:
+            return word(toks, k + 1) not in BODY and not (glued(toks, k) or is_digits(toks, k - 1))
+        return said in BARRED or (k not in self.strange and super()._is_doubtful(k))
+
+
+def _of_another(again: Again, span: Span) -> Strangers | None:
+    """The clause, if each number of it is of something else, and no word may be of a drain."""
+    toks, (start, end) = again.toks, span
     if not any(is_digits(toks, k) for k in range(start, end)) or word(toks, end) == "?":
-        return False
-    inside = [cue for cue in again.cues if start <= cue.start < end]
-    others = {k for cue in inside if cue.label == "other" for k in range(cue.start, cue.end)}
-    others |= names_in(toks) & frozenset(range(start, end))
-    if any(k in again.meant.labelled or _is_barred(toks, k, others) for k in range(start, end)):
-        return False
-    if _may_be_line(again, start, end):
-        return False
-    cued = {k for cue in inside if cue.label not in UNTOLD for k in range(cue.start, cue.end)}
-    named = any(k not in cued and is_strange(word(toks, k)) for k in range(start, end))
-    return (named or bool(others)) and not any(_is_ours(cue, toks, start, others) for cue in inside)
+        return None
+    if any(k in again.meant.labelled for k in range(start, end)) or _may_be_line(again, start, end):
+        return None
+    if any(_begins_tube(again.said(k, k + 1).lower()) for k in range(start, end)):
+        return None
+    clause = Strangers(again, span)
+    return clause if not clause.is_ours and clause.are_whole() else None
+
+
+def _begins_tube(said: str) -> bool:
+    """Whether a word as it is written begins the name of a tube: "peric"."""
+    return len(said) > SHORTEST and any(name.startswith(said) for name in TUBE_NAMES)
 
 
 def _may_be_line(again: Again, start: int, end: int) -> bool:
@@ -146,40 +244,17 @@ def _may_be_line(again: Again, start: int, end: int) -> bool:
     return False
 
 
-def _is_barred(toks: Toks, k: int, others: Set[int]) -> bool:
-    """Whether a word there is of a reading, names a bed, the side of a tube, or "the 1900": a line by its
-    number."""
-    said = word(toks, k)
-    if is_digits(toks, k):
-        counted = word(toks, k + 1) in HOUR_WORDS or is_strange(word(toks, k + 1))
-        return word(toks, k - 1) in NAMING and not counted
-    if said in BARRED:
-        return not (said in HELD and k - 1 in others)  # "urine bottle 300"
-    if said in BED_WORDS:
-        return is_digits(toks, k + 1) or (not word(toks, k + 1).isalpha() and is_digits(toks, k + 2))
-    return said in SIDES and word(toks, k + 1) not in BODY and not (glued(toks, k) or is_digits(toks, k - 1))
-
-
-def _is_ours(cue: Cue, toks: Toks, start: int, others: Set[int]) -> bool:
-    """Whether a cue may be of a drain: not "vanc level 14", "spare boxes", "a stump drain"."""
-    k = cue.start - 1
-    theirs = k in others or (cue.label in VESSELS and k >= start and is_strange(word(toks, k)))
-    if cue.label in VESSELS | {"level"} and theirs and word(toks, k) not in CHEST:
-        return False
-    if cue.label == "ml":
-        return not others
-    return cue.label in TUBES or cue.label in OURS - ANY
-
-
-def _may_be_value(said: Statement, toks: Toks, span: Span) -> bool:
-    """ "340 at 1900. gah 360": whether a number of a short clause may be another value of what was told."""
-    numbers = [word(toks, k) for k in range(*span) if is_digits(toks, k)]
-    words = [word(toks, k) for k in range(*span) if word(toks, k).isalpha()]
-    if len(words) > len(numbers) or len(numbers) > 1:
-        return False
-    amounts = _amounts(said)
-    near = any(a is None or (a <= FAR * int(n) and int(n) <= FAR * a) for n in numbers for a in amounts)
-    return near or any(len(n) == FULL_HOUR for n in numbers)
+def _may_be_value(said: Statement, clause: Strangers) -> bool:
+    """ "340 at 1900. gah 360", "sats fine on 60": whether a number of a short clause, or one that no word
+    right beside it names, may be another value of what was told."""
+    toks, span = clause.toks, range(clause.start, clause.end)
+    numbers = [k for k in span if is_digits(toks, k)]
+    words = [k for k in span if word(toks, k).isalpha()]
+    short = len(words) <= len(numbers) == 1
+    loose = {word(toks, k) for k in (numbers if short else clause.unnamed)}
+    far = FAR if short else FARTHER
+    near = any(a is None or (a <= far * int(n) and int(n) <= far * a) for n in loose for a in _amounts(said))
+    return near or any(len(n) == FULL_HOUR for n in loose)
 
 
 def _amounts(said: Statement) -> Sequence[int | None]:

@@ -93,9 +93,8 @@ decrease decreased double another others both each previous prior earlier second
 different would've could've supposed plan planned according copied copying example test testing practice
 training format template pretend heard hear report reports reported said saw notice noticed
 """
-OF_THE_LINE, OF_WHAT_WAS_TOLD = frozenset(_OF_THE_LINE.split()), frozenset(_OF_WHAT_WAS_TOLD.split())
-DOUBTFUL = (
-    OF_THE_LINE | OF_WHAT_WAS_TOLD | frozenset(_OF_THE_DRAIN.split()) | (OF_DRAINS - {"unit", "ct", "it"})
+DOUBTFUL = frozenset(" ".join((_OF_THE_LINE, _OF_THE_DRAIN, _OF_WHAT_WAS_TOLD)).split()) | (
+    OF_DRAINS - {"unit", "ct", "it"}
 )
 """With one of these a clause may be of the drain, of its line, or of what was told."""
 OBJECTS = frozenset({"it", "it's", "its", "itself", "that", "that's", "this", "these", "those", "them"})

@@ -29,7 +29,7 @@ def at(clock: str) -> datetime:
         ),
         (
             "0048",
-            "bed 19 mark 980 at 0045. Blood bank has 2 units ready, 1 hung",
+            "bed 19 mark 980 at 0045. Blood bank has 2 units ready",
             "mark bed=19 at=00:45 level_ml=980",
         ),
         (
