@@ -10,6 +10,7 @@ import re
 from collections.abc import Sequence
 from typing import NamedTuple
 
+from .patterns.numerals import NUMERALS
 from .tokens import Token
 
 BUBBLE = r"(?:bubbles?|leaks?|air leaks?|airleaks?|bubbling)"
@@ -30,7 +31,7 @@ SET_TO = r"(?:(?<= [1234][05] )|(?<= 5 )|(?<=ten )|(?<=teen )|(?<=twenty )|(?<=t
 
 
 class Described(NamedTuple):
-    """What is said so, and its short name."""
+    """What is said so, and its short name; where a part of it is called `x` that alone is put otherwise."""
 
     words: re.Pattern[str]
     named: tuple[str, ...]
@@ -58,16 +59,37 @@ FOUND = (
     _of(r"back on (?:its|it's|it is)(?= \d)", "back", "on", ","),
     _of(rf"{SET_TO}on (?:the |its |his |her )?(?:suction )?dial", "of", "suction"),
 )
-STARTS = frozenset(
-    {"dial", "not", "no", "zero", "without", "water", "column", "fluid", "meniscus", "float", "ball"}
+NUMBER = rf"(?:\d+[a-z]?|{'|'.join(sorted(NUMERALS))})"
+LINE = r"(?:line|mark|reading|level|number|one)"
+SIGN_OF = r"(?:tidal\w+|swinging|bubbling|fluctuating|oscillating|draining)"
+PUT = (
+    _of(
+        rf"{LINE} (?:for|on|of|in) (?:bed|room|rm) {NUMBER}(?: {NUMBER})? (?P<x>(?:, )?(?:it's|its|it is))"
+        rf"(?= (?:now |still |at )?{NUMBER})",
+        "is",
+    ),
+    _of(r"\d{4} (?P<x>mark|line|reading)(?= \d{1,3} = \d)", "bed"),
+    _of(r"(?:which|what) beds have i got (?P<x>(?:chest )?(?:drains|tubes)(?: in)?)(?= [?]|$)"),
+    _of(
+        rf"(?<=\d )(?:is not|isn't|isnt|has stopped|stopped) {SIGN_OF}(?: anymore| any more| now)? "
+        r"(?P<x>[?](?: [?])+)(?= \S)",
+        ".",
+    ),
+    _of(r"(?P<x>sat)(?= (?:right )?on (?:the|his|her|it|top|their))", "sitting"),
+    _of(r"(?:the )?whole (?:thing|lot)", "it"),
 )
+_STARTS = """
+dial back not no zero without water column fluid meniscus float ball it's its it = beds ? sat whole
+"""
+STARTS = frozenset(_STARTS.split())
+"""Where none of these words is, there is nothing to look for."""
 
 
 def plain(toks: Sequence[Token]) -> Sequence[Token]:
     """The tokens, each of these by its short name."""
     if STARTS.isdisjoint(t.text for t in toks):
         return toks
-    for words, named in FOUND:
+    for words, named in (*FOUND, *PUT):
         toks = _put(toks, words, named)
     return toks
 
@@ -77,8 +99,9 @@ def _put(toks: Sequence[Token], words: re.Pattern[str], named: tuple[str, ...]) 
     found = words.search(text)
     if found is None:
         return toks
-    first = text[: found.start()].count(" ")
-    last = first + found.group().count(" ")
+    part = "x" if "x" in words.groupindex else 0
+    first = text[: found.start(part)].count(" ")
+    last = first + found.group(part).count(" ")
     begin, end = toks[first], toks[last]
     put = [Token(name, begin.start, end.end, begin.glued and not k) for k, name in enumerate(named)]
     return [*toks[:first], *put, *toks[last + 1 :]]

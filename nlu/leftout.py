@@ -20,11 +20,17 @@ LEARNING = (
     r"|finding my feet)"
 )
 TELL = r"(?:shout|yell|holler|scream|tell me|let me know|correct me|say)"
+STAFF = r"(?:nurse|rn|aide|tech|sitter|cna|hca|student)"
 PLACE = r"(?:step ?-? ?down|hdu|end|window|door|corner|isolation|iso|side room|far side|near side)"
 PHRASES = (
     rf"(?:(?:so|please|pls|and) )*{TELL} if {OWN} doing (?:it|this|that|things) (?:all )?wrong{STOP}",
     rf"(?:(?:and|but|so) )?(?:i think )?{OWN} (?:finally |slowly |still |just )?{LEARNING}(?: : [)])?{STOP}",
     rf"at (?:long )?last{STOP}",
+    rf"(?:^|(?<=[!.,;:] ))(?:{OWN} )?back for (?:another|more)(?: (?:one|round|shift|night))?{STOP}",
+    rf"(?:post ?-? ?op|postop) (?:hour|hr)s? \d{{1,2}}{STOP}",
+    rf"(?:- )?(?:just )?found (?:it|this|that) (?:on|in) my (?:paper|notes|pocket|sheet|list){STOP}",
+    rf"(?:fyi )?(?:the |our )?(?:float )?{STAFF} (?:was|got) (?:pulled|floated) to (?:the )?[a-z]+"
+    r"(?: before (?:she|he|they) could \w+(?: \w+)?)?(?= [,.;:])",
     r"(?<!\w )(?:i )?(?:just )?(?:went|popped|walked|looked) (?:in ?to|in|over to)(?: see)?(?= bed \d)",
     rf"(?<=\d )[(](?: (?:the|by|near|in|at))* {PLACE}(?: (?:bed|room|one))? [)](?= \d| is | was | line |$)",
 )
@@ -39,7 +45,7 @@ def _any_of(*phrases: str) -> re.Pattern[str]:
 LEFT_OUT, BESIDE_LINES = _any_of(*PHRASES), _any_of(*PHRASES, f"{NOTHING}{QUIET}?{STOP}")
 STARTS = frozenset(
     {"if", "getting", "learning", "new", "finding", "nothing", "last", "("}
-    | {"went", "popped", "walked", "looked"}
+    | {"back", "post", "postop", "found", "pulled", "floated", "went", "popped", "walked", "looked"}
 )
 A_LINE = 2
 """Numbers of a line: its bed and its level."""

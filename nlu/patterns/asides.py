@@ -34,7 +34,7 @@ today tonight ok fine well successfully uneventfully easily peacefully accidenta
 finally already briefly safely too also again overnight earlier sorted fixed
 straightened repositioned resolved informed notified updated aware called paged paging documented tolerated
 way hairline rounded rounding reviewed laying slept sleeping snagged dragged reopened
-along across chest
+along across chest assist
 topped refilled found maam sir noticed saw sitting hanging hung lying full fresh uwsd uwd turning stable
 comfortable settled unwell agitated delirious sore bedside
 emergency transfer transferring transferred tripped tripping stumbled sob dyspneic dyspnoeic
