@@ -34,6 +34,32 @@ WRITTEN = {
     "wth": "with",
     "neds": "needs",
     "xry": "xray",
+    "jst": "just",
+    "wnt": "went",
+    "tht": "that",
+    "ths": "this",
+    "hav": "have",
+    "ovr": "over",
+    "whn": "when",
+    "drk": "dark",
+    "tme": "time",
+    "dwn": "down",
+    "snd": "send",
+    "sde": "side",
+    "hlf": "half",
+    "otu": "out",
+    "uot": "out",
+    "imn": "min",
+    "mni": "min",
+    "aog": "ago",
+    "gao": "ago",
+    "lal": "all",
+    "edn": "end",
+    "erd": "red",
+    "epn": "pen",
+    "htis": "this",
+    "sya": "say",
+    "awy": "way",
     "becuase": "because",
     "becasue": "because",
     "beacuse": "because",
@@ -47,7 +73,17 @@ LEAKING = frozenset({"no", "nil", "any", "air", "small", "tiny", "slight", "larg
 ONES = frozenset({"oen", "noe"})
 WHICH = frozenset({"old", "odl", "new", "nwe", "enw", "full", "other", "previous", "last", "next"})
 """Before these a "one" stands for what was told of, and is no number."""
-TYPOS = WRITTEN.keys() | BEDS | LINES | LEAKS | ONES
+AIR = frozenset({"iar", "ari"})
+NONE = frozenset({"none", "nil", "neg", "negative", "grade"})
+BEHIND = {
+    "sel": ("seal", frozenset({"is", "at", "ok"})),
+    "sal": ("seal", frozenset[str]()),
+    "wll": ("wall", frozenset({"reads", "suction", "gauge"})),
+}
+"""What these are of where a number of theirs, or such a word, stands behind them."""
+OF_LAST = frozenset({"shift", "night", "line", "mark", "reading", "level", "hour", "check", "one", "evening"})
+LENGTH = 3
+TYPOS = WRITTEN.keys() | BEDS | LINES | LEAKS | ONES | AIR | BEHIND.keys() | {"lst"}
 
 
 def plain(toks: Sequence[Token]) -> Sequence[Token]:
@@ -65,8 +101,15 @@ def _meant(toks: Sequence[Token], k: int) -> str:
     if word in LINES:
         numbered = before in BED_WORDS or before in NUMERALS or behind in NUMERALS
         return "line" if alone and not numbered else word
+    if word in BEHIND:
+        meant, told = BEHIND[word]
+        return meant if behind in told or (behind.isdecimal() and len(behind) <= LENGTH) else word
+    if word == "lst":
+        return "last" if behind in OF_LAST else word  # "lst his swing" is lost
+    if word in AIR:
+        return "air" if behind in LEAKS | {"leak", "leaks"} else word
     if word in LEAKS:
-        return "leak" if before in LEAKING else word
+        return "leak" if before in LEAKING or behind in NONE else word
     if word in ONES:
         return "one" if before in WHICH and behind not in NUMERALS else word
     return WRITTEN[word]
