@@ -129,7 +129,14 @@ def in_ledger_words(parsed: Parsed) -> Message:
         unclear = [NotSure(slot="kind", text=parsed.text, beside=beside)]
     reply = _as_reply(parsed.text, said)
     fix = _as_fix(parsed.text, said, reply)
-    return Message(said=tuple(said), unclear=tuple(unclear), reply=reply, fix=fix, text=parsed.text)
+    return Message(
+        said=tuple(said),
+        unclear=tuple(unclear),
+        reply=reply,
+        fix=fix,
+        text=parsed.text,
+        unread=parsed.unread,
+    )
 
 
 def slots_of(statement: Statement) -> Slots:

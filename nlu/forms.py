@@ -14,6 +14,7 @@ def parsed_form(parsed: Parsed) -> dict[str, Any]:
     return {
         "statements": [statement_form(s) for s in parsed.statements],
         "unclear": [unclear_form(u) for u in parsed.unclear],
+        **({"unread": list(parsed.unread)} if parsed.unread else {}),
     }
 
 

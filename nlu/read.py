@@ -32,7 +32,7 @@ from .rowwise import by_row
 from .sentence import Sentence, Ward, pieces
 from .shiftstart import asked_when
 from .statements import Checked, Corrected, Mark, Parsed, Statement, Unclear
-from .strangers import beside_strangers
+from .strangers import beside_strangers, left_out
 from .strays import without_strays
 from .telegram import by_field
 from .verdict import (
@@ -107,20 +107,19 @@ def parse(  # noqa: PLR0913 - the contract of the reader, all by keyword
 
 
 def _parsed(text: str, ward: Ward) -> Parsed:
-    outcome = _whole(text, ward) if len(text) <= LONGEST else (Unclear(slot="kind", text=text),)
+    """What a message says as a whole; where that is asked, what it says part by part, if each is whole."""
+    if len(text) > LONGEST:
+        return Parsed(text=text, unclear=(Unclear(slot="kind", text=text),))
+    read = pipeline().read(text, voice=ward.voice)
+    again = Again(read, with_cues(read, ward.index, voice=ward.voice), ward, _outcome)
+    told = doubted(without_strays(_once(_told(again)), read), read, again.meant.cues)
+    outcome = asked_when(told, read.tokens, ward.arrived, ward.shifts, text)
     return Parsed(
         text=text,
         statements=tuple(s for s in outcome if isinstance(s, Statement)),
         unclear=tuple(u for u in outcome if isinstance(u, Unclear)),
+        unread=left_out(again, outcome),
     )
-
-
-def _whole(text: str, ward: Ward) -> Outcome:
-    """What a message says as a whole; where that is asked, what it says part by part, if each is whole."""
-    read = pipeline().read(text, voice=ward.voice)
-    meant = with_cues(read, ward.index, voice=ward.voice)
-    told = doubted(without_strays(_once(_told(read, meant, ward)), read), read, meant.cues)
-    return asked_when(told, read.tokens, ward.arrived, ward.shifts, text)
 
 
 def _once(outcome: Outcome) -> Outcome:
@@ -128,9 +127,8 @@ def _once(outcome: Outcome) -> Outcome:
     return tuple(s for k, s in enumerate(outcome) if not isinstance(s, Mark) or s not in outcome[:k])
 
 
-def _told(read: Read, meant: Read, ward: Ward) -> Outcome:
-    again = Again(read, meant, ward, _outcome)
-    told = _read_again(again, _outcome_of(meant, ward))
+def _told(again: Again) -> Outcome:
+    told = _read_again(again, _outcome_of(again.meant, again.ward))
     parted = by_own_bed(again, told)
     return told if parted != told and leans_on_figures(again, parted, told) else parted
 

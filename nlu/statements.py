@@ -255,8 +255,12 @@ class Unclear:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Parsed:
-    """Everything that one message said, in the order said."""
+    """Everything that one message said, in the order said.
+
+    `unread` are stretches with numbers that nobody here knows: they were left out beside what is whole.
+    """
 
     text: str
     statements: tuple[Statement, ...] = ()
     unclear: tuple[Unclear, ...] = ()
+    unread: tuple[str, ...] = ()

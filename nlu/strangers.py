@@ -32,7 +32,8 @@ from .patterns.places import PLACES
 from .pipeline import Cue
 from .readthen import is_whole_clock
 from .somebody import is_behind_line
-from .statements import Checked, Described, Drained, Exchanged, Mark, Placed, Removed, Statement
+from .statements import Checked, Described, Drained, Exchanged, Mark, Placed, Removed, Statement, Unclear
+from .verdict import Outcome
 
 TUBE_NAMES = tuple(label.removeprefix("place:") for label in PLACES if label.startswith("place:"))
 STOPS = frozenset({".", ",", ";", "!", "?", "(", ")", "\n", "→"})
@@ -105,6 +106,24 @@ def beside_strangers(again: Again) -> Told:
     if sum(isinstance(s, Mark) for s in told) > 1:
         return ()  # of a list a line may be lost
     return () if any(_may_be_value(said, clause) for said in told for clause in clauses) else told
+
+
+def left_out(again: Again, outcome: Outcome) -> tuple[str, ...]:
+    """Those of which nothing was read and nothing is known, as they stand in the message: a nurse is told."""
+    toks = again.toks
+    if again.ward.voice or not outcome or any(isinstance(s, Unclear) for s in outcome):
+        return ()
+    places = [place for s in outcome if isinstance(s, Statement) for place in s.spans.values()]
+    free = {
+        k
+        for k in range(len(toks))
+        if is_digits(toks, k) and not any(p.start <= toks[k].start < p.end for p in places)
+    }
+    if not free:
+        return ()
+    known = {k for frame in framed.frames(again) for k in range(frame.start, frame.end)}
+    spans = ((c.start, c.end) for c in _clauses(again))
+    return tuple(again.said(*span) for span in spans if free - known >= free & {*range(*span)})
 
 
 def _clauses(again: Again) -> Iterator[Strangers]:

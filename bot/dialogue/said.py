@@ -200,3 +200,5 @@ class Message:
     fix: Fix | None = None
     text: str = ""
     """The message itself, for a name that is no statement."""
+    unread: tuple[str, ...] = ()
+    """Stretches of it with numbers that nobody knows, beside what was read."""

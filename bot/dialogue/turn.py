@@ -33,6 +33,7 @@ from bot.store.book import Book
 from bot.unit import Role
 from bot.wording import help as help_words
 from bot.wording import questions, small_talk
+from bot.wording.readback import not_read_text
 
 Item: TypeAlias = Said | NotSure
 
@@ -71,6 +72,11 @@ def _nothing_told(text: str) -> Part:
     return Part(status="told", kind="help", text=help_words.HELP)
 
 
+def _unread(message: Message) -> list[Part]:
+    """What of a message was left out, told behind what was read."""
+    return [Part(status="told", kind="note", last=not_read_text(message.unread))] if message.unread else []
+
+
 class _Turn:
     """Takes the statements of one message in their order, and what waited behind a question they settle."""
 
@@ -87,7 +93,7 @@ class _Turn:
         moves = (each for each in items if isinstance(each, Report) and isinstance(each.fact, Moved))
         self._moves = {id(each): move_of(self._bedside, each) for each in moves}
         gone = seen_gives_way(self._bedside, items)
-        return [*(self._all(items) or [_nothing_told(message.text)]), *gone]
+        return [*(self._all(items) or [_nothing_told(message.text)]), *gone, *_unread(message)]
 
     def _all(self, items: tuple[Item, ...]) -> list[Part]:
         if self._is_dictated_list(items):

@@ -6,7 +6,7 @@ entry shows both times. Pure: what is known is an argument.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
@@ -199,6 +199,12 @@ def waits_text(what: str) -> str:
 def not_recorded_text(*readings: str) -> str:
     """The end of every reply while questions are open: "Not recorded yet: bed 12 1,050 mL; bed 14 90 mL." """
     return gsm_only(f"Not recorded yet: {'; '.join(readings)}.")
+
+
+def not_read_text(stretches: Sequence[str]) -> str:
+    """What of a message was left out as nobody knows what it is: 'Not read: "hcg 12".'"""
+    quoted = "; ".join(f'"{each}"' for each in stretches)
+    return gsm_only(f"Not read: {quoted}.")
 
 
 def dropped_text(what: str) -> str:

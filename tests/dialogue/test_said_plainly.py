@@ -71,3 +71,15 @@ def test_a_yes_with_words_that_were_not_read_is_one_right_after_the_question() -
     ward.says("Amy", "bed 12 mark 900 at 0700", at="07:00")
     ward.says("Amy", "yes just read it again", at="07:01")
     assert ward.levels("12") == [100, 900]
+
+
+def test_figures_that_nobody_knows_are_told_as_not_read() -> None:
+    ward = Ward()
+    reply = ward.says("Amy", "bed 4 mark 340 at 0850. hcg 12", at="09:00").reply
+    assert "line 340 mL" in reply
+    assert 'Not read: "hcg 12".' in reply
+
+
+def test_known_figures_of_other_things_are_not_told_again() -> None:
+    ward = Ward()
+    assert "Not read" not in ward.says("Amy", "bed 4 mark 340 at 0850, sats 96 on 2 L", at="09:00").reply

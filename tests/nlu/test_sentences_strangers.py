@@ -6,6 +6,8 @@ from datetime import datetime
 
 import pytest
 
+import nlu
+
 from .saying import ARRIVED, BEDS, reading
 
 
@@ -78,3 +80,17 @@ def test_figures_of_unknown_things_are_left_out(clock: str, text: str, read: str
 )
 def test_what_may_be_ours_is_asked(clock: str, text: str) -> None:
     assert "ask " in reading(text, beds=BEDS, arrived=at(clock))
+
+
+@pytest.mark.parametrize(
+    ("text", "unread"),
+    [
+        ("bed 4 mark 340 at 0900. hcg 12", ("hcg 12",)),
+        ("wife brought 20 donuts. bed 4 mark 340 at 0900 & 3 zorbs", ("wife brought 20 donuts", "3 zorbs")),
+        ("bed 4 mark 340 at 0900, no leak", ()),
+        ("bed 4 mark 340 at 0900, sats 96 on 2L", ()),
+        ("hcg 12", ()),
+    ],
+)
+def test_what_is_left_out_and_unknown_is_told(text: str, unread: tuple[str, ...]) -> None:
+    assert nlu.parse(text, arrived=at("0930"), beds=BEDS).unread == unread
