@@ -62,6 +62,7 @@ FOUND = (
 NUMBER = rf"(?:\d+[a-z]?|{'|'.join(sorted(NUMERALS))})"
 LINE = r"(?:line|mark|reading|level|number|one)"
 SIGN_OF = r"(?:tidal\w+|swinging|bubbling|fluctuating|oscillating|draining)"
+SINCE = r"(?= (?:since|from|out|in|for|this|all|drained|came) )"
 PUT = (
     _of(
         rf"{LINE} (?:for|on|of|in) (?:bed|room|rm) {NUMBER}(?: {NUMBER})? (?P<x>(?:, )?(?:it's|its|it is))"
@@ -76,10 +77,15 @@ PUT = (
         ".",
     ),
     _of(r"(?P<x>sat)(?= (?:right )?on (?:the|his|her|it|top|their))", "sitting"),
+    _of(r"nothing .{0,60}(?P<x>, not a (?:single )?drop)(?= [,.;!]|$)"),
+    _of(rf"not a (?:single )?drop(?: of anything)?{SINCE}", "nothing"),
+    _of(rf"nothing (?P<x>at all|whatsoever){SINCE}"),
+    _of(r"(?:plans?|planning|wants?|hopes?|hoping) to (?:\w+ ){1,3}(?P<x>today|tonight)(?= [,.;!]|$)"),
     _of(r"(?:the )?whole (?:thing|lot)", "it"),
 )
 _STARTS = """
 dial back not no zero without water column fluid meniscus float ball it's its it = beds ? sat whole
+nothing drop today tonight
 """
 STARTS = frozenset(_STARTS.split())
 """Where none of these words is, there is nothing to look for."""

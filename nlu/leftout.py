@@ -2,7 +2,7 @@
 
 How the writer gets on, that nothing else is to be said beside a line, and where on the ward a bed is, in
 brackets behind it. A doubt of the number itself ("tell me if this is wrong") is none of these. Called by
-`pipeline`, for typed messages.
+`pipeline`.
 """
 
 from __future__ import annotations
@@ -26,6 +26,7 @@ PHRASES = (
     rf"(?:(?:so|please|pls|and) )*{TELL} if {OWN} doing (?:it|this|that|things) (?:all )?wrong{STOP}",
     rf"(?:(?:and|but|so) )?(?:i think )?{OWN} (?:finally |slowly |still |just )?{LEARNING}(?: : [)])?{STOP}",
     rf"at (?:long )?last{STOP}",
+    rf"(?:that's |thats |this is )?(?:the |my )?last one from me(?: for)?(?: (?:today|tonight|now))?{STOP}",
     rf"(?:^|(?<=[!.,;:] ))(?:{OWN} )?back for (?:another|more)(?: (?:one|round|shift|night))?{STOP}",
     rf"(?:post ?-? ?op|postop) (?:hour|hr)s? \d{{1,2}}{STOP}",
     rf"(?:- )?(?:just )?found (?:it|this|that) (?:on|in) my (?:paper|notes|pocket|sheet|list){STOP}",

@@ -132,8 +132,9 @@ class Pipeline:
         owned = any(token.text.endswith("'s") for token in raw)
         raw = trade.plain(tubenames.plain(list(without_possessive(raw, NUMERALS)) if owned else raw))
         raw = bareverbs.plain(
-            abroad.plain(heard.plain(raw) if voice else shortened.plain(leftout.without(swapped.plain(raw))))
+            abroad.plain(heard.plain(raw) if voice else shortened.plain(swapped.plain(raw)))
         )
+        raw = leftout.without(raw)
         raw = described.plain(sentences.stopped(patientnames.plain(raw)))
         repaired, broken = self.speller.repaired(raw, shortest=HEARD_SHORTEST if voice else spelling.SHORTEST)
         return Read(text, repaired, self.cues(repaired), broken)

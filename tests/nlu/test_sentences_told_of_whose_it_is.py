@@ -160,3 +160,65 @@ def test_what_only_looks_like_it_is_not_left_out(
     arrived: str, beds: tuple[str, ...], text: str, read: str
 ) -> None:
     assert said(text, arrived, beds) == read
+
+
+@pytest.mark.parametrize(
+    ("arrived", "beds", "text", "read"),
+    [
+        (
+            "2307",
+            BEDS,
+            ("Nothing at all since the last one from bed 3, not a drop, she's sound asleep so I let her be"),
+            "drained bed=3 volume_ml=0",
+        ),
+        ("2307", BEDS, "bed 3 not a drop since the last one", "drained bed=3 volume_ml=0"),
+        ("2307", BEDS, "not a drop out of bed 3 since 2200", "drained bed=3 volume_ml=0"),
+        ("2307", BEDS, "Bed 3 had a rough hour, 340 at 2300", "mark bed=3 at=23:00 level_ml=340"),
+        (
+            "2307",
+            BEDS,
+            "Bed 14 265 mL at 2300, surgeon plans to pull it today",
+            "mark bed=14 at=23:00 level_ml=265",
+        ),
+    ],
+)
+def test_nothing_is_told_in_many_words(arrived: str, beds: tuple[str, ...], text: str, read: str) -> None:
+    assert said(text, arrived, beds) == read
+
+
+@pytest.mark.parametrize(
+    ("arrived", "beds", "text", "read"),
+    [
+        ("2307", BEDS, "bed 3 rough 340 at 2300", "ask level_ml"),
+        ("2307", BEDS, "bed 3 340 at 2300 rough", "mark bed=3 at=23:00 level_ml=340 about"),
+        ("2307", BEDS, "bed 3 not a drop of urine since 2200", "ask kind"),
+        ("2307", BEDS, "bed 3 not a drop spilled", "ask kind"),
+        ("2307", BEDS, "not a drop from bed 3", "ask kind"),
+        ("2307", BEDS, "bed 3 plan to pull tube today", "ask kind"),
+        ("2307", BEDS, "bed 3 340 at 2300, team wants to clamp it tonight", "ask level_ml"),
+    ],
+)
+def test_what_is_rough_or_of_another_thing_is_not(
+    arrived: str, beds: tuple[str, ...], text: str, read: str
+) -> None:
+    assert said(text, arrived, beds) == read
+
+
+@pytest.mark.parametrize(
+    ("arrived", "beds", "text", "read"),
+    [
+        (
+            "1848",
+            BEDS,
+            "Bed 7 is at 1195 mls at 1845, last one from me today.",
+            "mark bed=7 at=18:45 level_ml=1195",
+        ),
+        ("1848", BEDS, "bed 7 340 at 1845 thats the last one from me", "mark bed=7 at=18:45 level_ml=340"),
+        ("1848", BEDS, "bed 7 last one from me was 340", "mark bed=7 level_ml=340 closing"),
+        ("1848", BEDS, "last one from me today bed 7 340", "ask at"),
+    ],
+)
+def test_the_last_one_from_somebody_ends_it(
+    arrived: str, beds: tuple[str, ...], text: str, read: str
+) -> None:
+    assert said(text, arrived, beds) == read
