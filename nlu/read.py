@@ -21,6 +21,7 @@ from .lattice import LONG, Lattice
 from .misgivings import doubted
 from .nextup import without_now
 from .ofall import asked_of_all
+from .onesentence import one_sentence
 from .otherfigures import takes_any, their_clauses
 from .otherwords import ends_in_ten
 from .ownbeds import by_own_bed
@@ -146,7 +147,8 @@ def _read_again(again: Again, outcome: Outcome) -> Outcome:
     found = (way(again) for way in (AGAIN_DICTATED if ward.voice else AGAIN_TYPED))
     whole = (t for t in found if t and not (_is_line_instead(t, outcome) or _is_less(t, outcome)))
     told = next((t for t in whole if not takes_any(again, t, their_clauses(again))), ())
-    return asked_of_all(again, told) or told or outcome
+    beside = () if told or ward.voice else one_sentence(again, outcome)
+    return asked_of_all(again, told) or told or beside or outcome
 
 
 def _is_less(told: Outcome, asked: Outcome) -> bool:

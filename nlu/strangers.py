@@ -272,11 +272,13 @@ def _may_be_value(said: Statement, clause: Strangers) -> bool:
     short = len(words) <= len(numbers) == 1
     loose = {word(toks, k) for k in (numbers if short else clause.unnamed)}
     far = FAR if short else FARTHER
-    near = any(a is None or (a <= far * int(n) and int(n) <= far * a) for n in loose for a in _amounts(said))
+    near = any(
+        a is None or (a <= far * int(n) and int(n) <= far * a) for n in loose for a in amounts_of(said)
+    )
     return near or any(len(n) == FULL_HOUR for n in loose)
 
 
-def _amounts(said: Statement) -> Sequence[int | None]:
+def amounts_of(said: Statement) -> Sequence[int | None]:
     """The levels and volumes that it may have; None for one that was not told."""
     if isinstance(said, Mark | Placed | Removed):
         return (said.level_ml,)

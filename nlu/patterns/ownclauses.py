@@ -93,6 +93,7 @@ decrease decreased double another others both each previous prior earlier second
 different would've could've supposed plan planned according copied copying example test testing practice
 training format template pretend heard hear report reports reported said saw notice noticed
 """
+OF_WHAT_WAS_TOLD = frozenset(_OF_WHAT_WAS_TOLD.split())
 DOUBTFUL = frozenset(" ".join((_OF_THE_LINE, _OF_THE_DRAIN, _OF_WHAT_WAS_TOLD)).split()) | (
     OF_DRAINS - {"unit", "ct", "it"}
 )

@@ -1,0 +1,50 @@
+"""One sentence is whole: it is told, and the others are asked, unless they may be of it."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+import pytest
+
+from .saying import ARRIVED, BEDS, reading
+
+
+def at(clock: str) -> datetime:
+    """That time of the fourth of March."""
+    return ARRIVED.replace(hour=int(clock[:2]), minute=int(clock[2:]))
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 6 340 at 1850. xray shows 2 cm apical gap still", "mark bed=6 at=18:50 level_ml=340; ask kind"),
+        ("bed 6 mark 340 at 1850; air in the zorb seal", "mark bed=6 at=18:50 level_ml=340; ask kind"),
+    ],
+)
+def test_a_whole_sentence_stands_and_the_others_are_asked(text: str, read: str) -> None:
+    assert reading(text, beds=BEDS, arrived=at("1905")) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bed 6 340 at 1850. gah 360",
+        "bed 6 340 at 1850. its 200 tho on xray",
+        "bed 6 340 at 1850. tube out on the floor",
+        "bed 6 340 at 1850. gone home zorbing",
+        "bed 6 340 at 1850. at 1800h",
+        "bed 6 340. apical gap 2 cm at 1850",
+        "bed 6 340 at 1850. no that was bed 7",
+        "bed 6 340 at 1850. someone said apical 100",
+        "gloves + touchscreen = 90. bed 14 is 1862!!",
+        "sleepy. bed 3 1600 -> bed 19 1500. level ok",
+        "bed 23 right drain removed at 1830. zorb level 290. Left drain stays",
+        "bed 6 340 at 1850. apical two forty",
+        "for example. bed 6 mark 340 at 1850 apical 10",
+    ],
+)
+def test_what_may_be_of_the_other_sentence_is_asked_with_it(text: str) -> None:
+    told = reading(text, beds=BEDS, arrived=at("1905"))
+    assert "ask " in told
+    assert "mark bed=6" not in told
+    assert "removed" not in told or "level_ml=290" in told
