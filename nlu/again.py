@@ -67,6 +67,8 @@ class Again:
         """The same with what it asks; nothing where no bed can be left. Before the word `at` an "at" is
         written, in place of the sign or the blank that stands there, and commas for the signs `parting`."""
         left_out = [span for span in spans if span[0] < span[1]]
+        if any(self._leaves_verb(*span) for span in left_out):
+            return ()
         if not self._may_name_bed(left_out) or any(self._is_behind_dash(start) for start, _ in left_out):
             return ()
         text = self._blanked(left_out, parting).rstrip(" ,;")
@@ -115,6 +117,11 @@ class Again:
         """ "leak - told the doctor": without what follows, the dash behind the sign would be a minus."""
         signs = (cue.end for cue in self.cues if cue.label in {"leak", "tidal"})
         return start - 1 in signs and word(self.toks, start - 1) == "-"
+
+    def _leaves_verb(self, start: int, end: int) -> bool:
+        """ "line 640, the spinal drain is at 10 | and gave 12": whether what it did would be left."""
+        joined = start < end and word(self.toks, end) in {"and", "&"}
+        return joined and any(cue.start == end + 1 and cue.label == "amount" for cue in self.cues)
 
     def _may_name_bed(self, spans: Iterable[Span]) -> bool:
         """Whether a number or a word for a bed is left; a bed whose label has digits needs one."""

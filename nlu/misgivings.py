@@ -20,7 +20,7 @@ from .doubtwords import Doubt, doubts_in, is_stop, sentence_of
 from .elsedoubts import is_of_something_else
 from .hearsay import second_hand
 from .items import EVENTS
-from .numbers import Toks, is_digits, word
+from .numbers import Toks, is_digits, starts_number, word
 from .ofreading import doubts_of_reading
 from .onlyspoken import is_only_spoken_of
 from .patterns import misgivings as said_so
@@ -186,6 +186,8 @@ def _reaches(doubt: Doubt, toks: Toks, told: frozenset[int]) -> bool:
         return False
     if doubt.kind == "cancelled" and onto and word(toks, doubt.start) not in said_so.OFF:
         return False
+    if doubt.kind == "rough" and starts_number(toks, doubt.end) and doubt.end not in told:
+        return False  # "roughly 3 visitors"
     if doubt.kind == "rough":
         return not onto and all(_is_light(toks, k) for k in (*before, *behind))
     if doubt.end - doubt.start == 1 and _guesses_number(toks, doubt.end, told):

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import datetime, time
 from typing import Literal, NamedTuple
 
@@ -18,6 +19,7 @@ from .hindered import hindered
 from .items import Item
 from .labels import bed_index
 from .lattice import LONG, Lattice
+from .listmarks import without_list_marks
 from .misgivings import doubted
 from .nextup import without_now
 from .ofall import asked_of_all
@@ -111,14 +113,17 @@ def _parsed(text: str, ward: Ward) -> Parsed:
     """What a message says as a whole; where that is asked, what it says part by part, if each is whole."""
     if len(text) > LONGEST:
         return Parsed(text=text, unclear=(Unclear(slot="kind", text=text),))
-    read = pipeline().read(text, voice=ward.voice)
+    said = text if ward.voice else without_list_marks(text)
+    read = pipeline().read(said, voice=ward.voice)
     again = Again(read, with_cues(read, ward.index, voice=ward.voice), ward, _outcome)
     told = doubted(without_strays(_once(_told(again)), read), read, again.meant.cues)
     outcome = asked_when(told, read.tokens, ward.arrived, ward.shifts, text)
     return Parsed(
         text=text,
         statements=tuple(s for s in outcome if isinstance(s, Statement)),
-        unclear=tuple(u for u in outcome if isinstance(u, Unclear)),
+        unclear=tuple(
+            replace(u, text=text) if u.text == said else u for u in outcome if isinstance(u, Unclear)
+        ),
         unread=left_out(again, outcome),
     )
 

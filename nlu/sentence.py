@@ -44,13 +44,14 @@ from .sharing import gathered
 from .sincewhen import without_since
 from .soundalikes import eats_a_number
 from .statements import Acknowledged, Answered, Asked, Mark, Statement, Unclear
+from .strayfigures import strays, strays_asked, strays_beside
 from .subjects import subjects
 from .tubehead import without_tubes
 from .verdict import Outcome, Reading, Unjudged, told
 
 PLAIN = frozenset({"bed", "word", "yes", ","})
 """Beside "correct" these leave it a yes."""
-UNTOLD = frozenset({"word", "empty", "neg", "join", "plan", "change", "out", "order", "unchanged"})
+UNTOLD = frozenset({"word", "old", "empty", "neg", "join", "plan", "change", "out", "order", "unchanged"})
 """Beside a bare bed these say that more was meant than its last line."""
 MOST_CHOSEN = 2
 """Numbers of a choice: a bed and a level."""
@@ -237,15 +238,19 @@ class Sentence:
         def further() -> Reading:
             toks, voice = self.read.tokens, self.ward.voice
             strange = len(list(subjects(items, toks)))
-            signs = leftovers(items, toks, voice=voice)
+            stray = [] if voice else strays(items, toks)
+            signs = [*leftovers(items, toks, voice=voice), *stray]
             beside = len(signs)
             beside += (
                 sum(1 for look in BY_THE_HOUR for _ in look(items, toks, self.ward.arrived)) if voice else 0
             )
             asked = len(self.unread_question(self.question))
+            if self.question and not voice:
+                asks = topics.asks(self.question, self.read)
+                asked += len(strays_beside(self.question, toks, asks=asks))
             beside += asked
             rank = (least + beside + strange, len(stands.doubts))
-            unsure = strange > 0 or asked > 0 or EITHER_BED in stands.doubts
+            unsure = bool(strange > 0 or asked > 0 or stray) or EITHER_BED in stands.doubts
             drawn = _tube_asked(drafts) if signs == [BEGUN] and voice and rank == (1, 0) else drafts
             return Reading(lambda: self._built(drawn), rank, cut + beside + strange, unsure)
 
@@ -275,7 +280,8 @@ class Sentence:
     def unread(self, items: tuple[Item, ...]) -> list[str]:
         """The numbers that were cut in two, and what else of the message these pieces leave unread."""
         toks, voice = self.read.tokens, self.ward.voice
-        return [*cuts(items, toks, voice), *leftovers(items, toks, voice=voice)]
+        stray = [] if voice else strays(items, toks)
+        return [*cuts(items, toks, voice), *leftovers(items, toks, voice=voice), *stray]
 
     def unread_question(self, items: tuple[Item, ...]) -> list[str]:
         """The same of a question: where it tells nothing, the words of a typed one are how it is asked."""
@@ -292,6 +298,8 @@ class Sentence:
         halves = cut_lengths if plain and named else partial(cuts, voice=voice)
         cut = halves(items, toks)  # "total on 404 yesterday": no 4:04
         cut = [*cut, *questions.told_beside(items, self.read)]
+        if not voice:
+            cut = [*cut, *strays_asked(items, toks)]
         if plain and topics.asks(items, self.read):
             return cut
         return [*cut, *leftovers(rest, toks, voice=voice)]

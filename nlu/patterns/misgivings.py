@@ -223,8 +223,9 @@ sorry no|sorry scrap(?: that)?|scrap that|bin (?:that|it|this)|void|null|pretend
 ROUGH = _any_of(r"""
 roughly|approx|approximately|approximate|give or take|more or less|near enough|ish|or so|or thereabouts
 thereabouts|ball ?park|(?:a |an )?(?:rough )?(?:estimate|estimated|estimation|eyeballed|eyeballing)|rounded
-or near(?:est)?(?: enough)?|nearly|roundabout|plus or minus|a rough (?:figure|reading|one)
-rough(?! (?:hour|night|shift|day|time|start|morning|evening|patch|go))
+or near(?:est)?(?: enough)?|nearly|roundabout|plus or minus|a rough (?:figure|reading|one)|rough(?! [a-z])
+rough(?= (?:at|as|on|in|of|for|because|cos|bc|since|now|only|sorry|and|but)(?![\w']))
+rough(?= (?:line|level|mark|number|guess|count|idea|value)(?![\w']))
 circa|ca|c(?= \d)|est|by eye|at a (?:push|stretch)|eyeballing(?: it)?|almost|rounded(?: (?:up|down|off))?
 eyeballed(?: (?:it|that))?(?: from(?: \w+){1,3})?
 (?:a |just |only )?(?:touch|hair|bit|tad|slightly|little|just|fraction) (?:under|over|less|more|below)
