@@ -19,6 +19,13 @@ GOES_ON = frozenset({"the", "there's", "theres", "i", "i've", "we", "we've", "my
 
 OWNERS = frozenset({"the", "on", "in", "his", "her", "their", "a", "from", "for"})
 
+KNOCKING = frozenset(
+    {"knocked", "kicked", "tipped", "pulled", "yanked", "ripped", "tugged", "popped", "pushed", "tripped"}
+)
+WAYS = frozenset({"out", "off", "apart", "through"})
+OWNED = frozenset({"his", "her", "the", "their", "its", "whole"})
+TUBES = frozenset({"drain", "tube", "box", "canister", "bottle", "tubing", "line"})
+
 
 def begun(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """Typed "right, bed 9 740": with a comma behind it, a word to begin with."""
@@ -68,8 +75,18 @@ WHOSE = frozenset({"bed", "patient", "pt", "room"})
 FIGURES = frozenset({"one", "number", "line", "level", "reading", "figure", "value"})
 
 
+def is_all_the_way(cue: Cue, toks: Toks) -> bool:
+    """ "knocked his drain right over", "pulled the tube right out": wholly, and no right tube."""
+    tube, whose = word(toks, cue.start - 1), word(toks, cue.start - 2)
+    done = not KNOCKING.isdisjoint(toks.said[: cue.start])
+    way = word(toks, cue.end) == "over" or (word(toks, cue.end) in WAYS and whose in OWNED)
+    return done and way and tube in TUBES
+
+
 def is_what_is_so(cue: Cue, toks: Toks) -> bool:
     """ "was 340 at 6, that is the right one": of the number, and of no tube."""
+    if is_all_the_way(cue, toks):
+        return True
     ends, the = word(toks, cue.end + 1), word(toks, cue.start - 1) == "the"
     if the and word(toks, cue.end) in WHOSE and ends in {"", ".", "!", ",", "but"}:
         return True  # "7 is the right bed but the level should be 252"

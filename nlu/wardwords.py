@@ -75,6 +75,7 @@ THINGS = {
     **_all("rates rate's", Heard("rate", frozenset({"heart", "respiratory"}), VALUED)),
     **_all("walls", Heard("wall", behind=VALUED)),
     **_all("seals", Heard("seal", behind=VALUED | {"good", "intact", "fine", "ok", "okay"})),
+    **_all("write", Heard("right", frozenset({NUMBER}), TUBES | {"chest", "side", "sided", "pleural"})),
     **_all("rights", Heard("right", behind=VALUED)),
     **_all("lefts", Heard("left", behind=VALUED)),
     **_all("leaks", Heard("leak", behind=SO_IT_IS)),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import datetime
+from typing import Literal
 
 import pytest
 
@@ -48,3 +49,19 @@ def test_what_may_be_of_the_other_sentence_is_asked_with_it(text: str) -> None:
     assert "ask " in told
     assert "mark bed=6" not in told
     assert "removed" not in told or "level_ml=290" in told
+
+
+@pytest.mark.parametrize(
+    ("channel", "text", "read"),
+    [
+        ("voice", "bed 13 write chest tube 430 at 1900", "mark bed=13 tube=right at=19:00 level_ml=430"),
+        ("voice", "write chest tube 430 for bed 13", "mark bed=13 level_ml=430"),
+        ("text", "Bed 6 knocked his drain right over", "incident bed=6 what=tipped"),
+        ("text", "bed 6 pulled the tube right out", "removed bed=6"),
+        ("text", "bed 6 tube right out at 1830", "removed bed=6 tube=right at=18:30"),
+    ],
+)
+def test_a_right_that_is_no_side_and_a_write_that_is_one(
+    channel: Literal["text", "voice"], text: str, read: str
+) -> None:
+    assert reading(text, channel=channel) == read
