@@ -37,55 +37,77 @@ class Described(NamedTuple):
     named: tuple[str, ...]
 
 
-def _of(words: str, *named: str) -> Described:
+def said_so(words: str, *named: str) -> Described:
+    """What is said so, as whole words, and its short name."""
     return Described(re.compile(rf"(?<![^ ])(?:{words})(?![^ ])"), named)
 
 
 FOUND = (
-    _of(rf"not (?:a|one|a single|the slightest|even a|even one) {BUBBLE}{SIGHT}?{WHOLE}", "no", "bubbles"),
-    _of(
+    said_so(
+        rf"not (?:a|one|a single|the slightest|even a|even one) {BUBBLE}{SIGHT}?{WHOLE}", "no", "bubbles"
+    ),
+    said_so(
         rf"(?:not a|no|not any|without any|without a) {SIGN} of (?:an?y? )?{BUBBLE}{SIGHT}?{WHOLE}",
         "no",
         "bubbles",
     ),
-    _of(rf"(?:no|zero) {BUBBLE}{SIGHT}{WHOLE}", "no", "bubbles"),
-    _of(rf"(?<!at )(?<!is )(?<!was )zero {BUBBLE}{WHOLE}", "no", "bubbles"),
-    _of(
+    said_so(rf"(?:no|zero) {BUBBLE}{SIGHT}{WHOLE}", "no", "bubbles"),
+    said_so(rf"(?<!at )(?<!is )(?<!was )zero {BUBBLE}{WHOLE}", "no", "bubbles"),
+    said_so(
         rf"(?:the )?{WATER} (?:is |was |still )?(?:not|isn't|isnt|wasn't) {MOVES} {BREATH}{WHOLE}",
         "not",
         "swinging",
     ),
-    _of(rf"(?:the )?{WATER} (?:is |was )?(?:still |nicely )?{MOVES} {BREATH}{WHOLE}", "swinging"),
-    _of(r"back on (?:its|it's|it is)(?= \d)", "back", "on", ","),
-    _of(rf"{SET_TO}on (?:the |its |his |her )?(?:suction )?dial", "of", "suction"),
+    said_so(rf"(?:the )?{WATER} (?:is |was )?(?:still |nicely )?{MOVES} {BREATH}{WHOLE}", "swinging"),
+    said_so(r"back on (?:its|it's|it is)(?= \d)", "back", "on", ","),
+    said_so(rf"{SET_TO}on (?:the |its |his |her )?(?:suction )?dial", "of", "suction"),
 )
 NUMBER = rf"(?:\d+[a-z]?|{'|'.join(sorted(NUMERALS))})"
+BOX = r"(?:drain|box|canister|bottle|chamber|system|unit)"
+RAN = r"(?:ran|walked|backed|crashed|drove|rolled|banged|bashed|barged|reversed|stumbled|bumped)"
+WHOSE = rf"(?:the|his|her|my|our|(?:bed )?{NUMBER}(?: ' s| 's)?)"
+BUMPED = ("bumped", "into")
+RESTING = (
+    r"(?:(?:are|were|have|had|now|still|all|been|just) )*(?:had|ate|asleep|sleeping|resting|slept|awake"
+    r"|eating|eaten|napping|snoring|comfy|comfortable|settled|lunch|dinner|breakfast|tea|meds)"
+)
+"""What several patients are told to do or to have had, and no drain."""
 LINE = r"(?:line|mark|reading|level|number|one)"
 SIGN_OF = r"(?:tidal\w+|swinging|bubbling|fluctuating|oscillating|draining)"
 SINCE = r"(?= (?:since|from|out|in|for|this|all|drained|came) )"
 PUT = (
-    _of(
+    said_so(
         rf"{LINE} (?:for|on|of|in) (?:bed|room|rm) {NUMBER}(?: {NUMBER})? (?P<x>(?:, )?(?:it's|its|it is))"
         rf"(?= (?:now |still |at )?{NUMBER})",
         "is",
     ),
-    _of(r"\d{4} (?P<x>mark|line|reading)(?= \d{1,3} = \d)", "bed"),
-    _of(r"(?:which|what) beds have i got (?P<x>(?:chest )?(?:drains|tubes)(?: in)?)(?= [?]|$)"),
-    _of(
+    said_so(r"\d{4} (?P<x>mark|line|reading)(?= \d{1,3} = \d)", "bed"),
+    said_so(r"(?:which|what) beds have i got (?P<x>(?:chest )?(?:drains|tubes)(?: in)?)(?= [?]|$)"),
+    said_so(
         rf"(?<=\d )(?:is not|isn't|isnt|has stopped|stopped) {SIGN_OF}(?: anymore| any more| now)? "
         r"(?P<x>[?](?: [?])+)(?= \S)",
         ".",
     ),
-    _of(r"(?P<x>sat)(?= (?:right )?on (?:the|his|her|it|top|their))", "sitting"),
-    _of(r"nothing .{0,60}(?P<x>, not a (?:single )?drop)(?= [,.;!]|$)"),
-    _of(rf"not a (?:single )?drop(?: of anything)?{SINCE}", "nothing"),
-    _of(rf"nothing (?P<x>at all|whatsoever){SINCE}"),
-    _of(r"(?:plans?|planning|wants?|hopes?|hoping) to (?:\w+ ){1,3}(?P<x>today|tonight)(?= [,.;!]|$)"),
-    _of(r"(?:the )?whole (?:thing|lot)", "it"),
+    said_so(r"(?P<x>sat)(?= (?:right )?on (?:the|his|her|it|top|their))", "sitting"),
+    said_so(r"nothing .{0,60}(?P<x>, not a (?:single )?drop)(?= [,.;!]|$)"),
+    said_so(rf"not a (?:single )?drop(?: of anything)?{SINCE}", "nothing"),
+    said_so(rf"nothing (?P<x>at all|whatsoever){SINCE}"),
+    said_so(r"(?:plans?|planning|wants?|hopes?|hoping) to (?:\w+ ){1,3}(?P<x>today|tonight)(?= [,.;!]|$)"),
+    said_so(r"(?:the )?whole (?:thing|lot)", "it"),
+    said_so(r"(?:nearly|almost|practically|just about) (?P<x>(?:up )?to the (?:brim|top|rim))", "full"),
+    said_so(
+        rf"(?P<x>{RAN}(?: straight| right| bang| smack)? in ?to)(?= {WHOSE} (?:chest )?{BOX}(?: |$))", *BUMPED
+    ),
+    said_so(rf"{BOX} (?:and|so|,|then) it (?P<x>went (?:over|flying))(?! to | on )", "tipped", "over"),
+    said_so(
+        rf"(?<=\d )(?:, )?(?P<x>(?:and )?(?:all|all the) (?:two|three|four|five|six|of them))"
+        rf"(?= {RESTING}(?: |$))",
+        "everyone",
+    ),
 )
 _STARTS = """
 dial back not no zero without water column fluid meniscus float ball it's its it = beds ? sat whole
-nothing drop today tonight
+nothing drop today tonight all to into in
 """
 STARTS = frozenset(_STARTS.split())
 """Where none of these words is, there is nothing to look for."""
@@ -96,11 +118,12 @@ def plain(toks: Sequence[Token]) -> Sequence[Token]:
     if STARTS.isdisjoint(t.text for t in toks):
         return toks
     for words, named in (*FOUND, *PUT):
-        toks = _put(toks, words, named)
+        toks = shortly(toks, words, named)
     return toks
 
 
-def _put(toks: Sequence[Token], words: re.Pattern[str], named: tuple[str, ...]) -> Sequence[Token]:
+def shortly(toks: Sequence[Token], words: re.Pattern[str], named: tuple[str, ...]) -> Sequence[Token]:
+    """The tokens, the first place where it is said so by its short name."""
     text = " ".join(t.text for t in toks)
     found = words.search(text)
     if found is None:

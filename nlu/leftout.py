@@ -35,6 +35,15 @@ PHRASES = (
     r"(?<!\w )(?:i )?(?:just )?(?:went|popped|walked|looked) (?:in ?to|in|over to)(?: see)?(?= bed \d)",
     rf"(?<=\d )[(](?: (?:the|by|near|in|at))* {PLACE}(?: (?:bed|room|one))? [)](?= \d| is | was | line |$)",
 )
+OH = (
+    r"(?:oh|ah|aw|ugh|argh|omg|wow|gosh|goodness|goodness me|god|jeez|jesus|blimey|crikey|sigh|honestly"
+    r"|seriously|typical|come on|good grief|good lord|my god|my goodness|for goodness sake|for goodness' sake"
+    r"|for god's sake|for heaven's sake|for crying out loud|guess what|you won't believe (?:it|this)|i swear"
+    r"|you wouldn't believe it|would you believe(?: it)?|unbelievable|what a (?:night|day|shift|mess))"
+)
+SOMEBODY = r"(?:someone|somebody|some|that|his|her|the|this|a|one of|my|our|bed \d|room \d)"
+EXCLAIMED = rf"(?<!.){OH}(?: [,.!]| {OH})*(?= {SOMEBODY} )"
+"""At the very start, before somebody or a bed is named."""
 SAY = r"(?:say|report|add|note|tell|mention)"
 NOTHING = rf"(?:(?:and|there is|there's|got) )*nothing (?:else|more|further|new) to {SAY}"
 
@@ -43,11 +52,19 @@ def _any_of(*phrases: str) -> re.Pattern[str]:
     return re.compile(rf"(?<![^ ])(?:{'|'.join(phrases)})(?![^ ])")
 
 
-LEFT_OUT, BESIDE_LINES = _any_of(*PHRASES), _any_of(*PHRASES, f"{NOTHING}{QUIET}?{STOP}")
+LEFT_OUT, BESIDE_LINES = (
+    _any_of(*PHRASES, EXCLAIMED),
+    _any_of(*PHRASES, EXCLAIMED, f"{NOTHING}{QUIET}?{STOP}"),
+)
 STARTS = frozenset(
     {"if", "getting", "learning", "new", "finding", "nothing", "last", "("}
     | {"back", "post", "postop", "found", "pulled", "floated", "went", "popped", "walked", "looked"}
 )
+STARTS |= frozenset(
+    {"oh", "ah", "aw", "ugh", "argh", "omg", "wow", "gosh", "goodness", "god", "jeez", "jesus"}
+)
+STARTS |= {"blimey", "crikey", "sigh", "honestly", "seriously", "typical", "come", "good", "guess", "believe"}
+STARTS |= {"swear", "unbelievable", "what", "sake", "crying"}
 A_LINE = 2
 """Numbers of a line: its bed and its level."""
 

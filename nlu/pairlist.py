@@ -28,7 +28,15 @@ offline wifi phone computer sorry hi hello hey all lines line marks mark levels 
 here these times for with please pls so far got written wrote copied copying missed missing overnight
 tonight today this morning shift during outage , . : - ok okay room rm bed
 """
-INTRODUCING = frozenset(_INTRODUCING.split())
+_EXCUSING = """
+slammed swamped busy hectic manic crazy mental run been feet short staffed delay delayed tied caught stuck
+up an a admission admissions arrest code emergency i'm i've ive we've weve we're helping forgot
+forgotten send text enter chart bc because cos cuz as since to in ! ; apologies crash rapid response very
+so really just absolutely completely
+"""
+"""Why a list comes late."""
+NETWORKS = frozenset({"signal", "reception", "wifi", "network", "service", "internet", "battery"})
+INTRODUCING = frozenset(_INTRODUCING.split()) | frozenset(_EXCUSING.split())
 """Words that only introduce a list; any other may say of what the numbers are."""
 
 
@@ -39,7 +47,8 @@ def by_pairs(again: Again) -> Told:
     if not first or not VOLUMES.isdisjoint(toks.words):
         return ()
     heading = tuple(_heading(again, first))
-    if not INTRODUCING.issuperset(word(toks, k) for start, end in heading for k in range(start, end)):
+    said = [word(toks, k) for start, end in heading for k in range(start, end) if not _is_offline(toks, k)]
+    if not INTRODUCING.issuperset(said):
         return ()
     told = again.without(*heading)
     lines = [s for s in told if isinstance(s, Mark) and s.at is not None]
@@ -59,6 +68,12 @@ def _heading(again: Again, first: int) -> Iterator[Span]:
             if start < k:
                 yield start, k
             start = k + 1
+
+
+def _is_offline(toks: Toks, k: int) -> bool:
+    """ "sorry no signal": why a list comes late."""
+    signal = k + (word(toks, k) == "no")
+    return word(toks, signal) in NETWORKS and word(toks, signal - 1) == "no"
 
 
 def _pairs(toks: Toks, k: int) -> int:

@@ -21,6 +21,7 @@ from . import (
     bareverbs,
     described,
     heard,
+    learnt,
     leftout,
     patientnames,
     sentences,
@@ -28,6 +29,7 @@ from . import (
     spelling,
     swapped,
     titles,
+    toldapart,
     trade,
     tubenames,
 )
@@ -134,7 +136,7 @@ class Pipeline:
         raw = bareverbs.plain(
             abroad.plain(heard.plain(raw) if voice else shortened.plain(swapped.plain(raw)))
         )
-        raw = leftout.without(raw)
+        raw = leftout.without(raw if voice else toldapart.plain(learnt.plain(raw)))
         raw = described.plain(sentences.stopped(patientnames.plain(raw)))
         repaired, broken = self.speller.repaired(raw, shortest=HEARD_SHORTEST if voice else spelling.SHORTEST)
         return Read(text, repaired, self.cues(repaired), broken)

@@ -356,10 +356,12 @@ def _share_closing(drafts: list[Draft], closes: list[Item]) -> None:
     """ "end of shift 12 1050, 14 220": said before the first bed or at the very end, it is of every line.
 
     So for the tubes of one bed: "12 left 340 right 120 end of shift", "3 closing left 120, right 290".
-    So where it is said for each: "closing line bed 14 890 closing line bed 15 1230".
+    So where it is said for each: "end of my shift! closing line bed 14 890 closing line bed 15 1230".
     """
     marks = [d for d in drafts if d.level is not None and not d.kind]
-    each = 1 < len(closes) == len({d.bed.label for d in marks if d.bed}) == len(marks)
+    own = [c for c in closes if any(d.bed and _is_headed(d.bed, [c]) for d in marks)]
+    counts = {len(closes), len(own)}
+    each = 1 < len({d.bed.label for d in marks if d.bed}) == len(marks) and len(marks) in counts
     if each or (sum(d.closing for d in drafts) == 1 and _is_of_all(marks, closes)):
         for draft in marks:
             draft.closing |= each or not _is_later(draft, marks)

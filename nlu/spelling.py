@@ -25,6 +25,8 @@ FEWEST = 3
 """Letters of a word without its vowels."""
 LONG = 8
 ENDED = "ed"
+SILENT = {"n": "k", "r": "w"}
+"""Letters that are not heard before these: "nocked over", "rong bed"."""
 VOWELS = frozenset("aeiouy")
 BROKEN = "?broken"
 LEAVING = frozenset({"deceased", "discharged", "expired", "passed", "transferred", "removed"})
@@ -77,6 +79,8 @@ class Speller:
             return word
         if whole := self._whole(word):
             return whole
+        if (silent := SILENT.get(word[0], "") + word) in self.vocabulary:
+            return silent
         if any(_near(word, numeral) for numeral in NUMERALS if len(numeral) >= SHORTEST):
             return BROKEN
         reach = 2 if len(word) >= LONG else 1

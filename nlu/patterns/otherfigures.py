@@ -125,7 +125,8 @@ sisters brother brothers friends bowels bowel bo bm bms pu pued commode toilet s
 incentive doctor dr surgeon ortho renal cardiology medics dietitian pharmacist chaplain meeting break shift
 consult dialysis iv ivs cannula cannulas piv pivs trach lip steps stairs laps lap tv attempts puffs pillows
 blankets epidural ventilator alarm speed dangled nursed scds scd sitter sitters eval care linen linens mouth
-hygiene brief briefs diaper nappy thermostat heater drill rapid agency zone staples
+hygiene brief briefs diaper nappy thermostat heater drill rapid agency zone staples extubated intubated
+reintubated medicated sedated weighed
 """
 CARE = frozenset(_CARE.split())
 """What is done with a patient, who comes, what else is in them: it has times, counts and sizes."""

@@ -53,6 +53,7 @@ HEDGES = frozenset({"just", "also", "now", "apparently", "meanwhile", "currently
 _VERBS = """
 is are was were isn't wasn't has have had hasn't will went came goes comes gets got looks looked feels felt
 seems wants wanted needs needed says said did does likes loves keeps slept ate walked sat stood asked given
+extubated intubated reintubated sedated
 sent taken done running booked held resited arrived arrives pending coming finished started be ordered
 """
 VERBS = frozenset(_VERBS.split())
