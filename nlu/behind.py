@@ -13,9 +13,10 @@ from .claims import STRONG
 from .corrections import BELONGS
 from .items import AMOUNTS, FULL_HOUR, MEASURED, Item
 from .neighbours import phrase_of
-from .numbers import Toks, word
+from .numbers import Toks, is_digits, word
 from .patterns.asides import RELATIVES, STAFF
 from .patterns.leads import LINES
+from .patterns.levels import LITRES
 from .patterns.remarks import REMARKS
 from .roles import LEVELLESS
 from .rules import Rule
@@ -29,6 +30,9 @@ DOUBTING = frozenset(
     {"i", "think", "maybe", "guess", "not", "no", "approx", "ish", "was", "before", "than"}
     | {"old", "previous", "other", "wrong", "estimated", "estimate", "another", "goal"}
 )
+BEFORE_COUNT = frozenset({"with", "had", "has", "have", "got", "needs", "took", "only", "of", "for", "and"})
+SHORT = 2
+"""Digits of a count."""
 READ_OFF = frozenset(
     {
         "vitals",
@@ -99,6 +103,16 @@ def is_remark_behind(items: Sequence[Item], k: int, toks: Toks) -> bool:
         i.unread or i.value in QUIET or (i.role == "foreign" and phrase_of(i, toks) in READ_OFF) for i in rest
     )
     return plain and not any(w.isdecimal() for w in said)
+
+
+def is_counted(toks: Toks, start: int, end: int) -> bool:
+    """ "with 6 | meds to take home", "had 1.2 L | in": the words behind a number say what it is of."""
+    k = start - 1 - (word(toks, start - 1) in LITRES)
+    number, first = word(toks, k), word(toks, start)
+    if not is_digits(toks, k) or start >= end:
+        return False
+    few = len(number) <= SHORT and word(toks, k - 1) in BEFORE_COUNT and first.isalpha()
+    return few or (k < start - 1 and first in {"in", "out", "on", "up"})
 
 
 def is_time_before(said: Sequence[str]) -> bool:

@@ -29,6 +29,9 @@ MOVES = (
 SET_TO = r"(?:(?<= [1234][05] )|(?<= 5 )|(?<=ten )|(?<=teen )|(?<=twenty )|(?<=thirty )|(?<=forty ))"
 """What a suction dial is set to."""
 
+NO_WALL = r"(?! (?:suction|chart|board|sheet|clock|tape|paper|of) )"
+"""Behind these a wall is none of a suction."""
+
 
 class Described(NamedTuple):
     """What is said so, and its short name; where a part of it is called `x` that alone is put otherwise."""
@@ -61,6 +64,9 @@ FOUND = (
     said_so(rf"(?:the )?{WATER} (?:is |was )?(?:still |nicely )?{MOVES} {BREATH}{WHOLE}", "swinging"),
     said_so(r"back on (?:its|it's|it is)(?= \d)", "back", "on", ","),
     said_so(rf"{SET_TO}on (?:the |its |his |her )?(?:suction )?dial", "of", "suction"),
+    said_so(
+        rf"(?<=\d )(?:showing )?on (?:the |its )?(?:wall|(?:wall )?(?:gauge|regulator)){NO_WALL}", "mmhg"
+    ),
 )
 NUMBER = rf"(?:\d+[a-z]?|{'|'.join(sorted(NUMERALS))})"
 BOX = r"(?:drain|box|canister|bottle|chamber|system|unit)"
@@ -107,7 +113,7 @@ PUT = (
 )
 _STARTS = """
 dial back not no zero without water column fluid meniscus float ball it's its it = beds ? sat whole
-nothing drop today tonight all to into in
+wall gauge regulator nothing drop today tonight all to into in
 """
 STARTS = frozenset(_STARTS.split())
 """Where none of these words is, there is nothing to look for."""

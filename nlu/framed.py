@@ -16,7 +16,7 @@ from .adjuncts import plain_end
 from .again import Again, Told
 from .asking import OF_FINDINGS
 from .bareremarks import bare_remarks
-from .behind import DOUBTING, FEWEST, LINKING, is_time_before
+from .behind import DOUBTING, FEWEST, LINKING, is_counted, is_time_before
 from .brief import HOURLY as EVERY_HOUR
 from .chatter import asides, is_timed
 from .circumstances import circumstances, is_same_event
@@ -68,8 +68,7 @@ MOST_OF_AN_HOUR = 300
 """mL that may come from one drain hour after hour; common practice, no source."""
 LABEL = 2
 """Digits of a bed or of how many come; a line has more."""
-GIVEN = frozenset({"of", "ml", "mls", "cc"})
-HALVES = frozenset({"am", "pm"})
+GIVEN, HALVES = frozenset({"of", "ml", "mls", "cc"}), frozenset({"am", "pm"})
 ALSO = frozenset({"and", "&", "so", "but"})
 HOURLY = frozenset({"min", "mins", "m", "h", "hr", "hrs", "hrly", "hourly"})
 
@@ -125,6 +124,7 @@ def told_without(again: Again, frames: Sequence[Frame]) -> Told:
         (word(toks, f.start - 1), word(toks, f.start)) == ("same", "as")  # "same as when I took over"
         or not SWAPPED.isdisjoint(pairwise(toks.said[f.start : f.end]))
         or _is_line(toks, f)
+        or is_counted(toks, f.start, f.end)
         or _has_tubes_behind(toks, f)
         or _is_told_again(toks, f)
         or _is_another_one(toks, f)

@@ -9,10 +9,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from .clauses import ENDS, is_strange
-from .items import Item, is_now
+from .items import AMOUNTS, Item, is_now
 from .neighbours import begins_at, is_stop_among
 from .numbers import Toks, glued, is_digits, word
-from .patterns.asides import LOADED, STAFF
+from .patterns.asides import LOADED, RELATIVES, STAFF
 from .patterns.idle import OBJECTS
 from .patterns.leads import BED_WORDS
 from .patterns.ofwhat import HOW
@@ -55,6 +55,7 @@ HANDINGS = frozenset(
     {"handover", "handoff", "report", "shift", "round", "rounds", "huddle", "meeting", "visiting"}
 )
 LED = frozenset({"inside", "level", "levelat", "from", "to"})
+PEOPLE = frozenset({"staff", "family", "people"})
 FEW, NEAR, SHORT = 60, 3, 3
 MOST_FLOORS = 30
 FLOORED = frozenset({"on", "to", "from", "a", "an", "via"})
@@ -199,10 +200,11 @@ def _thing_behind(behind: Pieces, end: int, toks: Toks) -> Item | None:
         last = word(toks, item.end - 1)
         if item.start > end + 1 or item.role not in {"cue", "foreign"}:
             return None
-        thing = is_strange(item, toks) or item.value in COUNTED or item.role == "foreign"
+        person = item.unread and item.name in STAFF | RELATIVES
+        thing = is_strange(item, toks) or item.value in COUNTED or item.role == "foreign" or person
         if last in DAYS:
             return None
-        if thing and _is_plural(toks, item.end - 1):
+        if thing and (_is_plural(toks, item.end - 1) or last in PEOPLE):
             return item if last not in GOING_ON and not _is_verb(toks, item) else None
         if not (item.unread or item.value in COUNTED | LOOSE):
             return None
@@ -220,6 +222,24 @@ def _is_plural(toks: Toks, k: int) -> bool:
 def _is_verb(toks: Toks, item: Item) -> bool:
     """Whether a word that lost its "s" is one of those verbs."""
     return f"{word(toks, item.end - 1)}s" in GOING_ON
+
+
+def _taken_in(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "had 1.2 L in", "500 in, 640 out": what somebody was given."""
+    for item in items:
+        ends = word(toks, item.end + 1) in ENDS | {"", "and", "&", "so", "today", "overnight", "since"}
+        if item.role in AMOUNTS and word(toks, item.end) == "in" and ends:
+            yield "what went in"
+
+
+def _paired(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "pacing box 80 / 10": two values of something, and no bed 10."""
+    for clause in _clauses(items, toks):
+        strange = any(is_strange(i, toks) for i in clause)
+        for item in clause if strange else ():
+            slash = item.role == "bed" and word(toks, item.start - 1) == "/"
+            if slash and is_digits(toks, item.start - 2) and not _is_named(item, toks):
+                yield "two values, or a line and its bed"
 
 
 def _on_a_floor(items: Pieces, toks: Toks) -> Iterator[str]:
@@ -293,6 +313,8 @@ def _hand(items: Pieces, toks: Toks) -> Iterator[str]:
 _RULES = (
     Rule(_figures, frozenset({"word", "foreign"})),
     Rule(_counted, frozenset({"word", "reason", "foreign", "bed"})),
+    Rule(_taken_in, AMOUNTS, frozenset({"in"})),
+    Rule(_paired, frozenset({"bed"}), frozenset({"/"})),
     Rule(_on_a_floor, frozenset({"level"}), frozenset({"level"})),
     Rule(_weighed, frozenset({"weight"})),
     Rule(_given, frozenset({"amount"})),

@@ -100,3 +100,31 @@ def test_what_is_of_a_drain_is_read(text: str, read: str) -> None:
 def test_a_bed_of_letters_is_no_count() -> None:
     """ "CT1 looks dry": nobody counts so."""
     assert reading("CT1 480, CT3 1275 at 1900. 4 rib fractures", beds=(*LETTERED, "4")).count("bed=4") == 0
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Bed 5 off to CT at 1825 with 2 porters and 2 L on the trolley",
+        "bed 5 back from CT at 1825 with 3 staff",
+        "bed 7 discharged at 1815 with 6 meds to take home",
+        "bed 22 back from theatre 1855, had 1.2 L in and est loss 300",
+        "80 / 10 on pacing box, bed 11 375 at 1735",
+    ],
+)
+def test_what_somebody_went_with_is_no_line(text: str) -> None:
+    told = reading(text)
+    assert "ask " in told
+    assert "level_ml" not in told.replace("ask level_ml", "")
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("95 on the wall gauge for bed 15's drain", "checked bed=15 wall_mmhg=95"),
+        ("bed 15 95 on the regulator", "checked bed=15 wall_mmhg=95"),
+        ("bed 4 340 on the wall board", "ask level_ml"),
+    ],
+)
+def test_what_stands_on_the_wall_is_of_the_wall(text: str, read: str) -> None:
+    assert reading(text) == read
