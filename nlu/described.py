@@ -33,6 +33,10 @@ NO_WALL = r"(?! (?:suction|chart|board|sheet|clock|tape|paper|of) )"
 """Behind these a wall is none of a suction."""
 
 
+SAME = "*"
+"""In a short name: the word that stands there."""
+
+
 class Described(NamedTuple):
     """What is said so, and its short name; where a part of it is called `x` that alone is put otherwise."""
 
@@ -100,6 +104,10 @@ PUT = (
     said_so(rf"nothing (?P<x>at all|whatsoever){SINCE}"),
     said_so(r"(?:plans?|planning|wants?|hopes?|hoping) to (?:\w+ ){1,3}(?P<x>today|tonight)(?= [,.;!]|$)"),
     said_so(r"(?:the )?whole (?:thing|lot)", "it"),
+    said_so(
+        r"the (?P<x>back)(?= (?:hall|hallway|corridor|bay|end|row|rooms?|station|section|half|pod)(?: |$))",
+        "rear",
+    ),
     said_so(r"(?:nearly|almost|practically|just about) (?P<x>(?:up )?to the (?:brim|top|rim))", "full"),
     said_so(
         rf"(?P<x>{RAN}(?: straight| right| bang| smack)? in ?to)(?= {WHOSE} (?:chest )?{BOX}(?: |$))", *BUMPED
@@ -113,7 +121,7 @@ PUT = (
 )
 _STARTS = """
 dial back not no zero without water column fluid meniscus float ball it's its it = beds ? sat whole
-wall gauge regulator nothing drop today tonight all to into in
+wall gauge regulator nothing drop today tonight all to into in back
 """
 STARTS = frozenset(_STARTS.split())
 """Where none of these words is, there is nothing to look for."""
@@ -138,5 +146,6 @@ def shortly(toks: Sequence[Token], words: re.Pattern[str], named: tuple[str, ...
     first = text[: found.start(part)].count(" ")
     last = first + found.group(part).count(" ")
     begin, end = toks[first], toks[last]
-    put = [Token(name, begin.start, end.end, begin.glued and not k) for k, name in enumerate(named)]
+    said = [begin.text if name == SAME else name for name in named]
+    put = [Token(name, begin.start, end.end, begin.glued and not k) for k, name in enumerate(said)]
     return [*toks[:first], *put, *toks[last + 1 :]]

@@ -81,7 +81,10 @@ def beds(toks: Toks, i: int, index: Mapping[str, str] | None, *, voice: bool, cu
         said = _with_pieces(toks, index, said)
     several = [end for end, text, label in said if label and text[-1:].isalpha()] if len(said) > 1 else ()
     whole = max(several, default=0)
+    others = index is not None and _is_behind_letters(toks, i, index)
     for end, text, label in said:
+        if others and label is not None:
+            label, text = None, f"{word(toks, i - 1)}{text}"
         if end < whole and (
             glued(toks, end) or word(toks, end) == "bed" or (voice and _is_no_article(toks, end))
         ):
@@ -90,8 +93,15 @@ def beds(toks: Toks, i: int, index: Mapping[str, str] | None, *, voice: bool, cu
             if (end, label) not in seen:
                 seen.add((end, label))
                 yield end, label, True
-        elif cued and _may_be_unknown(toks, i, end, text, said) and index is not None:
+        elif others or (cued and _may_be_unknown(toks, i, end, text, said) and index is not None):
             yield end, text.upper(), False
+
+
+def _is_behind_letters(toks: Toks, i: int, index: Mapping[str, str]) -> bool:
+    """ "CT13" where the unit has a CT1 and no CT13: it is no bed 13."""
+    letters = word(toks, i - 1) if i and is_digits(toks, i) and glued(toks, i) else ""
+    named = (label for label in index if letters.isalpha() and label.startswith(letters))
+    return any(label[len(letters) : len(letters) + 1].isdecimal() for label in named)
 
 
 def _is_no_article(toks: Toks, k: int) -> bool:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from .described import said_so, shortly
+from .described import SAME, said_so, shortly
 from .tokens import Token
 
 PAST = {
@@ -44,6 +44,15 @@ LAST = r"last (?:time|check|line|one|reading|mark|control|round|hour)"
 AMOUNT = r"\d+ (?:ml|mls|cc)"
 WROTE = r"(?:written|put|said|typed|entered|charted|recorded|sent|reported|noted)"
 SWINGS = r"(?:swing|swinging|tidaling|tidalling|oscillating|fluctuating|swings|tidals)"
+PLACE = r"(?:pleural|apical|basal|upper|lower|anterior|posterior|mediastinal)"
+SERVICE = (
+    r"(?:maintenance|engineering|biomed|estates|facilities|surgeon|doctor|team|provider|registrar|thoracics)"
+)
+CALLED = r"(?:called|paged|informed|notified|bleeped|alerted|aware)"
+NOT_TO = r"(?:range|on|off|leak|swinging|over|out|\d|kinked|clamped|tipped|dislodged|disconnected|cracked) "
+"""What may stand before whoever was called, so that a clause begins there."""
+OF_BED = r"(?:patient|pt|he|she|the|drain|canister|his|her)"
+STAYS = r"(?:remains|stays|still)(?: in(?: place| situ)?)?"
 THEN = r"(?:(?:[,;/.]|and|or|but|not|no|is|still) )"
 WHERE = r"(?:under|at|in|by|behind|near|with|when|where|around)"
 STOP = r"(?= [,.;!)-](?: |$)| and | now |$)"
@@ -71,6 +80,27 @@ TOLD = (
     said_so(
         r"(?:was|is|of|for|from) (?P<x>other)(?= (?:patient|pt|person|room|man|lady|woman)(?: |$))", "another"
     ),
+    said_so(
+        r"(?:\w+n't|\w+nt|not|never|cannot|unable to) (?:get|make it)(?: round)? (?P<x>to)"
+        r"(?= \d+ (?:at|for|by) \d)",
+        "to",
+        "bed",
+    ),
+    said_so(rf"^{BED} (?P<x>-)(?= {OF_BED} )"),
+    said_so(
+        rf"(?:removed|pulled|out) .{{,80}}(?:left|right|other) (?P<x>(?:{PLACE} )?{DRAIN} {STAYS}){STOP}",
+        "stays",
+    ),
+    said_so(
+        rf"{NOT_TO}(?P<x>{SERVICE})(?= {CALLED}(?: [,.;!]|$))",
+        ",",
+        SAME,
+    ),
+    said_so(
+        r"(?:dislodged|out|disconnected|off) (?P<x>holding|applying)(?= (?:gauze|pressure|a dressing))",
+        ",",
+        SAME,
+    ),
     said_so(r"(?P<x>strait) (?:away|after)", "straight"),
     said_so(r"since (?P<x>the|his|her|its)(?= (?:placement|insertion)(?: |$))"),
     said_so(
@@ -81,7 +111,7 @@ TOLD = (
         rf"(?:i|we|\d+) (?P<x>fix)(?= (?:the|his|her|a) (?:{DRAIN}|kink|dressing|clamp|tape|suction)(?: |$))",
         "fixed",
     ),
-    said_so(r"(?P<x>after (?:this|that|it) )(?:it|now|swing\w*|drain\w*)"),
+    said_so(r"(?P<x>after (?:this|that))(?= (?:it|now|swing\w*|drain\w*))"),
     said_so(
         r"suction (?P<x>(?:was |is |has been )?(?:found|noticed|seen|discovered)(?: to be)?)(?= off(?: |$))"
     ),
@@ -92,8 +122,9 @@ TOLD = (
     said_so(rf"no change (?P<x>on)(?= {BED} since (?:the |my )?(?:{LAST}(?: |$)|last(?: [,.;!]|$)))", "bed"),
 )
 _STARTS = """
-it kink more from other placement insertion fix fixed repair straighten adjust after found noticed seen
-discovered had or leaking change strait
+it to - remains stays still called paged informed notified bleeped alerted aware holding applying kink more
+from other placement insertion fix fixed repair straighten adjust after found noticed seen discovered had or
+leaking change strait
 """
 STARTS = frozenset(_STARTS.split())
 """Where none of these words is, there is nothing to look for."""

@@ -22,7 +22,22 @@ LEARNING = (
 TELL = r"(?:shout|yell|holler|scream|tell me|let me know|correct me|say)"
 STAFF = r"(?:nurse|rn|aide|tech|sitter|cna|hca|student)"
 PLACE = r"(?:step ?-? ?down|hdu|end|window|door|corner|isolation|iso|side room|far side|near side)"
+TEACHER = r"(?:preceptor|mentor|instructor|charge(?: nurse)?|senior|educator|teacher|buddy)"
+TO_REPORT = r"(?:report|chart|text|send|add|give|write|record|log|tell you|let you know)(?: that)?"
+SAYS_TO = (
+    r"(?:(?:says|said|thinks) (?:that )?i (?:should|must|have to|need to)"
+    r"|(?:told|asked|wants|reminded) me to)"
+)
+TRAINEES = r"(?:med |medical |nursing )?(?:students|residents|juniors|trainees|interns|fellows)"
 PHRASES = (
+    rf"(?:my|the|our) {TEACHER} {SAYS_TO} (?:also )?{TO_REPORT}(?= :)",
+    rf"with (?:\d|two|three|four|five|six|his|her|the|some) {TRAINEES}"
+    r"(?: (?:trailing|following|in tow|behind|watching))?(?: (?:him|her|them))?",
+    rf"with my {TEACHER} (?:watching|there|beside me|next to me|supervising|helping)",
+    rf"(?:all )?safe and sound{STOP}",
+    r"(?:i|we) (?:just )?(?:did|made|performed|completed) (?:my|a|the|our)(?: (?:very )?first)?"
+    r"(?= (?:canister|box|bottle|chamber|drain) change(?: |$))",
+    rf"(?<=change )ever{STOP}",
     rf"(?:(?:so|please|pls|and) )*{TELL} if {OWN} doing (?:it|this|that|things) (?:all )?wrong{STOP}",
     rf"(?:(?:and|but|so) )?(?:i think )?{OWN} (?:finally |slowly |still |just )?{LEARNING}(?: : [)])?{STOP}",
     rf"at (?:long )?last{STOP}",
@@ -64,6 +79,8 @@ STARTS |= frozenset(
     {"oh", "ah", "aw", "ugh", "argh", "omg", "wow", "gosh", "goodness", "god", "jeez", "jesus"}
 )
 STARTS |= {"blimey", "crikey", "sigh", "honestly", "seriously", "typical", "come", "good", "guess", "believe"}
+STARTS |= {"preceptor", "mentor", "instructor", "charge", "senior", "educator", "teacher", "buddy"}
+STARTS |= {"students", "residents", "juniors", "trainees", "interns", "fellows", "safe", "change", "ever"}
 STARTS |= {"swear", "unbelievable", "what", "sake", "crying"}
 A_LINE = 2
 """Numbers of a line: its bed and its level."""

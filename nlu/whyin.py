@@ -9,7 +9,7 @@ Called by `recast`, last.
 from __future__ import annotations
 
 from .neighbours import begins_at, ends_at, phrase_of
-from .numbers import Toks, is_digits, starts_number, word
+from .numbers import Toks, glued, is_digits, starts_number, word
 from .patterns.clockwords import WEEKDAYS
 from .pipeline import Cue
 
@@ -111,4 +111,6 @@ def _clause(cue: Cue, toks: Toks) -> tuple[int, int]:
 
 
 def _says_nothing(toks: Toks, k: int) -> bool:
-    return word(toks, k) in SILENT or is_digits(toks, k) or starts_number(toks, k)
+    prefix = word(toks, k).isalpha() and is_digits(toks, k + 1) and glued(toks, k + 1)  # "CT5"
+    letter = len(word(toks, k)) == 1 and is_digits(toks, k - 1) and glued(toks, k)  # "12B"
+    return prefix or letter or word(toks, k) in SILENT or is_digits(toks, k) or starts_number(toks, k)

@@ -173,3 +173,87 @@ def test_a_catch_up_list_is_read_behind_its_excuse(excuse: str) -> None:
 )
 def test_a_list_of_something_else_is_asked_behind_an_excuse(of_what: str) -> None:
     assert reading(f"bed 6 catch up sorry was slammed, {of_what}: 1600 865, 1700 880").startswith("ask")
+
+
+BESIDE_AN_EVENT = [
+    (
+        "bed 11 wall suction reads 60 indicator not in range maintenance called",
+        "checked bed=11 wall_mmhg=60 suction_indicator=not_in_range",
+    ),
+    ("bed 6 tube dislodged holding gauze on site need help", "incident bed=6 what=dislodged"),
+    ("surgeon came by with 4 students and ordered suction 20 for bed 16", "ordered bed=16 suction_cmh2o=20"),
+    ("18 is back from CT safe and sound, they gave him 80 of contrast", "back bed=18"),
+    (
+        "bed 23: right pleural drain removed at 1830. final level 290 ml. left pleural drain remains.",
+        "removed bed=23 tube=right pleural at=18:30 level_ml=290",
+    ),
+    (
+        "i did my first canister change ever! room 8 at 1830, the old one was at 1845 ml",
+        "exchanged bed=8 at=18:30 final_ml=1845",
+    ),
+    (
+        "bed 6 canister was nearly to the brim so i swapped it at 1830, old one finished at 1870",
+        "exchanged bed=6 at=18:30 final_ml=1870",
+    ),
+    (
+        "for 9 my preceptor says i should also report: water seal 2 cm, suction 20, no air leak",
+        "checked bed=9 seal_cm=2 suction_cmh2o=20 air_leak=none",
+    ),
+    ("bed 24 - patient is 82 kg, pleural effusion", "described bed=24 reason=effusion weight_kg=82"),
+    ("didnt get to 6 at 1800, line is 940 now", "mark bed=6 at=19:05 level_ml=940"),
+]
+ASKED = [
+    "bed 23: right drain removed at 1830. final level 290 ml. left drain remains clamped.",
+    "my preceptor says i should report bed 3 at 340",
+    "my preceptor told me to report that bed 3 is 340",
+    "my preceptor says i should report 340 not 430 for bed 3",
+    "didn't get to 6 at 1800 or 1830, line 940 now",
+]
+
+
+@pytest.mark.parametrize(("said", "told"), BESIDE_AN_EVENT)
+def test_what_is_told_beside_an_event_without_a_stop_leaves_it(said: str, told: str) -> None:
+    assert reading(said) == told
+
+
+@pytest.mark.parametrize("said", ASKED)
+def test_a_number_on_another_s_word_or_of_another_tube_is_asked(said: str) -> None:
+    assert reading(said).startswith("ask")
+
+
+@pytest.mark.parametrize(
+    ("said", "told"),
+    [
+        ("bed 6 got to 90 at 1800", "mark bed=6 at=18:00 level_ml=90"),
+        ("bed 3 drain clamped surgeon called at 1830", "incident bed=3 at=18:30 what=clamped"),
+    ],
+)
+def test_a_level_that_it_got_to_is_no_bed(said: str, told: str) -> None:
+    assert reading(said) == told
+
+
+@pytest.mark.parametrize("label", ["CT5", "12B"])
+def test_the_letters_of_a_label_are_no_word_beside_a_reason(label: str) -> None:
+    assert (
+        reading(f"{label} heart surgery today, child, 14 kg", beds=(label, "5", "12"))
+        == f"described bed={label} reason=cardiac weight_kg=14"
+    )
+
+
+CT_WARD = (*map(str, range(1, 25)), *(f"CT{n}" for n in range(1, 9)))
+
+
+@pytest.mark.parametrize("said", ["CT13 180 at 1900", "CT20 180 at 1900", "CT13 swinging, no leak"])
+def test_a_label_that_the_unit_does_not_have_is_no_bed_of_its_digits(said: str) -> None:
+    assert reading(said, beds=CT_WARD).startswith("ask")
+
+
+@pytest.mark.parametrize(
+    ("said", "bed"), [("CT5 180 at 1900", "CT5"), ("bed13 180 at 1900", "13"), ("13 CT 180 at 1900", "13")]
+)
+def test_so_where_the_label_or_the_word_bed_is_right(said: str, bed: str) -> None:
+    assert reading(said, beds=CT_WARD) == f"mark bed={bed} at=19:00 level_ml=180"
+
+
+def test_nobody_came_back_in_the_back_hall() -> None:
+    assert reading("hi from the back hall, bed 14 340 at 1900") == "mark bed=14 at=19:00 level_ml=340"
