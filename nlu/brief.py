@@ -109,7 +109,7 @@ class Brief:
         told = said & {"yes", "no", "choice"}
         if said - answers.QUIET - {"yes", "no", "choice"} - ({"level", "levelat", "join"} if told else set()):
             return None
-        if self._denies() or (told == {"yes"} and self._is_told_whole()):
+        if self._denies() or (told == {"yes"} and self._is_told_whole()) or self._is_counted_line(told):
             return None
         if "no" in told and "wait" in self.toks.words and any(i.role == "bed" for i in self.items):
             return Unclear(
@@ -135,6 +135,13 @@ class Brief:
         if any(i.name == "misread" for i in items) and self._may_be_bed(items) and not apart:
             return Unclear(slot="level_ml", text=self.text, statement=Answered(choice="misread"))
         return answers.answered(items, self.arrived, self.text)
+
+    def _is_counted_line(self, told: set[str]) -> bool:
+        """ "bed 8 mark 70 at 1130, first line": which of its lines a line told whole is, and no choice."""
+        counts = [i for i in answers.cues(self.items, "choice") if i.name in {"first", "second"}]
+        beds = [i for i in self.items if i.role == "bed"]
+        told_whole = len([i for i in self.items if i.role in {"bed", "num", "time"}]) == WHOLE
+        return told == {"choice"} and bool(counts) and len(beds) == 1 and told_whole
 
     def _also_says_no(self) -> bool:
         """ "yes on 6 no on 7": a yes of one bed and a no of another."""

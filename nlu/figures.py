@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from .clockcommas import without_commas
 from .patterns.clockwords import AMPM, HOUR_WORDS
 from .patterns.numerals import NUMERALS
 from .tokens import Token, text_at
@@ -16,17 +17,6 @@ BEFORE_HOUR = frozenset({"at", "@", "and", "add", "both", "of", "is", "all", "th
 NOUGHTS = frozenset({"o", "oh", "0"})
 SUFFIXES = frozenset(AMPM) | HOUR_WORDS
 DIALS = frozenset({"suction", "wall", "dial", "vacuum", "gauge"})
-UNITS = frozenset({"ml", "mls", "mil", "mils", "cc", "ccs", "milliliters", "millilitres"})
-LABELLED = frozenset(
-    {"bed", "beds", "bay", "room", "rm", "bad", "tube", "drain", "number", "b", "and", "for"}
-)
-"""Before what is a label, or may be."""
-ROUND = frozenset({"hundred", "thousand"})
-DONE = frozenset(
-    {"changed", "exchanged", "swapped", "replaced", "removed", "pulled", "placed", "inserted", "clamped"}
-    | {"unclamped", "transferred"}
-)
-"""Behind these a number after "at" is the time."""
 NOON, HOURS, MINUTES = 12, 24, 60
 SPELT = 5
 """Signs of three single digits with a hyphen between each: no range has so many."""
@@ -34,7 +24,7 @@ SPELT = 5
 
 def figures(toks: Sequence[Token]) -> list[Token]:
     """The tokens, digits of one number or time as one, each at its place in the message."""
-    return _noughts(_dashed(_without_commas(_without_hyphens(toks))))
+    return _noughts(_dashed(without_commas(_without_hyphens(toks))))
 
 
 def _without_hyphens(toks: Sequence[Token]) -> list[Token]:
@@ -44,45 +34,6 @@ def _without_hyphens(toks: Sequence[Token]) -> list[Token]:
         for k, token in enumerate(toks)
         if token.text != "-" or text_at(toks, k - 1) not in NUMERALS or text_at(toks, k + 1) not in NUMERALS
     ]
-
-
-def _without_commas(toks: list[Token]) -> list[Token]:
-    """ "mark 1,090 at 1,900", "nine sixty at 2,100 hours": a time in full as "1900" and "2100"."""
-    if not any(token.text == "," and token.glued for token in toks):
-        return toks
-    out: list[Token] = []
-    for k, token in enumerate(toks):
-        out.append(token)
-        if _is_thousand(toks, k - 2) and _is_clock(toks[k - 2].text + token.text):
-            behind = text_at(toks, k + 1) in HOUR_WORDS
-            if behind or (text_at(toks, k - 3) in {"at", "@"} and _is_after_value(toks, k - 4)):
-                _join(out, toks[k - 2].text + token.text, _taken(out, len(out) - 3))
-    return out
-
-
-def _is_thousand(toks: Sequence[Token], i: int) -> bool:
-    if i < 0 or not _is_digit(toks, i) or toks[i + 1].text != "," or (i and toks[i - 1].text == ","):
-        return False
-    last = toks[i + 2]
-    return toks[i + 1].glued and last.glued and last.is_digits and len(last.text) == len("900")
-
-
-def _is_clock(digits: str) -> bool:
-    return int(digits[:2]) < HOURS and int(digits[2:]) < MINUTES
-
-
-def _is_after_value(toks: Sequence[Token], i: int) -> bool:
-    """Whether what happened ends here, or a number that is no bed or tube; "line at 1,900" is a level."""
-    if text_at(toks, i) in DONE or (text_at(toks, i) == "out" and text_at(toks, i - 1) in {"tube", "drain"}):
-        return True
-    last = i - (text_at(toks, i) in UNITS)
-    start = last
-    while start >= 0 and (toks[start].is_digits or toks[start].text in NUMERALS | {","}):
-        start -= 1 + (text_at(toks, start - 1) == "and" and text_at(toks, start - 2) in ROUND)
-    if start == last or text_at(toks, last) == ",":
-        return False
-    large = toks[last].is_digits and len(toks[last].text) >= len("100")
-    return large or last < i or (text_at(toks, start) not in LABELLED and start >= 0)
 
 
 def _dashed(toks: Sequence[Token]) -> list[Token]:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from .falsestops import flowing
 from .figures import figures
 from .patterns.clockwords import AGO, AMPM, HOUR_WORDS, MINUTE_WORDS
 from .patterns.leads import BED_SAID
@@ -73,7 +74,9 @@ MOST_WORDS = 3
 
 def plain(toks: Sequence[Token]) -> list[Token]:
     """The tokens with what was misheard put right, each still at its place in the message."""
-    joined = sounded(_looks(put_right(figures(_flowing(_spelt(_thousands(_stopped(_timed(toks)))))))))
+    joined = sounded(
+        _looks(put_right(figures(_flowing(_spelt(_thousands(flowing(_stopped(_timed(toks)))))))))
+    )
     named = any(t.text in BED_SAID for t in joined)
     return [_bed(joined, k, named=named) for k in range(len(joined))]
 

@@ -89,6 +89,8 @@ LINKS = {
     "had": Heard("at", COUNTED, frozenset({NUMBER})),
     "done": Heard("taken", COUNTED, frozenset({"at", "@", "and", "add", "that", "just", "now"})),
     "read": Heard("taken", COUNTED, frozenset({"at", "@"})),
+    "ate": Heard("at", frozenset({NUMBER}), frozenset({NUMBER})),
+    "add": Heard("at", frozenset({"same", "unchanged"}), frozenset({NUMBER})),
     "s": Heard("is", frozenset({NUMBER}), frozenset({"at", "up"})),
 }
 TOGETHER: Mapping[tuple[str, ...], Heard] = {
@@ -152,7 +154,21 @@ def _is_meant(toks: Sequence[Token], i: int) -> bool:
         before, behind = text_at(toks, i - 1), text_at(toks, i + 2)
         whole = before.isdecimal() and len(before) == FULL_HOUR
         return whole or (behind.isdecimal() and len(behind) < FULL_HOUR)
+    if toks[i].text in {"ate", "add"}:
+        return not _is_before_hour(toks, i)
     return toks[i].text == "as" and _is_when(toks, i)
+
+
+def _is_before_hour(toks: Sequence[Token], i: int) -> bool:
+    """ "mark 405 ate 1400", "same add 0200": the level is whole, and the number behind its time; in "bed 208
+    ate 1400" it is missing."""
+    hour = text_at(toks, i + 1)
+    timed = hour.isdecimal() and len(hour) == FULL_HOUR and hour[:2] < "24" and hour[2:] < "60"
+    if text_at(toks, i + 2) in MILLILITRES | {"calories", "kcal"}:
+        return False
+    level = text_at(toks, i - 1)
+    whole = len(level) >= len("405") and text_at(toks, i - 2) not in BED_SAID | {"ate", "at"}
+    return timed and (toks[i].text == "add" or (level.isdecimal() and whole))
 
 
 def _is_when(toks: Sequence[Token], i: int) -> bool:
