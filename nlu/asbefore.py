@@ -101,6 +101,8 @@ BARELY = frozenset({"barely", "hardly", "scarcely"})
 MUCH = frozenset({"much", "loads", "lots"})
 A_LOT = {("a", "lot"), ("a", "bit"), ("very", "much"), ("that", "much"), ("all", "that"), ("too", "much")}
 MOVING = frozenset({"changed", "moved"})
+BOXES = frozenset({"canister", "box", "bottle", "chamber"})
+"""What is changed when it is full: that it has not is told of no line."""
 LOOKED_AT = frozenset({"check", "checks", "obs", "vitals", "observations"})
 
 
@@ -129,6 +131,8 @@ def _hardly(cue: Cue, toks: Toks) -> Cue:
     "nil resp distress" is of no drain."""
     much = word(toks, cue.end) in MUCH or toks.said[cue.end : cue.end + 2] in A_LOT
     little = cue.label == "same" and word(toks, cue.end - 1) in MOVING and much
+    if cue.label == "same" and word(toks, cue.end - 1) == "changed" and word(toks, cue.start - 1) in BOXES:
+        return cue._replace(label="word", value="unchanged")  # "canister has not changed yet"
     barely = cue.value == "moved" and word(toks, cue.start - 1) in BARELY
     return cue._replace(label="filler", value="") if little or barely or _is_of_patient(cue, toks) else cue
 

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from .patterns.clockwords import AMPM, HOUR_WORDS
 from .patterns.leads import BED_SAID
 from .patterns.levels import MILLILITRES
-from .patterns.numerals import NUMERALS, is_number
+from .patterns.numerals import NUMERALS, TENS, is_number
 from .tokens import Token, text_at
 
 LABELLED = frozenset(
@@ -38,6 +38,7 @@ BEFALLEN = DONE | {"tipped", "cracked", "dislodged", "disconnected", "kinked", "
 """What happened to a drain: told before its bed, the number behind the bed is when."""
 WHITHER = frozenset(
     {"home", "back", "ct", "theatre", "theater", "icu", "off", "out", "discharged", "died", "moved"}
+    | {"seal", "waterseal", "suction", "gravity", "over", "ray", "xray", "scan", "mri", "red", "bloody"}
 )
 DAYS = frozenset({"yesterday", "today", "tonight", "night", "morning", "afternoon", "evening"})
 OPENING = DAYS | {"", ".", ";"}
@@ -116,6 +117,8 @@ def _may_be_time(toks: Sequence[Token], i: int) -> bool:
         return False
     last = i - 2 - (text_at(toks, i - 2) == ",")
     bed = _label_before(toks, last)
+    if bed >= 0 and not _is_one_label([t.text for t in toks[bed : last + 1] if is_number(t.text)]):
+        return False  # "bed 8 three fifty at 1,900", "bed 6 20 at 1,840"
     if bed < 0:
         led = text_at(toks, i - 2) in BEFALLEN | WHITHER
         return led or (text_at(toks, last) in OPENING and _has_level(toks, i))
@@ -130,6 +133,11 @@ def _label_before(toks: Sequence[Token], last: int) -> int:
         start -= 1
     named = text_at(toks, start) in BED_SAID | {"bad", "bet"}
     return start if named else (start if start < last else -1)
+
+
+def _is_one_label(numbers: list[str]) -> bool:
+    """ "12", "twenty one"; behind more numbers it is unsure which is the level."""
+    return len(numbers) <= 1 or (len(numbers) == len(["twenty", "one"]) and numbers[0] in TENS)
 
 
 def _is_told_before(toks: Sequence[Token], bed: int) -> bool:

@@ -66,14 +66,28 @@ TOLD = frozenset({"the", "a", "my", "his", "her", "dr", "doctor", "him", "them",
 ORDINALS = frozenset({"first", "last", "next", "previous", "final", "closing", "opening"})
 AMOUNTS = frozenset({"drain", "drained", "draining", "dumped", "produced"})
 COMPARED = frozenset({"less", "more", "higher", "lower", "fewer"})
+TAKING = frozenset({"pulled", "took", "keeps", "kept", "wants", "needs", "lost", "had", "has"})
+SOMEBODY = frozenset({"he", "she", "they", "who", "pt", "patient"})
 OCCASIONS = frozenset({"one", "time", "hour"})
 SINCE = frozenset({"last", "the", "midnight", "noon", "this", "yesterday", "my"})
 PAIRS = frozenset(
     {("air", "leak"), ("chest", "tube"), ("chest", "drain"), ("old", "one"), ("new", "one")}
-    | {("any", "more"), ("clamp", "trial"), ("clamping", "trial")}
+    | {
+        ("in", "the"),
+        ("new", "drain"),
+        ("new", "tube"),
+        ("new", "chest"),
+        ("any", "more"),
+        ("clamp", "trial"),
+        ("clamping", "trial"),
+    }
     | {(age, box) for age in ("old", "new") for box in ("canister", "box", "bottle", "chamber")}
 )
 """Two words of one name."""
+NUMBERED = frozenset({"past", "ward", "bay", "floor"})
+TO_BE_DONE = frozenset(
+    {"drain", "change", "clamp", "unclamp", "pull", "remove", "be", "go", "come", "have", "put"}
+)
 PARTED = frozenset({"past", "to", "of", "after", "till", "til"})
 UNITS = MILLILITRES | AMPM.keys() | {"o'clock", "oclock", "hours", "hrs", "minutes", "mins"}
 """Behind a number these begin nothing."""
@@ -103,7 +117,9 @@ def _parts_nothing(toks: Sequence[Token], k: int) -> bool:
 
 def _is_put_off(toks: Sequence[Token], k: int) -> bool:
     """ "tube out. tomorrow", "clamp trial. At 0800 tomorrow"."""
-    behind = text_at(toks, k + 1)
+    behind, further = text_at(toks, k + 1), text_at(toks, k + 2)
+    if (behind, further) in {("out", "of"), ("in", "the")}:
+        return is_number(text_at(toks, k - 1))  # "pain 7. Out of 10", "drained 120. In the last hour"
     if behind in LATER:
         return text_at(toks, k + 2) in ENDS
     return behind == "at" and "tomorrow" in [t.text for t in toks[k + 2 : k + 5]]
@@ -111,7 +127,10 @@ def _is_put_off(toks: Sequence[Token], k: int) -> bool:
 
 def _is_name(before: str, behind: str) -> bool:
     """ "air. leak", "old. one", "JP. drain", "blood. pressure", "end. of shift"."""
-    parts = (before == "quarter" and behind in PARTED) or (before == "past" and is_number(behind))
+    parts = (before == "quarter" and behind in PARTED) or (before in NUMBERED and is_number(behind))
+    parts |= (before in {"had", "has", "have"} and behind in {"a", "an", "no", "any"}) or (
+        before == "to" and behind in TO_BE_DONE
+    )
     return (before, behind) in PAIRS or (before in OTHERS and behind in THEIRS) or behind == "of" or parts
 
 
@@ -124,7 +143,7 @@ def _denies(toks: Sequence[Token], k: int) -> bool:
         return text_at(toks, k + 2) in ENDS and further not in NO | FOUND
     if (before in AMOUNTS or (further, before) == ("put", "out")) and is_number(behind):
         verb = text_at(toks, k - 2 - (before == "out"))
-        return verb == "not" or verb.endswith("n't")
+        return verb in {"not", "to"} or verb.endswith("n't")
     denied = before in DENYING or before.endswith("n't") or (before == "longer" and further == "no")
     return denied and behind not in BED_SAID and further != "or" and behind != "it"
 
@@ -147,7 +166,7 @@ def _is_goal(toks: Sequence[Token], k: int) -> bool:
 
 
 def _is_next_word(toks: Sequence[Token], k: int) -> bool:
-    """ "tell. the doctor", "80 since. Last mark", "first. Line.", "goal is. 200"."""
+    """ "tell. the doctor", "80 since. Last mark", "first. Line.", "he pulled. His mask off"."""
     before, behind = text_at(toks, k - 1), text_at(toks, k + 1)
     named = before in ORDINALS and behind in LINES and text_at(toks, k + 2) in ENDS | {"of", "for"}
     since = before == "since" and (behind in SINCE or is_number(behind))
@@ -156,7 +175,8 @@ def _is_next_word(toks: Sequence[Token], k: int) -> bool:
     is_so = before in BEFORE_IS and behind in IS and text_at(toks, k + 2) not in SUBJECTS
     than = is_number(before) and behind in COMPARED and text_at(toks, k + 2) == "than"
     occasion = before == "last" and behind in OCCASIONS
-    return named or since or told or so or is_so or than or occasion
+    took = before in TAKING and behind in {"his", "her", "their"} and text_at(toks, k - 2) in SOMEBODY
+    return named or since or told or so or is_so or than or occasion or took
 
 
 def _ends_number(toks: Sequence[Token], k: int) -> bool:

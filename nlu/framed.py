@@ -38,6 +38,7 @@ from .patterns.framing import (
     FAREWELL,
     GOES_HOME,
     HEAD_ONLY,
+    LEADING,
     MOVING,
     PARTS_OF_DAY,
     SELF,
@@ -185,9 +186,8 @@ def _is_another_one(toks: Toks, frame: Frame) -> bool:
 def _leads_on(toks: Toks, frame: Frame) -> bool:
     """ "bed 4 covering for bed 7, 340", "the 1750 | i put on the right": it says of what the rest is told."""
     bed = word(toks, frame.end) in BED_WORDS or is_digits(toks, frame.end)
-    told = toks.said[frame.start : frame.end]
-    put = is_digits(toks, frame.start - 1) and told[:1] == ("i",) and word(toks, frame.start + 1) in ENTERED
-    return put or (bed and told[-1:] in {("for",), ("in",), ("of",), ("from",), ("on",)})
+    mine = is_digits(toks, frame.start - 1) and word(toks, frame.start) == "i"
+    return (mine and word(toks, frame.start + 1) in ENTERED) or (bed and word(toks, frame.end - 1) in LEADING)
 
 
 def _may_be_number(toks: Toks, frame: Frame) -> bool:

@@ -46,6 +46,9 @@ LONGEST = 8
 """Words of a remark in which a side is none; a longer one is asked or read."""
 OTHERS = THINGS | BROKEN | {"clot", "clots", "label", "labels", "sticker", "tape", "scale"}
 """What is moved and is no patient."""
+WORN = frozenset(
+    {"oxygen", "o2", "mask", "cannula", "prongs", "specs", "glasses", "hat", "probe", "wristband"}
+)
 TUGGED = frozenset({"pulled", "removed", "yanked", "ripped", "tugged"})
 GOING = frozenset({"going", "heading", "being", "coming"})
 
@@ -190,7 +193,7 @@ def what(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
         return OF_TUBES.isdisjoint(of) and not LITTLE.issuperset(of)
     if word(toks, cue.end - 1) in TUGGED and cue.value == "dislodged":
         k = cue.end + (word(toks, cue.end) in {"his", "her", "their", "the", "own"})
-        return word(toks, k) in THINGS and OF_TUBES.isdisjoint(toks.said[k : stretch.end])
+        return word(toks, k) in THINGS | WORN and OF_TUBES.isdisjoint(toks.said[k : stretch.end])
     mine = word(toks, cue.end) in MINE and OF_TUBES.isdisjoint(toks.said[stretch.start : stretch.end])
     return mine and bool(strange(cue, stretch, toks, taken))
 

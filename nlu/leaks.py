@@ -30,6 +30,9 @@ LARGEST = 7
 SIGNS = frozenset({"+", "-"})
 SIGNED = {"leak": "present", "tidal": "yes"}
 """What is told where a sign alone stands, with its plus or minus beside it."""
+HURTING = frozenset(
+    {"sore", "pain", "painful", "hurts", "hurting", "tender", "aches", "aching", "winces", "uncomfortable"}
+)
 BREATHING = frozenset({"on", "with", "w", "when", "during"})
 
 
@@ -182,6 +185,8 @@ def _at_a_breath(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
         return cue
     start = cue.start - (word(toks, cue.start - 1) == ",")
     behind = any((c.label == "tidal" or c.value == "none") and c.end in {start, cue.start} for c in cues)
+    if word(toks, start - 1) in HURTING and not any(c.label in {"leak", "leakgrade"} for c in cues):
+        return cue._replace(label="filler", value="")  # "it's sore when she coughs"
     denied = any(c.label == "leak" and c.end != cue.start for c in cues)
     gushed = any(c.label == "amount" and c.end <= cue.start for c in cues)  # "gush of 220 with coughing"
     breath = behind or (gushed and not any(c.label in {"leak", "tidal"} for c in cues))

@@ -47,6 +47,8 @@ PHRASES = (
     rf"(?:- )?(?:just )?found (?:it|this|that) (?:on|in) my (?:paper|notes|pocket|sheet|list){STOP}",
     rf"(?:fyi )?(?:the |our )?(?:float )?{STAFF} (?:was|got) (?:pulled|floated) to (?:the )?[a-z]+"
     r"(?: before (?:she|he|they) could \w+(?: \w+)?)?(?= [,.;:])",
+    r"(?:(?:i'm|i am) )?(?:not sure|unsure)(?: if| whether)?(?: (?:it's|its|it is))?"
+    r"(?= \d{2,4} or \d{2,4}\b)",
     r"(?<!\w )(?:i )?(?:just )?(?:went|popped|walked|looked) (?:in ?to|in|over to)(?: see)?(?= bed \d)",
     rf"(?<=\d )[(](?: (?:the|by|near|in|at))* {PLACE}(?: (?:bed|room|one))? [)](?= \d| is | was | line |$)",
 )
@@ -72,7 +74,7 @@ LEFT_OUT, BESIDE_LINES = (
     _any_of(*PHRASES, EXCLAIMED, f"{NOTHING}{QUIET}?{STOP}"),
 )
 STARTS = frozenset(
-    {"if", "getting", "learning", "new", "finding", "nothing", "last", "("}
+    {"if", "not", "unsure", "getting", "learning", "new", "finding", "nothing", "last", "("}
     | {"back", "post", "postop", "found", "pulled", "floated", "went", "popped", "walked", "looked"}
 )
 STARTS |= frozenset(

@@ -236,6 +236,14 @@ def _and_a_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "another bed, or a time or level"
 
 
+def _value_or_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
+    """ "suction and 20 no leak", "seal and 2": "at" heard as "and", or another bed."""
+    for item in items:
+        joined = item.role == "bed" and word(toks, item.start - 1) in {"and", "&"}
+        if joined and word(toks, item.start - 2) in {"seal", "suction", "wall", "dial"}:
+            yield "the value of a check, or a bed"
+
+
 def _sounding(_: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "now leak" is "no leak" by its sound, "swing in six forty" swinging and the line."""
     said = toks.said[: len(toks)]
@@ -314,6 +322,7 @@ HEARD = (
     Rule(_of_next_words, AMOUNTS, frozenset(ONES)),
     Rule(_out, frozenset({"level"}), frozenset({"out"})),
     Rule(_and_a_bed, frozenset({"bed", "tube", "level"}), frozenset({"and", "&"})),
+    Rule(_value_or_bed, frozenset({"bed"}), frozenset({"and", "&"})),
     Rule(_sounding, frozenset({"leak", "tidal"}), frozenset({"now", "know", "in"})),
     Rule(_undone, frozenset({"what"}), UN | {"and"}),
     Rule(_moved_or_line, frozenset({"level"}), frozenset({"two"})),

@@ -5,12 +5,20 @@ from __future__ import annotations
 from itertools import pairwise
 
 from .items import FULL_HOUR, Item
-from .numbers import Toks
+from .numbers import Toks, word
+from .patterns.numerals import is_number
 from .patterns.remarks import GREETING_HEADS, GREETINGS
+from .pipeline import Read
 
 NOT_TOLD = frozenset({"bed", "word", "filler", "plan", "reason", "about", "join", "side", "span", "window"})
 """Cues that tell nothing of a drain by themselves."""
 TOLD = frozenset({"level", "volume", "output", "check", "weight", "bad", "alt", "num", "denied", "repair"})
+
+
+DEVICES = frozenset({"foley", "catheter", "jp", "vac", "ng", "hemovac", "bulb", "penrose", "stoma", "bag"})
+"""What else has a bag or a bulb that is emptied."""
+OURS = frozenset({"level", "levelat", "kind", "what", "final", "old", "question"})
+"""With one of these cues more is told than of that device."""
 
 
 def is_greeting(toks: Toks) -> bool:
@@ -26,6 +34,23 @@ def is_nothing_of_ours(items: tuple[Item, ...]) -> bool:
     other = aside and not cues - NOT_TOLD and not roles & TOLD
     timed = sum(i.role == "time" for i in items) > 1
     return other and not (any(_may_be_level(item, timed) for item in items) or _may_be_line(items))
+
+
+def is_of_another_device(read: Read) -> bool:
+    """Dictated "wound vac bed 8 60", "foley for bed 8 350": another device, a bed, and how much was in it.
+
+    Typed it is none of ours; a recogniser may have written it for another word.
+    """
+    cues = read.cues
+    if (
+        not cues
+        or cues[0].label != "other"
+        or DEVICES.isdisjoint(read.tokens.said[cues[0].start : cues[0].end])
+    ):
+        return False
+    labels = {cue.label for cue in cues}
+    figures = [k for k in range(len(read.tokens)) if is_number(word(read.tokens, k))]
+    return "bed" in labels and not labels & OURS and len(figures) > 1
 
 
 def _may_be_line(items: tuple[Item, ...]) -> bool:

@@ -22,6 +22,7 @@ from .lattice import LONG, Lattice
 from .listmarks import without_list_marks
 from .misgivings import doubted
 from .nextup import without_now
+from .nothing import is_of_another_device
 from .ofall import asked_of_all
 from .onesentence import one_sentence
 from .otherfigures import takes_any, their_clauses
@@ -118,6 +119,8 @@ def _parsed(text: str, ward: Ward) -> Parsed:
     again = Again(read, with_cues(read, ward.index, voice=ward.voice), ward, _outcome)
     told = doubted(without_strays(_once(_told(again)), read), read, again.meant.cues)
     outcome = asked_when(told, read.tokens, ward.arrived, ward.shifts, text)
+    if ward.voice and not any(isinstance(s, Statement) for s in outcome) and is_of_another_device(read):
+        outcome = (Unclear(slot="kind", text=text),)
     return Parsed(
         text=text,
         statements=tuple(s for s in outcome if isinstance(s, Statement)),

@@ -8,6 +8,7 @@ nothing. Called by `pipeline`.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import takewhile
 
 from .patterns.asides import RELATIVES, STAFF
 from .patterns.clockwords import AMPM
@@ -37,6 +38,18 @@ is are was were am looks look seems feels sleeps slept rests sits sat sitting re
 at in updated aware comfortable stable doing visiting will came comes went wants
 """
 VERBS = frozenset(_VERBS.split())
+OF_PEOPLE = frozenset(
+    {"called", "rang", "phoned", "left", "arrived", "visited", "popped", "brought", "asked"}
+)
+"""What those do who come and go, and a patient does not: "wife left" tells of no tube."""
+OWNED = frozenset({"his", "her", "their"})
+PERSONS = frozenset({"he", "she", "they"})
+JUST = frozenset({"just", "has", "have", "is"})
+SCANS = frozenset({"xray", "cxr", "labs", "bloods", "abg", "ecg", "ekg", "echo"})
+SCANNED = frozenset({"done", "taken", "sent", "ordered", "pending"})
+HURTS = frozenset({"sore", "painful", "hurts", "tender", "itchy", "aching"})
+SAYS_SO = frozenset({"says", "said", "it's", "that", "it"})
+"""With one of the words above, of a body."""
 REQUESTS = frozenset(
     {("call", "me"), ("text", "me"), ("page", "me"), ("ping", "me"), ("thank", "you")}
     | {("will", "keep"), ("will", "watch"), ("keeping", "an"), ("heading", "to"), ("need", "to")}
@@ -53,7 +66,7 @@ were had read reads reading misread line mark level amount total output number f
 rechecks recheck rechecking verify confirm double again right let now this these those before after earlier
 yesterday half line's
 """
-OPENING = TOGETHER | SUBJECTS | {"will", *(first for first, _ in REQUESTS)}
+OPENING = TOGETHER | SUBJECTS | OWNED | SCANS | {"will", "chest", *(first for first, _ in REQUESTS)}
 """What any sentence begins with that is looked for."""
 ABOUT_A_NUMBER = frozenset(_ABOUT_A_NUMBER.split())
 """With one of these what follows may go on about the number, or take it back."""
@@ -109,11 +122,28 @@ def stopped(toks: Sequence[Token]) -> Sequence[Token]:
 def _begins(toks: Sequence[Token], k: int) -> bool:
     first, second, before = toks[k].text, toks[k + 1].text, toks[k - 1]
     opens = first in TOGETHER or (first in SUBJECTS and second in VERBS) or (first, second) in REQUESTS
+    opens = opens or _is_of_people(toks, k) or _is_scan(toks, k) or (first in PERSONS and second in SAYS_SO)
     bed = first.startswith("need") and len(before.text) < FULL_HOUR  # "17 needs to go"
     ended = (before.is_digits and not bed and not _is_counting(toks, k)) or (
         before.text in BEHIND and not _is_verb(toks, k - 1)
     )
     return ended and (_plans_the_next(toks, k) or (opens and not _goes_on(toks, k)))
+
+
+def _is_of_people(toks: Sequence[Token], k: int) -> bool:
+    """ "daughter called wants update", "his wife just left"."""
+    k += toks[k].text in OWNED
+    if k + 1 >= len(toks) or toks[k].text not in PEOPLE - PERSONS:
+        return False
+    owned = toks[k - 1].text in OWNED
+    verb = k + 1 + (toks[k + 1].text in JUST and k + 2 < len(toks))
+    return toks[verb].text in OF_PEOPLE or (owned and toks[k + 1].text in VERBS)
+
+
+def _is_scan(toks: Sequence[Token], k: int) -> bool:
+    """ "chest xray done"."""
+    k += toks[k].text == "chest"
+    return k + 1 < len(toks) and toks[k].text in SCANS and toks[k + 1].text in SCANNED
 
 
 def _is_counting(toks: Sequence[Token], k: int) -> bool:
@@ -135,9 +165,10 @@ def _is_verb(toks: Sequence[Token], k: int) -> bool:
 
 def _goes_on(toks: Sequence[Token], k: int) -> bool:
     """Whether the sentence from there on may still be about the number before it."""
-    for token in toks[k:]:
-        if token.text in ENDS:
-            return False
-        if token.text in GOING_ON or token.text.endswith("n't") or token.is_digits:
-            return True
-    return False
+    clause = list(takewhile(lambda token: token.text not in ENDS, toks[k:]))
+    hurts = not HURTS.isdisjoint(token.text for token in clause)
+    return any(_is_of_number(token) and not (hurts and token.text in SAYS_SO) for token in clause)
+
+
+def _is_of_number(token: Token) -> bool:
+    return token.text in GOING_ON or token.text.endswith("n't") or token.is_digits

@@ -71,6 +71,8 @@ def _is_in_number(toks: Sequence[Token], i: int) -> bool:
     if text == "ate":
         if after.isdecimal() and len(after) == len("1400") and text_at(toks, i - 2) in BED_SAID:
             return False  # "bed 9 ate 1400": at that time, and its line is missing
+        if before == "hundred" and is_number(after):
+            return False  # "six hundred ate six thirty": at that time, or 608
         told = before in LED or is_number(before)
         return before in ZEROS | TENS.keys() or after in ZEROS or (told and is_number(after))
     return before in ZEROS and after in ZEROS

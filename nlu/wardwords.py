@@ -82,6 +82,7 @@ THINGS = {
     **_all("fluids", Heard("fluid", behind=LOOKS)),
     **_all("titling tiling tiding tidying", Heard("tidaling")),
 }
+BEFORE_AT = frozenset({"same", "unchanged", "is", "was", "be"})
 LINKS = {
     "as": Heard("is", NAMED, VALUED | {"up", "sitting", "a"}),
     "his": Heard("is", NAMED | {"this"}, frozenset({NUMBER, "at", "up", *BED_SAID})),
@@ -89,8 +90,9 @@ LINKS = {
     "had": Heard("at", COUNTED, frozenset({NUMBER})),
     "done": Heard("taken", COUNTED, frozenset({"at", "@", "and", "add", "that", "just", "now"})),
     "read": Heard("taken", COUNTED, frozenset({"at", "@"})),
-    "ate": Heard("at", frozenset({NUMBER}), frozenset({NUMBER})),
-    "add": Heard("at", frozenset({"same", "unchanged"}), frozenset({NUMBER})),
+    "ate": Heard("at", frozenset({NUMBER}), frozenset({NUMBER, "quarter", "half"})),
+    "add": Heard("at", BEFORE_AT, frozenset({NUMBER})),
+    "and": Heard("at", frozenset({"is", "was", "be"}), frozenset({NUMBER})),
     "s": Heard("is", frozenset({NUMBER}), frozenset({"at", "up"})),
 }
 TOGETHER: Mapping[tuple[str, ...], Heard] = {
@@ -155,7 +157,7 @@ def _is_meant(toks: Sequence[Token], i: int) -> bool:
         whole = before.isdecimal() and len(before) == FULL_HOUR
         return whole or (behind.isdecimal() and len(behind) < FULL_HOUR)
     if toks[i].text in {"ate", "add"}:
-        return not _is_before_hour(toks, i)
+        return text_at(toks, i - 1) not in {"is", "was", "be"} and not _is_before_hour(toks, i)
     return toks[i].text == "as" and _is_when(toks, i)
 
 
@@ -163,6 +165,8 @@ def _is_before_hour(toks: Sequence[Token], i: int) -> bool:
     """ "mark 405 ate 1400", "same add 0200": the level is whole, and the number behind its time; in "bed 208
     ate 1400" it is missing."""
     hour = text_at(toks, i + 1)
+    if hour in {"quarter", "half"}:
+        return text_at(toks, i + 2) in {"past", "to", "after", "til", "till", "of"}
     timed = hour.isdecimal() and len(hour) == FULL_HOUR and hour[:2] < "24" and hour[2:] < "60"
     if text_at(toks, i + 2) in MILLILITRES | {"calories", "kcal"}:
         return False

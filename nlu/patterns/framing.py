@@ -126,3 +126,7 @@ COUNTED = frozenset(
     | {"tubes", "ones", "quick", "for", "of", "folks", "more", "others", "to", "log", "send"}
     | {"today", "now"}
 )
+LEADING = frozenset(
+    {"for", "in", "of", "from", "on", "when", "if", "once", "unless", "until", "till", "whether", "because"}
+)
+"""At the end of a remark these lead to the bed behind it: "let me know when | bed 3 is 340"."""

@@ -33,6 +33,8 @@ def _at(clock: str) -> datetime:
         ),
         ("0710", "Bed 14 Yesterday At 2,300 Was 760.", "mark bed=14 at=03-Mar-23:00 level_ml=760"),
         ("2210", "bed 9 went to CT at 2,205", "away bed=9 at=22:05"),
+        ("1905", "bed 7 on water seal at 1,830", "checked bed=7 at=18:30 suction_cmh2o=0"),
+        ("1905", "bed 5 knocked over at 1,815", "incident bed=5 at=18:15 what=tipped"),
         ("1905", "bed 4 clamped since 1,800", "incident bed=4 at=18:00 what=clamped"),
         ("2103", "Bed 7 At 2,100.", "ask level_ml"),
         ("1405", "At 1,400 Bed 9", "ask level_ml"),
@@ -117,6 +119,10 @@ def test_a_stop_within_a_phrase_says_nothing(text: str, read: str) -> None:
         ("call if bed 24 is over. 450", "ask kind"),
         ("bed 3 clamp trial. At 0800 tomorrow", "ask kind"),
         ("bed 24 tube out. tomorrow", "ask kind"),
+        ("bed 5 expected to, drain 200 more", "ask kind"),
+        ("bed 5 never had. A leak", "checked bed=5 air_leak=none"),
+        ("bed 5 pain 7. Out of 10 mark 340 at 1850", "mark bed=5 at=18:50 level_ml=340"),
+        ("bed 5 transferred to ward. 9 at 1815", "left bed=5 at=18:15"),
         ("is. Bed 7 clamped", "ask kind"),
         (
             "bed 24 tipped over. 340 at 1800",
@@ -134,6 +140,9 @@ def test_what_denies_or_bounds_is_not_parted_from_its_number_by_a_stop(text: str
         ("bed 9 level 405 ate 1800", "mark bed=9 at=18:00 level_ml=405"),
         ("bed 9 mark 1,340 ate 1800", "mark bed=9 at=18:00 level_ml=1340"),
         ("bed 14 same add 1850", "drained bed=14 at=18:50 volume_ml=0"),
+        ("bed seven mark twelve fifty ate quarter past six", "mark bed=7 at=18:15 level_ml=1250"),
+        ("bed five is at six hundred ate six thirty", "ask level_ml"),
+        ("bed 3 should be add 340 by 1900", "ask kind"),
         ("bed 9 ate 1800", "ask kind"),
         ("bed 9 mark 60 ate 1800", "ask level_ml"),
         ("bed 9 mark 405 ate 1300 calories", "ask level_ml"),
@@ -141,4 +150,48 @@ def test_what_denies_or_bounds_is_not_parted_from_its_number_by_a_stop(text: str
     ],
 )
 def test_ate_and_add_behind_a_whole_level_are_at(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 22 mark 180 1850 daughter called wants update", "mark bed=22 at=18:50 level_ml=180"),
+        ("bed 22 mark 180 1850 chest xray done", "mark bed=22 at=18:50 level_ml=180"),
+        ("bed 22 mark 180 at 1850 his wife just left", "mark bed=22 at=18:50 level_ml=180"),
+        ("bed 22 mark 180 at 1850 she says it's sore when she coughs", "mark bed=22 at=18:50 level_ml=180"),
+        (
+            "Bed 22. Level, is 180, at 1850, he pulled, his oxygen off. Again.",
+            "mark bed=22 at=18:50 level_ml=180",
+        ),
+        ("bed 22 mark 180 at 1850 he says it's sore and wrong", "ask level_ml"),
+        ("bed 22 mark 180 at 1850 daughter called it 200", "ask level_ml"),
+        ("bed 22 mark 180 1850 doctor called change it to 280", "ask level_ml"),
+        ("bed 22 mark 180 1850 surgeon called wants it clamped", "ask level_ml"),
+    ],
+)
+def test_what_people_do_behind_a_whole_line_is_left_out(text: str, read: str) -> None:
+    assert reading(text, channel="voice") == read
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("JP drain bed 9 45 mils", "ask kind"),
+        ("JP Drain Bed 9, 45 Mils.", "ask kind"),
+        ("wound vac bed 8 60", "ask kind"),
+        ("foley for bed ate 350", "ask kind"),
+        ("catheter bag bed ten emptied four hundred", "ask kind"),
+        ("foley bed 8 350 line 200 at 1850", "mark bed=8 at=18:50 level_ml=200"),
+        ("bed 8 bp 120 over 80", ""),
+        ("bed 16 not sure 400 or 450 1850", "ask level_ml"),
+        ("bed 16 not sure if it's 400 or 450", "ask level_ml"),
+        ("let me know when bed 3 is 340", "ask kind"),
+        ("let me know if bed 3 is 340", "ask kind"),
+        ("bed 3 canister hasn't changed", "ask kind"),
+        ("bed 7 is on suction and 9 is clamped", "ask kind"),
+        ("bed 7 seal at 2 suction and 20 no leak", "ask kind"),
+    ],
+)
+def test_what_is_of_another_device_or_may_come_is_asked(text: str, read: str) -> None:
     assert reading(text, channel="voice") == read
