@@ -27,6 +27,8 @@ DONE = frozenset(
 OUTRIGHT = frozenset({"time", "since"})
 """Before these digits nothing but a time is meant."""
 AT = frozenset({"at", "@"})
+READ = frozenset({"read", "taken", "measured", "done", "checked"})
+"""Between a level and when it was read."""
 BEGINNING = frozenset({"starts", "starting", "started", "opens", "opened", "began", "begins"})
 """Before "at" these say how full a new canister was: "new one starts at 0"."""
 TELLING = frozenset(
@@ -92,7 +94,8 @@ def _is_clock(toks: Sequence[Token], i: int) -> bool:
 def _is_time(toks: Sequence[Token], i: int) -> bool:
     """ "1,900 hours", "time 2,215", "final 1,340 at 1,015"."""
     before = text_at(toks, i - 1)
-    if text_at(toks, i + 3) in HOUR_WORDS or before in OUTRIGHT:
+    named = before == "is" and text_at(toks, i - 2) == "time"
+    if text_at(toks, i + 3) in HOUR_WORDS or before in OUTRIGHT or named:
         return True
     return before in AT and _is_after_value(toks, i - 2)
 
@@ -101,6 +104,7 @@ def _is_after_value(toks: Sequence[Token], i: int) -> bool:
     """Whether what happened ends here, or a number that is no bed or tube; "line at 1,900" is a level."""
     if text_at(toks, i) in DONE or (text_at(toks, i) == "out" and text_at(toks, i - 1) in {"tube", "drain"}):
         return True
+    i -= text_at(toks, i) in READ
     last = i - (text_at(toks, i) in MILLILITRES)
     start = last
     while start >= 0 and (toks[start].is_digits or toks[start].text in NUMERALS | {","}):
@@ -173,6 +177,6 @@ def _may_tell_time(toks: Sequence[Token], k: int) -> bool:
         return False
     if text_at(toks, k + 1) == ":" and toks[k + 1].glued:
         return True
-    whole = len(text) == FULL_HOUR and before not in TELLING
-    apart = _is_hour(text) and k + 2 < len(toks) and _is_thousand(toks, k) and before not in TELLING
-    return whole or apart
+    told = before in TELLING or (before == "one" and text_at(toks, k - 2) in {"old", "new", "last"})
+    thousand = _is_hour(text) and k + 2 < len(toks) and _is_thousand(toks, k)
+    return not told and (len(text) == FULL_HOUR or thousand)

@@ -8,17 +8,18 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from .patterns.asides import STAFF
 from .patterns.clockwords import AMPM, HOUR_WORDS, MINUTE_WORDS
 from .patterns.leads import BED_SAID, LINES
 from .patterns.levels import MILLILITRES
-from .patterns.numerals import is_number
+from .patterns.numerals import TEENS, TENS, is_number
 from .tokens import Token, text_at
 
 STOPS = frozenset({".", ";"})
 ENDS = frozenset({"", ".", ";", ",", "!"})
 _NEVER_LAST = """
 a an the my his her their our your another every at @ of with from by and or but per than what's whats who's
-into will would should could might must shall almost nearly barely hardly been being half
+into will would should could might must shall almost nearly barely hardly been being half says
 """
 NEVER_LAST = frozenset(_NEVER_LAST.split())
 """No sentence ends with these; "at. bed 14" has lost its time."""
@@ -81,6 +82,16 @@ PAIRS = frozenset(
         ("clamp", "trial"),
         ("clamping", "trial"),
     }
+    | {
+        ("suction", "turned"),
+        ("turned", "off"),
+        ("turned", "on"),
+        ("fell", "out"),
+        ("came", "out"),
+        ("fell", "over"),
+        ("tipped", "over"),
+        ("knocked", "over"),
+    }
     | {(age, box) for age in ("old", "new") for box in ("canister", "box", "bottle", "chamber")}
 )
 """Two words of one name."""
@@ -97,8 +108,19 @@ def flowing(toks: Sequence[Token]) -> Sequence[Token]:
     """The tokens without each stop that parts what was said in one breath."""
     if STOPS.isdisjoint([t.text for t in toks]) and "," not in [t.text for t in toks]:
         return toks
-    kept = [k for k in range(len(toks)) if not _parts_nothing(toks, k)]
-    return [toks[k] for k in kept] if len(kept) < len(toks) else toks
+    kept = [t._replace(text=".") if t.text == ";" else t for t in toks]
+    k = 1
+    while k < len(kept) - 1:
+        if _parts_nothing(kept, k):
+            del kept[k]
+        else:
+            k += 1
+    return kept
+
+
+def _beyond(toks: Sequence[Token], k: int) -> str:
+    """The second word behind a sign: "than" behind the first of "340, less; than last time"."""
+    return text_at(toks, k + 2 + (text_at(toks, k + 2) in STOPS | {","}))
 
 
 def _parts_nothing(toks: Sequence[Token], k: int) -> bool:
@@ -112,13 +134,13 @@ def _parts_nothing(toks: Sequence[Token], k: int) -> bool:
         return True
     if _is_next_word(toks, k) or (before == "back" and behind in {"on", "off"} and "suction" in said):
         return True
-    return sign != "," and _ends_number(toks, k)
+    return _ends_number(toks, k)
 
 
 def _is_put_off(toks: Sequence[Token], k: int) -> bool:
     """ "tube out. tomorrow", "clamp trial. At 0800 tomorrow"."""
-    behind, further = text_at(toks, k + 1), text_at(toks, k + 2)
-    if (behind, further) in {("out", "of"), ("in", "the")}:
+    behind = text_at(toks, k + 1)
+    if (behind, _beyond(toks, k)) in {("out", "of"), ("in", "the")}:
         return is_number(text_at(toks, k - 1))  # "pain 7. Out of 10", "drained 120. In the last hour"
     if behind in LATER:
         return text_at(toks, k + 2) in ENDS
@@ -170,10 +192,10 @@ def _is_next_word(toks: Sequence[Token], k: int) -> bool:
     before, behind = text_at(toks, k - 1), text_at(toks, k + 1)
     named = before in ORDINALS and behind in LINES and text_at(toks, k + 2) in ENDS | {"of", "for"}
     since = before == "since" and (behind in SINCE or is_number(behind))
-    told = before in TELLING and behind in TOLD
+    told = (before in TELLING and behind in TOLD) or (behind in {"says", "wants"} and before in STAFF)
     so = before in IS and behind not in SUBJECTS
-    is_so = before in BEFORE_IS and behind in IS and text_at(toks, k + 2) not in SUBJECTS
-    than = is_number(before) and behind in COMPARED and text_at(toks, k + 2) == "than"
+    is_so = before in BEFORE_IS and behind in IS and _beyond(toks, k) not in SUBJECTS
+    than = is_number(before) and behind in COMPARED and _beyond(toks, k) == "than"
     occasion = before == "last" and behind in OCCASIONS
     took = before in TAKING and behind in {"his", "her", "their"} and text_at(toks, k - 2) in SOMEBODY
     return named or since or told or so or is_so or than or occasion or took
@@ -184,4 +206,6 @@ def _ends_number(toks: Sequence[Token], k: int) -> bool:
     before, behind = text_at(toks, k - 1), text_at(toks, k + 1)
     if behind == "ago":
         return before in MINUTE_WORDS | HOUR_WORDS
+    if before in TEENS.keys() | {"twenty"} and behind in TENS:
+        return text_at(toks, k - 2) in {"at", "@"}  # "at eighteen, thirty"
     return is_number(before) and behind in UNITS and text_at(toks, k + 2) not in {"i", "we"}

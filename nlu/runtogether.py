@@ -12,7 +12,7 @@ from itertools import pairwise
 
 from .clauses import NUMBERS
 from .clock import clocks
-from .items import AMOUNTS, NEAR, Item, is_now
+from .items import AMOUNTS, FULL_HOUR, NEAR, Item, is_now
 from .numbers import Toks, numbers, word
 from .patterns.leads import BED_WORDS
 from .patterns.numerals import ONES, TEENS, TENS
@@ -20,6 +20,13 @@ from .rules import Rule
 
 MINUTES = frozenset({*TENS, *TEENS})
 OF_LEVEL = frozenset({*TENS, "hundred"})
+HOURS = 24
+_OF_LINE = """
+line mark marked level reading reads is was are it it's its s 's now still sits sitting canister box bottle
+chamber drain tube output total shows old new one final remains about around right nearly just up
+"""
+OF_LINE = frozenset(_OF_LINE.split())
+"""Before "at" these lead to a level."""
 NOON, MINUTES_OF_HOUR, TWENTY = 12, 60, 20
 PAIR = 2
 PAST_OR_TO = frozenset({"past", "to"})
@@ -265,7 +272,21 @@ def _lost_hundreds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "how many hundreds"
 
 
-BY_THE_HOUR = (hours_behind_and, to_or_two)
+def at_comma(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> Iterator[str]:
+    """ "checked at 1,138 no leak" at 11:50: a time with a comma, or a level; no "line at 1,138"."""
+    levels = [i for i in items if i.role in AMOUNTS or i.role in {"time", "bad"}]
+    for level in levels if len(levels) == 1 and word(toks, levels[0].start - 1) in {"at", "@"} else ():
+        digits = "".join(toks.said[level.start : level.end]).replace(",", "")
+        comma = word(toks, level.start + 1) == "," and len(digits) == FULL_HOUR and digits.isdecimal()
+        hour, minute = (int(digits[:2]), int(digits[2:])) if comma else (HOURS, 0)
+        if hour >= HOURS or minute >= MINUTES_OF_HOUR or word(toks, level.start - 2) in OF_LINE:
+            continue
+        then = arrived.replace(hour=hour, minute=minute, second=0, microsecond=0)
+        if abs(then - arrived) <= NEAR:
+            yield "a time with a comma, or a level"
+
+
+BY_THE_HOUR = (hours_behind_and, to_or_two, at_comma)
 """What is looked at beside the moment of arrival."""
 RUN_TOGETHER = (
     Rule(_behind_time, frozenset({"time"}), frozenset(TENS)),
