@@ -23,8 +23,9 @@ into will would should could might must shall almost nearly barely hardly been b
 """
 NEVER_LAST = frozenset(_NEVER_LAST.split())
 """No sentence ends with these; "at. bed 14" has lost its time."""
+AT = frozenset({"at", "@", "and"})
 IF = frozenset({"if", "when", "unless", "until", "till", "whether", "because", "once"})
-IS = frozenset({"is", "was", "are", "were", "be", "has", "have", "reads"})
+IS = frozenset({"it's", "its", "that's", "is", "was", "are", "were", "be", "has", "have", "reads"})
 _SUBJECTS = """
 he she they i we it he's she's it's i'm we're there the this that my his her patient what how when please
 thanks
@@ -60,6 +61,11 @@ GOALS = frozenset(
 )
 """What the number behind is, or what bounds it: "goal. under 200"."""
 NO = frozenset({"no", "nil", "zero"})
+MORE = frozenset({"longer", "more", "further", "new", "visible", "obvious", "active", "large", "small"})
+"""Behind "no" these go on: "no more. Bubbling"."""
+OVER = frozenset({"gone", "resolved", "stopped", "ceased", "sealed"})
+"""What became of a leak: "leak. Resolved at 1850"."""
+SIZES = frozenset({"small", "large", "big", "tiny", "slight", "intermittent", "continuous", "constant"})
 SAID_OF = frozenset({"no", "none", "nil", "absent", "yes"})
 DENYING = frozenset({"never", "without", "cannot", "dont", "didnt", "isnt", "wasnt", "doesnt", "not"})
 TELLING = frozenset({"tell", "told", "telling", "ask", "asked", "let", "inform", "remind", "notify", "page"})
@@ -81,6 +87,7 @@ PAIRS = frozenset(
         ("any", "more"),
         ("clamp", "trial"),
         ("clamping", "trial"),
+        ("seal", "trial"),
     }
     | {
         ("suction", "turned"),
@@ -130,7 +137,11 @@ def _parts_nothing(toks: Sequence[Token], k: int) -> bool:
         return False
     if _denies(toks, k) or _is_name(before, behind) or _is_goal(toks, k) or _is_put_off(toks, k):
         return True
-    if (before in NEVER_LAST and behind not in BED_SAID) or before in IF or (k == 1 and before in ASKING):
+    if (
+        (before in NEVER_LAST and not (before in AT and behind in BED_SAID))
+        or before in IF
+        or (k == 1 and before in ASKING)
+    ):
         return True
     if _is_next_word(toks, k) or (before == "back" and behind in {"on", "off"} and "suction" in said):
         return True
@@ -140,7 +151,7 @@ def _parts_nothing(toks: Sequence[Token], k: int) -> bool:
 def _is_put_off(toks: Sequence[Token], k: int) -> bool:
     """ "tube out. tomorrow", "clamp trial. At 0800 tomorrow"."""
     behind = text_at(toks, k + 1)
-    if (behind, _beyond(toks, k)) in {("out", "of"), ("in", "the")}:
+    if (behind, _beyond(toks, k)) in {("out", "of"), ("in", "the"), ("came", "out")}:
         return is_number(text_at(toks, k - 1))  # "pain 7. Out of 10", "drained 120. In the last hour"
     if behind in LATER:
         return text_at(toks, k + 2) in ENDS
@@ -153,6 +164,8 @@ def _is_name(before: str, behind: str) -> bool:
     parts |= (before in {"had", "has", "have"} and behind in {"a", "an", "no", "any"}) or (
         before == "to" and behind in TO_BE_DONE
     )
+    parts |= (before in SIZES and behind in FOUND) or (before in FOUND and behind in OVER)
+    parts |= before == "said" and is_number(behind)
     return (before, behind) in PAIRS or (before in OTHERS and behind in THEIRS) or behind == "of" or parts
 
 
@@ -166,7 +179,8 @@ def _denies(toks: Sequence[Token], k: int) -> bool:
     if (before in AMOUNTS or (further, before) == ("put", "out")) and is_number(behind):
         verb = text_at(toks, k - 2 - (before == "out"))
         return verb in {"not", "to"} or verb.endswith("n't")
-    denied = before in DENYING or before.endswith("n't") or (before == "longer" and further == "no")
+    more = further in NO and before in MORE
+    denied = before in DENYING or before.endswith("n't") or more
     return denied and behind not in BED_SAID and further != "or" and behind != "it"
 
 
@@ -192,13 +206,14 @@ def _is_next_word(toks: Sequence[Token], k: int) -> bool:
     before, behind = text_at(toks, k - 1), text_at(toks, k + 1)
     named = before in ORDINALS and behind in LINES and text_at(toks, k + 2) in ENDS | {"of", "for"}
     since = before == "since" and (behind in SINCE or is_number(behind))
+    to = before == "to" and is_number(behind) and text_at(toks, k - 2) not in BED_SAID
     told = (before in TELLING and behind in TOLD) or (behind in {"says", "wants"} and before in STAFF)
     so = before in IS and behind not in SUBJECTS
     is_so = before in BEFORE_IS and behind in IS and _beyond(toks, k) not in SUBJECTS
     than = is_number(before) and behind in COMPARED and _beyond(toks, k) == "than"
     occasion = before == "last" and behind in OCCASIONS
     took = before in TAKING and behind in {"his", "her", "their"} and text_at(toks, k - 2) in SOMEBODY
-    return named or since or told or so or is_so or than or occasion or took
+    return named or since or told or to or so or is_so or than or occasion or took
 
 
 def _ends_number(toks: Sequence[Token], k: int) -> bool:

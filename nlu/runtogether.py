@@ -277,7 +277,11 @@ def at_comma(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> Iterator
     levels = [i for i in items if i.role in AMOUNTS or i.role in {"time", "bad"}]
     for level in levels if len(levels) == 1 and word(toks, levels[0].start - 1) in {"at", "@"} else ():
         digits = "".join(toks.said[level.start : level.end]).replace(",", "")
-        comma = word(toks, level.start + 1) == "," and len(digits) == FULL_HOUR and digits.isdecimal()
+        comma = (
+            toks.said[level.start + 1 : level.end][:1] == (",",)
+            and len(digits) == FULL_HOUR
+            and digits.isdecimal()
+        )
         hour, minute = (int(digits[:2]), int(digits[2:])) if comma else (HOURS, 0)
         if hour >= HOURS or minute >= MINUTES_OF_HOUR or word(toks, level.start - 2) in OF_LINE:
             continue
