@@ -52,6 +52,8 @@ SHORTEST = 2
 """Letters of a word that may name something."""
 FAR, FARTHER = 3, 8
 """So many times larger or smaller a number must be, to be no other value of a line; one without a name."""
+REMAINING = frozenset({"on", "for", "in", "at", "over", "to", "by", "now", "today", "tonight"})
+"""Behind a "left" that is no side."""
 SIDES = frozenset({"left", "right", "l", "r", "lt", "rt"})
 ANY = frozenset({"question", "ask", "amount", "weight"})
 """Labels of cues that say nothing of a drain by themselves, where no question is asked."""
@@ -179,9 +181,17 @@ class Strangers(Accounts):
         theirs = k in self.others or (cue.label in VESSELS and k in self.strange)
         if cue.label in VESSELS | {"level"} and theirs and word(self.toks, k) not in CHEST:
             return False
+        if cue.label == "side" and self._remains(cue.start):
+            return False
         if cue.label == "ml":
             return not (self.others or self._is_thing(self._name_before(k)))
         return cue.label in TUBES or cue.label in OURS - ANY
+
+    def _remains(self, k: int) -> bool:
+        """ "2 paracetamol left on the side", "4 beds left": what is there still, and no side."""
+        named = k - 1 in self.strange | self.others
+        end = k + 1 == self.end or (word(self.toks, k + 1) in REMAINING and not is_digits(self.toks, k + 2))
+        return named and end and word(self.toks, k) == "left"
 
     def _account(self, figure: Figure) -> Span | None:
         named = super()._account(figure)
@@ -225,6 +235,8 @@ class Strangers(Accounts):
             return word(toks, k - 1) in NAMING and not counted
         theirs = k - 1 in self.others or (said in BOXES and k - 1 in self.strange)
         if said in HARMLESS or (said in HELD and theirs):  # "urine bottle 300"
+            return False
+        if self._remains(k):
             return False
         if said in SIDES:
             return word(toks, k + 1) not in BODY and not (glued(toks, k) or is_digits(toks, k - 1))

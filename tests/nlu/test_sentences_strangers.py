@@ -47,6 +47,7 @@ def at(clock: str) -> datetime:
         ("1200", "bed 9 340 at 1150 and a zorbing stocking size 3", "mark bed=9 at=11:50 level_ml=340"),
         ("1200", "bed 9 340 at 1150, spare zorb boxes: 12", "mark bed=9 at=11:50 level_ml=340"),
         ("1200", "bed 9 line 340 at 1150; vanc level 14.2 today", "mark bed=9 at=11:50 level_ml=340"),
+        ("0930", "bed 9 closing 640, 2 zorbs left", "mark bed=9 level_ml=640 closing"),
         ("1846", "moved bed 9 to 11, took 25 minutes and 3 people", "moved bed=9 to_bed=11"),
     ],
 )
@@ -76,6 +77,8 @@ def test_figures_of_unknown_things_are_left_out(clock: str, text: str, read: str
         ("0930", "gloves + touchscreen = 730. bed 13 is 1822"),
         ("0930", "bed 4 340 at 0900, i put 1102hrs"),
         ("0930", "bed 4 340 at 0900, 12 zorbs?"),
+        ("0930", "bed 4 340 at 0900, zorb left at 20"),
+        ("0930", "bed 4 340 at 0900, zorb left 20"),
     ],
 )
 def test_what_may_be_ours_is_asked(clock: str, text: str) -> None:
