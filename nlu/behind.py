@@ -30,6 +30,11 @@ DOUBTING = frozenset(
     {"i", "think", "maybe", "guess", "not", "no", "approx", "ish", "was", "before", "than"}
     | {"old", "previous", "other", "wrong", "estimated", "estimate", "another", "goal"}
 )
+OF_A_TIME = frozenset({"at", "@", "h", "hr", "hrs", "hours", "am", "pm", "on", "in", ":", ",", ".", "-"})
+OF_A_DAY = frozenset(
+    {"this", "morning", "afternoon", "evening", "tonight", "today", "yesterday", "last", "night"}
+)
+"""Beside an hour these say when, too."""
 BEFORE_COUNT = frozenset({"with", "had", "has", "have", "got", "needs", "took", "only", "of", "for", "and"})
 SHORT = 2
 """Digits of a count."""
@@ -103,6 +108,12 @@ def is_remark_behind(items: Sequence[Item], k: int, toks: Toks) -> bool:
         i.unread or i.value in QUIET or (i.role == "foreign" and phrase_of(i, toks) in READ_OFF) for i in rest
     )
     return plain and not any(w.isdecimal() for w in said)
+
+
+def is_a_time(said: Sequence[str]) -> bool:
+    """ ", at 1800h", ", this morning at 0705": when something was, and nothing beside it."""
+    words = {w for w in said if not w.isdecimal()}
+    return OF_A_TIME.issuperset(words if len(words) == len(said) else words - OF_A_DAY)
 
 
 def is_counted(toks: Toks, start: int, end: int) -> bool:

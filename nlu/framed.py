@@ -16,7 +16,7 @@ from .adjuncts import plain_end
 from .again import Again, Told
 from .asking import OF_FINDINGS
 from .bareremarks import bare_remarks
-from .behind import DOUBTING, FEWEST, LINKING, is_counted, is_time_before
+from .behind import DOUBTING, FEWEST, LINKING, is_a_time, is_counted, is_time_before
 from .brief import HOURLY as EVERY_HOUR
 from .chatter import asides, is_timed
 from .circumstances import circumstances, is_same_event
@@ -53,7 +53,6 @@ from .statements import Answered, Asked, Checked, Corrected, Described, Mark, St
 
 NO_REPORT = (Answered, Asked, Corrected, Withdrawn)
 AT = frozenset({"at", "@"})
-OF_A_TIME = frozenset({"at", "@", "h", "hr", "hrs", "hours", "am", "pm", "on", "in", ":", ",", ".", "-"})
 LED = frozenset({"level", "levelat", "closing", "amount", "output"})
 """Cues that make a number a line, wherever they stand."""
 NEXT = frozenset({"next", "nxt"})
@@ -131,7 +130,7 @@ def told_without(again: Again, frames: Sequence[Frame]) -> Told:
         or _is_another_one(toks, f)
         or (voice and _may_be_number(toks, f))
         or _leads_on(toks, f)
-        or OF_A_TIME.issuperset(w for w in toks.said[f.start : f.end] if not w.isdecimal())  # ", at 1800h"
+        or is_a_time(toks.said[f.start : f.end])
         for f in frames
     ):
         return ()

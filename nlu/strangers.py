@@ -46,6 +46,7 @@ CHEST = frozenset({"chest", "pleural", "thoracic", "intercostal", "thoracostomy"
 AT = frozenset({"at", "@"})
 NEAR = 4
 """Words from a bed to its line."""
+HUNDRED = 100
 LEAST = 15
 """mL: a number below that is hardly a line, even where no word names it; common practice, no source."""
 SHORTEST = 2
@@ -105,9 +106,16 @@ def beside_strangers(again: Again) -> Told:
     others = [f for f in framed.frames(again) if taken.isdisjoint(range(f.start, f.end))]
     ways = dict.fromkeys((tuple(strange), (*others, *strange)))
     told = next(filter(None, (framed.told_without(again, way) for way in ways)), ())
-    if sum(isinstance(s, Mark) for s in told) > 1:
+    lines = [s for s in told if isinstance(s, Mark)]
+    if len(lines) > 1 or any(_is_bare(line, again) for line in lines):
         return ()  # of a list a line may be lost
     return () if any(_may_be_value(said, clause) for said in told for clause in clauses) else told
+
+
+def _is_bare(line: Mark, again: Again) -> bool:
+    """ "pt in 13 is 84 and her husband is 91": a small number that no word and no time makes a line."""
+    named = any(cue.label in framed.LED | {"ml", "tubeword", "canister"} for cue in again.cues)
+    return line.at is None and (line.level_ml or 0) < HUNDRED and not named
 
 
 def left_out(again: Again, outcome: Outcome) -> tuple[str, ...]:
