@@ -21,7 +21,7 @@ from .patterns.leads import BED_WORDS
 from .patterns.otherfigures import REFUSED
 from .patterns.ownclauses import DENIALS, OBJECTS, OF_WHAT_WAS_TOLD
 from .statements import Checked, Corrected, Described, Statement, Unclear, Withdrawn
-from .strangers import FAR, GOING, amounts_of, is_strange
+from .strangers import FAR, GOING, amounts_of, may_name
 from .verdict import Outcome
 
 STOPS = frozenset({".", ";", "!", "\n"})
@@ -79,7 +79,7 @@ def _may_be_of(again: Again, told: Told, span: Span) -> bool:
     timely = timed and any(clocks(toks, k) for k in range(*span))
     labels = any(k in again.meant.labelled for k in range(*span)) or said[0].isdecimal()
     happened = any(span[0] <= cue.start < span[1] and cue.label in HAPPENING for cue in again.cues)
-    unknown = any(map(is_strange, said)) and not happened
+    unknown = any(map(may_name, said)) and not happened
     return not (unknown and BARRED.isdisjoint(said)) or spelt or timely or labels or _is_near(told, numbers)
 
 

@@ -272,6 +272,10 @@ def _lost_hundreds(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
             yield "how many hundreds"
 
 
+SEEN = frozenset({"checked", "check", "seen", "found", "looked", "done"})
+"""Before "at" these lead to a time."""
+
+
 def at_comma(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> Iterator[str]:
     """ "checked at 1,138 no leak" at 11:50: a time with a comma, or a level; no "line at 1,138"."""
     levels = [i for i in items if i.role in AMOUNTS or i.role in {"time", "bad"}]
@@ -286,7 +290,7 @@ def at_comma(items: tuple[Item, ...], toks: Toks, arrived: datetime) -> Iterator
         if hour >= HOURS or minute >= MINUTES_OF_HOUR or word(toks, level.start - 2) in OF_LINE:
             continue
         then = arrived.replace(hour=hour, minute=minute, second=0, microsecond=0)
-        if abs(then - arrived) <= NEAR:
+        if abs(then - arrived) <= NEAR or word(toks, level.start - 2) in SEEN:
             yield "a time with a comma, or a level"
 
 

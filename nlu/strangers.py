@@ -91,7 +91,7 @@ PLAIN = (
 """Words that name nothing."""
 
 
-def is_strange(said: str) -> bool:
+def may_name(said: str) -> bool:
     """Whether a word may name something that is not known here."""
     return said.isalpha() and len(said) >= SHORTEST and said not in PLAIN
 
@@ -176,7 +176,7 @@ class Strangers(Accounts):
         cued = {k for cue in inside if cue.label not in UNTOLD for k in range(cue.start, cue.end)}
         self.others = {k for cue in inside if cue.label == "other" for k in range(cue.start, cue.end)}
         self.others |= names_in(self.toks) & frozenset(range(start, end))
-        self.strange = {k for k in range(start, end) if k not in cued and is_strange(word(self.toks, k))}
+        self.strange = {k for k in range(start, end) if k not in cued and may_name(word(self.toks, k))}
         self.heads |= self.strange
         self.amounts = any(cue.label == "amount" for cue in inside)
         self.unnamed: set[int] = set()

@@ -202,6 +202,7 @@ def _thing_behind(behind: Pieces, end: int, toks: Toks) -> Item | None:
             return None
         person = item.unread and item.name in STAFF | RELATIVES
         thing = is_strange(item, toks) or item.value in COUNTED or item.role == "foreign" or person
+        thing |= item.value in HOLDING and item.start > end  # "2 spare canisters"
         if last in DAYS:
             return None
         if thing and (_is_plural(toks, item.end - 1) or last in PEOPLE):

@@ -118,6 +118,15 @@ def test_what_somebody_went_with_is_no_line(text: str) -> None:
     assert "level_ml" not in told.replace("ask level_ml", "")
 
 
+def test_spare_canisters_are_no_bed() -> None:
+    told = reading("Only 2 spare canisters on the shelf and bed 12's is at 1530 at 1845")
+    assert "bed=2 " not in told
+
+
+def test_a_time_with_a_comma_at_which_something_was_checked_is_asked() -> None:
+    assert reading("bed 10 checked at 1,500 no leak", channel="voice") == "ask level_ml"
+
+
 @pytest.mark.parametrize(
     ("text", "read"),
     [
