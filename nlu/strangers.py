@@ -63,6 +63,8 @@ TUBES = frozenset({"side", "place", "join", "plan", "neg", "no", "yes"})
 BOXES = frozenset({"bottle", "bottles", "box", "boxes", "canisters"})
 HELD = BOXES | {"number", "level", "levels", "drain", "drains", "fluid"}
 GOING = frozenset({"leaving", "leaves", "came", "come", "coming", "going", "gone", "goes", "went", "arrived"})
+SETTING = frozenset({"turned", "turn", "dialled", "dialed", "adjusted", "weaned", "lowered", "cranked"})
+"""What may have been done to a suction that was told."""
 TELLING = frozenset({"says", "shows", "said", "has", "got", "gave", "had", "have"})
 """Behind these a number alone may be a line."""
 _HARMLESS = """
@@ -72,7 +74,7 @@ report double less limit goal target bulb blood emptied fall falls last both
 HARMLESS = frozenset(_HARMLESS.split())
 """Words of a drain elsewhere, which change nothing of a line that is whole."""
 BARRED = REFUSED | DOUBTFUL | READ | DENIALS | OBJECTS | ENTERED | GOING
-BARRED |= frozenset({"=", "wait", "hold", "correcting", "should", "would", "could"})
+BARRED |= frozenset({"=", "wait", "hold", "correcting", "should", "would", "could"} | SETTING)
 BARRED -= HARMLESS
 BETWEEN = LINKS | HELD | {"ok", "okay", "about", ":"}
 """Between a name and its number."""

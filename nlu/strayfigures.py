@@ -50,7 +50,7 @@ GOING_ON = VERBS | {
     "lies",
 }
 """Verbs that end as a thing in the plural does."""
-DRAWN = frozenset({"drawn", "taken", "done", "seen", "charted", "logged"})
+DRAWN = frozenset({"drawn", "taken", "done", "seen", "charted", "logged", "took", "drew", "got", "measured"})
 HANDINGS = frozenset(
     {"handover", "handoff", "report", "shift", "round", "rounds", "huddle", "meeting", "visiting"}
 )

@@ -77,6 +77,7 @@ def test_figures_of_unknown_things_are_left_out(clock: str, text: str, read: str
         ("0930", "gloves + touchscreen = 730. bed 13 is 1822"),
         ("0930", "bed 4 340 at 0900, i put 1102hrs"),
         ("0930", "bed 4 340 at 0900, 12 zorbs?"),
+        ("0930", "bed 9 suction 20. turned to 10 at 0900"),
         ("0930", "pt in 13 is 84 and her husband is 91, be gentle"),
         ("0930", "bed 22: yesterday's 24h was 310, this morning at 0905 the line is 910"),
         ("0930", "bed 4 340 at 0900, zorb left at 20"),
