@@ -85,8 +85,6 @@ def is_all_the_way(cue: Cue, toks: Toks) -> bool:
 
 def is_what_is_so(cue: Cue, toks: Toks) -> bool:
     """ "was 340 at 6, that is the right one": of the number, and of no tube."""
-    if is_all_the_way(cue, toks):
-        return True
     ends, the = word(toks, cue.end + 1), word(toks, cue.start - 1) == "the"
     if the and word(toks, cue.end) in WHOSE and ends in {"", ".", "!", ",", "but"}:
         return True  # "7 is the right bed but the level should be 252"

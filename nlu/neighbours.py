@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping, Set
+from itertools import pairwise
 
 from .items import Item
 from .lengths import length
@@ -118,6 +119,17 @@ def is_negative(toks: Toks, i: int) -> bool:
 def is_stop_among(stops: Set[str], toks: Toks, k: int) -> bool:
     """Whether one of these stops stands there, and is no sign within a number: "19:00", "1,210"."""
     return word(toks, k) in stops and not is_inside_number(toks, k)
+
+
+def is_dash(toks: Toks, k: int) -> bool:
+    """Whether a dash stands there that parts two clauses: "-5" and "2-3" have none."""
+    return word(toks, k) == "-" and not glued(toks, k + 1)
+
+
+def stretches(stops: Set[str], toks: Toks) -> Iterator[tuple[int, int]]:
+    """The stretches of words between these stops, without empty ones."""
+    ends = [-1, *(k for k in range(len(toks)) if is_stop_among(stops, toks, k)), len(toks)]
+    return ((before + 1, end) for before, end in pairwise(ends) if end > before + 1)
 
 
 def begins_at(stops: Set[str], toks: Toks, k: int) -> int:

@@ -11,13 +11,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Collection, Container, Iterable, Iterator, Sequence
-from itertools import pairwise
 
 from .again import Span
 from .alarms import is_feared
 from .doubtwords import Doubt
 from .elsedoubts import is_bare, is_of_something_else
-from .neighbours import HARD, is_stop_among
+from .neighbours import HARD, stretches
 from .numbers import Toks
 from .patterns import ofreading as words
 from .patterns.elsedoubts import TAKEN_FOR
@@ -41,7 +40,7 @@ JOINED = re.compile(rf"(?<![\w'])(?:{'|'.join(sorted(JOINTS))})(?![\w'])")
 def doubts_of_reading(toks: Toks, told: frozenset[int], doubts: Sequence[Doubt]) -> Iterator[Doubt]:
     """The clauses beside what is told that are of the reading and put it in doubt."""
     hedges = [d for d in doubts if d.kind in HEDGING]
-    for clause in _sentences(toks):
+    for clause in stretches(STOPS, toks):
         unread = (toks.said[k] for k in range(*clause) if k not in told)
         plain = words.PLAIN.issuperset(w for w in unread if not w.isdigit())
         if plain and not _is_questioned(toks, clause):
@@ -54,12 +53,6 @@ def _is_questioned(toks: Toks, clause: Span) -> bool:
     """ "860 at 1840 ?time"; not "what's the total on 4? bed 5 mark 300"."""
     sign = clause[0] > 0 and toks.said[clause[0] - 1] == "?"
     return sign and not any(said.isdigit() for said in toks.said[slice(*clause)])
-
-
-def _sentences(toks: Toks) -> Iterator[Span]:
-    """The stretches of words between stops."""
-    stops = [-1, *(k for k in range(len(toks)) if is_stop_among(STOPS, toks, k)), len(toks)]
-    return ((before + 1, end) for before, end in pairwise(stops) if end > before + 1)
 
 
 def _doubt_of(toks: Toks, clause: Span, told: Container[int], hedges: Iterable[Doubt]) -> str:

@@ -7,8 +7,7 @@ Called by `read`, where the whole message would be asked.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from itertools import pairwise
+from collections.abc import Sequence
 
 from .again import Again, Span, Told
 from .apart import DENYING, REFERRING
@@ -16,7 +15,8 @@ from .bedclauses import LEANING
 from .clock import clocks
 from .entered import ENTERED
 from .framed import NO_REPORT
-from .numbers import Toks, glued, is_digits, starts_number, word
+from .neighbours import stretches
+from .numbers import is_digits, starts_number
 from .patterns.leads import BED_WORDS
 from .patterns.otherfigures import REFUSED
 from .patterns.ownclauses import DENIALS, OBJECTS, OF_WHAT_WAS_TOLD
@@ -36,7 +36,7 @@ MOST = 4
 def one_sentence(again: Again, asked: Outcome) -> Outcome:
     """What it tells, and the question about the others; nothing where one of them may be of it."""
     toks = again.toks
-    spans = list(_sentences(toks))
+    spans = list(stretches(STOPS, toks))
     if not 1 < len(spans) <= MOST or any(_is_corrected(u) for u in asked):
         return ()
     told = [again.part(*span) for span in spans]
@@ -47,17 +47,6 @@ def one_sentence(again: Again, asked: Outcome) -> Outcome:
     if any(_may_be_of(again, told[whole[0]], span) for span in others):
         return ()
     return (*told[whole[0]], *(Unclear(slot="kind", text=again.said(*span)) for span in others))
-
-
-def _sentences(toks: Toks) -> Iterator[Span]:
-    ends = [-1, *(k for k in range(len(toks)) if _is_end(toks, k)), len(toks)]
-    return ((before + 1, end) for before, end in pairwise(ends) if end > before + 1)
-
-
-def _is_end(toks: Toks, k: int) -> bool:
-    """Whether a sentence ends there, and no decimal or dotted time goes on."""
-    inside = glued(toks, k) and glued(toks, k + 1) and is_digits(toks, k - 1) and is_digits(toks, k + 1)
-    return word(toks, k) in STOPS and not inside
 
 
 def _is_corrected(said: Statement | Unclear) -> bool:

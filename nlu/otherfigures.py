@@ -11,7 +11,7 @@ from collections.abc import Iterator, Sequence
 
 from .accounts import LITTLE, Accounts, Span
 from .again import Again
-from .neighbours import is_stop_among
+from .neighbours import is_dash, is_stop_among
 from .numbers import Toks, glued, is_digits, word
 from .patterns.leads import BED_WORDS
 from .patterns.ofreading import PLAIN
@@ -133,9 +133,8 @@ def _is_behind_level(toks: Toks, k: int) -> bool:
 
 
 def _is_stop(toks: Toks, k: int) -> bool:
-    dash = word(toks, k) == "-" and not glued(toks, k + 1)
     colon = word(toks, k) == ":" and not glued(toks, k + 1) and is_digits(toks, k - 1)
-    return dash or colon or is_stop_among(STOPS, toks, k)
+    return is_dash(toks, k) or colon or is_stop_among(STOPS, toks, k)
 
 
 def _is_of_another(again: Again, start: int, end: int) -> bool:

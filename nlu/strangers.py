@@ -14,12 +14,12 @@ from itertools import pairwise
 from spacy.lang.en.stop_words import STOP_WORDS
 
 from . import framed
-from .accounts import Accounts, Figure
+from .accounts import SIDES, Accounts, Figure
 from .again import Again, Span, Told
 from .entered import ENTERED
 from .framed import Frame
 from .items import FULL_HOUR
-from .neighbours import is_stop_among
+from .neighbours import is_dash, is_stop_among
 from .numbers import Toks, glued, is_digits, word
 from .otherfigures import OURS
 from .othernames import names_in
@@ -55,7 +55,6 @@ FAR, FARTHER = 3, 8
 """So many times larger or smaller a number must be, to be no other value of a line; one without a name."""
 REMAINING = frozenset({"on", "for", "in", "at", "over", "to", "by", "now", "today", "tonight"})
 """Behind a "left" that is no side."""
-SIDES = frozenset({"left", "right", "l", "r", "lt", "rt"})
 ANY = frozenset({"question", "ask", "amount", "weight"})
 """Labels of cues that say nothing of a drain by themselves, where no question is asked."""
 UNTOLD = frozenset({"word", "other", "claimed"})
@@ -160,8 +159,7 @@ def _between(toks: Toks, span: Span, *, joined: bool) -> Iterator[Span]:
 
 
 def _is_stop(toks: Toks, k: int) -> bool:
-    dash = word(toks, k) == "-" and not glued(toks, k + 1)
-    return dash or is_stop_among(STOPS, toks, k)
+    return is_dash(toks, k) or is_stop_among(STOPS, toks, k)
 
 
 def _is_joint(toks: Toks, k: int) -> bool:

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 
 from .clauses import ENDS, is_strange
 from .items import AMOUNTS, Item, is_now
-from .neighbours import begins_at, is_stop_among
+from .neighbours import begins_at, is_dash, is_stop_among
 from .numbers import Toks, glued, is_digits, word
 from .patterns.asides import LOADED, RELATIVES, STAFF
 from .patterns.idle import OBJECTS
@@ -104,8 +104,8 @@ def _is_behind_line(before: list[Item], item: Item, toks: Toks) -> bool:
 
 
 def _ends(toks: Toks, k: int) -> bool:
-    dash = word(toks, k) == "-" and not glued(toks, k + 1)
-    return dash or (is_stop_among(STOPS, toks, k) and not (word(toks, k) == ":" and glued(toks, k + 1)))
+    of_a_time = word(toks, k) == ":" and glued(toks, k + 1)
+    return is_dash(toks, k) or (is_stop_among(STOPS, toks, k) and not of_a_time)
 
 
 def _figures(items: Pieces, toks: Toks) -> Iterator[str]:

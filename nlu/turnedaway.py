@@ -8,7 +8,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from .asbefore import of_nothing
-from .begun import is_what_is_so
+from .begun import is_all_the_way, is_what_is_so
 from .neighbours import begins_at, number_follows, phrase_of
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.asides import PATIENTS, RELATIVES, STAFF
@@ -334,7 +334,7 @@ def _is_exactly(cue: Cue, toks: Toks) -> bool:
         return True  # "I was standing right in front of it"
     if right and word(toks, cue.end) == "on" and word(toks, cue.end + 2) in SPOT:
         return True
-    if right and is_what_is_so(cue, toks):
+    if right and (is_what_is_so(cue, toks) or is_all_the_way(cue, toks)):
         return True
     if not right or word(toks, cue.end) not in EXACTLY or word(toks, cue.end - 2) not in BEING:
         return False

@@ -21,6 +21,11 @@ MORNING = ARRIVED.replace(hour=6, minute=55)
 QUIET = {"spans", "closing", "about"}
 
 
+def at(clock: str) -> datetime:
+    """That time of the day of `ARRIVED`, in four digits."""
+    return ARRIVED.replace(hour=int(clock[:2]), minute=int(clock[2:]))
+
+
 def reading(
     text: str,
     beds: tuple[str, ...] = BEDS,

@@ -2,19 +2,12 @@
 
 from __future__ import annotations
 
-from datetime import datetime
-
 import pytest
 
-from .saying import ARRIVED, BEDS, reading
+from .saying import BEDS, at, reading
 
 LETTERED = tuple(f"{number}{letter}" for number in range(1, 13) for letter in "AB")
 CT = (*map(str, range(1, 13)), *(f"CT{number}" for number in range(1, 9)))
-
-
-def at(clock: str) -> datetime:
-    """That time of the fourth of March."""
-    return ARRIVED.replace(hour=int(clock[:2]), minute=int(clock[2:]))
 
 
 @pytest.mark.parametrize(

@@ -2,18 +2,11 @@
 
 from __future__ import annotations
 
-from datetime import datetime
-
 import pytest
 
-from .saying import ARRIVED, BEDS, reading
+from .saying import BEDS, at, reading
 
 WARD = tuple(str(number) for number in range(201, 231))
-
-
-def at(clock: str) -> datetime:
-    """That time of the fourth of March."""
-    return ARRIVED.replace(hour=int(clock[:2]), minute=int(clock[2:]))
 
 
 @pytest.mark.parametrize(

@@ -2,16 +2,9 @@
 
 from __future__ import annotations
 
-from datetime import datetime
-
 import pytest
 
-from .saying import ARRIVED, BEDS, reading
-
-
-def at(clock: str) -> datetime:
-    """That time of the fourth of March."""
-    return ARRIVED.replace(hour=int(clock[:2]), minute=int(clock[2:]))
+from .saying import BEDS, at, reading
 
 
 @pytest.mark.parametrize(
