@@ -18,6 +18,7 @@ from .byhimself import (
     pulled_along,
     took_it_out,
 )
+from .byneed import by_need, members, needing
 from .bywhom import BY_WHOM
 from .changeover import CHANGEOVER
 from .clock import clocks
@@ -67,9 +68,7 @@ DONE_BY = frozenset({"changed", "swapped", "replaced", "exchanged", "clamped", "
 def narrated(cues: tuple[Cue, ...], toks: Toks, labelled: Mapping[int, tuple[int, str]]) -> tuple[Cue, ...]:
     """The cues, those of such sentences as they are meant."""
     said = Message(cues, toks, labelled)
-    for hints, rule in EVERY:
-        if hints.isdisjoint(toks.words):
-            continue
+    for rule in _members(needing(_BY_WORD, toks.words)):
         found = list(rule(said))
         if found:
             said = said._replace(cues=with_found(said.cues, found))
@@ -311,3 +310,5 @@ EVERY = (
     *ON_A_BED,
     *SMALL_WORDS,
 )
+_BY_WORD = by_need(hints for hints, _ in EVERY)
+_members = members([rule for _, rule in EVERY])

@@ -6,16 +6,14 @@ Used by `leftovers`, `unexplained` and `inclause`, and wherever such rules are w
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
-from functools import lru_cache
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from typing import NamedTuple
 
+from .byneed import by_need, members, needing
 from .items import Item
 from .numbers import Toks
 
 Pieces = tuple[Item, ...]
-MOST = 1024
-"""Sets of pieces for which is remembered which rules are asked."""
 
 
 class Rule(NamedTuple):
@@ -31,17 +29,19 @@ class Rule(NamedTuple):
 class Rules(tuple[Rule, ...]):
     """Rules in the order in which they are asked, each found by what it needs: they are many."""
 
-    needs: frozenset[str]
-    asked: Callable[[frozenset[str]], tuple[Rule, ...]]
-    """Those that may find something where these pieces are."""
+    by_piece: Mapping[str, int]
+    by_word: Mapping[str, int]
+    wordless: int
+    """Those that need no word."""
+    of: Callable[[int], tuple[Rule, ...]]
 
     def __new__(cls, rules: Iterable[Rule]) -> Rules:
         """The rules, with all that they need."""
         found = super().__new__(cls, rules)
-        found.needs = frozenset(need for rule in found for need in rule.needs)
-        found.asked = lru_cache(MOST)(
-            lambda pieces: tuple(r for r in found if not pieces.isdisjoint(r.needs))
-        )
+        found.by_piece = by_need(rule.needs for rule in found)
+        found.by_word = by_need(rule.said for rule in found)
+        found.wordless = sum(1 << k for k, rule in enumerate(found) if not rule.said)
+        found.of = members(found)
         return found
 
 
@@ -50,10 +50,10 @@ def there(items: Iterable[Item]) -> frozenset[str]:
     return frozenset([i.value if i.role == "cue" else i.role for i in items])
 
 
-def asked(rules: Rules, items: Pieces, toks: Toks) -> list[Rule]:
+def asked(rules: Rules, items: Pieces, toks: Toks) -> Sequence[Rule]:
     """The rules that may find something in these pieces, in their order."""
-    pieces, words = there(items) & rules.needs, toks.words
-    return [rule for rule in rules.asked(pieces) if not rule.said or not rule.said.isdisjoint(words)]
+    worded = rules.wordless | needing(rules.by_word, toks.words)
+    return rules.of(worded & needing(rules.by_piece, there(items)))
 
 
 def signs(rules: Rules, items: Pieces, toks: Toks) -> list[str]:
