@@ -88,6 +88,7 @@ LOCAL = (3, 4)
 """Digits of a telephone number: "555 0123"."""
 
 Span = tuple[int, int]
+COUNTABLE = FOOD | CARE
 
 
 class Figure(NamedTuple):
@@ -260,7 +261,7 @@ class Accounts:
             return figure.start, end + 1
         of = end + (word(toks, end) == "of")
         counted = word(toks, of) in COUNTED or is_drug(word(toks, of)) or word(toks, end) == "x"
-        counted |= word(toks, of) in FOOD | CARE and word(toks, of).endswith("s")
+        counted |= word(toks, of) in COUNTABLE and word(toks, of).endswith("s")
         others = sum(is_digits(toks, k) for k in range(self.end, len(toks)))
         counted &= figure.start > 0 or others > FEWEST or word(toks, 0) not in self.beds  # "9 nebs. clamped"
         if counted and of < self.end:

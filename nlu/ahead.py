@@ -72,11 +72,13 @@ OF_TUBE = frozenset(
     | {"canister", "box", "bottle", "chamber", "pigtail", "clamp", "unit", "l", "r", "both", "mediastinal"}
 )
 """Between "for" and the name of an event: "for left chest drain removal"."""
+TOLD_AHEAD = DOING | NAMED | SHORTLY | BEHIND | WHILES | {"have", "new", "due"}
+"""Without one of these nothing lies ahead."""
 
 
 def with_ahead(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, and a plan wherever an event is told that lies ahead."""
-    if (DOING | NAMED | SHORTLY | BEHIND | WHILES | {"have", "new", "due"}).isdisjoint(toks.words):
+    if TOLD_AHEAD.isdisjoint(toks.words):
         return cues
     told = (*_waited_for(cues, toks), *_later(cues, toks), *_going_as(cues, toks))
     found = [_as_remark(c, toks) for c in told]

@@ -71,12 +71,14 @@ ASKS = frozenset({("is", "it"), ("is", "that"), ("is", "this"), ("was", "it"), (
 COUNTED = frozenset({"two", "twice", "2", "double", "3", "triple"})
 WHOLE = 3
 """Numbers of a whole line: its bed, its level and its time."""
+OF_CERTAINTY = CERTAIN | AROUND
+HINTS = CERTAIN | {"check"} | {max(idiom, key=len) for idiom in IDIOMS}
+"""Without one of these nothing says so."""
 
 
 def with_certainty(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, with each clause that only says that a line is right as words that say nothing."""
-    certain = CERTAIN | {w for idiom in IDIOMS for w in idiom}
-    if certain.isdisjoint(toks.words) or sum(map(is_digits, [toks] * len(toks), range(len(toks)))) < WHOLE:
+    if len(toks.digits) < WHOLE or HINTS.isdisjoint(toks.words):
         return cues
     spans = list(_assured(toks))
     if not spans:
@@ -124,10 +126,10 @@ def _is_certain(said: tuple[str, ...], *, placed: bool, checked: bool) -> bool:
     """Whether all words are of certainty; `placed` behind "right bed", `checked` behind "rechecked"."""
     rest, idiom = _without_idioms(said)
     if idiom:
-        return all(w in CERTAIN | AROUND and w != "not" for w in rest) and not {"right", "same"} & set(rest)
+        return all(w in OF_CERTAINTY and w != "not" for w in rest) and not {"right", "same"} & set(rest)
     words = set(said)
     counted = "check" in words and not words.isdisjoint(COUNTED)  # "I check two time"
-    if not words <= CERTAIN | AROUND or said[:2] in ASKS or not (counted or words & CERTAIN):
+    if not words <= OF_CERTAINTY or said[:2] in ASKS or not (counted or words & CERTAIN):
         return False
     if not all(said[k - 1] in WITHOUT | {"a", "any"} for k in range(len(said)) if said[k] in ABSENT):
         return False

@@ -71,6 +71,9 @@ SHORT = 2
 NEAR = 3
 """So near behind an event its bed stands: "pulled the tube on bed 8"."""
 SET = frozenset({"suction", "waterseal", "seal", "wall", "leak", "leakgrade"})
+ENDING = HAPPENING - SET - LEADING
+"""Cues behind which a clause may begin."""
+OPENING = LEADING | {"same"}
 """Cues whose number follows, "suction back on 20"."""
 
 
@@ -87,7 +90,7 @@ def behind_joint(again: Again, k: int) -> int:
     if is_joint(toks, k):
         return k + 1
     said = is_digits(toks, k - 1) or word(toks, k - 1) in UNITS or word(toks, k - 1) in NUMERALS
-    said |= any(c.end == k and c.label in HAPPENING - SET - LEADING for c in again.meant.cues)
+    said |= any(c.end == k and c.label in ENDING for c in again.meant.cues)
     said |= any(c.start == k and (c.label == "order" or word(toks, k) in ASKED) for c in again.meant.cues)
     said |= _is_of_half_day(toks, k - 1)
     return k if said and _begins(again, k) else 0
@@ -109,7 +112,7 @@ def _begins(again: Again, k: int) -> bool:
         return (tells or word(toks, end) in FOLLOWING) and not (short or graded)  # "340 2 leak"
     if _may_be_bed(again, k - 1):
         return False  # "14 moved to 9"
-    led = [c for c in cues if c.start == k and c.label in LEADING | {"same"} and c.value != "moved"]
+    led = [c for c in cues if c.start == k and c.label in OPENING and c.value != "moved"]
     return any(beds_named(again, (k, c.end + NEAR)) for c in led)
 
 

@@ -62,6 +62,9 @@ COMPARED = frozenset(
 """With one of these a hedge may be of the number, or of whose it is."""
 NEAR = 4
 """Words from a check to what is checked."""
+HEDGED_THING = LIFTED | MAY | NAMED | LITTLE
+STILL_DOUBTFUL = DOUBTFUL - LIFTED
+POINTED_AT = NAMED | PARTS
 
 
 def other_doubts(again: Again) -> Iterator[tuple[Span, bool]]:
@@ -90,7 +93,7 @@ def is_of_something_else(said: Sequence[str]) -> bool:
     words = set(said) - checked - owned
     named = bool(words & NAMED or owned)
     checked |= {"second"} if checked and "nurse" in words else set()
-    if words & OURS or words - checked & (DOUBTFUL - LIFTED) or _points(said):
+    if words & OURS or words - checked & STILL_DOUBTFUL or _points(said):
         return False
     if (words & MIXED and words & WHOM) or is_bare(said):
         return False
@@ -102,7 +105,7 @@ def is_bare(said: Sequence[str]) -> bool:
     "unsure of his weight" says of what."""
     of = any(a in UNSURE and b in {"of", "about", "on", "re"} for a, b in pairwise(said))
     told = of or not SUBJECTS.isdisjoint(said)
-    return not told and all(w in LIFTED | MAY | NAMED | LITTLE or w in OTHERS for w in said)
+    return not told and all(w in HEDGED_THING or w in OTHERS for w in said)
 
 
 def _may_come(said: Sequence[str]) -> bool:
@@ -113,7 +116,7 @@ def _may_come(said: Sequence[str]) -> bool:
 def _points(said: Sequence[str]) -> bool:
     """Whether "it" or "that" may be the line: "that curry" is none."""
     return any(
-        w in OBJECTS and not (w in {"that", "this"} and not (NAMED | PARTS).isdisjoint(said[k + 1 : k + 2]))
+        w in OBJECTS and not (w in {"that", "this"} and not POINTED_AT.isdisjoint(said[k + 1 : k + 2]))
         for k, w in enumerate(said)
     )
 

@@ -71,6 +71,7 @@ LABEL = 2
 GIVEN, HALVES = frozenset({"of", "ml", "mls", "cc"}), frozenset({"am", "pm"})
 ALSO = frozenset({"and", "&", "so", "but"})
 HOURLY = frozenset({"min", "mins", "m", "h", "hr", "hrs", "hrly", "hourly"})
+OPENING = NEXT | STARTS
 
 
 class Frame(NamedTuple):
@@ -319,7 +320,7 @@ def _begins(toks: Toks, k: int) -> bool:
     said = word(toks, k)
     if said in BED_WORDS and (is_digits(toks, k + 1) or (is_digits(toks, k + 2) and glued(toks, k + 2))):
         return True
-    if is_digits(toks, k - 1) and (said in NEXT | STARTS or (said in ALSO and word(toks, k + 1) in SELF)):
+    if is_digits(toks, k - 1) and (said in OPENING or (said in ALSO and word(toks, k + 1) in SELF)):
         return True
     return (said in AT and _is_time_of_all(toks, k)) or (said in AROUND and _is_time_ahead(toks, k))
 

@@ -23,11 +23,12 @@ OF_THE_ENTRY = frozenset({"to", "should", "shouldve", "should've", "have"})
 STOPS = HARD | {",", ":", "-", '"'}
 PARTS = STOPS | said_so.JOINTS
 """What stands between the parts of a sentence."""
+SECOND_HAND = said_so.SOURCES | said_so.PAPERS
 
 
 def second_hand(toks: Toks, values: Iterable[int], orders: Iterable[int] = ()) -> frozenset[int]:
     """The places of numbers that somebody else vouches for; an order is so only from a third mouth."""
-    if (said_so.SOURCES | said_so.PAPERS).isdisjoint(toks.words) or _is_own(toks):
+    if SECOND_HAND.isdisjoint(toks.words) or _is_own(toks):
         return frozenset()
     plain, told = sorted(values), sorted(orders)
     found: set[int] = set()

@@ -169,9 +169,11 @@ def _opening(toks: Toks) -> Iterator[Cue]:
     """ "forgot to send 8 was 1340 at 1", "meant to text bed 8 340 at 1": the line follows as if it headed the
     message; "forgot to send 8 to CT" and "forgot to chart bed 8 at 1800" are no line."""
     for k, said in enumerate(toks.said):
+        if said not in FORGOT and said != "meant":
+            continue
         opens = k == 0 or word(toks, k - 1) in STOPS | OPENING
         sends = word(toks, k + 1) == "to" and word(toks, k + 2) in SENDING - DOING
-        if said not in FORGOT | {"meant"} or not (opens and sends):
+        if not (opens and sends):
             continue
         start = k + 3
         while word(toks, start) in OF_SENDING:

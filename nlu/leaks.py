@@ -127,11 +127,12 @@ def _graded(cues: tuple[Cue, ...], toks: Toks) -> Iterator[Cue]:
 
 def _signed(cue: Cue, toks: Toks) -> Cue:
     """ "AL-", "450 1900 AL": with no grade behind it, a leak."""
+    if cue.label != "leakgrade":
+        return cue
     behind = word(toks, cue.end)
     ends = behind in STOPS | {""} or (behind == "-" and not is_digits(toks, cue.end + 1))
     bare = word(toks, cue.start) == "al" and ends
-    signed = cue.label == "leakgrade" and (bare or is_signed(cue.end, toks))
-    return cue._replace(label="leak", value="present") if signed else cue
+    return cue._replace(label="leak", value="present") if bare or is_signed(cue.end, toks) else cue
 
 
 def _how_far(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:

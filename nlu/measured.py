@@ -29,7 +29,8 @@ from .patterns.numerals import ONES
 from .pipeline import Cue, in_order
 
 NAMES = frozenset(MOST) | DECIMAL | RATIO
-ALL = NAMES | PUPILS | BREATHED | DEVICES | {"svo", "scvo", "spo", "sao", "o"}
+NAMED = NAMES | PUPILS
+ALL = NAMED | BREATHED | DEVICES | {"svo", "scvo", "spo", "sao", "o"}
 OF_TWO_WORDS = {
     ("heart", "rate"): "hr",
     ("pulse", "rate"): "hr",
@@ -65,11 +66,12 @@ LINED = 2
 PER = frozenset({"/", "per"})
 KILOS = frozenset({"kg", "kilo", "kgs"})
 HOURS = frozenset({"h", "hr", "hrs", "hour"})
+SAID = ALL | {"/"}
 
 
 def measured(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """The cues, each measure as its name and the value that it claims."""
-    found = list(_measures(toks)) if not (ALL | {"/"}).isdisjoint(toks.words) else []
+    found = list(_measures(toks)) if not SAID.isdisjoint(toks.words) else []
     if not found:
         return cues
     inside = {k for start, _, end in found for k in range(start, end)}
@@ -122,7 +124,7 @@ def _value(toks: Toks, k: int) -> tuple[int, int]:
         return k, _pressure(toks, k) or _oxygen(toks, k)
     spoken = OF_TWO_WORDS.get((name, word(toks, k + 1)))
     name = spoken or name
-    if name not in NAMES | PUPILS:
+    if name not in NAMED:
         return 0, 0
     first = k + 1 + (spoken is not None)
     links = LOOKS if name in PUPILS else LINKS

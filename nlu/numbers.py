@@ -47,6 +47,7 @@ TOP_PAIR = 30
 LONGEST_SPELT = 4
 _GOES_ON = NUMERALS | frozenset({".", ",", ":", "point", "-", "and"})
 """Digits with anything else behind them, and no digits, are one number and no more."""
+_NUMBERED = NUMERALS | {"point"}
 
 
 Value = int | Fraction
@@ -80,7 +81,7 @@ def glued(toks: Toks, i: int) -> bool:
 
 def is_digits(toks: Toks, i: int) -> bool:
     """Whether the token at a place is a run of digits."""
-    return word(toks, i)[:1].isdecimal()
+    return i in toks.digits
 
 
 def is_inside_number(toks: Toks, k: int) -> bool:
@@ -94,7 +95,7 @@ def starts_number(toks: Toks, i: int) -> bool:
     text = word(toks, i)
     if not text:
         return False
-    if text == "one" and word(toks, i - 1) in POINTING and word(toks, i + 1) not in NUMERALS | {"point"}:
+    if text == "one" and word(toks, i - 1) in POINTING and word(toks, i + 1) not in _NUMBERED:
         return False
     if text in {"hundred", "thousand"}:
         alone = word(toks, i - 1) not in NUMERALS and not is_digits(toks, i - 1)
@@ -103,7 +104,7 @@ def starts_number(toks: Toks, i: int) -> bool:
         )  # "bed to hundred ten"
         return alone or is_own_scale(toks, i)
     if text[0].isdecimal() or text in NUMERALS:
-        return text not in {"o", "ou", "oh"} or word(toks, after_hyphen(toks, i + 1)) in NUMERALS | {"point"}
+        return text not in {"o", "ou", "oh"} or word(toks, after_hyphen(toks, i + 1)) in _NUMBERED
     if text in {"a", "an"}:
         return word(toks, i + 1) in {"hundred", "thousand"}
     if text == ".":

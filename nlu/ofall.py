@@ -33,6 +33,7 @@ OF_IT = frozenset(
     {"output", "outputs", "totals", "total", "amounts", "volumes", "bags", "settings", "not", "for"}
 )
 SAID_OF_ALL = OF_ALL | TAKEN | AT | {"marked", "measured", "checked", "lines", "levels", "marks", "readings"}
+MAY_CLAIM = CLAIMING | {"shift", "not", "do", "day"}
 
 
 def asked_of_all(again: Again, outcome: Outcome) -> Outcome:
@@ -40,7 +41,7 @@ def asked_of_all(again: Again, outcome: Outcome) -> Outcome:
     toks = again.toks
     lines = [s for s in outcome if isinstance(s, Mark | Drained)]
     several = len({line.bed for line in lines}) >= FEWEST
-    if not several and toks.words.isdisjoint(CLAIMING | {"shift", "not", "do", "day"}):
+    if not several and toks.words.isdisjoint(MAY_CLAIM):
         return ()
     rows = rows_of(again)
     if len(rows) >= FEWEST and _is_claimed(toks, rows[0].start):

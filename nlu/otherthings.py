@@ -41,6 +41,8 @@ NO_EVENT = frozenset({"corrected", "withdrawn", "moved"})
 DOES, DONE_TO = "does", "done to"
 MOST_BEFORE = 3
 """Words before a thing that say which: "his old iv"."""
+NO_NAMES = DOUBTFUL | OBJECTS | PLACING
+IN_ROOM = (ROOM | THINGS) - VAGUE
 
 
 def told_of_another(toks: Toks, clause: Clause, cues: Sequence[Cue], behind: str = "") -> str:
@@ -81,7 +83,7 @@ def _thing(toks: Toks, k: int, end: int, cues: Sequence[Cue], *, owned: bool = F
     first = k
     while k < end and not (k in other or _is_room(toks, k)):
         said = word(toks, k)
-        plain = said not in DOUBTFUL | OBJECTS | PLACING and k not in ours and said.isalpha()
+        plain = said not in NO_NAMES and k not in ours and said.isalpha()
         named = said in ARTICLES | HEDGES or (plain and not owned) or word(toks, k + 1) in ROOM
         if not named or k - first >= MOST_BEFORE or starts_number(toks, k + 1):
             return 0
@@ -97,7 +99,7 @@ def _thing(toks: Toks, k: int, end: int, cues: Sequence[Cue], *, owned: bool = F
 
 def _is_room(toks: Toks, k: int) -> bool:
     said = word(toks, k)
-    return said in (ROOM | THINGS) - VAGUE or said.removesuffix("s") in ROOM
+    return said in IN_ROOM or said.removesuffix("s") in ROOM
 
 
 def _happens(toks: Toks, k: int, cues: Sequence[Cue]) -> bool:

@@ -114,6 +114,7 @@ FEWEST = 2
 BARE = "nobody"
 FEWEST_BARE = 3
 """Words of one of nobody: "off now" may be of the suction."""
+OF_DRAINS = DRAINS | LINES
 
 
 class Aside(NamedTuple):
@@ -140,7 +141,7 @@ class _Finding:
         self.claimed |= {k for k in range(len(self.toks)) if k in timed}
         self.clauses = clauses(again, self.claimed, read.labelled)
         self.beds = sum(len(clause.beds) for clause in self.clauses)
-        ours = (k for k, said in enumerate(self.toks.said) if said in DRAINS | LINES or said.isdecimal())
+        ours = (k for k, said in enumerate(self.toks.said) if said in OF_DRAINS or said.isdecimal())
         self.opened = min((*ours, *(bed[0] for clause in self.clauses for bed in clause.beds)), default=0)
 
     def found(self) -> list[Aside]:
@@ -194,7 +195,7 @@ class _Finding:
     def _may_be_whose(self, clause: Clause) -> bool:
         """ "bed 4 got a litre of saline, 1000 at 1630", "the 980 I shouted was his urine": of that?"""
         said = self.toks.said
-        lined = not (DRAINS | LINES).isdisjoint(said[: clause.start] + said[clause.end :])
+        lined = not OF_DRAINS.isdisjoint(said[: clause.start] + said[clause.end :])
         runs_on = clause.start and word(self.toks, clause.start - 1).isalnum() and not self.voice
         return bool(runs_on or (clause.beds and not lined))
 

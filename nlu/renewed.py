@@ -40,12 +40,13 @@ KEPT = STAYS | {"left"}
 LEFT_IN = frozenset({"left", "in"})
 """Of a tube that stays: "right left in place"."""
 CONTEXT = "context"
+RENEWED = RENEWING | {"now"}
 
 
 def renewed(items: list[Item], toks: Toks) -> list[Item]:
     """The pieces, with what was replaced kept as context."""
     found = _as_ended(_without_staying(items, toks), toks)
-    if toks.words.isdisjoint(RENEWING | {"now"}):
+    if toks.words.isdisjoint(RENEWED):
         return found
     for k, item in enumerate(found):
         if item.role in {"num", "bad"} and item.lead in CHECK_LIMITS:

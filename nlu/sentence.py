@@ -192,7 +192,7 @@ class Sentence:
 
     def _for_a_bed(self, outcome: list[Statement | Unclear]) -> list[Statement | Unclear]:
         """In dictation a word that was not understood may have been the bed."""
-        strange = [i for i in answers.cues(self.items, "word") if i.name not in REMARKS | {"last"}]
+        strange = [i for i in answers.cues(self.items, "word") if i.name not in REMARKS and i.name != "last"]
         lost = self.ward.voice and bool(strange or self._has_stray_number())
         return [
             Unclear(slot="bed", text=self.text, statement=s)

@@ -58,6 +58,9 @@ GETTING_FULL = IT | frozenset(
 BEING = frozenset({"be", "being", "having", "get", "getting", "have", "taking", "take", "pulling", "coming"})
 SOON = AHEAD | {"later", "soon", "shortly", "afternoon", "due", "planned", "planning", "hoping"}
 SOON |= PLANS | {"he'll", "she'll", "they'll", "it'll", "we're"}
+EVERYTHING = DRAINS | {"everything"}
+OF_STANDING = SETTLED | DRAINS | JOINTS
+LOOKED_AT = DRAINS | LINES | {"tube"}
 
 
 def is_settled(said: Sequence[str]) -> bool:
@@ -66,7 +69,7 @@ def is_settled(said: Sequence[str]) -> bool:
     "New canister connected" tells an exchange, and "the new one is working" none.
     """
     words = set(said) - ({"new"} if {"working", "functioning"} & set(said) else set())
-    return bool(words & (DRAINS | {"everything"}) and words & STANDS) and words <= SETTLED | DRAINS | JOINTS
+    return bool(words & EVERYTHING and words & STANDS) and words <= OF_STANDING
 
 
 def is_how_it_runs(said: Sequence[str]) -> bool:
@@ -116,7 +119,7 @@ def is_told_of(toks: Toks, k: int) -> bool:
 
 def is_looked_at(toks: Toks, k: int) -> bool:
     """ "i looked at the box", "checked her drain": whoever looks at a drain changes nothing."""
-    if word(toks, k) not in DRAINS | LINES | {"tube"}:
+    if word(toks, k) not in LOOKED_AT:
         return False
     k -= 1 + (word(toks, k - 1) == "chest")
     while word(toks, k) in ARTICLES | {"at", "on", "in", "into", "over"}:

@@ -61,6 +61,8 @@ GOES_ON_ABOUT = (
 )
 """Behind a line and its time these may be of either."""
 PLACING = frozenset({"in", "into", "to", "on", "at", "by", "from", "the", "see", "saw", "read", "did"})
+SUBJECTS = PATIENT | OTHERS
+BEFORE_NUMBERS = WITH | PREFIXES | PLACING
 UNITS = frozenset(
     {"%", "mg", "mcg", "ml", "l", "litres", "liters", "units", "x", "hours", "minutes", "mins", "h"}
 )
@@ -167,10 +169,10 @@ def _typed(toks: Toks) -> Iterator[Span]:
     for k in range(len(toks) + 1):
         stop = k == len(toks) or (word(toks, k) in STOPS and not _is_inside(toks, k))
         joint = _joins(toks, k) and not _joins(toks, k - 1)
-        tells = k > start and word(toks, start) in WHEN and word(toks, k - 1) not in WITH | PREFIXES | PLACING
+        tells = k > start and word(toks, start) in WHEN and word(toks, k - 1) not in BEFORE_NUMBERS
         joint |= tells and names_bed(toks, k) and word(toks, k + 2) in VERBS  # "once he left bed 3 is ..."
         behind = is_digits(toks, k - 1) or word(toks, k - 1) in BEHIND_A_NUMBER
-        cut = joint or (behind and (word(toks, k) in PATIENT | OTHERS or _is_line(toks, k)))
+        cut = joint or (behind and (word(toks, k) in SUBJECTS or _is_line(toks, k)))
         cut |= is_behind_line(toks, k)
         if (stop or cut) and k > start:
             yield start, k

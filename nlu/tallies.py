@@ -57,6 +57,7 @@ BEHIND_COUNT = frozenset(
 LINES = frozenset({"lines", "marks", "readings", "drains", "tubes", "ones"})
 BEHIND_COUNT |= LINES | {"are", "is", "um", "uh", ",", ":", ".", "-"}
 OF_DAY = frozenset({"tonight", "tonite", "today", "this"})
+COUNTING = SEVERAL | EVERY | OWNED | LINES
 
 
 def _is_counted(toks: Toks, k: int, end: int) -> bool:
@@ -83,8 +84,10 @@ def tallies(toks: Toks, *, voice: bool = False) -> Iterator[tuple[int, int]]:
 
 def how_many(toks: Toks) -> Iterator[tuple[int, int]]:
     """ "three beds 1800: bed 1 - 90, bed 6 - 1005", "all three 1800: bed 1 90": how many lines come."""
+    if toks.words.isdisjoint(COUNTING):
+        return
     named = [k for k in range(len(toks) - 1) if word(toks, k) in BED_WORDS and starts_number(toks, k + 1)]
-    if len(named) < 2 or toks.words.isdisjoint(SEVERAL | EVERY | OWNED | LINES):
+    if len(named) < 2:
         return
     for k in range(min(named[0], OPENING)):
         counts = [n for n in numbers(toks, k) if n.style == "plain" and 1 < n.value <= FEW]

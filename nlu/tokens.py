@@ -10,7 +10,7 @@ import re
 import unicodedata
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from functools import wraps
-from typing import Any, NamedTuple, TypeVar, cast
+from typing import Any, NamedTuple, TypeVar
 
 _TOKEN = re.compile(r"\d+|[\u00bc-\u00be]|[^\W\d_\u00bc-\u00be]+(?:'[^\W\d_\u00bc-\u00be]+)*|[^\s\w]|_")
 _SAME_LENGTH = str.maketrans(
@@ -90,6 +90,8 @@ class Words(tuple[Token, ...]):
     """Their texts, and blanks after the end; so places just before the start are blank as well."""
     words: frozenset[str]
     """Each text once: what needs a word that is nowhere in the message is not looked for."""
+    digits: frozenset[int]
+    """The places of its runs of digits."""
 
     def __new__(cls, found: Iterable[Token]) -> Words:
         """The tokens, with nothing found yet."""
@@ -97,6 +99,7 @@ class Words(tuple[Token, ...]):
         words.memo = {}
         words.said = (*[token.text for token in words], *BLANKS)
         words.words = frozenset(words.said)
+        words.digits = frozenset([k for k, text in enumerate(words.said) if text[:1].isdecimal()])
         return words
 
 
@@ -111,10 +114,10 @@ def remembered(find: Callable[[Words, int], Found]) -> Callable[[Words, int], Fo
     def found(toks: Words, i: int) -> Found:
         key = (name, i)
         try:
-            return cast("Found", toks.memo[key])
+            known: Found = toks.memo[key]
         except KeyError:
-            value = toks.memo[key] = find(toks, i)
-            return value
+            known = toks.memo[key] = find(toks, i)
+        return known
 
     return found
 
