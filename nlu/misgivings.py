@@ -18,7 +18,7 @@ from .alarms import is_feared
 from .asking import is_owned_up, opens_asking
 from .doubtwords import Doubt, doubts_in, is_stop, sentence_of
 from .elsedoubts import is_of_something_else
-from .hearsay import second_hand
+from .hearsay import SECOND_HAND, second_hand
 from .items import EVENTS
 from .numbers import Toks, is_digits, starts_number, word
 from .ofreading import doubts_of_reading
@@ -57,6 +57,8 @@ HAPPENED = Placed | Exchanged | Removed | Moved | Away | Back | Left | Incident
 DOUBTED = Mark | Drained | HAPPENED | Checked | Ordered | SETTLING
 UNSEEN = re.compile(r"_|-\s*[,.;]")
 AMOUNT_SLOTS = ("level_ml", "final_ml", "volume_ml")
+Covers = dict[int, frozenset[int]]
+"""The places of the words that each statement was read from, by its identity."""
 
 
 def doubted(
@@ -68,12 +70,25 @@ def doubted(
     if not told or any(isinstance(s, Answered) for s in outcome if s not in told):
         return tuple(outcome)
     covers = {id(s): _covered(s, toks) for s in told}
-    whole = frozenset().union(
-        *covers.values(), *(range(c.start, c.end) for c in read.cues if c.label in EVENTS)
-    )
-    asks = len(told) < len(outcome)
-    asked: dict[int, Statement | Unclear] = {}
     spoken = frozenset().union(*covers.values())
+    asks = len(told) < len(outcome)
+    plain = said_so.PLAIN.issuperset([w for w in toks.words if not w.isdecimal()])
+    asked = {} if plain else _asked_for_words(told, covers, read, meant, asks=asks)
+    for said in (s for s in told if isinstance(s, Mark | Drained) and is_in_remark(s, toks, spoken)):
+        asked[id(said)] = _of_no_tube(said, asked.get(id(said)), read.text)
+    if either_half(toks):
+        asked |= {id(s): _without(s, "at", read.text) for s in told if s.at and id(s) not in asked}
+    return tuple(asked.get(id(s), s) for s in outcome)
+
+
+def _asked_for_words(
+    told: Sequence[Statement], covers: Covers, read: Read, meant: Sequence[Cue], *, asks: bool
+) -> dict[int, Statement | Unclear]:
+    """What is asked for the words beside it; `asks` where something else is asked already."""
+    toks = read.tokens
+    spoken = frozenset().union(*covers.values())
+    whole = spoken.union(*(range(c.start, c.end) for c in read.cues if c.label in EVENTS))
+    asked: dict[int, Statement | Unclear] = {}
     doubts = tuple(doubts_in(toks))
     for doubt in doubts:
         if doubt.kind == "cancelled" and not spoken.isdisjoint(range(doubt.start, doubt.end)):
@@ -91,12 +106,7 @@ def doubted(
     asked |= _asked_of_reading(told, found, covers, read, asked)
     asked |= _asked_besides(told, covers, read)
     spoken_of = (s for s in told if isinstance(s, HAPPENED) and is_only_spoken_of(s, meant, toks))
-    asked |= {id(s): as_a_whole(s, read.text) for s in spoken_of}
-    for said in (s for s in told if isinstance(s, Mark | Drained) and is_in_remark(s, toks, spoken)):
-        asked[id(said)] = _of_no_tube(said, asked.get(id(said)), read.text)
-    if either_half(toks):
-        asked |= {id(s): _without(s, "at", read.text) for s in told if s.at and id(s) not in asked}
-    return tuple(asked.get(id(s), s) for s in outcome)
+    return asked | {id(s): as_a_whole(s, read.text) for s in spoken_of}
 
 
 def _comes_back(toks: Toks) -> bool:
@@ -108,7 +118,7 @@ def _comes_back(toks: Toks) -> bool:
 def _asked_of_reading(
     told: Sequence[Statement],
     doubts: Iterable[Doubt],
-    covers: dict[int, frozenset[int]],
+    covers: Covers,
     read: Read,
     asked: Mapping[int, Statement | Unclear],
 ) -> dict[int, Statement | Unclear]:
@@ -126,9 +136,7 @@ def _asked_of_reading(
     return found
 
 
-def _asked_besides(
-    told: Sequence[Statement], covers: Mapping[int, frozenset[int]], read: Read
-) -> dict[int, Unclear]:
+def _asked_besides(told: Sequence[Statement], covers: Covers, read: Read) -> dict[int, Unclear]:
     """What is asked for its own words, whatever doubts there are: owned up to, at second hand, cut short."""
     toks, asked = read.tokens, dict[int, Unclear]()
     if is_owned_up(read.text):
@@ -260,9 +268,7 @@ def _is_number(toks: Toks, k: int) -> bool:
     return is_digits(toks, k) or word(toks, k) in NUMERALS
 
 
-def _reached(
-    doubt: Doubt, told: Sequence[Statement], covers: dict[int, frozenset[int]], toks: Toks
-) -> Sequence[Statement]:
+def _reached(doubt: Doubt, told: Sequence[Statement], covers: Covers, toks: Toks) -> Sequence[Statement]:
     """What is told in its clause, else in its sentence, else nearest before it, else behind it."""
     if doubt.kind == "elsewhere":
         told = [s for s in told if isinstance(s, Drained)]
@@ -310,6 +316,8 @@ def _without(said: Statement, slot: str, text: str) -> Unclear:
 
 def _second_hand(told: Sequence[Statement], toks: Toks) -> Iterator[Statement]:
     """Those whose number somebody else vouches for."""
+    if SECOND_HAND.isdisjoint(toks.words):
+        return
     places = {id(s): k for s in told if (k := _value_place(s, toks)) is not None}
     orders = {id(s) for s in told if isinstance(s, Ordered | Checked)}  # what is found may be set on his word
     values = [k for said, k in places.items() if said not in orders]

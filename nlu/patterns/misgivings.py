@@ -38,6 +38,14 @@ def _any_of(lines: str) -> str:
     return "|".join(lines.strip().splitlines())
 
 
+_PLAIN = """
+bed room rm bay b mark line level reads at @ ml mls cc tube drain ct chest right left r l rt lt basal apical
+nil leak air suction sxn seal tidaling serous serosang bloody clear cm h2o with closing now , . : ; a p m am
+pm h hrs
+"""
+PLAIN = frozenset({"", *_PLAIN.split()})
+"""Nothing but numbers beside these doubts nothing, denies nothing and takes nothing back."""
+
 DOUBTING = _any_of(r"""
 maybe|perhaps|possibly|probably|presumably|supposedly|allegedly|reportedly|apparently|seemingly
 unsure|uncertain|questionable|dubious|doubtful|iffy|tentative(?:ly)?|provisional(?:ly)?|dodgy

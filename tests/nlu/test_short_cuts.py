@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator
 from concurrent.futures import ThreadPoolExecutor
 from datetime import UTC, date, datetime, time, timedelta
 from itertools import chain, pairwise, product
+from typing import Literal
 from zoneinfo import ZoneInfo
 
 import pytest
@@ -20,6 +21,7 @@ from nlu.clock import clocks
 from nlu.clockface import Clock, Style
 from nlu.context import in_context
 from nlu.cutting import cuts
+from nlu.doubtwords import doubts_in
 from nlu.items import Item
 from nlu.labels import bed_index, beds
 from nlu.lattice import Lattice
@@ -27,6 +29,8 @@ from nlu.leftovers import leftovers
 from nlu.lengths import length
 from nlu.measures import measured
 from nlu.moments import BARE_REACH, LIST_REACH, REACH, SKEW, Moment, moment
+from nlu.ofreading import doubts_of_reading
+from nlu.patterns.misgivings import PLAIN
 from nlu.phrasebook import phrases, stretches
 from nlu.pipeline import Pipeline, pipeline
 from nlu.recast import with_cues
@@ -34,7 +38,7 @@ from nlu.roles import assignments
 from nlu.scope import scoped
 from nlu.subjects import TELLING as TELLING_CUES
 from nlu.subjects import subjects
-from nlu.tokens import Words
+from nlu.tokens import Words, tokens
 from nlu.verdict import Reading
 from tests.nlu.corpus import cases
 from tests.nlu.saying import ARRIVED, BEDS, CHANNELS
@@ -272,3 +276,20 @@ def test_a_phrase_is_found_by_whoever_says_its_first_word_first() -> None:
     with ThreadPoolExecutor(8) as pool:
         found = list(pool.map(fresh.read, [*texts, *reversed(texts)]))
     assert found == [READER.read(text) for text in (*texts, *reversed(texts))]
+
+
+@given(st.lists(st.sampled_from([*sorted(PLAIN), "2", "12", "100", "1900"]), max_size=9).map(" ".join))
+def test_plain_words_doubt_nothing(text: str) -> None:
+    toks = tokens(text)
+    assert not list(doubts_in(toks))
+    assert not list(doubts_of_reading(toks, frozenset(), ()))
+
+
+@pytest.mark.parametrize(("name", "channel"), [("corpus_typed", "text"), ("corpus_dictated", "voice")])
+def test_nothing_of_a_plain_message_is_doubted_when_all_is_looked_for(
+    name: str, channel: Literal["text", "voice"], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    texts = [case.line["text"] for case in cases(name)]
+    near = [parse(text, arrived=ARRIVED, beds=BEDS, channel=channel) for text in texts]
+    monkeypatch.setattr("nlu.patterns.misgivings.PLAIN", frozenset())
+    assert [parse(text, arrived=ARRIVED, beds=BEDS, channel=channel) for text in texts] == near
