@@ -42,6 +42,8 @@ def with_taken_back(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
         return in_order(
             [Cue("kind", "withdrawn", *one), *(c for c in cues if not one[0] <= c.start < one[1])]
         )
+    if toks.words.isdisjoint(LINE_OF) and toks.words.isdisjoint(TAKEN_BACK):
+        return cues
     first = _first(toks)
     if word(toks, first) in LINE_OF and word(toks, first + 1) in {"the", "my"} and _is_hour(toks, first + 2):
         return in_order([Cue("kind", "withdrawn", first, first + 1), *(c for c in cues if c.start != first)])

@@ -34,11 +34,12 @@ def _small_level(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "201 215 640", "CT1-4 640", "12 10 at 640": the second is a bed or an hour, and no level."""
     beds = {i.label for i in items if i.role == "bed"}
     for bed, level, time in zip(items, items[1:], items[2:], strict=False):
+        if (bed.role, level.role, time.role) != ("bed", "level", "time"):
+            continue
         small = (level.label is not None and level.label not in beds) or (level.amount or 0) <= HOURS
-        bare = level.role == "level" and is_bare(level) and level.lead != "levelat" and small
-        bare &= bed.role == "bed"
+        bare = is_bare(level) and level.lead != "levelat" and small
         short = time.at and level.label is not None and len(time.digits) == FULL_HOUR - 1
-        loose = time.role == "time" and time.amount is not None and (time.loose_time or short)
+        loose = time.amount is not None and (time.loose_time or short)
         if bare and loose and time.start - (time.at and word(toks, level.end) == "at") == level.end:
             yield "a bed or an hour, and no level"
 
@@ -202,11 +203,13 @@ def _whose_next(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
 
 def _levels_as_times(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     """ "12 1400 200, 1500 210": hours of the day before and their levels, and no levels of 1400 and 1500."""
+    if any(i.role == "cue" for i in items):
+        return
     pairs = [
         (a, b) for a, b in pairwise(items) if a.role == "level" and b.role == "time" and a.end == b.start
     ]
     hours = [a for a, b in pairs if a.full_clock and is_bare(a) and b.loose_time and b.amount is not None]
-    alone = len(hours) == sum(i.role in NUMBERS for i in items) and not any(i.role == "cue" for i in items)
+    alone = len(hours) == sum(i.role in NUMBERS for i in items)
     if len(hours) > 1 and alone and all((i.amount or 1) % 100 in {0, HALF_HOUR} for i in hours):
         yield "hours and levels the other way about"
 
@@ -327,8 +330,8 @@ BEDLIKE = (
     Rule(_lettered, frozenset({"bed"}), frozenset({"b"})),
     Rule(_small_level, frozenset({"level"})),
     Rule(_twice, frozenset({"bed"})),
-    Rule(_named_again, frozenset({"level"})),
-    Rule(_opens_a_sentence, frozenset({"level"})),
+    Rule(_named_again, frozenset({"sep"})),
+    Rule(_opens_a_sentence, frozenset({"sep"})),
     Rule(_bed_and_line, frozenset({"level"})),
     Rule(_moved_when, frozenset({"bed"}), frozenset({"to", "into", "in"})),
     Rule(_named_alike, frozenset({"tube"}), frozenset({"ct"})),
@@ -346,5 +349,5 @@ BEDLIKE = (
     Rule(_for_this, frozenset({"level"}), frozenset({"read"})),
     Rule(_put_same, frozenset({"same"}), PUT),
     Rule(_read_as, frozenset({"time"}), frozenset({"as"})),
-    Rule(_beside_time, frozenset({"time"}), frozenset({"at", "@"})),
+    Rule(_beside_time, frozenset({"sep"}), frozenset({"at", "@"})),
 )

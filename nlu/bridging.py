@@ -53,7 +53,8 @@ def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, 
     beds = [(start, end, BRIDGED) for start, end in _beds(toks, written)]
     named = _tubes(cues)
     tubes = [(start, end, NAMED) for start, end in [*named, *_letters(toks, dict(named))]]
-    boxes = [(k, k + 1, OF_BOXES) for k in range(1, len(toks)) if _is_side_of_box(toks, k)]
+    boxed = range(1, 1 if BOXES.isdisjoint(toks.words) else len(toks))
+    boxes = [(k, k + 1, OF_BOXES) for k in boxed if _is_side_of_box(toks, k)]
     for start, end, kinds in [*beds[:MOST], *tubes[:MOST], *boxes[:MOST]]:
         if not _joins(toks, start, end):
             continue
@@ -72,6 +73,8 @@ def bridged(cues: tuple[Cue, ...], toks: Toks, written: Mapping[int, tuple[int, 
 def of_whose_box(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     """ "kicked over bed 9's canister at 1635": what was kicked over, and when; no line of that canister."""
     events = [c for c in cues if c.label == "what" and c.value in HANDLED]
+    if not events:
+        return cues
     found: list[Cue] = []
     for cue in cues:
         box = (
@@ -190,8 +193,8 @@ def _letters(toks: Toks, named: Mapping[int, int]) -> Iterator[tuple[int, int]]:
 def _beds(toks: Toks, written: Mapping[int, tuple[int, str]]) -> Iterator[tuple[int, int]]:
     """Where a bed is said: "bed 12", "12's", "CT1", "bed two hundred seven"."""
     for i, tok in enumerate(toks):
-        spoken = _spoken(toks, i)
-        if not (tok.is_digits or i in written or spoken):
+        spoken = _spoken(toks, i) if tok.text in NUMERALS else 0
+        if not (i in toks.digits or i in written or spoken):
             continue
         start = i - 1 if word(toks, i - 1) in SHORT_BED_WORDS else i
         if start < i:
@@ -205,8 +208,8 @@ def _beds(toks: Toks, written: Mapping[int, tuple[int, str]]) -> Iterator[tuple[
 
 
 def _spoken(toks: Toks, i: int) -> int:
-    """Where the number words of a bed end that begin there; nought where none do."""
-    if word(toks, i) not in NUMERALS or word(toks, i - 1) not in SHORT_BED_WORDS:
+    """Where the number words of a bed end that begin there; nought where no bed's do."""
+    if word(toks, i - 1) not in SHORT_BED_WORDS:
         return 0
     return next(k for k in range(i, len(toks) + 1) if word(toks, k) not in NUMERALS)
 

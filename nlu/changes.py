@@ -146,6 +146,9 @@ def changed_what(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if boxed and any(i.unread and i.name in CHANGED for i in clause):
             yield "a canister that may have been changed"
     for place, item in enumerate(items):
+        changed = item.name == "exchanged" or (item.unread and item.name in CHANGED)
+        if not changed and word(toks, item.start) not in FRESH:
+            continue
         behind = [i for i in items[place + 1 :] if i.role != "sep"]
         if not behind:
             return

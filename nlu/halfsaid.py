@@ -36,9 +36,11 @@ def _breaking_off(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     last = len(toks) - 1
     while last > 0 and (word(toks, last) in FILLED or not word(toks, last)[:1].isalnum()):
         last -= 1
+    if word(toks, last) not in BROKEN:
+        return
     ends = [i.end for i in items if i.role in NUMBERS | {"time"} and i.end <= last]
     told = ends and any(i.role in NUMBERS for i in items)
-    if told and word(toks, last) in BROKEN and LEADING_ON.issuperset(toks.said[ends[-1] : last]):
+    if told and LEADING_ON.issuperset(toks.said[ends[-1] : last]):
         yield "the message breaks off"
 
 

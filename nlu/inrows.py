@@ -25,6 +25,14 @@ LITTLE = 200
 
 def doubts_of_rows(drafts: list[Draft], arrived: datetime) -> list[str]:
     """What may be otherwise in a row."""
+    found = ["a number may be a bed of the unit"] * sum(map(_is_bed_too, drafts))
+    found += ["a number written as a time is no line"] * sum(map(_is_written_as_time, drafts))
+    found += _headed_or_trailed(drafts, arrived)
+    return [*found, *_doubts_of_several(drafts, arrived)] if len(drafts) > 1 else found
+
+
+def _doubts_of_several(drafts: list[Draft], arrived: datetime) -> list[str]:
+    """What may be otherwise where one stands beside another."""
     found = [d for first, nxt in pairwise(drafts) for d in _bed_or_hour(first, nxt, arrived)]
     found += ["a second value, or a bed with no line behind it"] * sum(
         _is_slashed(*d) for d in pairwise(drafts)
@@ -33,16 +41,13 @@ def doubts_of_rows(drafts: list[Draft], arrived: datetime) -> list[str]:
     found += ["what each tube is set to, or a line"] * sum(_is_side_set(*two) for two in pairwise(drafts))
     found += ["a line before its tube, or the bed of both"] * sum(_is_behind_none(d, drafts) for d in drafts)
     found += ["digits that may be one number"] * sum(_are_spaced(*two) for two in pairwise(drafts))
-    found += ["a number may be a bed of the unit"] * sum(map(_is_bed_too, drafts))
     found += ["a line, or the bed of what is told next"] * _next_beds(drafts)
-    found += ["a number written as a time is no line"] * sum(map(_is_written_as_time, drafts))
     found += ["a line, or that of the bed before it"] * _read_one_on(drafts)
     found += ["a number behind a bed is its line, as behind the others"] * _lines_before_beds(drafts)
     found += ["its line and time are turned against those before"] * _turned(drafts)
-    found += ["when that was, of both beds, or a line of the last"] * sum(
+    return found + ["when that was, of both beds, or a line of the last"] * sum(
         _is_when_of_both(*two) for two in pairwise(drafts)
     )
-    return found + _headed_or_trailed(drafts, arrived)
 
 
 def _is_when_of_both(first: Draft, last: Draft) -> bool:
@@ -194,6 +199,8 @@ def _is_bed_too(draft: Draft) -> bool:
 
 def faults_of_rows(drafts: list[Draft]) -> list[str]:
     """What cannot be so in a row."""
+    if len(drafts) == 1:
+        return []
     return _unlined(drafts) + [f for first, nxt in pairwise(drafts) for f in _for_each(first, nxt)]
 
 

@@ -76,14 +76,15 @@ def _bed_goes_on(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _said_again(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "line six six forty", "line six um six forty": the number begun again, and no 6 at twenty to seven."""
     for item, time in pairwise([i for i in items if i.role != "cue" or i.value not in {"filler", "yes"}]):
-        begun = item.role in AMOUNTS and time.role == "time" and not (time.at or time.lead or item.unit)
+        if item.role not in AMOUNTS or time.role != "time" or time.at or time.lead or item.unit:
+            continue
         short = item.amount is not None and (item.amount < HUNDRED or not item.amount % HUNDRED)
         first, again = word(toks, item.start), word(toks, time.start)
         same = first == again or (len(first) == 1 and first.isdigit() and again.startswith(first))
-        told_twice = begun and item.amount == time.amount  # "six four zero six forty"
+        told_twice = item.amount == time.amount  # "six four zero six forty"
         parts = toks.said[item.start : item.end]
-        told_twice |= begun and toks.said[time.start : time.start + len(parts)] == parts  # "550 5:55"
-        if (begun and short and not time.spoken_clock and same) or told_twice:
+        told_twice |= toks.said[time.start : time.start + len(parts)] == parts  # "550 5:55"
+        if (short and not time.spoken_clock and same) or told_twice:
             yield "a number begun again, or a time behind it"
 
 
@@ -145,10 +146,11 @@ def _parts_in_digits(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _lone_digit(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "bed twelve eight six forty": bed 12A with 640, or a line of 8 at twenty to seven?"""
     for item, time in pairwise(items):
+        if item.role != "level" or time.role != "time" or item.end != time.start or item.unit:
+            continue
         eleven = word(toks, item.start) == "eleven" and not item.lead  # "level six forty"
         short = (item.amount or 0) < TEN or eleven
-        bare = item.role == "level" and short and not item.unit
-        joined = bare and time.role == "time" and item.end == time.start and not (time.at or time.lead)
+        joined = short and not (time.at or time.lead)
         two = word(toks, time.start) in TENS and word(toks, time.start + 1) in ONES
         told = (
             time.full_clock
@@ -280,10 +282,12 @@ def _moved_or_line(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _of_next_words(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "six forty one more time", "six forty two rib fractures", "six forty six ish": 640, or 641?"""
     for item in items:
+        if item.role not in AMOUNTS:
+            continue
         last = word(toks, item.end - 1) in ONES and word(toks, item.end - 2) in {*TENS, *SCALES}
         named = any(i.role == "cue" and i.value == "reason" and i.start == item.end for i in items)
         of_one = word(toks, item.end) in OF_ONE and not _is_hour_of_day(toks, item.end)
-        if item.role in AMOUNTS and last and (named or of_one):
+        if last and (named or of_one):
             yield "the last digit may be of the words behind it"
     for level, time in pairwise(items):
         ends = level.role in AMOUNTS and word(toks, level.end - 1) in {*TENS, *SCALES}

@@ -202,6 +202,8 @@ def _one_of_two(items: Pieces, _: Toks) -> Iterator[str]:
 
 def _level_or_time(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "tipped 640", "back 640", "moved to 10, 640", "tipped, was 640": a line, or twenty to seven?"""
+    if not any(i.value in EVENTS or i.lead == "to" for i in items):
+        return
     said = [i for i in items if i.role != "sep" and not i.unread]
     if sum(i.role == "time" for i in said) > sum(i.role == "time" for i in said if not (i.at or i.sure_time)):
         return  # its time is told
@@ -356,7 +358,7 @@ NO_EVENTS = (
     Rule(_formerly, EVENTS, frozenset({"earlier", "last", "before", "day"})),
     Rule(_taken_off, EVENTS, CLAMPS | {"tubing", "wall"}),
     Rule(_back_and_away, EVENTS, frozenset({"back", "pending", "next"})),
-    Rule(_after_amount, frozenset({"time", "level"})),
+    Rule(_after_amount, EVENTS | {"waterseal"}),
     Rule(_of_tubes, frozenset({"tube"})),
     Rule(_final_nil, frozenset({"old"})),
     Rule(_ready, EVENTS | {"num"}, READY | NOUNS | {"at", "in", "on", "by", "being"}),

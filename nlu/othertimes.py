@@ -132,7 +132,7 @@ def _at_twice(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     times = [i for i in items if i.role == "time" and (i.amount or 0) > LATEST and not i.sure_time]
     if hours and times and all(word(toks, i.start - 1) == "at" for i in (*hours, *times)):
         yield "which of the two is the time"
-    for first, last in pairwise(items):
+    for first, last in pairwise(items) if times else ():
         either = first.role == "level" and first.lead == "at" and bool(first.clocks) and not first.unit
         loose = last in times and not (last.full_clock or last.spoken_clock)
         if either and loose and not first.full_clock and word(toks, last.start - 1) == "at":
@@ -277,8 +277,9 @@ def _taken_at(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "the 2000 reading was taken at 1930": when it was read, and no line of 1930."""
     timed = any(i.role == "time" for i in items)
     for item in items if timed else ():
-        read = word(toks, item.start - 1) == "at" and word(toks, item.start - 2) in TAKEN
-        if item.role == "level" and item.full_clock and not item.unit and read:
+        if item.role != "level" or item.unit or not item.full_clock:
+            continue
+        if word(toks, item.start - 1) == "at" and word(toks, item.start - 2) in TAKEN:
             yield "when it was taken"
 
 

@@ -71,8 +71,9 @@ def _thousand_or_bed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "2 450, 20 1900", "4, 2 191": a thousand with its hundreds is told of a bed before it or behind its
     word; else it may be a bed and its line. Nobody writes a line as in "1 050"."""
     for k, item in enumerate(items):
-        opens = _opens_row(items[:k], item) or _is_headed(items[:k], item, toks)
-        if item.role in AMOUNTS and _is_blank_inside(item, toks) and opens:
+        if item.role not in AMOUNTS or not _is_blank_inside(item, toks):
+            continue
+        if _opens_row(items[:k], item) or _is_headed(items[:k], item, toks):
             yield "one number, or a bed and its line"
 
 

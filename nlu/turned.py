@@ -259,7 +259,7 @@ def bed_again(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
         bare = item.role == "level" and item.label is not None and not (item.lead or item.unit)
         if bare and any(bed.label == item.label and bed.start > item.start for bed in beds):
             yield "the bed once more, or a level"
-    said = [i for i in items if i.role != "cue"]
+    said = [i for i in items if i.role != "cue"] if len(beds) > 1 else []
     for bed, item, again in zip(said, said[1:], said[2:], strict=False):
         twice = bed.role == again.role == "bed" and bed.label == again.label
         clock = any(c.style == "24" for c in item.clocks)

@@ -80,18 +80,21 @@ TOWARDS = frozenset({"across", "over", "up", "down", "through", "along", "upstai
 def weighty(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """One line for each such event with a word beside it that was not understood."""
     for before, item in pairwise(items):
-        touching = before.end == item.start
-        doer = word(toks, before.start) in STAFF or word(toks, before.start - 1) in STAFF
-        if touching and not doer and _is_unread(before) and is_closing(item) and _starts_open(item, toks):
-            yield f"{before.name!r} may say what was {item.name}"
-        across = before.name in {"moved", "left"} and item.name in TOWARDS
-        if touching and is_closing(before) and _is_unread(item) and _ends_open(before, toks) and not across:
-            yield f"{item.name!r} may say what was {before.name}"
-        if touching and before.value == "choice" and before.role == "cue" and is_closing(item):
+        if before.end != item.start:
+            continue
+        if _is_unread(before) and is_closing(item) and _starts_open(item, toks):
+            doer = word(toks, before.start) in STAFF or word(toks, before.start - 1) in STAFF
+            yield from () if doer else (f"{before.name!r} may say what was {item.name}",)
+        if before.value == "choice" and before.role == "cue" and is_closing(item):
             yield "which of several"  # "first tube out"
-        if touching and is_closing(before) and _is_of_a_thing(before, item):
+        if not is_closing(before):
+            continue
+        across = before.name in {"moved", "left"} and item.name in TOWARDS
+        if _is_unread(item) and _ends_open(before, toks) and not across:
+            yield f"{item.name!r} may say what was {before.name}"
+        if _is_of_a_thing(before, item):
             yield "an event that is of a thing"
-        if touching and is_closing(before) and item.role == "cue" and item.value == "order":
+        if item.role == "cue" and item.value == "order":
             yield "an order for an event is no event"
 
     yield from _pulled(items, toks)
@@ -124,14 +127,16 @@ def named_behind(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _pulled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "the tube got pulled out": by whom, or by what? Taken out, or dislodged."""
     for item in items:
+        if item.name != "removed" or not is_closing(item):
+            continue
         said = {t.text for t in toks[max(0, item.start - 1) : item.end + 1]}
-        if is_closing(item) and item.name == "removed" and _catheter(item, toks):
+        if _catheter(item, toks):
             yield "a catheter may be of the bladder"
-        if is_closing(item) and item.name == "removed" and "out" in said and said & HAPPENING:
+        if "out" in said and said & HAPPENING:
             yield "taken out, or dislodged"
         past_out = item.end + (word(toks, item.end) == "out")
         by_chance = word(toks, item.end - 1) in {"pulled", "out"} and is_meanwhile(toks, past_out)
-        if is_closing(item) and item.name == "removed" and (by_chance or _is_still_in(toks)):
+        if by_chance or _is_still_in(toks):
             yield "pulled, and perhaps not out"  # "tube pulled when he rolled", "but still in"
 
 
@@ -210,16 +215,17 @@ def _thrown(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 def _staying(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "left tube out, right stays": not every tube that is named is out."""
-    out = any(is_closing(i) and i.name == "removed" for i in items)
+    if not any(i.name == "removed" and is_closing(i) for i in items):
+        return
     ends = {i.end for i in items if i.role == "tube"}
     named = {i.name for i in items if i.role == "tube" and i.start not in ends}  # "left pleural" is one
     tubes = [i for i in items if i.role == "tube"]
     behind = [i for i in items if tubes[1:] and i.start > tubes[-1].start]
     lined = {"level", "time"} <= {i.role for i in behind}  # "right's still in at 260 as of 1720"
-    if out and len(named) > 1 and not lined and any(t.text in STAYS for t in toks):
+    if len(named) > 1 and not lined and any(t.text in STAYS for t in toks):
         yield "one tube is out and another stays"
     told = any(i.role == "cue" and i.value == "suction" for i in behind)
-    if out and told and not any(map(is_closing, behind)):
+    if told and not any(map(is_closing, behind)):
         yield "one tube is out and another is told of"  # "l drain d/c r to sxn"
 
 
