@@ -76,7 +76,7 @@ LONG = 4
 
 def plain(toks: Sequence[Token]) -> Sequence[Token]:
     """The tokens, each of these as it is said at home."""
-    if WORDS.isdisjoint(t.text for t in toks):
+    if WORDS.isdisjoint([t.text for t in toks]):
         return toks
     return list(_put(toks))
 
@@ -154,7 +154,7 @@ def _is_look(toks: Sequence[Token], k: int) -> bool:
     """ "410 @ 2000, pink, swing good": how it looks, and nobody's skin."""
     alone = text_at(toks, k - 1) in STOPS - {""} and text_at(toks, k + 1) in STOPS
     of_fluid = text_at(toks, k - 1) in FLUIDS
-    skin = not SKIN.isdisjoint(t.text for t in toks)
+    skin = not SKIN.isdisjoint([t.text for t in toks])
     return (of_fluid or (alone and any(t.is_digits for t in toks[:k]))) and not skin
 
 
@@ -169,7 +169,7 @@ def _is_of_patient(toks: Sequence[Token], k: int) -> bool:
     """ "3 confused, tugging": the patient, and no mix-up of whoever writes."""
     before = text_at(toks, k - 1)
     named = before.isdecimal() or before in CONFUSED
-    return named and MYSELF.isdisjoint(t.text for t in toks)
+    return named and MYSELF.isdisjoint([t.text for t in toks])
 
 
 def _is_present(toks: Sequence[Token], k: int) -> bool:

@@ -12,6 +12,7 @@ from dataclasses import replace
 from functools import cached_property
 
 from . import statements
+from .claims import CLAIMED
 from .measured import measured
 from .numbers import starts_number, word
 from .patterns.leads import SHORT_BED_WORDS
@@ -52,6 +53,11 @@ class Again:
     def cues(self) -> tuple[Cue, ...]:
         """The cues that were said, those of other measures as such."""
         return measured(self.read.cues, self.toks)
+
+    @cached_property
+    def claimed(self) -> frozenset[int]:
+        """The places of what is a value of another measure: "rr 22"."""
+        return frozenset([k for c in self.cues if c.label == CLAIMED for k in range(c.start, c.end)])
 
     def part(self, start: int, end: int) -> Told:
         """What the words from one place to another say alone."""

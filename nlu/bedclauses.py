@@ -89,11 +89,18 @@ def behind_joint(again: Again, k: int) -> int:
     toks = again.toks
     if is_joint(toks, k):
         return k + 1
-    said = is_digits(toks, k - 1) or word(toks, k - 1) in UNITS or word(toks, k - 1) in NUMERALS
-    said |= any(c.end == k and c.label in ENDING for c in again.meant.cues)
-    said |= any(c.start == k and (c.label == "order" or word(toks, k) in ASKED) for c in again.meant.cues)
-    said |= _is_of_half_day(toks, k - 1)
-    return k if said and _begins(again, k) else 0
+    ended = is_digits(toks, k - 1) or word(toks, k - 1) in UNITS or word(toks, k - 1) in NUMERALS
+    ended = ended or _is_of_half_day(toks, k - 1) or _is_behind_cue(again, k)
+    return k if ended and _begins(again, k) else 0
+
+
+def _is_behind_cue(again: Again, k: int) -> bool:
+    """Whether a cue ends there that may be the last of a clause, or an order begins."""
+    return any(
+        (c.end == k and c.label in ENDING)
+        or (c.start == k and (c.label == "order" or word(again.toks, k) in ASKED))
+        for c in again.meant.cues
+    )
 
 
 def _begins(again: Again, k: int) -> bool:
@@ -117,7 +124,7 @@ def _begins(again: Again, k: int) -> bool:
 
 
 def _may_be_bed(again: Again, k: int) -> bool:
-    if any(c.label == "claimed" and c.start <= k < c.end for c in again.cues):
+    if k in again.claimed:
         return False  # "rr 22 sats 94"
     return may_be_label(again, k) or any(end == k + 1 for end, _ in again.meant.labelled.values())
 

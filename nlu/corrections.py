@@ -102,13 +102,17 @@ def agreed(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
 
 def with_owner(items: tuple[Item, ...], toks: Toks) -> tuple[Item, ...]:
     """ "it belongs to 6", "the time on 9 should be 1745", "22 final should be 1420": a bed, and no level."""
-    owned = {k + 2 for k, w in enumerate(toks.said) if w in BELONGING and word(toks, k + 1) in ONTO}
+    owned: set[int] = set()
+    if not BELONGING.isdisjoint(toks.words):
+        owned = {k + 2 for k, w in enumerate(toks.said) if w in BELONGING and word(toks, k + 1) in ONTO}
     if owned:  # "belongs to bed 2, not 3"
         owned |= {i.start for i in items if i.link == "not" and i.start > min(owned)}
     owned |= _was_for(items, toks)
     labelled = [i for i in items if i.role == "bed" or (i.role == "num" and i.label and not i.unit)]
     if len(labelled) == 1:  # not "delete 405 line on 411", where 405 is a bed as well
         owned |= {i.start for i in labelled if _is_named_for(i, toks)}
+    if not owned:
+        return items
     return tuple(
         i.as_role("bed") if i.role == "num" and i.label and not i.unit and i.start in owned else i
         for i in items
@@ -276,6 +280,8 @@ def pointed(items: tuple[Item, ...], toks: Toks) -> Item | None:
 
 def points_at_tube(items: tuple[Item, ...], toks: Toks) -> bool:
     """ "that 640 on 7 was the left one": of which tube the line is that was told before."""
+    if toks.words.isdisjoint({"that", "the"}):
+        return False
     told = [i for i in items if i.role == "num" and not i.label]
     numbers = [i for i in told if not i.at] or told
     tubes = [i for i in items if i.role == "tube"]

@@ -7,7 +7,7 @@ chest") or what is behind takes it back ("not a bubble until he coughed"). Calle
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
 from .patterns.numerals import NUMERALS
@@ -129,21 +129,24 @@ STARTS = frozenset(_STARTS.split())
 
 def plain(toks: Sequence[Token]) -> Sequence[Token]:
     """The tokens, each of these by its short name."""
-    if STARTS.isdisjoint(t.text for t in toks):
+    if STARTS.isdisjoint([t.text for t in toks]):
         return toks
-    for words, named in (*FOUND, *PUT):
-        toks = shortly(toks, words, named)
+    return shortly(toks, (*FOUND, *PUT))
+
+
+def shortly(toks: Sequence[Token], rules: Iterable[Described]) -> Sequence[Token]:
+    """The tokens, by its short name the first place where each of these is said."""
+    text = " ".join([t.text for t in toks])
+    for words, named in rules:
+        if found := words.search(text):
+            toks = _put(toks, found, named)
+            text = " ".join([t.text for t in toks])
     return toks
 
 
-def shortly(toks: Sequence[Token], words: re.Pattern[str], named: tuple[str, ...]) -> Sequence[Token]:
-    """The tokens, the first place where it is said so by its short name."""
-    text = " ".join(t.text for t in toks)
-    found = words.search(text)
-    if found is None:
-        return toks
-    part = "x" if "x" in words.groupindex else 0
-    first = text[: found.start(part)].count(" ")
+def _put(toks: Sequence[Token], found: re.Match[str], named: tuple[str, ...]) -> Sequence[Token]:
+    part = "x" if "x" in found.re.groupindex else 0
+    first = found.string[: found.start(part)].count(" ")
     last = first + found.group(part).count(" ")
     begin, end = toks[first], toks[last]
     said = [begin.text if name == SAME else name for name in named]

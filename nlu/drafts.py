@@ -109,6 +109,8 @@ class Draft:
     @property
     def is_of_two(self) -> bool:
         """Whether the names of its tube cannot be those of one; the places of tubes that are joined can."""
+        if len(self.tubes) < len(SIDES):
+            return False
         names = {tube.name for tube in self.tubes}
         return any(names >= both for both in (OPPOSITES[:1] if self.joined else OPPOSITES))
 

@@ -56,8 +56,10 @@ def wrote(items: tuple[Item, ...], toks: Toks) -> bool:
 
 def misread_line(items: tuple[Item, ...], toks: Toks) -> bool:
     """ "i misread the 6:35 pm on bed 10, it was 1180": which line was misread, and how it is."""
+    if "misread" not in [i.name for i in items]:
+        return False
     values = [i for i in items if i.role in {"num", "time", "bed"}]
-    if not any(i.name == "misread" for i in items) or len(values) - any(map(_is_bed, values)) != PAIR:
+    if len(values) - any(map(_is_bed, values)) != PAIR:
         return False
     line, level = values[0], values[-1]
     timed = line.role == "time" or line.full_clock or any(c.colon for c in line.clocks)

@@ -120,6 +120,8 @@ def _timed(toks: Sequence[Token]) -> Sequence[Token]:
 
 def _spelt(toks: Sequence[Token]) -> Sequence[Token]:
     """ "went to i c u": a place whose letters are said one by one."""
+    if sum([len(t.text) == 1 for t in toks]) < min(SPELT_LETTERS):
+        return toks
     out: list[Token] = []
     for token in toks:
         out.append(token)

@@ -100,7 +100,9 @@ def beds(toks: Toks, i: int, index: Mapping[str, str] | None, *, voice: bool, cu
 def _is_behind_letters(toks: Toks, i: int, index: Mapping[str, str]) -> bool:
     """ "CT13" where the unit has a CT1 and no CT13: it is no bed 13."""
     letters = word(toks, i - 1) if i and is_digits(toks, i) and glued(toks, i) else ""
-    named = (label for label in index if letters.isalpha() and label.startswith(letters))
+    if not letters.isalpha():
+        return False
+    named = (label for label in index if label.startswith(letters))
     return any(label[len(letters) : len(letters) + 1].isdecimal() for label in named)
 
 

@@ -149,6 +149,4 @@ def plain(toks: Sequence[Token]) -> Sequence[Token]:
     if STARTS.isdisjoint(said):
         return toks
     rules = [*TOLD, *(KINKED * said.isdisjoint(DOUBTING)), *(NO_LEAK * said.isdisjoint(LEAKING))]
-    for words, named in rules:
-        toks = shortly(toks, words, named)
-    return toks
+    return shortly(toks, rules)

@@ -90,7 +90,7 @@ A_LINE = 2
 
 def without(toks: Sequence[Token]) -> Sequence[Token]:
     """The tokens without these phrases, where something else is left."""
-    if STARTS.isdisjoint(t.text for t in toks):
+    if STARTS.isdisjoint([t.text for t in toks]):
         return toks
     text = " ".join(t.text for t in toks)
     phrases = BESIDE_LINES if sum(t.is_digits for t in toks) >= A_LINE else LEFT_OUT

@@ -168,7 +168,7 @@ def _is_whole_answer(said: Statement | Unclear) -> TypeGuard[Answered]:
 def _covered(statement: Statement, toks: Toks) -> frozenset[int]:
     """The places of the words that a statement was read from."""
     spans = statement.spans.values()
-    return frozenset(k for k, t in enumerate(toks) if any(s.start < t.end and t.start < s.end for s in spans))
+    return frozenset([k for k, t in enumerate(toks) for s in spans if s.start < t.end and t.start < s.end])
 
 
 OF_LEVEL = frozenset({"seeing", "seeming", "reading", "outright"})

@@ -29,11 +29,14 @@ def is_greeting(toks: Toks) -> bool:
 def is_nothing_of_ours(items: tuple[Item, ...]) -> bool:
     """Whether nothing is told, and nothing is to be asked: "bed 12 BP 105/60"."""
     roles = {i.role for i in items}
+    if roles.isdisjoint({"foreign", "claimed"}) or not roles.isdisjoint(TOLD):
+        return False
     cues = {i.value for i in items if i.role == "cue"}
-    aside = "foreign" in roles or ("claimed" in roles and "reason" not in cues)  # "65 yo post op heart"
-    other = aside and not cues - NOT_TOLD and not roles & TOLD
+    aside = "foreign" in roles or "reason" not in cues  # "65 yo post op heart"
+    if not aside or cues - NOT_TOLD:
+        return False
     timed = sum(i.role == "time" for i in items) > 1
-    return other and not (any(_may_be_level(item, timed) for item in items) or _may_be_line(items))
+    return not (any(_may_be_level(item, timed) for item in items) or _may_be_line(items))
 
 
 def is_of_another_device(read: Read) -> bool:

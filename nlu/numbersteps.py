@@ -93,12 +93,12 @@ def _cuts(ground: Ground, way: Way, item: Item) -> bool:
 
 def _next_pair(way: Way, item: Item, toks: Toks) -> Way:
     """ "1500=300 1600=340": each sign of equality makes a pair of its own; "corr 219 1300 = 310" has one."""
-    if any(each.name == "corrected" for each in way.items):
+    sign = word(toks, item.end)
+    if not (sign == "=" or (sign == ":" and item.label is not None)):
         return way
     before = way.items[-1] if way.items else None
     paired = before is not None and before.role in {"num", "time"} and before.end == item.start
-    sign = word(toks, item.end)
-    if not paired or not (sign == "=" or (sign == ":" and item.label is not None)):
+    if not paired or any(each.name == "corrected" for each in way.items):
         return way
     return way._replace(items=(*way.items, Item("sep", item.start, item.start, ",")))
 

@@ -8,6 +8,7 @@ number of them is ever one of ours.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from typing import cast
 
 from .accounts import LITTLE, Accounts, Span
 from .again import Again
@@ -58,11 +59,12 @@ OF_LINE = 3
 OF_MEASURE = frozenset({"is", "are", "was", "at", "on", "of", "his", "her", "still"})
 FEWEST = 2
 """Words and signs of a clause."""
+_CLAUSES = ("clauses of other figures", 0)
 
 
 def other_figures(again: Again) -> list[Span]:
     """The clauses whose numbers are all of other things, and of whom nothing that follows may be."""
-    return [span for span in _clauses(again) if not _may_share(again, *span)]
+    return [span for span in _found(again) if not _may_share(again, *span)]
 
 
 def values_told(again: Again) -> Iterator[Span]:
@@ -76,12 +78,12 @@ def values_told(again: Again) -> Iterator[Span]:
             yield ends.get(start, start), cue.end
 
 
-def their_clauses(again: Again) -> list[Span]:
+def their_clauses(again: Again) -> Sequence[Span]:
     """The same, and those of which something that follows may be; looked for where a word or the number of
     numbers tells of one."""
     toks = again.toks
-    many = sum(is_digits(toks, k) for k in range(len(toks))) > OF_LINE
-    return list(_clauses(again)) if many or not toks.words.isdisjoint(TELLING) else []
+    many = len(toks.digits) > OF_LINE
+    return _found(again) if many or not toks.words.isdisjoint(TELLING) else []
 
 
 def takes_any(again: Again, outcome: Outcome, spans: Sequence[Span]) -> bool:
@@ -89,6 +91,13 @@ def takes_any(again: Again, outcome: Outcome, spans: Sequence[Span]) -> bool:
     places = [place for said in outcome if isinstance(said, Statement) for place in said.spans.values()]
     theirs = [again.toks[k].start for span in spans for k in range(*span)]
     return any(place.start <= start < place.end for place in places for start in theirs)
+
+
+def _found(again: Again) -> Sequence[Span]:
+    """The clauses of a message, looked for once."""
+    if _CLAUSES not in again.toks.memo:
+        again.toks.memo[_CLAUSES] = tuple(_clauses(again))
+    return cast("tuple[Span, ...]", again.toks.memo[_CLAUSES])
 
 
 def _clauses(again: Again) -> Iterator[Span]:

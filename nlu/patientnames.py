@@ -41,7 +41,7 @@ LONG = 4
 
 def plain(toks: Sequence[Token]) -> Sequence[Token]:
     """The tokens, with each such name as the patient."""
-    if NAMES.isdisjoint(t.text for t in toks):
+    if NAMES.isdisjoint([t.text for t in toks]):
         return toks
     return list(_named(toks))
 

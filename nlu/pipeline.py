@@ -131,7 +131,7 @@ class Pipeline:
         raw = raw if voice else tubenames.named(titles.untitled(raw, text), text)
         raw = list(without_dots(raw)) if "." in text else raw
         raw = raw if voice else sentences.parted(raw)
-        owned = any(token.text.endswith("'s") for token in raw)
+        owned = "'s" in plain
         raw = trade.plain(tubenames.plain(list(without_possessive(raw, NUMERALS)) if owned else raw))
         raw = bareverbs.plain(
             abroad.plain(heard.plain(raw) if voice else shortened.plain(swapped.plain(raw)))

@@ -183,7 +183,7 @@ def _typed(toks: Toks) -> Iterator[Span]:
 def is_behind_line(toks: Toks, k: int) -> bool:
     """ "665 ml 0800 | amb in hall": whether a line and its time end there, and nothing goes on about them."""
     before = k - 1 - (word(toks, k - 1) in HALVES)
-    if not word(toks, k).isalpha() or word(toks, k) in GOES_ON_ABOUT or not is_digits(toks, before):
+    if before not in toks.digits or not word(toks, k).isalpha() or word(toks, k) in GOES_ON_ABOUT:
         return False
     start = before - 2 * (word(toks, before - 1) == ":" and glued(toks, before))
     time = before < k - 1 or is_whole_clock(toks, start)

@@ -51,6 +51,8 @@ LEAST = 15
 """mL: a number below that is hardly a line, even where no word names it; common practice, no source."""
 SHORTEST = 2
 """Letters of a word that may name something."""
+BEGINNINGS = frozenset(name[:k] for name in TUBE_NAMES for k in range(SHORTEST + 1, len(name) + 1))
+"""How the name of a tube may begin."""
 FAR, FARTHER = 3, 8
 """So many times larger or smaller a number must be, to be no other value of a line; one without a name."""
 REMAINING = frozenset({"on", "for", "in", "at", "over", "to", "by", "now", "today", "tonight"})
@@ -132,8 +134,10 @@ def left_out(again: Again, outcome: Outcome) -> tuple[str, ...]:
     }
     if not free:
         return ()
+    spans = [(c.start, c.end) for c in _clauses(again)]
+    if not spans:
+        return ()
     known = {k for frame in framed.frames(again) for k in range(frame.start, frame.end)}
-    spans = ((c.start, c.end) for c in _clauses(again))
     return tuple(again.said(*span) for span in spans if free - known >= free & {*range(*span)})
 
 
@@ -266,7 +270,7 @@ def _of_another(again: Again, span: Span) -> Strangers | None:
 
 def _begins_tube(said: str) -> bool:
     """Whether a word as it is written begins the name of a tube: "peric"."""
-    return len(said) > SHORTEST and any(name.startswith(said) for name in TUBE_NAMES)
+    return said in BEGINNINGS
 
 
 def _may_be_line(again: Again, start: int, end: int) -> bool:

@@ -32,10 +32,9 @@ STARTS |= {"given", "administered"} | DONE
 
 def plain(toks: Sequence[Token]) -> Sequence[Token]:
     """The tokens, each value beside what it is of."""
-    if STARTS.isdisjoint(t.text for t in toks):
+    if STARTS.isdisjoint([t.text for t in toks]):
         return toks
-    for words, named in TOLD:
-        toks = shortly(toks, words, named)
+    toks = shortly(toks, TOLD)
     return [each for k in range(len(toks)) for each in _with_at(toks, k)]
 
 

@@ -76,7 +76,7 @@ LEVEL_DIGITS = 3
 
 def plain(toks: Sequence[Token]) -> Sequence[Token]:
     """The tokens, with each such name as one word."""
-    if FIRST.isdisjoint(t.text for t in toks):
+    if FIRST.isdisjoint([t.text for t in toks]):
         return toks
     out: list[Token] = []
     i = 0

@@ -48,8 +48,10 @@ class Trail(NamedTuple):
     @property
     def mending(self) -> bool:
         """Whether a word of repair is the last thing said, commas left out: "ten, correction, twenty"."""
-        last = next((i for i in reversed(self.items) if i.role != "sep"), None)
-        return last is not None and last.role == "repair"
+        for item in reversed(self.items):
+            if item.role != "sep":
+                return item.role == "repair"
+        return False
 
     def grown(self, item: Item) -> Trail:
         """This assignment and one more piece."""

@@ -48,10 +48,13 @@ WHO = frozenset(
 """Behind a stop these begin what was the reason."""
 DOUBTFUL = EARLIER | LATER | NO | YES | {"not", "this", "that", "same", "both", "canister", "box", "?"}
 ALL = EARLIER | LINES | WRONG | PLAIN | NO | YES
+WHICH = frozenset({"first", "second", "1st", "2nd"})
 
 
 def earlier_wrong(toks: Toks) -> Answered | None:
     """That the line before was wrong, where the message says that and no more."""
+    if EARLIER.isdisjoint(toks.words) or WRONG.isdisjoint(toks.words):
+        return None
     said = toks.said[: _reason(toks)]
     if EARLIER.isdisjoint(said) or WRONG.isdisjoint(said) or not set(said) <= ALL:
         return None
@@ -75,5 +78,6 @@ def _reason(toks: Toks) -> int:
 
 def is_either(toks: Toks) -> bool:
     """ "the second one's wrong": what is wrong was said, and not which of the two is chosen."""
-    said = set(toks.said[: len(toks)])
-    return bool(said & {"first", "second", "1st", "2nd"}) and bool(said & WRONG) and said <= ALL | LATER
+    if WRONG.isdisjoint(toks.words) or WHICH.isdisjoint(toks.words):
+        return False
+    return (ALL | LATER).issuperset(toks.said[: len(toks)])
