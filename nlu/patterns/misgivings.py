@@ -9,6 +9,8 @@ from __future__ import annotations
 
 import re
 
+from .numerals import NUMERALS
+
 _SHORT = {
     "<not>": r"(?:not|isn't|isnt|wasn't|wasnt|ain't|aint|don't|dont|can't|cant|cannot|never)",
     "<did not>": r"(?:didn't|didnt|did not|never|hasn't|hasnt|haven't|havent|have not|not)",
@@ -43,8 +45,8 @@ bed room rm bay b mark line level reads at @ ml mls cc tube drain ct chest right
 nil leak air suction sxn seal tidaling serous serosang bloody clear cm h2o with closing now , . : ; a p m am
 pm h hrs
 """
-PLAIN = frozenset({"", *_PLAIN.split()})
-"""Nothing but numbers beside these doubts nothing, denies nothing and takes nothing back."""
+PLAIN = NUMERALS | {"", *_PLAIN.split()}
+"""A message of nothing else, and digits, doubts nothing, denies nothing and takes nothing back."""
 
 DOUBTING = _any_of(r"""
 maybe|perhaps|possibly|probably|presumably|supposedly|allegedly|reportedly|apparently|seemingly
