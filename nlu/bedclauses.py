@@ -153,9 +153,11 @@ def segments(toks: Toks) -> list[Span]:
 
 def _is_of_half_day(toks: Toks, k: int) -> bool:
     """ "2 p.m. with 90 in it": no stop."""
+    if word(toks, k) != ".":
+        return False
     inside = word(toks, k - 1) in {"p", "a"} and word(toks, k + 1) == "m"
     behind = word(toks, k - 1) == "m" and word(toks, k - 2) in {".", "p", "a"}
-    return word(toks, k) == "." and (inside or behind)
+    return inside or behind
 
 
 def _parts(toks: Toks, k: int) -> bool:
@@ -170,9 +172,13 @@ def _parts(toks: Toks, k: int) -> bool:
 
 
 def clauses(again: Again, span: Span, ends: Ends) -> Iterator[Span]:
-    """The clauses in a part of the message that name a bed, each with those behind it that name none."""
+    """The clauses in a part of the message that name a bed, each with those behind it that name none; none
+    where it is not parted."""
     toks, (first, last) = again.toks, span
-    starts = [first, *dict.fromkeys(begins for k in range(first + 1, last - 1) if (begins := ends(again, k)))]
+    begun = [begins for k in range(first + 1, last - 1) if (begins := ends(again, k))]
+    if not begun:
+        return
+    starts = [first, *dict.fromkeys(begun)]
     bounds = [_stripped(toks, *bound) for bound in pairwise([*starts, last])]
     named = [start for start, end in bounds if beds_named(again, (start, end))]
     for start, behind in pairwise([first, *named[1:], last]) if named else ():

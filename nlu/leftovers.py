@@ -119,6 +119,8 @@ def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         if before.unread and named and before.name not in GREETINGS:
             yield f"{before.name!r} may be the name of the tube"
     for item in items:
+        if item.role not in AMOUNTS:
+            continue
         heard = item.lead == "to" and (not item.unit or word(toks, item.start - 2) in READ_AS)
         if item.role == "level" and (heard or (not item.unit and _is_in(item, toks))):
             yield "to or in a number says a bed or a change of value"
@@ -130,7 +132,7 @@ def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
         over = word(toks, item.end) == "+" and word(toks, item.end + 1) in {"", ",", "."}
         if item.role == "level" and over:
             yield "more than a number is no level"
-        if item.role in AMOUNTS and word(toks, item.start - 1) in COMPARED:
+        if word(toks, item.start - 1) in COMPARED:
             yield "more or less than a number is no level"
 
 

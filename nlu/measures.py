@@ -68,7 +68,8 @@ def measured(toks: Toks, i: int, *, voice: bool) -> Iterator[Item]:
     for end, clock in clocks(toks, i):
         times.setdefault(end, []).append(clock)
     for end in sorted({*by_end, *times}):
-        loose = Clocks(c for c in times.get(end, ()) if not c.sure)
+        unsure = [c for c in times.get(end, ()) if not c.sure]
+        loose = Clocks(unsure) if unsure else NO_CLOCKS
         joined = not voice and not loose and all(n.style == "joined" for n in by_end.get(end, ()))
         if joined and not any(is_thousands(toks, i, n) for n in by_end.get(end, ())):
             continue  # typed "85 11": two numbers

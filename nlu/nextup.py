@@ -26,6 +26,8 @@ def without_now(again: Again, outcome: Outcome) -> Told:
         if span.start <= t.start and t.end <= span.end
     }
     now = {k for k in timed if word(toks, k) == "now"}
+    if not now and NAMES.isdisjoint([text.removesuffix("'s") for text in toks.words]):
+        return ()
     spans = [
         clause.clause
         for clause in (own_clauses(again, timed) if timed else ())

@@ -80,7 +80,7 @@ class Places:
             heads = self._is_heading(i)
             for end, clock in times:
                 if clock.sure or heads or self._is_colon(clock, i):
-                    found.setdefault(end, []).append(clock._replace(sure=True))
+                    found.setdefault(end, []).append(clock if clock.sure else clock._replace(sure=True))
             self._clocks[i] = {end: Clocks(cs) for end, cs in found.items()}
         return self._clocks[i]
 

@@ -371,10 +371,10 @@ def _is_to_come(cue: Cue, toks: Toks) -> bool:
 
 
 def _counts_tubes(cue: Cue, toks: Toks) -> bool:
-    """ "just the one tube in this one": how many there are, and none that was placed."""
-    counted = word(toks, cue.start - 1 - (word(toks, cue.start - 1) in {"chest", "drain"})) in COUNTED
-    counted &= word(toks, cue.start - 2) not in {"bed", "room", "rm"}  # "bed 2 new tubes at 1845"
-    return cue.value == "placed" and counted and word(toks, cue.end - 1) in {"tube", "drain", "tubes", "in"}
+    """ "just the one tube in this one": how many, and none that was placed; not "bed 2 new tubes at 1845"."""
+    placed = cue.value == "placed" and word(toks, cue.end - 1) in {"tube", "drain", "tubes", "in"}
+    one = cue.start - 1 - (placed and word(toks, cue.start - 1) in {"chest", "drain"})
+    return placed and word(toks, one) in COUNTED and word(toks, cue.start - 2) not in {"bed", "room", "rm"}
 
 
 def _is_left_in(cue: Cue, toks: Toks) -> bool:
