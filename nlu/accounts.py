@@ -124,8 +124,11 @@ class Accounts:
                 return False
             self.own |= set(range(*span)) if span else set()
             k = max(end, k + 1)
-        known = bool(self.heads or self.claimed) or self._is_dose()
-        return known and not any(self._is_doubtful(j) for j in range(self.start, self.end))
+        return self._is_known() and not any(self._is_doubtful(j) for j in range(self.start, self.end))
+
+    def _is_known(self) -> bool:
+        """Whether the clause is known to be of another thing."""
+        return bool(self.heads or self.claimed) or self._is_dose()
 
     def _taken(self, k: int) -> tuple[Span | None, int]:
         """What is accounted for from there on, and where the number ends that stands there."""
@@ -314,7 +317,7 @@ class Accounts:
         half = word(toks, figure.end) in HALVES and figure.end < self.end
         digits = word(toks, figure.start)
         colon = not figure.plain and word(toks, figure.start + 1) == ":"
-        clock = colon or (figure.plain and _is_clock(digits))
+        clock = colon or (figure.plain and is_clock(digits))
         whole = clock and (colon or len(digits) == FULL_HOUR)
         hour = figure.plain and figure.value <= DAY
         timed = any(word(toks, k) not in PHONES for k in self.heads)
@@ -383,5 +386,6 @@ class Accounts:
         return (k, figure.end) if behind and figure.plain and word(toks, k - 2) in PHONES else None
 
 
-def _is_clock(digits: str) -> bool:
+def is_clock(digits: str) -> bool:
+    """Whether three or four digits are a time of the day."""
     return len(digits) in {SHORT, FULL_HOUR} and int(digits[:-2]) < DAY and int(digits[-2:]) < HOUR

@@ -17,6 +17,7 @@ from .numbers import Toks, is_digits, word
 from .patterns.asides import RELATIVES, STAFF
 from .patterns.leads import LINES
 from .patterns.levels import LITRES
+from .patterns.ownclauses import HIMSELF, SPEAKER
 from .patterns.remarks import REMARKS
 from .roles import LEVELLESS
 from .rules import Rule
@@ -124,6 +125,13 @@ def is_counted(toks: Toks, start: int, end: int) -> bool:
         return False
     few = len(number) <= SHORT and word(toks, k - 1) in BEFORE_COUNT and first.isalpha()
     return few or (k < start - 1 and first in {"in", "out", "on", "up"})
+
+
+def names_number(toks: Toks, start: int, end: int) -> bool:
+    """ "clamped at 1840, steps on his watch: 212": whether words say what the number behind them is of."""
+    # "before I hand over: 605" says of what none is
+    told = not (HIMSELF | SPEAKER).isdisjoint(toks.said[start:end])
+    return start > 0 and not told and word(toks, end) == ":" and is_digits(toks, end + 1)
 
 
 def is_time_before(said: Sequence[str]) -> bool:

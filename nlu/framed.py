@@ -16,7 +16,7 @@ from .adjuncts import plain_end
 from .again import Again, Told
 from .asking import OF_FINDINGS
 from .bareremarks import bare_remarks
-from .behind import DOUBTING, FEWEST, LINKING, is_a_time, is_counted, is_time_before
+from .behind import DOUBTING, FEWEST, LINKING, is_a_time, is_counted, is_time_before, names_number
 from .brief import HOURLY as EVERY_HOUR
 from .chatter import asides, is_timed
 from .circumstances import circumstances, is_same_event
@@ -129,6 +129,7 @@ def told_without(again: Again, frames: Sequence[Frame]) -> Told:
         or _has_tubes_behind(toks, f)
         or _is_told_again(toks, f)
         or _is_another_one(toks, f)
+        or (f.aside and names_number(toks, f.start, f.end))
         or (voice and _may_be_number(toks, f))
         or _leads_on(toks, f)
         or is_a_time(toks.said[f.start : f.end])
@@ -201,11 +202,8 @@ def _may_be_number(toks: Toks, frame: Frame) -> bool:
 def _is_told_again(toks: Toks, frame: Frame) -> bool:
     """ "got a litre of saline since lunch, 1000 at 1630": the amount of something else, and no line?"""
     given = {word(toks, k) for k in range(frame.start, frame.end) if word(toks, k + 1) in GIVEN}
-    given |= (
-        {"1000"} & toks.words
-        if any(word(toks, k) in LITRES for k in range(frame.start, frame.end))
-        else set()
-    )
+    if any(word(toks, k) in LITRES for k in range(frame.start, frame.end)):
+        given |= {"1000"} & toks.words
     others = (word(toks, k) for k in range(len(toks)) if not frame.start <= k < frame.end)
     return any(said.isdecimal() and said in given for said in others)
 
@@ -378,7 +376,7 @@ def _agrees(told: Told, toks: Toks, frames: Sequence[Frame], *, voice: bool) -> 
     if any(f.lines and f.lines not in {len(beds), len(marks)} for f in frames):
         return False
     said = {word(toks, k) for f in frames if not f.aside for k in range(f.start, f.end)}
-    if GOES_HOME & said and not SELF & said and len(beds) < len(("one", "another")):
+    if GOES_HOME & said and not SELF & said and len(beds) <= 1:
         return False
     beside = {k for f in frames if f.aside for k in range(f.start, f.end)}
     own = [k for k in range(len(toks)) if is_digits(toks, k) and k not in beside]

@@ -8,8 +8,10 @@ from __future__ import annotations
 from .neighbours import phrase_of
 from .numbers import Toks, starts_number, word
 from .patterns.idle import (
+    HURTS,
     INTENSIFIED,
     LEAKING,
+    LEFT_OPEN,
     LISTED,
     LISTS,
     LITTLE,
@@ -79,6 +81,11 @@ def is_going(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
         return False
     body = word(toks, cue.start - 1) in OF_SOMEBODY and not SORE.isdisjoint(toks.said[cue.end : cue.end + 2])
     lain = word(toks, cue.start - 2) in {"on", "off"} and word(toks, cue.start - 1) in OF_SOMEBODY
+    after_is = cue.end + (word(toks, cue.end) in {"is", "was", "feels", "still"})
+    apart = cue.start == 0 or word(toks, cue.start - 1) in {",", ".", ";", "(", "-", "and", "!"}
+    body |= (
+        apart and cue.start == stretch.start and word(toks, after_is) in HURTS
+    )  # "back is sore, heat pack on"
     body |= lain or word(toks, cue.start - 1) in MINE or _is_soon(cue, stretch, toks)
     into = word(toks, cue.end) in {"into", "in", "to"} and word(toks, cue.end + 1) == "bed"
     return body or (into and not from_somewhere and not starts_number(toks, cue.end + 2))
@@ -153,6 +160,7 @@ def side(cue: Cue, stretch: Stretch, toks: Toks, taken: set[int]) -> bool:
         return True  # "20 g iv left hand"
     spoken = said == "right" and word(toks, k) in SPEAKING  # "right, that's me"
     done = said == "left" and (word(toks, cue.end) in OTHERS_BEHIND_LEFT or _is_left_in(cue, toks))
+    done |= said == "left" and word(toks, cue.end) == "the" and word(toks, cue.end + 1) in LEFT_OPEN
     return spoken or done or _is_manner(cue, stretch, toks) or _is_remarked(cue, stretch, toks, taken)
 
 

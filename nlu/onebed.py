@@ -213,7 +213,8 @@ class Parts:
         labels = {c.label for c in self.again.cues if c.start < end and c.end > start}
         digits = any(is_digits(self.toks, k) for k in range(start, end))
         self.aside |= not {"at", "@"}.isdisjoint(self.toks.said[start:end])
-        return digits and "other" in labels and labels.isdisjoint(TELLING - {"other"})
+        told = (TELLING - {"other"}) | {"side", "place"}  # "right side. held the 6 o'clock heparin"
+        return digits and "other" in labels and labels.isdisjoint(told)
 
 
 def _is_measured(again: Again, start: int, end: int) -> bool:

@@ -9,6 +9,7 @@ from typing import Literal, NamedTuple
 
 from . import hypotheses
 from .again import Again
+from .alongside import alongside, left_out
 from .apart import by_sentence, joined, question_first
 from .asking import opens_aloud
 from .besidefigures import beside_figures, leans_on_figures
@@ -36,7 +37,7 @@ from .rowwise import by_row
 from .sentence import Sentence, Ward, pieces
 from .shiftstart import asked_when
 from .statements import Checked, Corrected, Mark, Parsed, Statement, Unclear
-from .strangers import beside_strangers, left_out
+from .strangers import beside_strangers
 from .strays import without_strays
 from .telegram import by_field
 from .verdict import (
@@ -74,6 +75,7 @@ AGAIN_TYPED = (
     retold,
     hindered,
     beside_strangers,
+    alongside,
 )
 
 

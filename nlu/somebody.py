@@ -94,7 +94,7 @@ def clauses(again: Again, claimed: Container[int], labelled: Mapping[int, tuple[
         ):
             begins += 1
         clause = Clause(start, end, begins, tuple(bed for bed in beds if start <= bed[0] < end), "")
-        found.append(clause._replace(who=_subject(toks, clause, voice=voice)))
+        found.append(clause._replace(who=subject(toks, clause, voice=voice)))
     return found
 
 
@@ -113,7 +113,7 @@ def names_bed(toks: Toks, k: int) -> bool:
     )
 
 
-def _subject(toks: Toks, clause: Clause, *, voice: bool) -> str:
+def subject(toks: Toks, clause: Clause, *, voice: bool) -> str:
     """Of whom a clause is: a patient, another, or a thing that something is told of; empty where nobody."""
     k = clause.begins
     first = word(toks, k)

@@ -110,12 +110,12 @@ def beside_strangers(again: Again) -> Told:
     ways = dict.fromkeys((tuple(strange), (*others, *strange)))
     told = next(filter(None, (framed.told_without(again, way) for way in ways)), ())
     lines = [s for s in told if isinstance(s, Mark)]
-    if len(lines) > 1 or any(_is_bare(line, again) for line in lines):
+    if len(lines) > 1 or any(is_bare(line, again) for line in lines):
         return ()  # of a list a line may be lost
-    return () if any(_may_be_value(said, clause) for said in told for clause in clauses) else told
+    return () if any(may_be_value(said, clause) for said in told for clause in clauses) else told
 
 
-def _is_bare(line: Mark, again: Again) -> bool:
+def is_bare(line: Mark, again: Again) -> bool:
     """ "pt in 13 is 84 and her husband is 91": a small number that no word and no time makes a line."""
     named = any(cue.label in framed.LED | {"ml", "tubeword", "canister"} for cue in again.cues)
     return line.at is None and (line.level_ml or 0) < HUNDRED and not named
@@ -260,20 +260,20 @@ def _of_another(again: Again, span: Span) -> Strangers | None:
     toks, (start, end) = again.toks, span
     if not any(is_digits(toks, k) for k in range(start, end)) or word(toks, end) == "?":
         return None
-    if any(k in again.meant.labelled for k in range(start, end)) or _may_be_line(again, start, end):
+    if any(k in again.meant.labelled for k in range(start, end)) or may_be_line(again, start, end):
         return None
-    if any(_begins_tube(again.said(k, k + 1).lower()) for k in range(start, end)):
+    if any(begins_tube(again.said(k, k + 1).lower()) for k in range(start, end)):
         return None
     clause = Strangers(again, span)
     return clause if not clause.is_ours and clause.are_whole() else None
 
 
-def _begins_tube(said: str) -> bool:
+def begins_tube(said: str) -> bool:
     """Whether a word as it is written begins the name of a tube: "peric"."""
     return said in BEGINNINGS
 
 
-def _may_be_line(again: Again, start: int, end: int) -> bool:
+def may_be_line(again: Again, start: int, end: int) -> bool:
     """ "florp 7 210", "0900 florp 340": whether its last number may be a line of a bed or a time there."""
     toks, beds = again.toks, again.ward.index or ()
     numbers = [k for k in range(start, end) if is_digits(toks, k)]
@@ -287,7 +287,7 @@ def _may_be_line(again: Again, start: int, end: int) -> bool:
     return False
 
 
-def _may_be_value(said: Statement, clause: Strangers) -> bool:
+def may_be_value(said: Statement, clause: Strangers) -> bool:
     """ "340 at 1900. gah 360", "sats fine on 60": whether a number of a short clause, or one that no word
     right beside it names, may be another value of what was told."""
     toks, span = clause.toks, range(clause.start, clause.end)

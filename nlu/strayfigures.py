@@ -10,6 +10,7 @@ from collections.abc import Iterator
 
 from .clauses import ENDS, is_strange
 from .items import AMOUNTS, Item, is_now
+from .loosefigures import BESIDE_EVENT, OF_PEOPLE, TIME_OF_WORDS
 from .neighbours import begins_at, is_dash, is_stop_among
 from .numbers import Toks, glued, is_digits, word
 from .patterns.asides import LOADED, RELATIVES, STAFF
@@ -332,7 +333,7 @@ def _handed_over(items: Pieces, toks: Toks) -> Iterator[str]:
 
 
 HANDED_OVER = Rule(_handed_over, frozenset({"opens"}))
-STRAY = Rules((*_RULES, HANDED_OVER))
+STRAY = Rules((*_RULES, HANDED_OVER, OF_PEOPLE, BESIDE_EVENT, TIME_OF_WORDS))
 """What is asked of a clause that may be of nothing here."""
 OF_ASKED = Rules((*_RULES[:2], HANDED_OVER))
 """The same of a question."""

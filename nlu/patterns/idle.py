@@ -73,6 +73,8 @@ OPENING = frozenset(
 )
 _IDIOMS = """
 out for the count
+nil by mouth
+for now
 well off
 knocked for six
 fell out with
@@ -113,6 +115,9 @@ wrong number rang
 _BY_WORDS = [tuple(idiom.split()) for idiom in _IDIOMS.strip().splitlines()]
 IDIOMS = {first: [idiom for idiom in _BY_WORDS if idiom[0] == first] for first, *_ in _BY_WORDS}
 """What everybody says and of no drain, by its first word."""
+HURTS = frozenset(
+    {"hurts", "aches", "ache", "pain", "sore", "hurting", "aching", "killing", "stiff", "itchy", "playing"}
+)
 SORE = frozenset({"is", "hurts", "aches", "ache", "pain", "killing", "sore", "was", "feels", "rub"})
 OF_SOMEBODY = frozenset(
     {"his", "her", "my", "your", "their", "with", "tonight", "today", "here", "preceptor", "this"}
@@ -154,6 +159,36 @@ SAME_THINGS = frozenset(
 OTHERS_BEHIND_LEFT = frozenset(
     {"my", "his", "her", "our", "their", "me", "him", "them", "us", "a", "an", "it", "some", "early", "work"}
 )
+LEFT_OPEN = frozenset(
+    {
+        "window",
+        "door",
+        "light",
+        "lights",
+        "tv",
+        "telly",
+        "phone",
+        "charger",
+        "glasses",
+        "bag",
+        "shoes",
+        "note",
+    }
+    | {
+        "keys",
+        "curtain",
+        "curtains",
+        "bell",
+        "teeth",
+        "dentures",
+        "tray",
+        "room",
+        "ward",
+        "building",
+        "message",
+    }
+)
+"""What somebody left, and no tube."""
 LOOKING = frozenset({"look", "check", "see", "read", "recheck", "confirm", "measure", "mark", "count"})
 ON_AGAIN = frozenset({"back on", "put back on", "hooked back on"})
 SUCTION = frozenset({"suction", "sxn", "suct", "wall", "lws", "vacuum", "vac", "sx"})

@@ -5,7 +5,7 @@ from __future__ import annotations
 from .english import ENGLISH
 
 _WORDS = """
-hoist hoists hoisted
+hoist hoists hoisted upped
 hemithorax hemidiaphragm updated mist trans
 horse horses typed types typing topped topping decreased decrease increased increase released leased ceased
 about above after again also area back been before being best better book both bread break bring

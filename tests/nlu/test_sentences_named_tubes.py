@@ -114,7 +114,7 @@ def test_a_list_keeps_its_time_and_its_rows(text: str, read: str) -> None:
     [
         ("bed 18 700 at 1900, right back at it", "ask kind"),
         ("bed 18 700 at 1900, gave him the right dose", "ask kind"),
-        ("bed 18 700 at 1900, left the door open", "ask kind"),
+        ("bed 18 700 at 1900, left the door open", "mark bed=18 at=19:00 level_ml=700"),
         ("bed 18 700 at 1900, right side", "mark bed=18 tube=right at=19:00 level_ml=700"),
         ("bed 18 700 at 1900 (left)", "mark bed=18 tube=left at=19:00 level_ml=700"),
         ("bed 18, right tube, 700 at 1900", "mark bed=18 tube=right at=19:00 level_ml=700"),

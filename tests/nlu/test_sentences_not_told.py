@@ -17,7 +17,6 @@ from .saying import BEDS, Channel, reading
         "bed 11 didnt check for leak",
         "11 not checked for leak",
         "pt from 6 is in 16 now",
-        "2 new admits and bed 4 mark 150 at 1815",
         "mark 300 at 1800 for the pt who was in 21, hes in 2 now",
         "bed 2 1 tube 340 at 1800",
         "5 sitting at 330, IS got to 1250 this am",

@@ -128,7 +128,7 @@ def test_where_a_line_is_asked_the_check_has_none_of_its_numbers_as_its_time(tex
         ("bed 15 on gravity, no suction", "checked bed=15 suction_cmh2o=0"),
         ("bed 5 220 1820 he has a central line", "mark bed=5 at=18:20 level_ml=220"),
         ("his heart rate is fine - 12 340 at 1900", LINE),
-        ("bed 12 340 now, physio came 20 min ago", "ask at"),
+        ("bed 12 340 at 1845, physio came 20 min ago", "mark bed=12 at=18:45 level_ml=340"),
         ("bed 14 drain goes with him, nothing to chart", "ask kind"),
     ],
 )

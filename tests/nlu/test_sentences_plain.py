@@ -179,7 +179,7 @@ def test_a_number_that_is_so_much_less_is_no_suction() -> None:
         ),
         ("12 aware", "acknowledged bed=12"),
         ("bed 9 drain disconnected at 1825, dr aware at 1830", "incident bed=9 at=18:25 what=disconnected"),
-        ("bed 9 drain disconnected at 1825, dr aware 1830", "ask level_ml"),
+        ("bed 9 drain disconnected at 1825, dr aware 1830", "incident bed=9 at=18:25 what=disconnected"),
         ("bed 9 drain disconnected, dr aware at 1830", "incident bed=9 at=18:30 what=disconnected"),
         ("bed 3 420, md aware 1830", "mark bed=3 at=18:30 level_ml=420"),
         ("bed 3 pulled on her tube", "ask kind"),
