@@ -45,6 +45,8 @@ LEAST_TENS = 10
 """Between two hours these say a range: "six to seven"."""
 _LINKS = frozenset({*PAST, *TO})
 _UNTOLD = frozenset({"half", "top"})
+_LINKED = _LINKS | _UNTOLD
+"""Without one of these no minutes are told before or after an hour."""
 
 
 @remembered
@@ -137,8 +139,10 @@ def _core(toks: Toks, i: int) -> Iterator[Found]:
         yield from _digits(toks, i)
     else:
         yield from _words(toks, i)
-    yield from _twelve_named(toks, i)
-    yield from _minutes_past(toks, i)
+    if not toks.words.isdisjoint(NOON):
+        yield from _twelve_named(toks, i)
+    if not toks.words.isdisjoint(_LINKED):
+        yield from _minutes_past(toks, i)
 
 
 def _noon(text: str) -> Clock:
@@ -147,8 +151,6 @@ def _noon(text: str) -> Clock:
 
 def _twelve_named(toks: Toks, i: int) -> Iterator[Found]:
     """ "12:00 noon", "12 o'clock midnight", "0000 midnight": the hour, and once more by its name."""
-    if toks.words.isdisjoint(NOON):
-        return
     hour = word(toks, i)
     colon = word(toks, i + 1) == ":" and word(toks, i + 2) == "00" and glued(toks, i + 1)
     end = i + 3 if colon else i + 1

@@ -348,6 +348,12 @@ def _tells_line(cue: Cue, toks: Toks) -> bool:
 
 def _is_called_by_time(cue: Cue, toks: Toks) -> bool:
     """ "for the 1800 mark bed 6 is 690": the time by which the line is called."""
+    bed = cue.end + (word(toks, cue.end) in OF_BED)
+    label = bed + (word(toks, bed) in BED_WORDS)
+    behind = range(label + 1, label + 1 + LONGEST_LABEL)
+    tells = any(word(toks, k) in TELLS and starts_number(toks, k + 1) for k in behind)
+    if not tells and DID.isdisjoint(toks.words):
+        return False
     near = range(max(0, cue.start - MOST_OF_TIME), cue.start)
     start = next((k for k in near if any(end == cue.start for end, _ in clocks(toks, k))), None)
     if start is None:
@@ -357,11 +363,8 @@ def _is_called_by_time(cue: Cue, toks: Toks) -> bool:
         return ":" in toks.said[cue.end :]  # "bank nurse did the 1600 line with me: 410"
     start -= word(toks, start - 1) == "for"
     opens = word(toks, start - 1) in BEFORE_BED - BED_WORDS | THINKING
-    bed = cue.end + (word(toks, cue.end) in OF_BED)
-    label = bed + (word(toks, bed) in BED_WORDS)
     named = starts_number(toks, label) or (label > bed and word(toks, label) in HOMOPHONES)
-    tells = range(label + 1, label + 1 + LONGEST_LABEL) if opens and named else ()
-    return any(word(toks, k) in TELLS and starts_number(toks, k + 1) for k in tells)
+    return tells and opens and named
 
 
 def _is_before_line(cue: Cue, toks: Toks) -> bool:

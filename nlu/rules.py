@@ -47,13 +47,17 @@ class Rules(tuple[Rule, ...]):
 
 def there(items: Iterable[Item]) -> frozenset[str]:
     """The roles of the pieces, and what those are that are cues."""
-    return frozenset([i.value if i.role == "cue" else i.role for i in items])
+    return frozenset(_kinds(items))
+
+
+def _kinds(items: Iterable[Item]) -> list[str]:
+    return [i.value if i.role == "cue" else i.role for i in items]
 
 
 def asked(rules: Rules, items: Pieces, toks: Toks) -> Sequence[Rule]:
     """The rules that may find something in these pieces, in their order."""
     worded = rules.wordless | needing(rules.by_word, toks.words)
-    return rules.of(worded & needing(rules.by_piece, there(items)))
+    return rules.of(worded & needing(rules.by_piece, _kinds(items)))
 
 
 def signs(rules: Rules, items: Pieces, toks: Toks) -> list[str]:
