@@ -41,6 +41,7 @@ OF_WHOSE = SHORT_BED_WORDS | {"'", "s", "the", "his", "her", "patient", "bay"}
 FAR = 7
 COMING = frozenset({"away", "back"})
 """Beside these something else may be told: "back from OR with a new mediastinal tube"."""
+SIDED = frozenset({"l", "r"})
 NAMED = frozenset({"placed", "removed"})
 """Events told around the name of a tube: "new left chest tube", "took out the apical drain"."""
 
@@ -185,8 +186,8 @@ def _tubes(cues: tuple[Cue, ...]) -> list[tuple[int, int]]:
 
 def _letters(toks: Toks, named: Mapping[int, int]) -> Iterator[tuple[int, int]]:
     """Where a side is a letter behind the word new: "new R CT", "new L apical drain"."""
-    for i, tok in enumerate(toks):
-        if tok.text in {"l", "r"} and word(toks, i - 1) in {"new", "fresh", "second", "another", "a"}:
+    for i, tok in enumerate(toks) if not SIDED.isdisjoint(toks.words) else ():
+        if tok.text in SIDED and word(toks, i - 1) in {"new", "fresh", "second", "another", "a"}:
             yield i, named.get(i + 1, i + 1)
 
 

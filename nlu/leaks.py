@@ -34,6 +34,7 @@ HURTING = frozenset(
     {"sore", "pain", "painful", "hurts", "hurting", "tender", "aches", "aching", "winces", "uncomfortable"}
 )
 BREATHING = frozenset({"on", "with", "w", "when", "during"})
+LEAKING = frozenset({"leak", "leakgrade", "leakhow", "tidal"})
 
 
 def leaks(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
@@ -41,7 +42,10 @@ def leaks(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
     cues = with_found(cues, list(_graded(cues, toks))) if not MOVED.isdisjoint(toks.words) else cues
     if not SIGNS.isdisjoint(toks.words):
         cues = _with_own_sign(cues, toks)
-    cues = tuple(_signed(cue, toks) for cue in with_signs_in_a_row(cues, toks))
+    cues = with_signs_in_a_row(cues, toks)
+    if LEAKING.isdisjoint([c.label for c in cues]):
+        return cues
+    cues = tuple(_signed(cue, toks) for cue in cues)
     cues = tuple(part for cue in cues for part in _with_its_time(cue, toks))
     if "cm" in toks.words:
         cues = tuple(_how_far(c, cues, toks) if c.label == "tidal" else c for c in cues)

@@ -300,20 +300,25 @@ def _meant(cue: Cue, toks: Toks, *, ends: bool) -> Cue:
         return cue._replace(label="word", value=words)
     if words in AGREED and cue.start <= SHORT and word(toks, cue.end) in AGREED_BEFORE:
         return cue._replace(label="yes", value="")
-    put = word(toks, cue.start - 1).isdecimal() and {"put", "jot", "mark", "write", "chart"} & toks.words
     if cue.label == "other" and words.endswith(" at") and not number_follows(toks, cue.end):
         return cue._replace(label="filler", value="")  # "what rate is 5 running at"
     if cue.value == "repeat" and words == "repeat" and _is_of_an_order(word(toks, cue.end)):
         return cue._replace(label="word", value=words)  # "dr wants repeat film"
     if cue.value == "open" and words.endswith(WAITED_FOR) and word(toks, cue.end) not in OF_ME:
         return cue._replace(label="plan", value="")  # "still waiting on that box for 3"
-    if words == "down for" and (put or number_follows(toks, cue.end)):  # "put bed 12 down for 340"
-        return cue._replace(label="filler", value="")
+    if words == "down for" and (_is_put(cue, toks) or number_follows(toks, cue.end)):
+        return cue._replace(label="filler", value="")  # "put bed 12 down for 340"
     if words == "a line" and word(toks, cue.start - 1) in DRAWING:  # of the level, and in no artery
         return cue._replace(label="level", value="")
     if words in WATER_SEALS and _is_state(cue, toks):
         return cue._replace(label="waterseal")
     return turned_away(cue, toks)
+
+
+def _is_put(cue: Cue, toks: Toks) -> bool:
+    """Whether the cue is behind a number, and somebody is to write it."""
+    written = not {"put", "jot", "mark", "write", "chart"}.isdisjoint(toks.words)
+    return written and word(toks, cue.start - 1).isdecimal()
 
 
 def _is_heading(behind: str) -> bool:

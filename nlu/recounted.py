@@ -389,7 +389,7 @@ RECOUNTED: tuple[tuple[frozenset[str], Rule], ...] = (
     (PURPOSES | {"see"}, _to_see),
     (frozenset({"sat"}), _sat_up),
     (frozenset({"ray", "xray"}), _for_xray),
-    (frozenset({"bed", "i'll", "we'll", "ill", "will", "gonna", "going"}), _lowered),
+    (LOWERED | {"i'll", "we'll", "ill", "will", "gonna", "going"}, _lowered),
     (frozenset({"wall"}), _off_the_wall),
 )
 """Each rule with the words of which it needs one."""

@@ -278,7 +278,7 @@ REFERRING: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset({"since"}), _since_then),
     (frozenset({"since"}), _in_a_state_since),
     (SURGEONS, _per_surgeons),
-    (BED_WORDS, _moved_the_bed),
+    (MOVING, _moved_the_bed),
     (HOURS, _an_hour),
     (ACROSS, _came_over),
     (HERE | WINGS | PLACES, _came_to_us),

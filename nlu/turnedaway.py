@@ -64,20 +64,8 @@ WEIGHED_WITHIN = 8
 TOLD_OF = frozenset({"is", "was", "has", "had", "means", "makes", "i", "he", "she", "we", "seems", "looks"})
 WHOM = PATIENTS | RELATIVES | STAFF
 TO_DO = frozenset(
-    {
-        "pull",
-        "remove",
-        "change",
-        "swap",
-        "empty",
-        "clamp",
-        "replace",
-        "exchange",
-        "call",
-        "take",
-        "stop",
-        "bin",
-    }
+    {"pull", "remove", "change", "swap", "empty", "clamp", "replace"}
+    | {"exchange", "call", "take", "stop", "bin"}
 )
 ROUGHLY = frozenset(
     {
@@ -205,10 +193,15 @@ def _is_of_trial(cue: Cue, toks: Toks) -> bool:
 WAITING = frozenset({"when", "once", "be"})
 TRIED = frozenset({"trial", "trials", "test", "swallow", "order", "orders"}) | CANISTERS
 SEALED = frozenset({"seal", "water", "waterseal", "gravity", "ws", "h2o", "wall"})
+OF_SENSES = frozenset(
+    {"handoff", "chart", "last", "clamped", "rate", "trend", "total", "away", "back", "withdrawn"}
+)
 
 
 def _is_of_other_sense(cue: Cue, toks: Toks) -> bool:
     """Whether a cue of a question, an order or an outing is only part of what is told: "out of report"."""
+    if cue.value not in OF_SENSES and cue.label not in {"out", "question"}:
+        return False
     before, behind = word(toks, cue.start - 1), word(toks, cue.end)
     told = ASKED.isdisjoint(toks.said[: cue.start])
     if cue.value == "handoff":  # "when i get out of report", "what is due before I hand over to days"
