@@ -52,15 +52,14 @@ class Brief:
 
     def kept_or_bed(self) -> Statement | None:
         """ "keep it", "it was bed 12": a yes, or the bed that was asked for."""
-        said = set(self.toks.said[: len(self.toks)])
-        if "keep" in said and said & DESCRIBING and said <= KEEPING:
+        said = self.toks.said[: len(self.toks)]
+        if "keep" in said and not DESCRIBING.isdisjoint(said) and KEEPING.issuperset(said):
             return Answered(answer="yes")
+        if word(self.toks, 0) not in {"it", "it's", "its"} or "?" in said:
+            return None
         beds = [i for i in self.items if i.role == "bed" and i.known]
         told = [i for i in self.items if i.value not in {"bed", "filler"} and i.role != "sep"]
-        of_bed = len(beds) == 1 and told == beds and not said & {"?"}
-        if of_bed and word(self.toks, 0) in {"it", "it's", "its"}:
-            return Answered(bed=beds[0].label)
-        return None
+        return Answered(bed=beds[0].label) if len(beds) == 1 and told == beds else None
 
     def choice_of_canister(self) -> Statement | None:
         """ "new canister", "new box yes": an answer, when no bed or number is said."""

@@ -82,6 +82,7 @@ IS_AT = frozenset({"at", "on", "is", "line", "mark", "level", "drain", "box", "b
 """Behind "204s" these tell of that bed."""
 COUNTS = {"one": "1", "two": "2", "three": "3", "four": "4"}
 """How many of a drug, as it is typed."""
+PARTED = frozenset({"/", "s", *COUNTS})
 FULL_HOUR = 4
 ENDS = STOPS - {",", "-", "/"}
 
@@ -89,6 +90,8 @@ ENDS = STOPS - {",", "-", "/"}
 def parted(toks: Sequence[Token]) -> Sequence[Token]:
     """ "7A right/ 600 at 0900/ clamped 0902": a slash with a blank behind it only is the comma of whoever
     types so; "120/ 80" is none. "204s on 410" is what 204 is on."""
+    if PARTED.isdisjoint([t.text for t in toks]):
+        return toks
     found = list(toks)
     for k, (before, sign, behind) in enumerate(zip(toks, toks[1:], toks[2:], strict=False), 1):
         apart = sign.text == "/" and sign.glued and not behind.glued
