@@ -24,6 +24,7 @@ from .listmarks import without_list_marks
 from .misgivings import doubted
 from .nextup import without_now
 from .nothing import is_of_another_device
+from .notrighted import without_unmade
 from .ofall import asked_of_all
 from .onesentence import one_sentence
 from .otherfigures import takes_any, their_clauses
@@ -31,6 +32,7 @@ from .otherwords import ends_in_ten
 from .ownbeds import by_own_bed
 from .pairlist import by_pairs
 from .pipeline import Read, pipeline
+from .puttingright import put_right
 from .recast import with_cues
 from .retold import retold
 from .rowwise import by_row
@@ -63,6 +65,7 @@ WORK = 2000
 AGAIN_DICTATED = (joined, retold, framed, by_row, hindered)
 """How a message that would be asked is read again; its stops are those of the recogniser."""
 AGAIN_TYPED = (
+    put_right,
     by_field,
     by_sentence,
     question_first,
@@ -119,7 +122,7 @@ def _parsed(text: str, ward: Ward) -> Parsed:
     said = text if ward.voice else without_list_marks(text)
     read = pipeline().read(said, voice=ward.voice)
     again = Again(read, with_cues(read, ward.index, voice=ward.voice), ward, _outcome)
-    told = doubted(without_strays(_once(_told(again)), read), read, again.meant.cues)
+    told = doubted(without_strays(without_unmade(_once(_told(again)), again), read), read, again.meant.cues)
     outcome = asked_when(told, read.tokens, ward.arrived, ward.shifts, text)
     if ward.voice and not any(isinstance(s, Statement) for s in outcome) and is_of_another_device(read):
         outcome = (Unclear(slot="kind", text=text),)

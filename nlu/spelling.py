@@ -91,7 +91,7 @@ class Speller:
                 swapped = sorted(word) == sorted(known)
                 if len(word) == SHORTEST == len(known) and not swapped:
                     continue
-                if distance <= reach and _same_start(word, known):
+                if distance <= reach and _same_start(word, known) and not _loses_no(word, known):
                     best.append((distance, not swapped, known))
         return min(best)[2] if best else word
 
@@ -133,6 +133,11 @@ def _skeletons(words: Iterable[str]) -> dict[str, str]:
 
 def _near(word: str, numeral: str) -> bool:
     return abs(len(word) - len(numeral)) <= 1 and OSA.distance(word, numeral, score_cutoff=1) <= 1
+
+
+def _loses_no(word: str, known: str) -> bool:
+    """ "shouldnt" is no "should"."""
+    return word.endswith("nt") and not known.endswith(("nt", "n't"))
 
 
 def _same_start(word: str, known: str) -> bool:

@@ -22,6 +22,8 @@ COPULAS = frozenset({"is", "was", "s", "it's", "its", "read", "reads"})
 """Before "at" these say what a line is at."""
 CONTRASTED = frozenset({"instead", "rather"})
 LED = frozenset({"", "to"})
+WENT = frozenset({"went", "gone", "landed", "ended", "filed"})
+"""What was sent did so: "it went under bed 12 instead of bed 8"."""
 PLACES = frozenset({"num", "bed", "time", "tube"})
 
 
@@ -141,13 +143,13 @@ def contrast(cue: Item, items: tuple[Item, ...], toks: Toks) -> Contrast:
     """ "i wrote 1050 instead of 1120", "i put 640 on 6 instead of 2": behind what was entered comes what is
     right; "put the 1800 mark on 6 instead of 2" may be what is to be done."""
     said = toks.said[: cue.start]
-    entered = next((k for k in reversed(range(len(said))) if said[k] in ENTERED), None)
+    entered = next((k for k in reversed(range(len(said))) if said[k] in ENTERED | WENT), None)
     last = next((i for i in reversed(items) if i.end <= cue.start and i.role in {"num", "bed"}), None)
     if entered is None or last is None or "should" in said[:entered]:
         return Contrast()
     of_bed = last.role == "bed" or (last.label is not None and last.link in {"on", "for", "in"})
     if of_bed:
-        mine = said[entered - 1 : entered] in {("i",), ("we",)}
+        mine = said[entered - 1 : entered] in {("i",), ("we",)} or said[entered] in WENT
         return Contrast(right=mine, unsure=not mine, of_beds=True)
     return Contrast(right=entered >= last.start - 1 - (said[entered + 1 : entered + 2] == ("as",)))
 
