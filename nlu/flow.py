@@ -25,12 +25,15 @@ PLURAL = frozenset({"tubes", "drains", "cts", "sides"})
 """A number behind one of these is no name of a tube where both were said."""
 SUMMED = frozenset({("window", "shift"), ("window", "last_shift"), ("window", "24h")})
 MUCH = frozenset({"heap", "heaps", "lot", "lots", "load", "loads", "ton", "tons", "gush", "bunch", "much"})
+WITHIN = frozenset({"in", "over", "for", "the", "during", "within", "x", "of", "/", "per", "last", "past"})
+THROUGHOUT = frozenset({"through", "thru", "throughout"})
+"""Behind a number: in all that time, and not when."""
 OF_ALL = frozenset({"all", "both", "each", "everyone"})
 SET = frozenset({"seal", "suction", "wall", "suction_on"})
 NOTHING = frozenset({"nil", "nothing", "none", "zero", "nada", "0", "zilch"})
 
 
-def _over(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+def _over(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """ "45 ml last hour", "300 this shift": what came over a length of time is an amount, if it is ours."""
     last: Item | None = None
     beside = parted = named = False
@@ -46,7 +49,7 @@ def _over(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
         of_another = last is not None and last.role in {"foreign", "claimed"}
         beside |= of_another and item.value == "span"
         over = item.value in ({"span"} if parted else {"span", "window", "since"})  # "640. clear as day"
-        if last is not None and _is_amount_of_it(last) and over:
+        if last is not None and over and (_is_amount_of_it(last) or _is_right_before(last, item, toks)):
             yield "an amount over a length of time"
 
 
@@ -77,6 +80,12 @@ def _when_again(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 def _is_amount_of_it(item: Item) -> bool:
     """A bare level, or what is a time only for want of another place: "240 for the night, line 880"."""
     return item.loose_time or _is_bare_level(item)
+
+
+def _is_right_before(item: Item, over: Item, toks: Toks) -> bool:
+    """ "level 200 in last hour": that too may be an amount; where it rose to ("to 700 in 20 min") is none."""
+    risen = word(toks, item.start - 1) == "to"
+    return item.role == "level" and not risen and WITHIN.issuperset(toks.said[item.end : over.start])
 
 
 def _is_bare_level(item: Item) -> bool:
@@ -139,9 +148,11 @@ def _summed(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
 
 
 def _each_hour(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
-    """ "17 hrly 35": how much came in an hour, and no line."""
+    """ "17 hrly 35", "level 35 hourly": how much came in an hour, or all night, and no line."""
     for item in items:
-        if _is_bare_level(item) and word(toks, item.start - 1) in HOURLY:
+        before, behind = word(toks, item.start - 1), word(toks, item.end)
+        over = behind in THROUGHOUT or (behind in HOURLY and word(toks, item.end + 1) in ENDS)
+        if item.role == "level" and (over or (before in HOURLY and _is_bare_level(item))):
             yield "an amount of each hour is no level"
 
 
@@ -280,7 +291,7 @@ OVER_TIME = (
     Rule(_beds_of_a_sum, frozenset({"output"})),
     Rule(_summed, frozenset({"ask"})),
     Rule(_as_much, frozenset({"same"})),
-    Rule(_each_hour, frozenset({"level"}), HOURLY),
+    Rule(_each_hour, frozenset({"level"}), HOURLY | THROUGHOUT),
     Rule(_beside_nothing, frozenset({"same"})),
     Rule(_of_several, frozenset({"choice"})),
     Rule(_before_an_amount, frozenset({"volume"})),

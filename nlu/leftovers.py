@@ -60,6 +60,7 @@ COMPARED = frozenset({">", "<"})
 OF_A_TIME = frozenset({"o'clock", "oclock", "o"})
 """Before these a number is no level."""
 SEPARATE = frozenset({"at", "add", "and"})
+LINE = frozenset({"line", "level", "mark", "reading", "reads"})
 OWN = frozenset({"the", "his", "her", "their", "that"})
 """Between a word and a tube one of these says that the word is no name of it."""
 PAIR = 2
@@ -107,11 +108,21 @@ def _is_of_new_one(item: Item, items: tuple[Item, ...]) -> bool:
     return item is items[-1] and any(i.role == "cue" and i.name == "exchanged" for i in items)
 
 
+def _is_behind_line(before: Item, item: Item, toks: Toks) -> bool:
+    """ "drained 215, line nearby 1050": with the word for a line before the word, that may be its level."""
+    return (
+        word(toks, before.start - 1) in LINE and not (item.at or item.sure_time) and before.end == item.start
+    )
+
+
 def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
     """A number that no word calls a level, with a word before it that may be its name ("hb 82")."""
     for before, item in pairwise(items):
         other = before.unread or (before.role == "cue" and before.value == "ask")
-        if item.role == "level" and item.lead in {"", "at"} and other:
+        loose = (
+            before.unread and item.role == "time" and (item.loose_time or _is_behind_line(before, item, toks))
+        )
+        if loose or (item.role == "level" and item.lead in {"", "at"} and other):
             yield f"{before.name!r} may say what the number is"
         if before.role == "level" and not before.lead and before.unit and item.unread:
             yield f"{item.name!r} may say what it is of"

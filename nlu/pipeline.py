@@ -19,6 +19,7 @@ from spacy.tokens import Doc
 from . import (
     abroad,
     bareverbs,
+    degrees,
     described,
     heard,
     learnt,
@@ -133,6 +134,7 @@ class Pipeline:
         raw = raw if voice else sentences.parted(raw)
         owned = "'s" in plain
         raw = trade.plain(tubenames.plain(list(without_possessive(raw, NUMERALS)) if owned else raw))
+        raw = degrees.plain(raw)
         raw = bareverbs.plain(
             abroad.plain(heard.plain(raw) if voice else shortened.plain(swapped.plain(raw)))
         )

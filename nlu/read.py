@@ -16,6 +16,7 @@ from .besidefigures import beside_figures, leans_on_figures
 from .circumstances import with_time_behind
 from .eachtube import by_tube
 from .framed import framed
+from .hedged import Hedges
 from .hindered import hindered
 from .items import Item
 from .labels import bed_index
@@ -120,20 +121,33 @@ def _parsed(text: str, ward: Ward) -> Parsed:
     if len(text) > LONGEST:
         return Parsed(text=text, unclear=(Unclear(slot="kind", text=text),))
     said = text if ward.voice else without_list_marks(text)
-    read = pipeline().read(said, voice=ward.voice)
-    again = Again(read, with_cues(read, ward.index, voice=ward.voice), ward, _outcome)
-    told = doubted(without_strays(without_unmade(_once(_told(again)), again), read), read, again.meant.cues)
+    again, told = _whole(said, ward)
+    read = again.read
+    hedges = Hedges(read, again.meant, told)
+    if plain := hedges.blanked(said):
+        told = tuple(_of_text(u, plain, said) for u in hedges.agreed(told, _whole(plain, ward)[1]))
+    told = doubted(told, read, again.meant.cues)
     outcome = asked_when(told, read.tokens, ward.arrived, ward.shifts, text)
     if ward.voice and not any(isinstance(s, Statement) for s in outcome) and is_of_another_device(read):
         outcome = (Unclear(slot="kind", text=text),)
     return Parsed(
         text=text,
         statements=tuple(s for s in outcome if isinstance(s, Statement)),
-        unclear=tuple(
-            replace(u, text=text) if u.text == said else u for u in outcome if isinstance(u, Unclear)
-        ),
+        unclear=tuple(u for u in (_of_text(u, said, text) for u in outcome) if isinstance(u, Unclear)),
         unread=left_out(again, outcome),
     )
+
+
+def _whole(text: str, ward: Ward) -> tuple[Again, Outcome]:
+    """A message and what it says, but for its doubts."""
+    read = pipeline().read(text, voice=ward.voice)
+    again = Again(read, with_cues(read, ward.index, voice=ward.voice), ward, _outcome)
+    return again, without_strays(without_unmade(_once(_told(again)), again), read)
+
+
+def _of_text(told: Statement | Unclear, read: str, text: str) -> Statement | Unclear:
+    """What is asked of all that was read is asked of all that was said."""
+    return replace(told, text=text) if isinstance(told, Unclear) and told.text == read else told
 
 
 def _once(outcome: Outcome) -> Outcome:

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from .patterns.numerals import NUMERALS
 from .tokens import Token
 
 NAMES: dict[tuple[str, ...], str] = {
@@ -67,8 +68,17 @@ CHANGES = frozenset(
     {"new", "fresh", "old", "changed", "swapped", "replaced", "exchanged", "tipped", "knocked", "cracked"}
 )
 """Of a seal these are said of the whole canister."""
+READ = {
+    (first, noun): noun
+    for first in ("drainage", "output")
+    for noun in ("line", "mark", "level", "chamber", "canister", "box")
+}
+"""What is read on a canister, by what stands in it: "drainage line 1050"; alone it is an amount."""
+READING = frozenset(
+    {"at", "is", "reads", "reading", "now", "was", "of", ":", "=", "on", "shows", "sits", "@", "to"}
+)
 LONGEST = max(map(len, NAMES))
-BEGINNING = frozenset(name[0] for name in (*NAMES, *SEALS))
+BEGINNING = frozenset(name[0] for name in (*NAMES, *SEALS, *READ))
 FIRST = BEGINNING | OF_DRAIN
 LEVEL_DIGITS = 3
 """No seal is so many centimetres deep."""
@@ -110,9 +120,18 @@ def _named(toks: Sequence[Token], i: int) -> tuple[int, str]:
         said = tuple(t.text for t in toks[i : i + size])
         if said in NAMES:
             return size, NAMES[said]
+        if said in READ and _is_read(toks, i + size):
+            return size, READ[said]
         if said in SEALS and _is_whole(toks, i - 1, i + size):
             return size, "box"
     return 1, toks[i].text
+
+
+def _is_read(toks: Sequence[Token], after: int) -> bool:
+    """Whether a figure is read there: "drainage line reads 1050", not "drainage line kinked"."""
+    while after < len(toks) and toks[after].text in READING:
+        after += 1
+    return after < len(toks) and (toks[after].is_digits or toks[after].text in NUMERALS)
 
 
 def _is_whole(toks: Sequence[Token], before: int, after: int) -> bool:

@@ -56,7 +56,7 @@ LEVELS: dict[str, tuple[str, ...]] = {
         "another", "drainage of", "drained another",
         "has drained", "has put out", "drained out", "puts out", "came out", "lost", "dumping",
         "draining another", "out another", "additional", "an additional", "another additional", "produced",
-        "put out another", "an extra", "extra", "drained about", "output of another", "amount",
+        "put out another", "an extra", "extra", "output of another", "amount",
         "amount drained", "amount out", "volume", "volume drained", "volume out", "hourly output",
         "hourly drainage", "output this hour", "output for the hour", "output last hour",
         "output in the last hour", "output over the last hour", "hourly output of", "drained a total of",

@@ -133,8 +133,8 @@ def test_an_evening_message_is_read_as_its_nurse_meant_it(text: str, read: str) 
     [
         ("bed 12 lvl 1O50", "ask level_ml"),
         ("bed 12 drainge 1050 at 1900", "ask kind"),
-        ("bed 12 meniscus just above 1050", "ask level_ml"),
-        ("bed 12 a hair under 1050", "ask level_ml"),
+        ("bed 12 meniscus above 1050", "ask level_ml"),
+        ("bed 12 under 1050", "ask level_ml"),
         ("bed 12 1050 +/- 10", "ask level_ml"),
         ("bed 12 1 litre 50", "ask level_ml"),
         ("bed 12 at midnight was 700", "ask at"),
