@@ -113,10 +113,10 @@ def _each(again: Again, ends: list[int]) -> Told:
 
 def _stands_alone(toks: Toks, start: int, end: int) -> bool:
     words = {word(toks, k) for k in range(start, end)}
-    return _names_bed(toks, start, end) and words.isdisjoint(REFERRING if start else DENYING)
+    return names_own_bed(toks, start, end) and words.isdisjoint(REFERRING if start else DENYING)
 
 
-def _names_bed(toks: Toks, start: int, end: int) -> bool:
+def names_own_bed(toks: Toks, start: int, end: int) -> bool:
     """Whether a sentence says which bed by that word, or begins with a number: no other number may be it."""
     return is_digits(toks, start) or any(
         word(toks, k) in BED_WORDS and starts_number(toks, k + 1) for k in range(start, end - 1)

@@ -54,7 +54,7 @@ class Hedges:
     def agreed(self, outcome: Outcome, plain: Outcome) -> Outcome:
         """What was read, if it is read without these words too; else what is read then, its numbers
         estimates where they were."""
-        if all(_sure(said) in plain or (isinstance(said, Drained) and not said.about) for said in self.said):
+        if all(_sure(said) in plain for said in self.said):
             return outcome
         numbers = {_number(said) for said in self.said if isinstance(said, Mark | Drained) and said.about}
         return tuple(_estimated(said) if _number(said) in numbers - {None} else said for said in plain)

@@ -35,6 +35,8 @@ PHRASES = (
     r"(?: (?:trailing|following|in tow|behind|watching))?(?: (?:him|her|them))?",
     rf"with my {TEACHER} (?:watching|there|beside me|next to me|supervising|helping)",
     rf"(?:all )?safe and sound{STOP}",
+    r"(?<!.)(?:a |another )?(?:quick |few |some |couple of )*(?:questions?|queries|query|qs)"
+    r"(?: for you)? [:-](?: ;)?(?= )",
     r"(?:i|we) (?:just )?(?:did|made|performed|completed) (?:my|a|the|our)(?: (?:very )?first)?"
     r"(?= (?:canister|box|bottle|chamber|drain) change(?: |$))",
     rf"(?<=change )ever{STOP}",
@@ -83,6 +85,7 @@ STARTS |= frozenset(
 STARTS |= {"blimey", "crikey", "sigh", "honestly", "seriously", "typical", "come", "good", "guess", "believe"}
 STARTS |= {"preceptor", "mentor", "instructor", "charge", "senior", "educator", "teacher", "buddy"}
 STARTS |= {"students", "residents", "juniors", "trainees", "interns", "fellows", "safe", "change", "ever"}
+STARTS |= {"questions", "question", "queries", "query", "qs"}
 STARTS |= {"swear", "unbelievable", "what", "sake", "crying"}
 A_LINE = 2
 """Numbers of a line: its bed and its level."""

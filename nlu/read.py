@@ -38,6 +38,7 @@ from .recast import with_cues
 from .retold import retold
 from .rowwise import by_row
 from .sentence import Sentence, Ward, pieces
+from .sentencewise import sentencewise
 from .shiftstart import asked_when
 from .statements import Checked, Corrected, Mark, Parsed, Statement, Unclear
 from .strangers import beside_strangers
@@ -142,7 +143,10 @@ def _whole(text: str, ward: Ward) -> tuple[Again, Outcome]:
     """A message and what it says, but for its doubts."""
     read = pipeline().read(text, voice=ward.voice)
     again = Again(read, with_cues(read, ward.index, voice=ward.voice), ward, _outcome)
-    return again, without_strays(without_unmade(_once(_told(again)), again), read)
+    told = _told(again)
+    if not ward.voice:
+        told = sentencewise(again, told, lambda sentence: _whole(sentence, ward)[1])
+    return again, without_strays(without_unmade(_once(told), again), read)
 
 
 def _of_text(told: Statement | Unclear, read: str, text: str) -> Statement | Unclear:

@@ -13,6 +13,8 @@ from functools import wraps
 from typing import Any, NamedTuple, TypeVar
 
 _TOKEN = re.compile(r"\d+|[\u00bc-\u00be]|[^\W\d_\u00bc-\u00be]+(?:'[^\W\d_\u00bc-\u00be]+)*|[^\s\w]|_")
+NEW_LINE = "\u23ce"
+"""Read as a semicolon; what stands on two lines is never one number."""
 _SAME_LENGTH = str.maketrans(
     {
         "\u2019": "'",
@@ -33,7 +35,7 @@ _SAME_LENGTH = str.maketrans(
         "\uff0e": ".",
         "\u2248": "~",
         "\u223c": "~",
-        "\n": ";",
+        "\n": NEW_LINE,
         "\r": " ",
     }
 )
@@ -43,7 +45,7 @@ _NIL = {"\u00f8": "nil", "\u2205": "nil", "\u2300": "nil"}
 """A nought struck through, as in handwriting: none of what stands beside it."""
 _CROSSES = dict.fromkeys("\u2717\u2718\u274c\u2715\u2716", "cross")
 """A cross may be of what stands before it or behind: a word that nobody understands, so it is asked."""
-_READ_AS = _FRACTIONS | _NIL | _CROSSES
+_READ_AS = _FRACTIONS | _NIL | _CROSSES | {NEW_LINE: ";"}
 
 
 LETTERED = frozenset({"tube", "drain"})
@@ -135,8 +137,11 @@ def cut(plain: str) -> list[Token]:
         word = match.group()
         start, end = match.span()
         loose = word == "\u00b7" and start != last
-        found.append(Token("|" if loose else _READ_AS.get(word, word), start, end, start == last))
-        last = end
+        broken = word == NEW_LINE
+        found.append(
+            Token("|" if loose else _READ_AS.get(word, word), start, end, start == last and not broken)
+        )
+        last = -1 if broken else end
     return found
 
 
