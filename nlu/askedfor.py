@@ -25,7 +25,7 @@ TAKEN_BACK = {
 TWICE = frozenset({"twice", "doubled", "duplicated", "double"})
 TAKING = frozenset({"take", "remove", "drop", "pull", "bin", "delete", "void", "scrap", "kill", "scratch"})
 TUBES = frozenset({"drain", "drains", "tube", "tubes", "chest", "clamp", "clamps"})
-LINE_OF = frozenset({"bin", "drop", "lose", "ditch", "scrub", "kill"})
+LINE_OF = frozenset({"bin", "drop", "lose", "ditch", "scrub", "kill", "nix", "toss", "chuck", "dump", "wipe"})
 """With "the 1800" or "my 1800" behind them these take a line back."""
 ASKED_FOR = MOVING | TAKEN_BACK.keys()
 BEFORE_ASKED = POLITE | {",", ".", ":", "-", "but", "so", "to", "and", "then"}
@@ -60,9 +60,10 @@ def with_taken_back(cues: tuple[Cue, ...], toks: Toks) -> tuple[Cue, ...]:
 
 
 def _is_hour(toks: Toks, k: int) -> bool:
-    """ "bin the 1800 for 8": of four digits, with the bed behind it."""
-    whole = len(word(toks, k)) == FULL_HOUR and bool(clocks(toks, k))
-    return whole and word(toks, k + 1) in {"on", "for", "from", "in", "line", "mark", "one"}
+    """ "bin the 1800 for 8", "kill the 6:40pm on 8": a whole time, with the bed behind it."""
+    whole = len(word(toks, k)) == FULL_HOUR
+    ends = {end for end, _ in clocks(toks, k) if whole or end > k + 2}
+    return any(word(toks, end) in {"on", "for", "from", "in", "line", "mark", "one"} for end in ends)
 
 
 def _one_of_two(toks: Toks) -> tuple[int, int] | None:

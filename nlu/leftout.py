@@ -42,6 +42,8 @@ PHRASES = (
     rf"(?<=change )ever{STOP}",
     rf"(?:(?:so|please|pls|and) )*{TELL} if {OWN} doing (?:it|this|that|things) (?:all )?wrong{STOP}",
     rf"(?:(?:and|but|so) )?(?:i think )?{OWN} (?:finally |slowly |still |just )?{LEARNING}(?: : [)])?{STOP}",
+    r"(?:(?<=stood it )|(?<=set it )|(?<=propped it )|(?<=picked it )|(?<=put it ))right"
+    r"(?= (?:back )?up(?! to )(?: |$))",
     rf"at (?:long )?last{STOP}",
     rf"(?:that's |thats |this is )?(?:the |my )?last one from me(?: for)?(?: (?:today|tonight|now))?{STOP}",
     rf"(?:^|(?<=[!.,;:] ))(?:{OWN} )?back for (?:another|more)(?: (?:one|round|shift|night))?{STOP}",
@@ -76,7 +78,7 @@ LEFT_OUT, BESIDE_LINES = (
     _any_of(*PHRASES, EXCLAIMED, f"{NOTHING}{QUIET}?{STOP}"),
 )
 STARTS = frozenset(
-    {"if", "not", "unsure", "getting", "learning", "new", "finding", "nothing", "last", "("}
+    {"if", "not", "right", "unsure", "getting", "learning", "new", "finding", "nothing", "last", "("}
     | {"back", "post", "postop", "found", "pulled", "floated", "went", "popped", "walked", "looked"}
 )
 STARTS |= frozenset(

@@ -128,3 +128,25 @@ def test_what_is_right_is_asked_where_it_is_not_told_or_may_be_of_another_line(s
 )
 def test_an_answer_is_no_question_and_has_no_time_of_a_remark(said: str, read: str) -> None:
     assert reading(said) == read
+
+
+@pytest.mark.parametrize(
+    ("said", "read"),
+    [
+        ("kill the 1832h on 4, student typed it", "withdrawn bed=4 at=18:32"),
+        ("bin the 6:40pm on bed 4", "withdrawn bed=4 at=18:40"),
+        ("nix the 18:50 on 4", "withdrawn bed=4 at=18:50"),
+        ("toss the 1800 for bed 4", "withdrawn bed=4 at=18:00"),
+        ("bed seven drain fell over but I stood it right back up", "incident bed=7 what=tipped"),
+        ("bed 7 right drain fell over", "incident bed=7 tube=right what=tipped"),
+    ],
+)
+def test_a_line_is_thrown_out_at_its_time_and_what_stands_right_up_is_no_side(said: str, read: str) -> None:
+    assert reading(said) == read
+
+
+@pytest.mark.parametrize(
+    "said", ["drop the 1800 dose for bed 4", "toss the 640 on bed 4", "bin the 2 sheets on bed 4"]
+)
+def test_what_is_thrown_out_and_is_no_line_is_asked_or_left_out(said: str) -> None:
+    assert "withdrawn" not in reading(said)
