@@ -14,6 +14,7 @@ from .corrections import BELONGS
 from .items import AMOUNTS, FULL_HOUR, MEASURED, Item
 from .neighbours import phrase_of
 from .numbers import Toks, is_digits, word
+from .patterns.alongside import OWNING
 from .patterns.asides import RELATIVES, STAFF
 from .patterns.leads import LINES
 from .patterns.levels import LITRES
@@ -21,6 +22,7 @@ from .patterns.ownclauses import HIMSELF, SPEAKER
 from .patterns.remarks import REMARKS
 from .roles import LEVELLESS
 from .rules import Rule
+from .statements import Span
 
 STOPS = STRONG | {"-"}
 LINKING = frozenset(
@@ -83,6 +85,7 @@ CLOSING_WORDS = REMARKS | LAST_WORDS
 OF_THE_LINE = BELONGS | REMARKS
 BESIDE_A_TIME = BY_WHOM | PEOPLE
 MOST_CANISTERS = 4
+GIVEN = frozenset({"of", "ml", "mls", "cc"})
 FEWEST = 2
 """Words of a remark: one alone may be the name of what was measured."""
 
@@ -131,7 +134,22 @@ def names_number(toks: Toks, start: int, end: int) -> bool:
     """ "clamped at 1840, steps on his watch: 212": whether words say what the number behind them is of."""
     # "before I hand over: 605" says of what none is
     told = not (HIMSELF | SPEAKER).isdisjoint(toks.said[start:end])
-    return start > 0 and not told and word(toks, end) == ":" and is_digits(toks, end + 1)
+    head = start == 0 and OWNING.isdisjoint(toks.said[start:end])
+    return not (head or told) and word(toks, end) == ":" and is_digits(toks, end + 1)
+
+
+def is_told_again(toks: Toks, start: int, end: int) -> bool:
+    """ "got a litre of saline since lunch, 1000 at 1630": the amount of something else, and no line?"""
+    given = {word(toks, k) for k in range(start, end) if word(toks, k + 1) in GIVEN}
+    if any(word(toks, k) in LITRES for k in range(start, end)):
+        given |= {"1000"} & toks.words
+    others = (word(toks, k) for k in range(len(toks)) if not start <= k < end)
+    return any(said.isdecimal() and said in given for said in others)
+
+
+def is_behind_at(toks: Toks, end: int, level: Span | None) -> bool:
+    """ "seen by the team | at 9": whether a level stands behind the at of words that are left out."""
+    return level is not None and word(toks, end) in {"at", "@"} and toks[end + 1].start == level.start
 
 
 def is_time_before(said: Sequence[str]) -> bool:

@@ -9,7 +9,7 @@ from collections.abc import Callable, Mapping
 
 from .byhimself import is_how_it_parted
 from .clock import clocks
-from .inplace import in_place
+from .inplace import in_place, on_gravity
 from .manner import PAUSES
 from .neighbours import number_follows, phrase_of
 from .numbers import Toks, is_digits, starts_number, word
@@ -130,6 +130,8 @@ def _what(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue:
         return _as_word(cue, "unwell")
     if word(toks, cue.end - 1) == "fell" and word(toks, cue.end) == "asleep":
         return _as_word(cue, "asleep")
+    if (none := on_gravity(cue, cues, toks)) is not None:
+        return none
     if cue.value == "suction_on" and phrase_of(cue, toks) in ON_AGAIN and "suction" not in toks.words:
         apart = any(other.value == "disconnected" and other.end <= cue.start for other in cues)
         end = cue.end + (word(toks, cue.end) == "now")

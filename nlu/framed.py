@@ -16,7 +16,17 @@ from .adjuncts import plain_end
 from .again import Again, Told
 from .asking import OF_FINDINGS
 from .bareremarks import bare_remarks
-from .behind import DOUBTING, FEWEST, LINKING, is_a_time, is_counted, is_time_before, names_number
+from .behind import (
+    DOUBTING,
+    FEWEST,
+    LINKING,
+    is_a_time,
+    is_behind_at,
+    is_counted,
+    is_time_before,
+    is_told_again,
+    names_number,
+)
 from .brief import HOURLY as EVERY_HOUR
 from .chatter import asides, is_timed
 from .circumstances import circumstances, is_same_event
@@ -44,12 +54,11 @@ from .patterns.framing import (
     SELF,
 )
 from .patterns.leads import BED_WORDS
-from .patterns.levels import LITRES
 from .patterns.ownclauses import DOUBTFUL
 from .plansahead import not_of_now
 from .somebody import STOPS
 from .soundalikes import eats_a_number
-from .statements import Answered, Asked, Checked, Corrected, Described, Mark, Statement, Withdrawn
+from .statements import Answered, Asked, Checked, Corrected, Described, Mark, Withdrawn
 
 NO_REPORT = (Answered, Asked, Corrected, Withdrawn)
 AT = frozenset({"at", "@"})
@@ -68,7 +77,7 @@ MOST_OF_AN_HOUR = 300
 """mL that may come from one drain hour after hour; common practice, no source."""
 LABEL = 2
 """Digits of a bed or of how many come; a line has more."""
-GIVEN, HALVES = frozenset({"of", "ml", "mls", "cc"}), frozenset({"am", "pm"})
+HALVES = frozenset({"am", "pm"})
 ALSO = frozenset({"and", "&", "so", "but"})
 HOURLY = frozenset({"min", "mins", "m", "h", "hr", "hrs", "hrly", "hourly"})
 OPENING = NEXT | STARTS
@@ -94,6 +103,8 @@ class Frame(NamedTuple):
         return self.aside and not self.own_time and is_timed(toks, self.start, self.end)
 
 
+CUT = {("same", "as"), ("nil", "by")}
+"""Between these no clause begins: "same as when I took over", "nil by mouth"."""
 SWAPPED = frozenset({("way", "round"), ("way", "around"), ("vice", "versa")})
 """What is told before "other way round" is told wrong."""
 
@@ -122,12 +133,12 @@ def told_without(again: Again, frames: Sequence[Frame]) -> Told:
     """What is told without these, where it is whole and nothing that is left out may be of it."""
     toks, voice = again.toks, again.ward.voice
     if any(
-        (word(toks, f.start - 1), word(toks, f.start)) == ("same", "as")  # "same as when I took over"
+        toks.said[max(0, f.start - 1) : f.start + 1] in CUT
         or not SWAPPED.isdisjoint(pairwise(toks.said[f.start : f.end]))
         or _is_line(toks, f)
         or is_counted(toks, f.start, f.end)
         or _has_tubes_behind(toks, f)
-        or _is_told_again(toks, f)
+        or is_told_again(toks, f.start, f.end)
         or _is_another_one(toks, f)
         or (f.aside and names_number(toks, f.start, f.end))
         or (voice and _may_be_number(toks, f))
@@ -138,6 +149,8 @@ def told_without(again: Again, frames: Sequence[Frame]) -> Told:
         return ()
     told = again.without(*((frame.start, frame.end) for frame in frames))
     marks = [s for s in told if isinstance(s, Mark)]
+    if any(is_behind_at(toks, f.end, m.spans.get("level_ml")) for f in frames for m in marks):
+        return ()
     named = any(cue.label in LED for cue in again.cues)
     if any(_is_bare_behind(toks, f) for f in frames) and any(m.at is None for m in marks) and not named:
         return ()
@@ -145,15 +158,12 @@ def told_without(again: Again, frames: Sequence[Frame]) -> Told:
     plain &= all(frame.of_somebody for frame in frames)
     if not plain and not (marks and all(isinstance(s, Mark | Checked | Described) for s in told)):
         return ()
-    if any(f.has_time(toks) for f in frames) and any(map(_is_untimed, told)):
+    if any(f.has_time(toks) for f in frames) and any(
+        s.at is None and not isinstance(s, Checked | Described) for s in told
+    ):
         return ()
     whole = _agrees(told, toks, frames, voice=voice) and not _may_be_of_each_hour(marks, toks, voice=voice)
     return told if whole else ()
-
-
-def _is_untimed(said: Statement) -> bool:
-    """ "gone to CT with the porter and a nurse at 1025": the time of what is left out may be its own."""
-    return said.at is None and not isinstance(said, Checked | Described)
 
 
 def _is_bare_behind(toks: Toks, frame: Frame) -> bool:
@@ -197,15 +207,6 @@ def _may_be_number(toks: Toks, frame: Frame) -> bool:
     if said[:1] in {("then",), ("under",), ("tin",)} and starts_number(toks, frame.start - 1):
         return True
     return not {"o'clock", "oclock"}.isdisjoint(said) or ("ate" in said and eats_a_number(toks))
-
-
-def _is_told_again(toks: Toks, frame: Frame) -> bool:
-    """ "got a litre of saline since lunch, 1000 at 1630": the amount of something else, and no line?"""
-    given = {word(toks, k) for k in range(frame.start, frame.end) if word(toks, k + 1) in GIVEN}
-    if any(word(toks, k) in LITRES for k in range(frame.start, frame.end)):
-        given |= {"1000"} & toks.words
-    others = (word(toks, k) for k in range(len(toks)) if not frame.start <= k < frame.end)
-    return any(said.isdecimal() and said in given for said in others)
 
 
 def _may_be_of_each_hour(marks: Sequence[Mark], toks: Toks, *, voice: bool) -> bool:

@@ -31,6 +31,7 @@ SCANS = frozenset(
     | {"angio", "ir", "dialysis", "endoscopy", "ultrasound", "test"}
 )
 """Whoever leaves the ward for one of these comes back."""
+WARDS = frozenset({"floor", "ward", "unit", "department"})
 NEW = frozenset({"new", "fresh"})
 NAMED = 2
 """Words of "new box"."""
@@ -50,6 +51,8 @@ def in_place(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue | None:
         return _quiet(cue)
     if cue.value == "away" and "in" in words and any(o.value in DONE_THERE for o in cues):
         return _quiet(cue)
+    if cue.value == "left" and "left" in words and _is_away_before(cue, cues, toks):
+        return _quiet(cue)
     ahead = toks.said[cue.end : cue.end + 3]
     if cue.value == "left" and "left" in words[:2] and ahead[:1] == ("for",) and not SCANS.isdisjoint(ahead):
         behind = next(k for k, text in enumerate(ahead) if text in SCANS)
@@ -63,6 +66,21 @@ def in_place(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue | None:
         if all(o.label != "old" for o in cues) and (end := _end_before_level(cue, toks)):
             return _quiet(cue._replace(end=end))
     return None
+
+
+def on_gravity(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> Cue | None:
+    """ "suction on gravity", "suction on water seal": none, and nothing was put on."""
+    if cue.value != "suction_on" or word(toks, cue.start) != "suction" or cue.end - cue.start != NAMED:
+        return None
+    none = any(o.label == "waterseal" and o.start == cue.end for o in cues)
+    sealed = toks.said[cue.end : cue.end + 2] == ("water", "seal") and not word(toks, cue.end + 2).isdecimal()
+    return Cue("waterseal", "", cue.start, cue.end + 2 * sealed) if none or sealed else None
+
+
+def _is_away_before(cue: Cue, cues: tuple[Cue, ...], toks: Toks) -> bool:
+    """ "gone to the OR, left the floor 1340": when whoever went there left the ward."""
+    ward = not WARDS.isdisjoint(toks.said[cue.start : cue.end + 2])
+    return ward and any(o.value == "away" and o.end <= cue.start for o in cues)
 
 
 def _end_before_level(cue: Cue, toks: Toks) -> int:

@@ -13,6 +13,7 @@ from .items import AMOUNTS, EVENTS, FINDINGS, Item, is_now
 from .neighbours import is_dash, is_stop_among
 from .numbers import Toks, word
 from .patterns.alongside import AMONG
+from .patterns.asides import RELATIVES
 from .patterns.leads import BED_WORDS, LINES
 from .patterns.levels import MILLILITRES
 from .patterns.ownclauses import DRAINS, HIMSELF, SPEAKER
@@ -27,6 +28,8 @@ PEOPLE = frozenset(
 COMING = frozenset({"came", "went", "shut", "shuts", "opened", "opens", "closed", "rang", "starts", "ate"})
 """What comes, goes or begins has a time of its own."""
 TELLING = EVENTS | FINDINGS | {"level", "levelat", "closing", "suction", "wall", "seal", "dial"}
+PERSON = frozenset({"nurse", "patient", "pt", "visitor", "porter", "aide", "doctor", "student"})
+COUNTING = frozenset({"have", "has", "got", "only", "and", "&", "just", "with", "for", "or"})
 OF_BEDS = frozenset({"us", "his", "her", "our", "my", "your", "their"})
 _PLAINLY = """
 at now is was it it's its then of with in the on currently still about around approx last final total has
@@ -49,7 +52,12 @@ def _of_people(items: Pieces, toks: Toks) -> Iterator[str]:
         before = (word(toks, item.start - 2), word(toks, item.start - 1))
         of_whom = behind == "of" and next_to in OF_BEDS & AMONG
         more = behind == "more" and next_to.endswith("s") and next_to not in MILLILITRES | HELD
-        if behind in PEOPLE or of_whom or more or before in {("who", "is"), ("who", "was")}:
+        beds = "beds" in (behind, next_to) and behind.isalpha()
+        one = behind in PERSON and before[1] in COUNTING and word(toks, item.start) == "1"
+        back = before == ("back", "in") and any(i.role == "bed" and i is not item for i in items)
+        one |= back and item.role == "bed"  # "12 340 1850. Back in 10": minutes, perhaps
+        counted = behind in PEOPLE or of_whom or more or beds or one or before == ("there", "are")
+        if counted or before in {("who", "is"), ("who", "was")}:
             yield "how many of whom, or how old"
 
 
@@ -85,9 +93,11 @@ def _time_of_words(items: Pieces, toks: Toks) -> Iterator[str]:
 
 
 def _is_unled(item: Item, toks: Toks) -> bool:
-    """Whether no word of a line leads to it; "he's read 200 pages" is none."""
+    """Whether no word of a line leads to it: "he's read 200 pages", "both sons are coming up at 8"."""
     read = word(toks, item.start - 1) == "read" and word(toks, item.start - 2) in HIMSELF
-    return not item.lead or read
+    start, end = _clause(item, toks)
+    people = RELATIVES | {f"{w}s" for w in RELATIVES}
+    return not item.lead or read or not people.isdisjoint(toks.said[start:end])
 
 
 def _clause(item: Item, toks: Toks) -> tuple[int, int]:

@@ -123,7 +123,8 @@ class OwnSubject(Strangers):
             return not (self.strange or self.others or self.is_person or self.is_house)
         if cue.label in {"new", "opens"}:
             return not (
-                cue.end in self.strange or (word(toks, k).startswith("start") and k - 1 in self.strange)
+                cue.end in self.strange
+                or (word(toks, k).startswith(("start", "open")) and k - 1 in self.strange)
             )
         if cue.label == "fluid":
             return not (word(toks, cue.end - 1) == "blood" and behind in LAB_BLOOD)
@@ -313,6 +314,8 @@ class OwnSubject(Strangers):
             return self._denies_own(k)
         if said == "if":
             return behind in WHOM_IF
+        if said == "each":
+            return word(toks, k - 1) in {"of", "for"} and self._has_subject() and not self.unnamed
         if said in {"other", "wrong"}:
             return (named and behind not in NOT_OF_OURS) or k in self.own
         if said in NAMELESS:

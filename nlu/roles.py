@@ -160,15 +160,22 @@ def _led(item: Item, trail: Trail) -> Iterator[Item]:
             yield from _level(item)
             yield from _time(item)
         case "at" | "newat":
-            yield from _time(item)
-            told = trail.time and any(map(is_event, trail.items))  # "back 1630 at 620": it has its time
-            then = _in_event(trail) or (trail.items[-1:] and _says_when(item, trail, trail.items[-1]))
-            if not told and item.possible(trail.arrived) and item.clocklike and then:
-                return
-            if not trail.level and (told or not trail.time):
-                yield from _level(item)
+            yield from _at(item, trail)
         case _:
             yield from _bare(item, trail)
+
+
+def _at(item: Item, trail: Trail) -> Iterator[Item]:
+    """The time or the level behind an at."""
+    yield from _time(item)
+    told = trail.time and any(map(is_event, trail.items))  # "back 1630 at 620": it has its time
+    if item.unit == "ml":  # "chest tube 1720 at 515 ml"
+        told |= any(i.role == "time" and i.full_clock for i in trail.items)
+    then = _in_event(trail) or (trail.items[-1:] and _says_when(item, trail, trail.items[-1]))
+    if not told and item.possible(trail.arrived) and item.clocklike and then:
+        return
+    if not trail.level and (told or not trail.time):
+        yield from _level(item)
 
 
 def _named(item: Item, trail: Trail) -> Iterator[Item]:

@@ -51,7 +51,7 @@ LEAST = 15
 """mL: a number below that is hardly a line, even where no word names it; common practice, no source."""
 SHORTEST = 2
 """Letters of a word that may name something."""
-BEGINNINGS = frozenset(name[:k] for name in TUBE_NAMES for k in range(SHORTEST + 1, len(name) + 1))
+BEGINNINGS = frozenset(name[:k] for name in TUBE_NAMES for k in range(SHORTEST + 1, len(name) + 1)) - {"late"}
 """How the name of a tube may begin."""
 FAR, FARTHER = 3, 8
 """So many times larger or smaller a number must be, to be no other value of a line; one without a name."""

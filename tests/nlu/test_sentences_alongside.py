@@ -42,6 +42,9 @@ LINE = "mark bed=12 at=18:50 level_ml=340"
         "won't wear the stockings",
         "he wrote down 2 other things",
         "it's 3 degrees outside and snowing",
+        "the aide is 2 hours late",
+        "discharge lounge opens at 11",
+        "he's got 12 grandkids and a photo of each",
     ],
 )
 @pytest.mark.parametrize("form", ["bed 12 line 340 at 1850, {}", "{}. bed 12 drain 340 ml at 1850"])
@@ -111,6 +114,14 @@ def test_what_happened_is_told_beside_them(text: str, read: str) -> None:
         ),
         ("bed 12 line 340 at 1850, back is sore, heat pack on", LINE),
         ("bed 12 line 340 at 1850, and we have 1 commode between 11 patients", LINE),
+        ("bed 12 tube out at 1840. We have 3 empty beds and 1 nurse", "removed bed=12 at=18:40"),
+        (
+            "bed 12 suction 20, no leak, both sons are coming up at 8",
+            "checked bed=12 suction_cmh2o=20 air_leak=none",
+        ),
+        ("bed 12 off to the OR, left the floor 1840", "away bed=12 at=18:40"),
+        ("bed 12 suction on gravity only 1825", "checked bed=12 at=18:25 suction_cmh2o=0"),
+        ("bed 12 chest tube 1820 at 515 mL", "mark bed=12 at=18:20 level_ml=515"),
         ("bed 12 tube out at 1840. Left the window open for him", "removed bed=12 at=18:40"),
         ("bed 12 tube out at 1840. Pain team upped his pump to 4 an hour", "removed bed=12 at=18:40"),
         ("bed 12 clamped at 1840, steps on his watch: 212", "incident bed=12 at=18:40 what=clamped"),
@@ -131,6 +142,7 @@ def test_no_number_of_theirs_is_a_line(text: str, read: str) -> None:
         "bed 12 suction 20, no leak, came on at 7",
         "bed 12 tube out at 1840, final 310. He's read 200 pages since lunch",
         "bed 12 off to CT at 1850, we've had 4 porters say no",
+        "bed 12 340 at 515 ml",
     ],
 )
 def test_what_is_theirs_and_was_taken_for_ours_is_asked(text: str) -> None:
