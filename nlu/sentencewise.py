@@ -17,7 +17,19 @@ from .bedclauses import LEANING
 from .neighbours import stretches
 from .numbers import Toks, is_digits, starts_number, word
 from .ownclauses import PLAIN
-from .statements import Answered, Asked, Checked, Corrected, Help, Mark, Span, Statement, Unclear, Withdrawn
+from .statements import (
+    Answered,
+    Asked,
+    Checked,
+    Corrected,
+    Drained,
+    Help,
+    Mark,
+    Span,
+    Statement,
+    Unclear,
+    Withdrawn,
+)
 from .verdict import Outcome, asks
 
 STOPS = frozenset({".", ";", "!", "\n"})
@@ -25,6 +37,7 @@ LEAN = (REFERRING | LEANING) - {"no", "not"}
 OF_BEFORE = frozenset({"it", "himself", "herself", "themselves", "itself", "one", "there"})
 UNFIT = (Answered, Asked, Corrected, Help, Withdrawn)
 """About what was told elsewhere."""
+READ = (Mark, Drained, Checked)
 SHARED = frozenset({"at", "closing", "spans"})
 MOST = 6
 
@@ -35,12 +48,11 @@ def sentencewise(again: Again, outcome: Outcome, read: Callable[[str], Outcome])
     spans = list(stretches(STOPS, again.toks))
     if not 1 < len(spans) <= MOST or any(isinstance(s, UNFIT) for s in outcome):
         return outcome
-    parts: list[Sequence[Statement]] = []
-    for span in spans:
-        part = _alone(again, span, read)
-        if part is None or (asks(outcome) and not (part and names_own_bed(again.toks, *span))):
-            return outcome
-        parts.append([_moved(said, again.toks[span[0]].start) for said in part])
+    parted = _parts(again, spans, read)
+    if parted is None or (asks(outcome) and not all(p and names_own_bed(again.toks, *s) for s, p in parted)):
+        return outcome
+    spans = [span for span, _ in parted]
+    parts = [[_moved(said, again.toks[span[0]].start) for said in part] for span, part in parted]
     told = [said for part in parts for said in part]
     leans = any(_leans(again.toks, span) for span in spans[1:])
     if asks(outcome):
@@ -49,6 +61,24 @@ def sentencewise(again: Again, outcome: Outcome, read: Callable[[str], Outcome])
     if _agree(told, whole, headed=":" in again.toks.words):
         return outcome
     return (Unclear(slot="kind", text=again.text),) if leans else tuple(_filled(told, whole))
+
+
+def _parts(
+    again: Again, spans: Sequence[Words], read: Callable[[str], Outcome]
+) -> list[tuple[Words, Sequence[Statement]]] | None:
+    """The sentences and what each says alone, one that is not whole together with the one before it; None
+    where one is not whole even so."""
+    several = sum(names_own_bed(again.toks, *span) for span in spans) > 1
+    parts: list[tuple[Words, Sequence[Statement]]] = []
+    for span in spans:
+        part = _alone(again, span, read)
+        if part is None and parts and several:
+            span = (parts.pop()[0][0], span[1])  # "changed at 0600, old 1980. now 60"
+            part = _alone(again, span, read) if span != (spans[0][0], spans[-1][1]) else None
+        if part is None:
+            return None
+        parts.append((span, part))
+    return parts
 
 
 def _are_apart(parts: Sequence[Sequence[Statement]]) -> bool:
@@ -84,7 +114,7 @@ def _agree(told: Sequence[Statement], whole: Sequence[Statement], *, headed: boo
     left = list(whole)
     for said in told:
         same = next((s for s in left if _is_same(said, s)), None)
-        if same is None:
+        if same is None or _has_time_of_event(said, same, told):
             return False
         left.remove(same)
     return all(isinstance(s, Checked) for s in left) if headed else not left
@@ -98,6 +128,15 @@ def _is_same(said: Statement, whole: Statement) -> bool:
     return not closes or (said.at is None and getattr(whole, "closing", False))
 
 
+def _has_time_of_event(said: Statement, whole: Statement, told: Sequence[Statement]) -> bool:
+    """ "bed 4 changed at 0600. bed 5 340": when something happened to another bed is no time of a line."""
+    if said.at is not None or whole.at is None or not isinstance(said, READ):
+        return False
+    own = [s for s in told if s.at == whole.at]
+    events = {s.bed for s in own if not isinstance(s, READ)}
+    return bool(events - {said.bed}) and all(s.bed in events for s in own)
+
+
 def _values(said: Statement) -> tuple[object, ...]:
     return (said.kind, *(getattr(said, f.name) for f in fields(said) if f.name not in SHARED))
 
@@ -105,7 +144,7 @@ def _values(said: Statement) -> tuple[object, ...]:
 def _filled(told: Sequence[Statement], whole: Sequence[Statement]) -> Iterator[Statement]:
     """What the sentences say, with a time that the whole message tells for it, or that a line closes."""
     for said in told:
-        same = next((s for s in whole if _is_same(said, s)), said)
+        same = next((s for s in whole if _is_same(said, s) and not _has_time_of_event(said, s, told)), said)
         closing = isinstance(said, Mark) and isinstance(same, Mark) and same.closing
         filled = replace(said, at=same.at, spans=same.spans)
         yield replace(filled, closing=closing or filled.closing) if isinstance(filled, Mark) else filled

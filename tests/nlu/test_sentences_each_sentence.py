@@ -90,3 +90,22 @@ def test_what_stands_on_two_lines_is_no_number(text: str) -> None:
 )
 def test_a_heading_asks_nothing(text: str, asked: str) -> None:
     assert reading(text) == asked
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 4 tube out at 1800. bed 5 340", "removed bed=4 at=18:00; mark bed=5 level_ml=340"),
+        (
+            "bed 4 changed 1800 old 1980 new 20. now 60. bed 5 340",
+            "exchanged bed=4 at=18:00 final_ml=1980; mark bed=4 at=18:00 level_ml=20; "
+            "mark bed=4 at=19:05 level_ml=60; mark bed=5 level_ml=340",
+        ),
+        (
+            "bed 4 340 at 1800. bed 5 210",
+            "mark bed=4 at=18:00 level_ml=340; mark bed=5 at=18:00 level_ml=210",
+        ),
+    ],
+)
+def test_when_something_happened_is_no_time_of_another_line(text: str, read: str) -> None:
+    assert reading(text) == read
