@@ -130,8 +130,18 @@ def is_counted(toks: Toks, start: int, end: int) -> bool:
     return few or (k < start - 1 and first in {"in", "out", "on", "up"})
 
 
-def names_number(toks: Toks, start: int, end: int) -> bool:
-    """ "clamped at 1840, steps on his watch: 212": whether words say what the number behind them is of."""
+OWNED = frozenset({"the", "a", "an", "his", "her", "my", "our", "their", "that", "this", "other"})
+DEVICES = frozenset({"drain", "drains", "tube", "tubes", "bag", "bags", "catheter", "cath", "line", "bottle"})
+DEVICES |= {"box", "canister", "pigtail", "output", "level"}
+NAME = 3
+"""Words of a name at most, with its article: "the left hip"."""
+
+
+def names_next(toks: Toks, start: int, end: int) -> bool:
+    """ "steps on his watch: 212", "the belly | drain in bed 4": whether words say what the number is of that
+    follows, or which device."""
+    if end - start <= NAME and word(toks, start) in OWNED and word(toks, end) in DEVICES:
+        return True
     # "before I hand over: 605" says of what none is
     told = not (HIMSELF | SPEAKER).isdisjoint(toks.said[start:end])
     head = start == 0 and OWNING.isdisjoint(toks.said[start:end])

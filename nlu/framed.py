@@ -25,7 +25,7 @@ from .behind import (
     is_counted,
     is_time_before,
     is_told_again,
-    names_number,
+    names_next,
 )
 from .brief import HOURLY as EVERY_HOUR
 from .chatter import asides, is_timed
@@ -140,7 +140,7 @@ def told_without(again: Again, frames: Sequence[Frame]) -> Told:
         or _has_tubes_behind(toks, f)
         or is_told_again(toks, f.start, f.end)
         or _is_another_one(toks, f)
-        or (f.aside and names_number(toks, f.start, f.end))
+        or (f.aside and names_next(toks, f.start, f.end))
         or (voice and _may_be_number(toks, f))
         or _leads_on(toks, f)
         or is_a_time(toks.said[f.start : f.end])

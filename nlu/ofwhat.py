@@ -98,6 +98,14 @@ def _of_them(items: Pieces, toks: Toks) -> Iterator[str]:
             yield "how many of them"
 
 
+def _has_more(items: Pieces, toks: Toks) -> Iterator[str]:
+    """ "off to CT at 1840, porter has 2 more": what somebody has still to do."""
+    for item in items:
+        counted = item.role == "volume" and not item.unit and (item.amount or 0) <= FEW
+        if counted and word(toks, item.end) in {"more", "others"} and word(toks, item.start - 1) in HAVING:
+            yield "how many somebody has"
+
+
 def _had(items: Pieces, toks: Toks) -> Iterator[str]:
     """ "has stairs at home, 14": with nothing that makes it a line, how many."""
     for k, item in enumerate(items):
@@ -244,6 +252,7 @@ BOTH = (
     Rule(_level_of_blood, AMOUNTS, OF_BLOOD),
     Rule(_glued_letter, frozenset({"tube"})),
     Rule(_of_them, AMOUNTS, THEM),
+    Rule(_has_more, frozenset({"volume"}), HAVING),
     Rule(_numbered_place, frozenset({"kind"})),
     Rule(_sized, AMOUNTS, HOLDERS | SIZES | SEEN),
     Rule(_of_a_thing, frozenset({"word"}), THINGS),

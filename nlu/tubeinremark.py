@@ -17,7 +17,7 @@ from .statements import Statement
 _PLAIN = """
 side sided only one just the is was are for of on in from this that his her both now here same pleural apical
 basal anterior posterior mediastinal upper lower lateral left right l r lt rt first second and at i mean still
-as well no number
+as well no number too also new
 """
 PLAIN = THINGS | frozenset(_PLAIN.split())
 """Beside a tube these say nothing else."""

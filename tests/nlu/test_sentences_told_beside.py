@@ -1,0 +1,43 @@
+"""Words of a remark beside what happened or was found: no side, device or amount of it is the drain's."""
+
+from __future__ import annotations
+
+import pytest
+
+from .saying import reading
+
+
+@pytest.mark.parametrize(
+    ("text", "asked"),
+    [
+        ("bed 3 off to CT 1840, porter has 2 more after this", "ask kind"),
+        ("pulled the chest tube in bed 3 at 1820. Right lung sounds lovely", "ask kind"),
+        ("19 moved to 24 1820 as it's nearer the desk, right by us", "ask kind"),
+    ],
+)
+def test_a_side_or_a_count_of_a_remark_is_asked(text: str, asked: str) -> None:
+    assert reading(text) == asked
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("bed 4 tube out at 1840, right side", "removed bed=4 tube=right at=18:40"),
+        ("bed 4 tipped at 1840, the right one", "incident bed=4 tube=right at=18:40 what=tipped"),
+    ],
+)
+def test_what_is_told_of_the_drain_stands(text: str, read: str) -> None:
+    assert reading(text) == read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "the abdominal drain in bed 4 is at 40 mils",
+        "the belly drain in bed 4 is at 40",
+        "the biliary drain bed 4 is at 40",
+        "his stomach tube in bed 4 is at 40",
+    ],
+)
+def test_a_dictated_word_before_a_drain_says_which_it_is(text: str) -> None:
+    assert reading(text, channel="voice").startswith("ask")
