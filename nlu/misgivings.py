@@ -47,7 +47,7 @@ from .statements import (
     Unclear,
     Withdrawn,
 )
-from .tubeinremark import is_in_remark
+from .tubeinremark import of_remarks
 from .unreal import either_half, unreal
 from .verdict import as_a_whole
 from .weighty import stays_with
@@ -74,7 +74,7 @@ def doubted(
     asks = len(told) < len(outcome)
     plain = said_so.PLAIN.issuperset([w for w in toks.words if not w.isdecimal()])
     asked = {} if plain else _asked_for_words(told, covers, read, meant, asks=asks)
-    for said in (s for s in told if is_in_remark(s, toks, spoken)):
+    for said in of_remarks(told, meant, toks, spoken):
         asked[id(said)] = _of_no_tube(said, asked.get(id(said)), read.text)
     if either_half(toks):
         asked |= {id(s): _without(s, "at", read.text) for s in told if s.at and id(s) not in asked}

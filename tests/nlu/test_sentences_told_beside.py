@@ -22,6 +22,10 @@ def test_a_side_or_a_count_of_a_remark_is_asked(text: str, asked: str) -> None:
 @pytest.mark.parametrize(
     ("text", "read"),
     [
+        (
+            "got a post lobectomy in bed 4, right chest tube placed, opened at 40",
+            "placed bed=4 tube=right level_ml=40 reason=lung",
+        ),
         ("bed 4 tube out at 1840, right side", "removed bed=4 tube=right at=18:40"),
         ("bed 4 tipped at 1840, the right one", "incident bed=4 tube=right at=18:40 what=tipped"),
     ],
