@@ -72,7 +72,7 @@ def _parts(
     parts: list[tuple[Words, Sequence[Statement]]] = []
     for span in spans:
         part = _alone(again, span, read)
-        if part is None and parts and several:
+        if part is None and parts and several and not names_own_bed(again.toks, *span):
             span = (parts.pop()[0][0], span[1])  # "changed at 0600, old 1980. now 60"
             part = _alone(again, span, read) if span != (spans[0][0], spans[-1][1]) else None
         if part is None:

@@ -59,6 +59,11 @@ def _same(said: str, alone: str) -> bool:
             "13 mark 365. 15 mark 590 at 1900",
             "mark bed=13 at=19:00 level_ml=365; mark bed=15 at=19:00 level_ml=590",
         ),
+        (
+            "6:54pm: 10 616\n13 1550 at 1655\n2 420",
+            "mark bed=10 at=18:54 level_ml=616; mark bed=13 at=16:55 level_ml=1550; "
+            "mark bed=2 at=18:54 level_ml=420",
+        ),
         ("closing: bed 3 240. bed 4 310", "mark bed=3 level_ml=240 closing; mark bed=4 level_ml=310 closing"),
         (
             "bed 3 240 at 1845. bed 4 310 at 1850, closing line",
