@@ -298,6 +298,8 @@ def _as_fix(text: str, said: Sequence[Said], reply: Answered | None) -> Fix | No
     match said:
         case [Query()] if reply is not None and _SORRY.search(text):
             return Fix(to_bed=reply.bed, to_tube=reply.tube)
+        case [Answered(bed=str(bed), tube=tube) as told] if told == Answered(bed=bed, tube=tube):
+            return Fix(to_bed=bed, to_tube=tube) if _SORRY.search(text) else None
         case [Report(fact=Line(level_ml=level), at=None) as line] if _WAS.search(text) and _SORRY.search(
             text
         ):

@@ -12,7 +12,7 @@ from typing import Final, TypeAlias
 
 from bot.dialogue.bedside import Bedside
 from bot.dialogue.pending import Ask, Pending, holds_reading
-from bot.dialogue.said import Answered, Fix, Message, NotSure, Report, Said
+from bot.dialogue.said import Answered, Fix, Message, NotSure, Query, Report, Said
 from bot.dialogue.said_json import loaded
 from bot.engine.entries import Exchanged, Line
 from bot.store.questions import Question
@@ -48,6 +48,8 @@ def as_reply(bedside: Bedside, message: Message) -> Items:
     fix = message.fix
     if fix is not None and (fix.level_ml is None or not asked) and _told_a_line(bedside, fix.bed):
         items = (fix,)
+    elif fix is not None and not asked and items == (Answered(bed=fix.to_bed, tube=fix.to_tube),):
+        items = (Query(topic="last", bed=fix.to_bed, tube=fix.to_tube),)  # behind a query: "sorry, bed 9"
     if not asked:
         return items
     if message.reply is not None and any(_wants(message.reply, *pair) for pair in asked):
