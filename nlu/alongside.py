@@ -112,9 +112,12 @@ def left_out(again: Again, outcome: Outcome) -> tuple[str, ...]:
     told = strangers.left_out(again, outcome)
     if told or again.ward.voice or not outcome or any(isinstance(s, Unclear) for s in outcome):
         return told
+    clauses = [c for c in _clauses(again) if c.unnamed]
+    if not clauses:
+        return ()
     places = [place for s in outcome if isinstance(s, Statement) for place in s.spans.values()]
     known = {k for frame in framed.frames(again) for k in range(frame.start, frame.end)}
-    loose = ((c, {again.toks[k].start for k in c.unnamed - known}) for c in _clauses(again))
+    loose = ((c, {again.toks[k].start for k in c.unnamed - known}) for c in clauses)
     return tuple(
         again.said(c.start, c.end)
         for c, numbers in loose
