@@ -6,7 +6,7 @@ Called by `leftovers`.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from itertools import pairwise
+from itertools import pairwise, takewhile
 
 from .followers import DIALLED
 from .gains import HOURLY
@@ -115,6 +115,18 @@ def _heading_beds(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
     for bed, level in pairwise(i for i in items[first:] if i.role != "tube"):
         if bed.role == "bed" and _is_bare_level(level) and level.lead == "":
             yield "how much came from each of a row, or its line"
+
+
+def _changed_when(items: tuple[Item, ...], _: Toks) -> Iterator[str]:
+    """ "closing 1210 @0645, swapped it 0650, new one at 10": when it changed, or the old line was read."""
+    for k, (item, behind) in enumerate(pairwise(items)):
+        if item.role != "cue" or item.name != "exchanged" or behind.role != "time":
+            continue
+        before = list(takewhile(lambda i: i.role not in {"bed", "tube"}, reversed(items[:k])))
+        closed = any(i.role == "cue" and i.value in {"closing", "old"} for i in before)
+        timed = any(i.role == "time" for i in before)
+        if closed and timed and any(i.role in AMOUNTS for i in items[k + 2 :]):
+            yield "when the canister was changed"
 
 
 def _of_scan(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:
@@ -287,6 +299,7 @@ OVER_TIME = (
     Rule(_over, frozenset({"span", "window", "since"})),
     Rule(_before_bed, frozenset({"window", "ask"})),
     Rule(_heading_beds, frozenset({"amount", "ask"})),
+    Rule(_changed_when, frozenset({"kind"})),
     Rule(_of_scan, frozenset({"tubeword"}), frozenset({"ct"})),
     Rule(_beds_of_a_sum, frozenset({"output"})),
     Rule(_summed, frozenset({"ask"})),

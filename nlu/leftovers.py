@@ -109,10 +109,11 @@ def _is_of_new_one(item: Item, items: tuple[Item, ...]) -> bool:
 
 
 def _is_behind_line(before: Item, item: Item, toks: Toks) -> bool:
-    """ "drained 215, line nearby 1050": with the word for a line before the word, that may be its level."""
-    return (
-        word(toks, before.start - 1) in LINE and not (item.at or item.sure_time) and before.end == item.start
-    )
+    """ "drained 215, line nearby 1050", "line barely at 515": behind the word for a line and another word, it
+    may be its level."""
+    when = item.sure_time or (item.at and item.full_clock)
+    apart = item.start - before.end > item.at
+    return word(toks, before.start - 1) in LINE and not (when or apart)
 
 
 def _unled(items: tuple[Item, ...], toks: Toks) -> Iterator[str]:

@@ -45,3 +45,34 @@ def test_what_is_told_of_the_drain_stands(text: str, read: str) -> None:
 )
 def test_a_dictated_word_before_a_drain_says_which_it_is(text: str) -> None:
     assert reading(text, channel="voice").startswith("ask")
+
+
+@pytest.mark.parametrize(
+    ("text", "asked"),
+    [
+        ("18 put out 40, line barely at 515", "ask at"),
+        ("18 put out 40, line blorp at 515", "ask at"),
+        ("bed 3 closing 1210 @1845. swapped it 1850, new one at 10", "ask final_ml"),
+        ("bed 3 old one 1210 at 1845, canister changed 1850, new one at 10", "ask final_ml"),
+    ],
+)
+def test_a_number_that_may_be_the_line_or_another_time_is_asked(text: str, asked: str) -> None:
+    assert reading(text) == asked
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("18 put out 40, line at 515", "drained bed=18 volume_ml=40; mark bed=18 level_ml=515"),
+        (
+            "bed 3 closing 1210 at 1845, canister changed at 1850",
+            "mark bed=3 at=18:45 level_ml=1210 closing; exchanged bed=3 at=18:50",
+        ),
+        (
+            "bed 3 canister changed 1850, old one 1210, new one at 10",
+            "exchanged bed=3 at=18:50 final_ml=1210; mark bed=3 level_ml=10",
+        ),
+    ],
+)
+def test_what_has_one_time_or_each_its_own_is_read(text: str, read: str) -> None:
+    assert reading(text) == read
