@@ -84,7 +84,9 @@ class Again:
         outcome = self._outcome(pipeline().read(text, voice=self.ward.voice), self.ward)
         if at is not None and any(_is_no_time(said, place + 1) for said in outcome):
             return ()
-        return outcome if place >= 0 else tuple(_moved(said) for said in outcome)
+        if place >= 0:
+            return outcome
+        return tuple(moved(said, -1) if isinstance(said, Statement) else said for said in outcome)
 
     def told(self, said: Iterable[str | Span]) -> Told:
         """What these say one behind the other, words or places of letters in the message, where each value
@@ -145,13 +147,10 @@ def _is_no_time(said: Statement | Unclear, place: int) -> bool:
     return any(slot != "at" and span.start <= place < span.end for slot, span in spans.items())
 
 
-def _moved(said: Statement | Unclear) -> Statement | Unclear:
-    """The same one place nearer to the start."""
-    if isinstance(said, Unclear):
-        return said
-    return replace(
-        said, spans={slot: statements.Span(at.start - 1, at.end - 1) for slot, at in said.spans.items()}
-    )
+def moved(said: Statement, by: int) -> Statement:
+    """The same with its values so many places behind where they stood."""
+    spans = {slot: statements.Span(at.start + by, at.end + by) for slot, at in said.spans.items()}
+    return replace(said, spans=spans)
 
 
 def _placed(said: Statement, places: Iterable[Span]) -> Statement:

@@ -16,7 +16,7 @@ from .accounts import is_clock
 from .again import Again, Span, Told
 from .framed import Frame
 from .items import EVENTS, FULL_HOUR
-from .neighbours import is_dash
+from .neighbours import is_dash, parted
 from .numbers import Toks, glued, is_digits, word
 from .ownsubject import GOES, JOINING, OwnSubject
 from .patterns.alongside import LITTLE_MORE, NO_NOUN
@@ -137,18 +137,13 @@ def _clauses(again: Again) -> Iterator[OwnSubject]:
 
 def _between(toks: Toks, span: Span, *, joined: bool, goes: int = 0) -> Iterator[Span]:
     """Those between stops, or also between what joins them; behind who `goes`, also with whom or what."""
-    start, last = span
-    for k in range(start, last + 1):
-        stop = k == last or (
-            _is_joint(toks, k) or (word(toks, k) in WITH and k >= goes and is_digits(toks, k - 1))
-            if joined
-            else _is_stop(toks, k)
-        )
-        cut = not stop and joined and is_behind_line(toks, k)
-        if (stop or cut) and k > start:
-            yield start, k
-        if stop or cut:
-            start = k + stop
+
+    def is_joint(k: int) -> bool:
+        return _is_joint(toks, k) or (word(toks, k) in WITH and k >= goes and is_digits(toks, k - 1))
+
+    if not joined:
+        return parted(*span, lambda k: _is_stop(toks, k), lambda _: False)
+    return parted(*span, is_joint, lambda k: is_behind_line(toks, k))
 
 
 def _is_stop(toks: Toks, k: int) -> bool:

@@ -12,7 +12,7 @@ from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
 from .again import Again, Span
-from .neighbours import phrase_of
+from .neighbours import parted, phrase_of
 from .numbers import Toks, is_digits, starts_number, word
 from .patterns.asides import PATIENTS, RELATIVES
 from .patterns.elsedoubts import (
@@ -144,13 +144,12 @@ def _is_quiet(cue: Cue, toks: Toks) -> bool:
 
 def _clauses(toks: Toks) -> Iterator[Span]:
     """The stretches of words between stops, cut also behind a line that is whole, and behind its "and"."""
-    start = 0
-    for k in range(len(toks) + 1):
-        stop = k == len(toks) or word(toks, k) in STOPS
-        joint = word(toks, k) in {"and", "but"} and is_digits(toks, k - 1)
+
+    def is_stop(k: int) -> bool:
+        return word(toks, k) in STOPS or (word(toks, k) in {"and", "but"} and is_digits(toks, k - 1))
+
+    def is_cut(k: int) -> bool:
         behind = word(toks, k).isalpha() and word(toks, k) not in GOES_ON_ABOUT and is_digits(toks, k - 1)
-        cut = not stop and not joint and (behind or is_behind_line(toks, k))
-        if (stop or joint or cut) and k > start:
-            yield start, k
-        if stop or joint or cut:
-            start = k + (not cut)
+        return behind or is_behind_line(toks, k)
+
+    return parted(0, len(toks), is_stop, is_cut)

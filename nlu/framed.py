@@ -33,7 +33,7 @@ from .circumstances import circumstances, is_same_event
 from .elsedoubts import other_doubts
 from .entered import ENTERED
 from .items import FULL_HOUR
-from .neighbours import is_stop_among
+from .neighbours import is_stop_among, parted
 from .numbers import Toks, glued, is_digits, starts_number, word
 from .ofall import is_of_all
 from .otherfigures import other_figures, values_told
@@ -304,14 +304,7 @@ def _how_often(toks: Toks) -> Iterator[Frame]:
 
 def _clauses(toks: Toks) -> Iterator[tuple[int, int]]:
     """The clauses between stops, also cut before a bed, before the time of a head and before what is next."""
-    start = 0
-    for k in range(len(toks) + 1):
-        stop = k == len(toks) or is_stop_among(STOPS, toks, k)
-        cut = not stop and _begins(toks, k)
-        if (stop or cut) and k > start:
-            yield start, k
-        if stop or cut:
-            start = k + stop
+    return parted(0, len(toks), lambda k: is_stop_among(STOPS, toks, k), lambda k: _begins(toks, k))
 
 
 def _begins(toks: Toks, k: int) -> bool:

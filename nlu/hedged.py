@@ -40,9 +40,8 @@ class Hedges:
         loose = {p for p in places if not any(s.start <= p < s.end for t in told for s in t.spans.values())}
         self.said = told if loose else self.said
         idle = [cue for cue in meant.cues if cue.label == "filler" and cue.end - cue.start > ONE]
-        words += [
-            (cue.start, cue.end) for cue in idle if cue not in read.cues
-        ]  # "can't see it under the bed"
+        # "roughly 500, can't see it under the bed"
+        words += [(cue.start, cue.end) for cue in idle if cue not in read.cues]
         self.places = [(toks[start].start, toks[end - 1].end) for start, end in words]
 
     def blanked(self, text: str) -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping, Set
+from collections.abc import Callable, Iterator, Mapping, Set
 from itertools import pairwise
 
 from .items import Item
@@ -130,6 +130,18 @@ def stretches(stops: Set[str], toks: Toks) -> Iterator[tuple[int, int]]:
     """The stretches of words between these stops, without empty ones."""
     ends = [-1, *(k for k in range(len(toks)) if is_stop_among(stops, toks, k)), len(toks)]
     return ((before + 1, end) for before, end in pairwise(ends) if end > before + 1)
+
+
+def parted(
+    start: int, last: int, is_stop: Callable[[int], bool], is_cut: Callable[[int], bool]
+) -> Iterator[tuple[int, int]]:
+    """The stretches from one place to another, without empty ones: a stop is in none, at a cut one begins."""
+    for k in range(start, last + 1):
+        stop = k == last or is_stop(k)
+        if stop or is_cut(k):
+            if k > start:
+                yield start, k
+            start = k + stop
 
 
 def begins_at(stops: Set[str], toks: Toks, k: int) -> int:

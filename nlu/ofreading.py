@@ -21,16 +21,14 @@ from .numbers import Toks
 from .patterns import ofreading as words
 from .patterns.elsedoubts import TAKEN_FOR
 from .patterns.misgivings import GONE, JOINTS, NOT_GONE
+from .patterns.spelt import alternatives
 
 STOPS = HARD | {",", "(", ")", "-", "\n"}
 HEDGING = frozenset({"doubting", "seeing", "seeming", "tilted"})
 
 
 def _any_of(lines: str) -> re.Pattern[str]:
-    for _ in range(2):  # a group may name another
-        for short, meant in words.SHORT.items():
-            lines = lines.replace(short, meant)
-    return re.compile(rf"(?<![\w'])(?:{'|'.join(lines.strip().splitlines())})(?![\w'])")
+    return re.compile(rf"(?<![\w'])(?:{alternatives(lines, words.SHORT)})(?![\w'])")
 
 
 OUTRIGHT, SURE = _any_of(words.OUTRIGHT), _any_of(words.SURE)

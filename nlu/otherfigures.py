@@ -12,7 +12,7 @@ from typing import cast
 
 from .accounts import LITTLE, Accounts, Span
 from .again import Again
-from .neighbours import is_dash, is_stop_among
+from .neighbours import is_dash, is_stop_among, parted
 from .numbers import Toks, glued, is_digits, word
 from .patterns.leads import BED_WORDS
 from .patterns.ofreading import PLAIN
@@ -124,15 +124,16 @@ def _end_of_replaced(toks: Toks, start: int, end: int) -> int:
 
 def between(toks: Toks, start: int, last: int, *, parts: bool) -> Iterator[Span]:
     """Those between stops; their `parts` also between joining words, and behind a line that is whole."""
-    for k in range(start, last + 1):
-        stop = k == last or _is_stop(toks, k) or (parts and word(toks, k) in JOINTS)
-        cut = not stop and parts and (is_behind_line(toks, k) or _is_behind_level(toks, k))
+
+    def is_stop(k: int) -> bool:
+        return _is_stop(toks, k) or (parts and word(toks, k) in JOINTS)
+
+    def is_cut(k: int) -> bool:
         ends = word(toks, k) in BED_WORDS and k + len(("bed", "2")) == last
-        cut |= parts and ends and is_digits(toks, k + 1)  # "bp 98/60 | bed 2, no leak"
-        if (stop or cut) and k > start:
-            yield start, k
-        if stop or cut:
-            start = k + stop
+        bed = ends and is_digits(toks, k + 1)  # "bp 98/60 | bed 2, no leak"
+        return parts and (bed or is_behind_line(toks, k) or _is_behind_level(toks, k))
+
+    return parted(start, last, is_stop, is_cut)
 
 
 def _is_behind_level(toks: Toks, k: int) -> bool:

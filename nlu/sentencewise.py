@@ -2,7 +2,7 @@
 
 "12 left 640, 12 right 650. bed 7 560 at 1900": read as a whole, the numbers of one sentence may find places
 in another. A time, or that a line closes the shift, may be told once for all; no level, bed, tube or event
-may. Called by `read` for what is not asked.
+may. Where the whole would be asked, sentences that each name a bed of their own are told. Called by `read`.
 """
 
 from __future__ import annotations
@@ -10,8 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import fields, replace
 
-from .again import Again
-from .again import Span as Words
+from .again import Again, Span, moved
 from .apart import REFERRING, names_own_bed
 from .bedclauses import LEANING
 from .neighbours import stretches
@@ -25,7 +24,6 @@ from .statements import (
     Drained,
     Help,
     Mark,
-    Span,
     Statement,
     Unclear,
     Withdrawn,
@@ -52,7 +50,7 @@ def sentencewise(again: Again, outcome: Outcome, read: Callable[[str], Outcome])
     if parted is None or (asks(outcome) and not all(p and names_own_bed(again.toks, *s) for s, p in parted)):
         return outcome
     spans = [span for span, _ in parted]
-    parts = [[_moved(said, again.toks[span[0]].start) for said in part] for span, part in parted]
+    parts = [[moved(said, again.toks[span[0]].start) for said in part] for span, part in parted]
     told = [said for part in parts for said in part]
     leans = any(_leans(again.toks, span) for span in spans[1:])
     if asks(outcome):
@@ -64,12 +62,12 @@ def sentencewise(again: Again, outcome: Outcome, read: Callable[[str], Outcome])
 
 
 def _parts(
-    again: Again, spans: Sequence[Words], read: Callable[[str], Outcome]
-) -> list[tuple[Words, Sequence[Statement]]] | None:
+    again: Again, spans: Sequence[Span], read: Callable[[str], Outcome]
+) -> list[tuple[Span, Sequence[Statement]]] | None:
     """The sentences and what each says alone, one that is not whole together with the one before it; None
     where one is not whole even so."""
     several = sum(names_own_bed(again.toks, *span) for span in spans) > 1
-    parts: list[tuple[Words, Sequence[Statement]]] = []
+    parts: list[tuple[Span, Sequence[Statement]]] = []
     for span in spans:
         part = _alone(again, span, read)
         if part is None and parts and several and not names_own_bed(again.toks, *span):
@@ -88,12 +86,12 @@ def _are_apart(parts: Sequence[Sequence[Statement]]) -> bool:
     return sum(map(len, beds)) == len(set().union(*beds)) and (all(timed) or not any(timed))
 
 
-def _leans(toks: Toks, span: Words) -> bool:
+def _leans(toks: Toks, span: Span) -> bool:
     """Whether a sentence may be about the one before: asked where both readings differ."""
     return not LEAN.isdisjoint(toks.said[slice(*span)]) or word(toks, span[0]) in {"no", "not"}
 
 
-def _alone(again: Again, span: Words, read: Callable[[str], Outcome]) -> Sequence[Statement] | None:
+def _alone(again: Again, span: Span, read: Callable[[str], Outcome]) -> Sequence[Statement] | None:
     """What a sentence says, nothing where it has no number; None where it is not whole, or not alone."""
     toks = again.toks
     if not any(is_digits(toks, k) or starts_number(toks, k) for k in range(*span)):
@@ -102,11 +100,6 @@ def _alone(again: Again, span: Words, read: Callable[[str], Outcome]) -> Sequenc
     said = read(again.said(*span))
     told = [s for s in said if isinstance(s, Statement) and s.bed is not None and not isinstance(s, UNFIT)]
     return told if told and len(told) == len(said) else None
-
-
-def _moved(said: Statement, by: int) -> Statement:
-    """The same with its values at their place in the message."""
-    return replace(said, spans={slot: Span(at.start + by, at.end + by) for slot, at in said.spans.items()})
 
 
 def _agree(told: Sequence[Statement], whole: Sequence[Statement], *, headed: bool) -> bool:

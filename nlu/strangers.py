@@ -19,7 +19,7 @@ from .again import Again, Span, Told
 from .entered import ENTERED
 from .framed import Frame
 from .items import FULL_HOUR
-from .neighbours import is_dash, is_stop_among
+from .neighbours import is_dash, is_stop_among, parted
 from .numbers import Toks, glued, is_digits, word
 from .otherfigures import OURS
 from .othernames import names_in
@@ -152,14 +152,8 @@ def _clauses(again: Again) -> Iterator[Strangers]:
 
 def _between(toks: Toks, span: Span, *, joined: bool) -> Iterator[Span]:
     """The stretches between stops, or within a clause between its joints and behind a line that is whole."""
-    start, last = span
-    for k in range(start, last + 1):
-        stop = k == last or (_is_joint(toks, k) if joined else _is_stop(toks, k))
-        cut = not stop and joined and is_behind_line(toks, k)
-        if (stop or cut) and k > start:
-            yield start, k
-        if stop or cut:
-            start = k + stop
+    stops = _is_joint if joined else _is_stop
+    return parted(*span, lambda k: stops(toks, k), lambda k: joined and is_behind_line(toks, k))
 
 
 def _is_stop(toks: Toks, k: int) -> bool:

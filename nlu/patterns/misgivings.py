@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 
 from .numerals import NUMERALS
+from .spelt import alternatives
 
 _SHORT = {
     "<not>": r"(?:not|isn't|isnt|wasn't|wasnt|ain't|aint|don't|dont|can't|cant|cannot|never)",
@@ -35,9 +36,7 @@ _SHORT = {
 
 
 def _any_of(lines: str) -> str:
-    for short, meant in _SHORT.items():
-        lines = lines.replace(short, meant)
-    return "|".join(lines.strip().splitlines())
+    return alternatives(lines, _SHORT)
 
 
 _PLAIN = """

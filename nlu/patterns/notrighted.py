@@ -7,6 +7,8 @@ from __future__ import annotations
 
 import re
 
+from .spelt import alternatives
+
 _SHORT = {
     "<mend>": r"(?:correct|change|fix|amend|edit|update|alter|replace|swap|delete|remove|scrap|scratch|strike"
     r"|withdraw|cancel|undo|void|erase|bin|drop|move|put)",
@@ -23,10 +25,7 @@ _SHORT = {
 
 
 def _words(lines: str) -> re.Pattern[str]:
-    text = "|".join(lines.strip().splitlines())
-    for short, meant in _SHORT.items():
-        text = text.replace(short, meant)
-    return re.compile(rf"(?<![\w'])(?:{text})(?![\w'])")
+    return re.compile(rf"(?<![\w'])(?:{alternatives(lines, _SHORT)})(?![\w'])")
 
 
 UNDONE = _words(r"""

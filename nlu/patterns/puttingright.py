@@ -8,6 +8,8 @@ from __future__ import annotations
 
 import re
 
+from .spelt import alternatives
+
 _SHORT = {
     "<entered>": r"(?:put|sent|send|wrote|typed|type|keyed|entered|said|texted|charted|logged|recorded"
     r"|called|posted|reported|had|did send|did put|gave you|told you|gave u|told u)",
@@ -29,10 +31,7 @@ _SHORT = {
 
 
 def _over(lines: str) -> re.Pattern[str]:
-    text = "|".join(lines.strip().splitlines())
-    for short, meant in (*_SHORT.items(), *_SHORT.items()):
-        text = text.replace(short, meant)
-    return re.compile(rf"(?<![\w'])(?:{text})")
+    return re.compile(rf"(?<![\w'])(?:{alternatives(lines, _SHORT)})")
 
 
 DENIED_BEFORE = re.compile(
